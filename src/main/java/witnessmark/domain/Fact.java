@@ -1,0 +1,43 @@
+package witnessmark.domain;
+
+import org.jspecify.annotations.Nullable;
+import witnessmark.quantity.Moment;
+
+/** Something the team wrote down. Every kind is a record in this package. */
+public sealed interface Fact
+        permits Team,
+                Person,
+                EngineDesign,
+                Car,
+                Position,
+                Engine,
+                EngineInCar,
+                PartDesign,
+                Part,
+                SetMember,
+                PriorLife,
+                Build,
+                Fitment,
+                Work,
+                Event,
+                PlannedRun,
+                EventEntry,
+                Run,
+                MissedRun,
+                ToldRunning,
+                Limit {
+    /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
+    default @Nullable String knownAs() {
+        return null;
+    }
+
+    /** The entry within which {@link #knownAs()} is unique, or null when it is unique in the whole logbook. */
+    default @Nullable Id<?> knownWithin() {
+        return null;
+    }
+
+    /** When it happened, by which it counts as of a day; null for what has no moment (a car, a design). */
+    default @Nullable Moment happened() {
+        return null;
+    }
+}

@@ -1,0 +1,19 @@
+package witnessmark.domain;
+
+/** What falls due at a limit. */
+public enum LimitAction implements Coded {
+    /** Open it, look, measure. */
+    LOOK("look"),
+    RENEW("renew");
+
+    private final String code;
+
+    LimitAction(String code) {
+        this.code = code;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+}

@@ -1,0 +1,84 @@
+package witnessmark.domain.image;
+
+import java.util.List;
+import java.util.Optional;
+import witnessmark.domain.Build;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.EngineDesign;
+import witnessmark.domain.EngineInCar;
+import witnessmark.domain.Event;
+import witnessmark.domain.EventEntry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Limit;
+import witnessmark.domain.MissedRun;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.Person;
+import witnessmark.domain.PlannedRun;
+import witnessmark.domain.Position;
+import witnessmark.domain.PriorLife;
+import witnessmark.domain.Run;
+import witnessmark.domain.SetMember;
+import witnessmark.domain.Team;
+import witnessmark.domain.ToldRunning;
+import witnessmark.domain.Work;
+
+/** Every kind of fact as a record. A kind comes after those it refers to. */
+public final class RecordTypes {
+    private static final List<RecordType<?>> ALL = List.of(
+            new RecordType<>("team", "team.csv", Team.class),
+            new RecordType<>("person", "people.csv", Person.class),
+            new RecordType<>("engine_design", "engine-designs.csv", EngineDesign.class),
+            new RecordType<>("car", "cars.csv", Car.class),
+            new RecordType<>("position", "positions.csv", Position.class),
+            new RecordType<>("engine", "engines.csv", Engine.class),
+            new RecordType<>("engine_in_car", "engines-in-cars.csv", EngineInCar.class),
+            new RecordType<>("part_design", "part-designs.csv", PartDesign.class),
+            new RecordType<>("part", "parts.csv", Part.class),
+            new RecordType<>("set_member", "set-members.csv", SetMember.class),
+            new RecordType<>("prior_life", "prior-lives.csv", PriorLife.class),
+            new RecordType<>("build", "builds.csv", Build.class),
+            new RecordType<>("fitment", "fitments.csv", Fitment.class),
+            new RecordType<>("work", "works.csv", Work.class),
+            new RecordType<>("event", "events.csv", Event.class),
+            new RecordType<>("planned_run", "timetables.csv", PlannedRun.class),
+            new RecordType<>("event_entry", "entries.csv", EventEntry.class),
+            new RecordType<>("run", "runs.csv", Run.class),
+            new RecordType<>("missed_run", "missed-runs.csv", MissedRun.class),
+            new RecordType<>("told_running", "told-running.csv", ToldRunning.class),
+            new RecordType<>("limit", "limits.csv", Limit.class));
+
+    private RecordTypes() {}
+
+    /** All of them, each after those it refers to. */
+    public static List<RecordType<?>> all() {
+        return ALL;
+    }
+
+    /**
+     * The record type of a kind of fact.
+     *
+     * @throws IllegalArgumentException if it is not in the list, which a test rules out
+     */
+    @SuppressWarnings("unchecked") // found by the class itself
+    public static <F extends Fact> RecordType<F> of(Class<F> kind) {
+        for (RecordType<?> type : ALL) {
+            if (type.kind() == kind) {
+                return (RecordType<F>) type;
+            }
+        }
+        throw new IllegalArgumentException("no record type for " + kind);
+    }
+
+    /** The record type kept in a table of this name. */
+    public static Optional<RecordType<?>> named(String table) {
+        for (RecordType<?> type : ALL) {
+            if (type.name().equals(table)) {
+                return Optional.of(type);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,21 @@
+package witnessmark.logbook.port;
+
+import java.util.List;
+import witnessmark.domain.Entry;
+
+/**
+ * A change wanted: entries as they are to stand. An entry's revision is one more than that of the entry it replaces,
+ * 1 for a new one; otherwise somebody changed it meanwhile and the change is refused.
+ *
+ * @param who who writes, as the team calls him or her
+ * @param why what is being done, in words, for the history
+ * @param next the entries as they are to stand, at least one; each after those it refers to
+ */
+public record Change(String who, String why, List<? extends Entry<?>> next) {
+    public Change {
+        next = List.copyOf(next);
+        if (next.isEmpty()) {
+            throw new IllegalArgumentException("a change changes something");
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package witnessmark.logbook.port;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What was typed and not yet saved, one draft for each form and record. Drafts lie outside amendments, checksums and
+ * the season folder. When the logbook cannot take one it goes to a file in the data folder.
+ */
+public interface Drafts {
+    /**
+     * A draft as kept.
+     *
+     * @param fields field name to text exactly as typed
+     * @param keptAt when it was last kept
+     */
+    record Draft(Map<String, String> fields, Instant keptAt) {
+        public Draft {
+            fields = Map.copyOf(fields);
+        }
+    }
+
+    /** Where a draft went. */
+    enum Kept {
+        IN_LOGBOOK,
+        IN_FALLBACK_FILE,
+        NOT_KEPT
+    }
+
+    Kept keep(String form, String record, Draft draft);
+
+    Optional<Draft> find(String form, String record);
+
+    void discard(String form, String record);
+}

@@ -1,0 +1,61 @@
+package witnessmark.logbook.port;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import witnessmark.domain.Facts;
+import witnessmark.domain.history.Amendment;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+
+/**
+ * An open logbook file. {@link #facts()} may be called from any thread; everything else blocks and belongs off the
+ * event thread, one call at a time.
+ */
+public interface Logbook extends AutoCloseable {
+    /** Everything written so far; a write publishes the next. */
+    Facts facts();
+
+    /**
+     * Writes a change in one transaction: its amendments, their chain hashes and the rows. When this returns worked,
+     * the change is on the disk.
+     *
+     * @return what was written, or the problems; then nothing was changed
+     */
+    Outcome<Written> write(Change change);
+
+    /** The amendments of one record, oldest first. */
+    List<Amendment> history(String table, UUID record);
+
+    /** The amendments of one change. */
+    List<Amendment> amendments(UUID change);
+
+    /** Every amendment in the logbook, in the order all devices agree on. */
+    List<Amendment> history();
+
+    /** Why nothing can be written, or empty when it can: the file is in use, newer, or in a read-only place. */
+    Optional<Problem> readOnly();
+
+    /**
+     * Checks the file, every row's checksum, every fold and the chain of amendments.
+     *
+     * @return what was found; empty when all is as it was written
+     */
+    List<Problem> verify();
+
+    /**
+     * Copies the logbook to its backup folder and opens the copy to see that it is good.
+     *
+     * @return where the copy is
+     */
+    Outcome<Path> backUp();
+
+    Drafts drafts();
+
+    Path path();
+
+    /** Backs up when something was written, then lets go of the file. */
+    @Override
+    void close();
+}

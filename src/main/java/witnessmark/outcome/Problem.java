@@ -1,0 +1,34 @@
+package witnessmark.outcome;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One thing that is wrong.
+ *
+ * @param kind which, from the closed list
+ * @param facts what the sentence needs, in the order {@link ProblemKind} states
+ * @param place where, when it was read from a file
+ */
+public record Problem(
+        ProblemKind kind, List<Object> facts, @Nullable Place place) {
+    public Problem {
+        facts = List.copyOf(facts);
+        if (facts.size() != kind.facts()) {
+            throw new IllegalArgumentException(kind + " carries " + kind.facts() + " facts, got " + facts);
+        }
+    }
+
+    public static Problem of(ProblemKind kind, Object... facts) {
+        return new Problem(kind, List.of(facts), null);
+    }
+
+    public Problem at(Place where) {
+        return new Problem(kind, facts, where);
+    }
+
+    /** Whether a person may overrule it; what contradicts itself stops. */
+    public boolean stops() {
+        return kind.stops();
+    }
+}

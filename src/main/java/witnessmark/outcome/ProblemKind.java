@@ -1,0 +1,158 @@
+package witnessmark.outcome;
+
+/**
+ * The closed list of what can go wrong. The comment of each names its facts in order. A kind that {@link #stops()}
+ * prevents saving; the others are queries a person may overrule, and are recorded as overruled.
+ */
+public enum ProblemKind {
+    // What people typed
+    /** field name, text as typed, example that works. */
+    CANNOT_READ(3, true),
+    /** field name, text as typed, first reading, second reading. */
+    TWO_READINGS(4, true),
+    /** field name. */
+    NEEDED(1, true),
+    /** field name, value, usual low, usual high: unlike this engine's own history or physics. */
+    UNUSUAL(4, false),
+    /** field name, value, usual low, usual high, value that was perhaps meant. */
+    UNUSUAL_MEANT(5, false),
+    /** field name, value, allowed low, allowed high. */
+    OUT_OF_RANGE(4, true),
+
+    // Running
+    /** engine, run named, its start, its end: the runs of one engine overlap. */
+    RUNS_OVERLAP(4, true),
+    /** engine, run named, its start, running time: perhaps the same run twice. */
+    PERHAPS_SAME_RUN(4, false),
+    /** start, today. */
+    RUN_IN_FUTURE(2, true),
+    /** running time, shortest usual, longest usual. */
+    RUN_LENGTH_UNUSUAL(3, false),
+    /** running time: zero. */
+    RUN_OF_NO_LENGTH(1, true),
+    /** running time, longest that can be one run. */
+    RUN_TOO_LONG(2, true),
+    /** planned run, car, when it was logged. */
+    PLANNED_RUN_TAKEN(3, true),
+    /** engine, car, moment: the engine was not in that car. */
+    ENGINE_NOT_IN_CAR(3, true),
+    /** engine, empty positions. */
+    ENGINE_INCOMPLETE(2, false),
+    /** part of the whole, whole: a share longer than the running time. field name, value, running time. */
+    LONGER_THAN_RUN(3, true),
+    /** run named, start, end, moment of change: a fitment changes inside a run. */
+    CHANGE_INSIDE_RUN(4, true),
+
+    // Parts and where they are
+    /** part, fitted on, bought on. */
+    FITTED_BEFORE_BOUGHT(3, true),
+    /** position, place (engine or car), part there, part wanted, moment. */
+    TWO_PARTS_IN_POSITION(5, true),
+    /** part, place it is in, place wanted, moment. */
+    PART_IN_TWO_PLACES(4, true),
+    /** part, place of its first use: a single-use part used twice. */
+    SINGLE_USE_AGAIN(2, true),
+    /** engine, car it is in, car wanted, moment. */
+    ENGINE_IN_TWO_CARS(4, true),
+    /** car, engine in it, engine wanted, moment. */
+    TWO_ENGINES_IN_CAR(4, true),
+    /** what, from, to: it ends before it begins. */
+    ENDS_BEFORE_IT_BEGINS(3, true),
+    /** part, moment the prior life is stated at, run of it that was earlier. */
+    PRIOR_LIFE_OVERLAPS_RUNS(3, false),
+    /** position, design or car it belongs to, place. */
+    POSITION_OF_ANOTHER_DESIGN(3, true),
+
+    // Records
+    /** kind of record, name looked for. */
+    NOT_FOUND(2, true),
+    /** kind of record, name: already taken. */
+    NAME_TAKEN(2, true),
+    /** kind of record, name: changed by somebody else meanwhile. */
+    CHANGED_MEANWHILE(2, true),
+    /** kind of record, name, rule as the database words it. */
+    REFUSED_BY_LOGBOOK(3, true),
+    /** nothing to undo or redo. */
+    NOTHING_TO_UNDO(0, true),
+
+    // Text files
+    /** file name. */
+    FILE_MISSING(1, true),
+    /** file name. */
+    FILE_UNKNOWN(1, true),
+    /** file name, encoding expected. */
+    WRONG_ENCODING(2, true),
+    /** column heading. */
+    COLUMN_UNKNOWN(1, true),
+    /** column heading. */
+    COLUMN_MISSING(1, true),
+    /** fields found, fields expected. */
+    ROW_LENGTH(2, true),
+    /** column heading, text, form expected. */
+    VALUE_UNREADABLE(3, true),
+    /** column heading, text, kind of record looked for. */
+    REFERENCE_UNKNOWN(3, true),
+    /** id or name. */
+    DUPLICATE(1, true),
+    /** folder. */
+    NOT_A_SEASON_FOLDER(1, true),
+    /** version found, newest version known. */
+    SEASON_FOLDER_NEWER(2, true),
+    /** folder: it has something in it that is not ours. */
+    FOLDER_NOT_EMPTY(1, true),
+
+    // Logbook files
+    /** path. */
+    NO_SUCH_FILE(1, true),
+    /** path, what it is instead. */
+    NOT_A_LOGBOOK(2, true),
+    /** path, version found, newest version known. */
+    LOGBOOK_NEWER(3, false),
+    /** path, what the check found. */
+    LOGBOOK_DAMAGED(2, true),
+    /** path, schema expected: another hand has changed the tables. */
+    LOGBOOK_ALTERED(1, true),
+    /** path, host, person, since. */
+    LOGBOOK_IN_USE(4, false),
+    /** path. */
+    PLACE_READ_ONLY(1, false),
+    /** path. */
+    FILE_EXISTS(1, true),
+    /** path. */
+    FILE_MOVED_AWAY(1, true),
+    /** path, what the system said. */
+    CANNOT_WRITE(2, true),
+    /** path, what the system said. */
+    CANNOT_READ_FILE(2, true),
+    /** path. */
+    DISK_FULL(1, true),
+    /** the logbook is open read-only. */
+    OPEN_READ_ONLY(0, true),
+    /** day the logbook is seen as of. */
+    AS_OF_EARLIER_DAY(1, true),
+    /** backup path, what was wrong with it. */
+    BACKUP_NOT_GOOD(2, false),
+    /** record kind, name: its checksum does not match its history. */
+    RECORD_NOT_AS_WRITTEN(2, true),
+    /** amendment's running number, device: the chain of entries is broken there. */
+    CHAIN_BROKEN(2, true),
+    /** no display to open a window on. */
+    NO_DISPLAY(0, true);
+
+    private final int facts;
+    private final boolean stops;
+
+    ProblemKind(int facts, boolean stops) {
+        this.facts = facts;
+        this.stops = stops;
+    }
+
+    /** How many facts a problem of this kind carries. */
+    public int facts() {
+        return facts;
+    }
+
+    public boolean stops() {
+        return stops;
+    }
+}

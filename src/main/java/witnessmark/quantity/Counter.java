@@ -1,0 +1,48 @@
+package witnessmark.quantity;
+
+/**
+ * What a life is counted in. A run feeds each of these with a whole number of the counter's unit; a run that does not
+ * say is <em>not known</em> for that counter, never zero.
+ */
+public enum Counter {
+    /** Time with the engine turning, milliseconds. */
+    RUNNING("running", Unit.MILLISECOND),
+    /** Time above the team's loaded speed, milliseconds. */
+    LOADED("loaded", Unit.MILLISECOND),
+    /** Time above the team's high speed, milliseconds. */
+    HIGH_SPEED("high speed", Unit.MILLISECOND),
+    /** Distance driven, metres. */
+    DISTANCE("distance", Unit.METRE),
+    LAPS("laps", Unit.COUNT),
+    RACE_STARTS("race starts", Unit.COUNT),
+    ENGINE_STARTS("engine starts", Unit.COUNT),
+    HEAT_CYCLES("heat cycles", Unit.COUNT),
+    /** Full-load sweeps on the dyno. */
+    PULLS("pulls", Unit.COUNT),
+    /** Excursions above the over-rev speed of the engine design. */
+    OVER_REVS("over-revs", Unit.COUNT);
+
+    /** The unit a counter's whole numbers are in. */
+    public enum Unit {
+        MILLISECOND,
+        METRE,
+        COUNT
+    }
+
+    private final String code;
+    private final Unit unit;
+
+    Counter(String code, Unit unit) {
+        this.code = code;
+        this.unit = unit;
+    }
+
+    /** The word this counter is stored and exchanged under. */
+    public String code() {
+        return code;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+}
