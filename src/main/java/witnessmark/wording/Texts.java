@@ -1,0 +1,78 @@
+package witnessmark.wording;
+
+import java.text.MessageFormat;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+
+/** The sentences of one language, by key. A key starts with the name of its bundle: {@code runsheet.save}. */
+public final class Texts {
+    /** The bundles, each a file under {@code i18n}. */
+    public static final List<String> BUNDLES = List.of(
+            "shell", "form", "runsheet", "engines", "beforewego", "problems", "records", "measures", "command", "help");
+
+    private final Map<String, String> patterns;
+    private final Locale locale;
+
+    private Texts(Locale locale, UnaryOperator<String> change) {
+        this.locale = locale;
+        this.patterns = new HashMap<>();
+        for (String name : BUNDLES) {
+            ResourceBundle bundle = ResourceBundle.getBundle("i18n." + name, locale);
+            for (String key : bundle.keySet()) {
+                if (!key.startsWith(name + ".") || patterns.put(key, change.apply(bundle.getString(key))) != null) {
+                    throw new IllegalStateException("the key " + key + " of bundle " + name + " is misnamed or twice");
+                }
+            }
+        }
+    }
+
+    public static Texts in(Locale locale) {
+        return new Texts(locale, UnaryOperator.identity());
+    }
+
+    /** Every sentence a third longer and in odd letters, to find those that are cut, glued or not from a bundle. */
+    public static Texts pseudo() {
+        return new Texts(Locale.UK, Pseudo::of);
+    }
+
+    /**
+     * The sentence with its blanks filled, in the syntax of {@link MessageFormat}.
+     *
+     * @throws MissingResourceException if there is no such key
+     */
+    public String get(String key, Object... blanks) {
+        String pattern = patterns.get(key);
+        if (pattern == null) {
+            throw new MissingResourceException("no sentence is called " + key, Texts.class.getName(), key);
+        }
+        return new MessageFormat(pattern, locale).format(blanks);
+    }
+
+    public boolean has(String key) {
+        return patterns.containsKey(key);
+    }
+
+    public Set<String> keys() {
+        return new TreeSet<>(patterns.keySet());
+    }
+
+    /** The sentence with its blanks unfilled. */
+    public String pattern(String key) {
+        String pattern = patterns.get(key);
+        if (pattern == null) {
+            throw new MissingResourceException("no sentence is called " + key, Texts.class.getName(), key);
+        }
+        return pattern;
+    }
+
+    public Locale locale() {
+        return locale;
+    }
+}
