@@ -23,12 +23,15 @@ public record KnownBy(Map<Counter, HowKnown> byCounter) {
     }
 
     /**
-     * Reads back what {@link #text()} wrote, {@code running=timed;laps=trace}.
+     * Reads back what {@link #text()} wrote, {@code running=timed;laps=trace}; empty text names no counter.
      *
      * @throws IllegalArgumentException if a word is unknown
      */
     public static KnownBy parse(String text) {
         EnumMap<Counter, HowKnown> read = new EnumMap<>(Counter.class);
+        if (text.isEmpty()) {
+            return new KnownBy(read);
+        }
         for (String pair : text.split(";", -1)) {
             int equals = pair.indexOf('=');
             if (equals < 0) {

@@ -94,6 +94,8 @@ public enum ProblemKind {
     REFERENCE_UNKNOWN(3, true),
     /** id or name. */
     DUPLICATE(1, true),
+    /** rows found, rows stated: the file ends before all that was written to it. */
+    FILE_CUT_SHORT(2, true),
     /** folder. */
     NOT_A_SEASON_FOLDER(1, true),
     /** version found, newest version known. */

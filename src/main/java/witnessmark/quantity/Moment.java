@@ -9,6 +9,8 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoField;
+import java.time.temporal.TemporalAccessor;
 
 /**
  * When something happened: an instant, the zone the people stood in and the offset their clocks showed. Two moments
@@ -40,13 +42,17 @@ public record Moment(long epochMillis, ZoneId zone, ZoneOffset offset) implement
     }
 
     /**
-     * Reads back what {@link #text()} wrote. A date alone is not accepted here.
+     * Reads back what {@link #text()} wrote; the offset stays as written, whatever the zone's rules say today. A date
+     * alone is not accepted here.
      *
      * @throws DateTimeParseException if the text is no such moment
      */
     public static Moment parse(String text) {
-        ZonedDateTime read = ZonedDateTime.parse(text.strip(), DateTimeFormatter.ISO_ZONED_DATE_TIME);
-        return new Moment(read.toInstant().toEpochMilli(), read.getZone(), read.getOffset());
+        TemporalAccessor read = DateTimeFormatter.ISO_ZONED_DATE_TIME.parse(text.strip());
+        return new Moment(
+                Instant.from(read).toEpochMilli(),
+                ZoneId.from(read),
+                ZoneOffset.ofTotalSeconds(read.get(ChronoField.OFFSET_SECONDS)));
     }
 
     public String text() {
