@@ -71,10 +71,13 @@ class SqlFilesTest {
     @Test
     void a_script_with_a_trigger_runs_whole() throws SQLException {
         try (FreshSchema schema = FreshSchema.open()) {
-            schema.run("CREATE TABLE probe (n INTEGER);\n"
-                    + "CREATE TRIGGER probe_added AFTER INSERT ON probe BEGIN\n"
-                    + "  DELETE FROM probe WHERE n < 0; DELETE FROM probe WHERE n > 9;\nEND;\n"
-                    + "CREATE TABLE probe_after (n INTEGER);\n");
+            schema.run("""
+                    CREATE TABLE probe (n INTEGER);
+                    CREATE TRIGGER probe_added AFTER INSERT ON probe BEGIN
+                      DELETE FROM probe WHERE n < 0; DELETE FROM probe WHERE n > 9;
+                    END;
+                    CREATE TABLE probe_after (n INTEGER);
+                    """);
             assertThat(schema.tables()).contains("probe", "probe_after");
         }
     }
