@@ -1,0 +1,92 @@
+package witnessmark.quantity.typed;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.quantity.EngineSpeed;
+
+/**
+ * A figure with or without its unit: {@code 0.05}, {@code 0,05 mm}, {@code 2 thou}, {@code 205F}. A bare figure is in
+ * the field's own unit. A lone comma or point stands before decimals ({@code 1,234} is a little over one); where both
+ * occur, or one occurs twice, the text is not read. Spaces may set thousands apart; the minus may be a hyphen or
+ * U+2212; the whole text has to be used.
+ */
+public final class TypedFigure {
+    private static final List<String> SPEED_WORDS = List.of("rpm", "r/min", "1/min");
+    private static final List<String> SPEED_EXAMPLES = List.of("9150");
+    private static final BigDecimal MOST = BigDecimal.valueOf(Integer.MAX_VALUE);
+    private static final List<String> COUNT_EXAMPLES = List.of("12");
+
+    private TypedFigure() {}
+
+    /**
+     * A measure in one of the units of its kind.
+     *
+     * @param text as typed
+     * @param own the field's own unit
+     */
+    public static <Q, U extends Enum<U> & Unit<Q>> Typed<Q> read(String text, U own) {
+        Typed<Q> unreadable = new Typed.Unreadable<>(examples(own));
+        String plain = Plain.of(text);
+        Numeral figure = plain == null ? null : Numeral.at(plain, 0);
+        if (plain == null || figure == null) {
+            return unreadable;
+        }
+        U unit = unit(plain.substring(figure.end()).strip(), own);
+        if (unit == null) {
+            return unreadable;
+        }
+        try {
+            return new Typed.Read<>(unit.of(figure.value()), text);
+        } catch (ArithmeticException | IllegalArgumentException tooLargeOrTooSmall) {
+            return unreadable;
+        }
+    }
+
+    /** A speed of the crankshaft in whole revolutions a minute: {@code 9150}, {@code 9 150 rpm}, {@code 9,150}. */
+    public static Typed<EngineSpeed> engineSpeed(String text) {
+        String plain = Plain.of(text);
+        if (plain != null) {
+            for (String word : SPEED_WORDS) {
+                if (plain.endsWith(word)) {
+                    plain = plain.substring(0, plain.length() - word.length()).strip();
+                    break;
+                }
+            }
+        }
+        Integer rpm = whole(plain);
+        return rpm == null ? new Typed.Unreadable<>(SPEED_EXAMPLES) : new Typed.Read<>(new EngineSpeed(rpm), text);
+    }
+
+    /** How many: a whole number, 0 or more. */
+    public static Typed<Integer> count(String text) {
+        Integer count = whole(Plain.of(text));
+        return count == null ? new Typed.Unreadable<>(COUNT_EXAMPLES) : new Typed.Read<>(count, text);
+    }
+
+    private static @Nullable Integer whole(@Nullable String plain) {
+        BigDecimal figure = plain == null ? null : Numeral.whole(plain);
+        return figure == null || figure.compareTo(MOST) > 0 ? null : figure.intValueExact();
+    }
+
+    private static <U extends Enum<U> & Unit<?>> @Nullable U unit(String word, U own) {
+        if (word.isEmpty()) {
+            return own;
+        }
+        for (U unit : own.getDeclaringClass().getEnumConstants()) {
+            if (unit.words().contains(word)) {
+                return unit;
+            }
+        }
+        return null;
+    }
+
+    private static <U extends Enum<U> & Unit<?>> List<String> examples(U own) {
+        for (U other : own.getDeclaringClass().getEnumConstants()) {
+            if (other != own) {
+                return List.of(own.example(), other.example());
+            }
+        }
+        return List.of(own.example());
+    }
+}
