@@ -1,0 +1,149 @@
+package witnessmark.desktop.form;
+
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One column of a {@link SheetTable}, declared once. What is shown, copied and sorted by all come from the row.
+ *
+ * @param <R> the row, an immutable view record
+ */
+public final class Column<R> {
+    /** How a column is drawn. */
+    enum Kind {
+        TEXT,
+        FIGURE,
+        MARK
+    }
+
+    private final Kind kind;
+    private final String title;
+    private final Function<? super R, String> text;
+    private final Comparator<R> order;
+    private final Function<? super R, Boolean> blank;
+    private @Nullable Function<? super R, SeamState> state;
+    private int width;
+    private boolean grows;
+    private boolean strong;
+
+    private Column(
+            Kind kind,
+            String title,
+            Function<? super R, String> text,
+            Comparator<R> order,
+            Function<? super R, Boolean> blank) {
+        this.kind = kind;
+        this.title = title;
+        this.text = text;
+        this.order = order;
+        this.blank = blank;
+        this.width = kind == Kind.MARK ? 34 : 110;
+    }
+
+    /** Words, set left, sorted as words without regard to case. An empty text is a blank and sorts last. */
+    public static <R> Column<R> text(String title, Function<? super R, String> text) {
+        Comparator<R> order = Comparator.comparing((R row) -> text.apply(row).toLowerCase(Locale.ROOT));
+        return new Column<>(
+                Kind.TEXT, title, text, order, row -> text.apply(row).isEmpty());
+    }
+
+    /** Words sorted by something else, for example a date. A {@code null} key is a blank and sorts last. */
+    public static <R, K extends Comparable<? super K>> Column<R> text(
+            String title, Function<? super R, String> text, Function<? super R, @Nullable K> key) {
+        return new Column<>(Kind.TEXT, title, text, byKey(key), row -> key.apply(row) == null);
+    }
+
+    /**
+     * A figure, set right, already formatted with the decimals of the column. The heading carries the unit.
+     *
+     * @param key what it is sorted by; {@code null} is a blank and sorts last
+     */
+    public static <R, K extends Comparable<? super K>> Column<R> figure(
+            String title, Function<? super R, String> text, Function<? super R, @Nullable K> key) {
+        return new Column<>(Kind.FIGURE, title, text, byKey(key), row -> key.apply(row) == null);
+    }
+
+    /** A witness mark, centred, worst first. The word is its tooltip and what is copied. */
+    public static <R> Column<R> mark(
+            String title, Function<? super R, SeamState> state, Function<? super SeamState, String> word) {
+        Column<R> column = new Column<>(
+                Kind.MARK,
+                title,
+                row -> word.apply(state.apply(row)),
+                Comparator.comparing(state::apply),
+                row -> false);
+        column.state = state;
+        return column;
+    }
+
+    /** The width in unscaled pixels. */
+    public Column<R> wide(int pixels) {
+        width = pixels;
+        return this;
+    }
+
+    /** Takes what width is left over. */
+    public Column<R> grow() {
+        grows = true;
+        return this;
+    }
+
+    /** Bolder: the column that names the row. */
+    public Column<R> strong() {
+        strong = true;
+        return this;
+    }
+
+    /** Words in the colour of a state, bolder unless the state is quiet. */
+    public Column<R> inked(Function<? super R, SeamState> by) {
+        state = by;
+        return this;
+    }
+
+    Kind kind() {
+        return kind;
+    }
+
+    String title() {
+        return title;
+    }
+
+    String textOf(R row) {
+        return text.apply(row);
+    }
+
+    @Nullable
+    SeamState stateOf(R row) {
+        return state == null ? null : state.apply(row);
+    }
+
+    boolean isBlank(R row) {
+        return blank.apply(row);
+    }
+
+    Comparator<R> order() {
+        return order;
+    }
+
+    int width() {
+        return width;
+    }
+
+    boolean grows() {
+        return grows;
+    }
+
+    boolean isStrong() {
+        return strong;
+    }
+
+    private static <R, K extends Comparable<? super K>> Comparator<R> byKey(Function<? super R, @Nullable K> key) {
+        return (a, b) -> {
+            K left = key.apply(a);
+            K right = key.apply(b);
+            return left == null || right == null ? 0 : left.compareTo(right);
+        };
+    }
+}

@@ -1,0 +1,61 @@
+package witnessmark.desktop.form;
+
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** An input with its label above and its note line under it. The note line never makes the form jump. */
+public abstract class LabelledBox extends JPanel {
+    private final JLabel label;
+    private final NoteLine line = new NoteLine();
+    private final JComponent input;
+
+    /** @param shown what is laid out, the input itself or what it scrolls in */
+    LabelledBox(Caption caption, JComponent input, JComponent shown, boolean tall) {
+        super(new MigLayout(
+                "insets 0, gap 0, fillx" + (tall ? ", filly" : ""),
+                "[0::,grow,fill]",
+                tall ? "[]3[grow,fill]3[]" : "[]3[]3[]"));
+        setOpaque(false);
+        this.input = input;
+        this.label = caption.label(input);
+        input.getAccessibleContext().setAccessibleName(caption.text());
+        add(label, "wrap");
+        add(shown, "growx, wrap");
+        add(line, "growx");
+    }
+
+    /** Said by the way: "last run 97". */
+    public final void note(String words) {
+        line.say(NoteLine.Level.NOTE, words, input);
+    }
+
+    /** What was understood: "= 1 h 20 min (80 min)". */
+    public final void echo(String words) {
+        line.say(NoteLine.Level.ECHO, words, input);
+    }
+
+    /** A doubt that does not keep anybody from saving. */
+    public final void query(String words) {
+        line.say(NoteLine.Level.QUERY, words, input);
+    }
+
+    /** What keeps the form from being saved. */
+    public final void stop(String words) {
+        line.say(NoteLine.Level.STOP, words, input);
+    }
+
+    public final NoteLine line() {
+        return line;
+    }
+
+    public final JLabel label() {
+        return label;
+    }
+
+    /** Puts the caret or the focus into the input. */
+    public void takeFocus() {
+        input.requestFocusInWindow();
+    }
+}

@@ -1,0 +1,45 @@
+package witnessmark.desktop.form;
+
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+import javax.swing.SwingConstants;
+
+/** Text on a page. Nothing shown through here is ever taken for HTML, whatever people typed. */
+public final class Lettering {
+    private Lettering() {}
+
+    /** One line. It is cut, never wrapped, when there is no room. */
+    public static JLabel line(String text, String style) {
+        return Styles.as(style, plain(new JLabel(text)));
+    }
+
+    /** One line set against the right edge of its room. */
+    public static JLabel figure(String text, String style) {
+        JLabel label = line(text, style);
+        label.setHorizontalAlignment(SwingConstants.TRAILING);
+        return label;
+    }
+
+    /** Text that wraps to the width it is given. Constrain it with {@code growx, wmin 0}. */
+    public static JTextArea paragraph(String text, String style) {
+        JTextArea area = new JTextArea(text);
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setEditable(false);
+        area.setFocusable(false);
+        area.setOpaque(false);
+        area.setBorder(null);
+        area.setMargin(null);
+        area.setColumns(1);
+        area.setCursor(null);
+        area.getAccessibleContext().setAccessibleName(text);
+        return Styles.as(style, area);
+    }
+
+    /** Switches HTML off for the component, its tooltip included. */
+    public static <C extends JComponent> C plain(C component) {
+        component.putClientProperty("html.disable", Boolean.TRUE);
+        return component;
+    }
+}

@@ -1,0 +1,40 @@
+package witnessmark.desktop.form;
+
+import java.util.List;
+import javax.swing.AbstractButton;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** A quiet strip across a page or the window: a sentence and what can be done about it. Hidden while it has none. */
+public final class NoticeStrip extends JPanel {
+    private final JTextArea words = Lettering.paragraph("", Styles.FIELD_LABEL);
+    private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
+
+    public NoticeStrip() {
+        super(new MigLayout("insets 5 18 5 18, fillx", "[0::,grow,fill]14[]", "[center]"));
+        Styles.as(Styles.NOTICE, this);
+        buttons.setOpaque(false);
+        add(words, "wmin 0");
+        add(buttons);
+        setVisible(false);
+    }
+
+    public void show(String sentence, List<? extends AbstractButton> ways) {
+        words.setText(sentence);
+        words.getAccessibleContext().setAccessibleName(sentence);
+        buttons.removeAll();
+        ways.forEach(buttons::add);
+        setVisible(true);
+        revalidate();
+    }
+
+    public void dismiss() {
+        setVisible(false);
+    }
+
+    /** The sentence shown, empty when hidden. */
+    public String sentence() {
+        return isVisible() ? words.getText() : "";
+    }
+}

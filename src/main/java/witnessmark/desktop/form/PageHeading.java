@@ -1,0 +1,24 @@
+package witnessmark.desktop.form;
+
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The head of a page: its title and, on the same line, a note such as the day. */
+public final class PageHeading extends JPanel {
+    private final JLabel title = Lettering.line("", Styles.TITLE);
+    private final JLabel note = Lettering.line("", Styles.NOTE);
+
+    public PageHeading(String title, String note) {
+        super(new MigLayout("insets 0, gap 18", "[][0::,grow,fill]", "[baseline]"));
+        setOpaque(false);
+        add(this.title);
+        add(this.note, "wmin 0");
+        show(title, note);
+    }
+
+    public void show(String newTitle, String newNote) {
+        title.setText(newTitle);
+        note.setText(newNote);
+    }
+}

@@ -1,0 +1,57 @@
+package witnessmark.desktop.form;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+import javax.swing.Scrollable;
+
+/** A page that scrolls down and never sideways: what is in it is always as wide as the page. */
+public final class ScrollPage extends JScrollPane {
+    public ScrollPage(JComponent content) {
+        super(new Tracking(content));
+        setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
+        setOpaque(false);
+        getViewport().setOpaque(false);
+        setBorder(null);
+        getVerticalScrollBar().setUnitIncrement(UIScale.scale(24));
+    }
+
+    /** As wide as the viewport, and at least as high. */
+    private static final class Tracking extends JPanel implements Scrollable {
+        Tracking(JComponent content) {
+            super(new BorderLayout());
+            setOpaque(false);
+            add(content, BorderLayout.CENTER);
+        }
+
+        @Override
+        public Dimension getPreferredScrollableViewportSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+            return UIScale.scale(24);
+        }
+
+        @Override
+        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+            return Math.max(UIScale.scale(24), visible.height - UIScale.scale(48));
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportHeight() {
+            return getParent() instanceof JViewport viewport && viewport.getHeight() > getPreferredSize().height;
+        }
+    }
+}

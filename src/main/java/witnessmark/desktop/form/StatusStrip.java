@@ -1,0 +1,40 @@
+package witnessmark.desktop.form;
+
+import javax.accessibility.AccessibleContext;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** What happened last, in one sentence, and one thing that can be done about it. Screen readers are told. */
+public final class StatusStrip extends JPanel {
+    private final JTextArea words = Lettering.paragraph("", Styles.NOTE);
+
+    public StatusStrip(String name) {
+        super(new MigLayout("insets 0, gap 0, fillx, hidemode 3", "[0::,grow,fill]"));
+        setOpaque(false);
+        getAccessibleContext().setAccessibleName(name);
+        add(words, "wmin 0, wrap");
+    }
+
+    /** @param way what can be done, for example take it back; {@code null} for nothing */
+    public void show(String sentence, @Nullable JButton way) {
+        AccessibleContext context = getAccessibleContext();
+        words.setText(sentence);
+        words.getAccessibleContext().setAccessibleName(sentence);
+        while (getComponentCount() > 1) {
+            remove(1);
+        }
+        if (way != null) {
+            add(way, "growx 0, gapleft 0");
+        }
+        context.setAccessibleDescription(sentence);
+        revalidate();
+        repaint();
+    }
+
+    public String sentence() {
+        return words.getText();
+    }
+}
