@@ -62,6 +62,7 @@ final class ValueForms {
     private static Map<Class<?>, ValueForm> forms() {
         Map<Class<?>, ValueForm> forms = new HashMap<>();
         measures(forms);
+        conditions(forms);
         forms.put(String.class, ValueForm.words(String.class, "", s -> s, s -> s, "text"));
         forms.put(
                 LocalDate.class,
@@ -131,6 +132,9 @@ final class ValueForms {
                         Length::text,
                         Length::parse,
                         "millimetres: 117.86"));
+    }
+
+    private static void conditions(Map<Class<?>, ValueForm> forms) {
         forms.put(
                 Pressure.class,
                 ValueForm.whole(
