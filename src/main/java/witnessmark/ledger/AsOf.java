@@ -1,0 +1,37 @@
+package witnessmark.ledger;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Limit;
+import witnessmark.quantity.Moment;
+
+/**
+ * The day taken for today. An entry counts when it happened by the end of that day; an end that came later is not yet
+ * known, so that a part taken off next week reads as still fitted.
+ *
+ * @param day the last day that counts
+ * @param zone the zone whose days are meant: the team's
+ */
+public record AsOf(LocalDate day, ZoneId zone) {
+    /**
+     * The last millisecond that counts: the one before the next day begins there, so that an hour which the clocks
+     * show twice at midnight counts whole.
+     */
+    public Moment last() {
+        Instant next = day.plusDays(1).atStartOfDay(zone).toInstant();
+        return Moment.of(next.minusMillis(1), zone);
+    }
+
+    /** Whether something that happened then counts; what has no moment always does. */
+    public boolean counts(@Nullable Moment happened) {
+        return happened == null || !happened.isAfter(last());
+    }
+
+    /** Whether a limit stands on this day: from its first day to its last, both included. */
+    public boolean stands(Limit limit) {
+        LocalDate to = limit.validTo();
+        return !day.isBefore(limit.validFrom()) && (to == null || !day.isAfter(to));
+    }
+}
