@@ -1,0 +1,49 @@
+package witnessmark.desktop.shell;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import witnessmark.desktop.form.Keys;
+import witnessmark.wording.Texts;
+
+/** Finds commands by their name or tip: "dark", "export". Disabled ones are left out. */
+final class CommandsFindable implements Findable {
+    private final Texts texts;
+    private final Supplier<List<Command>> commands;
+
+    CommandsFindable(Texts texts, Supplier<List<Command>> commands) {
+        this.texts = texts;
+        this.commands = commands;
+    }
+
+    @Override
+    public String group() {
+        return texts.get("shell.find.commands");
+    }
+
+    @Override
+    public List<Found> find(String typed, int most) {
+        String[] words = typed.toLowerCase(Locale.ROOT).split("\\s+");
+        return commands.get().stream()
+                .filter(Command::isEnabled)
+                .filter(command -> matches(command, words))
+                .limit(most)
+                .map(CommandsFindable::found)
+                .toList();
+    }
+
+    private static boolean matches(Command command, String[] words) {
+        String all = (command.name() + " " + command.tip()).toLowerCase(Locale.ROOT);
+        for (String word : words) {
+            if (!all.contains(word)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Found found(Command command) {
+        var key = command.accelerator();
+        return new Found(command.name(), key == null ? "" : Keys.words(key), command::perform);
+    }
+}

@@ -1,0 +1,113 @@
+package witnessmark.desktop.shell;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.AbstractButton;
+import javax.swing.JButton;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.task.EventThread;
+
+/**
+ * What a place can ask of the window around it: going elsewhere, saying what happened, showing that something waits. It
+ * is made before the window and handed to every place. Event thread only.
+ */
+public final class Desk {
+    private final List<Listener> listeners = new ArrayList<>();
+    private final Map<PlaceId, Note> notes = new EnumMap<>(PlaceId.class);
+    private final Map<PlaceId, String> headings = new EnumMap<>(PlaceId.class);
+
+    /** What the rail says beside a place. */
+    record Note(int waiting, boolean draft) {
+        static final Note NONE = new Note(0, false);
+    }
+
+    /** The window, listening. */
+    interface Listener {
+        void go(Visit visit);
+
+        void changed();
+
+        void say(String sentence, @Nullable JButton way);
+
+        void notice(String sentence, List<? extends AbstractButton> ways);
+
+        void dismissNotice();
+
+        void notesChanged();
+
+        void headingChanged(PlaceId place);
+    }
+
+    /** Goes to a place. */
+    public void go(PlaceId place) {
+        tell(listener -> listener.go(Visit.to(place)));
+    }
+
+    /** Goes to a place and opens a record there, by the text form of its id. */
+    public void go(PlaceId place, String record) {
+        tell(listener -> listener.go(Visit.to(place, record)));
+    }
+
+    /** The logbook changed: the place in view is asked to refresh, the others when they are next visited. */
+    public void changed() {
+        tell(Listener::changed);
+    }
+
+    /** Says what happened, in the status strip: "Saved 21:58". */
+    public void say(String sentence) {
+        tell(listener -> listener.say(sentence, null));
+    }
+
+    /** Says what happened and offers one thing to do about it, mostly to take it back. */
+    public void say(String sentence, Caption way, Runnable work) {
+        tell(listener -> listener.say(sentence, Buttons.link(way, work)));
+    }
+
+    /** Shows the strip under the menu bar until it is dismissed. */
+    public void notice(String sentence, List<? extends AbstractButton> ways) {
+        tell(listener -> listener.notice(sentence, ways));
+    }
+
+    public void dismissNotice() {
+        tell(Listener::dismissNotice);
+    }
+
+    /** How many things wait in a place; 0 shows nothing. */
+    public void waiting(PlaceId place, int count) {
+        notes.put(place, new Note(count, note(place).draft()));
+        tell(Listener::notesChanged);
+    }
+
+    /** Whether a place keeps something typed and not yet saved. */
+    public void draft(PlaceId place, boolean kept) {
+        notes.put(place, new Note(note(place).waiting(), kept));
+        tell(Listener::notesChanged);
+    }
+
+    /** The note beside a place's title: the day, "new run". */
+    public void heading(PlaceId place, String words) {
+        headings.put(place, words);
+        tell(listener -> listener.headingChanged(place));
+    }
+
+    Note note(PlaceId place) {
+        return notes.getOrDefault(place, Note.NONE);
+    }
+
+    String heading(PlaceId place) {
+        return headings.getOrDefault(place, "");
+    }
+
+    void listen(Listener listener) {
+        listeners.add(listener);
+    }
+
+    private void tell(java.util.function.Consumer<Listener> message) {
+        EventThread.require();
+        listeners.forEach(message);
+    }
+}

@@ -1,0 +1,149 @@
+package witnessmark.desktop.shell;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.extras.FlatSVGIcon;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.Palette;
+import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.form.TextUndo;
+import witnessmark.desktop.task.Later;
+import witnessmark.desktop.task.Latest;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.wording.Texts;
+
+/** Find anything: one field at the top right of every page, its results dropping down under it. */
+final class FindField extends JTextField {
+    private static final int MOST = 8;
+
+    private final transient Texts texts;
+    private final transient List<Findable> sources;
+    private final transient Latest latest;
+    private final transient Later soon;
+    private final transient FindPopup popup;
+    private transient @Nullable Component cameFrom;
+
+    FindField(Texts texts, Tasks tasks, List<Findable> sources) {
+        this.texts = texts;
+        this.sources = sources;
+        this.latest = new Latest(tasks);
+        this.soon = tasks.later(Duration.ofMillis(60), this::ask);
+        this.popup = new FindPopup(this, texts, this::leave);
+        setColumns(20);
+        putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, texts.get("shell.find.placeholder"));
+        putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, glyph());
+        putClientProperty(FlatClientProperties.TEXT_FIELD_TRAILING_COMPONENT, key());
+        getAccessibleContext().setAccessibleName(texts.get("shell.find"));
+        TextUndo.install(this);
+        bind(Keys.plain(KeyEvent.VK_DOWN), "down", () -> popup.move(1));
+        bind(Keys.plain(KeyEvent.VK_UP), "up", () -> popup.move(-1));
+        bind(Keys.plain(KeyEvent.VK_ENTER), "open", popup::open);
+        bind(Keys.plain(KeyEvent.VK_ESCAPE), "leave", this::leave);
+        getDocument().addDocumentListener(new Typed());
+    }
+
+    /** Takes the focus, remembering where it was. */
+    void start() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        cameFrom = owner == this ? cameFrom : owner;
+        requestFocusInWindow();
+        selectAll();
+    }
+
+    FindPopup popup() {
+        return popup;
+    }
+
+    private void ask() {
+        String typed = getText().trim();
+        if (typed.isEmpty()) {
+            latest.drop();
+            popup.close();
+            return;
+        }
+        latest.run(
+                texts.get("shell.find.working"),
+                () -> search(typed),
+                popup::show,
+                failure -> popup.show(List.of(FoundRow.heading(texts.get("shell.find.failed")))));
+    }
+
+    private List<FoundRow> search(String typed) {
+        List<FoundRow> rows = new ArrayList<>();
+        for (Findable source : sources) {
+            List<Found> found = source.find(typed, MOST);
+            if (!found.isEmpty()) {
+                rows.add(FoundRow.heading(source.group()));
+                found.stream().limit(MOST).map(FoundRow::of).forEach(rows::add);
+            }
+        }
+        if (rows.isEmpty()) {
+            rows.add(FoundRow.heading(texts.get("shell.find.none", typed)));
+        }
+        return rows;
+    }
+
+    private void leave() {
+        popup.close();
+        setText("");
+        Component before = cameFrom;
+        if (before != null && before.isShowing()) {
+            before.requestFocusInWindow();
+        }
+    }
+
+    private FlatSVGIcon glyph() {
+        FlatSVGIcon icon = new FlatSVGIcon("icons/find.svg", 16, 16);
+        icon.setColorFilter(new FlatSVGIcon.ColorFilter((c, colour) -> Palette.INK2.colour()));
+        return icon;
+    }
+
+    private static JLabel key() {
+        JLabel label = Lettering.line(Keys.words(Keys.menu(KeyEvent.VK_K)), Styles.ECHO);
+        label.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, 8));
+        return label;
+    }
+
+    private void bind(KeyStroke key, String name, Runnable work) {
+        getInputMap(WHEN_FOCUSED).put(key, name);
+        getActionMap().put(name, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                work.run();
+            }
+        });
+    }
+
+    /** Every change of what is typed asks again, a moment later. */
+    private final class Typed implements DocumentListener {
+        @Override
+        public void insertUpdate(DocumentEvent e) {
+            soon.poke();
+        }
+
+        @Override
+        public void removeUpdate(DocumentEvent e) {
+            soon.poke();
+        }
+
+        @Override
+        public void changedUpdate(DocumentEvent e) {
+            // attributes only
+        }
+    }
+}

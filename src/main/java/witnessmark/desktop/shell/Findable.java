@@ -1,0 +1,17 @@
+package witnessmark.desktop.shell;
+
+import java.util.List;
+
+/** One group of things that can be found: engines, parts, runs, commands. */
+public interface Findable {
+    /** The heading of the group in the results, already worded. */
+    String group();
+
+    /**
+     * The best matches first. Runs off the event thread and touches no component.
+     *
+     * @param typed what was typed, not blank, trimmed
+     * @param most how many are wanted at the most
+     */
+    List<Found> find(String typed, int most);
+}

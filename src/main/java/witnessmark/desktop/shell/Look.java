@@ -1,0 +1,115 @@
+package witnessmark.desktop.shell;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.UIScale;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.LookAndFeel;
+import javax.swing.UIManager;
+import javax.swing.UnsupportedLookAndFeelException;
+import net.miginfocom.layout.PlatformDefaults;
+import witnessmark.logbook.port.Settings;
+
+/** Theme and size: set up before the first window, changed while it is open, remembered. */
+public final class Look {
+    private static final String THEME = "look.theme";
+    private static final String ZOOM = "look.zoom";
+
+    private final Settings settings;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private Theme theme = Theme.SYSTEM;
+    private boolean systemDark;
+
+    public Look(Settings settings) {
+        this.settings = settings;
+    }
+
+    /**
+     * Fonts, themes, size. To be called once, before any component is made.
+     *
+     * @param systemIsDark what {@link SystemTheme} found out
+     */
+    public void install(boolean systemIsDark) {
+        systemDark = systemIsDark;
+        theme = Theme.named(settings.get(THEME).orElse(""));
+        Fonts.install();
+        FlatLaf.registerCustomDefaultsSource("themes");
+        applyZoom(Zoom.read(settings.get(ZOOM).orElse("")));
+        set();
+    }
+
+    public Theme theme() {
+        return theme;
+    }
+
+    public boolean isDark() {
+        return theme == Theme.DARK || (theme == Theme.SYSTEM && systemDark);
+    }
+
+    /** Switches at once, all windows open, and remembers it. */
+    public void use(Theme wanted) {
+        theme = wanted;
+        settings.put(THEME, wanted.name());
+        switchTo();
+    }
+
+    /** The system's theme was asked again. */
+    public void systemIsDark(boolean dark) {
+        if (dark != systemDark) {
+            systemDark = dark;
+            switchTo();
+        }
+    }
+
+    public float zoom() {
+        return UIScale.getZoomFactor();
+    }
+
+    /** Shows everything at another size, at once, and remembers it. */
+    public void zoom(float factor) {
+        settings.put(ZOOM, Float.toString(factor));
+        applyZoom(factor);
+        set();
+        FlatLaf.updateUI();
+        listeners.forEach(Runnable::run);
+    }
+
+    public void larger() {
+        zoom(Zoom.larger(zoom()));
+    }
+
+    public void smaller() {
+        zoom(Zoom.smaller(zoom()));
+    }
+
+    /** Told after theme or size changed: charts take their colours again. */
+    public void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    private void switchTo() {
+        boolean isNow = FlatLaf.isLafDark();
+        if (isNow != isDark()) {
+            set();
+            FlatLaf.updateUI();
+        }
+        listeners.forEach(Runnable::run);
+    }
+
+    private void set() {
+        LookAndFeel laf = isDark() ? new FlatDarkLaf() : new FlatLightLaf();
+        try {
+            UIManager.setLookAndFeel(laf);
+        } catch (UnsupportedLookAndFeelException e) {
+            throw new IllegalStateException("the bundled look is supported everywhere", e);
+        }
+    }
+
+    private static void applyZoom(float factor) {
+        UIScale.setZoomFactor(factor);
+        PlatformDefaults.setHorizontalScaleFactor(factor);
+        PlatformDefaults.setVerticalScaleFactor(factor);
+    }
+}

@@ -1,0 +1,55 @@
+package witnessmark.desktop.shell;
+
+import java.awt.CardLayout;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+
+/** The pages, each built at its first visit and kept afterwards. */
+final class Pages extends JPanel {
+    /** The one page that is no place. */
+    static final String ABOUT = "ABOUT";
+
+    private final CardLayout cards = new CardLayout();
+    private final Map<PlaceId, Place> places = new EnumMap<>(PlaceId.class);
+    private final Set<String> built = new HashSet<>();
+    private final AboutPage about;
+
+    Pages(List<Place> places, AboutPage about) {
+        this.about = about;
+        setLayout(cards);
+        setOpaque(false);
+        places.forEach(place -> this.places.put(place.id(), place));
+    }
+
+    List<PlaceId> ids() {
+        return List.copyOf(places.keySet());
+    }
+
+    /** The place behind a page's name; none for a page of the shell, or a place this program does not have. */
+    Optional<Place> place(String page) {
+        return places.values().stream()
+                .filter(place -> place.id().name().equals(page))
+                .findFirst();
+    }
+
+    /** Brings the page to the front, with its record where the visit names one. */
+    void show(Visit visit) {
+        Optional<Place> place = place(visit.page());
+        if (built.add(visit.page())) {
+            JComponent page = place.map(Place::component).orElseGet(about::component);
+            add(page, visit.page());
+        }
+        cards.show(this, visit.page());
+        place.ifPresent(Place::refresh);
+        String record = visit.record();
+        if (record != null) {
+            place.ifPresent(shown -> shown.open(record));
+        }
+    }
+}

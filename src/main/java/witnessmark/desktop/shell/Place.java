@@ -1,0 +1,29 @@
+package witnessmark.desktop.shell;
+
+import java.util.List;
+import javax.swing.JComponent;
+
+/**
+ * One place of the rail. Every method is called on the event thread. The shell shows title, heading note and find field
+ * above the component and leaves the page's margin around it.
+ */
+public interface Place {
+    PlaceId id();
+
+    /** The page. Asked for at the first visit, and kept: scroll position, selection and what is typed stay. */
+    JComponent component();
+
+    /** Where the focus goes on arrival. */
+    JComponent firstFocus();
+
+    /** Called on arrival, and when the logbook changed while the place is in view. Reading is done elsewhere. */
+    void refresh();
+
+    /** Shows one record of the place, by the text form of its id. Called after {@link #refresh}. */
+    default void open(String record) {}
+
+    /** What can be done here, for the menus. Each is offered from everywhere. */
+    default List<Command> commands() {
+        return List.of();
+    }
+}

@@ -1,0 +1,18 @@
+package witnessmark.desktop.shell;
+
+/** Where the person stands. */
+public enum PlaceGroup {
+    TRACK("shell.group.track"),
+    WORKSHOP("shell.group.workshop");
+
+    private final String key;
+
+    PlaceGroup(String key) {
+        this.key = key;
+    }
+
+    /** The key of its heading in the rail. */
+    public String key() {
+        return key;
+    }
+}

@@ -1,0 +1,302 @@
+package witnessmark.desktop.shell;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractButton;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JMenuBar;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.NoticeStrip;
+import witnessmark.desktop.form.PageHeading;
+import witnessmark.desktop.form.StatusStrip;
+import witnessmark.desktop.form.Styles;
+import witnessmark.wording.Texts;
+
+/** Everything inside the window: rail, pages, finding, help, strips. It needs no display; {@link ShellFrame} does. */
+public final class ShellPane extends JPanel {
+    /** Below this width, in unscaled pixels, the rail becomes a drop-down. */
+    static final int RAIL_FROM = 1100;
+
+    private final Texts texts;
+    private final Desk desk;
+    private final Visits visits = new Visits();
+    private final Pages pages;
+    private final Rail rail;
+    private final PlaceChooser chooser;
+    private final PageHeading heading = new PageHeading("", "");
+    private final FindField find;
+    private final NoticeStrip notice = new NoticeStrip();
+    private final StatusStrip status;
+    private final HelpPane help;
+    private final Panes panes;
+    private final JPanel foot = new JPanel(new MigLayout("insets 4 22 8 22, fillx", "[0::,grow,fill]"));
+    private final ShellCommands own;
+    private final Commands commands;
+
+    /**
+     * @param places those that there are; the rail shows them in its own order
+     * @param more commands that belong to no place: undo, import, backup
+     * @param sources what can be found besides commands, in the order of the results
+     */
+    public ShellPane(ShellContext context, List<Place> places, List<Command> more, List<Findable> sources) {
+        super(new BorderLayout());
+        this.texts = context.texts();
+        this.desk = context.desk();
+        Styles.as(Styles.BENCH, this);
+        pages = new Pages(places, new AboutPage(texts, context.about()));
+        status = new StatusStrip(texts.get("shell.status"));
+        rail = new Rail(texts, pages.ids(), this::goKeepingFocus, this::focusPage);
+        chooser = new PlaceChooser(texts, pages.ids(), this::goKeepingFocus);
+        help = new HelpPane(texts, () -> showHelp(false));
+        own = new ShellCommands(context, this, pages.ids());
+        commands = new Commands(collect(places, more));
+        List<Findable> all = new ArrayList<>(sources);
+        all.add(new CommandsFindable(texts, commands::all));
+        find = new FindField(texts, context.tasks(), all);
+        panes = new Panes(List.of(
+                () -> rail.isVisible() ? rail.places() : chooser, this::firstFocus, help::firstFocus, () -> find));
+        layOut();
+        desk.listen(new Ear());
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                fitRail();
+            }
+        });
+    }
+
+    public Commands commands() {
+        return commands;
+    }
+
+    public JMenuBar menuBar() {
+        return commands.menuBar(texts);
+    }
+
+    /** The name of the logbook in hand, under the program's own. */
+    public void logbook(String name) {
+        rail.logbook(name);
+    }
+
+    /** Goes somewhere, and gives the page the focus. A page this program does not have is not gone to. */
+    public void go(Visit visit) {
+        if (isPage(visit.page())) {
+            visits.go(visit);
+            arrive(visit);
+            focusPage();
+        }
+    }
+
+    public Optional<Visit> current() {
+        return visits.current();
+    }
+
+    /** The place in view, none on a page of the shell. */
+    Optional<Place> place() {
+        return visits.current().flatMap(visit -> pages.place(visit.page()));
+    }
+
+    void back() {
+        visits.goBack().ifPresent(this::arriveWithFocus);
+    }
+
+    void forward() {
+        visits.goForward().ifPresent(this::arriveWithFocus);
+    }
+
+    void find() {
+        find.start();
+    }
+
+    void nextPane(int step) {
+        panes.move(step);
+    }
+
+    void showAbout() {
+        go(new Visit(Pages.ABOUT, null));
+    }
+
+    void toggleHelp() {
+        showHelp(!help.isVisible());
+    }
+
+    boolean helpShown() {
+        return help.isVisible();
+    }
+
+    FindField findField() {
+        return find;
+    }
+
+    Rail rail() {
+        return rail;
+    }
+
+    StatusStrip status() {
+        return status;
+    }
+
+    NoticeStrip notice() {
+        return notice;
+    }
+
+    /** Shows the rail, or the drop-down in its place when there is no room for it. */
+    void fitRail() {
+        boolean wide = UIScale.unscale(getWidth()) >= RAIL_FROM;
+        if (wide != rail.isVisible() || status.getParent() == null) {
+            rail.setVisible(wide);
+            chooser.setVisible(!wide);
+            foot.setVisible(!wide);
+            if (wide) {
+                rail.foot(status);
+            } else {
+                foot.add(status, "wmin 0");
+            }
+            revalidate();
+        }
+    }
+
+    private List<Command> collect(List<Place> places, List<Command> more) {
+        List<Command> all = new ArrayList<>(more);
+        places.forEach(place -> all.addAll(place.commands()));
+        all.addAll(own.all());
+        return all;
+    }
+
+    private void layOut() {
+        JPanel top =
+                new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[][0::,grow,fill]22[300:300:,fill]", "[32!]"));
+        top.setOpaque(false);
+        top.add(chooser);
+        top.add(heading, "wmin 0");
+        top.add(find);
+        JPanel page = new JPanel(new MigLayout(
+                "insets 16 22 18 22, gap 0, fill, hidemode 3", "[0::,grow,fill]14[]", "[]10[0::,grow,fill]"));
+        page.setOpaque(false);
+        page.add(top, "span, growx, wrap");
+        page.add(pages, "grow");
+        page.add(help, "growy");
+        foot.setOpaque(false);
+        JPanel right = new JPanel(new BorderLayout());
+        right.setOpaque(false);
+        right.add(page, BorderLayout.CENTER);
+        right.add(foot, BorderLayout.SOUTH);
+        add(notice, BorderLayout.NORTH);
+        add(rail, BorderLayout.WEST);
+        add(right, BorderLayout.CENTER);
+        rail.foot(status);
+        foot.setVisible(false);
+    }
+
+    private boolean isPage(String page) {
+        return page.equals(Pages.ABOUT) || pages.place(page).isPresent();
+    }
+
+    private void goKeepingFocus(PlaceId id) {
+        Visit visit = Visit.to(id);
+        if (!place().map(Place::id).equals(Optional.of(id))) {
+            visits.go(visit);
+            arrive(visit);
+        }
+    }
+
+    private void arriveWithFocus(Visit visit) {
+        arrive(visit);
+        focusPage();
+    }
+
+    private void arrive(Visit visit) {
+        pages.show(visit);
+        showHeading();
+        showRail();
+        own.follow(visits);
+        if (help.isVisible()) {
+            help.show(helpStem());
+        }
+        pages.revalidate();
+        pages.repaint();
+    }
+
+    private void focusPage() {
+        firstFocus().requestFocusInWindow();
+    }
+
+    private JComponent firstFocus() {
+        return place().map(Place::firstFocus).orElse(pages);
+    }
+
+    private void showHeading() {
+        Optional<Place> place = place();
+        heading.show(
+                texts.get(place.map(p -> p.id().key()).orElse("shell.about")),
+                place.map(p -> desk.heading(p.id())).orElse(""));
+    }
+
+    private void showRail() {
+        PlaceId chosen = place().map(Place::id).orElse(null);
+        rail.show(desk, chosen);
+        chooser.show(chosen);
+    }
+
+    private void showHelp(boolean wanted) {
+        if (wanted) {
+            help.show(helpStem());
+        }
+        help.setVisible(wanted);
+        own.helpShown(wanted);
+        revalidate();
+        if (!wanted) {
+            focusPage();
+        }
+    }
+
+    private String helpStem() {
+        return place().map(place -> place.id().helpKey()).orElse("help.about");
+    }
+
+    /** Carries out what places ask of the window. */
+    private final class Ear implements Desk.Listener {
+        @Override
+        public void go(Visit visit) {
+            ShellPane.this.go(visit);
+        }
+
+        @Override
+        public void changed() {
+            place().ifPresent(Place::refresh);
+        }
+
+        @Override
+        public void say(String sentence, @Nullable JButton way) {
+            status.show(sentence, way);
+        }
+
+        @Override
+        public void notice(String sentence, List<? extends AbstractButton> ways) {
+            notice.show(sentence, ways);
+        }
+
+        @Override
+        public void dismissNotice() {
+            notice.dismiss();
+        }
+
+        @Override
+        public void notesChanged() {
+            showRail();
+        }
+
+        @Override
+        public void headingChanged(PlaceId place) {
+            showHeading();
+        }
+    }
+}
