@@ -1,0 +1,141 @@
+package witnessmark.wording;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Collection;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Fact;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Distance;
+import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Length;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.Pressure;
+import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.Temperature;
+import witnessmark.quantity.Volume;
+
+/** The facts of a problem as texts, each by its type. */
+final class FactWords {
+    /** Texts longer than this are cut in a sentence; what was typed stays whole where it was typed. */
+    private static final int LONGEST = 120;
+
+    private final Measures measures;
+    private final RecordWords records;
+
+    FactWords(Texts texts, Measures measures) {
+        this.measures = measures;
+        this.records = new RecordWords(texts);
+    }
+
+    /**
+     * One fact in words.
+     *
+     * @param kind of the problem
+     * @param index which of its facts
+     * @param fact its value
+     */
+    String word(ProblemKind kind, int index, Object fact) {
+        if (fact instanceof Collection<?> several) {
+            var words = several.stream().map(each -> word(kind, index, each)).toList();
+            return kind == ProblemKind.CANNOT_READ ? measures.any(words) : measures.all(words);
+        }
+        if (fact instanceof String name && namesRecordKind(kind, index)) {
+            return RecordTypes.named(name).map(type -> records.one(type.kind())).orElse(oneLine(name));
+        }
+        return saidByTheSystem(kind, index) ? withoutStop(plain(fact)) : plain(fact);
+    }
+
+    private static boolean namesRecordKind(ProblemKind kind, int index) {
+        return switch (kind) {
+            case NOT_FOUND, NAME_TAKEN, CHANGED_MEANWHILE, REFUSED_BY_LOGBOOK, RECORD_NOT_AS_WRITTEN -> index == 0;
+            case REFERENCE_UNKNOWN -> index == 2;
+            default -> false;
+        };
+    }
+
+    /** Whether the fact is somebody else's sentence, which ours goes on to end. */
+    private static boolean saidByTheSystem(ProblemKind kind, int index) {
+        return switch (kind) {
+            case NOT_A_LOGBOOK, LOGBOOK_DAMAGED, CANNOT_WRITE, CANNOT_READ_FILE, BACKUP_NOT_GOOD -> index == 1;
+            case REFUSED_BY_LOGBOOK -> index == 2;
+            default -> false;
+        };
+    }
+
+    private static String withoutStop(String said) {
+        return said.replaceFirst("[.!\\s]+$", "");
+    }
+
+    private String plain(Object fact) {
+        if (fact instanceof Moment moment) {
+            return measures.fullMoment(moment);
+        }
+        if (fact instanceof LocalDate day) {
+            return measures.date(day);
+        }
+        if (fact instanceof LocalTime time) {
+            return measures.time(time);
+        }
+        if (fact instanceof Coded word) {
+            return records.word(word);
+        }
+        if (fact instanceof Counter counter) {
+            return records.counter(counter);
+        }
+        if (fact instanceof RecordType<?> type) {
+            return records.one(type.kind());
+        }
+        if (fact instanceof Class<?> kind && Fact.class.isAssignableFrom(kind)) {
+            return records.one(kind.asSubclass(Fact.class));
+        }
+        return measure(fact);
+    }
+
+    private String measure(Object fact) {
+        if (fact instanceof RunningTime time) {
+            return measures.running(time);
+        }
+        if (fact instanceof Length length) {
+            return measures.length(length);
+        }
+        if (fact instanceof Pressure pressure) {
+            return measures.pressure(pressure);
+        }
+        if (fact instanceof Temperature temperature) {
+            return measures.temperature(temperature);
+        }
+        if (fact instanceof Volume volume) {
+            return measures.volume(volume);
+        }
+        if (fact instanceof Distance distance) {
+            return measures.distance(distance);
+        }
+        if (fact instanceof EngineSpeed speed) {
+            return measures.speed(speed);
+        }
+        return number(fact);
+    }
+
+    private String number(Object fact) {
+        if (fact instanceof BigDecimal figure) {
+            return measures.number(figure, Math.max(0, figure.scale()));
+        }
+        if (fact instanceof Integer || fact instanceof Long || fact instanceof Short || fact instanceof Byte) {
+            return measures.number(((Number) fact).longValue());
+        }
+        return oneLine(String.valueOf(fact));
+    }
+
+    /** Text from outside on one line, cut when very long. */
+    private static String oneLine(String text) {
+        String line = text.replaceAll("\\p{Cntrl}+", " ").strip();
+        return line.codePointCount(0, line.length()) <= LONGEST
+                ? line
+                : line.substring(0, line.offsetByCodePoints(0, LONGEST)) + "…";
+    }
+}

@@ -1,0 +1,76 @@
+package witnessmark.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import witnessmark.outcome.Place;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * A problem in words. It has three parts: what happened, what that means for the entries, and what to do. The note
+ * line under a field takes the first and last, everything else all three.
+ */
+public final class Problems {
+    private final Texts texts;
+    private final FactWords facts;
+
+    /** Words problems in the language and units of the measures. */
+    public Problems(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.facts = new FactWords(texts, measures);
+    }
+
+    /** All three parts, after the place it was read from. */
+    public String sentence(Problem problem) {
+        return texts.get("problems.three_parts", happened(problem), meaning(problem), remedy(problem));
+    }
+
+    /** What happened and what to do, for the line under a field. */
+    public String note(Problem problem) {
+        return texts.get("problems.two_parts", happened(problem), remedy(problem));
+    }
+
+    /** What happened, after the place it was read from: {@code runs.csv, row 12, column engine: …}. */
+    public String happened(Problem problem) {
+        String what = part(problem, "what");
+        Place place = problem.place();
+        return place == null ? what : texts.get("problems.placed", place(place), what);
+    }
+
+    /** What it means for what is written or typed. */
+    public String meaning(Problem problem) {
+        return part(problem, "data");
+    }
+
+    /** What to do about it. */
+    public String remedy(Problem problem) {
+        return part(problem, "do");
+    }
+
+    /** A place in a text file: {@code runs.csv, row 12, column engine}. */
+    public String place(Place place) {
+        String row = Long.toString(place.row());
+        String column = place.column();
+        if (column == null) {
+            return place.row() == 0 ? place.file() : texts.get("problems.place.row", place.file(), row);
+        }
+        return place.row() == 0
+                ? texts.get("problems.place.column", place.file(), column)
+                : texts.get("problems.place.both", place.file(), row, column);
+    }
+
+    /** The key of one part: {@code what}, {@code data} or {@code do}. */
+    static String key(ProblemKind kind, String part) {
+        return "problems." + kind.name().toLowerCase(Locale.ROOT) + "." + part;
+    }
+
+    private String part(Problem problem, String part) {
+        List<@Nullable Object> blanks = new ArrayList<>();
+        for (int i = 0; i < problem.facts().size(); i++) {
+            blanks.add(facts.word(problem.kind(), i, problem.facts().get(i)));
+        }
+        return texts.get(key(problem.kind(), part), blanks.toArray());
+    }
+}

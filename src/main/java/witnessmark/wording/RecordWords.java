@@ -1,0 +1,59 @@
+package witnessmark.wording;
+
+import java.util.Locale;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Fact;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.quantity.Counter;
+
+/** Names of what the logbook holds: kinds of entry, words of closed lists, counters; as said inside a sentence. */
+public final class RecordWords {
+    private final Texts texts;
+
+    public RecordWords(Texts texts) {
+        this.texts = texts;
+    }
+
+    /** One entry of a kind: {@code engine in a car}. */
+    public String one(Class<? extends Fact> kind) {
+        return texts.get(typeKey(kind) + ".one");
+    }
+
+    /** Several entries of a kind: {@code engines in cars}. */
+    public String many(Class<? extends Fact> kind) {
+        return texts.get(typeKey(kind) + ".many");
+    }
+
+    /** A word of a closed list: {@code big-end shells}, {@code rule book}, {@code out of the car}. */
+    public String word(Coded word) {
+        return texts.get(wordKey(word));
+    }
+
+    /** A counter's name: {@code running time}, {@code laps}. */
+    public String counter(Counter counter) {
+        return texts.get("records.counter." + key(counter.code()));
+    }
+
+    /** A name as a label, with a capital first. */
+    public String label(String name) {
+        if (name.isEmpty()) {
+            return name;
+        }
+        int first = name.offsetByCodePoints(0, 1);
+        return name.substring(0, first).toUpperCase(texts.locale()) + name.substring(first);
+    }
+
+    static String typeKey(Class<? extends Fact> kind) {
+        return "records.type." + RecordTypes.of(kind).name();
+    }
+
+    static String wordKey(Coded word) {
+        Class<?> list = ((Enum<?>) word).getDeclaringClass();
+        String name = list.getSimpleName().replaceAll("(?<=[a-z])([A-Z])", "_$1");
+        return "records." + name.toLowerCase(Locale.ROOT) + "." + key(word.code());
+    }
+
+    private static String key(String code) {
+        return code.replace(' ', '_');
+    }
+}
