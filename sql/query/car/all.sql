@@ -1,0 +1,6 @@
+-- Every car, whatever its standing, in the order first written.
+-- Columns: every column of car, in its order.
+-- Units: made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, name, note, standing, struck_because, made_at_ms, made_by, amended_by, rev, checksum
+FROM car ORDER BY rowid;

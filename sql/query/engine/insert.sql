@@ -1,0 +1,8 @@
+-- Writes an engine for the first time.
+-- Parameters: every column of engine, in its order.
+-- Units: made_at_ms milliseconds since 1970-01-01T00:00Z.
+INSERT INTO engine (
+  id, number, design_id, owner, note, standing, struck_because, made_at_ms, made_by, amended_by, rev, checksum
+) VALUES (
+  ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?
+);

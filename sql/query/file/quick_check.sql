@@ -1,0 +1,2 @@
+-- Reads every page. Columns: ok, or the first fault found.
+PRAGMA quick_check(1);

@@ -1,0 +1,2 @@
+-- Columns: the version of SQLite that runs.
+SELECT sqlite_version();

@@ -1,0 +1,2 @@
+-- Lets nothing in the schema call functions that reach outside. No parameters.
+PRAGMA trusted_schema = OFF;

@@ -1,0 +1,3 @@
+-- Copies the whole logbook to a new file.
+-- Parameters: the path of the copy, which must not exist.
+VACUUM INTO ?;

@@ -1,0 +1,7 @@
+-- Every position, whatever its standing, in the order first written.
+-- Columns: every column of position, in its order.
+-- Units: needed 1 yes, 0 no; made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, design_id, car_id, kind, name, ordinal, needed, standing, struck_because, made_at_ms, made_by,
+  amended_by, rev, checksum
+FROM position ORDER BY rowid;

@@ -1,0 +1,117 @@
+package witnessmark.store;
+
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.history.Amendment;
+import witnessmark.domain.history.HybridClock;
+
+/** Writes and reads amendments and works out the hash that chains them. */
+final class Amendments {
+    private final Canonical canonical;
+
+    Amendments(Canonical canonical) {
+        this.canonical = canonical;
+    }
+
+    /** The hash over everything else in an amendment. */
+    String hash(Amendment amendment) {
+        Map<String, @Nullable Object> all = new TreeMap<>();
+        all.put("id", amendment.id().toString());
+        all.put("device", amendment.device());
+        all.put("number", amendment.number());
+        all.put("clock_ms", amendment.clock().millis());
+        all.put("clock_tick", (long) amendment.clock().tick());
+        all.put("who", amendment.who());
+        all.put("change_id", amendment.change().toString());
+        all.put("table_name", amendment.table());
+        all.put("record_id", amendment.record().toString());
+        all.put("before", canonical.text(amendment.before()));
+        all.put("after", canonical.text(amendment.after()));
+        all.put("why", amendment.why());
+        all.put("schema_version", (long) amendment.schema());
+        all.put("previous_hash", amendment.previousHash());
+        return canonical.hash(canonical.text(all));
+    }
+
+    /** The same amendment with its hash. */
+    Amendment withHash(Amendment open) {
+        return new Amendment(
+                open.id(),
+                open.device(),
+                open.number(),
+                open.clock(),
+                open.who(),
+                open.change(),
+                open.table(),
+                open.record(),
+                open.before(),
+                open.after(),
+                open.why(),
+                open.schema(),
+                open.previousHash(),
+                hash(open));
+    }
+
+    void insert(Database database, Amendment amendment) throws SQLException {
+        PreparedStatement insert = database.statement("amendment/insert");
+        insert.setString(1, amendment.id().toString());
+        insert.setString(2, amendment.device());
+        insert.setLong(3, amendment.number());
+        insert.setLong(4, amendment.clock().millis());
+        insert.setInt(5, amendment.clock().tick());
+        insert.setString(6, amendment.who());
+        insert.setString(7, amendment.change().toString());
+        insert.setString(8, amendment.table());
+        insert.setString(9, amendment.record().toString());
+        insert.setString(10, canonical.text(amendment.before()));
+        insert.setString(11, canonical.text(amendment.after()));
+        insert.setString(12, amendment.why());
+        insert.setInt(13, amendment.schema());
+        insert.setString(14, amendment.previousHash());
+        insert.setString(15, amendment.hash());
+        insert.executeUpdate();
+    }
+
+    List<Amendment> list(Database database, String query, @Nullable Object... parameters) throws SQLException {
+        List<Amendment> found = new ArrayList<>();
+        database.each(query, row -> found.add(read(row)), parameters);
+        return found;
+    }
+
+    /**
+     * Reads an amendment from a row of all its columns.
+     *
+     * @throws IllegalArgumentException if it is none
+     */
+    Amendment read(ResultSet row) throws SQLException {
+        return new Amendment(
+                UUID.fromString(row.getString(1)),
+                row.getString(2),
+                row.getLong(3),
+                new HybridClock.Time(row.getLong(4), row.getInt(5)),
+                row.getString(6),
+                UUID.fromString(row.getString(7)),
+                row.getString(8),
+                UUID.fromString(row.getString(9)),
+                canonical.values(row.getString(10)),
+                canonical.values(row.getString(11)),
+                row.getString(12),
+                row.getInt(13),
+                row.getString(14),
+                row.getString(15));
+    }
+
+    /** The latest time on the logbook's clock. */
+    HybridClock.Time lastClock(Database database) throws SQLException {
+        List<HybridClock.Time> last = new ArrayList<>();
+        database.each("amendment/last_clock", row -> last.add(new HybridClock.Time(row.getLong(1), row.getInt(2))));
+        return last.isEmpty() ? HybridClock.Time.ZERO : last.get(0);
+    }
+}

@@ -1,0 +1,117 @@
+package witnessmark.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.LongSupplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * Copies of one logbook in a folder, named after the moment they were made. A copy is made aside by SQLite itself,
+ * opened and checked, and only then gets its name; an older one is never written over.
+ */
+final class Backups {
+    private static final Logger LOG = LoggerFactory.getLogger(Backups.class);
+    private static final DateTimeFormatter STAMP =
+            DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmssSSS'Z'").withZone(ZoneOffset.UTC);
+    private static final Pattern NAME = Pattern.compile(".*-(\\d{8}T\\d{9}Z)\\.witness");
+
+    /** Finds faults in a copy. */
+    interface Check {
+        List<Problem> of(Path copy);
+    }
+
+    private final Path folder;
+    private final LongSupplier clock;
+    private final Check check;
+
+    Backups(Path folder, LongSupplier clock, Check check) {
+        this.folder = folder;
+        this.clock = clock;
+        this.check = check;
+    }
+
+    /** Makes one more. */
+    Outcome<Path> make(Path logbook, Database database) {
+        String stamp = STAMP.format(Instant.ofEpochMilli(clock.getAsLong()));
+        Path copy = folder.resolve(stem(logbook) + "-" + stamp + ".witness");
+        Path aside = folder.resolve(copy.getFileName() + ".new");
+        try {
+            SafeFiles.createPrivateFolder(folder);
+            if (Files.exists(copy)) {
+                return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, copy));
+            }
+            Files.deleteIfExists(aside);
+            SafeFiles.createPrivate(aside); // SQLite copies into an empty file, and leaves its permissions
+            database.run("logbook/copy", aside.toString());
+            List<Problem> faults = check.of(aside);
+            if (!faults.isEmpty()) {
+                LOG.error("a backup is not good: {} {}", aside, faults);
+                return Outcome.didNot(Problem.of(
+                        ProblemKind.BACKUP_NOT_GOOD, aside, faults.get(0).toString()));
+            }
+            SafeFiles.moveOver(aside, copy);
+            thin();
+            return Outcome.worked(copy);
+        } catch (IOException e) {
+            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_WRITE, folder, String.valueOf(e.getMessage())));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.writing(folder, e));
+        }
+    }
+
+    /** When the newest was made; empty when there is none. */
+    Optional<Instant> newest() {
+        try {
+            return made().keySet().stream().max(Instant::compareTo);
+        } catch (IOException e) {
+            LOG.warn("the backups cannot be listed: {}", folder, e);
+            return Optional.empty();
+        }
+    }
+
+    private void thin() throws IOException {
+        TreeMap<Instant, Path> made = made();
+        Set<Instant> kept = new Thinning(ZoneId.systemDefault()).kept(made.keySet());
+        for (var backup : made.entrySet()) {
+            if (!kept.contains(backup.getKey())) {
+                Files.deleteIfExists(backup.getValue());
+            }
+        }
+    }
+
+    private TreeMap<Instant, Path> made() throws IOException {
+        TreeMap<Instant, Path> made = new TreeMap<>();
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> files = Files.list(folder)) {
+                files.forEach(file -> {
+                    Matcher name = NAME.matcher(file.getFileName().toString());
+                    if (name.matches()) {
+                        made.put(STAMP.parse(name.group(1), Instant::from), file);
+                    }
+                });
+            }
+        }
+        return made;
+    }
+
+    private static String stem(Path logbook) {
+        return String.valueOf(logbook.getFileName()).replaceFirst("\\.witness$", "");
+    }
+}

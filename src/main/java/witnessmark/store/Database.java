@@ -1,0 +1,134 @@
+package witnessmark.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.HashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** One connection to a logbook file with its statements, each prepared once. Used by one thread at a time. */
+final class Database implements AutoCloseable {
+    /** Work that may fail as SQLite does. */
+    interface Work<T> {
+        T run() throws SQLException;
+    }
+
+    /** What to do with each row. */
+    interface EachRow {
+        void take(ResultSet row) throws SQLException;
+    }
+
+    private final Connection connection;
+    private final Sql sql;
+    private final Map<String, PreparedStatement> statements = new HashMap<>();
+
+    Database(Connection connection, Sql sql) {
+        this.connection = connection;
+        this.sql = sql;
+    }
+
+    /** The statement of that name, without the parameters of its last use. */
+    PreparedStatement statement(String name) throws SQLException {
+        PreparedStatement statement = statements.get(name);
+        if (statement == null) {
+            statement = connection.prepareStatement(sql.text(name));
+            statements.put(name, statement);
+        }
+        statement.clearParameters();
+        return statement;
+    }
+
+    /**
+     * Runs a statement that gives no rows.
+     *
+     * @return how many rows it wrote
+     */
+    int run(String name, @Nullable Object... parameters) throws SQLException {
+        return bound(name, parameters).executeUpdate();
+    }
+
+    /** Runs a statement whose rows, if it gives any, are of no interest. */
+    void set(String name) throws SQLException {
+        PreparedStatement statement = statement(name);
+        if (statement.execute()) {
+            statement.getResultSet().close();
+        }
+    }
+
+    /** Hands every row of a query on; the rows are closed even when one is refused. */
+    void each(String name, EachRow each, @Nullable Object... parameters) throws SQLException {
+        try (ResultSet rows = bound(name, parameters).executeQuery()) {
+            while (rows.next()) {
+                each.take(rows);
+            }
+        }
+    }
+
+    /** The first column of the first row. */
+    long number(String name, @Nullable Object... parameters) throws SQLException {
+        try (ResultSet rows = bound(name, parameters).executeQuery()) {
+            return rows.next() ? rows.getLong(1) : 0;
+        }
+    }
+
+    /** The first column of the first row; empty when there is none. */
+    String text(String name) throws SQLException {
+        try (ResultSet rows = statement(name).executeQuery()) {
+            String text = rows.next() ? rows.getString(1) : null;
+            return text == null ? "" : text;
+        }
+    }
+
+    /** All that the work writes, or, when it throws, nothing of it. The write lock is taken at the start. */
+    <T> T transaction(Work<T> work) throws SQLException {
+        connection.setAutoCommit(false);
+        try {
+            T result = work.run();
+            connection.commit();
+            connection.setAutoCommit(true);
+            return result;
+        } catch (SQLException | RuntimeException e) {
+            rollBack(e);
+            throw e;
+        }
+    }
+
+    @Override
+    public void close() throws SQLException {
+        for (PreparedStatement statement : statements.values()) {
+            statement.close();
+        }
+        statements.clear();
+        connection.close();
+    }
+
+    private void rollBack(Exception cause) {
+        try {
+            connection.rollback();
+            connection.setAutoCommit(true);
+        } catch (SQLException e) {
+            cause.addSuppressed(e);
+        }
+    }
+
+    private PreparedStatement bound(String name, @Nullable Object... parameters) throws SQLException {
+        PreparedStatement statement = statement(name);
+        for (int i = 0; i < parameters.length; i++) {
+            bind(statement, i + 1, parameters[i]);
+        }
+        return statement;
+    }
+
+    /** Values are whole numbers, text or null: nothing else is ever stored. */
+    static void bind(PreparedStatement statement, int at, @Nullable Object value) throws SQLException {
+        if (value instanceof Long number) {
+            statement.setLong(at, number);
+        } else if (value instanceof Integer number) {
+            statement.setInt(at, number);
+        } else {
+            statement.setString(at, (String) value);
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package witnessmark.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.logbook.port.Drafts.Draft;
+
+/** Drafts in the data folder, one file each, for when the logbook cannot take them. */
+final class DraftFiles {
+    private static final Logger LOG = LoggerFactory.getLogger(DraftFiles.class);
+
+    private final Path folder;
+    private final Canonical canonical;
+
+    /** @param folder of one logbook's drafts; made when the first is kept */
+    DraftFiles(Path folder, Canonical canonical) {
+        this.folder = folder;
+        this.canonical = canonical;
+    }
+
+    /** @return whether it was kept */
+    boolean keep(String form, String record, Draft draft) {
+        Map<String, @Nullable Object> content = new TreeMap<>();
+        content.put("fields", fields(draft, canonical));
+        content.put("form", form);
+        content.put("kept_at_ms", draft.keptAt().toEpochMilli());
+        content.put("record", record);
+        try {
+            SafeFiles.write(file(form, record), canonical.text(content));
+            return true;
+        } catch (IOException e) {
+            LOG.error("a draft cannot be kept in {}", folder, e);
+            return false;
+        }
+    }
+
+    Optional<Draft> find(String form, String record) {
+        Path file = file(form, record);
+        try {
+            if (!Files.exists(file)) {
+                return Optional.empty();
+            }
+            Map<String, @Nullable Object> content = canonical.values(Files.readString(file, StandardCharsets.UTF_8));
+            return Optional.of(draft(
+                    String.valueOf(content.get("fields")),
+                    Long.parseLong(String.valueOf(content.get("kept_at_ms"))),
+                    canonical));
+        } catch (IOException | IllegalArgumentException e) {
+            LOG.error("a draft cannot be read: {}", file, e);
+            return Optional.empty();
+        }
+    }
+
+    void discard(String form, String record) {
+        try {
+            Files.deleteIfExists(file(form, record));
+        } catch (IOException e) {
+            LOG.error("a draft cannot be removed from {}", folder, e);
+        }
+    }
+
+    static String fields(Draft draft, Canonical canonical) {
+        return canonical.text(draft.fields());
+    }
+
+    static Draft draft(String fields, long keptAtMillis, Canonical canonical) {
+        Map<String, String> texts = new TreeMap<>();
+        canonical.values(fields).forEach((name, text) -> texts.put(name, text == null ? "" : text.toString()));
+        return new Draft(texts, Instant.ofEpochMilli(keptAtMillis));
+    }
+
+    private Path file(String form, String record) {
+        return folder.resolve(canonical.hash(form + "\n" + record).substring(0, 32) + ".json");
+    }
+}

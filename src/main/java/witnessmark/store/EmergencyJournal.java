@@ -1,0 +1,124 @@
+package witnessmark.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.domain.Entry;
+import witnessmark.domain.image.EntryImage;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.logbook.port.Change;
+
+/**
+ * The last place for a change that a logbook could not take: a text file in the data folder, one JSON object a line,
+ * each brought to the disk. People are told of it; nothing there is written into a logbook unasked.
+ */
+public final class EmergencyJournal {
+    private static final Logger LOG = LoggerFactory.getLogger(EmergencyJournal.class);
+
+    /**
+     * An entry that was to be written.
+     *
+     * @param logbook path of the logbook that could not take it
+     * @param who who wrote
+     * @param why what was being done
+     * @param table the record's table
+     * @param record the record's id
+     * @param rev the revision it was to have
+     * @param image its column values
+     * @param atMillis when, milliseconds since 1970
+     */
+    public record Kept(
+            String logbook,
+            String who,
+            String why,
+            String table,
+            UUID record,
+            long rev,
+            Map<String, @Nullable Object> image,
+            long atMillis) {}
+
+    private final Path file;
+    private final LongSupplier clock;
+    private final Canonical canonical;
+
+    EmergencyJournal(Path file, LongSupplier clock, Canonical canonical) {
+        this.file = file;
+        this.clock = clock;
+        this.canonical = canonical;
+    }
+
+    /** The journal of a data folder. */
+    public static EmergencyJournal in(Path dataFolder, LongSupplier clock) {
+        return new EmergencyJournal(dataFolder.resolve("emergency-journal.jsonl"), clock, new Canonical());
+    }
+
+    public Path file() {
+        return file;
+    }
+
+    /** Keeps a change. A failure is logged: the form still has what was typed. */
+    void keep(Path logbook, Change change) {
+        StringBuilder lines = new StringBuilder();
+        for (Entry<?> entry : change.next()) {
+            Map<String, @Nullable Object> line = new TreeMap<>();
+            line.put("logbook", logbook.toString());
+            line.put("who", change.who());
+            line.put("why", change.why());
+            line.put("table", RecordTypes.of(entry.fact().getClass()).name());
+            line.put("record", entry.id().text());
+            line.put("rev", entry.rev());
+            line.put("image", canonical.text(EntryImage.of(entry)));
+            line.put("at_ms", clock.getAsLong());
+            lines.append(canonical.text(line)).append('\n');
+        }
+        try {
+            SafeFiles.append(file, lines.toString());
+        } catch (IOException e) {
+            LOG.error("the emergency journal cannot be written: {}", file, e);
+        }
+    }
+
+    /**
+     * What was kept, oldest first. A last line cut short is left out.
+     *
+     * @throws IOException if the file is there and cannot be read
+     */
+    public List<Kept> read() throws IOException {
+        List<Kept> kept = new ArrayList<>();
+        if (!Files.exists(file)) {
+            return kept;
+        }
+        for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
+            if (line.endsWith("}")) {
+                kept.add(kept(canonical.values(line)));
+            }
+        }
+        return kept;
+    }
+
+    private Kept kept(Map<String, @Nullable Object> line) {
+        return new Kept(
+                text(line, "logbook"),
+                text(line, "who"),
+                text(line, "why"),
+                text(line, "table"),
+                UUID.fromString(text(line, "record")),
+                Long.parseLong(text(line, "rev")),
+                canonical.values(text(line, "image")),
+                Long.parseLong(text(line, "at_ms")));
+    }
+
+    private static String text(Map<String, @Nullable Object> line, String key) {
+        return String.valueOf(line.get(key));
+    }
+}

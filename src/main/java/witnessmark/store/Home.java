@@ -1,0 +1,50 @@
+package witnessmark.store;
+
+import com.fasterxml.uuid.Generators;
+import com.fasterxml.uuid.impl.TimeBasedEpochGenerator;
+import java.nio.file.Path;
+import java.util.UUID;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+
+/** What every logbook opened by one program shares. */
+final class Home {
+    final Path dataFolder;
+    final LongSupplier clock;
+    final Supplier<String> device;
+    final Holder holder;
+    final Sql sql = new Sql();
+    final Canonical canonical = new Canonical();
+    final Connections connections = new Connections(sql);
+    final LogbookSchema schema;
+
+    private final TimeBasedEpochGenerator ids = Generators.timeBasedEpochGenerator();
+
+    Home(Path dataFolder, LongSupplier clock, Supplier<String> device, Holder holder) {
+        this.dataFolder = dataFolder;
+        this.clock = clock;
+        this.device = device;
+        this.holder = holder;
+        this.schema = new LogbookSchema(sql, canonical, SchemaSteps.ours());
+    }
+
+    /** A new id; later ones sort after it. */
+    UUID id() {
+        return ids.generate();
+    }
+
+    /** The emergency journal. */
+    EmergencyJournal journal() {
+        return EmergencyJournal.in(dataFolder, clock);
+    }
+
+    /** Where the backups of a logbook go. */
+    Path backupFolder(String logbookId) {
+        return dataFolder.resolve("backups").resolve(logbookId);
+    }
+
+    /** Where drafts go that a logbook cannot take. */
+    Path draftFolder(String logbookId) {
+        return dataFolder.resolve("drafts").resolve(logbookId);
+    }
+}

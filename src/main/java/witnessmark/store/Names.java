@@ -1,0 +1,91 @@
+package witnessmark.store;
+
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.EngineInCar;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PlannedRun;
+import witnessmark.domain.Position;
+import witnessmark.domain.Run;
+import witnessmark.quantity.Moment;
+
+/** What people call a record, for problems that name one. Never an id where there is a word. */
+final class Names {
+    private final Facts facts;
+
+    Names(Facts facts) {
+        this.facts = facts;
+    }
+
+    String of(Entry<?> entry) {
+        Fact fact = entry.fact();
+        String known = fact.knownAs();
+        if (known != null && !known.isBlank()) {
+            Id<?> within = fact.knownWithin();
+            return within instanceof Id<?> && fact instanceof witnessmark.domain.Build build
+                    ? engine(build.engine()) + " " + known
+                    : known;
+        }
+        String made = described(fact);
+        return made.isBlank() ? entry.id().text() : made;
+    }
+
+    String part(@Nullable Id<Part> id) {
+        return known(Part.class, id);
+    }
+
+    String engine(@Nullable Id<Engine> id) {
+        return known(Engine.class, id);
+    }
+
+    String car(@Nullable Id<Car> id) {
+        return known(Car.class, id);
+    }
+
+    String position(@Nullable Id<Position> id) {
+        return known(Position.class, id);
+    }
+
+    String planned(@Nullable Id<PlannedRun> id) {
+        return known(PlannedRun.class, id);
+    }
+
+    /** The engine or car a part is fitted to. */
+    String place(Fitment fitment) {
+        return fitment.engine() != null ? engine(fitment.engine()) : car(fitment.car());
+    }
+
+    private String described(Fact fact) {
+        if (fact instanceof Fitment fitment) {
+            return joined(part(fitment.part()), position(fitment.position()), place(fitment), fitment.from());
+        }
+        if (fact instanceof EngineInCar in) {
+            return joined(engine(in.engine()), car(in.car()), "", in.from());
+        }
+        if (fact instanceof Run run) {
+            return joined(run.name(), engine(run.engine()), known(Event.class, run.event()), run.start());
+        }
+        return joined("", "", "", fact.happened());
+    }
+
+    private static String joined(String first, String second, String third, @Nullable Moment moment) {
+        return Stream.of(first, second, third, moment == null ? "" : moment.text())
+                .filter(word -> !word.isBlank())
+                .collect(Collectors.joining(", "));
+    }
+
+    private <F extends Fact> String known(Class<F> kind, @Nullable Id<F> id) {
+        F fact = Entries.fact(facts, kind, id);
+        return fact == null ? "" : Objects.requireNonNullElse(fact.knownAs(), "");
+    }
+}

@@ -1,0 +1,100 @@
+package witnessmark.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/** Finds out what a file is before anything is written beside or into it. */
+final class Probe {
+    private final Home home;
+
+    Probe(Home home) {
+        this.home = home;
+    }
+
+    /** What can be seen without reading the file, or null when it may be a logbook. */
+    static @Nullable Problem outside(Path path) {
+        if (!Files.exists(path)) {
+            return Problem.of(ProblemKind.NO_SUCH_FILE, path);
+        }
+        if (Files.isDirectory(path)) {
+            return Problem.of(ProblemKind.NOT_A_LOGBOOK, path, "a folder");
+        }
+        if (!Files.isRegularFile(path)) {
+            return Problem.of(ProblemKind.NOT_A_LOGBOOK, path, "no ordinary file");
+        }
+        try {
+            return Files.size(path) == 0 ? Problem.of(ProblemKind.NOT_A_LOGBOOK, path, "an empty file") : null;
+        } catch (IOException e) {
+            return Problem.of(ProblemKind.CANNOT_READ_FILE, path, String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** What the first bytes tell, or null when they are a logbook's. Only while nobody in this process has it open. */
+    static @Nullable Problem header(Path path) {
+        try {
+            Header header = Header.of(path);
+            long size = Files.size(path);
+            String instead = header.notALogbook(size);
+            if (instead != null) {
+                return Problem.of(ProblemKind.NOT_A_LOGBOOK, path, instead);
+            }
+            return header.cutShort(size) && !hasLog(path)
+                    ? Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, "the end of the file is missing")
+                    : null;
+        } catch (IOException e) {
+            return Problem.of(ProblemKind.CANNOT_READ_FILE, path, String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** Whether writes lie beside the file that are not in it yet. */
+    static boolean hasLog(Path path) {
+        try {
+            return Files.size(path.resolveSibling(path.getFileName() + "-wal")) > 0;
+        } catch (IOException e) {
+            return false; // there is none
+        }
+    }
+
+    /**
+     * What SQLite sees in the file.
+     *
+     * @return the version of its schema, which may be newer than ours; or why it cannot be opened
+     */
+    Outcome<Integer> inside(Path path, Database database) {
+        try {
+            if (database.number("file/application_id") != LogbookSchema.APPLICATION_ID) {
+                return Outcome.didNot(Problem.of(ProblemKind.NOT_A_LOGBOOK, path, "a database of another program"));
+            }
+            int version = (int) database.number("file/user_version");
+            boolean newer = version > home.schema.version();
+            if (newer ? !hasOurTables(database) : !home.schema.isThatOf(version, database)) {
+                return Outcome.didNot(Problem.of(ProblemKind.LOGBOOK_ALTERED, path));
+            }
+            String fault = database.text("file/quick_check");
+            if (!fault.equals("ok")) {
+                return Outcome.didNot(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, fault));
+            }
+            return Outcome.worked(version);
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(path, e));
+        }
+    }
+
+    /** Whether a newer file has a true table, no view, for every kind of record we know. */
+    private static boolean hasOurTables(Database database) throws SQLException {
+        for (RecordType<?> type : RecordTypes.all()) {
+            if (database.number("file/has_table", type.name()) != 1) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,298 @@
+package witnessmark.store;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.domain.Facts;
+import witnessmark.domain.history.Amendment;
+import witnessmark.domain.history.HybridClock;
+import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Drafts;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/** An open logbook file. One connection writes; checks and backups read through one of their own. */
+final class SqliteLogbook implements Logbook {
+    private static final Logger LOG = LoggerFactory.getLogger(SqliteLogbook.class);
+
+    private final Home home;
+    private final Path path;
+    private final FileKey key;
+    private final @Nullable SideLock lock;
+    private final @Nullable Problem readOnly;
+    private final Amendments amendments;
+    private final Rows rows = new Rows();
+    private final Backups backups;
+    private final Drafts drafts;
+    private @Nullable Database database;
+    private @Nullable Writer writer;
+    private volatile Facts facts;
+    private boolean writtenSinceBackup;
+    private boolean closed;
+
+    private SqliteLogbook(
+            Home home, Path path, FileKey key, @Nullable SideLock lock, @Nullable Problem readOnly, Database database)
+            throws SQLException {
+        this.home = home;
+        this.path = path;
+        this.key = key;
+        this.lock = lock;
+        this.readOnly = readOnly;
+        this.database = database;
+        this.amendments = new Amendments(home.canonical);
+        this.facts = rows.facts(database);
+        String id = database.text("logbook/all");
+        this.backups = new Backups(home.backupFolder(id), home.clock, this::faultsOfCopy);
+        this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
+    }
+
+    /** @param lock held already; let go of when the logbook is closed */
+    static SqliteLogbook toWrite(Home home, Path path, SideLock lock) throws SQLException {
+        FileKey key = FileKey.of(path);
+        Database database = home.connections.writer(path);
+        try {
+            if (!key.stillAt(path)) {
+                throw new SQLException("the file was replaced while it was opened");
+            }
+            SqliteLogbook logbook = new SqliteLogbook(home, path, key, lock, null, database);
+            logbook.writer = logbook.newWriter(database);
+            return logbook;
+        } catch (SQLException | RuntimeException e) {
+            database.close();
+            throw e;
+        }
+    }
+
+    /** @param database open already; closed when the logbook is */
+    static SqliteLogbook toRead(Home home, Path path, Database database, Problem why) throws SQLException {
+        return new SqliteLogbook(home, path, FileKey.of(path), null, why, database);
+    }
+
+    @Override
+    public Facts facts() {
+        return facts;
+    }
+
+    @Override
+    public synchronized Outcome<Written> write(Change change) {
+        if (readOnly != null) {
+            return Outcome.didNot(Problem.of(ProblemKind.OPEN_READ_ONLY));
+        }
+        if (!key.stillAt(path)) {
+            return movedAway(change);
+        }
+        UUID id = home.id();
+        try {
+            Database open = opened();
+            Writer into = opened(writer);
+            Writer.Done done = open.transaction(() -> into.write(open, facts, id, change));
+            if (!key.stillAt(path)) {
+                return movedAway(change);
+            }
+            return Outcome.worked(publish(id, done));
+        } catch (Writer.Refused e) {
+            LOG.debug("a change is refused", e);
+            return Outcome.didNot(e.problems());
+        } catch (SQLException e) {
+            return afterFault(change, id, e);
+        }
+    }
+
+    @Override
+    public synchronized List<Amendment> history(String table, UUID record) {
+        return read("amendment/of_record", table, record.toString());
+    }
+
+    @Override
+    public synchronized List<Amendment> amendments(UUID change) {
+        return read("amendment/of_change", change.toString());
+    }
+
+    @Override
+    public synchronized List<Amendment> history() {
+        return read("amendment/all");
+    }
+
+    @Override
+    public Optional<Problem> readOnly() {
+        return Optional.ofNullable(readOnly);
+    }
+
+    @Override
+    public List<Problem> verify() {
+        try (Database reader = reader()) {
+            return new Verification(path, home.canonical).of(reader, facts);
+        } catch (SQLException e) {
+            return List.of(Faults.reading(path, e));
+        }
+    }
+
+    @Override
+    public Outcome<Path> backUp() {
+        try (Database reader = reader()) {
+            Outcome<Path> made = backups.make(path, reader);
+            if (made.didWork()) {
+                writtenSinceBackup = false;
+            }
+            return made;
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(path, e));
+        }
+    }
+
+    @Override
+    public Drafts drafts() {
+        return drafts;
+    }
+
+    @Override
+    public Path path() {
+        return path;
+    }
+
+    @Override
+    public synchronized void close() {
+        if (writtenSinceBackup) {
+            checkpoint();
+            backUp().problems().forEach(problem -> LOG.error("no backup on closing: {}", problem));
+        }
+        closed = true;
+        letGo();
+        if (lock != null) {
+            lock.close();
+        }
+    }
+
+    /** Backs up when the file is newer than the newest backup; what went wrong is told beside the open logbook. */
+    List<Problem> backUpIfStale() {
+        Optional<Instant> newest = backups.newest();
+        try {
+            Instant changed = Files.getLastModifiedTime(path).toInstant();
+            return newest.isPresent() && !newest.get().isBefore(changed) ? List.of() : backUp().problems();
+        } catch (IOException e) {
+            LOG.warn("the file's time cannot be read: {}", path, e);
+            return List.of();
+        }
+    }
+
+    private Written publish(UUID id, Writer.Done done) {
+        if (!done.entries().isEmpty()) {
+            facts = facts.with(done.entries());
+            writtenSinceBackup = true;
+        }
+        return new Written(id, done.amendments(), facts);
+    }
+
+    private Outcome<Written> movedAway(Change change) {
+        home.journal().keep(path, change);
+        return Outcome.didNot(Problem.of(ProblemKind.FILE_MOVED_AWAY, path));
+    }
+
+    /**
+     * After a failed write nothing is known of the connection (a failed sync must not be tried again on the same
+     * handle: Rebello and others, USENIX ATC 2020). So it is closed and opened anew, and what is on the disk decides.
+     */
+    private Outcome<Written> afterFault(Change change, UUID id, SQLException fault) {
+        LOG.error("a change could not be written to {}", path, fault);
+        letGo();
+        try {
+            Database open = opened();
+            if (open.number("amendment/of_change_exists", id.toString()) == 1) {
+                List<Amendment> made = amendments.list(open, "amendment/of_change", id.toString());
+                writtenSinceBackup = true;
+                return Outcome.worked(new Written(id, made, facts));
+            }
+        } catch (SQLException e) {
+            LOG.error("the logbook cannot be opened again: {}", path, e);
+        }
+        home.journal().keep(path, change);
+        return Outcome.didNot(Faults.writing(path, fault));
+    }
+
+    private Database opened() throws SQLException {
+        Database open = database;
+        if (open == null) {
+            if (closed || !key.stillAt(path)) {
+                throw new SQLException("closed, or another file lies at " + path);
+            }
+            open = home.connections.writer(path);
+            facts = rows.facts(open);
+            writer = newWriter(open);
+            database = open;
+        }
+        return open;
+    }
+
+    private static Writer opened(@Nullable Writer writer) {
+        if (writer == null) {
+            throw new IllegalStateException("a logbook open to write has a writer");
+        }
+        return writer;
+    }
+
+    /** First of all, so that the file does not change any more and the backup is seen to be newer than it. */
+    private void checkpoint() {
+        try {
+            opened().set("file/checkpoint");
+        } catch (SQLException e) {
+            LOG.warn("the log beside the file stays: {}", path, e);
+        }
+    }
+
+    private void letGo() {
+        Database open = database;
+        database = null;
+        writer = null;
+        if (open != null) {
+            try {
+                open.close();
+            } catch (SQLException e) {
+                LOG.warn("a connection cannot be closed: {}", path, e);
+            }
+        }
+    }
+
+    private Writer newWriter(Database open) throws SQLException {
+        HybridClock clock = new HybridClock(home.clock, amendments.lastClock(open));
+        return new Writer(rows, amendments, home.canonical, clock, home::id, home.device.get(), home.schema.version());
+    }
+
+    private synchronized <T> T use(KeptDrafts.Use<T> use, boolean toWrite) throws SQLException {
+        if (toWrite && (readOnly != null || !key.stillAt(path))) {
+            throw new SQLException("the logbook is open to read only, or was moved away");
+        }
+        return use.of(opened());
+    }
+
+    private List<Amendment> read(String query, @Nullable Object... parameters) {
+        try {
+            return amendments.list(opened(), query, parameters);
+        } catch (SQLException e) {
+            throw new UncheckedIOException("the history cannot be read", new IOException(e));
+        }
+    }
+
+    private Database reader() throws SQLException {
+        return readOnly != null && !Probe.hasLog(path) ? home.connections.frozen(path) : home.connections.reader(path);
+    }
+
+    private List<Problem> faultsOfCopy(Path copy) {
+        try (Database reader = home.connections.frozen(copy)) {
+            return new Verification(copy, home.canonical).of(reader, facts);
+        } catch (SQLException e) {
+            return List.of(Faults.reading(copy, e));
+        }
+    }
+}

@@ -1,0 +1,171 @@
+package witnessmark.store;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.history.Amendment;
+import witnessmark.domain.history.Fold;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * Checks that a logbook is as it was written: the file, every reference, every row against its checksum and against the
+ * fold of its amendments, and every device's chain of hashes. Neither check alone finds every flipped bit.
+ */
+final class Verification {
+    /** More than these are not told. */
+    private static final int MOST = 100;
+
+    /** What a row was found to be. */
+    private record Found(String imageHash, Rows.Stamp stamp) {}
+
+    private final Path path;
+    private final Canonical canonical;
+    private final Amendments amendments;
+    private final Rows rows = new Rows();
+    private final List<Problem> problems = new ArrayList<>();
+
+    Verification(Path path, Canonical canonical) {
+        this.path = path;
+        this.canonical = canonical;
+        this.amendments = new Amendments(canonical);
+    }
+
+    /**
+     * What is wrong; empty when nothing is.
+     *
+     * @param facts to name records by
+     */
+    List<Problem> of(Database database, Facts facts) {
+        try {
+            file(database);
+            Names names = new Names(facts);
+            for (RecordType<?> type : RecordTypes.all()) {
+                table(database, type, facts, names);
+            }
+            strangers(database);
+            chains(database);
+        } catch (SQLException e) {
+            add(Faults.reading(path, e));
+        } catch (IllegalArgumentException e) {
+            add(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, String.valueOf(e.getMessage())));
+        }
+        return List.copyOf(problems);
+    }
+
+    private void file(Database database) throws SQLException {
+        database.each("file/integrity_check", row -> {
+            if (!"ok".equals(row.getString(1))) {
+                add(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, row.getString(1)));
+            }
+        });
+        database.each(
+                "file/foreign_key_check",
+                row -> add(Problem.of(
+                        ProblemKind.LOGBOOK_DAMAGED,
+                        path,
+                        row.getString(1) + " row " + row.getLong(2) + " refers to nothing in " + row.getString(3))));
+    }
+
+    private <F extends Fact> void table(Database database, RecordType<F> type, Facts facts, Names names)
+            throws SQLException {
+        Map<String, Found> found = new HashMap<>();
+        database.each(type.name() + "/all", row -> {
+            String image = canonical.hash(canonical.text(rows.image(type, row)));
+            found.put(row.getString(1), new Found(image, rows.stamp(type, row)));
+        });
+        List<Amendment> ofOne = new ArrayList<>();
+        database.each(
+                "amendment/of_table",
+                row -> {
+                    Amendment next = amendments.read(row);
+                    if (!ofOne.isEmpty() && !ofOne.get(0).record().equals(next.record())) {
+                        compare(type, ofOne, found, facts, names);
+                        ofOne.clear();
+                    }
+                    ofOne.add(next);
+                },
+                type.name());
+        if (!ofOne.isEmpty()) {
+            compare(type, ofOne, found, facts, names);
+        }
+        for (String neverWritten : found.keySet()) {
+            notAsWritten(type, neverWritten, facts, names);
+        }
+    }
+
+    private void compare(
+            RecordType<?> type, List<Amendment> ofOne, Map<String, Found> found, Facts facts, Names names) {
+        String id = ofOne.get(0).record().toString();
+        Found row = found.remove(id);
+        if (row == null || !isAsWritten(row, ofOne)) {
+            notAsWritten(type, id, facts, names);
+        }
+    }
+
+    private boolean isAsWritten(Found row, List<Amendment> inOrder) {
+        Map<String, @Nullable Object> fold = Fold.record(inOrder);
+        Amendment first = inOrder.get(0);
+        Amendment last = inOrder.get(inOrder.size() - 1);
+        Rows.Stamp stamp = row.stamp();
+        return row.imageHash().equals(canonical.hash(canonical.text(fold)))
+                && row.imageHash().equals(stamp.checksum())
+                && stamp.madeAtMillis() == first.clock().millis()
+                && stamp.madeBy().equals(first.who())
+                && stamp.amendedBy().equals(last.id().toString())
+                && stamp.rev() == inOrder.size();
+    }
+
+    /** Amendments of tables that this program has not. */
+    private void strangers(Database database) throws SQLException {
+        Set<String> ours = RecordTypes.all().stream().map(RecordType::name).collect(Collectors.toSet());
+        database.each("amendment/tables", row -> {
+            if (!ours.contains(row.getString(1))) {
+                add(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, "amendments of " + row.getString(1)));
+            }
+        });
+    }
+
+    /** Each device's amendments count up from 1, each with the hash of the one before. */
+    private void chains(Database database) throws SQLException {
+        Map<String, Amendment> last = new HashMap<>();
+        database.each("amendment/by_device", row -> {
+            Amendment next = amendments.read(row);
+            Amendment before = last.put(next.device(), next);
+            boolean follows = next.number() == (before == null ? 1 : before.number() + 1)
+                    && next.previousHash().equals(before == null ? "" : before.hash());
+            if (!follows || !next.hash().equals(amendments.hash(next))) {
+                add(Problem.of(ProblemKind.CHAIN_BROKEN, next.number(), next.device()));
+            }
+        });
+    }
+
+    private <F extends Fact> void notAsWritten(RecordType<F> type, String id, Facts facts, Names names) {
+        String name;
+        try {
+            name = Entries.find(facts, type.kind(), UUID.fromString(id))
+                    .map(names::of)
+                    .orElse(id);
+        } catch (IllegalArgumentException e) {
+            name = id + " (" + e.getMessage() + ")";
+        }
+        add(Problem.of(ProblemKind.RECORD_NOT_AS_WRITTEN, type.name(), name));
+    }
+
+    private void add(Problem problem) {
+        if (problems.size() < MOST) {
+            problems.add(problem);
+        }
+    }
+}
