@@ -196,6 +196,11 @@ public final class Measures {
         return texts.get("measures.about", shown);
     }
 
+    /** {@code 9.30 h known, 2 runs not read}. */
+    public String row(Collection<String> shown) {
+        return joined(shown, "measures.comma");
+    }
+
     /** {@code piston 2, piston 3 and main 1}. */
     public String all(Collection<String> shown) {
         return joined(shown, "measures.and");

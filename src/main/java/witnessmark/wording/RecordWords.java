@@ -3,13 +3,19 @@ package witnessmark.wording;
 import java.util.Locale;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
+import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordTypes;
+import witnessmark.ledger.result.Counted;
 import witnessmark.quantity.Counter;
 
-/** Names of what the logbook holds: kinds of entry, words of closed lists, counters; as said inside a sentence. */
+/**
+ * Names of what the logbook holds: kinds of entry, their parts, words of closed lists, counters. All but the labels of
+ * parts are as said inside a sentence.
+ */
 public final class RecordWords {
     private final Texts texts;
 
+    /** Takes the names from these texts. */
     public RecordWords(Texts texts) {
         this.texts = texts;
     }
@@ -32,6 +38,18 @@ public final class RecordWords {
     /** A counter's name: {@code running time}, {@code laps}. */
     public String counter(Counter counter) {
         return texts.get("records.counter." + key(counter.code()));
+    }
+
+    /** Whether an entry is in a life, and if not, why. */
+    public String counted(Counted counted) {
+        return texts.get("records.counted." + counted.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** What a part of an entry is called, as a label: {@code Running time}, {@code Taken off}. */
+    public String field(Class<? extends Fact> kind, Component field) {
+        String name = field.name().replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+        String own = "records.field." + RecordTypes.of(kind).name() + "." + name;
+        return texts.get(texts.has(own) ? own : "records.field." + name);
     }
 
     /** A name as a label, with a capital first. */

@@ -11,13 +11,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import witnessmark.domain.Build;
 import witnessmark.domain.Coded;
 import witnessmark.domain.EngineInCar;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Fitment;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.PartKind;
+import witnessmark.domain.Run;
 import witnessmark.domain.Zone;
+import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
+import witnessmark.ledger.result.Counted;
 import witnessmark.quantity.Counter;
 
 class RecordWordsTest {
@@ -37,7 +43,10 @@ class RecordWordsTest {
         for (Counter counter : Counter.values()) {
             expected.add("records.counter." + counter.code().replace(' ', '_'));
         }
-        assertThat(texts.keys().stream().filter(key -> key.startsWith("records.")))
+        for (Counted counted : Counted.values()) {
+            expected.add("records.counted." + counted.name().toLowerCase(Locale.ROOT));
+        }
+        assertThat(texts.keys().stream().filter(key -> key.startsWith("records.") && !key.startsWith("records.field.")))
                 .containsExactlyInAnyOrderElementsOf(expected);
     }
 
@@ -55,6 +64,48 @@ class RecordWordsTest {
             names.add(words.counter(counter));
         }
         assertThat(names).allSatisfy(name -> assertThat(name).matches("[a-z][a-z -]*[a-z]"));
+    }
+
+    @Test
+    void every_part_of_every_entry_has_a_label_and_no_label_is_left_over() {
+        Set<String> labels = new HashSet<>();
+        for (RecordType<?> type : RecordTypes.all()) {
+            for (Component field : type.components()) {
+                assertThat(words.field(type.kind(), field)).matches("[A-Z][a-z -]*[a-z]");
+                String name = field.name().replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+                labels.add("records.field." + name);
+                labels.add("records.field." + type.name() + "." + name);
+            }
+        }
+        assertThat(labels)
+                .containsAll(texts.keys().stream()
+                        .filter(key -> key.startsWith("records.field."))
+                        .toList());
+    }
+
+    @Test
+    void no_two_parts_of_one_entry_have_the_same_label() {
+        for (RecordType<?> type : RecordTypes.all()) {
+            assertThat(type.components().stream().map(field -> words.field(type.kind(), field)))
+                    .as(type.name())
+                    .doesNotHaveDuplicates();
+        }
+    }
+
+    @Test
+    void a_label_shared_by_all_entries_gives_way_to_an_entrys_own() {
+        assertThat(field(Fitment.class, "to")).isEqualTo("Taken off");
+        assertThat(field(Build.class, "note")).isEqualTo("Note");
+        assertThat(field(Run.class, "waterHighest")).isEqualTo("Water");
+        assertThat(words.counted(Counted.NOT_READ)).isEqualTo("not read");
+    }
+
+    private String field(Class<? extends Fact> kind, String name) {
+        return RecordTypes.of(kind).components().stream()
+                .filter(field -> field.name().equals(name))
+                .map(field -> words.field(kind, field))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class TextsTest {
-    private static final Pattern BLANK = Pattern.compile("\\{([0-9]+)}");
+    private static final Pattern BLANK = Pattern.compile("\\{([0-9]+)[,}]");
     private final Texts texts = Texts.in(Locale.UK);
     private final Texts pseudo = Texts.pseudo();
 
@@ -21,9 +21,7 @@ class TextsTest {
         for (String key : texts.keys()) {
             String pattern = texts.pattern(key);
             assertThat(pattern.replace("''", "")).as(key).doesNotContain("'");
-            assertThat(new MessageFormat(pattern, Locale.UK).toPattern())
-                    .as(key)
-                    .isEqualTo(pattern);
+            assertThatCode(() -> new MessageFormat(pattern, Locale.UK)).as(key).doesNotThrowAnyException();
         }
     }
 

@@ -1,0 +1,88 @@
+package witnessmark.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.LimitUse;
+import witnessmark.quantity.Counter;
+
+/**
+ * Lives as shown, and how well each is known. A life that is not known in full never looks as if it were: it reads
+ * {@code at least 3.20 h}, {@code about 9.00 h}, {@code 8 to 14 h} or {@code not known}.
+ */
+public final class LifeWords {
+    private final Texts texts;
+    private final Measures measures;
+    private final Amounts amounts;
+
+    /** Shows lives in the language and units of the measures. */
+    public LifeWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.amounts = new Amounts(texts, measures);
+    }
+
+    /** A life, times with two decimals. */
+    public String life(Life life) {
+        Counter counter = life.counter();
+        if (nothingRead(life)) {
+            return texts.get("measures.life.not_known");
+        }
+        if (!life.complete()) {
+            return measures.atLeast(amounts.amount(counter, life.lowest()));
+        }
+        if (life.lowest() < life.highest()) {
+            return amounts.range(counter, life.lowest(), life.highest());
+        }
+        String shown = amounts.amount(counter, life.total());
+        return life.estimated() > 0 ? measures.about(shown) : shown;
+    }
+
+    /**
+     * What a life is made of: {@code 9.30 h known, 8 to 14 h told, 1.00 h estimated, 2 runs not read}. A life of nothing
+     * says what is known: {@code 0.00 h known}.
+     */
+    public String basis(Life life) {
+        Counter counter = life.counter();
+        List<String> parts = new ArrayList<>();
+        boolean nothingElse =
+                life.told() == 0 && life.toldHighest() == 0 && life.estimated() == 0 && !nothingRead(life);
+        if (life.known() > 0 || nothingElse) {
+            parts.add(texts.get("measures.life.known", amounts.amount(counter, life.known())));
+        }
+        if (life.toldHighest() > 0) {
+            parts.add(texts.get("measures.life.told", amounts.range(counter, life.toldLowest(), life.toldHighest())));
+        }
+        if (life.estimated() > 0) {
+            parts.add(texts.get("measures.life.estimated", amounts.amount(counter, life.estimated())));
+        }
+        if (life.atLeast()) {
+            parts.add(texts.get("measures.life.earlier"));
+        }
+        if (life.runsNotRead() > 0) {
+            parts.add(texts.get(
+                    "measures.life.not_read" + (life.runsNotRead() == 1 ? ".one" : ".many"),
+                    measures.number(life.runsNotRead())));
+        }
+        return measures.row(parts);
+    }
+
+    /**
+     * How a life stands to its limit: {@code 0.9 h over}, {@code 6.7 h to its limit}, {@code at its limit}. Where more
+     * may have been used than is known, {@code at least 0.9 h over} and {@code at most 6.7 h to its limit}.
+     */
+    public String limit(LimitUse use) {
+        Counter counter = use.used().counter();
+        long left = use.left();
+        if (left > 0) {
+            String shown = amounts.toLimit(counter, left);
+            return use.used().complete() ? shown : texts.get("measures.life.at_most_to_limit", shown);
+        }
+        String shown = amounts.over(counter, -left);
+        return use.used().complete() || left == 0 ? shown : measures.atLeast(shown);
+    }
+
+    private static boolean nothingRead(Life life) {
+        return life.highest() == 0 && !life.complete() && (life.atLeast() || life.runs() == life.runsNotRead());
+    }
+}
