@@ -1,0 +1,168 @@
+package witnessmark.exchange;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecordHandler;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Fact;
+import witnessmark.domain.image.RecordType;
+import witnessmark.outcome.ProblemKind;
+
+/** Reads the rows of one file, one after the other. Bad ones are noted and left out. */
+final class FileRows<F extends Fact> {
+    private static final Pattern LINE = Pattern.compile("line (\\d{1,15})");
+
+    private final RecordType<F> type;
+    private final Path file;
+    private final @Nullable Integer stated;
+    private final Reading reading;
+    private final Problems problems;
+
+    private final List<Row> rows = new ArrayList<>();
+    private int found;
+    private long lastLine = 1;
+    private String lastField = "";
+    private @Nullable Row lastRow;
+
+    /**
+     * Prepares to read.
+     *
+     * @param stated how many rows the folder says the file has, or null when it does not say: it is made by hand
+     */
+    FileRows(RecordType<F> type, Path file, @Nullable Integer stated, Reading reading) {
+        this.type = type;
+        this.file = file;
+        this.stated = stated;
+        this.reading = reading;
+        this.problems = reading.problems();
+    }
+
+    /** The rows that could be read. */
+    List<Row> read() {
+        try {
+            TextLook look = look();
+            if (look != null && parse()) {
+                checkEnd(look);
+            }
+        } catch (CsvParseException | UncheckedIOException | IOException e) {
+            String said = String.valueOf(e.getMessage());
+            problems.at(line(said), null, ProblemKind.CANNOT_READ_FILE, type.file(), said);
+        }
+        return rows;
+    }
+
+    private @Nullable TextLook look() throws IOException {
+        if (!Files.isRegularFile(file)) {
+            problems.inFile(ProblemKind.CANNOT_READ_FILE, type.file(), "not a plain file");
+            return null;
+        }
+        TextLook look = TextLook.at(file, reading.bytesLeft());
+        if (look.bytes() > reading.bytesLeft()) {
+            problems.inFile(
+                    ProblemKind.CANNOT_READ_FILE,
+                    type.file(),
+                    "more than " + (Limits.BYTES >> 20) + " MB in the folder");
+            return null;
+        }
+        reading.tookBytes(look.bytes());
+        if (!look.utf8()) {
+            problems.at(look.badLine(), null, ProblemKind.WRONG_ENCODING, type.file(), "UTF-8");
+            return null;
+        }
+        return look;
+    }
+
+    /** Whether the file was read to its end. */
+    private boolean parse() throws IOException {
+        CsvRecordHandler handler = CsvRecordHandler.of(limits ->
+                limits.maxFields(Limits.COLUMNS).maxFieldSize(Limits.FIELD).maxRecordSize(Limits.FIELD));
+        try (Reader text = TextLook.open(file);
+                CsvReader<CsvRecord> records = CsvReader.builder()
+                        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                        .allowUnclosedQuote(false)
+                        .build(handler, text)) {
+            Iterator<CsvRecord> all = records.iterator();
+            Heading heading = heading(all);
+            if (heading == null) {
+                return false;
+            }
+            RowReader<F> reader = new RowReader<>(type, heading, reading);
+            while (all.hasNext() && !problems.full()) {
+                CsvRecord record = all.next();
+                if (!record.getFields().stream().allMatch(String::isEmpty) && !take(record, reader)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private @Nullable Heading heading(Iterator<CsvRecord> all) {
+        if (all.hasNext()) {
+            CsvRecord first = all.next();
+            return Heading.read(type, stated == null, first.getStartingLineNumber(), first.getFields(), problems);
+        }
+        if (stated != null && stated > 0) {
+            problems.inFile(ProblemKind.FILE_CUT_SHORT, 0, stated);
+            return null;
+        }
+        return Heading.read(type, stated == null, 1, List.of(), problems);
+    }
+
+    private boolean take(CsvRecord record, RowReader<F> reader) {
+        lastLine = record.getStartingLineNumber();
+        if (!reading.takeRow()) {
+            problems.at(
+                    lastLine,
+                    null,
+                    ProblemKind.CANNOT_READ_FILE,
+                    type.file(),
+                    "more than " + Limits.ROWS + " rows in the folder");
+            return false;
+        }
+        found++;
+        lastField = record.getField(record.getFieldCount() - 1);
+        lastRow = reader.read(lastLine, record.getFields());
+        if (lastRow != null) {
+            rows.add(lastRow);
+        }
+        return true;
+    }
+
+    /**
+     * A file that was written whole has all its rows and ends its last line. One that was cut off inside its last field
+     * would read well, but the field is not what was written.
+     */
+    private void checkEnd(TextLook look) {
+        if (stated == null) {
+            return;
+        }
+        boolean cutInside = found > 0 && !look.newlineAtEnd() && !lastField.isEmpty();
+        if (cutInside && lastRow != null) {
+            rows.remove(rows.size() - 1);
+        }
+        int whole = cutInside ? found - 1 : found;
+        if (cutInside || whole < stated) {
+            problems.at(cutInside ? lastLine : 0, null, ProblemKind.FILE_CUT_SHORT, whole, stated);
+        }
+    }
+
+    /** The parser names the line only in its message. */
+    private long line(String said) {
+        Matcher named = LINE.matcher(said);
+        return named.find() ? Long.parseLong(named.group(1)) : lastLine;
+    }
+}

@@ -1,0 +1,110 @@
+package witnessmark.exchange;
+
+import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/** Reads one season folder, kind by kind, each after those it refers to. */
+final class FolderReader {
+    private static final int MOST_FILES = 10_000;
+
+    private final Path folder;
+    private final Reading reading;
+    private final Problems problems;
+
+    FolderReader(Path folder, Reading reading) {
+        this.folder = folder;
+        this.reading = reading;
+        this.problems = reading.problems();
+    }
+
+    Outcome<List<Entry<?>>> read() {
+        if (!Files.exists(folder)) {
+            return Outcome.didNot(Problem.of(ProblemKind.NO_SUCH_FILE, folder.toString()));
+        }
+        if (!Files.isDirectory(folder)) {
+            return notOne();
+        }
+        Set<String> tables;
+        try {
+            tables = tables();
+        } catch (IOException | DirectoryIteratorException e) {
+            return Outcome.didNot(
+                    Problem.of(ProblemKind.CANNOT_READ_FILE, folder.toString(), String.valueOf(e.getMessage())));
+        }
+        if (Files.exists(folder.resolve(SeasonIndex.FILE))) {
+            return SeasonIndex.read(folder, problems).then(index -> read(tables, index.rows()));
+        }
+        boolean handMade = RecordTypes.all().stream().anyMatch(type -> tables.contains(type.file()));
+        return handMade ? read(tables, null) : notOne();
+    }
+
+    private Outcome<List<Entry<?>>> read(Set<String> tables, @Nullable Map<String, Integer> stated) {
+        for (String table : tables) {
+            boolean known = stated == null ? isOurs(table) : stated.containsKey(table);
+            if (!known) {
+                problems.beginFile(table);
+                problems.inFile(ProblemKind.FILE_UNKNOWN, Limits.shown(table));
+            }
+        }
+        for (RecordType<?> type : RecordTypes.all()) {
+            boolean listed = stated == null ? tables.contains(type.file()) : stated.containsKey(type.file());
+            if (listed && !problems.full()) {
+                problems.beginFile(type.file());
+                if (tables.contains(type.file())) {
+                    read(type, stated == null ? null : stated.get(type.file()));
+                } else {
+                    problems.inFile(ProblemKind.FILE_MISSING, type.file());
+                }
+            }
+        }
+        return problems.outcome(List.copyOf(reading.toWrite()));
+    }
+
+    private <F extends Fact> void read(RecordType<F> type, @Nullable Integer stated) {
+        List<Row> rows = new FileRows<>(type, folder.resolve(type.file()), stated, reading).read();
+        if (!problems.full()) {
+            new Settling<>(type, reading).settle(rows);
+        }
+    }
+
+    /** The text tables of the folder, by name. What a system hides by a leading dot is nobody's work. */
+    private Set<String> tables() throws IOException {
+        Set<String> names = new TreeSet<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            for (Path path : all) {
+                String name = String.valueOf(path.getFileName());
+                if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && !name.startsWith(".")) {
+                    names.add(name);
+                }
+                if (names.size() > MOST_FILES) {
+                    throw new IOException("more than " + MOST_FILES + " tables");
+                }
+            }
+        }
+        return names;
+    }
+
+    private Outcome<List<Entry<?>>> notOne() {
+        return Outcome.didNot(Problem.of(ProblemKind.NOT_A_SEASON_FOLDER, folder.toString()));
+    }
+
+    private static boolean isOurs(String table) {
+        return RecordTypes.all().stream().anyMatch(type -> type.file().equals(table));
+    }
+}

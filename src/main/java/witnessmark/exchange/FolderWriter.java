@@ -1,0 +1,189 @@
+package witnessmark.exchange;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * Writes one season folder. It is written under another name beside the place wanted, waited for until it is on the
+ * disk, and then renamed: at that place there is the folder as it was, or the whole new one.
+ */
+final class FolderWriter {
+    private static final Logger LOG = LoggerFactory.getLogger(FolderWriter.class);
+
+    private final Facts facts;
+    private final Disk disk;
+
+    FolderWriter(Facts facts, Disk disk) {
+        this.facts = facts;
+        this.disk = disk;
+    }
+
+    Outcome<Integer> write(Path wanted) {
+        Path folder = wanted.toAbsolutePath().normalize();
+        Path beside = null;
+        try {
+            if (Files.exists(folder)) {
+                folder = folder.toRealPath();
+                if (!mayReplace(folder)) {
+                    return Outcome.didNot(Problem.of(ProblemKind.FOLDER_NOT_EMPTY, wanted.toString()));
+                }
+            }
+            beside = disk.folderBeside(folder);
+            int rows = fill(beside);
+            putInPlace(beside, folder);
+            return Outcome.worked(rows);
+        } catch (IOException | UncheckedIOException e) {
+            return Outcome.didNot(WriteFailure.problem(wanted, notLeaving(beside, e)));
+        }
+    }
+
+    private int fill(Path folder) throws IOException {
+        ReferenceTexts references = new ReferenceTexts(facts);
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        for (RecordType<?> type : RecordTypes.all()) {
+            int rows = writeFile(type, folder, references);
+            if (rows > 0) {
+                counts.put(type.file(), rows);
+            }
+        }
+        Path index = folder.resolve(SeasonIndex.FILE);
+        try (OutputStream to = disk.create(index)) {
+            to.write(new SeasonIndex(counts).text().getBytes(StandardCharsets.UTF_8));
+        }
+        disk.sync(index);
+        disk.sync(folder);
+        return counts.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    private <F extends Fact> int writeFile(RecordType<F> type, Path folder, ReferenceTexts references)
+            throws IOException {
+        FileText<F> text = new FileText<>(type, facts, references);
+        if (text.rows() > 0) {
+            Path file = folder.resolve(type.file());
+            try (OutputStream to = disk.create(file)) {
+                text.write(to);
+            }
+            disk.sync(file);
+        }
+        return text.rows();
+    }
+
+    private void putInPlace(Path written, Path folder) throws IOException {
+        Path aside = Files.exists(folder) ? moveAside(folder) : null;
+        try {
+            disk.rename(written, folder);
+            Path parent = folder.getParent();
+            if (parent != null) {
+                disk.sync(parent);
+            }
+        } catch (IOException e) {
+            putBack(written, folder, aside, e);
+            throw e;
+        }
+        if (aside != null) {
+            forget(aside);
+        }
+    }
+
+    private Path moveAside(Path folder) throws IOException {
+        Path aside = disk.folderBeside(folder);
+        disk.delete(aside);
+        disk.rename(folder, aside);
+        return aside;
+    }
+
+    private void putBack(Path written, Path folder, @Nullable Path aside, IOException why) {
+        try {
+            if (!Files.exists(written)) {
+                disk.rename(folder, written);
+            }
+            if (aside != null) {
+                disk.rename(aside, folder);
+            }
+        } catch (IOException e) {
+            LOG.error("the folder as it was may be at {}", aside, e);
+            why.addSuppressed(e);
+        }
+    }
+
+    /** The new folder is in its place; what it replaced is no loss, nor is it a failure if some of it stays. */
+    private void forget(Path aside) {
+        try {
+            deleteOurs(aside);
+        } catch (IOException e) {
+            LOG.warn("a replaced season folder stays at {}", aside, e);
+        }
+    }
+
+    /** Whether there is nothing in a folder but what an earlier writing put there. */
+    private static boolean mayReplace(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        List<String> names = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            for (Path path : all) {
+                String name = String.valueOf(path.getFileName());
+                if (!isOurs(name) || !Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
+                    return false;
+                }
+                names.add(name);
+            }
+        } catch (DirectoryIteratorException e) {
+            throw e.getCause();
+        }
+        return names.isEmpty()
+                || SeasonIndex.read(folder, new Problems())
+                        .fold(
+                                index -> names.stream()
+                                        .allMatch(name -> name.equals(SeasonIndex.FILE)
+                                                || index.rows().containsKey(name)),
+                                problems -> false);
+    }
+
+    private static boolean isOurs(String name) {
+        return name.equals(SeasonIndex.FILE)
+                || RecordTypes.all().stream().anyMatch(type -> type.file().equals(name));
+    }
+
+    private void deleteOurs(Path folder) throws IOException {
+        for (RecordType<?> type : RecordTypes.all()) {
+            disk.delete(folder.resolve(type.file()));
+        }
+        disk.delete(folder.resolve(SeasonIndex.FILE));
+        disk.delete(folder);
+    }
+
+    /** Takes away what was half written, and gives back the error that stopped the writing. */
+    private Exception notLeaving(@Nullable Path halfWritten, Exception error) {
+        if (halfWritten != null) {
+            try {
+                deleteOurs(halfWritten);
+            } catch (IOException e) {
+                error.addSuppressed(e);
+            }
+        }
+        return error;
+    }
+}

@@ -1,0 +1,89 @@
+package witnessmark.exchange;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.image.Component;
+import witnessmark.domain.image.EntryImage;
+import witnessmark.domain.image.RecordType;
+import witnessmark.outcome.ProblemKind;
+
+/** Which field of a row is which column. Columns may come in any order. */
+final class Heading {
+    static final String ID = "id";
+    static final String STANDING = EntryImage.STANDING;
+    static final String STRUCK_BECAUSE = EntryImage.STRUCK_BECAUSE;
+
+    private final Map<String, Integer> places;
+    private final int width;
+
+    private Heading(Map<String, Integer> places, int width) {
+        this.places = places;
+        this.width = width;
+    }
+
+    /**
+     * Reads a heading row.
+     *
+     * @param handMade columns that may be empty may then be missing
+     * @param line where it stands
+     * @return null when the columns are not those of this kind; the problems say which
+     */
+    static @Nullable Heading read(
+            RecordType<?> type, boolean handMade, long line, List<String> fields, Problems problems) {
+        Map<String, Boolean> wanted = wanted(type, handMade);
+        Map<String, Integer> places = new HashMap<>();
+        int before = problems.count();
+        for (int i = 0; i < fields.size(); i++) {
+            String heading = fields.get(i).strip();
+            if (!wanted.containsKey(heading)) {
+                String shown = Limits.shown(heading);
+                problems.at(line, shown, ProblemKind.COLUMN_UNKNOWN, shown);
+            } else if (places.putIfAbsent(heading, i) != null) {
+                problems.at(line, heading, ProblemKind.DUPLICATE, heading);
+            }
+        }
+        wanted.forEach((heading, needed) -> {
+            if (needed && !places.containsKey(heading)) {
+                problems.at(line, heading, ProblemKind.COLUMN_MISSING, heading);
+            }
+        });
+        return problems.countedSince(before) ? null : new Heading(places, fields.size());
+    }
+
+    /** The headings of a kind in the order they are written. */
+    static List<String> of(RecordType<?> type) {
+        List<String> headings = new ArrayList<>();
+        headings.add(ID);
+        type.components().forEach(component -> headings.add(component.heading()));
+        headings.add(STANDING);
+        headings.add(STRUCK_BECAUSE);
+        return headings;
+    }
+
+    /** How many fields a row has. */
+    int width() {
+        return width;
+    }
+
+    /** The field of a row under a heading, or null when there is no such column. */
+    @Nullable
+    String field(List<String> row, String heading) {
+        Integer place = places.get(heading);
+        return place == null ? null : row.get(place);
+    }
+
+    private static Map<String, Boolean> wanted(RecordType<?> type, boolean handMade) {
+        Map<String, Boolean> wanted = new LinkedHashMap<>();
+        wanted.put(ID, !handMade);
+        for (Component component : type.components()) {
+            wanted.put(component.heading(), !handMade || !component.nullable());
+        }
+        wanted.put(STANDING, !handMade);
+        wanted.put(STRUCK_BECAUSE, !handMade);
+        return wanted;
+    }
+}

@@ -1,0 +1,142 @@
+package witnessmark.exchange;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.Reader;
+import java.math.BigInteger;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Place;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * {@code season.json}: what the folder is and how many rows each of its files has.
+ *
+ * @param rows file name to number of rows, in the order of {@link RecordTypes#all()}
+ */
+record SeasonIndex(Map<String, Integer> rows) {
+    static final String FILE = "season.json";
+    static final String FORMAT = "witness-mark season folder";
+    static final int VERSION = 1;
+
+    private static final long MOST_BYTES = 1 << 20;
+    private static final Set<String> KEYS = Set.of("format", "version", "rows");
+
+    /** The text of the file. */
+    String text() throws IOException {
+        ObjectNode json = mapper().createObjectNode();
+        json.put("format", FORMAT);
+        json.put("version", VERSION);
+        ObjectNode counts = json.putObject("rows");
+        rows.forEach(counts::put);
+        Separators separators = Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                .withObjectEmptySeparator("");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
+        printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
+        return mapper().writer(printer).writeValueAsString(json) + "\n";
+    }
+
+    /**
+     * Reads the file of a folder. What it says that cannot be followed is noted; a file that is no such index, or one
+     * of a newer version, is the end of the reading.
+     */
+    static Outcome<SeasonIndex> read(Path folder, Problems problems) {
+        Path file = folder.resolve(FILE);
+        try {
+            if (!Files.isRegularFile(file)) {
+                return not(folder, 0, null);
+            }
+            TextLook look = TextLook.at(file, MOST_BYTES);
+            if (!look.utf8()) {
+                return Outcome.didNot(Problem.of(ProblemKind.WRONG_ENCODING, FILE, "UTF-8")
+                        .at(new Place(FILE, look.badLine(), null)));
+            }
+            if (look.bytes() > MOST_BYTES) {
+                return not(folder, 0, null);
+            }
+            try (Reader text = TextLook.open(file)) {
+                return read(folder, mapper().readTree(text), problems);
+            }
+        } catch (JsonProcessingException e) {
+            return not(
+                    folder,
+                    e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr()),
+                    null);
+        } catch (IOException e) {
+            return Outcome.didNot(
+                    Problem.of(ProblemKind.CANNOT_READ_FILE, file.toString(), String.valueOf(e.getMessage())));
+        }
+    }
+
+    private static Outcome<SeasonIndex> read(Path folder, JsonNode json, Problems problems) {
+        if (!json.path("format").asText().equals(FORMAT)) {
+            return not(folder, 0, "format");
+        }
+        JsonNode version = json.path("version");
+        if (!version.isIntegralNumber() || version.bigIntegerValue().signum() <= 0) {
+            return not(folder, 0, "version");
+        }
+        if (version.bigIntegerValue().compareTo(BigInteger.valueOf(VERSION)) > 0) {
+            return Outcome.didNot(
+                    Problem.of(ProblemKind.SEASON_FOLDER_NEWER, version.asText(), Integer.toString(VERSION))
+                            .at(new Place(FILE, 0, "version")));
+        }
+        if (!json.path("rows").isObject()) {
+            return not(folder, 0, "rows");
+        }
+        problems.beginFile(FILE);
+        json.fieldNames().forEachRemaining(key -> {
+            if (!KEYS.contains(key)) {
+                problems.at(0, Limits.shown(key), ProblemKind.COLUMN_UNKNOWN, Limits.shown(key));
+            }
+        });
+        return Outcome.worked(new SeasonIndex(rows(json.path("rows"), problems)));
+    }
+
+    private static Map<String, Integer> rows(JsonNode stated, Problems problems) {
+        Map<String, Integer> rows = new LinkedHashMap<>();
+        List<String> files = RecordTypes.all().stream().map(RecordType::file).toList();
+        stated.fields().forEachRemaining(field -> {
+            String file = Limits.shown(field.getKey());
+            if (!files.contains(field.getKey())) {
+                problems.at(0, file, ProblemKind.FILE_UNKNOWN, file);
+            } else if (!field.getValue().isInt() || field.getValue().intValue() < 0) {
+                String text = Limits.shown(field.getValue().toString());
+                problems.at(0, file, ProblemKind.VALUE_UNREADABLE, file, text, "90");
+                rows.put(field.getKey(), 0);
+            } else {
+                rows.put(field.getKey(), field.getValue().intValue());
+            }
+        });
+        return rows;
+    }
+
+    private static Outcome<SeasonIndex> not(Path folder, long line, @Nullable String key) {
+        return Outcome.didNot(
+                Problem.of(ProblemKind.NOT_A_SEASON_FOLDER, folder.toString()).at(new Place(FILE, line, key)));
+    }
+
+    private static ObjectMapper mapper() {
+        return new ObjectMapper()
+                .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+                .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+    }
+}
