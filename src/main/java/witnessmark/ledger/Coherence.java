@@ -1,0 +1,89 @@
+package witnessmark.ledger;
+
+import java.util.Collection;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.EngineInCar;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Run;
+import witnessmark.ledger.result.Clash;
+import witnessmark.outcome.Problem;
+
+/**
+ * Whether what is to be written can be true together with what was written: the same answer for the window, the command
+ * line and a season folder read in. Only entries that are changed are judged, against everything in force; of two
+ * changed entries that contradict each other the later is named.
+ *
+ * <p>The facts of a problem are what {@link witnessmark.outcome.ProblemKind} states, in that order: engines, cars,
+ * parts, positions and runs by the names people know them by, moments as {@link witnessmark.quantity.Moment}, days as
+ * {@link java.time.LocalDate}, lengths as {@link witnessmark.quantity.RunningTime}, fields of a run by the name of its
+ * component.
+ */
+public final class Coherence {
+    private Coherence() {}
+
+    /**
+     * What is wrong with one run.
+     *
+     * @param facts everything written; the run itself may be among it, as it was
+     * @param candidate the run as it is to stand
+     * @param today a run that went out after this day is in the future
+     */
+    public static List<Problem> forRun(Facts facts, Entry<Run> candidate, AsOf today) {
+        return forEntries(facts.with(List.of(candidate)), List.of(candidate), today);
+    }
+
+    /**
+     * What is wrong with changed entries of any kinds.
+     *
+     * @param after everything as it is to stand, the changed entries included
+     * @param changed the entries to judge
+     * @param today a run that went out after this day is in the future
+     */
+    public static List<Problem> forEntries(Facts after, Collection<? extends Entry<?>> changed, AsOf today) {
+        return clashes(after, changed, today).stream().map(Clash::problem).toList();
+    }
+
+    /** The same with the entry that each problem is about, so that it can be shown beside its row or field. */
+    public static List<Clash> clashes(Facts after, Collection<? extends Entry<?>> changed, AsOf today) {
+        Clashes clashes = new Clashes();
+        Surroundings around = new Surroundings(after, changed);
+        RunChecks runs = new RunChecks(today, clashes);
+        CarChecks cars = new CarChecks(around, clashes);
+        ChangeChecks changes = new ChangeChecks(around, clashes);
+        NeededChecks needed = new NeededChecks(around, clashes);
+        for (Entry<?> entry : changed) {
+            Entry<Run> run = as(Run.class, entry);
+            if (run != null && run.inForce()) {
+                runs.check(run);
+                cars.check(run);
+                changes.checkRun(run);
+                needed.check(run);
+            }
+            Entry<Fitment> fitment = as(Fitment.class, entry);
+            if (fitment != null && fitment.inForce()) {
+                changes.checkFitment(fitment);
+            }
+            Entry<EngineInCar> stay = as(EngineInCar.class, entry);
+            if (stay != null) {
+                cars.checkRunsOf(stay);
+                if (stay.inForce()) {
+                    changes.checkStay(stay);
+                }
+            }
+        }
+        new TwinChecks(around, clashes).check();
+        cars.check();
+        new FitmentChecks(around, clashes).check();
+        new PriorChecks(around, clashes).check();
+        return clashes.all();
+    }
+
+    @SuppressWarnings("unchecked") // an entry is of the kind of its fact
+    private static <F extends Fact> @Nullable Entry<F> as(Class<F> kind, Entry<?> entry) {
+        return kind.isInstance(entry.fact()) ? (Entry<F>) entry : null;
+    }
+}
