@@ -122,6 +122,50 @@ public record Run(
         };
     }
 
+    /**
+     * The same run, marked as perhaps the same as another.
+     *
+     * @param other the run this may be again, or null when it is one of its own
+     */
+    public Run perhapsSameAs(@Nullable Id<Run> other) {
+        return new Run(
+                engine,
+                car,
+                event,
+                planned,
+                kind,
+                name,
+                start,
+                startKnown,
+                in,
+                driver,
+                running,
+                knownBy,
+                track,
+                warmUp,
+                loaded,
+                highSpeed,
+                distance,
+                laps,
+                raceStarts,
+                engineStarts,
+                heatCycles,
+                pulls,
+                overRevs,
+                highest,
+                highestFrom,
+                waterHighest,
+                oilHighest,
+                oilPressure,
+                oilAdded,
+                ambient,
+                driverAsked,
+                remarks,
+                asTyped,
+                queried,
+                other);
+    }
+
     private static @Nullable Long count(@Nullable Integer figure) {
         return figure == null ? null : Long.valueOf(figure);
     }

@@ -36,6 +36,10 @@ public enum ProblemKind {
     PLANNED_RUN_TAKEN(3, true),
     /** engine, car, moment: the engine was not in that car. */
     ENGINE_NOT_IN_CAR(3, true),
+    /** car: no engine is written down in it at that time. */
+    NO_ENGINE_IN_CAR(1, true),
+    /** engine that went in, when: before or after that change? */
+    BEFORE_OR_AFTER_CHANGE(2, true),
     /** engine, empty positions. */
     ENGINE_INCOMPLETE(2, false),
     /** part of the whole, whole: a share longer than the running time. field name, value, running time. */

@@ -34,7 +34,7 @@ public final class Problems {
 
     /** What happened, after the place it was read from: {@code runs.csv, row 12, column engine: …}. */
     public String happened(Problem problem) {
-        String what = part(problem, "what");
+        String what = capital(part(problem, "what"));
         Place place = problem.place();
         return place == null ? what : texts.get("problems.placed", place(place), what);
     }
@@ -72,5 +72,11 @@ public final class Problems {
             blanks.add(facts.word(problem.kind(), i, problem.facts().get(i)));
         }
         return texts.get(key(problem.kind(), part), blanks.toArray());
+    }
+
+    /** A sentence begins with a capital, whatever fills its first blank. */
+    private String capital(String sentence) {
+        int first = sentence.offsetByCodePoints(0, Math.min(1, sentence.codePointCount(0, sentence.length())));
+        return sentence.substring(0, first).toUpperCase(texts.locale()) + sentence.substring(first);
     }
 }

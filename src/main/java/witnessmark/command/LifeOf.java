@@ -1,0 +1,128 @@
+package witnessmark.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import witnessmark.ledger.result.Account;
+import witnessmark.ledger.result.Charge;
+import witnessmark.ledger.result.Life;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.SeeLives;
+import witnessmark.logbook.Subject;
+import witnessmark.logbook.View;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
+
+/** The life of an engine or a part, as of a day, with the entries behind it when asked. */
+@Command(name = "life", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+final class LifeOf implements Callable<Integer> {
+    @Mixin
+    private Open open = new Open();
+
+    @Parameters(index = "1", paramLabel = "ENGINE-OR-PART", descriptionKey = "command.subject")
+    @SuppressWarnings("NullAway.Init") // a required parameter
+    private String name;
+
+    @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
+    private @Nullable LocalDate asOf;
+
+    @Option(names = "--entries", descriptionKey = "command.entries")
+    private boolean entries;
+
+    @Option(names = "--json", descriptionKey = "command.json")
+    private boolean json;
+
+    private final Tools tools;
+
+    LifeOf(Tools tools) {
+        this.tools = tools;
+    }
+
+    @Override
+    public Integer call() {
+        return open.with(tools, asOf, this::work);
+    }
+
+    private int work(Desk desk) {
+        Answer answer = new Answer(tools);
+        View view = desk.view();
+        Optional<Subject> subject = Subject.named(view.facts(), name);
+        if (subject.isEmpty()) {
+            return answer.didNot(java.util.List.of(
+                    Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.engineorpart"), name)));
+        }
+        if (json) {
+            answer.print(asJson(answer, view, subject.get()));
+        } else {
+            print(answer, view, subject.get());
+        }
+        return Exit.WORKED;
+    }
+
+    private void print(Answer answer, View view, Subject subject) {
+        answer.line(tools.texts()
+                .get("command.life.heading", subject.name(), tools.measures().date(view.day())));
+        for (Life life : SeeLives.of(view, subject)) {
+            answer.line("  %-14s %s"
+                    .formatted(
+                            tools.words().counter(life.counter()), tools.lives().life(life)));
+        }
+        if (entries) {
+            Account account = SeeLives.account(view, subject, Counter.RUNNING);
+            for (Charge charge : account.charges()) {
+                answer.line("  %-28s %10s  %s"
+                        .formatted(
+                                tools.measures().moment(charge.at()),
+                                tools.charges().adds(charge, Counter.RUNNING),
+                                tools.charges().source(charge)));
+            }
+        }
+    }
+
+    private ObjectNode asJson(Answer answer, View view, Subject subject) {
+        ObjectNode root = answer.json("life");
+        root.put("name", subject.name()).put("asOf", view.day().toString());
+        ArrayNode lives = root.putArray("lives");
+        for (Life life : SeeLives.of(view, subject)) {
+            lives.addObject()
+                    .put("counter", life.counter().code())
+                    .put("unit", unit(life.counter()))
+                    .put("known", life.known())
+                    .put("told", life.told())
+                    .put("toldLowest", life.toldLowest())
+                    .put("toldHighest", life.toldHighest())
+                    .put("estimated", life.estimated())
+                    .put("atLeast", life.atLeast())
+                    .put("runs", life.runs())
+                    .put("runsNotRead", life.runsNotRead());
+        }
+        if (entries) {
+            ArrayNode rows = root.putArray("entries");
+            for (Charge charge :
+                    SeeLives.account(view, subject, Counter.RUNNING).charges()) {
+                rows.addObject()
+                        .put("id", charge.source().id().text())
+                        .put("at", charge.at().text())
+                        .put("amount", charge.amount())
+                        .put("counted", charge.counted().name());
+            }
+        }
+        return root;
+    }
+
+    private static String unit(Counter counter) {
+        return switch (counter.unit()) {
+            case MILLISECOND -> "ms";
+            case METRE -> "m";
+            case COUNT -> "";
+        };
+    }
+}

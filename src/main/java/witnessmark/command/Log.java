@@ -1,0 +1,129 @@
+package witnessmark.command;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import witnessmark.domain.Car;
+import witnessmark.domain.Entry;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.Written;
+import witnessmark.logbook.run.FieldUnits;
+import witnessmark.logbook.run.RunField;
+import witnessmark.logbook.run.RunReading;
+import witnessmark.logbook.run.RunSheet;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.quantity.typed.DistanceUnit;
+import witnessmark.quantity.typed.PressureUnit;
+import witnessmark.quantity.typed.TemperatureUnit;
+import witnessmark.quantity.typed.VolumeUnit;
+
+/** Logs a run through the run sheet. */
+@Command(name = "log", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+final class Log implements Callable<Integer> {
+    private static final FieldUnits UNITS = new FieldUnits(
+            PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE, DistanceUnit.KILOMETRE, DayOrder.DAY_FIRST);
+
+    @Mixin
+    private Open open = new Open();
+
+    @Option(names = "--car", required = true, paramLabel = "CAR", descriptionKey = "command.log.car")
+    @SuppressWarnings("NullAway.Init") // a required option
+    private String car;
+
+    @Option(names = "--date", required = true, paramLabel = "DAY", descriptionKey = "command.log.date")
+    @SuppressWarnings("NullAway.Init") // a required option
+    private String date;
+
+    @Option(names = "--out", paramLabel = "TIME", descriptionKey = "command.log.out")
+    private @Nullable String out;
+
+    @Option(names = "--running", required = true, paramLabel = "TIME", descriptionKey = "command.log.running")
+    @SuppressWarnings("NullAway.Init") // a required option
+    private String running;
+
+    @Option(names = "--field", paramLabel = "FIELD=TEXT", descriptionKey = "command.log.field")
+    private Map<String, String> others = Map.of();
+
+    @Option(names = "--yes", descriptionKey = "command.log.yes")
+    private boolean yes;
+
+    @Option(names = "--json", descriptionKey = "command.json")
+    private boolean json;
+
+    private final Tools tools;
+
+    Log(Tools tools) {
+        this.tools = tools;
+    }
+
+    @Override
+    public Integer call() {
+        return open.with(tools, null, this::work);
+    }
+
+    private int work(Desk desk) {
+        Answer answer = new Answer(tools);
+        Optional<Entry<Car>> found = desk.view().facts().of(Car.class).named(car);
+        if (found.isEmpty()) {
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.car.word"), car)));
+        }
+        RunSheet sheet = new RunSheet(desk, tools.ids(), UNITS);
+        Map<RunField, String> typed = new EnumMap<>(sheet.fresh(found.get().id()));
+        typed.put(RunField.DATE, date);
+        typed.putAll(sheet.follows(RunField.DATE, typed));
+        if (out != null) {
+            typed.put(RunField.OUT_AT, out);
+        }
+        typed.put(RunField.RUNNING, running);
+        for (Map.Entry<String, String> other : others.entrySet()) {
+            Optional<RunField> field = RunField.of(other.getKey());
+            if (field.isEmpty()) {
+                return answer.didNot(List.of(Problem.of(
+                        ProblemKind.NOT_FOUND, tools.texts().get("command.log.field.word"), other.getKey())));
+            }
+            typed.put(field.get(), other.getValue());
+        }
+        return save(answer, sheet, typed);
+    }
+
+    private int save(Answer answer, RunSheet sheet, Map<RunField, String> typed) {
+        RunReading reading = sheet.read(typed);
+        List<Problem> queries = queries(reading);
+        if (!reading.stops() && !queries.isEmpty() && !yes) {
+            answer.problems(queries);
+            tools.err().println(tools.texts().get("command.log.queried"));
+            return Exit.DID_NOT;
+        }
+        Outcome<Written> saved = sheet.save(typed, tools.texts().get("command.why.log", car));
+        if (!saved.didWork()) {
+            return answer.didNot(saved.problems());
+        }
+        String id = saved.orThrow().amendments().get(0).record().toString();
+        if (json) {
+            answer.print(answer.json("log").put("run", id).put("queried", queries.size()));
+        } else {
+            answer.line(tools.texts().get("command.log.done", car, running));
+        }
+        return Exit.WORKED;
+    }
+
+    private static List<Problem> queries(RunReading reading) {
+        java.util.List<Problem> queries = new java.util.ArrayList<>(reading.problems());
+        reading.fields().values().forEach(field -> {
+            if (field.problem() != null) {
+                queries.add(field.problem());
+            }
+        });
+        return queries;
+    }
+}

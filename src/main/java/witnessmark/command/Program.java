@@ -1,0 +1,56 @@
+package witnessmark.command;
+
+import java.util.Set;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The command line as a whole. */
+@Command(
+        name = "witness-mark",
+        mixinStandardHelpOptions = true,
+        version = "witness-mark 0.1.0",
+        resourceBundle = "i18n.command",
+        synopsisSubcommandLabel = "COMMAND")
+public final class Program implements Runnable {
+    /** The words that are commands; anything else names a logbook to open in the window. */
+    public static final Set<String> COMMANDS =
+            Set.of("new", "import", "export", "life", "log", "verify", "--help", "-h", "--version", "-V");
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
+    private CommandSpec spec;
+
+    private final Tools tools;
+
+    private Program(Tools tools) {
+        this.tools = tools;
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @return the exit code: 0 worked, 1 did not, 2 wrong arguments, 3 worked except for what was printed
+     */
+    public static int run(Tools tools, String... args) {
+        CommandLine line = new CommandLine(new Program(tools))
+                .addSubcommand(new New(tools))
+                .addSubcommand(new Import(tools))
+                .addSubcommand(new Export(tools))
+                .addSubcommand(new LifeOf(tools))
+                .addSubcommand(new Log(tools))
+                .addSubcommand(new Verify(tools));
+        line.setOut(tools.out());
+        line.setErr(tools.err());
+        int code = line.execute(args);
+        tools.out().flush();
+        tools.err().flush();
+        return code;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(tools.out());
+    }
+}

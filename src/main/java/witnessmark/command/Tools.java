@@ -1,0 +1,42 @@
+package witnessmark.command;
+
+import java.io.PrintWriter;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.port.LogbookFiles;
+import witnessmark.logbook.port.SeasonFolders;
+import witnessmark.wording.ChargeWords;
+import witnessmark.wording.LifeWords;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/**
+ * What the commands work with.
+ *
+ * @param files opens logbooks
+ * @param folders reads and writes season folders
+ * @param ids gives new identities
+ * @param clock the wall clock
+ * @param zone the zone of this machine, for a new logbook that names none
+ * @param person who writes when no name is given
+ * @param out where answers go
+ * @param err where problems go
+ */
+public record Tools(
+        LogbookFiles files,
+        SeasonFolders folders,
+        Ids ids,
+        InstantSource clock,
+        ZoneId zone,
+        String person,
+        Texts texts,
+        Measures measures,
+        Problems problems,
+        RecordWords words,
+        LifeWords lives,
+        ChargeWords charges,
+        PrintWriter out,
+        PrintWriter err) {}

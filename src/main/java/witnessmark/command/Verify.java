@@ -1,0 +1,46 @@
+package witnessmark.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import witnessmark.logbook.Desk;
+import witnessmark.outcome.Problem;
+
+/** Checks that a logbook is as it was written. */
+@Command(name = "verify", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+final class Verify implements Callable<Integer> {
+    @Mixin
+    private Open open = new Open();
+
+    @Option(names = "--json", descriptionKey = "command.json")
+    private boolean json;
+
+    private final Tools tools;
+
+    Verify(Tools tools) {
+        this.tools = tools;
+    }
+
+    @Override
+    public Integer call() {
+        return open.with(tools, null, this::work);
+    }
+
+    private int work(Desk desk) {
+        Answer answer = new Answer(tools);
+        List<Problem> found = desk.logbook().verify();
+        int amendments = desk.logbook().history().size();
+        answer.problems(found);
+        if (json) {
+            answer.print(answer.json("verify")
+                    .put("amendments", amendments)
+                    .put("problems", found.size())
+                    .put("asWritten", found.isEmpty()));
+        } else if (found.isEmpty()) {
+            answer.line(tools.texts().get("command.verify.done", amendments));
+        }
+        return found.isEmpty() ? Exit.WORKED : Exit.DID_NOT;
+    }
+}

@@ -1,0 +1,47 @@
+package witnessmark.launch;
+
+import java.time.ZoneId;
+import java.util.Locale;
+import witnessmark.command.Console;
+import witnessmark.command.Program;
+import witnessmark.command.Tools;
+import witnessmark.wording.ChargeWords;
+import witnessmark.wording.LifeWords;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+import witnessmark.wording.Units;
+
+/** Starts the program: a command when the first argument is one, the window otherwise. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] args) {
+        Outside outside = Outside.ofThisMachine();
+        Logs.to(outside.data().path());
+        if (args.length > 0 && Program.COMMANDS.contains(args[0])) {
+            System.exit(Program.run(tools(outside), args));
+        }
+    }
+
+    private static Tools tools(Outside outside) {
+        Texts texts = Texts.in(Locale.UK);
+        Measures measures = new Measures(texts, Units.METRIC);
+        return new Tools(
+                outside.files(),
+                outside.folders(),
+                outside.ids(),
+                outside.clock(),
+                ZoneId.systemDefault(),
+                outside.person(),
+                texts,
+                measures,
+                new Problems(texts, measures),
+                new RecordWords(texts),
+                new LifeWords(texts, measures),
+                new ChargeWords(texts, measures),
+                Console.out(),
+                Console.err());
+    }
+}

@@ -1,0 +1,55 @@
+package witnessmark.launch;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.InstantSource;
+import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.JsonStories;
+import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.port.LogbookFiles;
+import witnessmark.logbook.port.SeasonFolders;
+import witnessmark.logbook.port.Settings;
+import witnessmark.logbook.port.Stories;
+import witnessmark.store.DataFolder;
+import witnessmark.store.Holder;
+import witnessmark.store.SqliteLogbookFiles;
+import witnessmark.store.TimeOrderedIds;
+
+/**
+ * Everything outside the use cases, joined once: files, folders, settings, the clock.
+ *
+ * @param data where the program keeps what belongs to no logbook
+ * @param person who sits at this computer
+ */
+record Outside(
+        DataFolder data,
+        LogbookFiles files,
+        SeasonFolders folders,
+        Stories stories,
+        Settings settings,
+        Ids ids,
+        InstantSource clock,
+        String person) {
+    static Outside ofThisMachine() {
+        DataFolder data = DataFolder.ofThisMachine();
+        InstantSource clock = InstantSource.system();
+        Holder holder = Holder.ofThisMachine();
+        return new Outside(
+                data,
+                new SqliteLogbookFiles(data.path(), clock::millis, () -> device(data), holder),
+                new CsvSeasonFolders(),
+                new JsonStories(),
+                data.settings(),
+                new TimeOrderedIds(),
+                clock,
+                holder.person());
+    }
+
+    private static String device(DataFolder data) {
+        try {
+            return data.device();
+        } catch (IOException e) {
+            throw new UncheckedIOException("no identity of this machine can be kept in " + data.path(), e);
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package witnessmark.logbook;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Team;
+import witnessmark.ledger.AsOf;
+import witnessmark.ledger.LifeLedger;
+import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Today;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * An open logbook on the desk: who writes, which day is taken for today, the lives as they stand, and what can be
+ * taken back. Writing blocks and is done off the event thread, one change at a time; {@link #view()} may be called
+ * from any thread.
+ */
+public final class Desk {
+    private static final int UNDO_DEPTH = 200;
+
+    private final Logbook logbook;
+    private final Today today;
+    private final String who;
+    private final Deque<Done> done = new ArrayDeque<>();
+    private final Deque<Done> takenBack = new ArrayDeque<>();
+    private volatile @Nullable View view;
+    private volatile @Nullable LocalDate asOf;
+
+    /** A change of this session, with the words its history carries. */
+    public record Done(UUID change, String why) {}
+
+    /**
+     * @param logbook the open file
+     * @param today the day taken for today
+     * @param who who writes, as the team calls him or her
+     */
+    public Desk(Logbook logbook, Today today, String who) {
+        this.logbook = logbook;
+        this.today = today;
+        this.who = who;
+    }
+
+    public Logbook logbook() {
+        return logbook;
+    }
+
+    public Today today() {
+        return today;
+    }
+
+    public String who() {
+        return who;
+    }
+
+    /** Everything as of the day looked at: one immutable whole for one revision. */
+    public View view() {
+        Facts facts = logbook.facts();
+        LocalDate day = day();
+        View last = view;
+        if (last != null && last.facts() == facts && last.day().equals(day)) {
+            return last;
+        }
+        ZoneId zone = zoneOf(facts);
+        LifeLedger ledger =
+                last != null && last.day().equals(day) && last.zone().equals(zone)
+                        ? last.ledger().after(facts)
+                        : LifeLedger.of(facts, new AsOf(day, zone));
+        View next = new View(facts, day, zone, ledger, asOf != null);
+        view = next;
+        return next;
+    }
+
+    /**
+     * Looks at the logbook as of an earlier day; it is read-only until this is called with null.
+     *
+     * @param earlier the day, or null for today
+     */
+    public void lookAsOf(@Nullable LocalDate earlier) {
+        asOf = earlier;
+    }
+
+    /** The day looked at: today, or the earlier day chosen. */
+    public LocalDate day() {
+        LocalDate earlier = asOf;
+        return earlier != null ? earlier : today.day();
+    }
+
+    /** The team's zone; UTC until a team is written down. */
+    public static ZoneId zoneOf(Facts facts) {
+        return facts.of(Team.class)
+                .inForce()
+                .findFirst()
+                .map(e -> e.fact().zone())
+                .orElse(ZoneOffset.UTC);
+    }
+
+    /**
+     * Writes entries in one change that can be taken back.
+     *
+     * @param why what is being done, in words, for the history and the undo command
+     * @param next the entries as they are to stand
+     */
+    public Outcome<Written> write(String why, List<? extends Entry<?>> next) {
+        LocalDate earlier = asOf;
+        if (earlier != null) {
+            return Outcome.didNot(Problem.of(ProblemKind.AS_OF_EARLIER_DAY, earlier));
+        }
+        Outcome<Written> written = logbook.write(new Change(who, why, next));
+        if (written.didWork()) {
+            push(done, new Done(written.orThrow().change(), why));
+            takenBack.clear();
+        }
+        return written;
+    }
+
+    /** What {@link #undo()} would take back. */
+    public Optional<Done> undoable() {
+        return Optional.ofNullable(done.peek());
+    }
+
+    /** What {@link #redo()} would do again. */
+    public Optional<Done> redoable() {
+        return Optional.ofNullable(takenBack.peek());
+    }
+
+    /** Takes the last change of this session back by writing its opposite. */
+    public Outcome<Written> undo() {
+        return move(done, takenBack);
+    }
+
+    /** Does the change last taken back again. */
+    public Outcome<Written> redo() {
+        return move(takenBack, done);
+    }
+
+    private Outcome<Written> move(Deque<Done> from, Deque<Done> to) {
+        Done last = from.peek();
+        if (last == null) {
+            return Outcome.didNot(Problem.of(ProblemKind.NOTHING_TO_UNDO));
+        }
+        Outcome<Written> written = Opposite.of(logbook.facts(), logbook.amendments(last.change()), last.why())
+                .then(entries -> logbook.write(new Change(who, last.why(), entries)));
+        if (written.didWork()) {
+            from.pop();
+            push(to, new Done(written.orThrow().change(), last.why()));
+        }
+        return written;
+    }
+
+    private static void push(Deque<Done> stack, Done change) {
+        stack.push(change);
+        while (stack.size() > UNDO_DEPTH) {
+            stack.removeLast();
+        }
+    }
+}

@@ -1,0 +1,149 @@
+package witnessmark.logbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import witnessmark.domain.Entry;
+import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.LogbookFiles;
+import witnessmark.logbook.port.SeasonFolders;
+import witnessmark.logbook.port.Settings;
+import witnessmark.logbook.port.Stories;
+import witnessmark.logbook.port.Story;
+import witnessmark.logbook.port.Today;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * The sample season on a working copy that anybody may change: made from its season folder the first time, told on
+ * chapter by chapter, and made anew when asked. Its today is the day of the story.
+ */
+public final class SampleSeason {
+    private static final String TOLD = "sample.chapters told";
+    private static final String FILE = "sample-season.witness";
+
+    private final LogbookFiles files;
+    private final SeasonFolders folders;
+    private final Stories stories;
+    private final Settings settings;
+    private final InstantSource clock;
+    private final Path workingFolder;
+
+    /**
+     * @param workingFolder where the working copy is kept
+     */
+    public SampleSeason(
+            LogbookFiles files,
+            SeasonFolders folders,
+            Stories stories,
+            Settings settings,
+            InstantSource clock,
+            Path workingFolder) {
+        this.files = files;
+        this.folders = folders;
+        this.stories = stories;
+        this.settings = settings;
+        this.clock = clock;
+        this.workingFolder = workingFolder;
+    }
+
+    /**
+     * Opens the working copy, making it first when there is none.
+     *
+     * @param folder the sample's season folder
+     * @param who who writes
+     */
+    public Outcome<Desk> open(Path folder, String who) {
+        return stories.read(folder).then(story -> {
+            Path file = workingFolder.resolve(FILE);
+            Outcome<Logbook> book = Files.exists(file) ? files.open(file) : make(story, file, who);
+            return book.map(open -> new Desk(open, storyDay(story), who));
+        });
+    }
+
+    /** The chapter to be told next, if one is left. */
+    public Optional<Story.Chapter> nextChapter(Path folder) {
+        return stories.read(folder)
+                .fold(
+                        story -> told() < story.chapters().size()
+                                ? Optional.of(story.chapters().get(told()))
+                                : Optional.empty(),
+                        problems -> Optional.empty());
+    }
+
+    /**
+     * Tells the next chapter: its entries are written in one change, and the day moves on.
+     *
+     * @param why the words for the history
+     */
+    public Outcome<Written> walkOn(Desk desk, Story.Chapter chapter, String why) {
+        ImportSeason importing = new ImportSeason(desk, folders);
+        Outcome<Written> written = importing
+                .readOn(chapter.folder(), chapter.today())
+                .then(reading -> importing.write(reading, false, why));
+        if (written.didWork()) {
+            settings.put(TOLD, Integer.toString(told() + 1));
+        }
+        return written;
+    }
+
+    /** Throws the working copy away; the next opening makes it anew. The logbook must be closed. */
+    public Outcome<Path> reset() {
+        Path file = workingFolder.resolve(FILE);
+        try {
+            for (String ending : List.of("", "-wal", "-shm", ".lock")) {
+                Files.deleteIfExists(file.resolveSibling(FILE + ending));
+            }
+        } catch (IOException e) {
+            return Outcome.didNot(
+                    Problem.of(ProblemKind.CANNOT_WRITE, file.toString(), String.valueOf(e.getMessage())));
+        }
+        settings.put(TOLD, "0");
+        return Outcome.worked(file);
+    }
+
+    private Outcome<Logbook> make(Story story, Path file, String who) {
+        settings.put(TOLD, "0");
+        return files.create(file).then(book -> {
+            Outcome<List<Entry<?>>> read = folders.read(story.folder(), book.facts());
+            Outcome<Written> written = read instanceof Outcome.Worked<List<Entry<?>>> all
+                    ? book.write(new Change(who, "sample season", all.value()))
+                    : Outcome.didNot(read.problems());
+            if (!written.didWork()) {
+                book.close();
+                reset();
+                return Outcome.didNot(written.problems());
+            }
+            return Outcome.worked(book);
+        });
+    }
+
+    private int told() {
+        return settings.get(TOLD).map(Integer::valueOf).orElse(0);
+    }
+
+    private Today storyDay(Story story) {
+        return new Today() {
+            @Override
+            public LocalDate day() {
+                int told = Math.min(told(), story.chapters().size());
+                return told == 0
+                        ? story.today()
+                        : story.chapters().get(told - 1).today();
+            }
+
+            @Override
+            public Instant now() {
+                return clock.instant();
+            }
+        };
+    }
+}

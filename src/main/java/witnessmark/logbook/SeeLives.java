@@ -1,0 +1,32 @@
+package witnessmark.logbook;
+
+import java.util.Arrays;
+import java.util.List;
+import witnessmark.ledger.result.Account;
+import witnessmark.ledger.result.Life;
+import witnessmark.quantity.Counter;
+
+/** The life of an engine or a part, by every counter that runs feed, and the entries behind each figure. */
+public final class SeeLives {
+    private SeeLives() {}
+
+    /** One life for each counter, in the order of {@link Counter}. */
+    public static List<Life> of(View view, Subject subject) {
+        return Arrays.stream(Counter.values())
+                .map(counter -> of(view, subject, counter))
+                .toList();
+    }
+
+    public static Life of(View view, Subject subject, Counter counter) {
+        return subject.fold(
+                engine -> view.ledger().engineLife(engine, counter),
+                part -> view.ledger().life(part, counter));
+    }
+
+    /** Every entry behind a figure. */
+    public static Account account(View view, Subject subject, Counter counter) {
+        return subject.fold(
+                engine -> view.ledger().engineAccount(engine, counter),
+                part -> view.ledger().account(part, counter));
+    }
+}

@@ -1,0 +1,9 @@
+package witnessmark.logbook.port;
+
+import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
+
+/** Gives new identities, each later than the last. */
+public interface Ids {
+    <F extends Fact> Id<F> next();
+}

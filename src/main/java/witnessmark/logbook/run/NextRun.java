@@ -1,0 +1,72 @@
+package witnessmark.logbook.run;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.MissedRun;
+import witnessmark.domain.PlannedRun;
+import witnessmark.domain.Run;
+
+/** Which event a day belongs to, and which run of its timetable a car takes next. */
+final class NextRun {
+    private final Facts facts;
+
+    NextRun(Facts facts) {
+        this.facts = facts;
+    }
+
+    /** The event whose days include this one; the latest begun, should two overlap. */
+    Optional<Entry<Event>> eventOn(LocalDate day) {
+        return facts.of(Event.class)
+                .inForce()
+                .filter(event -> !day.isBefore(event.fact().firstDay())
+                        && !day.isAfter(event.fact().lastDay()))
+                .max(Comparator.comparing(event -> event.fact().firstDay()));
+    }
+
+    /** The first event that begins after this day. */
+    Optional<Entry<Event>> eventAfter(LocalDate day) {
+        return facts.of(Event.class)
+                .inForce()
+                .filter(event -> event.fact().firstDay().isAfter(day))
+                .min(Comparator.comparing(event -> event.fact().firstDay()));
+    }
+
+    /** The timetable of an event, in order. */
+    List<Entry<PlannedRun>> timetable(Id<Event> event) {
+        return facts.of(PlannedRun.class)
+                .inForce()
+                .filter(planned -> planned.fact().event().equals(event))
+                .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
+                .toList();
+    }
+
+    /** The first run of the timetable that this car has neither taken nor missed. */
+    Optional<Entry<PlannedRun>> next(Id<Event> event, @Nullable Id<Car> car) {
+        return timetable(event).stream()
+                .filter(planned -> !taken(planned.id(), car))
+                .findFirst();
+    }
+
+    boolean taken(Id<PlannedRun> planned, @Nullable Id<Car> car) {
+        if (car == null) {
+            return false;
+        }
+        boolean run = facts.of(Run.class)
+                .inForce()
+                .anyMatch(entry -> planned.equals(entry.fact().planned())
+                        && car.equals(entry.fact().car()));
+        return run
+                || facts.of(MissedRun.class)
+                        .inForce()
+                        .anyMatch(entry -> planned.equals(entry.fact().planned())
+                                && car.equals(entry.fact().car()));
+    }
+}

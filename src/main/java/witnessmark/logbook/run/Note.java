@@ -1,0 +1,62 @@
+package witnessmark.logbook.run;
+
+import java.util.List;
+
+/**
+ * What stands in the line under a field when nothing is wrong.
+ *
+ * @param kind which, from the closed list
+ * @param facts what the sentence needs, in the order {@link Kind} states
+ */
+public record Note(Kind kind, List<Object> facts) {
+    /** The closed list; the comment of each names its facts in order. */
+    public enum Kind {
+        /** Value as understood. */
+        UNDERSTOOD,
+        /** Value of the last run of this engine. */
+        LAST_RUN,
+        /** No run before has this value. */
+        NOT_RECORDED_BEFORE,
+        /** Time a lap takes by these figures. */
+        A_LAP,
+        /** Engine, since when in the car, running time since its last rebuild. */
+        ENGINE_SINCE,
+        /** Engine, running time since its last rebuild: on the dyno. */
+        ENGINE_ON_DYNO,
+        FROM_CALENDAR,
+        /** Name of the next event, its first day. */
+        NEXT_EVENT,
+        FIRST_IN_TIMETABLE,
+        NEXT_IN_TIMETABLE,
+        /** Planned runs of the event are all logged for this car. */
+        TIMETABLE_DONE,
+        NO_TIMETABLE,
+        SAME_AS_LAST_RUN,
+        TODAY,
+        /** Days before today. */
+        DAYS_AGO,
+        TIMETABLE,
+        TYPED,
+        /** Start as estimated. */
+        ESTIMATED,
+        /** Empty: not read. */
+        NOT_READ,
+        /** Limiter's engine speed. */
+        LIMITER,
+        /** Speed that counts as an over-rev. */
+        OVER_REV_ABOVE,
+        ONE_A_RUN,
+        PART_OF_RUNNING,
+        /** Share left of the running time. */
+        LEAVES,
+        NONE
+    }
+
+    public Note {
+        facts = List.copyOf(facts);
+    }
+
+    static Note of(Kind kind, Object... facts) {
+        return new Note(kind, List.of(facts));
+    }
+}

@@ -1,0 +1,124 @@
+package witnessmark.logbook.run;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Run;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.typed.Typed;
+
+/** Reads one measured field and holds it against physics and against this engine's own last runs. */
+final class ReadFigure {
+    private final RunsBefore before;
+    private final @Nullable Id<Engine> engine;
+    private final boolean onDyno;
+
+    /**
+     * @param engine the engine that ran, or null while it is not known
+     * @param onDyno whether the run is on the dyno, where an engine reads differently
+     */
+    ReadFigure(RunsBefore before, @Nullable Id<Engine> engine, boolean onDyno) {
+        this.before = before;
+        this.engine = engine;
+        this.onDyno = onDyno;
+    }
+
+    /** What a field came to, with its measure when it has one. */
+    record Result<T>(FieldReading reading, @Nullable T value) {}
+
+    <T> Result<T> read(Figure<T> figure, String text) {
+        if (text.isBlank()) {
+            return new Result<>(FieldReading.fine(lastRun(figure)), null);
+        }
+        Typed<T> typed = figure.parse().apply(text.strip());
+        if (typed instanceof Typed.Two<T> two) {
+            return new Result<>(
+                    FieldReading.wrong(Problem.of(
+                            ProblemKind.TWO_READINGS, figure.field(), text.strip(), two.first(), two.second())),
+                    null);
+        }
+        if (typed instanceof Typed.Unreadable<T> no) {
+            return new Result<>(
+                    FieldReading.wrong(Problem.of(ProblemKind.CANNOT_READ, figure.field(), text.strip(), no.example())),
+                    null);
+        }
+        T value = ((Typed.Read<T>) typed).value();
+        return new Result<>(judged(figure, value), value);
+    }
+
+    private <T> FieldReading judged(Figure<T> figure, T value) {
+        long number = figure.number().apply(value);
+        if (number < figure.lowest() || number > figure.highest()) {
+            return FieldReading.wrong(Problem.of(
+                    ProblemKind.OUT_OF_RANGE,
+                    figure.field(),
+                    value,
+                    figure.shown().apply(figure.lowest()),
+                    figure.shown().apply(figure.highest())));
+        }
+        Optional<UsualBand> band = band(figure);
+        if (band.isEmpty() || band.get().holds(number)) {
+            return FieldReading.fine(Note.of(Note.Kind.UNDERSTOOD, value));
+        }
+        return unusual(figure, value, number, band.get());
+    }
+
+    private static <T> FieldReading unusual(Figure<T> figure, T value, long number, UsualBand band) {
+        Object low = figure.shown().apply(band.low());
+        Object high = figure.shown().apply(band.high());
+        for (long scale : new long[] {10, 100}) {
+            if (number % scale == 0 && band.holds(number / scale) && number / scale >= band.lowFence()) {
+                Object meant = figure.shown().apply(number / scale);
+                return new FieldReading(
+                        Note.of(Note.Kind.UNDERSTOOD, value),
+                        Problem.of(ProblemKind.UNUSUAL_MEANT, figure.field(), value, low, high, meant),
+                        meantText(meant));
+            }
+            if (band.holds(number * scale)) {
+                Object meant = figure.shown().apply(number * scale);
+                return new FieldReading(
+                        Note.of(Note.Kind.UNDERSTOOD, value),
+                        Problem.of(ProblemKind.UNUSUAL_MEANT, figure.field(), value, low, high, meant),
+                        meantText(meant));
+            }
+        }
+        return new FieldReading(
+                Note.of(Note.Kind.UNDERSTOOD, value),
+                Problem.of(ProblemKind.UNUSUAL, figure.field(), value, low, high),
+                null);
+    }
+
+    private <T> Optional<UsualBand> band(Figure<T> figure) {
+        if (engine == null || figure.instrument() >= figure.highest()) {
+            return Optional.empty();
+        }
+        List<Long> values = before.readings(engine, onDyno, run -> {
+            T value = figure.of().apply(run);
+            return value == null ? null : figure.number().apply(value);
+        });
+        return UsualBand.of(values, figure.instrument());
+    }
+
+    private <T> Note lastRun(Figure<T> figure) {
+        if (figure.field() == RunField.OVER_REVS) {
+            return Note.of(Note.Kind.NOT_READ);
+        }
+        if (engine == null) {
+            return Note.of(Note.Kind.NONE);
+        }
+        Optional<Entry<Run>> last = before.last(run -> run.engine().equals(engine)
+                && (run.car() == null) == onDyno
+                && figure.of().apply(run) != null);
+        return last.map(run -> figure.of().apply(run.fact()))
+                .<Note>map(value -> Note.of(Note.Kind.LAST_RUN, value))
+                .orElse(Note.of(Note.Kind.NOT_RECORDED_BEFORE));
+    }
+
+    private static String meantText(Object meant) {
+        return MeantText.of(meant);
+    }
+}

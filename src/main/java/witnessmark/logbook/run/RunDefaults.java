@@ -1,0 +1,102 @@
+package witnessmark.logbook.run;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.Facts;
+import witnessmark.domain.HowKnown;
+import witnessmark.domain.Id;
+import witnessmark.domain.PlannedRun;
+import witnessmark.domain.Run;
+import witnessmark.domain.RunKind;
+import witnessmark.quantity.Counter;
+
+/**
+ * What stands in the sheet before anybody types: car, event, the next run of its timetable, driver, date, time out.
+ * What was measured on a run is never carried over to another.
+ */
+final class RunDefaults {
+    /** A date as the sheet shows it; the weekday is how people check it. */
+    static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
+
+    private final Facts facts;
+    private final RunsBefore before;
+    private final NextRun next;
+
+    RunDefaults(Facts facts) {
+        this.facts = facts;
+        this.before = new RunsBefore(facts);
+        this.next = new NextRun(facts);
+    }
+
+    /**
+     * @param wanted the car to log, or null for the car logged last
+     * @param today the day taken for today
+     */
+    Map<RunField, String> fill(@Nullable Id<Car> wanted, LocalDate today) {
+        Map<RunField, String> fields = new EnumMap<>(RunField.class);
+        Optional<Id<Car>> car = wanted != null ? Optional.of(wanted) : lastCar();
+        car.ifPresent(id -> fields.put(RunField.CAR, Keys.car(id)));
+        fields.put(RunField.DATE, DAY.format(today));
+        fields.putAll(forDay(car.orElse(null), today));
+        Optional<Run> last =
+                before.last(run -> car.isEmpty() || car.get().equals(run.car())).map(Entry::fact);
+        last.map(Run::driver).ifPresent(driver -> fields.put(RunField.DRIVER, driver.text()));
+        fields.put(
+                RunField.KNOWN,
+                last.map(run -> run.knownBy().of(Counter.RUNNING))
+                        .orElse(HowKnown.TIMED)
+                        .code());
+        fields.put(RunField.HEAT_CYCLES, "1");
+        fields.put(RunField.DRIVER_ASKED, witnessmark.domain.DriverAsked.NOT_ASKED.code());
+        return fields;
+    }
+
+    /** What follows from the day and the car: event, the next run, time out, race starts. */
+    Map<RunField, String> forDay(@Nullable Id<Car> car, LocalDate day) {
+        Map<RunField, String> fields = new EnumMap<>(RunField.class);
+        Optional<Entry<Event>> event = next.eventOn(day);
+        fields.put(RunField.EVENT, event.map(e -> e.id().text()).orElse(""));
+        fields.putAll(forEvent(event.map(Entry::id).orElse(null), car));
+        return fields;
+    }
+
+    /** What follows from the event: the next run of its timetable that the car has not taken. */
+    Map<RunField, String> forEvent(@Nullable Id<Event> event, @Nullable Id<Car> car) {
+        Map<RunField, String> fields = new EnumMap<>(RunField.class);
+        Optional<Entry<PlannedRun>> planned = event == null ? Optional.empty() : next.next(event, car);
+        fields.put(
+                RunField.PLANNED,
+                planned.map(p -> Keys.planned(p.id())).orElse(Keys.kind(event == null ? RunKind.TEST : RunKind.OTHER)));
+        fields.putAll(forPlanned(planned.map(Entry::fact).orElse(null)));
+        return fields;
+    }
+
+    /** What follows from the planned run: its day, its time out, a race start. */
+    Map<RunField, String> forPlanned(@Nullable PlannedRun planned) {
+        Map<RunField, String> fields = new EnumMap<>(RunField.class);
+        boolean race = planned != null && planned.kind() == RunKind.RACE;
+        fields.put(RunField.RACE_STARTS, race ? "1" : "");
+        fields.put(
+                RunField.OUT_AT,
+                planned == null || planned.out() == null ? "" : planned.out().toString());
+        return fields;
+    }
+
+    private Optional<Id<Car>> lastCar() {
+        Optional<Id<Car>> last =
+                before.last(run -> run.car() != null).map(run -> run.fact().car());
+        List<Entry<Car>> cars = facts.of(Car.class).where(car -> true);
+        return last.isPresent() || cars.isEmpty()
+                ? last
+                : Optional.of(cars.get(0).id());
+    }
+}

@@ -1,0 +1,42 @@
+package witnessmark.logbook.run;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Run;
+import witnessmark.outcome.Problem;
+
+/**
+ * What the whole sheet came to.
+ *
+ * @param fields what each field came to
+ * @param run the run these fields make, not yet written; null while one that is needed stops
+ * @param problems what is wrong with the run as a whole, or to be asked
+ */
+public record RunReading(
+        Map<RunField, FieldReading> fields, @Nullable Entry<Run> run, List<Problem> problems) {
+    public RunReading {
+        EnumMap<RunField, FieldReading> copy = new EnumMap<>(RunField.class);
+        copy.putAll(fields);
+        fields = Collections.unmodifiableMap(copy);
+        problems = List.copyOf(problems);
+    }
+
+    /** Whether it cannot be saved as it stands. */
+    public boolean stops() {
+        return run == null
+                || problems.stream().anyMatch(Problem::stops)
+                || fields.values().stream().anyMatch(FieldReading::stops);
+    }
+
+    /** The fields that stop the sheet, in order. */
+    public List<RunField> stopped() {
+        return fields.entrySet().stream()
+                .filter(field -> field.getValue().stops())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+}

@@ -1,0 +1,80 @@
+package witnessmark.logbook.run;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.EngineInCar;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Run;
+import witnessmark.quantity.Moment;
+
+/** Looks back over the runs in force: the last of a car, of an engine, what an engine usually reads. */
+final class RunsBefore {
+    private static final int LOOK_BACK = 12;
+
+    private final List<Entry<Run>> latestFirst;
+    private final Facts facts;
+
+    RunsBefore(Facts facts) {
+        this.facts = facts;
+        List<Entry<Run>> runs = new ArrayList<>(facts.of(Run.class).where(run -> run.perhapsSame() == null));
+        runs.sort(Comparator.comparing((Entry<Run> run) -> run.fact().start()).reversed());
+        this.latestFirst = runs;
+    }
+
+    /** The run with the latest start, of any car. */
+    Optional<Entry<Run>> last() {
+        return latestFirst.stream().findFirst();
+    }
+
+    Optional<Entry<Run>> last(Predicate<Run> asked) {
+        return latestFirst.stream().filter(run -> asked.test(run.fact())).findFirst();
+    }
+
+    /** What the last runs of an engine on the track read, newest first, where they read it. */
+    List<Long> readings(Id<Engine> engine, boolean onDyno, Function<Run, @Nullable Long> reading) {
+        List<Long> found = new ArrayList<>();
+        for (Entry<Run> run : latestFirst) {
+            Long value = run.fact().engine().equals(engine) && (run.fact().car() == null) == onDyno
+                    ? reading.apply(run.fact())
+                    : null;
+            if (value != null && found.size() < LOOK_BACK) {
+                found.add(value);
+            }
+        }
+        return found;
+    }
+
+    /** The engine in a car at a moment. */
+    Optional<EngineInCar> engineIn(Id<Car> car, Moment at) {
+        return facts.of(EngineInCar.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(in -> in.car().equals(car) && !in.from().isAfter(at))
+                .filter(in -> {
+                    Moment to = in.to();
+                    return to == null || to.isAfter(at);
+                })
+                .findFirst();
+    }
+
+    /** A change of engine in this car after its last run and on the given day, if there was one. */
+    Optional<EngineInCar> engineChangedOn(Id<Car> car, java.time.LocalDate day) {
+        Optional<Entry<Run>> before = last(run -> car.equals(run.car()));
+        return facts.of(EngineInCar.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(in -> in.car().equals(car) && in.from().day().equals(day))
+                .filter(in -> before.isPresent() && before.get().fact().start().isBefore(in.from()))
+                .filter(in -> !in.from().dayOnly())
+                .findFirst();
+    }
+}

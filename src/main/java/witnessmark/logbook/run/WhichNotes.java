@@ -1,0 +1,116 @@
+package witnessmark.logbook.run;
+
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import witnessmark.domain.Engine;
+import witnessmark.domain.EngineDesign;
+import witnessmark.domain.EngineInCar;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.Id;
+import witnessmark.domain.Run;
+import witnessmark.domain.Zone;
+import witnessmark.logbook.View;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.RunningTime;
+
+/** The lines under car, event, run and driver: where what stands there comes from. */
+final class WhichNotes {
+    private final View view;
+    private final RunsBefore before;
+    private final NextRun next;
+
+    WhichNotes(View view, RunsBefore before) {
+        this.view = view;
+        this.before = before;
+        this.next = new NextRun(view.facts());
+    }
+
+    void add(Which which, Map<RunField, String> typed, Map<RunField, FieldReading> out) {
+        out.putIfAbsent(RunField.CAR, car(which));
+        out.put(RunField.EVENT, FieldReading.fine(event(which)));
+        out.put(RunField.PLANNED, FieldReading.fine(planned(which)));
+        out.put(RunField.DRIVER, FieldReading.fine(driver(which)));
+        out.put(RunField.KNOWN, FieldReading.fine(Note.of(Note.Kind.NONE)));
+        out.put(RunField.DRIVER_ASKED, FieldReading.fine(Note.of(Note.Kind.NONE)));
+        if (typed.getOrDefault(RunField.HIGHEST, "").isBlank()) {
+            limiter(which).ifPresent(note -> out.put(RunField.HIGHEST, FieldReading.fine(note)));
+        }
+    }
+
+    private FieldReading car(Which which) {
+        Id<Engine> engine = which.engine();
+        if (engine == null) {
+            String car = which.car() == null
+                    ? ""
+                    : view.facts()
+                            .of(witnessmark.domain.Car.class)
+                            .get(which.car())
+                            .name();
+            return FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, car));
+        }
+        String number = view.facts().of(Engine.class).get(engine).number();
+        RunningTime since = new RunningTime(view.ledger()
+                .sinceRebuild(engine, EnumSet.of(Zone.BOTTOM_END), Counter.RUNNING)
+                .total());
+        Optional<EngineInCar> in = which.car() == null || which.start() == null
+                ? Optional.empty()
+                : before.engineIn(which.car(), which.start());
+        return FieldReading.fine(
+                in.isPresent()
+                        ? Note.of(
+                                Note.Kind.ENGINE_SINCE, number, in.get().from().day(), since)
+                        : Note.of(Note.Kind.ENGINE_ON_DYNO, number, since));
+    }
+
+    private Note event(Which which) {
+        if (which.event() != null) {
+            return Note.of(Note.Kind.FROM_CALENDAR);
+        }
+        Optional<Entry<Event>> coming = which.day() == null ? Optional.empty() : next.eventAfter(which.day());
+        return coming.map(event -> Note.of(
+                        Note.Kind.NEXT_EVENT, event.fact().name(), event.fact().firstDay()))
+                .orElse(Note.of(Note.Kind.NONE));
+    }
+
+    private Note planned(Which which) {
+        if (which.event() == null) {
+            return Note.of(Note.Kind.NONE);
+        }
+        var timetable = next.timetable(which.event());
+        if (timetable.isEmpty()) {
+            return Note.of(Note.Kind.NO_TIMETABLE);
+        }
+        if (which.planned() == null) {
+            return next.next(which.event(), which.car()).isEmpty()
+                    ? Note.of(Note.Kind.TIMETABLE_DONE)
+                    : Note.of(Note.Kind.NONE);
+        }
+        return Note.of(
+                timetable.get(0).id().equals(which.planned())
+                        ? Note.Kind.FIRST_IN_TIMETABLE
+                        : Note.Kind.NEXT_IN_TIMETABLE);
+    }
+
+    private Note driver(Which which) {
+        Optional<Entry<Run>> last =
+                before.last(run -> which.car() != null && which.car().equals(run.car()));
+        boolean same = last.isPresent()
+                && which.driver() != null
+                && which.driver().equals(last.get().fact().driver());
+        return Note.of(same ? Note.Kind.SAME_AS_LAST_RUN : Note.Kind.NONE);
+    }
+
+    private Optional<Note> limiter(Which which) {
+        if (which.engine() == null) {
+            return Optional.empty();
+        }
+        EngineDesign design = view.facts()
+                .of(EngineDesign.class)
+                .get(view.facts().of(Engine.class).get(which.engine()).design());
+        return Optional.ofNullable(design.redLine()).map(limiter -> Note.of(Note.Kind.LIMITER, limiter));
+    }
+}
