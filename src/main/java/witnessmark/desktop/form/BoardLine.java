@@ -21,7 +21,7 @@ public final class BoardLine extends JPanel {
     public record Figure(String value, String words) {}
 
     public BoardLine() {
-        super(new MigLayout("insets 8 20 8 20, fillx", "[0::,grow,fill]22[]", "[]"));
+        super(new MigLayout("insets 12 20 12 20, fillx", "[0::,grow,fill]22[]", "[]"));
         Styles.as(Styles.BOARD, this);
         figures.setOpaque(false);
         JPanel words = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[]0[]"));

@@ -23,7 +23,9 @@ public final class FieldBox extends LabelledBox {
         super(caption, field, field, false);
         this.field = field;
         field.setColumns(4);
-        Styles.as(Styles.FORM_FIELD, field);
+        field.putClientProperty(
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY,
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_ALWAYS);
         Traversal.enterMovesOn(field);
         undo = TextUndo.install(field);
     }

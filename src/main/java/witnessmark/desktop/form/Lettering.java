@@ -39,7 +39,7 @@ public final class Lettering {
 
     /** Switches HTML off for the component, its tooltip included. */
     public static <C extends JComponent> C plain(C component) {
-        component.putClientProperty("html.disable", Boolean.TRUE);
+        component.putClientProperty("html.disable", true);
         return component;
     }
 }

@@ -25,7 +25,7 @@ public final class NotesBox extends LabelledBox {
 
     private static JScrollPane framed(JTextArea area) {
         JScrollPane scroll = new JScrollPane(area);
-        scroll.putClientProperty("FlatLaf.styleClass", "field");
+        Styles.as(Styles.FIELD, scroll);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         return scroll;
     }

@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
-import javax.swing.UIManager;
 import javax.swing.table.DefaultTableCellRenderer;
 import org.jspecify.annotations.Nullable;
 
@@ -51,11 +50,7 @@ final class SheetCell<R> extends DefaultTableCellRenderer {
         setToolTipText(null);
         boolean loud = state != null && state != SeamState.WITHIN && state != SeamState.APART;
         if (column.isStrong() || loud) {
-            Font semibold = UIManager.getFont("semibold.font");
-            setFont(
-                    semibold == null
-                            ? table.getFont()
-                            : semibold.deriveFont((float) table.getFont().getSize()));
+            setFont(table.getFont().deriveFont(Font.BOLD));
         }
         if (state != null && !selected) {
             setForeground(state.ink().colour());

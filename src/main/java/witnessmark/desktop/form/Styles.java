@@ -37,7 +37,8 @@ public final class Styles {
     public static final String BOARD_FIGURE = "boardFigure";
     public static final String BOARD_NOTE = "boardNote";
     public static final String NOTICE = "notice";
-    public static final String FORM_FIELD = "formField";
+    /** A scroll pane that stands for a field: with a field's border. */
+    public static final String FIELD = "field";
     /** The one main button of a page. */
     public static final String MAIN = "main";
 

@@ -53,6 +53,13 @@ final class FoundCell implements ListCellRenderer<FoundRow> {
             setOpaque(false);
         }
 
+        /** A renderer is laid out whether or not it stands in a window. */
+        @Override
+        public void validate() {
+            invalidate();
+            doLayout();
+        }
+
         @Override
         protected void paintComponent(Graphics g) {
             if (selected) {

@@ -4,23 +4,27 @@ import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import javax.swing.LookAndFeel;
 import javax.swing.UIManager;
 import javax.swing.UnsupportedLookAndFeelException;
-import net.miginfocom.layout.PlatformDefaults;
 import witnessmark.logbook.port.Settings;
 
 /** Theme and size: set up before the first window, changed while it is open, remembered. */
 public final class Look {
     private static final String THEME = "look.theme";
     private static final String ZOOM = "look.zoom";
+    /** Size of plain text at normal size, in pixels. */
+    private static final int BODY = 13;
 
     private final Settings settings;
     private final List<Runnable> listeners = new ArrayList<>();
     private Theme theme = Theme.SYSTEM;
     private boolean systemDark;
+    private int asked = BODY;
 
     public Look(Settings settings) {
         this.settings = settings;
@@ -35,6 +39,7 @@ public final class Look {
         systemDark = systemIsDark;
         theme = Theme.named(settings.get(THEME).orElse(""));
         Fonts.install();
+        FlatLaf.setGlobalExtraDefaults(null);
         FlatLaf.registerCustomDefaultsSource("themes");
         applyZoom(Zoom.read(settings.get(ZOOM).orElse("")));
         set();
@@ -99,17 +104,35 @@ public final class Look {
     }
 
     private void set() {
-        LookAndFeel laf = isDark() ? new FlatDarkLaf() : new FlatLightLaf();
         try {
-            UIManager.setLookAndFeel(laf);
+            UIManager.setLookAndFeel(laf());
+            holdBodySize();
         } catch (UnsupportedLookAndFeelException e) {
             throw new IllegalStateException("the bundled look is supported everywhere", e);
         }
     }
 
+    /** MigLayout follows by itself: it asks the look for its scale. */
     private static void applyZoom(float factor) {
         UIScale.setZoomFactor(factor);
-        PlatformDefaults.setHorizontalScaleFactor(factor);
-        PlatformDefaults.setVerticalScaleFactor(factor);
+    }
+
+    /**
+     * Nothing is shown smaller than the body size. The look takes its size from the system's own font, and a system
+     * without a desktop names a very small one: then a size is asked for that makes up for it.
+     */
+    private void holdBodySize() throws UnsupportedLookAndFeelException {
+        Font font = UIManager.getFont("defaultFont");
+        int unzoomed = UIManager.getInt("defaultFont.unzoomedSize");
+        int size = unzoomed > 0 ? unzoomed : font.getSize();
+        if (size < BODY && asked == BODY) {
+            asked = Math.round((float) BODY * BODY / size);
+            FlatLaf.setGlobalExtraDefaults(Map.of("defaultFont", Integer.toString(asked)));
+            UIManager.setLookAndFeel(laf());
+        }
+    }
+
+    private LookAndFeel laf() {
+        return isDark() ? new FlatDarkLaf() : new FlatLightLaf();
     }
 }

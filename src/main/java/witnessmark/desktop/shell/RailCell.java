@@ -43,8 +43,8 @@ final class RailCell implements ListCellRenderer<RailRow> {
             heading.getAccessibleContext().setAccessibleName(value.title());
             return heading;
         }
-        Font semibold = UIManager.getFont("semibold.font");
-        title.setFont(selected && semibold != null ? semibold : UIManager.getFont("Label.font"));
+        Font plain = UIManager.getFont("Label.font");
+        title.setFont(selected ? plain.deriveFont(Font.BOLD) : plain);
         title.setText(value.title());
         int waiting = value.note().waiting();
         note.setText(value.note().draft() ? "\u2022 " + draft : waiting > 0 ? Integer.toString(waiting) : "");
@@ -74,8 +74,15 @@ final class RailCell implements ListCellRenderer<RailRow> {
         private boolean focused;
 
         Row() {
-            super(new MigLayout("insets 7 18 7 26, fill", "[0::,grow,fill]8[]", "[]"));
+            super(new MigLayout("insets 8 18 8 26, fill", "[0::,grow,fill]8[]", "[]"));
             setOpaque(false);
+        }
+
+        /** A renderer is laid out whether or not it stands in a window. */
+        @Override
+        public void validate() {
+            invalidate();
+            doLayout();
         }
 
         @Override

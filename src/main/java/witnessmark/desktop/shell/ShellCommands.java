@@ -2,7 +2,9 @@ package witnessmark.desktop.shell;
 
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Keys;
@@ -15,7 +17,7 @@ final class ShellCommands {
     private final Command back;
     private final Command forward;
     private final Command help;
-    private final List<Command> themes = new ArrayList<>();
+    private final Map<Theme, Command> themes = new EnumMap<>(Theme.class);
     private final Look look;
 
     ShellCommands(ShellContext context, ShellPane pane, List<PlaceId> places) {
@@ -68,8 +70,8 @@ final class ShellCommands {
     private void addLook(ShellPane pane) {
         for (Theme theme : Theme.values()) {
             String key = "shell.command.theme." + theme.name().toLowerCase(java.util.Locale.ROOT);
-            themes.add(
-                    add(key, CommandMenu.VIEW, 1, null, () -> look.use(theme)).asChoice(false));
+            Command command = add(key, CommandMenu.VIEW, 1, null, () -> look.use(theme));
+            themes.put(theme, command.asChoice(false));
         }
         add("shell.command.larger", CommandMenu.VIEW, 2, Keys.menu(KeyEvent.VK_PLUS), look::larger);
         add("shell.command.smaller", CommandMenu.VIEW, 2, Keys.menu(KeyEvent.VK_MINUS), look::smaller);
@@ -79,9 +81,7 @@ final class ShellCommands {
     }
 
     private void showTheme() {
-        for (int i = 0; i < themes.size(); i++) {
-            themes.get(i).inForce(Theme.values()[i] == look.theme());
-        }
+        themes.forEach((theme, command) -> command.inForce(theme == look.theme()));
     }
 
     private void allow(Command command, boolean possible, String reason) {

@@ -172,18 +172,17 @@ public final class ShellPane extends JPanel {
     }
 
     private void layOut() {
-        JPanel top =
-                new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[][0::,grow,fill]22[300:300:,fill]", "[32!]"));
+        JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[][0::,grow,fill][]", "[32!]"));
         top.setOpaque(false);
-        top.add(chooser);
-        top.add(heading, "wmin 0");
-        top.add(find);
+        top.add(chooser, "cell 0 0, gapright 14, hidemode 3");
+        top.add(heading, "cell 1 0, wmin 0");
+        top.add(find, "cell 2 0, gapleft 22, w 300!, growy");
         JPanel page = new JPanel(new MigLayout(
-                "insets 16 22 18 22, gap 0, fill, hidemode 3", "[0::,grow,fill]14[]", "[]10[0::,grow,fill]"));
+                "insets 16 22 18 22, gap 0, fill, hidemode 3", "[0::,grow,fill][]", "[]10[0::,grow,fill]"));
         page.setOpaque(false);
         page.add(top, "span, growx, wrap");
-        page.add(pages, "grow");
-        page.add(help, "growy");
+        page.add(pages, "cell 0 1, grow");
+        page.add(help, "cell 1 1, growy, gapleft 14");
         foot.setOpaque(false);
         JPanel right = new JPanel(new BorderLayout());
         right.setOpaque(false);
