@@ -47,6 +47,9 @@ final class FactWords {
         if (fact instanceof String name && namesRecordKind(kind, index)) {
             return RecordTypes.named(name).map(type -> records.one(type.kind())).orElse(oneLine(name));
         }
+        if (fact instanceof String name && namesField(kind, index)) {
+            return records.runField(name).orElse(oneLine(name));
+        }
         return saidByTheSystem(kind, index) ? withoutStop(plain(fact)) : plain(fact);
     }
 
@@ -54,6 +57,14 @@ final class FactWords {
         return switch (kind) {
             case NOT_FOUND, NAME_TAKEN, CHANGED_MEANWHILE, REFUSED_BY_LOGBOOK, RECORD_NOT_AS_WRITTEN -> index == 0;
             case REFERENCE_UNKNOWN -> index == 2;
+            default -> false;
+        };
+    }
+
+    /** Whether the fact names a field: by its label on a form, or as the record of a run spells it. */
+    private static boolean namesField(ProblemKind kind, int index) {
+        return switch (kind) {
+            case CANNOT_READ, TWO_READINGS, NEEDED, UNUSUAL, UNUSUAL_MEANT, OUT_OF_RANGE, LONGER_THAN_RUN -> index == 0;
             default -> false;
         };
     }

@@ -1,8 +1,10 @@
 package witnessmark.wording;
 
 import java.util.Locale;
+import java.util.Optional;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Run;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.ledger.result.Counted;
@@ -47,9 +49,24 @@ public final class RecordWords {
 
     /** What a part of an entry is called, as a label: {@code Running time}, {@code Taken off}. */
     public String field(Class<? extends Fact> kind, Component field) {
-        String name = field.name().replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
-        String own = "records.field." + RecordTypes.of(kind).name() + "." + name;
-        return texts.get(texts.has(own) ? own : "records.field." + name);
+        return texts.get(fieldKey(RecordTypes.of(kind).name(), snake(field.name())));
+    }
+
+    /** The label of a field of a run by the name its record has for it, when there is such a field. */
+    Optional<String> runField(String name) {
+        return RecordTypes.of(Run.class).components().stream()
+                .filter(field -> field.name().equals(name))
+                .map(field -> field(Run.class, field))
+                .findFirst();
+    }
+
+    private String fieldKey(String type, String field) {
+        String own = "records.field." + type + "." + field;
+        return texts.has(own) ? own : "records.field." + field;
+    }
+
+    private static String snake(String name) {
+        return name.replaceAll("(?<=[a-z])([A-Z])", "_$1").toLowerCase(Locale.ROOT);
     }
 
     /** A name as a label, with a capital first. */
@@ -67,8 +84,7 @@ public final class RecordWords {
 
     static String wordKey(Coded word) {
         Class<?> list = ((Enum<?>) word).getDeclaringClass();
-        String name = list.getSimpleName().replaceAll("(?<=[a-z])([A-Z])", "_$1");
-        return "records." + name.toLowerCase(Locale.ROOT) + "." + key(word.code());
+        return "records." + snake(list.getSimpleName()) + "." + key(word.code());
     }
 
     private static String key(String code) {

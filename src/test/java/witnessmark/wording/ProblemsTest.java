@@ -162,6 +162,18 @@ class ProblemsTest {
     }
 
     @Test
+    void a_field_is_called_by_its_label_however_it_is_given() {
+        for (String field : List.of("warmUp", "Warm-up")) {
+            assertThat(problems.happened(Problem.of(
+                            ProblemKind.LONGER_THAN_RUN, field, RunningTime.parse("1800"), RunningTime.parse("1650"))))
+                    .isEqualTo("Warm-up of 30 min is longer than the run itself, 27 min 30 s.");
+        }
+        assertThat(problems.happened(Problem.of(ProblemKind.NEEDED, "Out at"))).isEqualTo("Out at is empty.");
+        assertThat(problems.happened(Problem.of(ProblemKind.DUPLICATE, "running")))
+                .startsWith("'running'");
+    }
+
+    @Test
     void what_the_system_said_ends_with_one_full_stop() {
         assertThat(problems.happened(Problem.of(ProblemKind.CANNOT_WRITE, "team.witness", "No space left on it.")))
                 .isEqualTo("Couldn't write to team.witness: No space left on it.");
