@@ -1,0 +1,13 @@
+package witnessmark.desktop.beforewego;
+
+import javax.swing.JComponent;
+
+/** A page that for a while stands in the place of this one: beginning a logbook, looking at what was read. */
+public interface Aside {
+    /** Beside the page's title. */
+    String heading();
+
+    JComponent component();
+
+    JComponent firstFocus();
+}

@@ -1,0 +1,179 @@
+package witnessmark.desktop.beforewego;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import witnessmark.desktop.form.BoardLine;
+import witnessmark.domain.Run;
+import witnessmark.ledger.result.LimitState;
+import witnessmark.logbook.standing.LastOut;
+import witnessmark.logbook.standing.LifeMoved;
+import witnessmark.logbook.standing.LimitOn;
+import witnessmark.logbook.standing.NextEvent;
+import witnessmark.logbook.standing.PartCount;
+import witnessmark.logbook.standing.Standing;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+import witnessmark.wording.Amounts;
+import witnessmark.wording.Measures;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/** Words the standing of the team. The same standing always gives the same lines. */
+public final class BeforeWeGoModel {
+    /** Rows shown before the quiet line, when no more than these ask for a hand. */
+    static final int ROWS = 6;
+
+    private final Texts texts;
+    private final Measures measures;
+    private final Amounts amounts;
+    private final RecordWords records;
+    private final LimitWords limits;
+
+    public BeforeWeGoModel(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.amounts = new Amounts(texts, measures);
+        this.records = new RecordWords(texts);
+        this.limits = new LimitWords(texts, measures);
+    }
+
+    public StandingLines lines(Standing standing) {
+        PartCount count = standing.goingParts();
+        return new StandingLines(
+                measures.date(standing.day()),
+                board(standing),
+                count.over(),
+                nearest(standing.going()),
+                texts.get("beforewego.quiet", count.inside(), count.notKnown(), count.noLimit()),
+                elsewhere(standing.elsewhereParts()),
+                all(standing),
+                standing.lastOut().stream().map(this::lastOut).toList(),
+                standing.moved().stream().map(this::moved).toList(),
+                standing.steps());
+    }
+
+    private Board board(Standing standing) {
+        NextEvent next = standing.next();
+        if (standing.steps().left()) {
+            return new Board(texts.get("beforewego.board.new"), texts.get("beforewego.board.new.under"), List.of());
+        }
+        if (next == null) {
+            return new Board(texts.get("beforewego.board.none"), texts.get("beforewego.board.none.under"), List.of());
+        }
+        List<BoardLine.Figure> figures = new ArrayList<>();
+        if (!next.running()) {
+            figures.add(figure(next.days(), "beforewego.board.days"));
+        }
+        figures.add(figure(next.cars(), "beforewego.board.cars"));
+        if (next.planned() > 0) {
+            figures.add(
+                    next.running()
+                            ? figure(next.planned() - next.done(), "beforewego.board.runsLeft")
+                            : figure(next.planned(), "beforewego.board.runs"));
+        }
+        return new Board(next.event().name(), under(next), figures);
+    }
+
+    private String under(NextEvent next) {
+        Moment leaves = next.truckLeaves();
+        if (next.running()) {
+            return texts.get(
+                    "beforewego.board.running",
+                    measures.date(next.event().firstDay()),
+                    measures.date(next.event().lastDay()));
+        }
+        return leaves != null
+                ? texts.get("beforewego.board.leaves", measures.moment(leaves))
+                : texts.get(
+                        "beforewego.board.begins", measures.date(next.event().firstDay()));
+    }
+
+    private BoardLine.Figure figure(long value, String words) {
+        return new BoardLine.Figure(measures.number(value), texts.get(words, value));
+    }
+
+    /**
+     * Every limit that is over or not known, then what is nearest among the rest, each part once, until there are
+     * enough rows.
+     */
+    private List<LimitLine> nearest(List<LimitOn> going) {
+        List<LimitLine> rows = new ArrayList<>();
+        Set<String> shown = new HashSet<>();
+        for (LimitOn on : going) {
+            boolean calls = on.state() == LimitState.OVER || (on.state() == LimitState.NOT_KNOWN && on.canWreck());
+            if (calls || (rows.size() < ROWS && !shown.contains(on.subject()))) {
+                rows.add(limits.line(on));
+                shown.add(on.subject());
+            }
+        }
+        return rows;
+    }
+
+    private String elsewhere(PartCount count) {
+        return count.all() == 0
+                ? ""
+                : texts.get("beforewego.elsewhere", count.over(), count.notKnown(), count.inside(), count.noLimit());
+    }
+
+    private List<LimitLine> all(Standing standing) {
+        return Stream.concat(
+                        Stream.concat(standing.going().stream(), standing.elsewhere().stream())
+                                .map(limits::line),
+                        standing.withoutLimit().stream().map(limits::line))
+                .toList();
+    }
+
+    private OutLine lastOut(LastOut out) {
+        Run run = out.run().fact();
+        List<String> first = new ArrayList<>();
+        first.add(texts.get(
+                "beforewego.out.run",
+                texts.get(
+                        "beforewego.out.day",
+                        measures.weekday(run.start().day()),
+                        measures.shortDate(run.start().day())),
+                run.name().isEmpty() ? records.word(run.kind()) : lowered(run.name()),
+                measures.running(run.running())));
+        first.add(run.laps() == null ? texts.get("beforewego.out.noLaps") : amounts.amount(Counter.LAPS, run.laps()));
+        String highest = run.highest() == null
+                ? texts.get("beforewego.out.noHighest")
+                : texts.get("beforewego.out.highest", measures.speed(run.highest()));
+        String water = run.waterHighest() == null
+                ? texts.get("beforewego.out.noWater")
+                : texts.get("beforewego.out.water", measures.temperature(run.waterHighest()));
+        return new OutLine(
+                texts.get("beforewego.out.title", out.name(), out.engine()),
+                texts.get("beforewego.comma", first.get(0), first.get(1)),
+                texts.get("beforewego.comma", highest, water),
+                out.run().id().text());
+    }
+
+    /** Inside a sentence a run's name begins small: "race 2". A name in capitals stays. */
+    private String lowered(String name) {
+        boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+        return word ? name.substring(0, 1).toLowerCase(texts.locale()) + name.substring(1) : name;
+    }
+
+    private OutLine moved(LifeMoved moved) {
+        String added = moved.now().lowest() == moved.now().highest()
+                ? amounts.amount(Counter.RUNNING, moved.now().total())
+                : measures.about(amounts.amount(Counter.RUNNING, moved.now().total()));
+        String event =
+                moved.event() == null ? lowered(moved.runs().get(0).fact().name()) : moved.event();
+        return new OutLine(
+                texts.get("beforewego.moved.title", moved.number(), hoursAlone(moved.before()), added),
+                texts.get("beforewego.moved.event", event, moved.runs().size()),
+                texts.get(
+                        "beforewego.moved.parts",
+                        amounts.amount(Counter.RUNNING, moved.added().total()),
+                        moved.parts()),
+                moved.engine().text());
+    }
+
+    private String hoursAlone(long millis) {
+        return measures.number(new witnessmark.quantity.RunningTime(millis).hours(2), 2);
+    }
+}

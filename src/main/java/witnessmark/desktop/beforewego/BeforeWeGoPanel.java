@@ -1,0 +1,95 @@
+package witnessmark.desktop.beforewego;
+
+import java.awt.CardLayout;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.BoardLine;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.NoticeStrip;
+import witnessmark.desktop.form.ScrollPage;
+import witnessmark.wording.Texts;
+
+/** The page: board, nearest limits, last out, lives moved; in a new logbook the first steps in their place. */
+final class BeforeWeGoPanel extends JPanel {
+    private static final String STANDING = "standing";
+    private static final String STEPS = "steps";
+
+    private final NoticeStrip notice = new NoticeStrip();
+    private final BoardLine board = new BoardLine();
+    private final CardLayout cards = new CardLayout();
+    private final JPanel below = new JPanel(cards);
+    private final NearestSheet nearest;
+    private final OutSheet lastOut;
+    private final OutSheet moved;
+    private final FirstStepsSheet steps;
+    private final JButton logRun;
+    private boolean stepsShown;
+
+    /** Where rows lead. */
+    record Opening(Consumer<LimitLine> limit, Consumer<OutLine> run, Consumer<OutLine> engine) {}
+
+    BeforeWeGoPanel(Texts texts, BeginActions actions, Opening opening) {
+        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
+        setOpaque(false);
+        below.setOpaque(false);
+        nearest = new NearestSheet(texts, opening.limit());
+        logRun = Buttons.plain(Caption.of(texts.get("beforewego.logRun")), actions.logRun());
+        lastOut = new OutSheet(texts, "beforewego.lastOut", "beforewego.lastOut.none", opening.run(), logRun);
+        moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);
+        steps = new FirstStepsSheet(texts, actions);
+        below.add(standing(), STANDING);
+        below.add(steps.component(), STEPS);
+        JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
+        head.setOpaque(false);
+        head.add(notice);
+        head.add(board);
+        add(head, "growx, wrap");
+        add(new ScrollPage(below), "grow");
+    }
+
+    void show(StandingLines lines) {
+        notice.dismiss();
+        board.show(
+                lines.board().sentence(), lines.board().under(), lines.board().figures());
+        stepsShown = lines.steps().left();
+        if (stepsShown) {
+            steps.show(lines.steps());
+        } else {
+            nearest.show(lines);
+            lastOut.show(lines.lastOut());
+            moved.show(lines.moved());
+        }
+        cards.show(below, stepsShown ? STEPS : STANDING);
+        revalidate();
+        repaint();
+    }
+
+    void failed(String sentence, JButton again) {
+        notice.show(sentence, List.of(again));
+    }
+
+    JComponent firstFocus() {
+        if (stepsShown) {
+            return steps.next();
+        }
+        OpenRow first = nearest.first();
+        return first == null ? logRun : first;
+    }
+
+    NearestSheet nearest() {
+        return nearest;
+    }
+
+    FirstStepsSheet steps() {
+        return steps;
+    }
+
+    private JPanel standing() {
+        return new SideBySide(nearest.component(), List.of(lastOut.component(), moved.component()));
+    }
+}

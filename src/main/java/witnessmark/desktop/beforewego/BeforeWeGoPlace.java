@@ -1,0 +1,131 @@
+package witnessmark.desktop.beforewego;
+
+import java.awt.BorderLayout;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.Place;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.task.Latest;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.logbook.View;
+import witnessmark.logbook.standing.SeeStanding;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Before we go: reads how the team stands off the event thread and shows it. */
+public final class BeforeWeGoPlace implements Place {
+    private final Texts texts;
+    private final Desk desk;
+    private final java.util.function.Supplier<View> view;
+    private final BeforeWeGoModel model;
+    private final Latest latest;
+    private final BeforeWeGoPanel panel;
+    private final JPanel page = new JPanel(new BorderLayout());
+    private final JButton again;
+    private String day = "";
+    private @Nullable Aside aside;
+
+    /**
+     * @param desk the window's
+     * @param view the logbook as of the day looked at; asked off the event thread
+     * @param actions what the page leads to besides records
+     */
+    public BeforeWeGoPlace(
+            Texts texts,
+            Measures measures,
+            Tasks tasks,
+            Desk desk,
+            java.util.function.Supplier<View> view,
+            BeginActions actions) {
+        this.texts = texts;
+        this.desk = desk;
+        this.view = view;
+        this.model = new BeforeWeGoModel(texts, measures);
+        this.latest = new Latest(tasks);
+        this.panel = new BeforeWeGoPanel(
+                texts,
+                actions,
+                new BeforeWeGoPanel.Opening(
+                        line -> desk.go(PlaceId.ENGINES, line.record()),
+                        line -> desk.go(PlaceId.RUN_SHEET, line.record()),
+                        line -> desk.go(PlaceId.ENGINES, line.record())));
+        this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
+        page.setOpaque(false);
+        page.add(panel);
+    }
+
+    @Override
+    public PlaceId id() {
+        return PlaceId.BEFORE_WE_GO;
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        Aside shown = aside;
+        return shown == null ? panel.firstFocus() : shown.firstFocus();
+    }
+
+    @Override
+    public void refresh() {
+        latest.run(
+                texts.get("beforewego.reading"),
+                () -> model.lines(SeeStanding.of(view.get())),
+                this::show,
+                failure -> panel.failed(texts.get("beforewego.failed"), again));
+    }
+
+    @Override
+    public List<Command> commands() {
+        return List.of();
+    }
+
+    /** Puts another page in the place of this one until {@link #dismiss} is called. */
+    public void stepAside(Aside other) {
+        aside = other;
+        page.removeAll();
+        page.add(other.component());
+        page.revalidate();
+        page.repaint();
+        desk.go(PlaceId.BEFORE_WE_GO);
+        desk.heading(PlaceId.BEFORE_WE_GO, other.heading());
+        other.firstFocus().requestFocusInWindow();
+    }
+
+    /** Brings this page back. */
+    public void dismiss() {
+        if (aside != null) {
+            aside = null;
+            page.removeAll();
+            page.add(panel);
+            page.revalidate();
+            page.repaint();
+            desk.heading(PlaceId.BEFORE_WE_GO, day);
+            refresh();
+            panel.firstFocus().requestFocusInWindow();
+        }
+    }
+
+    BeforeWeGoPanel panel() {
+        return panel;
+    }
+
+    private void show(StandingLines lines) {
+        day = lines.day();
+        panel.show(lines);
+        desk.waiting(PlaceId.BEFORE_WE_GO, lines.over());
+        Aside shown = aside;
+        desk.heading(PlaceId.BEFORE_WE_GO, shown == null ? day : shown.heading());
+    }
+}

@@ -1,0 +1,113 @@
+package witnessmark.desktop.beforewego;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.Arrays;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.Palette;
+
+/**
+ * A row that leads somewhere: Enter, Space or a click opens it, Up and Down go to the row before and after. What is in
+ * it is only to be looked at; the row itself speaks for all of it.
+ */
+final class OpenRow extends JButton {
+    /** How far the wash and the ring stand out at the sides of what is in the row. */
+    static final int BLEED = 8;
+
+    /** Constrains a list of rows so that what is in them lines up with the rest of the sheet. */
+    static final String LIST = "growx, pad 0 -" + BLEED + " 0 " + BLEED;
+
+    /** Constrains a line between rows. */
+    static final String BETWEEN = "growx, gapleft " + BLEED + ", gapright " + BLEED;
+
+    /**
+     * @param columns MigLayout column constraints
+     * @param about the whole row for screen readers
+     */
+    OpenRow(String columns, String about, Runnable open) {
+        super(new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                open.run();
+            }
+        });
+        Lettering.plain(this);
+        setLayout(new MigLayout("insets 8 " + BLEED + " 8 " + BLEED + ", fillx, gap 0", columns, "[]1[]"));
+        setBorder(BorderFactory.createEmptyBorder());
+        setContentAreaFilled(false);
+        setBorderPainted(false);
+        setRolloverEnabled(true);
+        setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
+        getAccessibleContext().setAccessibleName(about);
+        bind(KeyEvent.VK_ENTER, "open", this::doClick);
+        bind(KeyEvent.VK_DOWN, "next", () -> toRow(1));
+        bind(KeyEvent.VK_UP, "previous", () -> toRow(-1));
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                requestFocusInWindow();
+            }
+        });
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return getLayout() == null ? super.getPreferredSize() : getLayout().preferredLayoutSize(this);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(0, getPreferredSize().height);
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        if (getModel().isRollover() || isFocusOwner()) {
+            g.setColor(Palette.BENCH.colour());
+            g.fillRect(0, 0, getWidth(), getHeight());
+        }
+        if (isFocusOwner()) {
+            g.setColor(Palette.MARK.colour());
+            int ring = UIScale.scale(2);
+            for (int i = 0; i < ring; i++) {
+                g.drawRect(i, i, getWidth() - 1 - 2 * i, getHeight() - 1 - 2 * i);
+            }
+        }
+    }
+
+    private void toRow(int step) {
+        Component[] all = getParent().getComponents();
+        int at = Arrays.asList(all).indexOf(this) + step;
+        while (at >= 0 && at < all.length) {
+            if (all[at] instanceof OpenRow row && row.isVisible()) {
+                row.requestFocusInWindow();
+                row.scrollRectToVisible(new Rectangle(0, 0, row.getWidth(), row.getHeight()));
+                return;
+            }
+            at += step;
+        }
+    }
+
+    private void bind(int key, String name, Runnable work) {
+        getInputMap(WHEN_FOCUSED).put(Keys.plain(key), name);
+        getActionMap().put(name, new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                work.run();
+            }
+        });
+    }
+}

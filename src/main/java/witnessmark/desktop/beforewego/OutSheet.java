@@ -1,0 +1,68 @@
+package witnessmark.desktop.beforewego;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Hairline;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.Styles;
+import witnessmark.wording.Texts;
+
+/** A sheet at the side of the page: short reports under a heading, each leading to its record. */
+final class OutSheet {
+    private final Sheet sheet = new Sheet("fillx", "[0::,grow,fill]", "");
+    private final Texts texts;
+    private final String whenNone;
+    private final Consumer<OutLine> open;
+    private final JPanel reports = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
+
+    /**
+     * @param heading key of the heading
+     * @param whenNone key of what is said when there is nothing to report
+     * @param foot a button under the reports, or null
+     */
+    OutSheet(Texts texts, String heading, String whenNone, Consumer<OutLine> open, @Nullable JButton foot) {
+        this.texts = texts;
+        this.whenNone = whenNone;
+        this.open = open;
+        reports.setOpaque(false);
+        sheet.add(Lettering.line(texts.get(heading), Styles.SECTION), "wrap");
+        sheet.add(reports, OpenRow.LIST + ", wrap");
+        if (foot != null) {
+            sheet.add(foot, "growx, gaptop 4, wrap");
+        }
+    }
+
+    Sheet component() {
+        return sheet;
+    }
+
+    void show(List<OutLine> lines) {
+        reports.removeAll();
+        for (OutLine line : lines) {
+            if (reports.getComponentCount() > 0) {
+                reports.add(new Hairline(), OpenRow.BETWEEN);
+            }
+            reports.add(report(line), "growx");
+        }
+        if (lines.isEmpty()) {
+            reports.add(Lettering.paragraph(texts.get(whenNone), Styles.QUIET_INK), "growx, gap 8 8 4 8");
+        }
+        sheet.revalidate();
+        sheet.repaint();
+    }
+
+    private OpenRow report(OutLine line) {
+        String about =
+                texts.get("beforewego.comma", line.title(), texts.get("beforewego.comma", line.first(), line.second()));
+        OpenRow row = new OpenRow("[0::,grow,fill]", about, () -> open.accept(line));
+        row.add(Lettering.line(line.title(), Styles.STRONG), "wmin 0, wrap 2");
+        row.add(Lettering.line(line.first(), Styles.NOTE), "wmin 0, wrap 2");
+        row.add(Lettering.line(line.second(), Styles.NOTE), "wmin 0");
+        return row;
+    }
+}

@@ -1,0 +1,107 @@
+package witnessmark.logbook.standing;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.result.LimitState;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+
+/** What is fitted where, and how it stands, counted. */
+final class FittedParts {
+    private final Facts facts;
+    private final LifeLedger ledger;
+    private final Moment now;
+
+    FittedParts(Facts facts, LifeLedger ledger, Moment now) {
+        this.facts = facts;
+        this.ledger = ledger;
+        this.now = now;
+    }
+
+    /** Everything fitted in these engines and to these cars. */
+    Set<Id<Part>> in(Set<Id<Engine>> engines, Set<Id<Car>> cars) {
+        Set<Id<Part>> parts = new HashSet<>();
+        engines.forEach(engine -> ledger.fittedAt(engine, now)
+                .values()
+                .forEach(fitted -> parts.add(fitted.fact().part())));
+        cars.forEach(car -> ledger.fittedInCar(car, now)
+                .values()
+                .forEach(fitted -> parts.add(fitted.fact().part())));
+        return parts;
+    }
+
+    /** Everything fitted in any other engine and to any other car. */
+    Set<Id<Part>> except(Set<Id<Engine>> engines, Set<Id<Car>> cars) {
+        Set<Id<Engine>> otherEngines = new HashSet<>();
+        facts.of(Engine.class).inForce().map(Entry::id).forEach(otherEngines::add);
+        otherEngines.removeAll(engines);
+        Set<Id<Car>> otherCars = new HashSet<>();
+        facts.of(Car.class).inForce().map(Entry::id).forEach(otherCars::add);
+        otherCars.removeAll(cars);
+        return in(otherEngines, otherCars);
+    }
+
+    /** Those of the parts on which none of the limits falls, by their marks. */
+    List<PartWithoutLimit> withoutLimit(Set<Id<Part>> parts, List<LimitOn> limits) {
+        Set<Id<Part>> rest = new HashSet<>(parts);
+        limits.forEach(limit -> rest.remove(limit.use().part()));
+        return rest.stream()
+                .map(this::plain)
+                .sorted(Comparator.comparing(PartWithoutLimit::mark))
+                .toList();
+    }
+
+    private PartWithoutLimit plain(Id<Part> part) {
+        Part fact = facts.of(Part.class).get(part);
+        Fitment there = ledger.whereIs(part, now).map(Entry::fact).orElse(null);
+        Id<Engine> engine = there == null ? null : there.engine();
+        Id<Car> car = there == null ? null : there.car();
+        if (engine != null) {
+            car = ledger.carOf(engine, now).map(stay -> stay.fact().car()).orElse(null);
+        }
+        return new PartWithoutLimit(
+                part,
+                fact.mark(),
+                facts.of(PartDesign.class).get(fact.design()).kind(),
+                engine == null ? null : facts.of(Engine.class).get(engine).number(),
+                car == null ? null : facts.of(Car.class).get(car).name(),
+                ledger.life(part, Counter.RUNNING));
+    }
+
+    /** Counts each part once, at the worst of its limits. */
+    PartCount count(Set<Id<Part>> parts, List<LimitOn> limits) {
+        Set<Id<Part>> over = having(limits, LimitState.OVER);
+        Set<Id<Part>> notKnown = having(limits, LimitState.NOT_KNOWN);
+        notKnown.removeAll(over);
+        Set<Id<Part>> inside = having(limits, LimitState.WITHIN);
+        inside.removeAll(over);
+        inside.removeAll(notKnown);
+        Set<Id<Part>> rest = new HashSet<>(parts);
+        rest.removeAll(over);
+        rest.removeAll(notKnown);
+        rest.removeAll(inside);
+        return new PartCount(over.size(), notKnown.size(), inside.size(), rest.size());
+    }
+
+    private static Set<Id<Part>> having(List<LimitOn> limits, LimitState state) {
+        Set<Id<Part>> parts = new HashSet<>();
+        for (LimitOn limit : limits) {
+            Id<Part> part = limit.use().part();
+            if (part != null && limit.state() == state) {
+                parts.add(part);
+            }
+        }
+        return parts;
+    }
+}

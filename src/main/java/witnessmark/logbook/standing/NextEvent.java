@@ -1,0 +1,37 @@
+package witnessmark.logbook.standing;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Event;
+import witnessmark.domain.Id;
+import witnessmark.quantity.Moment;
+
+/**
+ * The event that runs on the day looked at, or the first after it.
+ *
+ * @param id which event
+ * @param event as written
+ * @param day the day looked at
+ * @param cars how many cars are entered
+ * @param planned runs in its timetable, counted once for each car entered
+ * @param done how many of these were run or missed
+ */
+public record NextEvent(Id<Event> id, Event event, LocalDate day, int cars, int planned, int done) {
+    /** Whether it runs on the day looked at. */
+    public boolean running() {
+        return !day.isBefore(event.firstDay());
+    }
+
+    /** Days from the day looked at to when the truck leaves; to the first day of running when that is not known. */
+    public long days() {
+        Moment leaves = event.truckLeaves();
+        return ChronoUnit.DAYS.between(day, leaves == null ? event.firstDay() : leaves.day());
+    }
+
+    /** When the truck leaves, when that is written down and not past. */
+    public @Nullable Moment truckLeaves() {
+        Moment leaves = event.truckLeaves();
+        return leaves == null || leaves.day().isBefore(day) ? null : leaves;
+    }
+}

@@ -1,0 +1,132 @@
+package witnessmark.logbook.standing;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.EventEntry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.Limits;
+import witnessmark.ledger.result.LimitUse;
+import witnessmark.logbook.View;
+import witnessmark.quantity.Moment;
+
+/** Sees how the team stands on the day looked at. Reads only. */
+public final class SeeStanding {
+    private final View view;
+    private final Facts facts;
+    private final LifeLedger ledger;
+    private final Moment now;
+
+    private SeeStanding(View view) {
+        this.view = view;
+        this.facts = view.facts();
+        this.ledger = view.ledger();
+        this.now = ledger.asOf().last();
+    }
+
+    /** How the team stands in this view. */
+    public static Standing of(View view) {
+        return new SeeStanding(view).standing();
+    }
+
+    private Standing standing() {
+        NextEvent next = new Calendar(facts, view.day()).next().orElse(null);
+        Limits limits = new Limits(ledger);
+        Set<Id<Car>> cars = carsGoing(next);
+        Set<Id<Engine>> engines = enginesGoing(cars, next);
+        List<LimitOn> going = new ArrayList<>();
+        List<LimitOn> elsewhere = new ArrayList<>();
+        for (LimitUse use : limits.nearest()) {
+            boolean goes = use.engine() != null
+                    ? engines.contains(use.engine())
+                    : use.car() != null && cars.contains(use.car());
+            (goes ? going : elsewhere).add(on(use));
+        }
+        Outings outings = new Outings(facts, ledger);
+        FittedParts parts = new FittedParts(facts, ledger, now);
+        Set<Id<Part>> partsGoing = parts.in(engines, cars);
+        Set<Id<Part>> others = parts.except(engines, cars);
+        List<PartWithoutLimit> withoutLimit = new ArrayList<>(parts.withoutLimit(partsGoing, going));
+        withoutLimit.addAll(parts.withoutLimit(others, elsewhere));
+        return new Standing(
+                view.day(),
+                next,
+                going,
+                elsewhere,
+                withoutLimit,
+                parts.count(partsGoing, going),
+                parts.count(others, elsewhere),
+                outings.lastOut(),
+                outings.moved(),
+                steps(outings));
+    }
+
+    /** The cars entered for the event; every car with an engine in it when none is. */
+    private Set<Id<Car>> carsGoing(@Nullable NextEvent next) {
+        Set<Id<Car>> cars = new HashSet<>();
+        if (next != null) {
+            entries(next).forEach(entry -> cars.add(entry.fact().car()));
+        }
+        if (cars.isEmpty()) {
+            facts.of(Car.class)
+                    .inForce()
+                    .map(Entry::id)
+                    .filter(car -> ledger.engineIn(car, now).isPresent())
+                    .forEach(cars::add);
+        }
+        return cars;
+    }
+
+    /** The engines in these cars; for a car without one, the engine meant for it. */
+    private Set<Id<Engine>> enginesGoing(Set<Id<Car>> cars, @Nullable NextEvent next) {
+        Set<Id<Engine>> engines = new HashSet<>();
+        Set<Id<Car>> empty = new HashSet<>();
+        for (Id<Car> car : cars) {
+            ledger.engineIn(car, now)
+                    .ifPresentOrElse(stay -> engines.add(stay.fact().engine()), () -> empty.add(car));
+        }
+        if (next != null) {
+            for (Entry<EventEntry> entry : entries(next)) {
+                Id<Engine> meant = entry.fact().engine();
+                if (meant != null && empty.contains(entry.fact().car())) {
+                    engines.add(meant);
+                }
+            }
+        }
+        return engines;
+    }
+
+    private List<Entry<EventEntry>> entries(NextEvent next) {
+        return facts.of(EventEntry.class).where(entry -> entry.event().equals(next.id()));
+    }
+
+    private LimitOn on(LimitUse use) {
+        Part part = use.part() == null ? null : facts.of(Part.class).get(use.part());
+        PartDesign design = part == null ? null : facts.of(PartDesign.class).get(part.design());
+        return new LimitOn(
+                use,
+                part == null ? null : part.mark(),
+                design == null ? null : design.kind(),
+                design != null && design.canWreck(),
+                use.engine() == null
+                        ? null
+                        : facts.of(Engine.class).get(use.engine()).number(),
+                use.car() == null ? null : facts.of(Car.class).get(use.car()).name());
+    }
+
+    private FirstSteps steps(Outings outings) {
+        return new FirstSteps(
+                facts.of(Car.class).inForce().findAny().isPresent(),
+                facts.of(Engine.class).inForce().findAny().isPresent(),
+                outings.any());
+    }
+}
