@@ -112,6 +112,12 @@ public final class SampleSeason {
 
     private Outcome<Logbook> make(Story story, Path file, String who) {
         settings.put(TOLD, "0");
+        try {
+            Files.createDirectories(workingFolder);
+        } catch (IOException e) {
+            return Outcome.didNot(
+                    Problem.of(ProblemKind.CANNOT_WRITE, workingFolder.toString(), String.valueOf(e.getMessage())));
+        }
         return files.create(file).then(book -> {
             Outcome<List<Entry<?>>> read = folders.read(story.folder(), book.facts());
             Outcome<Written> written = read instanceof Outcome.Worked<List<Entry<?>>> all
