@@ -8,8 +8,8 @@ import net.miginfocom.swing.MigLayout;
 
 /** The dark board across the first place: one sentence, a line under it, and a few figures at its right. */
 public final class BoardLine extends JPanel {
-    private final JLabel title = Lettering.line("", Styles.BOARD_TITLE);
-    private final JLabel note = Lettering.line("", Styles.BOARD_NOTE);
+    private final JLabel title = Lettering.cutLine("", Styles.BOARD_TITLE);
+    private final JLabel note = Lettering.cutLine("", Styles.BOARD_NOTE);
     private final JPanel figures = new JPanel(new MigLayout("insets 0, gapx 28, gapy 0"));
 
     /**

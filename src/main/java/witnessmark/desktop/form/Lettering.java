@@ -7,11 +7,23 @@ import javax.swing.SwingConstants;
 
 /** Text on a page. Nothing shown through here is ever taken for HTML, whatever people typed. */
 public final class Lettering {
+    /** The client property of a line that may be cut where there is no room for it; its tooltip has the whole. */
+    public static final String MAY_BE_CUT = "wm.mayBeCut";
+
     private Lettering() {}
 
     /** One line. It is cut, never wrapped, when there is no room. */
     public static JLabel line(String text, String style) {
         return Styles.as(style, plain(new JLabel(text)));
+    }
+
+    /** One line that may be cut where there is no room for it: the whole is in its tooltip. Give it {@code wmin 0}. */
+    public static JLabel cutLine(String text, String style) {
+        JLabel label = line(text, style);
+        label.putClientProperty(MAY_BE_CUT, true);
+        label.addPropertyChangeListener("text", e -> label.setToolTipText(label.getText()));
+        label.setToolTipText(text);
+        return label;
     }
 
     /** One line set against the right edge of its room. */

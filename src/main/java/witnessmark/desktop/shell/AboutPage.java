@@ -41,8 +41,7 @@ final class AboutPage {
         fact(sheet, texts.get("shell.about.java"), System.getProperty("java.version"));
         for (AboutFacts.Kept kept : facts.paths()) {
             sheet.add(Lettering.line(kept.what(), Styles.QUIET_INK));
-            JLabel path = Lettering.line(kept.path(), Styles.FIELD_LABEL);
-            path.setToolTipText(kept.path());
+            JLabel path = Lettering.cutLine(kept.path(), Styles.FIELD_LABEL);
             sheet.add(path, "wmin 0");
             var copy = Buttons.link(Caption.of(texts.get("shell.about.copy")), () -> copy(kept.path()));
             copy.getAccessibleContext().setAccessibleName(texts.get("shell.about.copyPath", kept.what()));

@@ -1,8 +1,6 @@
 package witnessmark.desktop.shell;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.Dimension;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -56,10 +54,5 @@ final class HelpPane extends JPanel {
         add(new ScrollPage(sheet));
         revalidate();
         repaint();
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(UIScale.scale(300), super.getPreferredSize().height);
     }
 }

@@ -41,7 +41,7 @@ final class Rail extends JPanel {
     private final List<PlaceId> ids;
     private final DefaultListModel<RailRow> rows = new DefaultListModel<>();
     private final JList<RailRow> list = new JList<>(rows);
-    private final JLabel logbook = Lettering.line("", Styles.RAIL_GROUP);
+    private final JLabel logbook = Lettering.cutLine("", Styles.RAIL_GROUP);
     private final Consumer<PlaceId> onGo;
     private boolean showing;
 
@@ -72,7 +72,6 @@ final class Rail extends JPanel {
     /** The name of the logbook under the program's own. */
     void logbook(String name) {
         logbook.setText(name);
-        logbook.setToolTipText(name);
     }
 
     JList<RailRow> places() {

@@ -62,7 +62,6 @@ public final class ShellFrame extends JFrame {
             pane.go(Visit.to(first));
         }
         setVisible(true);
-        pane.fitRail();
     }
 
     /** Remembers where the window stands. To be called before the program ends. */

@@ -2,8 +2,6 @@ package witnessmark.desktop.shell;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +23,9 @@ public final class ShellPane extends JPanel {
     /** Below this width, in unscaled pixels, the rail becomes a drop-down. */
     static final int RAIL_FROM = 1100;
 
+    private static final String BESIDE = "cell 1 0, growy, w 300!, gapleft 14";
+    private static final String ALONE = "cell 0 0, grow, wmin 0";
+
     private final Texts texts;
     private final Desk desk;
     private final Visits visits = new Visits();
@@ -38,6 +39,9 @@ public final class ShellPane extends JPanel {
     private final HelpPane help;
     private final Panes panes;
     private final JPanel foot = new JPanel(new MigLayout("insets 4 22 8 22, fillx", "[0::,grow,fill]"));
+    private final MigLayout bodyLayout =
+            new MigLayout("insets 0 22 18 22, gap 0, fill, hidemode 3", "[grow,fill][fill]", "[0::,grow,fill]");
+    private final JPanel body = new JPanel(bodyLayout);
     private final ShellCommands own;
     private final Commands commands;
 
@@ -65,12 +69,6 @@ public final class ShellPane extends JPanel {
                 () -> rail.isVisible() ? rail.places() : chooser, this::firstFocus, help::firstFocus, () -> find));
         layOut();
         desk.listen(new Ear());
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent e) {
-                fitRail();
-            }
-        });
     }
 
     public Commands commands() {
@@ -148,10 +146,16 @@ public final class ShellPane extends JPanel {
         return notice;
     }
 
-    /** Shows the rail, or the drop-down in its place when there is no room for it. */
-    void fitRail() {
+    @Override
+    public void doLayout() {
+        fit();
+        super.doLayout();
+    }
+
+    /** Without room for it, the rail turns into the drop-down, and help takes the page's place instead of its side. */
+    private void fit() {
         boolean wide = UIScale.unscale(getWidth()) >= RAIL_FROM;
-        if (wide != rail.isVisible() || status.getParent() == null) {
+        if (wide != rail.isVisible()) {
             rail.setVisible(wide);
             chooser.setVisible(!wide);
             foot.setVisible(!wide);
@@ -160,7 +164,11 @@ public final class ShellPane extends JPanel {
             } else {
                 foot.add(status, "wmin 0");
             }
-            revalidate();
+        }
+        boolean alone = !wide && help.isVisible();
+        if (alone == pages.isVisible()) {
+            pages.setVisible(!alone);
+            bodyLayout.setComponentConstraints(help, alone ? ALONE : BESIDE);
         }
     }
 
@@ -172,17 +180,18 @@ public final class ShellPane extends JPanel {
     }
 
     private void layOut() {
-        JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[][0::,grow,fill][]", "[32!]"));
+        JPanel top = new JPanel(new MigLayout("insets 16 22 10 22, gap 0, fillx", "[][0::,grow,fill][]", "[32!]"));
         top.setOpaque(false);
         top.add(chooser, "cell 0 0, gapright 14, hidemode 3");
         top.add(heading, "cell 1 0, wmin 0");
         top.add(find, "cell 2 0, gapleft 22, w 300!, growy");
-        JPanel page = new JPanel(new MigLayout(
-                "insets 16 22 18 22, gap 0, fill, hidemode 3", "[0::,grow,fill][]", "[]10[0::,grow,fill]"));
+        body.setOpaque(false);
+        body.add(pages, "cell 0 0, grow, wmin 0");
+        body.add(help, BESIDE);
+        JPanel page = new JPanel(new BorderLayout(0, 0));
         page.setOpaque(false);
-        page.add(top, "span, growx, wrap");
-        page.add(pages, "cell 0 1, grow");
-        page.add(help, "cell 1 1, growy, gapleft 14");
+        page.add(top, BorderLayout.NORTH);
+        page.add(body, BorderLayout.CENTER);
         foot.setOpaque(false);
         JPanel right = new JPanel(new BorderLayout());
         right.setOpaque(false);

@@ -15,6 +15,7 @@ import witnessmark.desktop.form.LifeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.SideBySide;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.shell.Place;
@@ -25,7 +26,7 @@ import witnessmark.wording.Texts;
 public final class GalleryBoard implements Place {
     private final StateWords states;
     private final JPanel page =
-            new JPanel(new MigLayout("insets 0, gap 14, fill", "[0::,grow 3,fill]16[280!,fill]", "[][grow,fill]"));
+            new JPanel(new MigLayout("insets 0, gap 14, fill", "[0::,grow,fill]", "[][0::,grow,fill]"));
     private final JComponent first;
 
     public GalleryBoard(Texts texts) {
@@ -39,20 +40,22 @@ public final class GalleryBoard implements Place {
                         new BoardLine.Figure("16", "days"),
                         new BoardLine.Figure("2", "cars"),
                         new BoardLine.Figure("10", "runs planned")));
-        page.add(board, "span, growx, wrap");
+        page.add(board, "growx, wrap");
         Sheet jobs = jobs();
-        page.add(new ScrollPage(jobs), "grow");
         first = Buttons.plain(Caption.of("&Log a run"), () -> {});
         JPanel side = new JPanel(new MigLayout("insets 0, gap 16, fillx, wrap", "[0::,grow,fill]"));
         side.setOpaque(false);
         side.add(lastOut(first));
         side.add(stillOpen());
-        page.add(side, "aligny top");
+        side.add(new JLabel(), "push");
+        page.add(new ScrollPage(new SideBySide(jobs, side, 280, 800)), "grow, wmin 0");
     }
 
     private Sheet jobs() {
         Sheet sheet = new Sheet(
-                "fillx, aligny top, hidemode 3", "[]12[0::,grow 5,fill]16[188!,fill]20[0::,grow 4,fill]12[right]", "");
+                "fillx, aligny top, hidemode 3",
+                "[]12[0::,grow 5,fill]16[60:188:188,fill]20[0::,grow 4,fill]12[right]",
+                "");
         sheet.add(Lettering.line("Must be done before we go", Styles.SECTION), "span 3");
         sheet.add(Lettering.line("Runs out", Styles.NOTE), "span 2, wrap 4");
         sheet.add(new Hairline(), "span, growx, wrap");
@@ -90,7 +93,7 @@ public final class GalleryBoard implements Place {
                 "&Plan job");
         sheet.add(states.mark(SeamState.WITHIN, "38 parts"), "gaptop 6");
         sheet.add(
-                Lettering.line("38 parts inside their recorded limits; 4 not known", Styles.FIELD_LABEL),
+                Lettering.cutLine("38 parts inside their recorded limits; 4 not known", Styles.FIELD_LABEL),
                 "span 3, wmin 0");
         sheet.add(Buttons.link(Caption.of("&Show them"), () -> {}), "wrap");
         int at = 0;
@@ -101,9 +104,11 @@ public final class GalleryBoard implements Place {
             all.add(Lettering.line(states.of(state), state.style()), ++at % 4 == 0 ? "wrap" : "gapright 14");
         }
         sheet.add(all, "span, gaptop 14, wrap");
-        sheet.add(new LifeStrip(Life.of(8, 6, 12), SeamState.DUE, "crosses its limit"), "span 2, w 188!, gaptop 10");
+        sheet.add(
+                new LifeStrip(Life.of(8, 6, 12), SeamState.DUE, "crosses its limit"),
+                "span 2, w 60:188:188, gaptop 10");
         sheet.add(new LifeStrip(Life.of(18, 3, 12), SeamState.OVER, "runs off the scale"), "");
-        sheet.add(new LifeStrip(Life.notKnown(), SeamState.NOT_KNOWN, "not known"), "w 188!, wrap push");
+        sheet.add(new LifeStrip(Life.notKnown(), SeamState.NOT_KNOWN, "not known"), "wrap push");
         return sheet;
     }
 
@@ -118,19 +123,19 @@ public final class GalleryBoard implements Place {
             String more,
             String verb) {
         sheet.add(states.mark(state, what), "spany 2");
-        sheet.add(Lettering.line(what, Styles.ROW_TITLE), "wmin 0");
+        sheet.add(Lettering.cutLine(what, Styles.ROW_TITLE), "wmin 0");
         if (life != null) {
             sheet.add(new LifeStrip(life, state, figures), "");
         } else {
-            sheet.add(Lettering.line(figures, Styles.NOTE), "spany 2, wmin 0");
+            sheet.add(Lettering.cutLine(figures, Styles.NOTE), "spany 2, wmin 0");
         }
-        sheet.add(Lettering.line(when, state.style()), "wmin 0");
+        sheet.add(Lettering.cutLine(when, state.style()), "wmin 0");
         sheet.add(Buttons.plain(Caption.of(verb), () -> {}), "spany 2, wrap");
-        sheet.add(Lettering.line(where, Styles.NOTE), "wmin 0");
+        sheet.add(Lettering.cutLine(where, Styles.NOTE), "wmin 0");
         if (life != null) {
-            sheet.add(Lettering.line(figures, Styles.ECHO), "wmin 0");
+            sheet.add(Lettering.cutLine(figures, Styles.ECHO), "wmin 0");
         }
-        sheet.add(Lettering.line(more, Styles.NOTE), "wmin 0, wrap");
+        sheet.add(Lettering.cutLine(more, Styles.NOTE), "wmin 0, wrap");
         sheet.add(new Hairline(), "span, growx, gaptop 2, wrap");
     }
 

@@ -28,6 +28,7 @@ class GalleryPicturesTest {
         "RUN_SHEET, LIGHT, 1.0",
         "RUN_SHEET, DARK, 1.0",
         "RUN_SHEET, DARK, 1.5",
+        "RUN_SHEET, LIGHT, 1.5",
         "ENGINES, LIGHT, 1.0",
         "ENGINES, DARK, 1.0"
     })

@@ -20,6 +20,7 @@ import witnessmark.desktop.form.NotesBox;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.SideBySide;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.shell.Place;
@@ -30,21 +31,20 @@ import witnessmark.wording.Texts;
 public final class GallerySheet implements Place {
     private final StateWords states;
     private final JPanel page =
-            new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]16[340!,fill]", "[grow,fill]16[]"));
+            new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[0::,grow,fill]16[]"));
     private final FieldBox time = new FieldBox(Caption.of("Running &time"));
 
     public GallerySheet(Texts texts) {
         states = new StateWords(texts);
         page.setOpaque(false);
-        page.add(new ScrollPage(form()), "grow");
-        page.add(new ScrollPage(side()), "grow, wrap");
+        page.add(new ScrollPage(new SideBySide(form(), side(), 340, 980)), "grow, wmin 0, wrap");
         JPanel foot = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[0::,grow,fill][][][]"));
         foot.setOpaque(false);
-        foot.add(Lettering.line("Draft kept 09:41:12. Not in the logbook yet.", Styles.NOTE), "wmin 0");
+        foot.add(Lettering.cutLine("Draft kept 09:41:12. Not in the logbook yet.", Styles.NOTE), "wmin 0");
         foot.add(Buttons.plain(Caption.of("&Clear sheet"), () -> {}));
         foot.add(Buttons.plain(Caption.of("Save, &next car"), () -> {}));
         foot.add(Buttons.main(Caption.of("&Save run"), Keys.menu(KeyEvent.VK_ENTER), () -> {}));
-        page.add(foot, "span, growx");
+        page.add(foot, "growx");
     }
 
     private Sheet form() {
@@ -85,7 +85,7 @@ public final class GallerySheet implements Place {
         Sheet sheet = new Sheet("fillx, aligny top", "[]10[0::,grow,fill]10[right]", "");
         sheet.add(Lettering.line("What this run does", Styles.SECTION), "span, wrap");
         sheet.add(
-                Lettering.line("K03 goes from 12.87 to 13.34 h. Counts 1 heat cycle.", Styles.NOTE),
+                Lettering.cutLine("K03 goes from 12.87 to 13.34 h. Counts 1 heat cycle.", Styles.NOTE),
                 "span, wmin 0, wrap 6");
         part(sheet, SeamState.OVER, "Valve springs VS-03", Life.of(12.87, 0.47, 12), "1.3 h over", "was 0.9 h over");
         part(sheet, SeamState.DUE, "Oil and filter", Life.of(0, 0.47, 3.5), "3.0 h to its limit", "due by race 2");
@@ -94,7 +94,7 @@ public final class GallerySheet implements Place {
         sheet.add(new Hairline(), "span, growx, wrap");
         sheet.add(states.mark(SeamState.NOT_KNOWN, "rods"), "");
         sheet.add(
-                Lettering.line("Rods: no crack test since the over-rev of 3 May", Styles.QUIET_INK),
+                Lettering.cutLine("Rods: no crack test since the over-rev of 3 May", Styles.QUIET_INK),
                 "span 2, wmin 0, wrap");
         return sheet;
     }
@@ -102,7 +102,7 @@ public final class GallerySheet implements Place {
     private void part(Sheet sheet, SeamState state, String what, Life life, String left, String more) {
         sheet.add(new Hairline(), "span, growx, wrap");
         sheet.add(states.mark(state, what), "spany 2, aligny top, gaptop 2");
-        sheet.add(Lettering.line(what, Styles.STRONG), "wmin 0");
+        sheet.add(Lettering.cutLine(what, Styles.STRONG), "wmin 0");
         sheet.add(Lettering.line(left, state.style()), "wrap");
         sheet.add(new LifeStrip(life, state, what), "w 60:148:148");
         sheet.add(Lettering.line(more.isEmpty() ? " " : more, Styles.NOTE), "wrap 4");

@@ -1,0 +1,87 @@
+package witnessmark.desktop.form;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.LayoutManager;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+
+/**
+ * The main thing of a page with something beside it: at the right while there is room for both, below it in a narrow
+ * window or at a large size. Put the whole in a {@link ScrollPage}.
+ */
+public final class SideBySide extends JPanel {
+    private static final int GAP = 16;
+
+    private final JComponent main;
+    private final JComponent side;
+    private final int sideWidth;
+    private final int from;
+
+    /**
+     * @param sideWidth of what stands beside, in unscaled pixels
+     * @param from the width of both together from which they stand side by side, in unscaled pixels
+     */
+    public SideBySide(JComponent main, JComponent side, int sideWidth, int from) {
+        this.main = main;
+        this.side = side;
+        this.sideWidth = sideWidth;
+        this.from = from;
+        setOpaque(false);
+        add(main);
+        add(side);
+        setLayout(new Placing());
+    }
+
+    public boolean isBeside() {
+        return UIScale.unscale(getWidth()) >= from;
+    }
+
+    /** Main and side, each as high as the two need; the main one takes what height is left. */
+    private final class Placing implements LayoutManager {
+        @Override
+        public void addLayoutComponent(String name, Component component) {
+            // both are known
+        }
+
+        @Override
+        public void removeLayoutComponent(Component component) {
+            // neither is ever taken out
+        }
+
+        @Override
+        public Dimension preferredLayoutSize(Container parent) {
+            Dimension first = main.getPreferredSize();
+            Dimension second = side.getPreferredSize();
+            int gap = UIScale.scale(GAP);
+            if (isBeside() || parent.getWidth() == 0) {
+                int width = first.width + gap + UIScale.scale(sideWidth);
+                return new Dimension(width, Math.max(first.height, second.height));
+            }
+            return new Dimension(Math.max(first.width, second.width), first.height + gap + second.height);
+        }
+
+        @Override
+        public Dimension minimumLayoutSize(Container parent) {
+            return new Dimension(0, 0);
+        }
+
+        @Override
+        public void layoutContainer(Container parent) {
+            int gap = UIScale.scale(GAP);
+            if (isBeside()) {
+                int right = UIScale.scale(sideWidth);
+                int left = parent.getWidth() - right - gap;
+                main.setBounds(0, 0, left, parent.getHeight());
+                side.setBounds(left + gap, 0, right, parent.getHeight());
+            } else {
+                int below = side.getPreferredSize().height;
+                int above = Math.max(main.getPreferredSize().height, parent.getHeight() - gap - below);
+                main.setBounds(0, 0, parent.getWidth(), above);
+                side.setBounds(0, above + gap, parent.getWidth(), below);
+            }
+        }
+    }
+}
