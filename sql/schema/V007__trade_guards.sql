@@ -1,5 +1,6 @@
 -- Guards of the trade, among rows in force. The program asks first; these refuse what a form forgot to. A time from until
--- to leaves its last moment out; without an end it lasts for ever. A row in conflict is let be until people settle it.
+-- to leaves its last moment out; without an end it lasts for ever. As the times in one place never overlap, only the one
+-- that began last before the new one ends can reach into it. A row in conflict is let be until people settle it.
 
 -- A name is taken once.
 CREATE TRIGGER engine_name_insert BEFORE INSERT ON engine
@@ -104,17 +105,19 @@ BEGIN SELECT RAISE(ABORT, 'NAME_TAKEN'); END;
 -- One part in a position of an engine or a car at a moment.
 CREATE TRIGGER fitment_position_insert BEFORE INSERT ON fitment
 WHEN NEW.standing = 'in force'
-  AND EXISTS (SELECT 1 FROM fitment AS other WHERE other.standing = 'in force' AND other.position_id = NEW.position_id
-    AND other.engine_id IS NEW.engine_id AND other.car_id IS NEW.car_id AND other.id <> NEW.id
-    AND (NEW.to_utc_ms IS NULL OR other.from_utc_ms < NEW.to_utc_ms)
-    AND (other.to_utc_ms IS NULL OR NEW.from_utc_ms < other.to_utc_ms))
+  AND EXISTS (SELECT 1 FROM (SELECT other.to_utc_ms FROM fitment AS other
+    WHERE other.standing = 'in force' AND other.position_id = NEW.position_id
+      AND other.engine_id IS NEW.engine_id AND other.car_id IS NEW.car_id AND other.id <> NEW.id
+      AND other.from_utc_ms < coalesce(NEW.to_utc_ms, 9223372036854775807)
+    ORDER BY other.from_utc_ms DESC LIMIT 1) AS last WHERE last.to_utc_ms IS NULL OR NEW.from_utc_ms < last.to_utc_ms)
 BEGIN SELECT RAISE(ABORT, 'TWO_PARTS_IN_POSITION'); END;
 CREATE TRIGGER fitment_position_update BEFORE UPDATE ON fitment
 WHEN NEW.standing = 'in force'
-  AND EXISTS (SELECT 1 FROM fitment AS other WHERE other.standing = 'in force' AND other.position_id = NEW.position_id
-    AND other.engine_id IS NEW.engine_id AND other.car_id IS NEW.car_id AND other.id <> NEW.id
-    AND (NEW.to_utc_ms IS NULL OR other.from_utc_ms < NEW.to_utc_ms)
-    AND (other.to_utc_ms IS NULL OR NEW.from_utc_ms < other.to_utc_ms))
+  AND EXISTS (SELECT 1 FROM (SELECT other.to_utc_ms FROM fitment AS other
+    WHERE other.standing = 'in force' AND other.position_id = NEW.position_id
+      AND other.engine_id IS NEW.engine_id AND other.car_id IS NEW.car_id AND other.id <> NEW.id
+      AND other.from_utc_ms < coalesce(NEW.to_utc_ms, 9223372036854775807)
+    ORDER BY other.from_utc_ms DESC LIMIT 1) AS last WHERE last.to_utc_ms IS NULL OR NEW.from_utc_ms < last.to_utc_ms)
 BEGIN SELECT RAISE(ABORT, 'TWO_PARTS_IN_POSITION'); END;
 
 -- A part that may be fitted once is fitted once.
@@ -144,41 +147,47 @@ BEGIN SELECT RAISE(ABORT, 'SINGLE_USE_AGAIN'); END;
 -- One place for a part at a moment.
 CREATE TRIGGER fitment_part_insert BEFORE INSERT ON fitment
 WHEN NEW.standing = 'in force'
-  AND EXISTS (SELECT 1 FROM fitment AS other WHERE other.standing = 'in force' AND other.part_id = NEW.part_id AND other.id <> NEW.id
-    AND (NEW.to_utc_ms IS NULL OR other.from_utc_ms < NEW.to_utc_ms)
-    AND (other.to_utc_ms IS NULL OR NEW.from_utc_ms < other.to_utc_ms))
+  AND EXISTS (SELECT 1 FROM (SELECT other.to_utc_ms FROM fitment AS other
+    WHERE other.standing = 'in force' AND other.part_id = NEW.part_id AND other.id <> NEW.id
+      AND other.from_utc_ms < coalesce(NEW.to_utc_ms, 9223372036854775807)
+    ORDER BY other.from_utc_ms DESC LIMIT 1) AS last WHERE last.to_utc_ms IS NULL OR NEW.from_utc_ms < last.to_utc_ms)
 BEGIN SELECT RAISE(ABORT, 'PART_IN_TWO_PLACES'); END;
 CREATE TRIGGER fitment_part_update BEFORE UPDATE ON fitment
 WHEN NEW.standing = 'in force'
-  AND EXISTS (SELECT 1 FROM fitment AS other WHERE other.standing = 'in force' AND other.part_id = NEW.part_id AND other.id <> NEW.id
-    AND (NEW.to_utc_ms IS NULL OR other.from_utc_ms < NEW.to_utc_ms)
-    AND (other.to_utc_ms IS NULL OR NEW.from_utc_ms < other.to_utc_ms))
+  AND EXISTS (SELECT 1 FROM (SELECT other.to_utc_ms FROM fitment AS other
+    WHERE other.standing = 'in force' AND other.part_id = NEW.part_id AND other.id <> NEW.id
+      AND other.from_utc_ms < coalesce(NEW.to_utc_ms, 9223372036854775807)
+    ORDER BY other.from_utc_ms DESC LIMIT 1) AS last WHERE last.to_utc_ms IS NULL OR NEW.from_utc_ms < last.to_utc_ms)
 BEGIN SELECT RAISE(ABORT, 'PART_IN_TWO_PLACES'); END;
 
 -- One car for an engine, one engine in a car, at a moment.
 CREATE TRIGGER engine_in_car_engine_insert BEFORE INSERT ON engine_in_car
 WHEN NEW.standing = 'in force'
-  AND EXISTS (SELECT 1 FROM engine_in_car AS other WHERE other.standing = 'in force' AND other.engine_id = NEW.engine_id AND other.id <> NEW.id
-    AND (NEW.to_utc_ms IS NULL OR other.from_utc_ms < NEW.to_utc_ms)
-    AND (other.to_utc_ms IS NULL OR NEW.from_utc_ms < other.to_utc_ms))
+  AND EXISTS (SELECT 1 FROM (SELECT other.to_utc_ms FROM engine_in_car AS other
+    WHERE other.standing = 'in force' AND other.engine_id = NEW.engine_id AND other.id <> NEW.id
+      AND other.from_utc_ms < coalesce(NEW.to_utc_ms, 9223372036854775807)
+    ORDER BY other.from_utc_ms DESC LIMIT 1) AS last WHERE last.to_utc_ms IS NULL OR NEW.from_utc_ms < last.to_utc_ms)
 BEGIN SELECT RAISE(ABORT, 'ENGINE_IN_TWO_CARS'); END;
 CREATE TRIGGER engine_in_car_engine_update BEFORE UPDATE ON engine_in_car
 WHEN NEW.standing = 'in force'
-  AND EXISTS (SELECT 1 FROM engine_in_car AS other WHERE other.standing = 'in force' AND other.engine_id = NEW.engine_id AND other.id <> NEW.id
-    AND (NEW.to_utc_ms IS NULL OR other.from_utc_ms < NEW.to_utc_ms)
-    AND (other.to_utc_ms IS NULL OR NEW.from_utc_ms < other.to_utc_ms))
+  AND EXISTS (SELECT 1 FROM (SELECT other.to_utc_ms FROM engine_in_car AS other
+    WHERE other.standing = 'in force' AND other.engine_id = NEW.engine_id AND other.id <> NEW.id
+      AND other.from_utc_ms < coalesce(NEW.to_utc_ms, 9223372036854775807)
+    ORDER BY other.from_utc_ms DESC LIMIT 1) AS last WHERE last.to_utc_ms IS NULL OR NEW.from_utc_ms < last.to_utc_ms)
 BEGIN SELECT RAISE(ABORT, 'ENGINE_IN_TWO_CARS'); END;
 CREATE TRIGGER engine_in_car_car_insert BEFORE INSERT ON engine_in_car
 WHEN NEW.standing = 'in force'
-  AND EXISTS (SELECT 1 FROM engine_in_car AS other WHERE other.standing = 'in force' AND other.car_id = NEW.car_id AND other.id <> NEW.id
-    AND (NEW.to_utc_ms IS NULL OR other.from_utc_ms < NEW.to_utc_ms)
-    AND (other.to_utc_ms IS NULL OR NEW.from_utc_ms < other.to_utc_ms))
+  AND EXISTS (SELECT 1 FROM (SELECT other.to_utc_ms FROM engine_in_car AS other
+    WHERE other.standing = 'in force' AND other.car_id = NEW.car_id AND other.id <> NEW.id
+      AND other.from_utc_ms < coalesce(NEW.to_utc_ms, 9223372036854775807)
+    ORDER BY other.from_utc_ms DESC LIMIT 1) AS last WHERE last.to_utc_ms IS NULL OR NEW.from_utc_ms < last.to_utc_ms)
 BEGIN SELECT RAISE(ABORT, 'TWO_ENGINES_IN_CAR'); END;
 CREATE TRIGGER engine_in_car_car_update BEFORE UPDATE ON engine_in_car
 WHEN NEW.standing = 'in force'
-  AND EXISTS (SELECT 1 FROM engine_in_car AS other WHERE other.standing = 'in force' AND other.car_id = NEW.car_id AND other.id <> NEW.id
-    AND (NEW.to_utc_ms IS NULL OR other.from_utc_ms < NEW.to_utc_ms)
-    AND (other.to_utc_ms IS NULL OR NEW.from_utc_ms < other.to_utc_ms))
+  AND EXISTS (SELECT 1 FROM (SELECT other.to_utc_ms FROM engine_in_car AS other
+    WHERE other.standing = 'in force' AND other.car_id = NEW.car_id AND other.id <> NEW.id
+      AND other.from_utc_ms < coalesce(NEW.to_utc_ms, 9223372036854775807)
+    ORDER BY other.from_utc_ms DESC LIMIT 1) AS last WHERE last.to_utc_ms IS NULL OR NEW.from_utc_ms < last.to_utc_ms)
 BEGIN SELECT RAISE(ABORT, 'TWO_ENGINES_IN_CAR'); END;
 
 -- A planned run is taken once by a car; a run that is perhaps another one again does not count.
