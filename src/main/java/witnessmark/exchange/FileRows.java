@@ -20,7 +20,10 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.image.RecordType;
 import witnessmark.outcome.ProblemKind;
 
-/** Reads the rows of one file, one after the other. Bad ones are noted and left out. */
+/**
+ * Reads the rows of one file, one after the other. Bad ones are noted and left out; a file that cannot be followed to
+ * its end is left out as a whole.
+ */
 final class FileRows<F extends Fact> {
     private static final Pattern LINE = Pattern.compile("line (\\d{1,15})");
 
@@ -34,7 +37,6 @@ final class FileRows<F extends Fact> {
     private int found;
     private long lastLine = 1;
     private String lastField = "";
-    private @Nullable Row lastRow;
 
     /**
      * Prepares to read.
@@ -49,18 +51,16 @@ final class FileRows<F extends Fact> {
         this.problems = reading.problems();
     }
 
-    /** The rows that could be read. */
+    /** The rows that could be read; none when the file is left out. */
     List<Row> read() {
         try {
             TextLook look = look();
-            if (look != null && parse()) {
-                checkEnd(look);
-            }
+            return look != null && parse() && isWhole(look) ? rows : List.of();
         } catch (CsvParseException | UncheckedIOException | IOException e) {
             String said = String.valueOf(e.getMessage());
             problems.at(line(said), null, ProblemKind.CANNOT_READ_FILE, type.file(), said);
+            return List.of();
         }
-        return rows;
     }
 
     private @Nullable TextLook look() throws IOException {
@@ -135,9 +135,9 @@ final class FileRows<F extends Fact> {
         }
         found++;
         lastField = record.getField(record.getFieldCount() - 1);
-        lastRow = reader.read(lastLine, record.getFields());
-        if (lastRow != null) {
-            rows.add(lastRow);
+        Row row = reader.read(lastLine, record.getFields());
+        if (row != null) {
+            rows.add(row);
         }
         return true;
     }
@@ -146,18 +146,17 @@ final class FileRows<F extends Fact> {
      * A file that was written whole has all its rows and ends its last line. One that was cut off inside its last field
      * would read well, but the field is not what was written.
      */
-    private void checkEnd(TextLook look) {
+    private boolean isWhole(TextLook look) {
         if (stated == null) {
-            return;
+            return true;
         }
         boolean cutInside = found > 0 && !look.newlineAtEnd() && !lastField.isEmpty();
-        if (cutInside && lastRow != null) {
-            rows.remove(rows.size() - 1);
-        }
         int whole = cutInside ? found - 1 : found;
         if (cutInside || whole < stated) {
             problems.at(cutInside ? lastLine : 0, null, ProblemKind.FILE_CUT_SHORT, whole, stated);
+            return false;
         }
+        return true;
     }
 
     /** The parser names the line only in its message. */

@@ -9,6 +9,7 @@ import witnessmark.domain.Standing;
  * A row whose fields could all be read.
  *
  * @param line where it begins in its file
+ * @param label what it is called in a problem
  * @param id its id, a new one when the row has none
  * @param idGiven whether the row has one
  * @param values of its components; where it refers to its own kind there is only {@link #LATER}
@@ -18,6 +19,7 @@ import witnessmark.domain.Standing;
  */
 record Row(
         long line,
+        String label,
         UUID id,
         boolean idGiven,
         @Nullable Object[] values,

@@ -76,12 +76,25 @@ final class RowReader<F extends Fact> {
                 ? null
                 : new Row(
                         line,
+                        label(fields),
                         given == null ? reading.newId() : given,
                         given != null,
                         values,
                         own,
                         standing,
                         because == null || because.isEmpty() ? null : because);
+    }
+
+    /** A row is called by its first text, else by whatever stands first in it. */
+    private String label(List<String> fields) {
+        for (int i = 0; i < types.length; i++) {
+            String text = heading.field(fields, components.get(i).heading());
+            if (types[i] == String.class && text != null && !text.isBlank()) {
+                return Limits.shown(text);
+            }
+        }
+        return Limits.shown(
+                fields.stream().filter(text -> !text.isBlank()).findFirst().orElse(""));
     }
 
     private @Nullable UUID id(long line, List<String> fields) {

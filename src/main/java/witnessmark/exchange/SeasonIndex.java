@@ -103,9 +103,10 @@ record SeasonIndex(Map<String, Integer> rows) {
             return not(folder, 0, "rows");
         }
         problems.beginFile(FILE);
-        json.fieldNames().forEachRemaining(key -> {
-            if (!KEYS.contains(key)) {
-                problems.at(0, Limits.shown(key), ProblemKind.COLUMN_UNKNOWN, Limits.shown(key));
+        json.properties().forEach(field -> {
+            if (!KEYS.contains(field.getKey())) {
+                String key = Limits.shown(field.getKey());
+                problems.at(0, key, ProblemKind.COLUMN_UNKNOWN, key);
             }
         });
         return Outcome.worked(new SeasonIndex(rows(json.path("rows"), problems)));
@@ -114,7 +115,7 @@ record SeasonIndex(Map<String, Integer> rows) {
     private static Map<String, Integer> rows(JsonNode stated, Problems problems) {
         Map<String, Integer> rows = new LinkedHashMap<>();
         List<String> files = RecordTypes.all().stream().map(RecordType::file).toList();
-        stated.fields().forEachRemaining(field -> {
+        stated.properties().forEach(field -> {
             String file = Limits.shown(field.getKey());
             if (!files.contains(field.getKey())) {
                 problems.at(0, file, ProblemKind.FILE_UNKNOWN, file);

@@ -116,7 +116,7 @@ final class Settling<F extends Fact> {
                     null,
                     ProblemKind.REFUSED_BY_LOGBOOK,
                     type.name(),
-                    label(row),
+                    row.label(),
                     String.valueOf(e.getMessage()));
             return null;
         }
@@ -187,7 +187,7 @@ final class Settling<F extends Fact> {
         Entry<F> wanted = new Entry<>(new Id<>(row.id()), fact, row.standing(), row.struckBecause(), 1);
         Entry<F> known = sameness.known(wanted, row.idGiven());
         if (!row.idGiven() && !sameness.firstOfItsKind(wanted)) {
-            problems.at(row.line(), null, ProblemKind.DUPLICATE, label(row));
+            problems.at(row.line(), null, ProblemKind.DUPLICATE, row.label());
         } else if (known != null && sameness.same(known, wanted)) {
             take(draft, known.id().value(), null);
         } else if (wanted.inForce() && sameness.nameTaken(fact)) {
@@ -224,15 +224,5 @@ final class Settling<F extends Fact> {
                 .own()
                 .forEach((at, text) ->
                         References.unknown(type.components().get(at), type.kind(), draft.row.line(), text, problems));
-    }
-
-    /** What a row is called in a problem: its first word, else its id. */
-    private static String label(Row row) {
-        for (Object value : row.values()) {
-            if (value instanceof String text && !text.isEmpty()) {
-                return Limits.shown(text);
-            }
-        }
-        return row.id().toString();
     }
 }

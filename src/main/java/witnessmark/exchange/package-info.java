@@ -39,7 +39,8 @@
  * <h2>Bad rows</h2>
  *
  * <p>A row that cannot be taken is left out with its place and reason, and so are rows that refer to it; a table with
- * unknown or missing columns is left out as a whole, since what is read without them would not be what was written.
+ * unknown or missing columns, in another encoding, or shorter than {@code season.json} says is left out as a whole,
+ * since what is read of it would not be what was written.
  *
  * <p>Open {@link witnessmark.exchange.CsvSeasonFolders} first, then {@link witnessmark.exchange.FolderReader}.
  */

@@ -2,7 +2,6 @@ package witnessmark.exchange;
 
 import com.fasterxml.uuid.Generators;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.UUID;
 import java.util.stream.Stream;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -40,26 +38,6 @@ final class Folders {
         return texts;
     }
 
-    /** A folder of these files. */
-    static Path of(Path folder, SortedMap<String, byte[]> files) {
-        try {
-            Files.createDirectories(folder);
-            for (var file : files.entrySet()) {
-                Files.write(folder.resolve(file.getKey()), file.getValue());
-            }
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
-        return folder;
-    }
-
-    /** A folder with one more file. */
-    static Path with(Path folder, String file, String text) {
-        SortedMap<String, byte[]> one = new TreeMap<>();
-        one.put(file, text.getBytes(StandardCharsets.UTF_8));
-        return of(folder, one);
-    }
-
     /** All entries of facts, kind by kind, each in the order of ids. */
     static List<Entry<?>> entries(Facts facts) {
         List<Entry<?>> all = new ArrayList<>();
@@ -75,8 +53,8 @@ final class Folders {
                 .toList();
     }
 
-    /** An id with this number at its end. */
-    static UUID id(int number) {
-        return UUID.fromString("01976c2e-0000-7000-8000-%012d".formatted(number));
+    /** The id of a row of the small season. */
+    static String id(int number) {
+        return "01976c2e-0000-7000-8000-%012d".formatted(number);
     }
 }

@@ -83,6 +83,7 @@ final class RandomFacts {
             ZoneId.of("Etc/GMT-14"));
 
     private final Random random;
+    private final Map<Class<?>, Function<Random, Object>> makers = makers();
     private Facts facts = Facts.none();
     private final Set<List<Object>> names = new HashSet<>();
 
@@ -102,7 +103,7 @@ final class RandomFacts {
     }
 
     private <F extends Fact> void add(RecordType<F> type) {
-        for (int attempt = 0; attempt < 2000; attempt++) {
+        for (int attempt = 0; attempt < 300; attempt++) {
             F fact = attempt(type);
             if (fact == null) {
                 continue;
@@ -150,7 +151,7 @@ final class RandomFacts {
             // a text that is empty and one that was not written down are the same in a folder
             return mayBeNull ? notEmpty(text) : text;
         }
-        return makers().get(plain).apply(random);
+        return makers.get(plain).apply(random);
     }
 
     private @Nullable Object reference(Class<?> kind) {

@@ -1,0 +1,251 @@
+package witnessmark.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static witnessmark.outcome.ProblemKind.DUPLICATE;
+import static witnessmark.outcome.ProblemKind.REFERENCE_UNKNOWN;
+import static witnessmark.outcome.ProblemKind.REFUSED_BY_LOGBOOK;
+import static witnessmark.outcome.ProblemKind.TWO_READINGS;
+import static witnessmark.outcome.ProblemKind.VALUE_UNREADABLE;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.outcome.Problem;
+
+/** A bad row is left out with its line, its column and what is wrong with it; the good rows are taken. */
+class BadRowTest extends ReadingTest {
+    private static final String MOMENT = "2026-07-05T15:00:00+01:00[Europe/London]";
+
+    /** The second run (line 4, since the first has a text of two lines) and the reading of each of its columns. */
+    @ParameterizedTest(name = "{0} = {1}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "running_s|92:00|seconds: 1452 or 1452.5",
+                "running_s|5520,5|seconds: 1452 or 1452.5",
+                "running_s|5520.0001|seconds: 1452 or 1452.5",
+                "running_s|-1|seconds: 1452 or 1452.5",
+                "running_s|NaN|seconds: 1452 or 1452.5",
+                "running_s|1e999999999|seconds: 1452 or 1452.5",
+                "running_s|''|seconds: 1452 or 1452.5",
+                "distance_km|33 km|kilometres: 39.8",
+                "laps|15.0|12",
+                "laps|9999999999|12",
+                "highest_rpm|8,190|rpm: 8205",
+                "oil_pressure_bar|4.6 bar|bar: 4.6",
+                "oil_added_l|-0.2|litres: 0.2",
+                "ambient_degc|-300|degrees Celsius: 84",
+                "start|yesterday|" + MOMENT,
+                "start|2026-02-30|" + MOMENT,
+                "start|2026-02-17T25:00|" + MOMENT,
+                "start|2026-02-17T10:00:00Z[Europe/Nowhere]|" + MOMENT,
+                "start|2026-02-17T10:00:00.0001Z|" + MOMENT,
+                "start|+999999999-12-31T23:59:59Z|" + MOMENT,
+                "start|''|" + MOMENT,
+                "kind|Race|practice, qualifying, race, test, dyno, warm-up, road, other",
+                "start_known|now|timetable, trace, typed, estimate",
+                "known_by|timed|running=timed;laps=trace",
+                "known_by|running=guessed|running=timed;laps=trace",
+                "known_by|speed=timed|running=timed;laps=trace",
+                "highest_from|lap sheet|logger, tell-tale, driver",
+                "driver_asked|''|said yes, said no, not asked",
+                "engine|''|id or name",
+                "standing|struck|in force, struck out, in conflict",
+                "id|31|01976c2e-0000-7000-8000-000000000000",
+                "id|1-1-1-1-1|01976c2e-0000-7000-8000-000000000000",
+            })
+    void a_value_that_cannot_be_read_is_named_with_the_form_expected(String column, String text, String form) {
+        assertRead(
+                SeasonText.small().cell("runs.csv", 2, column, text),
+                rows(31),
+                problem("runs.csv", 4, column, VALUE_UNREADABLE, column, text, form));
+    }
+
+    @Test
+    void other_forms_are_named_as_well() {
+        assertRead(
+                SeasonText.small()
+                        .cell("team.csv", 1, "zone", "London")
+                        .cell("positions.csv", 3, "needed", "perhaps")
+                        .cell("parts.csv", 1, "bought_on", "2.11.2025")
+                        .cell("timetables.csv", 2, "out", "half past nine")
+                        .cell("limits.csv", 1, "counter", "hours")
+                        .cell("limits.csv", 1, "amount", "12 h"),
+                rows(1, 9, 16, 21, 23, 24, 28, 33, 35),
+                problem("team.csv", 2, "zone", VALUE_UNREADABLE, "zone", "London", "Europe/London"),
+                problem("positions.csv", 4, "needed", VALUE_UNREADABLE, "needed", "perhaps", "yes or no"),
+                problem("parts.csv", 2, "bought_on", VALUE_UNREADABLE, "bought_on", "2.11.2025", "2026-07-05"),
+                problem("prior-lives.csv", 2, "part", REFERENCE_UNKNOWN, "part", "RS-03", "part"),
+                problem("fitments.csv", 2, "part", REFERENCE_UNKNOWN, "part", "RS-03", "part"),
+                problem("works.csv", 2, "part", REFERENCE_UNKNOWN, "part", "RS-03", "part"),
+                problem("timetables.csv", 3, "out", VALUE_UNREADABLE, "out", "half past nine", "15:00"),
+                problem("missed-runs.csv", 2, "planned", REFERENCE_UNKNOWN, "planned", "Away/Race 1", "planned_run"),
+                problem(
+                        "limits.csv",
+                        2,
+                        "counter",
+                        VALUE_UNREADABLE,
+                        "counter",
+                        "hours",
+                        "running, loaded, high speed, distance, laps, race starts, engine starts, heat cycles, pulls,"
+                                + " over-revs"),
+                problem("limits.csv", 2, "amount", VALUE_UNREADABLE, "amount", "12 h", "46332000"));
+    }
+
+    @Test
+    void every_bad_field_of_a_row_is_named() {
+        assertRead(
+                SeasonText.small()
+                        .cell("runs.csv", 2, "kind", "pulls")
+                        .cell("runs.csv", 2, "engine", "K99")
+                        .cell("runs.csv", 2, "start", "Tuesday"),
+                rows(31),
+                problem("runs.csv", 4, "engine", REFERENCE_UNKNOWN, "engine", "K99", "engine"),
+                problem(
+                        "runs.csv",
+                        4,
+                        "kind",
+                        VALUE_UNREADABLE,
+                        "kind",
+                        "pulls",
+                        "practice, qualifying, race, test, dyno, warm-up, road, other"),
+                problem("runs.csv", 4, "start", VALUE_UNREADABLE, "start", "Tuesday", MOMENT));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"K99", "K03/1", "01976c2e-0000-7000-8000-000000000099", "kilo"})
+    void a_reference_to_nothing_is_named(String text) {
+        assertRead(
+                SeasonText.small().cell("runs.csv", 2, "engine", text),
+                rows(31),
+                problem("runs.csv", 4, "engine", REFERENCE_UNKNOWN, "engine", text, "engine"));
+    }
+
+    @Test
+    void an_id_of_another_kind_is_no_reference() {
+        assertRead(
+                SeasonText.small().cell("runs.csv", 2, "engine", Folders.id(5)),
+                rows(31),
+                problem("runs.csv", 4, "engine", REFERENCE_UNKNOWN, "engine", Folders.id(5), "engine"));
+    }
+
+    @Test
+    void a_name_that_means_two_rows_equally_well_is_named_with_both() {
+        assertRead(
+                SeasonText.small().cell("cars.csv", 2, "name", "4-1").cell("engines-in-cars.csv", 1, "car", "4 1"),
+                rows(13),
+                problem("engines-in-cars.csv", 2, "car", TWO_READINGS, "car", "4 1", Folders.id(5), Folders.id(6)));
+    }
+
+    @Test
+    void the_second_row_with_an_id_is_left_out() {
+        assertRead(
+                SeasonText.small().cell("cars.csv", 2, "id", Folders.id(5)),
+                rows(6),
+                problem("cars.csv", 3, "id", DUPLICATE, Folders.id(5)));
+    }
+
+    @Test
+    void the_second_row_in_force_with_a_name_is_left_out() {
+        assertRead(
+                SeasonText.small().cell("people.csv", 2, "name", "Mo").cell("runs.csv", 1, "driver", ""),
+                rows(3),
+                problem("people.csv", 3, "name", DUPLICATE, "Mo"));
+        assertRead(
+                SeasonText.small().cell("positions.csv", 2, "name", "rods").cell("positions.csv", 2, "kind", "rods"),
+                rows(8),
+                problem("positions.csv", 3, "name", DUPLICATE, "Four 16/rods"));
+    }
+
+    @Test
+    void a_second_team_is_left_out() {
+        assertRead(
+                SeasonText.small().add("team.csv", ",Other Team,UTC,EUR,500,3000,7500,,"),
+                rows(),
+                problem("team.csv", 3, "name", DUPLICATE, "team"));
+    }
+
+    @Test
+    void what_cannot_be_is_left_out_with_the_reason() {
+        assertRead(
+                SeasonText.small().cell("runs.csv", 2, "running_s", "0"),
+                rows(31),
+                problem(
+                        "runs.csv",
+                        4,
+                        null,
+                        REFUSED_BY_LOGBOOK,
+                        "run",
+                        "Pulls",
+                        "a run lasts longer than nothing; one not taken is a missed run"));
+        assertRead(
+                SeasonText.small().cell("told-running.csv", 1, "likely_s", "60000"),
+                rows(34),
+                problem(
+                        "told-running.csv",
+                        2,
+                        null,
+                        REFUSED_BY_LOGBOOK,
+                        "told_running",
+                        "customer C1",
+                        "likely hours lie between the lowest and the highest"));
+    }
+
+    @Test
+    void rows_that_refer_to_a_row_left_out_are_left_out_too() {
+        assertRead(
+                SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
+                rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35),
+                problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
+                unknown("positions.csv", 2, "design", "Four 16", "engine_design"),
+                unknown("positions.csv", 3, "design", "Four 16", "engine_design"),
+                unknown("engines.csv", 2, "design", "Four 16", "engine_design"),
+                unknown("engines.csv", 3, "design", "Four 16", "engine_design"),
+                unknown("engines.csv", 4, "design", "Four 16", "engine_design"),
+                unknown("engines-in-cars.csv", 2, "engine", Folders.id(10), "engine"),
+                unknown("builds.csv", 2, "engine", "K05", "engine"),
+                unknown("fitments.csv", 2, "engine", "K05", "engine"),
+                unknown("fitments.csv", 2, "position", "Four 16/rods", "position"),
+                unknown("fitments.csv", 2, "build_in", "K05/1", "build"),
+                unknown("entries.csv", 2, "engine", "K05", "engine"),
+                unknown("runs.csv", 2, "engine", "K05", "engine"),
+                unknown("runs.csv", 4, "engine", "K05", "engine"),
+                unknown("runs.csv", 5, "engine", "K05", "engine"),
+                unknown("missed-runs.csv", 2, "engine", "K05", "engine"),
+                unknown("told-running.csv", 2, "engine", "K05", "engine"),
+                unknown("limits.csv", 2, "design", "Four 16", "engine_design"));
+    }
+
+    @Test
+    void rows_that_refer_to_a_row_of_their_own_table_that_is_left_out_are_left_out_too() {
+        assertRead(
+                SeasonText.small().cell("runs.csv", 1, "running_s", "?"),
+                rows(30, 32),
+                problem("runs.csv", 2, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
+                unknown("runs.csv", 5, "perhaps_same", Folders.id(30), "run"));
+    }
+
+    @Test
+    void rows_that_refer_to_each_other_in_a_circle_are_left_out() {
+        assertRead(
+                SeasonText.small()
+                        .cell("runs.csv", 1, "perhaps_same", Folders.id(32))
+                        .cell("runs.csv", 2, "perhaps_same", Folders.id(31)),
+                rows(30, 31, 32),
+                unknown("runs.csv", 2, "perhaps_same", Folders.id(32), "run"),
+                unknown("runs.csv", 4, "perhaps_same", Folders.id(31), "run"),
+                unknown("runs.csv", 5, "perhaps_same", Folders.id(30), "run"));
+    }
+
+    @Test
+    void a_long_text_is_not_repeated_whole() {
+        assertThat(read(SeasonText.small().cell("runs.csv", 2, "laps", "9".repeat(900_000)))
+                        .problems())
+                .containsExactly(problem("runs.csv", 4, "laps", VALUE_UNREADABLE, "laps", "9".repeat(200) + "…", "12"));
+    }
+
+    private static Problem unknown(String file, long line, String column, String text, String kind) {
+        return problem(file, line, column, REFERENCE_UNKNOWN, column, text, kind);
+    }
+}
