@@ -1,0 +1,9 @@
+package witnessmark.chart;
+
+/**
+ * A tick of an axis.
+ *
+ * @param at where
+ * @param label how it reads
+ */
+record Tick(double at, String label) {}
