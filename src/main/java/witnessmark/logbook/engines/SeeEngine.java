@@ -1,0 +1,145 @@
+package witnessmark.logbook.engines;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.Position;
+import witnessmark.domain.SetMember;
+import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.Limits;
+import witnessmark.ledger.result.Life;
+import witnessmark.logbook.SeeLives;
+import witnessmark.logbook.Subject;
+import witnessmark.logbook.View;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+
+/** Sees what is in an engine and what it has done, as of the day looked at. Reads only. */
+public final class SeeEngine {
+    private final View view;
+    private final Facts facts;
+    private final LifeLedger ledger;
+
+    private SeeEngine(View view) {
+        this.view = view;
+        this.facts = view.facts();
+        this.ledger = view.ledger();
+    }
+
+    /** All engines and heads. */
+    public static Engines all(View view) {
+        return new SeeEngine(view).all();
+    }
+
+    /** One engine in full; empty when the logbook has no such engine in force. */
+    public static Optional<EngineSheet> of(View view, Id<Engine> engine) {
+        return view.facts()
+                .of(Engine.class)
+                .find(engine)
+                .filter(Entry::inForce)
+                .map(found -> new SeeEngine(view).sheet(found));
+    }
+
+    private Engines all() {
+        EngineRows rows = new EngineRows(ledger);
+        List<EngineRow> engines = facts.of(Engine.class)
+                .inForce()
+                .sorted(Comparator.comparing(engine -> engine.fact().number()))
+                .map(rows::row)
+                .toList();
+        List<HeadRow> heads = new Heads(ledger).all();
+        Curves curves = new Curves(ledger);
+        return new Engines(
+                view.day(),
+                view.zone(),
+                view.readOnly(),
+                engines,
+                heads,
+                engines.stream()
+                        .map(row -> curves.sinceRebuild(row.engine()))
+                        .filter(curve -> !curve.steps().isEmpty())
+                        .toList(),
+                heads.stream()
+                        .map(row -> curves.sinceSkim(row.head()))
+                        .filter(curve -> !curve.steps().isEmpty())
+                        .toList(),
+                facts.of(Event.class)
+                        .inForce()
+                        .filter(event -> !event.fact().firstDay().isAfter(view.day()))
+                        .sorted(Comparator.comparing(event -> event.fact().firstDay()))
+                        .toList());
+    }
+
+    private EngineSheet sheet(Entry<Engine> engine) {
+        EngineRows rows = new EngineRows(ledger);
+        return new EngineSheet(
+                view.day(),
+                rows.row(engine),
+                SeeLives.of(view, new Subject.OfEngine(engine)),
+                Arrays.stream(Counter.values())
+                        .map(counter -> ledger.sinceRebuild(engine.id(), Limits.REBUILD, counter))
+                        .toList(),
+                build(engine, rows.limits(engine.id())),
+                new LineOfLife(ledger).of(engine.id()));
+    }
+
+    private List<FittedPart> build(Entry<Engine> engine, List<NearestLimit> worstFirst) {
+        Moment now = ledger.asOf().last();
+        Map<Id<Part>, NearestLimit> nearest = new LinkedHashMap<>();
+        for (NearestLimit limit : worstFirst) {
+            Id<Part> part = limit.use().part();
+            if (part != null) {
+                nearest.putIfAbsent(part, limit);
+            }
+        }
+        List<FittedPart> build = new ArrayList<>();
+        ledger.fittedAt(engine.id(), now).forEach((position, fitment) -> build.add(filled(position, fitment, nearest)));
+        ledger.emptyPositions(engine.id(), now)
+                .forEach(position -> build.add(new FittedPart(position, null, null, null, List.of(), null, null)));
+        build.sort(Comparator.comparingInt(fitted -> fitted.position().fact().ordinal()));
+        return build;
+    }
+
+    private FittedPart filled(Id<Position> position, Entry<Fitment> fitment, Map<Id<Part>, NearestLimit> nearest) {
+        Entry<Part> part = facts.of(Part.class).find(fitment.fact().part()).orElseThrow();
+        Life running = ledger.life(part.id(), Counter.RUNNING);
+        @Nullable NearestLimit limit = nearest.get(part.id());
+        return new FittedPart(
+                facts.of(Position.class).find(position).orElseThrow(),
+                fitment,
+                part,
+                facts.of(PartDesign.class).get(part.fact().design()),
+                members(part.id()),
+                running,
+                limit);
+    }
+
+    /** The members of a set that were not split off by the end of the day looked at. */
+    private List<String> members(Id<Part> set) {
+        List<String> gone =
+                facts
+                        .of(Part.class)
+                        .where(part -> set.equals(part.ofSet()) && ledger.asOf().counts(part.splitAt()))
+                        .stream()
+                        .map(part -> part.fact().memberMark())
+                        .toList();
+        return facts.of(SetMember.class).where(member -> member.set().equals(set)).stream()
+                .sorted(Comparator.comparingInt(member -> member.fact().ordinal()))
+                .map(member -> member.fact().mark())
+                .filter(mark -> !gone.contains(mark))
+                .toList();
+    }
+}
