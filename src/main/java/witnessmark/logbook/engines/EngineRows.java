@@ -1,5 +1,6 @@
 package witnessmark.logbook.engines;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
+import witnessmark.ledger.result.LimitState;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
@@ -42,7 +44,7 @@ final class EngineRows {
     EngineRow row(Entry<Engine> engine) {
         Entry<EngineInCar> stay = ledger.carOf(engine.id(), now).orElse(null);
         Map<Id<Position>, Entry<Fitment>> fitted = ledger.fittedAt(engine.id(), now);
-        List<LimitUse> uses = limits.nearest(engine.id());
+        List<NearestLimit> limitsOn = limits(engine.id());
         return new EngineRow(
                 engine,
                 facts.of(EngineDesign.class).get(engine.fact().design()),
@@ -55,13 +57,25 @@ final class EngineRows {
                 heads.on(engine.id()),
                 fitted.size(),
                 ledger.emptyPositions(engine.id(), now).size(),
-                uses.isEmpty() ? null : nearest(uses.get(0)),
-                withoutLimit(fitted, uses));
+                limitsOn.isEmpty() ? null : limitsOn.get(0),
+                withoutLimit(fitted, limitsOn));
     }
 
-    /** Every limit on an engine and what is in it, worst first. */
+    /**
+     * Every limit on an engine and what is in it, worst first; what is past its limit for certain before what is only
+     * when told running is taken at its high end.
+     */
     List<NearestLimit> limits(Id<Engine> engine) {
-        return limits.nearest(engine).stream().map(this::nearest).toList();
+        List<NearestLimit> worstFirst =
+                limits.nearest(engine).stream().map(this::nearest).toList();
+        List<NearestLimit> all = new ArrayList<>();
+        worstFirst.stream().filter(EngineRows::certainlyOver).forEach(all::add);
+        worstFirst.stream().filter(limit -> !certainlyOver(limit)).forEach(all::add);
+        return all;
+    }
+
+    private static boolean certainlyOver(NearestLimit limit) {
+        return limit.state() == LimitState.OVER && !limit.perhapsOver();
     }
 
     private NearestLimit nearest(LimitUse use) {
@@ -76,10 +90,10 @@ final class EngineRows {
                 design != null && design.canWreck());
     }
 
-    private static int withoutLimit(Map<Id<Position>, Entry<Fitment>> fitted, List<LimitUse> uses) {
+    private static int withoutLimit(Map<Id<Position>, Entry<Fitment>> fitted, List<NearestLimit> limits) {
         Set<Id<Part>> rest = new HashSet<>();
         fitted.values().forEach(fitment -> rest.add(fitment.fact().part()));
-        uses.forEach(use -> rest.remove(use.part()));
+        limits.forEach(limit -> rest.remove(limit.use().part()));
         return rest.size();
     }
 
