@@ -33,6 +33,7 @@ class LifeWordsTest {
         "9, 0, 0, 0, 5, 2, false, at least 9.00 h, '9.00 h known, 2 runs not read'",
         "9, 0, 0, 0, 5, 1, false, at least 9.00 h, '9.00 h known, 1 run not read'",
         "3, 0, 0, 0, 5, 0, true, at least 3.00 h, '3.00 h known, some life before the logbook not known'",
+        "0, 0, 0, 0, 5, 2, false, at least 0.00 h, '0.00 h known, 2 runs not read'",
         "0, 0, 0, 0, 5, 5, false, not known, 5 runs not read",
         "0, 0, 0, 0, 0, 0, true, not known, some life before the logbook not known",
         "0, 8, 14, 0, 1, 0, false, 8 to 14 h, 8 to 14 h told",

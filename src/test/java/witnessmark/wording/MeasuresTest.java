@@ -25,6 +25,7 @@ import witnessmark.quantity.Volume;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.quantity.typed.LengthUnit;
 import witnessmark.quantity.typed.PressureUnit;
+import witnessmark.quantity.typed.TemperatureUnit;
 import witnessmark.quantity.typed.TypedDate;
 import witnessmark.quantity.typed.TypedFigure;
 import witnessmark.quantity.typed.TypedTime;
@@ -126,6 +127,8 @@ class MeasuresTest {
         assertThat(metric.temperature(Temperature.ofCelsius(new BigDecimal("-3.5"))))
                 .isEqualTo("−3.5 °C");
         assertThat(imperial.temperature(new Temperature(369_261))).isEqualTo("205 °F");
+        assertThat(metric.temperature(new Temperature(369_261), TemperatureUnit.FAHRENHEIT))
+                .isEqualTo("205 °F");
         assertThat(metric.volume(Volume.ofLitres(new BigDecimal("0.3")))).isEqualTo("0.3 L");
         assertThat(metric.volume(Volume.ofLitres(new BigDecimal("0.25")))).isEqualTo("0.25 L");
         assertThat(imperial.volume(new Volume(946_353))).isEqualTo("1.0 qt");
@@ -139,6 +142,8 @@ class MeasuresTest {
         assertThat(metric.date(LocalDate.of(2026, 9, 12))).isEqualTo("Sat 12 Sep 2026");
         assertThat(metric.shortDate(LocalDate.of(2026, 7, 5))).isEqualTo("5 Jul");
         assertThat(metric.time(LocalTime.of(9, 5, 59))).isEqualTo("09:05");
+        assertThat(metric.time(LocalTime.of(10, 10))).isEqualTo("10:10");
+        assertThat(metric.weekday(LocalDate.of(2026, 7, 5))).isEqualTo("Sun");
     }
 
     @Test
@@ -180,7 +185,7 @@ class MeasuresTest {
         for (var unit : PressureUnit.values()) {
             assertThat(unit.words()).contains(metric.sign(unit).toLowerCase(Locale.ROOT));
         }
-        for (var unit : witnessmark.quantity.typed.TemperatureUnit.values()) {
+        for (var unit : TemperatureUnit.values()) {
             assertThat(unit.words()).contains(metric.sign(unit).toLowerCase(Locale.ROOT));
         }
         for (var unit : witnessmark.quantity.typed.VolumeUnit.values()) {

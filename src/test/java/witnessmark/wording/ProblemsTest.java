@@ -3,6 +3,7 @@ package witnessmark.wording;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import witnessmark.domain.Engine;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.Zone;
+import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -148,6 +150,9 @@ class ProblemsTest {
         assertThat(shown(LimitRank.RULE_BOOK)).isEqualTo("rule book");
         assertThat(shown(List.of(Zone.HEAD, Zone.SUMP, Zone.FRONT))).isEqualTo("head, sump and front");
         assertThat(shown(Engine.class)).isEqualTo("engine");
+        assertThat(shown(RecordTypes.of(Engine.class))).isEqualTo("engine");
+        assertThat(shown(Path.of("K05.witness"))).isEqualTo("K05.witness");
+        assertThat(shown("80.")).isEqualTo("80.");
         assertThat(shown("K05")).isEqualTo("K05");
         assertThat(shown("two\nlines\tof text ")).isEqualTo("two lines of text");
         assertThat(shown("x".repeat(500))).hasSize(121).endsWith("…");
@@ -159,6 +164,17 @@ class ProblemsTest {
             assertThat(problems.happened(Problem.of(ProblemKind.NOT_FOUND, kind, "K05")))
                     .isEqualTo("No engine in a car is called 'K05'.");
         }
+    }
+
+    @Test
+    void only_the_fact_that_is_a_kind_of_record_is_taken_for_one() {
+        assertThat(problems.happened(Problem.of(ProblemKind.REFERENCE_UNKNOWN, "engine", "planned_run", "planned_run")))
+                .isEqualTo("No planned run is called 'planned_run', which column engine names.");
+        assertThat(problems.happened(Problem.of(ProblemKind.NAME_TAKEN, "planned_run", "planned_run")))
+                .isEqualTo("Another planned run is already called 'planned_run'.");
+        assertThat(problems.happened(
+                        Problem.of(ProblemKind.REFUSED_BY_LOGBOOK, "planned_run", "Race 1.", "it ends too early.")))
+                .isEqualTo("The logbook refused the planned run 'Race 1.': it ends too early.");
     }
 
     @Test

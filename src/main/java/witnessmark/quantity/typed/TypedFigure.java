@@ -82,11 +82,7 @@ public final class TypedFigure {
     }
 
     private static <U extends Enum<U> & Unit<?>> List<String> examples(U own) {
-        for (U other : own.getDeclaringClass().getEnumConstants()) {
-            if (other != own) {
-                return List.of(own.example(), other.example());
-            }
-        }
-        return List.of(own.example());
+        U[] all = own.getDeclaringClass().getEnumConstants();
+        return List.of(own.example(), all[(own.ordinal() + 1) % all.length].example());
     }
 }

@@ -45,6 +45,8 @@ class TypedDateTest {
                 "5.12.46 | 2046-12-05",
                 "5.12.47 | 1947-12-05",
                 "29 Feb | 2024-02-29",
+                "1 Jan 1900 | 1900-01-01",
+                "31 Dec 2199 | 2199-12-31",
                 "today | 2026-07-08",
                 "TODAY | 2026-07-08",
                 "yesterday | 2026-07-07",
@@ -107,7 +109,8 @@ class TypedDateTest {
                 "2026-13-05",
                 "2026-12-32",
                 "26-12-05-01",
-                "1 Jan 1800",
+                "31 Dec 1899",
+                "1 Jan 2200",
                 "1 Jan 9999",
                 "5 Dec 2026 10:40",
             })
@@ -126,7 +129,7 @@ class TypedDateTest {
         assertThat(TypedDate.read("29 Feb", LocalDate.of(1904, 2, 28), DayOrder.DAY_FIRST)
                         .only())
                 .isEmpty(); // 1896 lies before the first year a logbook takes
-        assertThat(TypedDate.readAhead("29 Feb", LocalDate.of(2097, 1, 1), DayOrder.DAY_FIRST)
+        assertThat(TypedDate.readAhead("29 Feb", LocalDate.of(2096, 3, 1), DayOrder.DAY_FIRST)
                         .only())
                 .contains(LocalDate.of(2104, 2, 29));
     }

@@ -1,6 +1,7 @@
 package witnessmark.quantity.typed;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,6 +139,24 @@ class TypedFigureTest {
             })
     void the_whole_text_must_be_a_figure_with_a_unit_of_its_kind(String text) {
         assertThat(TypedFigure.read(text, PressureUnit.BAR)).isInstanceOf(Typed.Unreadable.class);
+    }
+
+    @Test
+    void what_is_not_read_comes_with_an_example_in_the_fields_unit_and_one_in_another() {
+        assertThat(TypedFigure.<Pressure, PressureUnit>read("x", PressureUnit.PSI))
+                .isEqualTo(new Typed.Unreadable<>(java.util.List.of("50 psi", "3.4 bar")));
+        assertThat(TypedFigure.<Length, LengthUnit>read("x", LengthUnit.MILLIMETRE))
+                .isInstanceOfSatisfying(
+                        Typed.Unreadable.class,
+                        unreadable -> assertThat(unreadable.example()).isEqualTo("0.05 mm"));
+        assertThatThrownBy(() -> new Typed.Unreadable<>(java.util.List.of()))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void a_text_longer_than_any_measure_is_not_read() {
+        assertThat(TypedFigure.count("0".repeat(58) + "12").only()).contains(12);
+        assertThat(TypedFigure.count("0".repeat(59) + "12").only()).isEmpty();
     }
 
     @Test
