@@ -1,0 +1,124 @@
+package witnessmark.bench;
+
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import java.util.function.LongSupplier;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.Run;
+import witnessmark.domain.Standing;
+import witnessmark.ledger.BigLogbook;
+import witnessmark.ledger.Coherence;
+import witnessmark.ledger.History;
+import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.Limits;
+import witnessmark.ledger.RunDraft;
+import witnessmark.ledger.RunEffect;
+import witnessmark.ledger.Story;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+
+/** How long the ledger takes on twenty seasons; medians over warm rounds. */
+public final class LedgerBench {
+    private static final int ROUNDS = 40;
+
+    private LedgerBench() {}
+
+    /** Prints the figures; takes no arguments. */
+    public static void main(String[] none) {
+        History book = BigLogbook.twentySeasons(1);
+        Facts facts = book.story().facts();
+        System.out.printf(
+                Locale.ROOT,
+                "%d engines, %d parts, %d fitments, %d runs%n",
+                book.engines().size(),
+                book.parts().size(),
+                facts.of(Fitment.class).size(),
+                facts.of(Run.class).size());
+        LifeLedger ledger = LifeLedger.of(facts, book.asOf());
+        Entry<Run> run = candidate(book);
+        Facts newer = facts.with(List.of(run));
+        time("build the index", () -> LifeLedger.of(facts, book.asOf()).hashCode());
+        time("build and all part lives", () -> lives(LifeLedger.of(facts, book.asOf()), book, Counter.RUNNING));
+        time("all part lives again", () -> lives(ledger, book, Counter.RUNNING));
+        time("build and all lives by all counters", () -> {
+            LifeLedger fresh = LifeLedger.of(facts, book.asOf());
+            long sum = 0;
+            for (Counter counter : Counter.values()) {
+                sum += lives(fresh, book, counter);
+            }
+            return sum;
+        });
+        time("one saved run: facts", () -> facts.with(List.of(run)).revision());
+        time("one saved run: ledger and the engine's part lives", () -> {
+            LifeLedger after = ledger.after(newer);
+            return after.fittedAt(run.fact().engine(), run.fact().start()).values().stream()
+                    .mapToLong(fitted ->
+                            after.life(fitted.fact().part(), Counter.RUNNING).total())
+                    .sum();
+        });
+        time("one saved run: ledger and all part lives", () -> lives(ledger.after(newer), book, Counter.RUNNING));
+        time(
+                "one run: effect on every limit",
+                () -> RunEffect.of(ledger, run).limits().size());
+        time(
+                "one run: coherence",
+                () -> Coherence.forRun(facts, run, book.asOf()).size());
+        time("every limit everywhere", () -> new Limits(ledger).nearest().size());
+        time(
+                "coherence of everything",
+                () -> Coherence.forEntries(facts, book.story().entries(), book.asOf())
+                        .size());
+    }
+
+    private static Entry<Run> candidate(History book) {
+        Id<Engine> engine = book.engines().get(100);
+        Moment start = Moment.of(
+                book.asOf().last().instant().minusSeconds(7200), book.asOf().zone());
+        Run run = new RunDraft(engine, book.cars().get(100), start, Story.minutes(20)).written();
+        return new Entry<>(new Id<>(new UUID(0x7000, 1)), run, Standing.IN_FORCE, null, 1);
+    }
+
+    private static long lives(LifeLedger ledger, History book, Counter counter) {
+        long sum = 0;
+        for (Id<Part> part : book.parts()) {
+            sum += ledger.life(part, counter).total();
+        }
+        return sum;
+    }
+
+    /** Prints wall time and this thread's own time: on a machine with other work the second is nearer the truth. */
+    private static void time(String what, LongSupplier work) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        long[] wall = new long[ROUNDS];
+        long[] own = new long[ROUNDS];
+        long answer = 0;
+        for (int i = 0; i < 2 * ROUNDS; i++) {
+            long begun = System.nanoTime();
+            long used = threads.getCurrentThreadCpuTime();
+            answer = work.getAsLong();
+            own[i % ROUNDS] = threads.getCurrentThreadCpuTime() - used;
+            wall[i % ROUNDS] = System.nanoTime() - begun;
+        }
+        Arrays.sort(wall);
+        Arrays.sort(own);
+        System.out.printf(
+                Locale.ROOT,
+                "%-52s median %8.3f ms (own time %8.3f), best %8.3f, worst of %d %8.3f (%d)%n",
+                what,
+                wall[ROUNDS / 2] / 1e6,
+                own[ROUNDS / 2] / 1e6,
+                wall[0] / 1e6,
+                ROUNDS,
+                wall[ROUNDS - 1] / 1e6,
+                answer);
+    }
+}
