@@ -10,12 +10,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -26,10 +29,13 @@ final class FolderReader {
     private final Path folder;
     private final Reading reading;
     private final Problems problems;
+    private final BiConsumer<UUID, Place> places;
 
-    FolderReader(Path folder, Reading reading) {
+    /** @param places told the id of every row that could be read, and where it stands */
+    FolderReader(Path folder, Reading reading, BiConsumer<UUID, Place> places) {
         this.folder = folder;
         this.reading = reading;
+        this.places = places;
         this.problems = reading.problems();
     }
 
@@ -78,6 +84,7 @@ final class FolderReader {
 
     private <F extends Fact> void read(RecordType<F> type, @Nullable Integer stated) {
         List<Row> rows = new FileRows<>(type, folder.resolve(type.file()), stated, reading).read();
+        rows.forEach(row -> places.accept(row.id(), new Place(type.file(), row.line(), null)));
         if (!problems.full()) {
             new Settling<>(type, reading).settle(rows);
         }

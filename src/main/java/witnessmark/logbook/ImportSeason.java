@@ -3,14 +3,23 @@ package witnessmark.logbook;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.image.RecordTypes;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.Coherence;
+import witnessmark.ledger.result.Clash;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
 
 /**
@@ -21,8 +30,8 @@ public final class ImportSeason {
     /**
      * A folder that was read and looked at, not yet written.
      *
-     * @param entries what would be written
-     * @param problems what stops or is queried
+     * @param entries what would be written: every good row that the logbook does not have already
+     * @param problems what stops or is queried, each with its place
      */
     public record Reading(List<Entry<?>> entries, List<Problem> problems) {
         public Reading {
@@ -30,7 +39,7 @@ public final class ImportSeason {
             problems = List.copyOf(problems);
         }
 
-        /** Whether a row was left out or contradicts another. */
+        /** Whether a row was left out. */
         public boolean stops() {
             return problems.stream().anyMatch(Problem::stops);
         }
@@ -52,15 +61,56 @@ public final class ImportSeason {
     /** The same, taking a day for today. */
     Outcome<Reading> readOn(Path folder, LocalDate today) {
         Facts known = desk.logbook().facts();
-        Outcome<List<Entry<?>>> read = folders.read(folder, known);
+        Map<UUID, Place> places = new HashMap<>();
+        Outcome<List<Entry<?>>> read = folders.read(folder, known, places::put);
         if (!read.didWork()) {
             return Outcome.didNot(read.problems());
         }
-        List<Entry<?>> entries = read.orThrow();
         List<Problem> problems = new ArrayList<>(read.problems());
-        Facts after = known.with(entries);
-        problems.addAll(Coherence.forEntries(after, entries, new AsOf(today, Desk.zoneOf(after))));
-        return Outcome.worked(new Reading(entries, problems));
+        return Outcome.worked(new Reading(coherent(known, read.orThrow(), today, places, problems), problems));
+    }
+
+    /** Leaves out what contradicts something, and what refers to what was left out, until nothing does. */
+    private static List<Entry<?>> coherent(
+            Facts known, List<Entry<?>> read, LocalDate today, Map<UUID, Place> places, List<Problem> problems) {
+        List<Entry<?>> left = read;
+        Set<UUID> out = new HashSet<>();
+        boolean queriesTold = false;
+        while (true) {
+            Facts after = known.with(left);
+            Set<UUID> bad = new HashSet<>();
+            for (Clash clash : Coherence.clashes(after, left, new AsOf(today, Desk.zoneOf(after)))) {
+                UUID id = clash.entry().id().value();
+                if (clash.problem().stops() ? bad.add(id) : !queriesTold) {
+                    Place place = places.get(id);
+                    problems.add(place == null ? clash.problem() : clash.problem().at(place));
+                }
+            }
+            queriesTold = true;
+            if (bad.isEmpty()) {
+                return left;
+            }
+            out.addAll(bad);
+            left = without(left, out);
+        }
+    }
+
+    private static List<Entry<?>> without(List<Entry<?>> entries, Set<UUID> out) {
+        List<Entry<?>> left = new ArrayList<>();
+        for (Entry<?> entry : entries) {
+            if (out.contains(entry.id().value()) || refersTo(entry, out)) {
+                out.add(entry.id().value());
+            } else {
+                left.add(entry);
+            }
+        }
+        return left;
+    }
+
+    private static boolean refersTo(Entry<?> entry, Set<UUID> out) {
+        return RecordTypes.of(entry.fact().getClass()).components().stream()
+                .map(component -> component.value(entry.fact()))
+                .anyMatch(value -> value instanceof Id<?> id && out.contains(id.value()));
     }
 
     /**

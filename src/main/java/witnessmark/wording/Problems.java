@@ -74,8 +74,12 @@ public final class Problems {
         return texts.get(key(problem.kind(), part), blanks.toArray());
     }
 
-    /** A sentence begins with a capital, whatever fills its first blank. */
+    /** A sentence begins with a capital, whatever word fills its first blank; the name of a file stays as it is. */
     private String capital(String sentence) {
+        int space = sentence.indexOf(' ');
+        if (space > 0 && sentence.substring(0, space).indexOf('.') >= 0) {
+            return sentence;
+        }
         int first = sentence.offsetByCodePoints(0, Math.min(1, sentence.codePointCount(0, sentence.length())));
         return sentence.substring(0, first).toUpperCase(texts.locale()) + sentence.substring(first);
     }
