@@ -1,10 +1,13 @@
 package witnessmark.command;
 
+import java.util.List;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /** The command line as a whole. */
 @Command(
@@ -47,6 +50,17 @@ public final class Program implements Runnable {
         tools.out().flush();
         tools.err().flush();
         return code;
+    }
+
+    /**
+     * Says that there is no display to open a window on, and what works without one.
+     *
+     * @return the exit code
+     */
+    public static int noDisplay(Tools tools) {
+        new Answer(tools).problems(List.of(Problem.of(ProblemKind.NO_DISPLAY)));
+        tools.err().flush();
+        return Exit.USAGE;
     }
 
     @Override

@@ -1,6 +1,10 @@
 package witnessmark.launch;
 
+import java.awt.AWTError;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Locale;
 import witnessmark.command.Console;
 import witnessmark.command.Program;
@@ -22,6 +26,14 @@ public final class Main {
         Logs.to(outside.data().path());
         if (args.length > 0 && Program.COMMANDS.contains(args[0])) {
             System.exit(Program.run(tools(outside), args));
+        }
+        try {
+            if (GraphicsEnvironment.isHeadless()) {
+                throw new HeadlessException();
+            }
+            new Window(outside).start(List.of(args));
+        } catch (AWTError | HeadlessException e) {
+            System.exit(Program.noDisplay(tools(outside)));
         }
     }
 

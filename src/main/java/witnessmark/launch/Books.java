@@ -1,0 +1,69 @@
+package witnessmark.launch;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import witnessmark.desktop.start.RecentLogbooks;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.SampleSeason;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.outcome.Outcome;
+
+/** Puts logbooks on the desk: the one named, the one open last time, the sample season. */
+final class Books {
+    /** System property: where the sample season's folder is, when it is not beside the program. */
+    static final String SAMPLE = "witnessmark.sample";
+    /** Setting: the logbook open last, by absolute path; empty while that was the sample. */
+    private static final String LAST = "logbook.last";
+
+    private final Outside outside;
+
+    Books(Outside outside) {
+        this.outside = outside;
+    }
+
+    /** What to begin with. */
+    Outcome<OpenBook> first(List<String> args) {
+        if (!args.isEmpty()) {
+            return open(Path.of(args.get(0)));
+        }
+        Optional<Path> last = outside.settings()
+                .get(LAST)
+                .filter(path -> !path.isBlank())
+                .map(Path::of)
+                .filter(Files::exists);
+        return last.isPresent() ? open(last.get()) : sample();
+    }
+
+    /** A team's own logbook. */
+    Outcome<OpenBook> open(Path path) {
+        return outside.files().open(path).map(this::own);
+    }
+
+    /** A team's own logbook that is open already; remembered as the last. */
+    OpenBook own(Logbook book) {
+        outside.settings().put(LAST, book.path().toAbsolutePath().toString());
+        new RecentLogbooks(outside.settings()).opened(book.path());
+        return new OpenBook(new Desk(book, new ClockDay(outside.clock(), book), outside.person()), null, null);
+    }
+
+    /** The sample season's working copy. */
+    Outcome<OpenBook> sample() {
+        Path folder = sampleFolder();
+        SampleSeason season = new SampleSeason(
+                outside.files(),
+                outside.folders(),
+                outside.stories(),
+                outside.settings(),
+                outside.clock(),
+                outside.data().path().resolve("sample"));
+        outside.settings().put(LAST, "");
+        return season.open(folder, outside.person()).map(desk -> new OpenBook(desk, folder, season));
+    }
+
+    private static Path sampleFolder() {
+        String chosen = System.getProperty(SAMPLE);
+        return chosen == null ? Path.of("sample-season").toAbsolutePath() : Path.of(chosen);
+    }
+}

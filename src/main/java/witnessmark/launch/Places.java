@@ -1,0 +1,102 @@
+package witnessmark.launch;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.find.RecordsFindable;
+import witnessmark.desktop.runsheet.RunContext;
+import witnessmark.desktop.runsheet.RunSheetPlace;
+import witnessmark.desktop.runsheet.UndoActions;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.Findable;
+import witnessmark.desktop.shell.Place;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.shell.ShellContext;
+import witnessmark.desktop.start.SampleStrip;
+import witnessmark.desktop.start.Start;
+import witnessmark.desktop.start.StartContext;
+import witnessmark.desktop.start.SystemChoosing;
+import witnessmark.logbook.ExportSeason;
+import witnessmark.logbook.ImportSeason;
+import witnessmark.logbook.StartLogbook;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+
+/** The places around one logbook, with what can be done in each. */
+final class Places {
+    private static final DayOrder DAYS = DayOrder.DAY_FIRST;
+    private static final String CURRENCY = "EUR";
+
+    private final List<Place> all = new ArrayList<>();
+    private final List<Command> commands = new ArrayList<>();
+    private final List<Findable> findable = new ArrayList<>();
+    private final @Nullable SampleStrip strip;
+
+    Places(ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window) {
+        RunContext runs = new RunContext(
+                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, DAYS);
+        UndoActions undo = new UndoActions(runs);
+        RunSheetPlace runSheet = new RunSheetPlace(runs, undo);
+        Start start = new Start(
+                startContext(shell, measures, book, outside, window, undo),
+                () -> {},
+                () -> {},
+                () -> shell.desk().go(PlaceId.RUN_SHEET));
+        all.add(start.place());
+        all.add(runSheet);
+        commands.addAll(start.commands());
+        commands.addAll(undo.commands());
+        findable.addAll(RecordsFindable.all(
+                shell.texts(),
+                measures,
+                shell.desk(),
+                () -> book.desk().view().facts(),
+                () -> book.desk().day(),
+                DAYS));
+        Path sample = book.sampleFolder();
+        strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
+    }
+
+    List<Place> all() {
+        return all;
+    }
+
+    List<Command> commands() {
+        return commands;
+    }
+
+    List<Findable> findable() {
+        return findable;
+    }
+
+    /** The window is up. */
+    void shown() {
+        if (strip != null) {
+            strip.show();
+        }
+    }
+
+    private static StartContext startContext(
+            ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window, UndoActions undo) {
+        return new StartContext(
+                shell.texts(),
+                measures,
+                new Problems(shell.texts(), measures),
+                shell.tasks(),
+                shell.settings(),
+                shell.desk(),
+                book.desk(),
+                new SystemChoosing(shell.texts(), shell.settings(), window::frame),
+                window,
+                undo::undo,
+                new StartContext.Uses(
+                        new StartLogbook(outside.files(), outside.ids()),
+                        new ImportSeason(book.desk(), outside.folders()),
+                        new ExportSeason(outside.folders())),
+                new StartContext.Here(
+                        ZoneId.systemDefault(), CURRENCY, outside.person(), Path.of(System.getProperty("user.home"))));
+    }
+}

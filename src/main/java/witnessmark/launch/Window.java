@@ -1,0 +1,195 @@
+package witnessmark.launch;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.shell.CrashDialog;
+import witnessmark.desktop.shell.CrashNotice;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.Look;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.shell.ShellContext;
+import witnessmark.desktop.shell.ShellFrame;
+import witnessmark.desktop.start.OpenLogbook;
+import witnessmark.desktop.task.EventThread;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.Texts;
+import witnessmark.wording.Units;
+
+/** The program with its window: one logbook on the desk at a time, the places around it. */
+final class Window implements OpenLogbook {
+    /** Setting: the units measures are shown and typed in. */
+    static final String UNITS = "units";
+
+    private final Outside outside;
+    private final Texts texts = Texts.in(Locale.UK);
+    private final Look look;
+    private final Tasks tasks;
+    private final Books books;
+    private @Nullable ShellFrame frame;
+    private @Nullable OpenBook book;
+    private Desk desk = new Desk();
+
+    Window(Outside outside) {
+        this.outside = outside;
+        this.look = new Look(outside.settings());
+        CrashNotice crash =
+                new CrashNotice(() -> frame, new CrashDialog(texts, this::tasks, () -> "", this::quit));
+        Thread.setDefaultUncaughtExceptionHandler(crash);
+        this.tasks = new Tasks(crash);
+        this.books = new Books(outside);
+    }
+
+    /** Opens the first logbook and shows the window. Called on the main thread, while the look is put on elsewhere. */
+    void start(List<String> args) {
+        EventThread.later(() -> look.install(false));
+        Outcome<OpenBook> first = books.first(args);
+        Outcome<OpenBook> shown = first.didWork() ? first : books.sample();
+        EventThread.later(() -> {
+            show(shown.orThrow());
+            notice(first.problems());
+        });
+    }
+
+    @Override
+    public void open(Path path) {
+        change(path.toString(), () -> books.open(path));
+    }
+
+    @Override
+    public void take(Logbook opened) {
+        change(opened.path().toString(), () -> Outcome.worked(books.own(opened)));
+    }
+
+    @Override
+    public void openSample() {
+        OpenBook now = book;
+        if (now == null || !now.isSample()) {
+            change(texts.get("shell.program"), books::sample);
+        }
+    }
+
+    @Override
+    public void resetSample() {
+        OpenBook now = book;
+        change(texts.get("shell.program"), () -> {
+            if (now != null && now.season() != null) {
+                now.desk().logbook().close();
+                Outcome<Path> gone = now.season().reset();
+                if (!gone.didWork()) {
+                    return Outcome.didNot(gone.problems());
+                }
+            }
+            return books.sample();
+        });
+    }
+
+    /** Puts another logbook in the window; when it cannot be opened the one in hand stays, and a sentence says why. */
+    private void change(String name, Callable<Outcome<OpenBook>> opening) {
+        OpenBook before = book;
+        tasks.write(
+                name,
+                opening,
+                outcome -> {
+                    if (outcome.didWork()) {
+                        show(outcome.orThrow());
+                        letGo(before);
+                    }
+                    notice(outcome.problems());
+                },
+                failure -> {
+                    throw new IllegalStateException("opening " + name, failure);
+                });
+    }
+
+    private void show(OpenBook opened) {
+        ShellFrame before = frame;
+        Measures measures = measures();
+        desk = new Desk();
+        ShellContext context = new ShellContext(
+                texts, tasks, outside.settings(), look, desk, About.of(outside, texts, opened), this::quit);
+        Places places = new Places(context, measures, opened, outside, this);
+        ShellFrame made = new ShellFrame(context, places.all(), places.commands(), places.findable());
+        if (before != null) {
+            before.keepState();
+            before.dispose();
+        }
+        frame = made;
+        book = opened;
+        made.open(PlaceId.BEFORE_WE_GO);
+        places.shown();
+    }
+
+    /** Shows the same logbook again, after the units changed. */
+    void again() {
+        OpenBook now = book;
+        if (now != null) {
+            show(now);
+        }
+    }
+
+    private void letGo(@Nullable OpenBook before) {
+        if (before != null && before != book) {
+            tasks.write(
+                    texts.get("shell.program"),
+                    () -> {
+                        before.desk().logbook().close();
+                        return before;
+                    },
+                    closed -> desk.changed(),
+                    failure -> {
+                        throw new IllegalStateException("closing a logbook", failure);
+                    });
+        }
+    }
+
+    private void notice(List<Problem> problems) {
+        if (!problems.isEmpty()) {
+            desk.notice(new Problems(texts, measures()).sentence(problems.get(0)), List.of());
+        }
+    }
+
+    private Measures measures() {
+        return new Measures(
+                texts, outside.settings().get(UNITS).map(Units::parse).orElse(Units.METRIC));
+    }
+
+    /** Drafts are kept and every change is on the disk, so nothing is asked. */
+    private void quit() {
+        ShellFrame shown = frame;
+        if (shown != null) {
+            shown.keepState();
+            shown.dispose();
+        }
+        OpenBook open = book;
+        if (open == null) {
+            System.exit(0);
+            return;
+        }
+        tasks.write(
+                texts.get("shell.program"),
+                () -> {
+                    open.desk().logbook().close();
+                    return open;
+                },
+                closed -> System.exit(0),
+                failure -> System.exit(1));
+    }
+
+    /** The window as it stands, for dialogs to stand before; null before the first. */
+    @Nullable
+    ShellFrame frame() {
+        return frame;
+    }
+
+    private Tasks tasks() {
+        return tasks;
+    }
+}
