@@ -10,13 +10,14 @@ import witnessmark.outcome.Problem;
  * @param problem what is wrong or unlike this engine, or null
  * @param meant text that would put a query right, or null
  */
-public record FieldReading(
-        Note note, @Nullable Problem problem, @Nullable String meant) {
-    static FieldReading fine(Note note) {
+public record FieldReading(Note note, @Nullable Problem problem, @Nullable String meant) {
+    /** Nothing is wrong. */
+    public static FieldReading fine(Note note) {
         return new FieldReading(note, null, null);
     }
 
-    static FieldReading wrong(Problem problem) {
+    /** Something is wrong, and there is no text that puts it right. */
+    public static FieldReading wrong(Problem problem) {
         return new FieldReading(Note.of(Note.Kind.NONE), problem, null);
     }
 

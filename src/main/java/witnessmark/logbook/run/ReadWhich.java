@@ -55,13 +55,11 @@ final class ReadWhich {
         @Nullable Id<PlannedRun> planned = Keys.planned(which).orElse(null);
         @Nullable Id<Person> driver = id(typed.getOrDefault(RunField.DRIVER, ""));
         @Nullable LocalDate day = day(typed.getOrDefault(RunField.DATE, ""), out);
-        ZoneId zone =
-                event == null ? view.zone() : facts.of(Event.class).get(event).zone();
+        ZoneId zone = event == null ? view.zone() : facts.of(Event.class).get(event).zone();
         Out start = day == null
                 ? new Out(null, StartKnown.TYPED)
                 : start(typed.getOrDefault(RunField.OUT_AT, ""), day, zone, planned, car, running, out);
-        @Nullable
-        Id<Engine> engine = car == null
+        @Nullable Id<Engine> engine = car == null
                 ? Keys.engine(place).orElse(null)
                 : engineIn(car, start.at() != null ? start.at() : day == null ? null : Moment.endOf(day, zone));
         RunKind kind = planned != null
@@ -87,9 +85,12 @@ final class ReadWhich {
             out.put(
                     RunField.DATE,
                     ago < 0
-                            ? FieldReading.wrong(Problem.of(ProblemKind.RUN_IN_FUTURE, read.value(), today))
+                            ? FieldReading.wrong(
+                                    Problem.of(ProblemKind.RUN_IN_FUTURE, read.value(), today))
                             : FieldReading.fine(
-                                    ago == 0 ? Note.of(Note.Kind.TODAY) : Note.of(Note.Kind.DAYS_AGO, ago)));
+                                    ago == 0
+                                            ? Note.of(Note.Kind.TODAY, read.value())
+                                            : Note.of(Note.Kind.DAYS_AGO, ago, read.value())));
             return read.value();
         }
         out.put(RunField.DATE, FieldReading.wrong(problem(RunField.DATE, text, typed)));
@@ -120,8 +121,11 @@ final class ReadWhich {
         }
         boolean listed = planned != null
                 && read.value().equals(facts.of(PlannedRun.class).get(planned).out());
-        out.put(RunField.OUT_AT, FieldReading.fine(Note.of(listed ? Note.Kind.TIMETABLE : Note.Kind.TYPED)));
-        return new Out(Moment.of(day.atTime(read.value()), zone), listed ? StartKnown.TIMETABLE : StartKnown.TYPED);
+        Moment at = Moment.of(day.atTime(read.value()), zone);
+        out.put(
+                RunField.OUT_AT,
+                FieldReading.fine(listed ? Note.of(Note.Kind.TIMETABLE) : Note.of(Note.Kind.TYPED, at)));
+        return new Out(at, listed ? StartKnown.TIMETABLE : StartKnown.TYPED);
     }
 
     /** With no time given on a day the engine was changed, only the crew can say which engine takes the hours. */
@@ -141,8 +145,8 @@ final class ReadWhich {
         long at = text.strip().equalsIgnoreCase("before")
                 ? changed.from().epochMillis() - length - minute
                 : changed.from().epochMillis() + minute;
-        Moment guess =
-                Moment.of(java.time.Instant.ofEpochMilli(at), changed.from().zone());
+        Moment guess = Moment.of(
+                java.time.Instant.ofEpochMilli(at), changed.from().zone());
         out.put(RunField.OUT_AT, FieldReading.fine(Note.of(Note.Kind.ESTIMATED, guess)));
         return new Out(guess, StartKnown.ESTIMATE);
     }
@@ -158,8 +162,7 @@ final class ReadWhich {
                         run.start().day().equals(day) && (car == null ? run.car() == null : car.equals(run.car())))
                 .map(run -> run.fact().back().wallClock())
                 .filter(back -> back.toLocalDate().equals(day))
-                .map(back ->
-                        back.toLocalTime().plusMinutes(BETWEEN_RUNS_MINUTES).truncatedTo(ChronoUnit.MINUTES))
+                .map(back -> back.toLocalTime().plusMinutes(BETWEEN_RUNS_MINUTES).truncatedTo(ChronoUnit.MINUTES))
                 .orElse(NOON);
     }
 

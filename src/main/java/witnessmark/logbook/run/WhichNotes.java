@@ -1,5 +1,6 @@
 package witnessmark.logbook.run;
 
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
@@ -11,10 +12,12 @@ import witnessmark.domain.Event;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.domain.Zone;
+import witnessmark.ledger.result.Life;
 import witnessmark.logbook.View;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
 
 /** The lines under car, event, run and driver: where what stands there comes from. */
@@ -29,15 +32,34 @@ final class WhichNotes {
         this.next = new NextRun(view.facts());
     }
 
-    void add(Which which, Map<RunField, String> typed, Map<RunField, FieldReading> out) {
+    void add(
+            Which which,
+            Map<RunField, String> typed,
+            Map<RunField, Object> values,
+            Map<RunField, FieldReading> out) {
         out.putIfAbsent(RunField.CAR, car(which));
         out.put(RunField.EVENT, FieldReading.fine(event(which)));
         out.put(RunField.PLANNED, FieldReading.fine(planned(which)));
         out.put(RunField.DRIVER, FieldReading.fine(driver(which)));
         out.put(RunField.KNOWN, FieldReading.fine(Note.of(Note.Kind.NONE)));
         out.put(RunField.DRIVER_ASKED, FieldReading.fine(Note.of(Note.Kind.NONE)));
-        if (typed.getOrDefault(RunField.HIGHEST, "").isBlank()) {
+        if (out.get(RunField.HIGHEST).note().kind() != Note.Kind.UNDERSTOOD
+                && out.get(RunField.HIGHEST).problem() == null) {
             limiter(which).ifPresent(note -> out.put(RunField.HIGHEST, FieldReading.fine(note)));
+        }
+        if (values.get(RunField.OVER_REVS) instanceof Integer count && !out.get(RunField.OVER_REVS).stops()) {
+            design(which)
+                    .map(EngineDesign::overRevAbove)
+                    .ifPresent(above -> out.put(
+                            RunField.OVER_REVS,
+                            FieldReading.fine(Note.of(Note.Kind.OVER_REV_ABOVE, count, above))));
+        }
+        if (values.get(RunField.LAPS) instanceof Integer laps
+                && laps > 0
+                && values.get(RunField.TRACK) instanceof RunningTime track
+                && out.get(RunField.LAPS).problem() == null) {
+            Note lap = Note.of(Note.Kind.A_LAP, laps, new RunningTime(track.millis() / laps));
+            out.put(RunField.LAPS, FieldReading.fine(lap));
         }
     }
 
@@ -46,24 +68,21 @@ final class WhichNotes {
         if (engine == null) {
             String car = which.car() == null
                     ? ""
-                    : view.facts()
-                            .of(witnessmark.domain.Car.class)
-                            .get(which.car())
-                            .name();
+                    : view.facts().of(witnessmark.domain.Car.class).get(which.car()).name();
             return FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, car));
         }
         String number = view.facts().of(Engine.class).get(engine).number();
-        RunningTime since = new RunningTime(view.ledger()
-                .sinceRebuild(engine, EnumSet.of(Zone.BOTTOM_END), Counter.RUNNING)
-                .total());
-        Optional<EngineInCar> in = which.car() == null || which.start() == null
-                ? Optional.empty()
-                : before.engineIn(which.car(), which.start());
+        Life since = view.ledger().sinceRebuild(engine, EnumSet.of(Zone.BOTTOM_END), Counter.RUNNING);
         return FieldReading.fine(
-                in.isPresent()
-                        ? Note.of(
-                                Note.Kind.ENGINE_SINCE, number, in.get().from().day(), since)
-                        : Note.of(Note.Kind.ENGINE_ON_DYNO, number, since));
+                inCar(which)
+                        .map(in -> Note.of(Note.Kind.ENGINE_SINCE, number, in.from().day(), since))
+                        .orElse(Note.of(Note.Kind.ENGINE_ON_DYNO, number, since)));
+    }
+
+    private Optional<EngineInCar> inCar(Which which) {
+        LocalDate day = which.day();
+        Moment at = which.start() != null ? which.start() : day == null ? null : Moment.endOf(day, view.zone());
+        return which.car() == null || at == null ? Optional.empty() : before.engineIn(which.car(), at);
     }
 
     private Note event(Which which) {
@@ -71,8 +90,8 @@ final class WhichNotes {
             return Note.of(Note.Kind.FROM_CALENDAR);
         }
         Optional<Entry<Event>> coming = which.day() == null ? Optional.empty() : next.eventAfter(which.day());
-        return coming.map(event -> Note.of(
-                        Note.Kind.NEXT_EVENT, event.fact().name(), event.fact().firstDay()))
+        return coming.map(event ->
+                        Note.of(Note.Kind.NEXT_EVENT, event.fact().name(), event.fact().firstDay()))
                 .orElse(Note.of(Note.Kind.NONE));
     }
 
@@ -85,7 +104,7 @@ final class WhichNotes {
             return Note.of(Note.Kind.NO_TIMETABLE);
         }
         if (which.planned() == null) {
-            return next.next(which.event(), which.car()).isEmpty()
+            return next.left(which.event(), which.car()).isEmpty()
                     ? Note.of(Note.Kind.TIMETABLE_DONE)
                     : Note.of(Note.Kind.NONE);
         }
@@ -96,8 +115,7 @@ final class WhichNotes {
     }
 
     private Note driver(Which which) {
-        Optional<Entry<Run>> last =
-                before.last(run -> which.car() != null && which.car().equals(run.car()));
+        Optional<Entry<Run>> last = before.last(run -> which.car() != null && which.car().equals(run.car()));
         boolean same = last.isPresent()
                 && which.driver() != null
                 && which.driver().equals(last.get().fact().driver());
@@ -105,12 +123,13 @@ final class WhichNotes {
     }
 
     private Optional<Note> limiter(Which which) {
-        if (which.engine() == null) {
-            return Optional.empty();
-        }
-        EngineDesign design = view.facts()
-                .of(EngineDesign.class)
-                .get(view.facts().of(Engine.class).get(which.engine()).design());
-        return Optional.ofNullable(design.redLine()).map(limiter -> Note.of(Note.Kind.LIMITER, limiter));
+        return design(which).map(EngineDesign::redLine).map(limiter -> Note.of(Note.Kind.LIMITER, limiter));
+    }
+
+    private Optional<EngineDesign> design(Which which) {
+        return Optional.ofNullable(which.engine())
+                .map(engine -> view.facts()
+                        .of(EngineDesign.class)
+                        .get(view.facts().of(Engine.class).get(engine).design()));
     }
 }
