@@ -16,7 +16,7 @@ import witnessmark.logbook.run.LimitEffect;
 import witnessmark.logbook.run.RunDoes;
 import witnessmark.quantity.Counter;
 import witnessmark.wording.Amounts;
-import witnessmark.wording.Lives;
+import witnessmark.wording.LifeWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -48,20 +48,20 @@ final class DoesModel {
 
     private final Texts texts;
     private final Amounts amounts;
-    private final Lives lives;
+    private final LifeWords lives;
     private final RecordWords records;
 
     DoesModel(RunWords words) {
         this.texts = words.texts();
         this.amounts = new Amounts(texts, words.measures());
-        this.lives = new Lives(texts, words.measures());
+        this.lives = new LifeWords(texts, words.measures());
         this.records = words.records();
     }
 
     /** The first line: what the engine gains. */
     String engine(RunDoes does) {
         StringBuilder line = new StringBuilder(texts.get(
-                "runsheet.does.engine", does.engine(), lives.figure(does.before()), lives.figure(does.after())));
+                "runsheet.does.engine", does.engine(), lives.life(does.before()), lives.life(does.after())));
         counted(does, Counter.HEAT_CYCLES).ifPresent(cycles -> line.append(' ')
                 .append(texts.get("runsheet.does.counts", amounts.amount(Counter.HEAT_CYCLES, cycles))));
         counted(does, Counter.RACE_STARTS).ifPresent(starts -> line.append(' ')
@@ -148,9 +148,8 @@ final class DoesModel {
 
     private String stands(LimitUse use, State state) {
         return switch (state) {
-            case OVER -> amounts.over(counter(use), -use.left());
-            case NOT_KNOWN -> lives.figure(use.used());
-            case DUE, WITHIN -> amounts.toLimit(counter(use), use.left());
+            case NOT_KNOWN -> lives.life(use.used());
+            case OVER, DUE, WITHIN -> lives.limit(use);
         };
     }
 
@@ -160,7 +159,7 @@ final class DoesModel {
         return switch (state) {
             case OVER ->
                 before.state() == LimitState.OVER
-                        ? texts.get("runsheet.does.was", amounts.over(counter(before), -before.left()))
+                        ? texts.get("runsheet.does.was", lives.limit(before))
                         : texts.get("runsheet.does.goes_over");
             case NOT_KNOWN ->
                 before.used().runsNotRead() > 0

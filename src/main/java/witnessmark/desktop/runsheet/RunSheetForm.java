@@ -203,8 +203,7 @@ final class RunSheetForm extends JPanel {
         } else if (box instanceof ChoiceBox<?> choice) {
             showChoice(field, (ChoiceBox<Choice>) choice, text);
         }
-        FieldLine line = model.line(field);
-        say(box, line);
+        SayLine.on(box, model.line(field), words::line, words::inFull);
     }
 
     private void showChoice(RunField field, ChoiceBox<Choice> box, String key) {
@@ -216,22 +215,6 @@ final class RunSheetForm extends JPanel {
             box.load(now, chosen);
         } else if (!Objects.equals(box.chosen(), chosen)) {
             box.choose(chosen);
-        }
-    }
-
-    private void say(LabelledBox box, FieldLine line) {
-        String said = words.line(line);
-        switch (line.level()) {
-            case NOTE -> box.note(said);
-            case ECHO -> box.echo(said);
-            case QUERY -> box.query(said);
-            case STOP -> box.stop(said);
-        }
-        String full = words.inFull(line);
-        if (!full.equals(said)) {
-            box.line().setToolTipText(full);
-            JComponent input = (JComponent) Objects.requireNonNull(box.label().getLabelFor());
-            input.getAccessibleContext().setAccessibleDescription(full);
         }
     }
 

@@ -284,6 +284,11 @@ public final class RunSheetModel {
             }
         }));
         meanwhile.forEach(text::type);
+        for (RunField field : RunField.values()) {
+            if (field.chosen() && !isThere(field)) {
+                text.give(field, fresh.getOrDefault(field, ""));
+            }
+        }
         dateFollowed = text.of(RunField.DATE);
         reread();
         return RunField.of(kept.getOrDefault(CARET, ""));
@@ -297,6 +302,11 @@ public final class RunSheetModel {
         open = true;
         fresh.forEach(text::give);
         dateFollowed = text.of(RunField.DATE);
+    }
+
+    /** Whether what is picked can still be picked: it may have been taken back since the draft was kept. */
+    private boolean isThere(RunField field) {
+        return choices(field).stream().anyMatch(choice -> choice.key().equals(text.of(field)));
     }
 
     private void follow(RunField changed) {

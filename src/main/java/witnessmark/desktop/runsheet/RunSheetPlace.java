@@ -1,9 +1,11 @@
 package witnessmark.desktop.runsheet;
 
+import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Objects;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Command;
@@ -12,16 +14,28 @@ import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.run.RunSheet;
+import witnessmark.logbook.told.TellRunning;
 import witnessmark.wording.Units;
 
-/** The run sheet in the window: Ctrl+2, and Ctrl+R from anywhere. */
+/** The run sheet in the window: Ctrl+2, and Ctrl+R from anywhere; and the form for running told by others. */
 public final class RunSheetPlace implements Place {
+    private static final String RUN = "run";
+    private static final String TOLD = "told";
+
     private final RunContext context;
     private final RunSheetModel model;
     private final RunSheetActions actions;
     private final RunWords words;
+    private final ToldModel toldModel;
+    private final ToldActions toldActions;
+    private final ToldWords toldWords;
     private final List<Command> commands;
-    private @Nullable RunSheetPanel panel;
+    private final CardLayout cards = new CardLayout();
+    private @Nullable Shown shown;
+    private boolean told;
+
+    /** The two forms, once somebody has been here. */
+    private record Shown(JPanel page, RunSheetPanel run, ToldPanel told) {}
 
     /** @param undo shared with the Edit menu */
     public RunSheetPlace(RunContext context, UndoActions undo) {
@@ -35,8 +49,19 @@ public final class RunSheetPlace implements Place {
                         units.pressure(), units.temperature(), units.volume(), units.distance(), context.days()));
         this.model = new RunSheetModel(sheet);
         this.actions = new RunSheetActions(context, sheet, model, words, undo);
-        this.commands = List.of(new Command(
-                context.texts(), "runsheet.log", CommandMenu.RECORD, 1, Keys.menu(KeyEvent.VK_R), this::logRun));
+        TellRunning telling = new TellRunning(context.book(), context.ids(), context.days());
+        this.toldWords = new ToldWords(context.texts(), context.measures());
+        this.toldModel = new ToldModel(telling);
+        this.toldActions = new ToldActions(context, telling, toldModel, toldWords, undo);
+        this.commands = List.of(
+                new Command(
+                        context.texts(),
+                        "runsheet.log",
+                        CommandMenu.RECORD,
+                        1,
+                        Keys.menu(KeyEvent.VK_R),
+                        this::logRun),
+                new Command(context.texts(), "runsheet.told", CommandMenu.RECORD, 2, null, this::tellRunning));
     }
 
     @Override
@@ -46,19 +71,23 @@ public final class RunSheetPlace implements Place {
 
     @Override
     public JComponent component() {
-        RunSheetPanel page = panel();
-        context.window().heading(PlaceId.RUN_SHEET, context.texts().get("runsheet.heading.new"));
-        return page;
+        return shown().page();
     }
 
     @Override
     public JComponent firstFocus() {
-        return panel().form().input(model.firstEmpty());
+        return told
+                ? shown().told().input(toldModel.firstEmpty())
+                : shown().run().form().input(model.firstEmpty());
     }
 
     @Override
     public void refresh() {
         actions.refresh();
+        if (told) {
+            toldActions.refresh();
+        }
+        head();
     }
 
     @Override
@@ -70,23 +99,66 @@ public final class RunSheetPlace implements Place {
         return model;
     }
 
-    /** From anywhere: the sheet, with the caret where typing begins. What was typed and not saved is still there. */
-    private void logRun() {
-        context.window().go(PlaceId.RUN_SHEET);
-        panel().focus(model.firstEmpty());
+    ToldModel toldModel() {
+        return toldModel;
     }
 
-    private RunSheetPanel panel() {
-        RunSheetPanel made = panel;
+    RunSheetPanel panel() {
+        return shown().run();
+    }
+
+    ToldPanel toldPanel() {
+        return shown().told();
+    }
+
+    /** From anywhere: the sheet, with the caret where typing begins. What was typed and not saved is still there. */
+    private void logRun() {
+        show(false);
+        context.window().go(PlaceId.RUN_SHEET);
+        shown().run().focus(model.firstEmpty());
+    }
+
+    private void tellRunning() {
+        show(true);
+        context.window().go(PlaceId.RUN_SHEET);
+        shown().told().box(toldModel.firstEmpty()).takeFocus();
+    }
+
+    private void show(boolean running) {
+        told = running;
+        cards.show(shown().page(), running ? TOLD : RUN);
+        head();
+    }
+
+    private void head() {
+        context.window()
+                .heading(
+                        PlaceId.RUN_SHEET,
+                        context.texts().get(told ? "runsheet.heading.told" : "runsheet.heading.new"));
+    }
+
+    private Shown shown() {
+        Shown made = shown;
         if (made == null) {
-            made = new RunSheetPanel(model, actions, words, this::leave);
-            actions.seenBy(made);
-            panel = made;
+            RunSheetPanel run = new RunSheetPanel(model, actions, words, this::leave);
+            actions.seenBy(run);
+            ToldPanel hearsay = new ToldPanel(toldModel, toldActions, toldWords, this::leaveTold);
+            JPanel page = new JPanel(cards);
+            page.setOpaque(false);
+            page.add(run, RUN);
+            page.add(hearsay, TOLD);
+            made = new Shown(page, run, hearsay);
+            shown = made;
         }
         return Objects.requireNonNull(made);
     }
 
     private void leave() {
         context.window().go(PlaceId.BEFORE_WE_GO);
+    }
+
+    private void leaveTold() {
+        show(false);
+        shown().run().focus(model.firstEmpty());
     }
 }

@@ -26,7 +26,7 @@ import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.quantity.Volume;
 import witnessmark.quantity.typed.Unit;
-import witnessmark.wording.Lives;
+import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.RecordWords;
@@ -38,14 +38,14 @@ final class RunWords {
     private final Measures measures;
     private final Problems problems;
     private final RecordWords records;
-    private final Lives lives;
+    private final LifeWords lives;
 
     RunWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.problems = new Problems(texts, measures);
         this.records = new RecordWords(texts);
-        this.lives = new Lives(texts, measures);
+        this.lives = new LifeWords(texts, measures);
     }
 
     Texts texts() {
@@ -131,7 +131,7 @@ final class RunWords {
     /** A fact with its unit. */
     private String word(Object fact) {
         if (fact instanceof Life life) {
-            return lives.figure(life);
+            return lives.life(life);
         }
         if (fact instanceof RunningTime time) {
             return measures.runningBothWays(time);
@@ -217,7 +217,7 @@ final class RunWords {
             return person.name();
         }
         if (first instanceof RunKind kind) {
-            return texts.get("runsheet.choice.kind", records.word(kind));
+            return records.label(records.word(kind));
         }
         return first instanceof Coded coded ? records.label(records.word(coded)) : String.valueOf(first);
     }

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Entry;
@@ -35,6 +36,12 @@ import witnessmark.quantity.RunningTime;
  * {@link #save} may be called from any thread.
  */
 public final class RunSheet {
+    private static final Set<ProblemKind> SAID_UNDER_A_FIELD = Set.of(
+            ProblemKind.RUN_IN_FUTURE,
+            ProblemKind.RUN_LENGTH_UNUSUAL,
+            ProblemKind.RUN_TOO_LONG,
+            ProblemKind.LONGER_THAN_RUN);
+
     private final Desk desk;
     private final Ids ids;
 
@@ -177,9 +184,20 @@ public final class RunSheet {
         if (running == null || which.engine() == null || which.start() == null) {
             return new RunReading(fields, null, List.of());
         }
-        Entry<Run> run = writer.entry(ids.next(), which, running, fields, typed);
+        Entry<Run> run =
+                SameRun.marked(view.facts(), writer.entry(ids.next(), which, running, fields, typed));
         AsOf today = new AsOf(desk.today().day(), view.zone());
-        return new RunReading(fields, run, Coherence.forRun(view.facts(), run, today));
+        return new RunReading(fields, run, asAWhole(view, run, today));
+    }
+
+    /** What is wrong with the run as a whole: what stands under a field already is not said again. */
+    private static List<Problem> asAWhole(View view, Entry<Run> run, AsOf today) {
+        List<Problem> problems = new ArrayList<>();
+        SameRun.problem(view.facts(), run).ifPresent(problems::add);
+        Coherence.forRun(view.facts(), run, today).stream()
+                .filter(problem -> !SAID_UNDER_A_FIELD.contains(problem.kind()))
+                .forEach(problems::add);
+        return problems;
     }
 
     /** What the run would do to the engine and to every fitted part; empty while it cannot be told. */
@@ -202,7 +220,7 @@ public final class RunSheet {
         if (reading.stops() || run == null) {
             return Outcome.didNot(stopping(reading));
         }
-        return desk.write(why, List.of(SameRun.marked(desk.view().facts(), run)));
+        return desk.write(why, List.of(run));
     }
 
     private static List<Problem> stopping(RunReading reading) {

@@ -125,8 +125,8 @@ final class ReadTold {
     private boolean ranged(RunningTime lowest, RunningTime likely, RunningTime highest) {
         if (lowest.compareTo(highest) > 0) {
             wrong(
-                    ToldField.HIGHEST,
-                    Problem.of(ProblemKind.ENDS_BEFORE_IT_BEGINS, ToldField.HIGHEST, lowest, highest));
+                    ToldField.LOWEST,
+                    Problem.of(ProblemKind.OUT_OF_RANGE, ToldField.LOWEST, lowest, RunningTime.NONE, highest));
             return false;
         }
         if (likely.compareTo(lowest) < 0 || likely.compareTo(highest) > 0) {
