@@ -60,12 +60,14 @@ final class DoesModel {
 
     /** The first line: what the engine gains. */
     String engine(RunDoes does) {
-        StringBuilder line = new StringBuilder(texts.get(
-                "runsheet.does.engine", does.engine(), lives.life(does.before()), lives.life(does.after())));
-        counted(does, Counter.HEAT_CYCLES).ifPresent(cycles -> line.append(' ')
-                .append(texts.get("runsheet.does.counts", amounts.amount(Counter.HEAT_CYCLES, cycles))));
-        counted(does, Counter.RACE_STARTS).ifPresent(starts -> line.append(' ')
-                .append(texts.get("runsheet.does.counts", amounts.amount(Counter.RACE_STARTS, starts))));
+        StringBuilder line = new StringBuilder(
+                texts.get("runsheet.does.engine", does.engine(), lives.life(does.before()), lives.life(does.after())));
+        counted(does, Counter.HEAT_CYCLES)
+                .ifPresent(cycles -> line.append(' ')
+                        .append(texts.get("runsheet.does.counts", amounts.amount(Counter.HEAT_CYCLES, cycles))));
+        counted(does, Counter.RACE_STARTS)
+                .ifPresent(starts -> line.append(' ')
+                        .append(texts.get("runsheet.does.counts", amounts.amount(Counter.RACE_STARTS, starts))));
         return line.toString();
     }
 
@@ -74,9 +76,7 @@ final class DoesModel {
         List<Row> all = all(does);
         return Stream.concat(
                         all.stream().filter(row -> row.state() != State.WITHIN),
-                        all.stream()
-                                .filter(row -> row.state() == State.WITHIN)
-                                .limit(Math.max(0, ENOUGH - near(all))))
+                        all.stream().filter(row -> row.state() == State.WITHIN).limit(Math.max(0, ENOUGH - near(all))))
                 .toList();
     }
 
@@ -109,7 +109,8 @@ final class DoesModel {
         long amount = after.limit().fact().amount();
         State state = state(limit);
         double ran = (double) before.used().highest() / amount;
-        double adds = Math.max(0, (double) (after.used().highest() - before.used().highest()) / amount);
+        double adds =
+                Math.max(0, (double) (after.used().highest() - before.used().highest()) / amount);
         String title = title(limit);
         return new Row(
                 state,
@@ -125,7 +126,9 @@ final class DoesModel {
                         amounts.amount(counter(after), amount),
                         amounts.amount(
                                 counter(after),
-                                Math.max(0, after.used().highest() - before.used().highest()))));
+                                Math.max(
+                                        0,
+                                        after.used().highest() - before.used().highest()))));
     }
 
     private static State state(LimitEffect limit) {
@@ -174,9 +177,7 @@ final class DoesModel {
 
     private String due(Due due) {
         String event = due.event();
-        return event == null
-                ? texts.get("runsheet.does.due", due.run())
-                : texts.get("runsheet.does.due_at", event);
+        return event == null ? texts.get("runsheet.does.due", due.run()) : texts.get("runsheet.does.due_at", event);
     }
 
     private static Counter counter(LimitUse use) {

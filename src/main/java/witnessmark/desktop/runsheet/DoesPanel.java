@@ -53,7 +53,8 @@ final class DoesPanel extends JPanel {
             List<DoesModel.Row> shown = does.rows(now);
             shown.forEach(this::row);
             rows.add(new Hairline(), "growx");
-            does.rest(now).forEach(words -> rows.add(Lettering.paragraph(words, Styles.NOTE), "growx, wmin 0, gaptop 8"));
+            does.rest(now)
+                    .forEach(words -> rows.add(Lettering.paragraph(words, Styles.NOTE), "growx, wmin 0, gaptop 8"));
         }
         rows.revalidate();
         rows.repaint();

@@ -24,12 +24,11 @@ record FieldLine(Level level, Note note, @Nullable Problem problem) {
 
     /** Nothing is wrong, or it is too early to say so. */
     static FieldLine quiet(FieldReading reading, boolean byHand) {
-        boolean echo =
-                switch (reading.note().kind()) {
-                    case UNDERSTOOD, A_LAP, OVER_REV_ABOVE, LEAVES, TYPED -> true;
-                    case TODAY, DAYS_AGO -> byHand;
-                    default -> false;
-                };
+        boolean echo = switch (reading.note().kind()) {
+            case UNDERSTOOD, A_LAP, OVER_REV_ABOVE, LEAVES, TYPED -> true;
+            case TODAY, DAYS_AGO -> byHand;
+            default -> false;
+        };
         return new FieldLine(echo ? Level.ECHO : Level.NOTE, reading.note(), null);
     }
 

@@ -22,9 +22,7 @@ final class FormKeys {
 
     /** A key that works while anything inside the component has the focus. */
     static void bindWithin(JComponent component, KeyStroke key, String name, Runnable work) {
-        component
-                .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .put(key, name);
+        component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, name);
         component.getActionMap().put(name, action(work));
     }
 

@@ -20,7 +20,10 @@ final class RunFoot extends JPanel {
 
     /** @param buttons in order, the main one last */
     RunFoot(List<JButton> buttons) {
-        super(new MigLayout("insets 0, gap 8, fillx, hidemode 3", "[0::,grow,fill]" + "[]".repeat(buttons.size()), "[32::,center]"));
+        super(new MigLayout(
+                "insets 0, gap 8, fillx, hidemode 3",
+                "[0::,grow,fill]" + "[]".repeat(buttons.size()),
+                "[32::,center]"));
         setOpaque(false);
         look.setOpaque(false);
         look.setVisible(false);

@@ -164,8 +164,7 @@ final class RunSheetActions {
         failure = "";
         draft.discard();
         view.focus(model.firstEmpty());
-        context.window()
-                .say(texts.get("runsheet.cleared"), Caption.of(texts.get("runsheet.undo.word")), this::putBack);
+        context.window().say(texts.get("runsheet.cleared"), Caption.of(texts.get("runsheet.undo.word")), this::putBack);
     }
 
     /** Puts back what was cleared. */
@@ -184,7 +183,10 @@ final class RunSheetActions {
     private record Opening(Map<RunField, String> fresh, Optional<Drafts.Draft> draft) {}
 
     /** What saving leaves. */
-    private record Saved(Outcome<Written> outcome, Map<RunField, String> fresh, @Nullable Id<Car> car) {}
+    private record Saved(
+            Outcome<Written> outcome,
+            Map<RunField, String> fresh,
+            @Nullable Id<Car> car) {}
 
     private Opening look() {
         return new Opening(sheet.fresh(null), draft.find());
@@ -216,8 +218,8 @@ final class RunSheetActions {
             return new Saved(outcome, Map.of(), null);
         }
         draft.discardHere();
-        @Nullable Id<Car> car =
-                nextCar ? sheet.nextCar(fields) : sheet.car(fields).orElse(null);
+        @Nullable
+        Id<Car> car = nextCar ? sheet.nextCar(fields) : sheet.car(fields).orElse(null);
         return new Saved(outcome, sheet.fresh(car), car);
     }
 
@@ -237,8 +239,11 @@ final class RunSheetActions {
         model.moveOn(fields, saved.fresh());
         view.focus(model.firstEmpty());
         String sentence = isMarked(written) ? "runsheet.saved.perhaps_same" : "runsheet.saved";
-        context.window().say(texts.get(sentence, what), Caption.of(texts.get("runsheet.undo.word")), () -> undo.undo(
-                written.change()));
+        context.window()
+                .say(
+                        texts.get(sentence, what),
+                        Caption.of(texts.get("runsheet.undo.word")),
+                        () -> undo.undo(written.change()));
         context.window().changed();
         tell();
     }

@@ -34,7 +34,7 @@ final class RunSheetForm extends JPanel {
     private final transient RunSheetModel model;
     private final transient RunWords words;
     private final Map<RunField, LabelledBox> boxes = new EnumMap<>(RunField.class);
-    private final Map<RunField, List<Choice>> choices = new EnumMap<>(RunField.class);
+    private final Map<RunField, List<Named>> choices = new EnumMap<>(RunField.class);
     private transient Consumer<RunField> onLeave = field -> {};
     private boolean showing;
 
@@ -71,8 +71,7 @@ final class RunSheetForm extends JPanel {
 
     /** The field in focus. */
     Optional<RunField> focused() {
-        Component owner =
-                KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
         return boxes.entrySet().stream()
                 .filter(entry -> owner != null && SwingUtilities.isDescendingFrom(owner, entry.getValue()))
                 .map(Map.Entry::getKey)
@@ -98,9 +97,7 @@ final class RunSheetForm extends JPanel {
     }
 
     private void section(Sheet sheet, String key, boolean apart) {
-        sheet.add(
-                Lettering.line(words.texts().get(key), Styles.SECTION),
-                "span, wrap" + (apart ? ", gaptop 3" : ""));
+        sheet.add(Lettering.line(words.texts().get(key), Styles.SECTION), "span, wrap" + (apart ? ", gaptop 3" : ""));
     }
 
     private void row(Sheet sheet, RunField... fields) {
@@ -145,10 +142,10 @@ final class RunSheetForm extends JPanel {
         return box;
     }
 
-    private ChoiceBox<Choice> choiceBox(RunField field, Caption caption) {
-        ChoiceBox<Choice> box = new ChoiceBox<>(caption, words::choice);
+    private ChoiceBox<Named> choiceBox(RunField field, Caption caption) {
+        ChoiceBox<Named> box = new ChoiceBox<>(caption, Named::words);
         box.onChange(() -> {
-            Choice chosen = box.chosen();
+            Named chosen = box.chosen();
             typed(field, chosen == null ? "" : chosen.key());
         });
         box.combo().addFocusListener(new FocusAdapter() {
@@ -162,6 +159,18 @@ final class RunSheetForm extends JPanel {
         FormKeys.enterMovesOn(box.combo());
         seen(box, box.combo());
         return box;
+    }
+
+    private Named named(Choice choice) {
+        return new Named(choice.key(), words.choice(choice));
+    }
+
+    /** A choice as its list shows it. */
+    private record Named(String key, String words) {
+        @Override
+        public String toString() {
+            return words;
+        }
     }
 
     /** A field that gets the focus is brought into view. */
@@ -201,15 +210,18 @@ final class RunSheetForm extends JPanel {
         } else if (box instanceof NotesBox notes && !notes.text().equals(text)) {
             notes.load(text);
         } else if (box instanceof ChoiceBox<?> choice) {
-            showChoice(field, (ChoiceBox<Choice>) choice, text);
+            showChoice(field, (ChoiceBox<Named>) choice, text);
         }
         SayLine.on(box, model.line(field), words::line, words::inFull);
     }
 
-    private void showChoice(RunField field, ChoiceBox<Choice> box, String key) {
-        List<Choice> now = model.choices(field);
-        @Nullable Choice chosen =
-                now.stream().filter(choice -> choice.key().equals(key)).findFirst().orElse(null);
+    private void showChoice(RunField field, ChoiceBox<Named> box, String key) {
+        List<Named> now = model.choices(field).stream().map(this::named).toList();
+        @Nullable
+        Named chosen = now.stream()
+                .filter(choice -> choice.key().equals(key))
+                .findFirst()
+                .orElse(null);
         if (!now.equals(choices.get(field))) {
             choices.put(field, now);
             box.load(now, chosen);

@@ -11,7 +11,6 @@ import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.run.Choice;
 import witnessmark.logbook.run.FieldReading;
-import witnessmark.logbook.run.Note;
 import witnessmark.logbook.run.RunDoes;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.RunReading;
@@ -69,7 +68,7 @@ public final class RunSheetModel {
 
     /** The line under a field. */
     FieldLine line(RunField field) {
-        FieldReading read = reading.fields().getOrDefault(field, FieldReading.fine(Note.of(Note.Kind.NONE)));
+        FieldReading read = reading.of(field);
         Problem problem = read.problem();
         if (problem == null || !isTimeToSay(field, problem)) {
             return FieldLine.quiet(read, text.isTyped(field));
@@ -160,8 +159,7 @@ public final class RunSheetModel {
      * @return whether there was such a thing
      */
     boolean take(RunField field) {
-        FieldReading read = reading.fields().get(field);
-        String meant = read == null || line(field).problem() == null ? null : read.meant();
+        String meant = line(field).problem() == null ? null : reading.of(field).meant();
         if (meant == null) {
             return false;
         }
@@ -334,8 +332,7 @@ public final class RunSheetModel {
         boolean possible = sheet.choices(RunField.PLANNED, then).stream()
                 .anyMatch(choice -> choice.key().equals(text.of(RunField.PLANNED)));
         if (possible) {
-            follows.keySet()
-                    .removeAll(Set.of(RunField.PLANNED, RunField.OUT_AT, RunField.RACE_STARTS, RunField.DATE));
+            follows.keySet().removeAll(Set.of(RunField.PLANNED, RunField.OUT_AT, RunField.RACE_STARTS, RunField.DATE));
         } else {
             text.forget(RunField.PLANNED);
         }

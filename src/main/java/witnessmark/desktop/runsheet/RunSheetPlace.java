@@ -55,12 +55,7 @@ public final class RunSheetPlace implements Place {
         this.toldActions = new ToldActions(context, telling, toldModel, toldWords, undo);
         this.commands = List.of(
                 new Command(
-                        context.texts(),
-                        "runsheet.log",
-                        CommandMenu.RECORD,
-                        1,
-                        Keys.menu(KeyEvent.VK_R),
-                        this::logRun),
+                        context.texts(), "runsheet.log", CommandMenu.RECORD, 1, Keys.menu(KeyEvent.VK_R), this::logRun),
                 new Command(context.texts(), "runsheet.told", CommandMenu.RECORD, 2, null, this::tellRunning));
     }
 

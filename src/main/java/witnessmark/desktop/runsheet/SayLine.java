@@ -21,8 +21,7 @@ final class SayLine {
         String full = inFull.apply(line);
         if (!full.equals(said)) {
             box.line().setToolTipText(full);
-            JComponent input =
-                    (JComponent) Objects.requireNonNull(box.label().getLabelFor());
+            JComponent input = (JComponent) Objects.requireNonNull(box.label().getLabelFor());
             input.getAccessibleContext().setAccessibleDescription(full);
         }
     }

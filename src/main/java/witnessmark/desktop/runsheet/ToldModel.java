@@ -73,9 +73,7 @@ public final class ToldModel {
         FieldReading read = reading.fields().getOrDefault(field, FieldReading.fine(Note.of(Note.Kind.NONE)));
         Problem problem = read.problem();
         boolean now = asked || left.contains(field);
-        return problem == null || !now
-                ? FieldLine.quiet(read, true)
-                : FieldLine.loud(read, problem, problem.stops());
+        return problem == null || !now ? FieldLine.quiet(read, true) : FieldLine.loud(read, problem, problem.stops());
     }
 
     boolean isDirty() {

@@ -76,8 +76,7 @@ final class ToldPanel extends JPanel {
     private Sheet sheet() {
         Sheet sheet = new Sheet("fillx", "[0:120:,grow,fill,sg t]".repeat(3), "");
         sheet.add(Lettering.line(texts.get("runsheet.told.heading"), Styles.SECTION), "span, wrap");
-        sheet.add(
-                Lettering.paragraph(texts.get("runsheet.told.about"), Styles.NOTE), "span, growx, wmin 0, wrap");
+        sheet.add(Lettering.paragraph(texts.get("runsheet.told.about"), Styles.NOTE), "span, growx, wmin 0, wrap");
         sheet.add(box(ToldField.ENGINE));
         sheet.add(box(ToldField.FROM));
         sheet.add(box(ToldField.TO), "wrap");
@@ -117,8 +116,7 @@ final class ToldPanel extends JPanel {
         return List.of(
                 Buttons.plain(Caption.of(texts.get("runsheet.told.back")), leave),
                 Buttons.plain(Caption.of(texts.get("runsheet.told.clear")), actions::clear),
-                Buttons.main(
-                        Caption.of(texts.get("runsheet.told.save")), Keys.menu(KeyEvent.VK_ENTER), this::save));
+                Buttons.main(Caption.of(texts.get("runsheet.told.save")), Keys.menu(KeyEvent.VK_ENTER), this::save));
     }
 
     private void save() {

@@ -84,7 +84,8 @@ public final class UndoActions {
                 .write(
                         texts.get("runsheet.undo.working"),
                         () -> new Moved(why.get(), work.get()),
-                        moved -> moved.outcome().<Runnable>fold(
+                        moved -> moved.outcome()
+                                .<Runnable>fold(
                                         written -> () -> {
                                             context.window().say(texts.get(sentence, moved.why()), way, back);
                                             context.window().changed();

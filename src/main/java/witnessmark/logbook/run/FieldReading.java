@@ -10,7 +10,8 @@ import witnessmark.outcome.Problem;
  * @param problem what is wrong or unlike this engine, or null
  * @param meant text that would put a query right, or null
  */
-public record FieldReading(Note note, @Nullable Problem problem, @Nullable String meant) {
+public record FieldReading(
+        Note note, @Nullable Problem problem, @Nullable String meant) {
     /** Nothing is wrong. */
     public static FieldReading fine(Note note) {
         return new FieldReading(note, null, null);

@@ -60,7 +60,10 @@ final class Forecast {
         }
         Part fact = facts.of(Part.class).get(part);
         return new LimitEffect(
-                effect, fact.mark(), facts.of(PartDesign.class).get(fact.design()).kind(), due);
+                effect,
+                fact.mark(),
+                facts.of(PartDesign.class).get(fact.design()).kind(),
+                due);
     }
 
     /** Parts that no limit falls on, whatever it counts. A limit that this run does not move is a limit too. */
@@ -76,8 +79,9 @@ final class Forecast {
                 .map(LimitUse::part)
                 .filter(java.util.Objects::nonNull)
                 .forEach(limited::add);
-        return (int)
-                effect.charged().stream().filter(part -> !limited.contains(part)).count();
+        return (int) effect.charged().stream()
+                .filter(part -> !limited.contains(part))
+                .count();
     }
 
     private static Life sinceRebuild(LifeLedger from, Id<Engine> engine) {

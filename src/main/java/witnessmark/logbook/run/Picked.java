@@ -35,11 +35,8 @@ final class Picked {
             }
         });
         Keys.planned(sound.getOrDefault(RunField.PLANNED, ""))
-                .filter(planned -> !facts.of(PlannedRun.class)
-                        .get(planned)
-                        .event()
-                        .text()
-                        .equals(sound.get(RunField.EVENT)))
+                .filter(planned ->
+                        !facts.of(PlannedRun.class).get(planned).event().text().equals(sound.get(RunField.EVENT)))
                 .ifPresent(other -> sound.remove(RunField.PLANNED));
         return sound;
     }
@@ -50,7 +47,9 @@ final class Picked {
             case CAR -> Keys.isCar(key) ? has(Car.class, name) : Keys.isEngine(key) && has(Engine.class, name);
             case EVENT -> has(Event.class, key);
             case PLANNED ->
-                Keys.isPlanned(key) ? has(PlannedRun.class, name) : Keys.kind(key).isPresent();
+                Keys.isPlanned(key)
+                        ? has(PlannedRun.class, name)
+                        : Keys.kind(key).isPresent();
             case DRIVER -> has(Person.class, key);
             case KNOWN -> isCode(HowKnown.values(), key);
             case DRIVER_ASKED -> isCode(DriverAsked.values(), key);

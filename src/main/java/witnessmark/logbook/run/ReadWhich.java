@@ -55,11 +55,13 @@ final class ReadWhich {
         @Nullable Id<PlannedRun> planned = Keys.planned(which).orElse(null);
         @Nullable Id<Person> driver = id(typed.getOrDefault(RunField.DRIVER, ""));
         @Nullable LocalDate day = day(typed.getOrDefault(RunField.DATE, ""), out);
-        ZoneId zone = event == null ? view.zone() : facts.of(Event.class).get(event).zone();
+        ZoneId zone =
+                event == null ? view.zone() : facts.of(Event.class).get(event).zone();
         Out start = day == null
                 ? new Out(null, StartKnown.TYPED)
                 : start(typed.getOrDefault(RunField.OUT_AT, ""), day, zone, planned, car, running, out);
-        @Nullable Id<Engine> engine = car == null
+        @Nullable
+        Id<Engine> engine = car == null
                 ? Keys.engine(place).orElse(null)
                 : engineIn(car, start.at() != null ? start.at() : day == null ? null : Moment.endOf(day, zone));
         RunKind kind = planned != null
@@ -85,8 +87,7 @@ final class ReadWhich {
             out.put(
                     RunField.DATE,
                     ago < 0
-                            ? FieldReading.wrong(
-                                    Problem.of(ProblemKind.RUN_IN_FUTURE, read.value(), today))
+                            ? FieldReading.wrong(Problem.of(ProblemKind.RUN_IN_FUTURE, read.value(), today))
                             : FieldReading.fine(
                                     ago == 0
                                             ? Note.of(Note.Kind.TODAY, read.value())
@@ -145,8 +146,8 @@ final class ReadWhich {
         long at = text.strip().equalsIgnoreCase("before")
                 ? changed.from().epochMillis() - length - minute
                 : changed.from().epochMillis() + minute;
-        Moment guess = Moment.of(
-                java.time.Instant.ofEpochMilli(at), changed.from().zone());
+        Moment guess =
+                Moment.of(java.time.Instant.ofEpochMilli(at), changed.from().zone());
         out.put(RunField.OUT_AT, FieldReading.fine(Note.of(Note.Kind.ESTIMATED, guess)));
         return new Out(guess, StartKnown.ESTIMATE);
     }
@@ -162,7 +163,8 @@ final class ReadWhich {
                         run.start().day().equals(day) && (car == null ? run.car() == null : car.equals(run.car())))
                 .map(run -> run.fact().back().wallClock())
                 .filter(back -> back.toLocalDate().equals(day))
-                .map(back -> back.toLocalTime().plusMinutes(BETWEEN_RUNS_MINUTES).truncatedTo(ChronoUnit.MINUTES))
+                .map(back ->
+                        back.toLocalTime().plusMinutes(BETWEEN_RUNS_MINUTES).truncatedTo(ChronoUnit.MINUTES))
                 .orElse(NOON);
     }
 

@@ -62,8 +62,7 @@ final class RunDefaults {
     /** What follows from the car: who drove it last. */
     Map<RunField, String> forCar(@Nullable Id<Car> car) {
         Map<RunField, String> fields = new EnumMap<>(RunField.class);
-        fields.put(
-                RunField.DRIVER, lastOf(car).map(Run::driver).map(Id::text).orElse(""));
+        fields.put(RunField.DRIVER, lastOf(car).map(Run::driver).map(Id::text).orElse(""));
         return fields;
     }
 
@@ -123,8 +122,11 @@ final class RunDefaults {
     }
 
     private Optional<Id<Car>> lastCar() {
-        Optional<Id<Car>> last = before.last(run -> run.car() != null).map(run -> run.fact().car());
+        Optional<Id<Car>> last =
+                before.last(run -> run.car() != null).map(run -> run.fact().car());
         List<Entry<Car>> cars = facts.of(Car.class).where(car -> true);
-        return last.isPresent() || cars.isEmpty() ? last : Optional.of(cars.get(0).id());
+        return last.isPresent() || cars.isEmpty()
+                ? last
+                : Optional.of(cars.get(0).id());
     }
 }

@@ -122,8 +122,7 @@ public final class RunSheet {
         Map<RunField, String> typed = sound(asTyped);
         View view = desk.view();
         LocalDate day = whichOf(typed).day();
-        return new Choices(view.facts())
-                .of(field, typed, Moment.endOf(day == null ? view.day() : day, view.zone()));
+        return new Choices(view.facts()).of(field, typed, Moment.endOf(day == null ? view.day() : day, view.zone()));
     }
 
     /**
@@ -139,7 +138,8 @@ public final class RunSheet {
             case DATE -> Steps.day(text, desk.day(), units.days(), by);
             case OUT_AT -> {
                 Moment start = whichOf(typed).start();
-                yield Steps.clock(text, start == null ? LocalTime.NOON : start.wallClock().toLocalTime(), by);
+                yield Steps.clock(
+                        text, start == null ? LocalTime.NOON : start.wallClock().toLocalTime(), by);
             }
             default -> text;
         };
@@ -163,14 +163,12 @@ public final class RunSheet {
         View view = desk.view();
         RunsBefore before = new RunsBefore(view.facts());
         Map<RunField, FieldReading> fields = new EnumMap<>(RunField.class);
-        @Nullable RunningTime running =
-                ReadRunning.read(typed.getOrDefault(RunField.RUNNING, ""), fields);
+        @Nullable RunningTime running = ReadRunning.read(typed.getOrDefault(RunField.RUNNING, ""), fields);
         Which which = new ReadWhich(view, before, desk.today().day(), units.days()).read(typed, running, fields);
         ReadFigure reader = new ReadFigure(before, which.engine(), which.onDyno());
         WriteRun writer = new WriteRun(view.facts(), figures);
         for (Figure<?> figure : figures.all()) {
-            ReadFigure.Result<?> result =
-                    reader.read(figure, typed.getOrDefault(figure.field(), ""));
+            ReadFigure.Result<?> result = reader.read(figure, typed.getOrDefault(figure.field(), ""));
             fields.put(figure.field(), result.reading());
             if (result.value() != null) {
                 writer.put(figure.field(), result.value());
@@ -184,8 +182,7 @@ public final class RunSheet {
         if (running == null || which.engine() == null || which.start() == null) {
             return new RunReading(fields, null, List.of());
         }
-        Entry<Run> run =
-                SameRun.marked(view.facts(), writer.entry(ids.next(), which, running, fields, typed));
+        Entry<Run> run = SameRun.marked(view.facts(), writer.entry(ids.next(), which, running, fields, typed));
         AsOf today = new AsOf(desk.today().day(), view.zone());
         return new RunReading(fields, run, asAWhole(view, run, today));
     }
@@ -203,7 +200,7 @@ public final class RunSheet {
     /** What the run would do to the engine and to every fitted part; empty while it cannot be told. */
     public Optional<RunDoes> does(RunReading reading) {
         Entry<Run> run = reading.run();
-        return run == null || reading.fields().get(RunField.DATE).stops()
+        return run == null || reading.of(RunField.DATE).stops()
                 ? Optional.empty()
                 : Optional.of(new Forecast(desk.view()).of(run));
     }
@@ -231,9 +228,7 @@ public final class RunSheet {
             }
         });
         reading.problems().stream().filter(Problem::stops).forEach(problems::add);
-        return problems.isEmpty()
-                ? List.of(Problem.of(ProblemKind.NEEDED, RunField.RUNNING))
-                : problems;
+        return problems.isEmpty() ? List.of(Problem.of(ProblemKind.NEEDED, RunField.RUNNING)) : problems;
     }
 
     private Map<RunField, String> sound(Map<RunField, String> typed) {

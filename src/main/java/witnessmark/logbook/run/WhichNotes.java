@@ -32,35 +32,45 @@ final class WhichNotes {
         this.next = new NextRun(view.facts());
     }
 
-    void add(
-            Which which,
-            Map<RunField, String> typed,
-            Map<RunField, Object> values,
-            Map<RunField, FieldReading> out) {
+    void add(Which which, Map<RunField, String> typed, Map<RunField, Object> values, Map<RunField, FieldReading> out) {
         out.putIfAbsent(RunField.CAR, car(which));
         out.put(RunField.EVENT, FieldReading.fine(event(which)));
         out.put(RunField.PLANNED, FieldReading.fine(planned(which)));
         out.put(RunField.DRIVER, FieldReading.fine(driver(which)));
         out.put(RunField.KNOWN, FieldReading.fine(Note.of(Note.Kind.NONE)));
         out.put(RunField.DRIVER_ASKED, FieldReading.fine(Note.of(Note.Kind.NONE)));
-        if (out.get(RunField.HIGHEST).note().kind() != Note.Kind.UNDERSTOOD
-                && out.get(RunField.HIGHEST).problem() == null) {
+        figures(which, values, out);
+    }
+
+    /** Beside a figure that is fine: the limiter, what counts as an over-rev, how long a lap was. */
+    private void figures(Which which, Map<RunField, Object> values, Map<RunField, FieldReading> out) {
+        if (isFine(out, RunField.HIGHEST) && !isEcho(out, RunField.HIGHEST)) {
             limiter(which).ifPresent(note -> out.put(RunField.HIGHEST, FieldReading.fine(note)));
         }
-        if (values.get(RunField.OVER_REVS) instanceof Integer count && !out.get(RunField.OVER_REVS).stops()) {
+        if (isFine(out, RunField.OVER_REVS) && values.get(RunField.OVER_REVS) instanceof Integer count) {
             design(which)
                     .map(EngineDesign::overRevAbove)
                     .ifPresent(above -> out.put(
                             RunField.OVER_REVS,
                             FieldReading.fine(Note.of(Note.Kind.OVER_REV_ABOVE, count, above))));
         }
-        if (values.get(RunField.LAPS) instanceof Integer laps
+        if (isFine(out, RunField.LAPS)
+                && values.get(RunField.LAPS) instanceof Integer laps
                 && laps > 0
-                && values.get(RunField.TRACK) instanceof RunningTime track
-                && out.get(RunField.LAPS).problem() == null) {
+                && values.get(RunField.TRACK) instanceof RunningTime track) {
             Note lap = Note.of(Note.Kind.A_LAP, laps, new RunningTime(track.millis() / laps));
             out.put(RunField.LAPS, FieldReading.fine(lap));
         }
+    }
+
+    private static boolean isFine(Map<RunField, FieldReading> out, RunField field) {
+        FieldReading reading = out.get(field);
+        return reading != null && reading.problem() == null;
+    }
+
+    private static boolean isEcho(Map<RunField, FieldReading> out, RunField field) {
+        FieldReading reading = out.get(field);
+        return reading != null && reading.note().kind() == Note.Kind.UNDERSTOOD;
     }
 
     private FieldReading car(Which which) {
@@ -68,15 +78,17 @@ final class WhichNotes {
         if (engine == null) {
             String car = which.car() == null
                     ? ""
-                    : view.facts().of(witnessmark.domain.Car.class).get(which.car()).name();
+                    : view.facts()
+                            .of(witnessmark.domain.Car.class)
+                            .get(which.car())
+                            .name();
             return FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, car));
         }
         String number = view.facts().of(Engine.class).get(engine).number();
         Life since = view.ledger().sinceRebuild(engine, EnumSet.of(Zone.BOTTOM_END), Counter.RUNNING);
-        return FieldReading.fine(
-                inCar(which)
-                        .map(in -> Note.of(Note.Kind.ENGINE_SINCE, number, in.from().day(), since))
-                        .orElse(Note.of(Note.Kind.ENGINE_ON_DYNO, number, since)));
+        return FieldReading.fine(inCar(which)
+                .map(in -> Note.of(Note.Kind.ENGINE_SINCE, number, in.from().day(), since))
+                .orElse(Note.of(Note.Kind.ENGINE_ON_DYNO, number, since)));
     }
 
     private Optional<EngineInCar> inCar(Which which) {
@@ -90,8 +102,8 @@ final class WhichNotes {
             return Note.of(Note.Kind.FROM_CALENDAR);
         }
         Optional<Entry<Event>> coming = which.day() == null ? Optional.empty() : next.eventAfter(which.day());
-        return coming.map(event ->
-                        Note.of(Note.Kind.NEXT_EVENT, event.fact().name(), event.fact().firstDay()))
+        return coming.map(event -> Note.of(
+                        Note.Kind.NEXT_EVENT, event.fact().name(), event.fact().firstDay()))
                 .orElse(Note.of(Note.Kind.NONE));
     }
 
@@ -115,7 +127,8 @@ final class WhichNotes {
     }
 
     private Note driver(Which which) {
-        Optional<Entry<Run>> last = before.last(run -> which.car() != null && which.car().equals(run.car()));
+        Optional<Entry<Run>> last =
+                before.last(run -> which.car() != null && which.car().equals(run.car()));
         boolean same = last.isPresent()
                 && which.driver() != null
                 && which.driver().equals(last.get().fact().driver());

@@ -63,8 +63,7 @@ final class WriteRun {
                 null,
                 which.driver(),
                 running,
-                KnownBy.all(Coded.of(
-                        HowKnown.class, typed.getOrDefault(RunField.KNOWN, HowKnown.TIMED.code()))),
+                KnownBy.all(Coded.of(HowKnown.class, typed.getOrDefault(RunField.KNOWN, HowKnown.TIMED.code()))),
                 value(figures.track),
                 value(figures.warmUp),
                 value(figures.loaded),
@@ -83,9 +82,7 @@ final class WriteRun {
                 value(figures.oilPressure),
                 value(figures.oilAdded),
                 value(figures.ambient),
-                Coded.of(
-                        DriverAsked.class,
-                        typed.getOrDefault(RunField.DRIVER_ASKED, DriverAsked.NOT_ASKED.code())),
+                Coded.of(DriverAsked.class, typed.getOrDefault(RunField.DRIVER_ASKED, DriverAsked.NOT_ASKED.code())),
                 typed.getOrDefault(RunField.REMARKS, "").strip(),
                 asTyped(typed),
                 queried(fields),
@@ -106,7 +103,8 @@ final class WriteRun {
             return facts.of(PlannedRun.class).get(planned).name();
         }
         RunKind kind = which.kind();
-        return kind.code().substring(0, 1).toUpperCase(Locale.ROOT) + kind.code().substring(1);
+        return kind.code().substring(0, 1).toUpperCase(Locale.ROOT)
+                + kind.code().substring(1);
     }
 
     @SuppressWarnings("unchecked") // each figure's value was put under its own field

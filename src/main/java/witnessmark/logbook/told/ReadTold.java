@@ -130,9 +130,7 @@ final class ReadTold {
             return false;
         }
         if (likely.compareTo(lowest) < 0 || likely.compareTo(highest) > 0) {
-            wrong(
-                    ToldField.LIKELY,
-                    Problem.of(ProblemKind.OUT_OF_RANGE, ToldField.LIKELY, likely, lowest, highest));
+            wrong(ToldField.LIKELY, Problem.of(ProblemKind.OUT_OF_RANGE, ToldField.LIKELY, likely, lowest, highest));
             return false;
         }
         return true;

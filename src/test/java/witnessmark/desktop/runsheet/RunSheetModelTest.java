@@ -415,7 +415,9 @@ class RunSheetModelTest {
         put(RunField.OUT_AT, "15:00");
         put(RunField.RUNNING, "27:42");
 
-        assertThat(model.wholeRun()).extracting(problem -> problem.kind()).containsExactly(ProblemKind.PERHAPS_SAME_RUN);
+        assertThat(model.wholeRun())
+                .extracting(problem -> problem.kind())
+                .containsExactly(ProblemKind.PERHAPS_SAME_RUN);
         assertThat(model.ask()).isTrue();
         var before = book.view().ledger();
         assertThat(sheet.save(model.texts(), "again").didWork()).isTrue();
@@ -425,7 +427,10 @@ class RunSheetModelTest {
                 .named("K03")
                 .orElseThrow()
                 .id();
-        assertThat(book.view().ledger().engineLife(k03, witnessmark.quantity.Counter.RUNNING).total())
+        assertThat(book.view()
+                        .ledger()
+                        .engineLife(k03, witnessmark.quantity.Counter.RUNNING)
+                        .total())
                 .isEqualTo(before.engineLife(k03, witnessmark.quantity.Counter.RUNNING)
                         .total());
     }

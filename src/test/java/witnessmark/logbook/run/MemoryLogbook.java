@@ -59,7 +59,8 @@ public final class MemoryLogbook implements Logbook {
         for (Entry<?> entry : change.next()) {
             long rev = before(entry).map(Entry::rev).orElse(0L);
             if (entry.rev() != rev + 1) {
-                return Outcome.didNot(Problem.of(ProblemKind.CHANGED_MEANWHILE, "run", entry.id().text()));
+                return Outcome.didNot(Problem.of(
+                        ProblemKind.CHANGED_MEANWHILE, "run", entry.id().text()));
             }
             written.add(amendment(change, id, entry));
         }
@@ -96,7 +97,8 @@ public final class MemoryLogbook implements Logbook {
 
     @SuppressWarnings("unchecked") // a fact lies in the table of its own class
     private <F extends Fact> Optional<Entry<F>> found(Entry<F> entry) {
-        return facts.of((Class<F>) entry.fact().getClass()).find(new Id<F>(entry.id().value()));
+        return facts.of((Class<F>) entry.fact().getClass())
+                .find(new Id<F>(entry.id().value()));
     }
 
     @Override

@@ -5,8 +5,8 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.function.Function;
-import witnessmark.domain.Facts;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.logbook.Desk;
@@ -25,11 +25,7 @@ public final class SampleBook {
     public static final LocalDate OPENING = LocalDate.parse("2026-07-08");
 
     public static final FieldUnits UNITS = new FieldUnits(
-            PressureUnit.BAR,
-            TemperatureUnit.CELSIUS,
-            VolumeUnit.LITRE,
-            DistanceUnit.KILOMETRE,
-            DayOrder.DAY_FIRST);
+            PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE, DistanceUnit.KILOMETRE, DayOrder.DAY_FIRST);
 
     private SampleBook() {}
 
