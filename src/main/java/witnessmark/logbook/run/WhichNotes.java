@@ -51,8 +51,7 @@ final class WhichNotes {
             design(which)
                     .map(EngineDesign::overRevAbove)
                     .ifPresent(above -> out.put(
-                            RunField.OVER_REVS,
-                            FieldReading.fine(Note.of(Note.Kind.OVER_REV_ABOVE, count, above))));
+                            RunField.OVER_REVS, FieldReading.fine(Note.of(Note.Kind.OVER_REV_ABOVE, count, above))));
         }
         if (isFine(out, RunField.LAPS)
                 && values.get(RunField.LAPS) instanceof Integer laps

@@ -134,12 +134,7 @@ class LogARunByKeyboardTest {
     void shift_tab_reaches_what_was_filled_in() {
         press(KeyEvent.VK_R, MENU);
         for (RunField field : List.of(
-                RunField.OUT_AT,
-                RunField.DATE,
-                RunField.DRIVER,
-                RunField.PLANNED,
-                RunField.EVENT,
-                RunField.CAR)) {
+                RunField.OUT_AT, RunField.DATE, RunField.DRIVER, RunField.PLANNED, RunField.EVENT, RunField.CAR)) {
             press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
             assertThat(stage.place.panel().focused()).contains(field);
         }

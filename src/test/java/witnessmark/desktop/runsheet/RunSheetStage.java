@@ -43,13 +43,7 @@ final class RunSheetStage implements AutoCloseable {
         this.texts = texts;
         witnessmark.desktop.shell.Desk window = new witnessmark.desktop.shell.Desk();
         RunContext context = new RunContext(
-                book,
-                SampleBook.ids(),
-                window,
-                tasks,
-                texts,
-                new Measures(texts, Units.METRIC),
-                DayOrder.DAY_FIRST);
+                book, SampleBook.ids(), window, tasks, texts, new Measures(texts, Units.METRIC), DayOrder.DAY_FIRST);
         UndoActions undo = new UndoActions(context);
         place = new RunSheetPlace(context, undo);
         pane = new ShellPane(
