@@ -2,6 +2,7 @@ package witnessmark.desktop.form;
 
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.KeyStroke;
@@ -20,8 +21,8 @@ public final class TextUndo {
     private TextUndo(JTextComponent text) {
         length = text.getDocument().getLength();
         text.getDocument().addUndoableEditListener(e -> note(text, e));
-        bind(text, "wm-undo", Keys.menu(KeyEvent.VK_Z), this::undo);
-        bind(text, "wm-redo", Keys.menu(KeyEvent.VK_Y), this::redo);
+        bind(text, "wm-undo", Keys.menu(KeyEvent.VK_Z), this::undo, manager::canUndo);
+        bind(text, "wm-redo", Keys.menu(KeyEvent.VK_Y), this::redo, manager::canRedo);
         text.getInputMap().put(Keys.menuShift(KeyEvent.VK_Z), "wm-redo");
     }
 
@@ -73,8 +74,15 @@ public final class TextUndo {
         return last >= 0 && Character.isWhitespace(all.charAt(last));
     }
 
-    private static void bind(JTextComponent text, String name, KeyStroke key, Runnable action) {
+    /** While there is no typing to take back, the key goes on to the window, which takes back the last change. */
+    private static void bind(
+            JTextComponent text, String name, KeyStroke key, Runnable action, BooleanSupplier possible) {
         Action bound = new AbstractAction(name) {
+            @Override
+            public boolean isEnabled() {
+                return possible.getAsBoolean();
+            }
+
             @Override
             public void actionPerformed(ActionEvent e) {
                 action.run();

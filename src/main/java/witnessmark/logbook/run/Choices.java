@@ -72,15 +72,17 @@ final class Choices {
         return choices;
     }
 
+    /** What is left of the timetable, and the run picked although it was logged meanwhile; then the kinds of run. */
     private List<Choice> planned(Map<RunField, String> typed) {
         List<Choice> choices = new ArrayList<>();
         @Nullable Id<Car> car = Keys.car(typed.getOrDefault(RunField.CAR, "")).orElse(null);
         String event = typed.getOrDefault(RunField.EVENT, "");
+        String picked = typed.getOrDefault(RunField.PLANNED, "");
         NextRun next = new NextRun(facts);
         if (!event.isEmpty()) {
             Id<Event> id = Id.parse(event);
             next.timetable(id).stream()
-                    .filter(planned -> !next.taken(planned.id(), car))
+                    .filter(planned -> Keys.planned(planned.id()).equals(picked) || !next.taken(planned.id(), car))
                     .forEach(planned -> choices.add(Choice.of(Keys.planned(planned.id()), planned.fact())));
         }
         for (RunKind kind : RunKind.values()) {

@@ -12,11 +12,13 @@ import witnessmark.outcome.Problem;
  */
 public record FieldReading(
         Note note, @Nullable Problem problem, @Nullable String meant) {
-    static FieldReading fine(Note note) {
+    /** Nothing is wrong. */
+    public static FieldReading fine(Note note) {
         return new FieldReading(note, null, null);
     }
 
-    static FieldReading wrong(Problem problem) {
+    /** Something is wrong, and there is no text that puts it right. */
+    public static FieldReading wrong(Problem problem) {
         return new FieldReading(Note.of(Note.Kind.NONE), problem, null);
     }
 

@@ -17,6 +17,18 @@ final class Keys {
 
     private Keys() {}
 
+    static boolean isCar(String key) {
+        return key.startsWith(CAR);
+    }
+
+    static boolean isEngine(String key) {
+        return key.startsWith(ENGINE);
+    }
+
+    static boolean isPlanned(String key) {
+        return key.startsWith(PLANNED);
+    }
+
     static String car(Id<Car> id) {
         return CAR + id.text();
     }

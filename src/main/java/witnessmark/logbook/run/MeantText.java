@@ -3,6 +3,7 @@ package witnessmark.logbook.run;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Pressure;
+import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.quantity.Volume;
 
@@ -25,6 +26,9 @@ final class MeantText {
         }
         if (measure instanceof EngineSpeed speed) {
             return speed.text();
+        }
+        if (measure instanceof RunningTime time) {
+            return time.minutes(2).stripTrailingZeros().toPlainString() + " min";
         }
         return measure.toString();
     }

@@ -48,11 +48,20 @@ final class NextRun {
                 .toList();
     }
 
-    /** The first run of the timetable that this car has neither taken nor missed. */
-    Optional<Entry<PlannedRun>> next(Id<Event> event, @Nullable Id<Car> car) {
+    /** The first run of the timetable that this car has neither taken nor missed, of that day where there is one. */
+    Optional<Entry<PlannedRun>> next(Id<Event> event, @Nullable Id<Car> car, @Nullable LocalDate day) {
+        List<Entry<PlannedRun>> left = left(event, car);
+        return left.stream()
+                .filter(planned -> planned.fact().day().equals(day))
+                .findFirst()
+                .or(() -> left.stream().findFirst());
+    }
+
+    /** What is left of the timetable for this car, in order. */
+    List<Entry<PlannedRun>> left(Id<Event> event, @Nullable Id<Car> car) {
         return timetable(event).stream()
                 .filter(planned -> !taken(planned.id(), car))
-                .findFirst();
+                .toList();
     }
 
     boolean taken(Id<PlannedRun> planned, @Nullable Id<Car> car) {

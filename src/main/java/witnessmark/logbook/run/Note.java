@@ -17,11 +17,11 @@ public record Note(Kind kind, List<Object> facts) {
         LAST_RUN,
         /** No run before has this value. */
         NOT_RECORDED_BEFORE,
-        /** Time a lap takes by these figures. */
+        /** How many, time a lap takes by the time on the track. */
         A_LAP,
-        /** Engine, since when in the car, running time since its last rebuild. */
+        /** Engine, since when in the car, its life in running time since its last rebuild. */
         ENGINE_SINCE,
-        /** Engine, running time since its last rebuild: on the dyno. */
+        /** Engine, its life in running time since its last rebuild: on the dyno. */
         ENGINE_ON_DYNO,
         FROM_CALENDAR,
         /** Name of the next event, its first day. */
@@ -32,10 +32,12 @@ public record Note(Kind kind, List<Object> facts) {
         TIMETABLE_DONE,
         NO_TIMETABLE,
         SAME_AS_LAST_RUN,
+        /** The day, which is today. */
         TODAY,
-        /** Days before today. */
+        /** Days before today, the day. */
         DAYS_AGO,
         TIMETABLE,
+        /** Start as typed. */
         TYPED,
         /** Start as estimated. */
         ESTIMATED,
@@ -43,10 +45,8 @@ public record Note(Kind kind, List<Object> facts) {
         NOT_READ,
         /** Limiter's engine speed. */
         LIMITER,
-        /** Speed that counts as an over-rev. */
+        /** How many, speed that counts as an over-rev. */
         OVER_REV_ABOVE,
-        ONE_A_RUN,
-        PART_OF_RUNNING,
         /** Share left of the running time. */
         LEAVES,
         NONE
@@ -56,7 +56,7 @@ public record Note(Kind kind, List<Object> facts) {
         facts = List.copyOf(facts);
     }
 
-    static Note of(Kind kind, Object... facts) {
+    public static Note of(Kind kind, Object... facts) {
         return new Note(kind, List.of(facts));
     }
 }

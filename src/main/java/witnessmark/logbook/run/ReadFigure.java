@@ -2,6 +2,7 @@ package witnessmark.logbook.run;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
@@ -9,10 +10,14 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.typed.Typed;
 
 /** Reads one measured field and holds it against physics and against this engine's own last runs. */
 final class ReadFigure {
+    /** Digits with at most two decimals; with three a separator may have been meant for thousands. */
+    private static final Pattern BARE = Pattern.compile("[0-9]+(?:[.,][0-9]{1,2})?");
+
     private final RunsBefore before;
     private final @Nullable Id<Engine> engine;
     private final boolean onDyno;
@@ -47,10 +52,10 @@ final class ReadFigure {
                     null);
         }
         T value = ((Typed.Read<T>) typed).value();
-        return new Result<>(judged(figure, value), value);
+        return new Result<>(judged(figure, text.strip(), value), value);
     }
 
-    private <T> FieldReading judged(Figure<T> figure, T value) {
+    private <T> FieldReading judged(Figure<T> figure, String text, T value) {
         long number = figure.number().apply(value);
         if (number < figure.lowest() || number > figure.highest()) {
             return FieldReading.wrong(Problem.of(
@@ -62,9 +67,23 @@ final class ReadFigure {
         }
         Optional<UsualBand> band = band(figure);
         if (band.isEmpty() || band.get().holds(number)) {
-            return FieldReading.fine(Note.of(Note.Kind.UNDERSTOOD, value));
+            return FieldReading.fine(plain(figure, text) ? beside(figure, value) : understood(value));
         }
         return unusual(figure, value, number, band.get());
+    }
+
+    private static Note understood(Object value) {
+        return Note.of(Note.Kind.UNDERSTOOD, value);
+    }
+
+    /** A bare figure cannot be misread, so that the last run says more than an echo. A time can, always. */
+    private static boolean plain(Figure<?> figure, String text) {
+        return BARE.matcher(text).matches() && !(figure.shown().apply(0) instanceof RunningTime);
+    }
+
+    private <T> Note beside(Figure<T> figure, T value) {
+        Note last = lastRun(figure);
+        return last.kind() == Note.Kind.LAST_RUN ? last : understood(value);
     }
 
     private static <T> FieldReading unusual(Figure<T> figure, T value, long number, UsualBand band) {

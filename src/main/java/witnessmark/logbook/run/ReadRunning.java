@@ -25,10 +25,7 @@ final class ReadRunning {
         }
         Typed<RunningTime> typed = TypedTime.read(text);
         if (typed instanceof Typed.Two<RunningTime> two) {
-            out.put(
-                    RunField.RUNNING,
-                    FieldReading.wrong(Problem.of(
-                            ProblemKind.TWO_READINGS, RunField.RUNNING, text.strip(), two.first(), two.second())));
+            out.put(RunField.RUNNING, two(text, two));
             return null;
         }
         if (typed instanceof Typed.Unreadable<RunningTime> no) {
@@ -41,6 +38,14 @@ final class ReadRunning {
         RunningTime time = ((Typed.Read<RunningTime>) typed).value();
         out.put(RunField.RUNNING, judged(time));
         return time.millis() == 0 || time.compareTo(LONGEST) >= 0 ? null : time;
+    }
+
+    /** Two readings stop the sheet; the likelier one is offered. */
+    private static FieldReading two(String text, Typed.Two<RunningTime> two) {
+        return new FieldReading(
+                Note.of(Note.Kind.NONE),
+                Problem.of(ProblemKind.TWO_READINGS, RunField.RUNNING, text.strip(), two.first(), two.second()),
+                MeantText.of(two.first()));
     }
 
     private static FieldReading judged(RunningTime time) {

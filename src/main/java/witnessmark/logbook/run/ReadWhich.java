@@ -89,7 +89,9 @@ final class ReadWhich {
                     ago < 0
                             ? FieldReading.wrong(Problem.of(ProblemKind.RUN_IN_FUTURE, read.value(), today))
                             : FieldReading.fine(
-                                    ago == 0 ? Note.of(Note.Kind.TODAY) : Note.of(Note.Kind.DAYS_AGO, ago)));
+                                    ago == 0
+                                            ? Note.of(Note.Kind.TODAY, read.value())
+                                            : Note.of(Note.Kind.DAYS_AGO, ago, read.value())));
             return read.value();
         }
         out.put(RunField.DATE, FieldReading.wrong(problem(RunField.DATE, text, typed)));
@@ -120,8 +122,11 @@ final class ReadWhich {
         }
         boolean listed = planned != null
                 && read.value().equals(facts.of(PlannedRun.class).get(planned).out());
-        out.put(RunField.OUT_AT, FieldReading.fine(Note.of(listed ? Note.Kind.TIMETABLE : Note.Kind.TYPED)));
-        return new Out(Moment.of(day.atTime(read.value()), zone), listed ? StartKnown.TIMETABLE : StartKnown.TYPED);
+        Moment at = Moment.of(day.atTime(read.value()), zone);
+        out.put(
+                RunField.OUT_AT,
+                FieldReading.fine(listed ? Note.of(Note.Kind.TIMETABLE) : Note.of(Note.Kind.TYPED, at)));
+        return new Out(at, listed ? StartKnown.TIMETABLE : StartKnown.TYPED);
     }
 
     /** With no time given on a day the engine was changed, only the crew can say which engine takes the hours. */

@@ -25,7 +25,7 @@ import witnessmark.quantity.Counter;
  */
 final class RunDefaults {
     /** A date as the sheet shows it; the weekday is how people check it. */
-    static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.UK);
+    static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
 
     private final Facts facts;
     private final RunsBefore before;
@@ -46,10 +46,9 @@ final class RunDefaults {
         Optional<Id<Car>> car = wanted != null ? Optional.of(wanted) : lastCar();
         car.ifPresent(id -> fields.put(RunField.CAR, Keys.car(id)));
         fields.put(RunField.DATE, DAY.format(today));
-        fields.putAll(forDay(car.orElse(null), today));
-        Optional<Run> last =
-                before.last(run -> car.isEmpty() || car.get().equals(run.car())).map(Entry::fact);
-        last.map(Run::driver).ifPresent(driver -> fields.put(RunField.DRIVER, driver.text()));
+        fields.putAll(forDay(car.orElse(null), today, today));
+        fields.putAll(forCar(car.orElse(null)));
+        Optional<Run> last = lastOf(car.orElse(null));
         fields.put(
                 RunField.KNOWN,
                 last.map(run -> run.knownBy().of(Counter.RUNNING))
@@ -60,35 +59,66 @@ final class RunDefaults {
         return fields;
     }
 
+    /** What follows from the car: who drove it last. */
+    Map<RunField, String> forCar(@Nullable Id<Car> car) {
+        Map<RunField, String> fields = new EnumMap<>(RunField.class);
+        fields.put(RunField.DRIVER, lastOf(car).map(Run::driver).map(Id::text).orElse(""));
+        return fields;
+    }
+
     /** What follows from the day and the car: event, the next run, time out, race starts. */
-    Map<RunField, String> forDay(@Nullable Id<Car> car, LocalDate day) {
+    Map<RunField, String> forDay(@Nullable Id<Car> car, LocalDate day, LocalDate today) {
         Map<RunField, String> fields = new EnumMap<>(RunField.class);
         Optional<Entry<Event>> event = next.eventOn(day);
         fields.put(RunField.EVENT, event.map(e -> e.id().text()).orElse(""));
-        fields.putAll(forEvent(event.map(Entry::id).orElse(null), car));
+        fields.putAll(forEvent(event.map(Entry::id).orElse(null), car, day, today));
         return fields;
     }
 
-    /** What follows from the event: the next run of its timetable that the car has not taken. */
-    Map<RunField, String> forEvent(@Nullable Id<Event> event, @Nullable Id<Car> car) {
+    /**
+     * What follows from the event: the next run of its timetable that the car has not taken, one of that day before
+     * any other.
+     */
+    Map<RunField, String> forEvent(
+            @Nullable Id<Event> event, @Nullable Id<Car> car, @Nullable LocalDate day, LocalDate today) {
         Map<RunField, String> fields = new EnumMap<>(RunField.class);
-        Optional<Entry<PlannedRun>> planned = event == null ? Optional.empty() : next.next(event, car);
-        fields.put(
-                RunField.PLANNED,
-                planned.map(p -> Keys.planned(p.id())).orElse(Keys.kind(event == null ? RunKind.TEST : RunKind.OTHER)));
-        fields.putAll(forPlanned(planned.map(Entry::fact).orElse(null)));
+        Optional<Entry<PlannedRun>> planned = event == null ? Optional.empty() : next.next(event, car, day);
+        RunKind other = event == null ? RunKind.TEST : RunKind.OTHER;
+        fields.put(RunField.PLANNED, planned.map(p -> Keys.planned(p.id())).orElse(Keys.kind(other)));
+        fields.putAll(forPlanned(planned.map(Entry::fact).orElse(null), other, today));
+        if (event != null && planned.isEmpty()) {
+            withinEvent(facts.of(Event.class).get(event), day, today)
+                    .ifPresent(last -> fields.put(RunField.DATE, DAY.format(last)));
+        }
         return fields;
     }
 
-    /** What follows from the planned run: its day, its time out, a race start. */
-    Map<RunField, String> forPlanned(@Nullable PlannedRun planned) {
+    /** The last day of an event that is over, when the day given is none of its days. */
+    private static Optional<LocalDate> withinEvent(Event event, @Nullable LocalDate day, LocalDate today) {
+        boolean within = day != null && !day.isBefore(event.firstDay()) && !day.isAfter(event.lastDay());
+        return within || event.lastDay().isAfter(today) ? Optional.empty() : Optional.of(event.lastDay());
+    }
+
+    /**
+     * What follows from the run picked: its day unless that is to come, its time out, one race start for a race.
+     *
+     * @param kind what a run that is not in the timetable is for
+     */
+    Map<RunField, String> forPlanned(@Nullable PlannedRun planned, RunKind kind, LocalDate today) {
         Map<RunField, String> fields = new EnumMap<>(RunField.class);
-        boolean race = planned != null && planned.kind() == RunKind.RACE;
-        fields.put(RunField.RACE_STARTS, race ? "1" : "");
+        RunKind what = planned == null ? kind : planned.kind();
+        fields.put(RunField.RACE_STARTS, what == RunKind.RACE ? "1" : "0");
         fields.put(
                 RunField.OUT_AT,
                 planned == null || planned.out() == null ? "" : planned.out().toString());
+        if (planned != null && !planned.day().isAfter(today)) {
+            fields.put(RunField.DATE, DAY.format(planned.day()));
+        }
         return fields;
+    }
+
+    private Optional<Run> lastOf(@Nullable Id<Car> car) {
+        return before.last(run -> car == null || car.equals(run.car())).map(Entry::fact);
     }
 
     private Optional<Id<Car>> lastCar() {

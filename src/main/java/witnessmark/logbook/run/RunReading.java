@@ -25,6 +25,12 @@ public record RunReading(
         problems = List.copyOf(problems);
     }
 
+    /** What one field came to. */
+    public FieldReading of(RunField field) {
+        FieldReading reading = fields.get(field);
+        return reading != null ? reading : FieldReading.fine(Note.of(Note.Kind.NONE));
+    }
+
     /** Whether it cannot be saved as it stands. */
     public boolean stops() {
         return run == null

@@ -1,29 +1,25 @@
 package witnessmark.logbook.run;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.StringJoiner;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
-import witnessmark.domain.Coded;
-import witnessmark.domain.DriverAsked;
 import witnessmark.domain.Entry;
-import witnessmark.domain.HowKnown;
+import witnessmark.domain.Event;
 import witnessmark.domain.Id;
-import witnessmark.domain.KnownBy;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
-import witnessmark.domain.SpeedSource;
-import witnessmark.domain.Standing;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.Coherence;
-import witnessmark.ledger.RunEffect;
-import witnessmark.ledger.result.EffectOfRun;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.port.Ids;
@@ -36,9 +32,16 @@ import witnessmark.quantity.RunningTime;
 
 /**
  * Logs a run: fills in what can be known before anybody types, reads what is typed, shows what the run would do to
- * every fitted part, and saves it. Text in, answers out; the sheet keeps nothing between calls.
+ * every fitted part, and saves it. Text in, answers out; the sheet keeps nothing between calls. All but
+ * {@link #save} may be called from any thread.
  */
 public final class RunSheet {
+    private static final Set<ProblemKind> SAID_UNDER_A_FIELD = Set.of(
+            ProblemKind.RUN_IN_FUTURE,
+            ProblemKind.RUN_LENGTH_UNUSUAL,
+            ProblemKind.RUN_TOO_LONG,
+            ProblemKind.LONGER_THAN_RUN);
+
     private final Desk desk;
     private final Ids ids;
 
@@ -50,6 +53,11 @@ public final class RunSheet {
         this.ids = ids;
         this.units = units;
         this.figures = new Figures(units);
+    }
+
+    /** The units of bare figures. */
+    public FieldUnits units() {
+        return units;
     }
 
     /**
@@ -66,85 +74,140 @@ public final class RunSheet {
         List<Id<Car>> cars = desk.view().facts().of(Car.class).where(c -> true).stream()
                 .map(Entry::id)
                 .toList();
-        int at = cars.indexOf(Keys.car(typed.getOrDefault(RunField.CAR, "")).orElse(null));
+        int at = cars.indexOf(car(typed).orElse(null));
         return cars.isEmpty() ? null : cars.get((at + 1) % cars.size());
+    }
+
+    /** The car picked, none for an engine on the dyno. */
+    public Optional<Id<Car>> car(Map<RunField, String> typed) {
+        return Keys.car(sound(typed).getOrDefault(RunField.CAR, ""));
     }
 
     /**
      * What changes in other fields when a person picks or types another car, event, run or date: to be put where the
      * person has not typed.
      */
-    public Map<RunField, String> follows(RunField changed, Map<RunField, String> typed) {
+    public Map<RunField, String> follows(RunField changed, Map<RunField, String> asTyped) {
+        Map<RunField, String> typed = sound(asTyped);
         RunDefaults defaults = new RunDefaults(desk.view().facts());
+        LocalDate today = desk.day();
+        @Nullable LocalDate day = whichOf(typed).day();
         @Nullable Id<Car> car = Keys.car(typed.getOrDefault(RunField.CAR, "")).orElse(null);
         String event = typed.getOrDefault(RunField.EVENT, "");
+        @Nullable Id<Event> eventId = event.isEmpty() ? null : Id.parse(event);
         return switch (changed) {
-            case CAR, EVENT -> defaults.forEvent(event.isEmpty() ? null : Id.parse(event), car);
-            case DATE -> {
-                LocalDate day = whichOf(typed).day();
-                yield day == null ? Map.of() : defaults.forDay(car, day);
+            case CAR -> {
+                Map<RunField, String> all = new EnumMap<>(defaults.forEvent(eventId, car, day, today));
+                all.putAll(defaults.forCar(car));
+                yield all;
             }
+            case EVENT -> defaults.forEvent(eventId, car, day, today);
+            case DATE -> day == null ? Map.of() : defaults.forDay(car, day, today);
             case PLANNED -> {
-                @Nullable
-                Id<PlannedRun> planned =
-                        Keys.planned(typed.getOrDefault(RunField.PLANNED, "")).orElse(null);
+                String which = typed.getOrDefault(RunField.PLANNED, "");
+                @Nullable Id<PlannedRun> planned = Keys.planned(which).orElse(null);
                 yield defaults.forPlanned(
                         planned == null
                                 ? null
-                                : desk.view().facts().of(PlannedRun.class).get(planned));
+                                : desk.view().facts().of(PlannedRun.class).get(planned),
+                        Keys.kind(which).orElse(RunKind.OTHER),
+                        today);
             }
             default -> Map.of();
         };
     }
 
     /** What can be picked in a field. */
-    public List<Choice> choices(RunField field, Map<RunField, String> typed) {
+    public List<Choice> choices(RunField field, Map<RunField, String> asTyped) {
+        Map<RunField, String> typed = sound(asTyped);
         View view = desk.view();
         LocalDate day = whichOf(typed).day();
         return new Choices(view.facts()).of(field, typed, Moment.endOf(day == null ? view.day() : day, view.zone()));
     }
 
+    /**
+     * The text after stepping with the arrow keys: a date by days, the time out by five minutes.
+     *
+     * @param by 1 for the next, -1 for the one before
+     * @return the text as it is for any other field
+     */
+    public String stepped(RunField field, Map<RunField, String> asTyped, int by) {
+        Map<RunField, String> typed = sound(asTyped);
+        String text = typed.getOrDefault(field, "");
+        return switch (field) {
+            case DATE -> Steps.day(text, desk.day(), units.days(), by);
+            case OUT_AT -> {
+                Moment start = whichOf(typed).start();
+                yield Steps.clock(
+                        text, start == null ? LocalTime.NOON : start.wallClock().toLocalTime(), by);
+            }
+            default -> text;
+        };
+    }
+
+    /** The time of day now, on the clocks of the event picked. */
+    public String clockNow(Map<RunField, String> typed) {
+        String event = sound(typed).getOrDefault(RunField.EVENT, "");
+        View view = desk.view();
+        ZoneId zone = event.isEmpty()
+                ? view.zone()
+                : view.facts().of(Event.class).get(Id.parse(event)).zone();
+        return LocalTime.ofInstant(desk.today().now(), zone)
+                .truncatedTo(ChronoUnit.MINUTES)
+                .toString();
+    }
+
     /** What the typed text comes to. */
-    public RunReading read(Map<RunField, String> typed) {
+    public RunReading read(Map<RunField, String> asTyped) {
+        Map<RunField, String> typed = sound(asTyped);
         View view = desk.view();
         RunsBefore before = new RunsBefore(view.facts());
         Map<RunField, FieldReading> fields = new EnumMap<>(RunField.class);
         @Nullable RunningTime running = ReadRunning.read(typed.getOrDefault(RunField.RUNNING, ""), fields);
         Which which = new ReadWhich(view, before, desk.today().day(), units.days()).read(typed, running, fields);
         ReadFigure reader = new ReadFigure(before, which.engine(), which.onDyno());
-        Map<RunField, Object> values = new EnumMap<>(RunField.class);
+        WriteRun writer = new WriteRun(view.facts(), figures);
         for (Figure<?> figure : figures.all()) {
             ReadFigure.Result<?> result = reader.read(figure, typed.getOrDefault(figure.field(), ""));
             fields.put(figure.field(), result.reading());
             if (result.value() != null) {
-                values.put(figure.field(), result.value());
+                writer.put(figure.field(), result.value());
             }
         }
-        new WhichNotes(view, before).add(which, typed, fields);
+        new WhichNotes(view, before).add(which, typed, writer.values(), fields);
+        fields.put(RunField.REMARKS, FieldReading.fine(Note.of(Note.Kind.NONE)));
+        if (running != null) {
+            PartsOfRunning.check(running, writer.values(), fields);
+        }
         if (running == null || which.engine() == null || which.start() == null) {
             return new RunReading(fields, null, List.of());
         }
-        PartsOfRunning.check(running, values, fields);
-        Entry<Run> run = entry(which, running, values, fields, typed);
-        return new RunReading(
-                fields,
-                run,
-                Coherence.forRun(view.facts(), run, new AsOf(desk.today().day(), view.zone())));
+        Entry<Run> run = SameRun.marked(view.facts(), writer.entry(ids.next(), which, running, fields, typed));
+        AsOf today = new AsOf(desk.today().day(), view.zone());
+        return new RunReading(fields, run, asAWhole(view, run, today));
+    }
+
+    /** What is wrong with the run as a whole: what stands under a field already is not said again. */
+    private static List<Problem> asAWhole(View view, Entry<Run> run, AsOf today) {
+        List<Problem> problems = new ArrayList<>();
+        SameRun.problem(view.facts(), run).ifPresent(problems::add);
+        Coherence.forRun(view.facts(), run, today).stream()
+                .filter(problem -> !SAID_UNDER_A_FIELD.contains(problem.kind()))
+                .forEach(problems::add);
+        return problems;
     }
 
     /** What the run would do to the engine and to every fitted part; empty while it cannot be told. */
-    public java.util.Optional<EffectOfRun> effects(RunReading reading) {
+    public Optional<RunDoes> does(RunReading reading) {
         Entry<Run> run = reading.run();
-        FieldReading date = reading.fields().get(RunField.DATE);
-        if (run == null || date == null || date.stops()) {
-            return java.util.Optional.empty();
-        }
-        View view = desk.view();
-        return java.util.Optional.of(RunEffect.of(view.ledger(), run));
+        return run == null || reading.of(RunField.DATE).stops()
+                ? Optional.empty()
+                : Optional.of(new Forecast(desk.view()).of(run));
     }
 
     /**
-     * Saves the run. Queries are saved as overruled; what stops is not saved.
+     * Saves the run. Queries are saved as overruled; what stops is not saved. One that may be the same as another is
+     * saved marked, and counts nowhere until somebody decides.
      *
      * @param why the words for the history
      */
@@ -154,7 +217,7 @@ public final class RunSheet {
         if (reading.stops() || run == null) {
             return Outcome.didNot(stopping(reading));
         }
-        return desk.write(why, List.of(SameRun.marked(desk.view().facts(), run)));
+        return desk.write(why, List.of(run));
     }
 
     private static List<Problem> stopping(RunReading reading) {
@@ -168,83 +231,13 @@ public final class RunSheet {
         return problems.isEmpty() ? List.of(Problem.of(ProblemKind.NEEDED, RunField.RUNNING)) : problems;
     }
 
+    private Map<RunField, String> sound(Map<RunField, String> typed) {
+        return new Picked(desk.view().facts()).sound(typed);
+    }
+
     private Which whichOf(Map<RunField, String> typed) {
         View view = desk.view();
         return new ReadWhich(view, new RunsBefore(view.facts()), desk.today().day(), units.days())
                 .read(typed, null, new EnumMap<>(RunField.class));
-    }
-
-    private Entry<Run> entry(
-            Which which,
-            RunningTime running,
-            Map<RunField, Object> values,
-            Map<RunField, FieldReading> fields,
-            Map<RunField, String> typed) {
-        String queried = fields.entrySet().stream()
-                .filter(field -> field.getValue().problem() != null)
-                .map(field -> field.getKey().key())
-                .collect(Collectors.joining(" "));
-        Run run = new Run(
-                java.util.Objects.requireNonNull(which.engine()),
-                which.car(),
-                which.event(),
-                which.planned(),
-                which.kind(),
-                name(which),
-                java.util.Objects.requireNonNull(which.start()),
-                which.startKnown(),
-                null,
-                which.driver(),
-                running,
-                KnownBy.all(Coded.of(HowKnown.class, typed.getOrDefault(RunField.KNOWN, HowKnown.TIMED.code()))),
-                value(values, figures.track),
-                value(values, figures.warmUp),
-                value(values, figures.loaded),
-                null,
-                value(values, figures.distance),
-                value(values, figures.laps),
-                value(values, figures.raceStarts),
-                null,
-                value(values, figures.heatCycles),
-                null,
-                value(values, figures.overRevs),
-                value(values, figures.highest),
-                values.containsKey(RunField.HIGHEST) ? SpeedSource.LOGGER : null,
-                value(values, figures.water),
-                value(values, figures.oil),
-                value(values, figures.oilPressure),
-                value(values, figures.oilAdded),
-                value(values, figures.ambient),
-                Coded.of(DriverAsked.class, typed.getOrDefault(RunField.DRIVER_ASKED, DriverAsked.NOT_ASKED.code())),
-                typed.getOrDefault(RunField.REMARKS, "").strip(),
-                asTyped(typed),
-                queried,
-                null);
-        return new Entry<>(ids.next(), run, Standing.IN_FORCE, null, 1);
-    }
-
-    private String name(Which which) {
-        Id<PlannedRun> planned = which.planned();
-        if (planned != null) {
-            return desk.view().facts().of(PlannedRun.class).get(planned).name();
-        }
-        RunKind kind = which.kind();
-        return kind.code().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-                + kind.code().substring(1);
-    }
-
-    @SuppressWarnings("unchecked") // each figure's value was put under its own field
-    private static <T> @Nullable T value(Map<RunField, Object> values, Figure<T> figure) {
-        return (T) values.get(figure.field());
-    }
-
-    private static String asTyped(Map<RunField, String> typed) {
-        StringJoiner lines = new StringJoiner("\n");
-        typed.forEach((field, text) -> {
-            if (field.measured() && field != RunField.REMARKS && !text.isBlank()) {
-                lines.add(field.key() + "=" + text.strip());
-            }
-        });
-        return lines.toString();
     }
 }

@@ -1,8 +1,13 @@
 package witnessmark.logbook.run;
 
+import java.util.Optional;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
 import witnessmark.domain.Run;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /** Finds the run that another may be again: the same engine, out within a minute, running as long. */
 final class SameRun {
@@ -19,6 +24,21 @@ final class SameRun {
                 .map(other -> new Entry<>(
                         run.id(), run.fact().perhapsSameAs(other.id()), run.standing(), run.struckBecause(), run.rev()))
                 .orElse(run);
+    }
+
+    /** What is to be said of a run that was marked. */
+    static Optional<Problem> problem(Facts facts, Entry<Run> run) {
+        Id<Run> other = run.fact().perhapsSame();
+        if (other == null) {
+            return Optional.empty();
+        }
+        Run there = facts.of(Run.class).get(other);
+        return Optional.of(Problem.of(
+                ProblemKind.PERHAPS_SAME_RUN,
+                facts.of(Engine.class).get(there.engine()).number(),
+                there.name(),
+                there.start(),
+                there.running()));
     }
 
     private static boolean perhaps(Run run, Run other) {

@@ -1,5 +1,6 @@
 package witnessmark.logbook.run;
 
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
@@ -11,10 +12,12 @@ import witnessmark.domain.Event;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.domain.Zone;
+import witnessmark.ledger.result.Life;
 import witnessmark.logbook.View;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
 
 /** The lines under car, event, run and driver: where what stands there comes from. */
@@ -29,16 +32,44 @@ final class WhichNotes {
         this.next = new NextRun(view.facts());
     }
 
-    void add(Which which, Map<RunField, String> typed, Map<RunField, FieldReading> out) {
+    void add(Which which, Map<RunField, String> typed, Map<RunField, Object> values, Map<RunField, FieldReading> out) {
         out.putIfAbsent(RunField.CAR, car(which));
         out.put(RunField.EVENT, FieldReading.fine(event(which)));
         out.put(RunField.PLANNED, FieldReading.fine(planned(which)));
         out.put(RunField.DRIVER, FieldReading.fine(driver(which)));
         out.put(RunField.KNOWN, FieldReading.fine(Note.of(Note.Kind.NONE)));
         out.put(RunField.DRIVER_ASKED, FieldReading.fine(Note.of(Note.Kind.NONE)));
-        if (typed.getOrDefault(RunField.HIGHEST, "").isBlank()) {
+        figures(which, values, out);
+    }
+
+    /** Beside a figure that is fine: the limiter, what counts as an over-rev, how long a lap was. */
+    private void figures(Which which, Map<RunField, Object> values, Map<RunField, FieldReading> out) {
+        if (isFine(out, RunField.HIGHEST) && !isEcho(out, RunField.HIGHEST)) {
             limiter(which).ifPresent(note -> out.put(RunField.HIGHEST, FieldReading.fine(note)));
         }
+        if (isFine(out, RunField.OVER_REVS) && values.get(RunField.OVER_REVS) instanceof Integer count) {
+            design(which)
+                    .map(EngineDesign::overRevAbove)
+                    .ifPresent(above -> out.put(
+                            RunField.OVER_REVS, FieldReading.fine(Note.of(Note.Kind.OVER_REV_ABOVE, count, above))));
+        }
+        if (isFine(out, RunField.LAPS)
+                && values.get(RunField.LAPS) instanceof Integer laps
+                && laps > 0
+                && values.get(RunField.TRACK) instanceof RunningTime track) {
+            Note lap = Note.of(Note.Kind.A_LAP, laps, new RunningTime(track.millis() / laps));
+            out.put(RunField.LAPS, FieldReading.fine(lap));
+        }
+    }
+
+    private static boolean isFine(Map<RunField, FieldReading> out, RunField field) {
+        FieldReading reading = out.get(field);
+        return reading != null && reading.problem() == null;
+    }
+
+    private static boolean isEcho(Map<RunField, FieldReading> out, RunField field) {
+        FieldReading reading = out.get(field);
+        return reading != null && reading.note().kind() == Note.Kind.UNDERSTOOD;
     }
 
     private FieldReading car(Which which) {
@@ -53,17 +84,16 @@ final class WhichNotes {
             return FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, car));
         }
         String number = view.facts().of(Engine.class).get(engine).number();
-        RunningTime since = new RunningTime(view.ledger()
-                .sinceRebuild(engine, EnumSet.of(Zone.BOTTOM_END), Counter.RUNNING)
-                .total());
-        Optional<EngineInCar> in = which.car() == null || which.start() == null
-                ? Optional.empty()
-                : before.engineIn(which.car(), which.start());
-        return FieldReading.fine(
-                in.isPresent()
-                        ? Note.of(
-                                Note.Kind.ENGINE_SINCE, number, in.get().from().day(), since)
-                        : Note.of(Note.Kind.ENGINE_ON_DYNO, number, since));
+        Life since = view.ledger().sinceRebuild(engine, EnumSet.of(Zone.BOTTOM_END), Counter.RUNNING);
+        return FieldReading.fine(inCar(which)
+                .map(in -> Note.of(Note.Kind.ENGINE_SINCE, number, in.from().day(), since))
+                .orElse(Note.of(Note.Kind.ENGINE_ON_DYNO, number, since)));
+    }
+
+    private Optional<EngineInCar> inCar(Which which) {
+        LocalDate day = which.day();
+        Moment at = which.start() != null ? which.start() : day == null ? null : Moment.endOf(day, view.zone());
+        return which.car() == null || at == null ? Optional.empty() : before.engineIn(which.car(), at);
     }
 
     private Note event(Which which) {
@@ -85,7 +115,7 @@ final class WhichNotes {
             return Note.of(Note.Kind.NO_TIMETABLE);
         }
         if (which.planned() == null) {
-            return next.next(which.event(), which.car()).isEmpty()
+            return next.left(which.event(), which.car()).isEmpty()
                     ? Note.of(Note.Kind.TIMETABLE_DONE)
                     : Note.of(Note.Kind.NONE);
         }
@@ -105,12 +135,13 @@ final class WhichNotes {
     }
 
     private Optional<Note> limiter(Which which) {
-        if (which.engine() == null) {
-            return Optional.empty();
-        }
-        EngineDesign design = view.facts()
-                .of(EngineDesign.class)
-                .get(view.facts().of(Engine.class).get(which.engine()).design());
-        return Optional.ofNullable(design.redLine()).map(limiter -> Note.of(Note.Kind.LIMITER, limiter));
+        return design(which).map(EngineDesign::redLine).map(limiter -> Note.of(Note.Kind.LIMITER, limiter));
+    }
+
+    private Optional<EngineDesign> design(Which which) {
+        return Optional.ofNullable(which.engine())
+                .map(engine -> view.facts()
+                        .of(EngineDesign.class)
+                        .get(view.facts().of(Engine.class).get(engine).design()));
     }
 }

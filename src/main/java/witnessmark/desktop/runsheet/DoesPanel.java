@@ -1,0 +1,100 @@
+package witnessmark.desktop.runsheet;
+
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.Hairline;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.Life;
+import witnessmark.desktop.form.LifeStrip;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.StateWords;
+import witnessmark.desktop.form.Styles;
+import witnessmark.logbook.run.RunDoes;
+import witnessmark.wording.Texts;
+
+/** The right sheet: what this run does. Advice, never a gate. */
+final class DoesPanel extends JPanel {
+    /** As wide in every row, so that the seams stand in one column. */
+    private static final int STRIP = 122;
+
+    private final transient Texts texts;
+    private final transient DoesModel does;
+    private final transient StateWords states;
+    private final JTextArea engine = Lettering.paragraph("", Styles.NOTE);
+    private final JPanel rows = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
+
+    DoesPanel(RunWords words) {
+        super(new java.awt.BorderLayout());
+        setOpaque(false);
+        this.texts = words.texts();
+        this.does = new DoesModel(words);
+        this.states = new StateWords(texts);
+        rows.setOpaque(false);
+        Sheet sheet = new Sheet("fillx, wrap", "[0::,grow,fill]", "[]4[]6[]");
+        sheet.add(Lettering.line(texts.get("runsheet.does"), Styles.SECTION));
+        sheet.add(engine, "growx, wmin 0");
+        sheet.add(rows, "growx, wmin 0");
+        add(sheet);
+        show(Optional.empty());
+    }
+
+    void show(Optional<RunDoes> answer) {
+        rows.removeAll();
+        if (answer.isEmpty()) {
+            say(texts.get("runsheet.does.waiting"));
+        } else {
+            RunDoes now = answer.get();
+            say(does.engine(now));
+            List<DoesModel.Row> shown = does.rows(now);
+            shown.forEach(this::row);
+            rows.add(new Hairline(), "growx");
+            does.rest(now)
+                    .forEach(words -> rows.add(Lettering.paragraph(words, Styles.NOTE), "growx, wmin 0, gaptop 8"));
+        }
+        rows.revalidate();
+        rows.repaint();
+    }
+
+    private void say(String sentence) {
+        engine.setText(sentence);
+        engine.getAccessibleContext().setAccessibleName(sentence);
+    }
+
+    private void row(DoesModel.Row row) {
+        SeamState state = state(row.state());
+        JPanel line = new JPanel(
+                new MigLayout("insets 9 0 9 0, gap 0, fillx", "[24!]10[" + STRIP + "!]10[0::,grow,fill]", "[]5[20!]"));
+        line.setOpaque(false);
+        line.add(
+                states.mark(state, texts.get("runsheet.does.mark", row.title(), row.stands())),
+                "cell 0 0 1 2, aligny top, gaptop 1");
+        line.add(tipped(Lettering.line(row.title(), Styles.STRONG)), "cell 1 0 2 1, wmin 0, growx, pushx");
+        line.add(Lettering.figure(row.stands(), state.style()), "cell 1 0, gapleft 8");
+        boolean known = row.state() != DoesModel.State.NOT_KNOWN;
+        Life life = known ? Life.of(row.ran(), row.adds(), 1) : Life.notKnown();
+        line.add(new LifeStrip(life, state, row.about()), "cell 1 1, growx");
+        line.add(tipped(Lettering.figure(row.beside(), Styles.NOTE)), "cell 2 1, wmin 0");
+        rows.add(new Hairline(), "growx");
+        rows.add(line, "growx, wmin 0");
+    }
+
+    /** What is cut is whole in the tip. */
+    private static JLabel tipped(JLabel label) {
+        label.setToolTipText(label.getText().isEmpty() ? null : label.getText());
+        return label;
+    }
+
+    private static SeamState state(DoesModel.State state) {
+        return switch (state) {
+            case OVER -> SeamState.OVER;
+            case DUE -> SeamState.DUE;
+            case NOT_KNOWN -> SeamState.NOT_KNOWN;
+            case WITHIN -> SeamState.WITHIN;
+        };
+    }
+}

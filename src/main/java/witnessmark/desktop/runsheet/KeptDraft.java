@@ -1,0 +1,154 @@
+package witnessmark.desktop.runsheet;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import witnessmark.desktop.task.Later;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.Drafts;
+import witnessmark.wording.Texts;
+
+/** Keeps what is typed into one form as a draft, at most a second old while typing goes on. Event thread only. */
+final class KeptDraft {
+    /** The one draft of a form for something not yet written. */
+    private static final String NEW = "new";
+
+    private static final Duration AGE = Duration.ofMillis(900);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
+
+    private final Desk book;
+    private final Tasks tasks;
+    private final Texts texts;
+    private final String form;
+    private final BooleanSupplier dirty;
+    private final Supplier<Map<String, String>> fields;
+    private final Runnable told;
+    private final Later soon;
+    private Map<String, String> last = Map.of();
+    private String line = "";
+
+    /**
+     * @param form the name drafts of this form go under
+     * @param dirty whether there is anything to keep
+     * @param fields what there is to keep
+     * @param told when the line has changed
+     */
+    KeptDraft(
+            Desk book,
+            Tasks tasks,
+            Texts texts,
+            String form,
+            BooleanSupplier dirty,
+            Supplier<Map<String, String>> fields,
+            Runnable told) {
+        this.book = book;
+        this.tasks = tasks;
+        this.texts = texts;
+        this.form = form;
+        this.dirty = dirty;
+        this.fields = fields;
+        this.told = told;
+        this.soon = tasks.later(AGE, this::keep);
+    }
+
+    /** Something was typed. */
+    void typed() {
+        soon.pokeOnce();
+    }
+
+    /** The focus moved: what waits is kept now. */
+    void now() {
+        soon.now();
+    }
+
+    /** What is to be said about the draft; empty while there is none. */
+    String line() {
+        return line;
+    }
+
+    /** Reads the draft. Off the event thread. */
+    Optional<Drafts.Draft> find() {
+        return book.logbook().drafts().find(form, NEW);
+    }
+
+    /** It was read and is on the form. */
+    void found(Drafts.Draft draft) {
+        last = draft.fields();
+        say(Drafts.Kept.IN_LOGBOOK, draft.keptAt());
+    }
+
+    /** What waits is not to be kept any more: the form is being saved. */
+    void hold() {
+        soon.cancel();
+    }
+
+    /** Throws the draft away. Off the event thread, as part of the work that saves. */
+    void discardHere() {
+        book.logbook().drafts().discard(form, NEW);
+    }
+
+    /** The draft is gone. */
+    void gone() {
+        last = Map.of();
+        line = "";
+        told.run();
+    }
+
+    /** Throws the draft away. */
+    void discard() {
+        soon.cancel();
+        gone();
+        tasks.write(
+                texts.get("runsheet.draft.keeping"),
+                () -> {
+                    discardHere();
+                    return form;
+                },
+                gone -> {},
+                failure -> {
+                    line = texts.get("runsheet.draft.not_discarded");
+                    told.run();
+                });
+    }
+
+    private void keep() {
+        if (!dirty.getAsBoolean()) {
+            if (!last.isEmpty()) {
+                discard();
+            }
+            return;
+        }
+        Map<String, String> now = Map.copyOf(fields.get());
+        if (now.equals(last)) {
+            return;
+        }
+        last = now;
+        Instant at = book.today().now();
+        tasks.write(
+                texts.get("runsheet.draft.keeping"),
+                () -> book.logbook().drafts().keep(form, NEW, new Drafts.Draft(now, at)),
+                kept -> say(kept, at),
+                failure -> say(Drafts.Kept.NOT_KEPT, at));
+    }
+
+    private void say(Drafts.Kept kept, Instant at) {
+        ZoneId zone = book.view().zone();
+        String clock = CLOCK.format(at.atZone(zone));
+        if (kept == Drafts.Kept.NOT_KEPT) {
+            last = Map.of();
+        }
+        line = switch (kept) {
+            case IN_LOGBOOK -> texts.get("runsheet.draft.kept", clock);
+            case IN_FALLBACK_FILE -> texts.get("runsheet.draft.kept_aside", clock);
+            case NOT_KEPT -> texts.get("runsheet.draft.not_kept", clock);
+        };
+        told.run();
+    }
+}

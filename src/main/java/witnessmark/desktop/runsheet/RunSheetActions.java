@@ -1,0 +1,321 @@
+package witnessmark.desktop.runsheet;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.task.Later;
+import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Car;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Run;
+import witnessmark.logbook.port.Drafts;
+import witnessmark.logbook.port.Written;
+import witnessmark.logbook.run.RunField;
+import witnessmark.logbook.run.RunReading;
+import witnessmark.logbook.run.RunSheet;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.wording.Texts;
+
+/** What happens off the event thread for the run sheet: opening, drafts, the live forecast, saving, taking back. */
+final class RunSheetActions {
+    private static final Logger LOG = LoggerFactory.getLogger(RunSheetActions.class);
+    private static final String FORM = "run sheet";
+    private static final Duration QUIET = Duration.ofMillis(120);
+
+    private final RunContext context;
+    private final Texts texts;
+    private final RunSheet sheet;
+    private final RunSheetModel model;
+    private final RunWords words;
+    private final UndoActions undo;
+    private final KeptDraft draft;
+    private final Latest opening;
+    private final Latest forecasts;
+    private final Later forecastSoon;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private View view = new Nobody();
+    private @Nullable Id<Car> wanted;
+    private @Nullable RunReading forecast;
+    private boolean begun;
+    private boolean saving;
+    private String failure = "";
+
+    /** What the actions ask of what is seen. */
+    interface View {
+        /** Puts the caret into a field and selects what stands there. */
+        void focus(RunField field);
+
+        /** The field in focus. */
+        Optional<RunField> focused();
+    }
+
+    /** While nothing is seen. */
+    private static final class Nobody implements View {
+        @Override
+        public void focus(RunField field) {
+            // nothing is there to take the focus
+        }
+
+        @Override
+        public Optional<RunField> focused() {
+            return Optional.empty();
+        }
+    }
+
+    RunSheetActions(RunContext context, RunSheet sheet, RunSheetModel model, RunWords words, UndoActions undo) {
+        this.context = context;
+        this.texts = context.texts();
+        this.sheet = sheet;
+        this.model = model;
+        this.words = words;
+        this.undo = undo;
+        this.draft = new KeptDraft(
+                context.book(),
+                context.tasks(),
+                texts,
+                FORM,
+                model::isDirty,
+                () -> model.draft(view.focused().orElse(null)),
+                this::tell);
+        this.opening = new Latest(context.tasks());
+        this.forecasts = new Latest(context.tasks());
+        this.forecastSoon = context.tasks().later(QUIET, this::forecast);
+        model.onChange(this::modelChanged);
+    }
+
+    void seenBy(View seen) {
+        view = seen;
+    }
+
+    /** Told when the draft line, the failure or what is being done has changed. */
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    String draftLine() {
+        return draft.line();
+    }
+
+    /** Why the last saving did not work, in full; empty when it did. */
+    String failure() {
+        return failure;
+    }
+
+    /** Opens the sheet the first time; later looks again at what the logbook says now. */
+    void refresh() {
+        if (!begun) {
+            begun = true;
+            opening.run(texts.get("runsheet.opening"), this::look, this::opened, this::couldNotOpen);
+        } else if (model.isOpen()) {
+            if (model.isDirty()) {
+                model.fill(Map.of());
+            } else {
+                model.fill(sheet.fresh(wanted));
+            }
+        }
+    }
+
+    /** The focus left a field. */
+    void left() {
+        draft.now();
+    }
+
+    /** Saves the run and goes on to the next, of the same car or of the next one. */
+    void save(boolean nextCar) {
+        if (saving) {
+            return;
+        }
+        failure = "";
+        boolean can = model.ask();
+        Entry<Run> run = model.reading().run();
+        if (!can || run == null) {
+            model.stopped().stream().findFirst().ifPresent(view::focus);
+            tell();
+            return;
+        }
+        saving = true;
+        draft.hold();
+        Map<RunField, String> fields = model.texts();
+        String what = words.run(run.fact(), car(run.fact()));
+        context.tasks()
+                .write(
+                        texts.get("runsheet.saving"),
+                        () -> write(fields, what, nextCar),
+                        saved -> saved(fields, what, saved),
+                        this::couldNotSave);
+    }
+
+    /** Empties the sheet; it can be put back once. */
+    void clear() {
+        if (!model.isDirty()) {
+            return;
+        }
+        model.clear(sheet.fresh(wanted));
+        failure = "";
+        draft.discard();
+        view.focus(model.firstEmpty());
+        context.window().say(texts.get("runsheet.cleared"), Caption.of(texts.get("runsheet.undo.word")), this::putBack);
+    }
+
+    /** Puts back what was cleared. */
+    void putBack() {
+        if (model.canPutBack()) {
+            model.putBack();
+            draft.typed();
+            view.focus(model.firstEmpty());
+            context.window().say(texts.get("runsheet.put_back"));
+        }
+    }
+
+    // Opening
+
+    /** What opening reads. */
+    private record Opening(Map<RunField, String> fresh, Optional<Drafts.Draft> draft) {}
+
+    /** What saving leaves. */
+    private record Saved(
+            Outcome<Written> outcome,
+            Map<RunField, String> fresh,
+            @Nullable Id<Car> car) {}
+
+    private Opening look() {
+        return new Opening(sheet.fresh(null), draft.find());
+    }
+
+    private void opened(Opening found) {
+        Optional<Drafts.Draft> kept = found.draft();
+        if (kept.isPresent()) {
+            draft.found(kept.get());
+            model.restore(kept.get().fields(), found.fresh()).ifPresent(view::focus);
+        } else {
+            model.fill(found.fresh());
+        }
+        tell();
+    }
+
+    private void couldNotOpen(Throwable thrown) {
+        LOG.error("the run sheet could not be opened", thrown);
+        begun = false;
+        failure = texts.get("runsheet.not_opened");
+        tell();
+    }
+
+    // Saving
+
+    private Saved write(Map<RunField, String> fields, String what, boolean nextCar) {
+        Outcome<Written> outcome = sheet.save(fields, texts.get("runsheet.why", what));
+        if (!outcome.didWork()) {
+            return new Saved(outcome, Map.of(), null);
+        }
+        draft.discardHere();
+        @Nullable
+        Id<Car> car = nextCar ? sheet.nextCar(fields) : sheet.car(fields).orElse(null);
+        return new Saved(outcome, sheet.fresh(car), car);
+    }
+
+    private void saved(Map<RunField, String> fields, String what, Saved saved) {
+        saving = false;
+        if (!saved.outcome().didWork()) {
+            failure = String.join(
+                    "\n",
+                    saved.outcome().problems().stream().map(words::sentence).toList());
+            draft.typed();
+            tell();
+            return;
+        }
+        Written written = saved.outcome().orThrow();
+        wanted = saved.car();
+        draft.gone();
+        model.moveOn(fields, saved.fresh());
+        view.focus(model.firstEmpty());
+        String sentence = isMarked(written) ? "runsheet.saved.perhaps_same" : "runsheet.saved";
+        context.window()
+                .say(
+                        texts.get(sentence, what),
+                        Caption.of(texts.get("runsheet.undo.word")),
+                        () -> undo.undo(written.change()));
+        context.window().changed();
+        tell();
+    }
+
+    private void couldNotSave(Throwable thrown) {
+        LOG.error("a run could not be saved", thrown);
+        saving = false;
+        failure = texts.get("runsheet.not_saved");
+        draft.typed();
+        tell();
+    }
+
+    /** Whether the run was saved as perhaps the same as another. */
+    private static boolean isMarked(Written written) {
+        return written.amendments().stream()
+                .map(amendment -> amendment.record())
+                .anyMatch(record -> isMarked(written, record));
+    }
+
+    private static boolean isMarked(Written written, UUID record) {
+        return written.facts()
+                .of(Run.class)
+                .find(new Id<Run>(record))
+                .filter(run -> run.fact().perhapsSame() != null)
+                .isPresent();
+    }
+
+    private String car(Run run) {
+        Id<Car> car = run.car();
+        return car == null
+                ? ""
+                : context.book().view().facts().of(Car.class).get(car).name();
+    }
+
+    // Looking on while somebody types
+
+    private void modelChanged() {
+        if (model.isDirty()) {
+            draft.typed();
+        }
+        context.window().draft(PlaceId.RUN_SHEET, model.isDirty());
+        if (model.reading() != forecast) {
+            forecast = model.reading();
+            forecastSoon.poke();
+        }
+    }
+
+    private void forecast() {
+        RunReading reading = model.reading();
+        if (reading.run() == null) {
+            forecasts.drop();
+            model.does(reading, Optional.empty());
+            return;
+        }
+        forecasts.run(
+                texts.get("runsheet.forecasting"),
+                () -> sheet.does(reading),
+                answer -> model.does(reading, answer),
+                thrown -> {
+                    LOG.error("what a run does could not be worked out", thrown);
+                    model.does(reading, Optional.empty());
+                });
+    }
+
+    /** The problems of the run as a whole, those that stop it first. */
+    List<Problem> wholeRun() {
+        return model.wholeRun().stream()
+                .sorted(java.util.Comparator.comparing(problem -> !problem.stops()))
+                .toList();
+    }
+
+    private void tell() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

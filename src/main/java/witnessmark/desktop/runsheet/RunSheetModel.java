@@ -1,0 +1,358 @@
+package witnessmark.desktop.runsheet;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.StringJoiner;
+import org.jspecify.annotations.Nullable;
+import witnessmark.logbook.run.Choice;
+import witnessmark.logbook.run.FieldReading;
+import witnessmark.logbook.run.RunDoes;
+import witnessmark.logbook.run.RunField;
+import witnessmark.logbook.run.RunReading;
+import witnessmark.logbook.run.RunSheet;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * What the run sheet does, without a widget: what stands in each field and under it, what follows when something is
+ * picked, when a problem is shown, what a draft holds, and what saving and clearing leave behind. One thread only.
+ */
+public final class RunSheetModel {
+    private static final String TYPED = "typed by hand";
+    private static final String CARET = "caret in";
+    private static final Set<RunField> LEADING = Set.of(RunField.CAR, RunField.EVENT, RunField.PLANNED);
+
+    private final RunSheet sheet;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private SheetText text = new SheetText();
+    private @Nullable SheetText cleared;
+    private RunReading reading;
+    private boolean asked;
+    private boolean open;
+    private String dateFollowed = "";
+    private Optional<RunDoes> does = Optional.empty();
+
+    public RunSheetModel(RunSheet sheet) {
+        this.sheet = sheet;
+        this.reading = sheet.read(text.all());
+    }
+
+    /** Told after every change. */
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    // What stands on the sheet
+
+    String text(RunField field) {
+        return text.of(field);
+    }
+
+    /** Every field as it stands now; later typing does not change it. */
+    Map<RunField, String> texts() {
+        return new EnumMap<>(text.all());
+    }
+
+    List<Choice> choices(RunField field) {
+        return sheet.choices(field, text.all());
+    }
+
+    RunReading reading() {
+        return reading;
+    }
+
+    /** The line under a field. */
+    FieldLine line(RunField field) {
+        FieldReading read = reading.of(field);
+        Problem problem = read.problem();
+        if (problem == null || !isTimeToSay(field, problem)) {
+            return FieldLine.quiet(read, text.isTyped(field));
+        }
+        boolean question = problem.kind() == ProblemKind.BEFORE_OR_AFTER_CHANGE && !asked;
+        return FieldLine.loud(read, problem, problem.stops() && !question);
+    }
+
+    /** What is wrong with the run as a whole, or to be asked. */
+    List<Problem> wholeRun() {
+        return text.isDirty() ? reading.problems() : List.of();
+    }
+
+    /** The fields that kept the run from being saved and still would; empty before anybody saved. */
+    List<RunField> stopped() {
+        return asked ? reading.stopped() : List.of();
+    }
+
+    /** What the run would do, as last worked out; empty while it cannot be told. */
+    Optional<RunDoes> does() {
+        return does;
+    }
+
+    /** Takes the answer for a reading; an answer to another reading is dropped. */
+    void does(RunReading asked, Optional<RunDoes> answer) {
+        if (asked == reading) {
+            does = answer;
+            tell();
+        }
+    }
+
+    /** Whether something was typed that is not in the logbook. */
+    boolean isDirty() {
+        return text.isDirty();
+    }
+
+    /** Where the typing goes on: the first measured field that is empty. */
+    RunField firstEmpty() {
+        for (RunField field : RunField.values()) {
+            if (field.measured() && text.of(field).isBlank()) {
+                return field;
+            }
+        }
+        return RunField.RUNNING;
+    }
+
+    // What a person does
+
+    /** Somebody typed into a field or picked in it. */
+    void type(RunField field, String now) {
+        if (text.of(field).equals(now)) {
+            return;
+        }
+        text.type(field, now);
+        if (LEADING.contains(field)) {
+            follow(field);
+        }
+        reread();
+    }
+
+    /** The focus left a field: it is checked from now on. */
+    void leave(RunField field) {
+        text.leave(field);
+        if (field == RunField.DATE && !text.of(field).equals(dateFollowed)) {
+            follow(field);
+        }
+        reread();
+    }
+
+    /** The arrow keys in date and time out. */
+    void step(RunField field, int by) {
+        String next = sheet.stepped(field, text.all(), by);
+        if (!next.equals(text.of(field))) {
+            text.type(field, next);
+            leave(field);
+        }
+    }
+
+    /** Puts the time of day into the time out: only a person may say that a run went out now. */
+    void outNow() {
+        text.type(RunField.OUT_AT, sheet.clockNow(text.all()));
+        leave(RunField.OUT_AT);
+    }
+
+    /**
+     * Takes what was perhaps meant.
+     *
+     * @return whether there was such a thing
+     */
+    boolean take(RunField field) {
+        String meant = line(field).problem() == null ? null : reading.of(field).meant();
+        if (meant == null) {
+            return false;
+        }
+        text.type(field, meant);
+        leave(field);
+        return true;
+    }
+
+    /**
+     * Somebody wants to save: everything is checked, empty fields too.
+     *
+     * @return whether it can be saved as it stands
+     */
+    boolean ask() {
+        asked = true;
+        if (!text.of(RunField.DATE).equals(dateFollowed)) {
+            follow(RunField.DATE);
+        }
+        reread();
+        return !reading.stops();
+    }
+
+    // Filling, saving, clearing
+
+    /** Fills the fields nobody typed in. */
+    void fill(Map<RunField, String> fresh) {
+        open = true;
+        fresh.forEach((field, value) -> {
+            if (!text.isTyped(field)) {
+                text.give(field, value);
+            }
+        });
+        dateFollowed = text.of(RunField.DATE);
+        reread();
+    }
+
+    /** Whether it was filled once. */
+    boolean isOpen() {
+        return open;
+    }
+
+    /**
+     * The run was saved: the sheet moves on. What was typed after that moment goes with it.
+     *
+     * @param saved the fields as they were saved
+     * @param fresh what the next run starts with
+     */
+    void moveOn(Map<RunField, String> saved, Map<RunField, String> fresh) {
+        Map<RunField, String> meanwhile = new EnumMap<>(RunField.class);
+        text.all().forEach((field, now) -> {
+            if (field.measured() && !now.equals(saved.getOrDefault(field, ""))) {
+                meanwhile.put(field, now);
+            }
+        });
+        start(new SheetText(), fresh);
+        meanwhile.forEach(text::type);
+        cleared = null;
+        reread();
+    }
+
+    /** Empties the sheet; {@link #putBack} undoes it once. */
+    void clear(Map<RunField, String> fresh) {
+        SheetText before = text.copy();
+        start(new SheetText(), fresh);
+        cleared = before;
+        reread();
+    }
+
+    boolean canPutBack() {
+        return cleared != null;
+    }
+
+    /** Puts back what stood on the sheet before it was cleared. */
+    void putBack() {
+        SheetText before = cleared;
+        if (before != null) {
+            text = before;
+            cleared = null;
+            dateFollowed = text.of(RunField.DATE);
+            reread();
+        }
+    }
+
+    // Drafts
+
+    /**
+     * What a draft keeps: every text as typed, which of them a person typed, and where the caret was.
+     *
+     * @param caret the field in focus, or null
+     */
+    Map<String, String> draft(@Nullable RunField caret) {
+        Map<String, String> kept = new HashMap<>();
+        text.all().forEach((field, now) -> kept.put(field.key(), now));
+        StringJoiner typed = new StringJoiner(" ");
+        text.typed().forEach(field -> typed.add(field.key()));
+        kept.put(TYPED, typed.toString());
+        if (caret != null) {
+            kept.put(CARET, caret.key());
+        }
+        return kept;
+    }
+
+    /**
+     * Puts a draft on the sheet. What was typed on the sheet meanwhile stays.
+     *
+     * @param fresh what the sheet would start with
+     * @return the field the caret was in
+     */
+    Optional<RunField> restore(Map<String, String> kept, Map<RunField, String> fresh) {
+        Map<RunField, String> meanwhile = new EnumMap<>(RunField.class);
+        text.typed().forEach(field -> meanwhile.put(field, text.of(field)));
+        start(new SheetText(), fresh);
+        Set<String> typed = Set.of(kept.getOrDefault(TYPED, "").split(" "));
+        kept.forEach((key, now) -> RunField.of(key).ifPresent(field -> {
+            if (typed.contains(key)) {
+                text.type(field, now);
+                text.leave(field);
+            } else {
+                text.give(field, now);
+            }
+        }));
+        meanwhile.forEach(text::type);
+        for (RunField field : RunField.values()) {
+            if (field.chosen() && !isThere(field)) {
+                text.give(field, fresh.getOrDefault(field, ""));
+            }
+        }
+        dateFollowed = text.of(RunField.DATE);
+        reread();
+        return RunField.of(kept.getOrDefault(CARET, ""));
+    }
+
+    // How it works
+
+    private void start(SheetText empty, Map<RunField, String> fresh) {
+        text = empty;
+        asked = false;
+        open = true;
+        fresh.forEach(text::give);
+        dateFollowed = text.of(RunField.DATE);
+    }
+
+    /** Whether what is picked can still be picked: it may have been taken back since the draft was kept. */
+    private boolean isThere(RunField field) {
+        return choices(field).stream().anyMatch(choice -> choice.key().equals(text.of(field)));
+    }
+
+    private void follow(RunField changed) {
+        RunField leading = changed == RunField.DATE && text.isTyped(RunField.EVENT) ? RunField.EVENT : changed;
+        Map<RunField, String> follows = new EnumMap<>(RunField.class);
+        follows.putAll(sheet.follows(leading, text.all()));
+        if (changed != RunField.PLANNED && text.isTyped(RunField.PLANNED)) {
+            keepPlanned(follows);
+        }
+        follows.forEach((field, value) -> {
+            if (field != changed && !text.isTyped(field)) {
+                text.give(field, value);
+            }
+        });
+        dateFollowed = text.of(RunField.DATE);
+    }
+
+    /** A run somebody picked stays picked while it can be, and so does what hangs on it. */
+    private void keepPlanned(Map<RunField, String> follows) {
+        String event = text.isTyped(RunField.EVENT)
+                ? text.of(RunField.EVENT)
+                : follows.getOrDefault(RunField.EVENT, text.of(RunField.EVENT));
+        Map<RunField, String> then = new EnumMap<>(text.all());
+        then.put(RunField.EVENT, event);
+        boolean possible = sheet.choices(RunField.PLANNED, then).stream()
+                .anyMatch(choice -> choice.key().equals(text.of(RunField.PLANNED)));
+        if (possible) {
+            follows.keySet().removeAll(Set.of(RunField.PLANNED, RunField.OUT_AT, RunField.RACE_STARTS, RunField.DATE));
+        } else {
+            text.forget(RunField.PLANNED);
+        }
+    }
+
+    /** A problem waits until the focus has left its field once; that a field is empty waits until somebody saves. */
+    private boolean isTimeToSay(RunField field, Problem problem) {
+        return asked
+                || text.isLeft(field)
+                || field.chosen() && problem.kind() != ProblemKind.NEEDED
+                || problem.kind() == ProblemKind.BEFORE_OR_AFTER_CHANGE && open
+                || !text.isTyped(field) && !text.of(field).isBlank();
+    }
+
+    private void reread() {
+        reading = sheet.read(text.all());
+        tell();
+    }
+
+    private void tell() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

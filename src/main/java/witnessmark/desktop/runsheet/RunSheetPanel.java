@@ -1,0 +1,184 @@
+package witnessmark.desktop.runsheet;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.NoticeStrip;
+import witnessmark.desktop.form.ScrollPage;
+import witnessmark.logbook.run.RunDoes;
+import witnessmark.logbook.run.RunField;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.wording.Texts;
+
+/** The page: sheet and forecast side by side, strip and buttons under them. It holds no rule of its own. */
+final class RunSheetPanel extends JPanel implements RunSheetActions.View {
+    /** From this width on, in unscaled pixels, the forecast stands beside the sheet; below, under it. */
+    private static final int BESIDE_FROM = 960;
+
+    private final transient RunSheetModel model;
+    private final transient RunSheetActions actions;
+    private final transient RunWords words;
+    private final transient Texts texts;
+    private final RunSheetForm form;
+    private final DoesPanel does;
+    private final NoticeStrip strip = new NoticeStrip();
+    private final JPanel sheets = new JPanel();
+    private final RunFoot foot;
+    private final transient Runnable leave;
+    private transient Optional<RunDoes> shown = Optional.empty();
+    private String said = "";
+    private boolean beside;
+
+    /** @param leave what Esc does */
+    RunSheetPanel(RunSheetModel model, RunSheetActions actions, RunWords words, Runnable leave) {
+        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
+        setOpaque(false);
+        this.model = model;
+        this.actions = actions;
+        this.words = words;
+        this.texts = words.texts();
+        this.leave = leave;
+        this.form = new RunSheetForm(model, words);
+        this.does = new DoesPanel(words);
+        this.foot = new RunFoot(buttons());
+        sheets.setOpaque(false);
+        place(true);
+        add(new ScrollPage(sheets), "grow, wrap");
+        add(strip, "growx, wrap");
+        add(foot, "growx");
+        bindKeys();
+        form.onLeave(field -> actions.left());
+        model.onChange(this::showModel);
+        actions.onChange(this::showModel);
+        showModel();
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent e) {
+                fit();
+            }
+        });
+    }
+
+    RunSheetForm form() {
+        return form;
+    }
+
+    @Override
+    public void focus(RunField field) {
+        form.focus(field);
+    }
+
+    @Override
+    public Optional<RunField> focused() {
+        return form.focused();
+    }
+
+    /** Puts the forecast beside the sheet or under it, as there is room. */
+    void fit() {
+        boolean room = UIScale.unscale(getWidth()) >= BESIDE_FROM;
+        if (room != beside) {
+            place(room);
+            revalidate();
+        }
+    }
+
+    private void place(boolean next) {
+        beside = next;
+        sheets.removeAll();
+        sheets.setLayout(
+                next
+                        ? new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]17[338!,fill]", "[grow,fill]")
+                        : new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]", "[]14[]"));
+        sheets.add(form, "wmin 0");
+        sheets.add(does, "wmin 0");
+    }
+
+    private List<JButton> buttons() {
+        return List.of(
+                Buttons.plain(Caption.of(texts.get("runsheet.clear")), actions::clear),
+                Buttons.plain(Caption.of(texts.get("runsheet.save_next")), () -> actions.save(true)),
+                Buttons.main(
+                        Caption.of(texts.get("runsheet.save")),
+                        Keys.menu(KeyEvent.VK_ENTER),
+                        () -> actions.save(false)));
+    }
+
+    private void bindKeys() {
+        FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", () -> actions.save(false));
+        FormKeys.bindWithin(this, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", () -> actions.save(true));
+        FormKeys.bindWithin(
+                this,
+                Keys.alt(KeyEvent.VK_ENTER),
+                "wm-take",
+                () -> form.focused().ifPresent(model::take));
+        FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
+    }
+
+    private void showModel() {
+        if (!model.does().equals(shown)) {
+            shown = model.does();
+            does.show(shown);
+        }
+        foot.draft(actions.draftLine());
+        List<RunField> stopped = model.stopped();
+        foot.look(
+                texts.get("runsheet.look", stopped.size()),
+                stopped.stream()
+                        .map(field -> Caption.of(words.label(field)).text())
+                        .toList(),
+                at -> form.focus(stopped.get(at)));
+        showStrip();
+    }
+
+    private void showStrip() {
+        List<String> sentences = new ArrayList<>();
+        if (!actions.failure().isEmpty()) {
+            sentences.add(actions.failure());
+        }
+        boolean asks = asksAboutChange();
+        if (asks) {
+            sentences.add(words.inFull(model.line(RunField.OUT_AT)));
+        }
+        actions.wholeRun().forEach(problem -> sentences.add(words.sentence(problem)));
+        String all = sentences.stream().distinct().collect(Collectors.joining("\n"));
+        if (all.equals(said)) {
+            return;
+        }
+        said = all;
+        if (all.isEmpty()) {
+            strip.dismiss();
+        } else {
+            strip.show(all, asks ? changeButtons() : List.of());
+        }
+        revalidate();
+        repaint();
+    }
+
+    private boolean asksAboutChange() {
+        var problem = model.line(RunField.OUT_AT).problem();
+        return problem != null && problem.kind() == ProblemKind.BEFORE_OR_AFTER_CHANGE;
+    }
+
+    private List<JButton> changeButtons() {
+        return List.of(
+                Buttons.plain(Caption.of(texts.get("runsheet.before_change")), () -> aroundChange("before")),
+                Buttons.plain(Caption.of(texts.get("runsheet.after_change")), () -> aroundChange("after")));
+    }
+
+    private void aroundChange(String word) {
+        model.type(RunField.OUT_AT, word);
+        model.leave(RunField.OUT_AT);
+        form.focus(model.firstEmpty());
+    }
+}

@@ -1,0 +1,232 @@
+package witnessmark.desktop.runsheet;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import witnessmark.domain.Car;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Event;
+import witnessmark.domain.Person;
+import witnessmark.domain.PlannedRun;
+import witnessmark.domain.Run;
+import witnessmark.domain.RunKind;
+import witnessmark.ledger.result.Life;
+import witnessmark.logbook.run.Choice;
+import witnessmark.logbook.run.Note;
+import witnessmark.logbook.run.RunField;
+import witnessmark.outcome.Problem;
+import witnessmark.quantity.Distance;
+import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.Pressure;
+import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.Temperature;
+import witnessmark.quantity.Volume;
+import witnessmark.quantity.typed.Unit;
+import witnessmark.wording.LifeWords;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/** The sentences of the run sheet: lines under fields, choices, what was saved. */
+final class RunWords {
+    private final Texts texts;
+    private final Measures measures;
+    private final Problems problems;
+    private final RecordWords records;
+    private final LifeWords lives;
+
+    RunWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.problems = new Problems(texts, measures);
+        this.records = new RecordWords(texts);
+        this.lives = new LifeWords(texts, measures);
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    Measures measures() {
+        return measures;
+    }
+
+    RecordWords records() {
+        return records;
+    }
+
+    /** The label of a field, with {@code &} before its letter. */
+    String label(RunField field) {
+        return texts.get("runsheet.field." + field.key());
+    }
+
+    /** The unit at the right edge of a field, empty for none. */
+    String unit(RunField field) {
+        return switch (field) {
+            case RUNNING, WARM_UP, TRACK, LOADED -> texts.get("runsheet.unit.minutes");
+            case HIGHEST -> texts.get("runsheet.unit.speed");
+            case WATER, OIL, AMBIENT -> measures.sign(measures.units().temperature());
+            case OIL_PRESSURE -> measures.sign(measures.units().pressure());
+            case OIL_ADDED -> measures.sign(measures.units().volume());
+            case DISTANCE -> measures.sign(measures.units().distance());
+            default -> "";
+        };
+    }
+
+    /** The line under a field, short enough to stand there. */
+    String line(FieldLine line) {
+        Problem problem = line.problem();
+        return problem == null ? note(line) : shortly(problem);
+    }
+
+    /** The same in full, for the tip and for screen readers. */
+    String inFull(FieldLine line) {
+        Problem problem = line.problem();
+        return problem == null ? note(line) : problems.note(problem);
+    }
+
+    /** What happened, what it means for what is typed, what to do. */
+    String sentence(Problem problem) {
+        return problems.sentence(problem);
+    }
+
+    private String note(FieldLine line) {
+        Note note = line.note();
+        boolean typedDay = line.level() == FieldLine.Level.ECHO
+                && (note.kind() == Note.Kind.TODAY || note.kind() == Note.Kind.DAYS_AGO);
+        String key = "runsheet.note." + note.kind().name().toLowerCase(Locale.ROOT) + (typedDay ? "_typed" : "");
+        List<Object> blanks = new ArrayList<>();
+        for (Object fact : note.facts()) {
+            blanks.add(blank(note.kind(), fact));
+        }
+        return texts.get(key, blanks.toArray());
+    }
+
+    private Object blank(Note.Kind kind, Object fact) {
+        if (fact instanceof Long days) {
+            return days;
+        }
+        if (fact instanceof LocalDate day && kind == Note.Kind.ENGINE_SINCE) {
+            return measures.shortDate(day);
+        }
+        if (fact instanceof LocalDate day && kind == Note.Kind.NEXT_EVENT) {
+            return measures.moment(Moment.endOf(day, ZoneOffset.UTC));
+        }
+        return kind == Note.Kind.LAST_RUN ? figure(fact) : word(fact);
+    }
+
+    private String shortly(Problem problem) {
+        String key = "runsheet.short." + problem.kind().name().toLowerCase(Locale.ROOT);
+        if (!texts.has(key)) {
+            return problems.note(problem);
+        }
+        return texts.get(key, problem.facts().stream().map(this::figure).toArray());
+    }
+
+    /** A fact with its unit. */
+    private String word(Object fact) {
+        if (fact instanceof Life life) {
+            return lives.life(life);
+        }
+        if (fact instanceof RunningTime time) {
+            return measures.runningBothWays(time);
+        }
+        if (fact instanceof LocalDate day) {
+            return measures.date(day);
+        }
+        if (fact instanceof Moment moment) {
+            return measures.time(moment.wallClock().toLocalTime());
+        }
+        if (fact instanceof EngineSpeed speed) {
+            return measures.speed(speed);
+        }
+        if (fact instanceof Temperature temperature) {
+            return measures.temperature(temperature);
+        }
+        if (fact instanceof Pressure pressure) {
+            return measures.pressure(pressure);
+        }
+        if (fact instanceof Volume volume) {
+            return measures.volume(volume);
+        }
+        if (fact instanceof Distance distance) {
+            return measures.distance(distance);
+        }
+        return figure(fact);
+    }
+
+    /** A fact in the field's own unit, which stands beside it. */
+    private String figure(Object fact) {
+        if (fact instanceof EngineSpeed speed) {
+            return measures.number(speed.rpm());
+        }
+        if (fact instanceof Temperature temperature) {
+            return number(measures.units().temperature(), temperature, 0);
+        }
+        if (fact instanceof Pressure pressure) {
+            return number(measures.units().pressure(), pressure, 1);
+        }
+        if (fact instanceof Volume volume) {
+            return number(measures.units().volume(), volume, 1);
+        }
+        if (fact instanceof Distance distance) {
+            return number(measures.units().distance(), distance, 1);
+        }
+        if (fact instanceof RunningTime time) {
+            return measures.running(time);
+        }
+        if (fact instanceof Integer count) {
+            return measures.number(count);
+        }
+        if (fact instanceof LocalDate || fact instanceof Moment || fact instanceof Life) {
+            return word(fact);
+        }
+        return fact instanceof Coded coded ? records.word(coded) : String.valueOf(fact);
+    }
+
+    private <Q> String number(Unit<Q> unit, Q quantity, int decimals) {
+        return measures.number(unit.in(quantity, decimals), decimals);
+    }
+
+    /** How a choice reads in its list. */
+    String choice(Choice choice) {
+        if (choice.facts().isEmpty()) {
+            return texts.get("runsheet.choice.none");
+        }
+        Object first = choice.facts().get(0);
+        if (first instanceof Car car) {
+            return choice.facts().size() > 1 && choice.facts().get(1) instanceof Engine engine
+                    ? texts.get("runsheet.choice.car", car.name(), engine.number())
+                    : texts.get("runsheet.choice.car_alone", car.name());
+        }
+        if (first instanceof Engine engine) {
+            return texts.get("runsheet.choice.dyno", engine.number());
+        }
+        if (first instanceof Event event) {
+            return event.name();
+        }
+        if (first instanceof PlannedRun planned) {
+            return planned.name();
+        }
+        if (first instanceof Person person) {
+            return person.name();
+        }
+        if (first instanceof RunKind kind) {
+            return records.label(records.word(kind));
+        }
+        return first instanceof Coded coded ? records.label(records.word(coded)) : String.valueOf(first);
+    }
+
+    /** What a run is called in the history and when it was saved: {@code car 41, Practice 1, 28 min 20 s}. */
+    String run(Run run, String car) {
+        String time = measures.running(run.running());
+        return car.isEmpty()
+                ? texts.get("runsheet.run.dyno", run.name(), time)
+                : texts.get("runsheet.run.car", car, run.name(), time);
+    }
+}

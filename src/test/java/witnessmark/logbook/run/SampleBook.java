@@ -1,0 +1,65 @@
+package witnessmark.logbook.run;
+
+import com.fasterxml.uuid.Generators;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.function.Function;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Today;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.quantity.typed.DistanceUnit;
+import witnessmark.quantity.typed.PressureUnit;
+import witnessmark.quantity.typed.TemperatureUnit;
+import witnessmark.quantity.typed.VolumeUnit;
+
+/** The sample season on a desk, on a day of its story. */
+public final class SampleBook {
+    /** The evening the sample opens on. */
+    public static final LocalDate OPENING = LocalDate.parse("2026-07-08");
+
+    public static final FieldUnits UNITS = new FieldUnits(
+            PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE, DistanceUnit.KILOMETRE, DayOrder.DAY_FIRST);
+
+    private SampleBook() {}
+
+    /** The facts of the season as it opens. */
+    public static Facts facts() {
+        return Facts.none()
+                .with(new CsvSeasonFolders()
+                        .read(Path.of("sample-season"), Facts.none())
+                        .orThrow());
+    }
+
+    /** In memory, on this day, at 09:41:12 in the team's zone. */
+    public static Desk on(LocalDate day) {
+        return on(day, MemoryLogbook::new);
+    }
+
+    public static Desk on(LocalDate day, Function<Facts, Logbook> book) {
+        return new Desk(book.apply(facts()), new Day(day), "TE");
+    }
+
+    public static Ids ids() {
+        return new Ids() {
+            @Override
+            public <F extends Fact> Id<F> next() {
+                return new Id<>(Generators.timeBasedEpochGenerator().generate());
+            }
+        };
+    }
+
+    /** A day that stays. */
+    public record Day(LocalDate day) implements Today {
+        @Override
+        public Instant now() {
+            return Instant.parse(day + "T08:41:12Z");
+        }
+    }
+}
