@@ -18,6 +18,7 @@ import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
 
 /**
  * What stands in the sheet before anybody types: car, event, the next run of its timetable, driver, date, time out.
@@ -121,12 +122,17 @@ final class RunDefaults {
         return before.last(run -> car == null || car.equals(run.car())).map(Entry::fact);
     }
 
+    /** The car whose last run went out last; of several that went out together, the first in the team's order. */
     private Optional<Id<Car>> lastCar() {
-        Optional<Id<Car>> last =
-                before.last(run -> run.car() != null).map(run -> run.fact().car());
-        List<Entry<Car>> cars = facts.of(Car.class).where(car -> true);
-        return last.isPresent() || cars.isEmpty()
-                ? last
-                : Optional.of(cars.get(0).id());
+        Optional<Moment> last =
+                before.last(run -> run.car() != null).map(run -> run.fact().start());
+        return facts.of(Car.class)
+                .inForce()
+                .map(Entry::id)
+                .filter(car -> last.isEmpty()
+                        || before.last(run -> car.equals(run.car()))
+                                .filter(run -> run.fact().start().compareTo(last.get()) == 0)
+                                .isPresent())
+                .findFirst();
     }
 }
