@@ -7,6 +7,7 @@ import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.KeyStroke;
+import javax.swing.SwingConstants;
 
 /** Buttons, all of one kind of look. A button carries the verb of what it does. */
 public final class Buttons {
@@ -45,6 +46,7 @@ public final class Buttons {
     public static JButton link(Caption caption, Runnable work) {
         JButton button = Styles.as(Styles.LINK, plain(caption, work));
         button.putClientProperty(FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_BORDERLESS);
+        button.setHorizontalAlignment(SwingConstants.LEADING);
         button.setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
         return button;
     }

@@ -46,6 +46,9 @@ public final class Lettering {
         area.setColumns(1);
         area.setCursor(null);
         area.getAccessibleContext().setAccessibleName(text);
+        area.getDocument()
+                .addDocumentListener(
+                        new TextChange(() -> area.getAccessibleContext().setAccessibleName(area.getText())));
         return Styles.as(style, area);
     }
 

@@ -1,5 +1,7 @@
 package witnessmark.desktop.form;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Graphics;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JPanel;
@@ -12,7 +14,7 @@ public final class NoticeStrip extends JPanel {
     private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
 
     public NoticeStrip() {
-        super(new MigLayout("insets 5 18 5 18, fillx", "[0::,grow,fill]14[]", "[center]"));
+        super(new MigLayout("insets 5 18 6 18, fillx", "[0::,grow,fill]14[]", "[center]"));
         Styles.as(Styles.NOTICE, this);
         buttons.setOpaque(false);
         add(words, "wmin 0");
@@ -22,7 +24,6 @@ public final class NoticeStrip extends JPanel {
 
     public void show(String sentence, List<? extends AbstractButton> ways) {
         words.setText(sentence);
-        words.getAccessibleContext().setAccessibleName(sentence);
         buttons.removeAll();
         ways.forEach(buttons::add);
         setVisible(true);
@@ -36,5 +37,13 @@ public final class NoticeStrip extends JPanel {
     /** The sentence shown, empty when hidden. */
     public String sentence() {
         return isVisible() ? words.getText() : "";
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        super.paintComponent(g);
+        int line = Math.max(1, UIScale.scale(1));
+        g.setColor(Palette.RULE.colour());
+        g.fillRect(0, getHeight() - line, getWidth(), line);
     }
 }

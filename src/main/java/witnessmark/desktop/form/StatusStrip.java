@@ -22,12 +22,11 @@ public final class StatusStrip extends JPanel {
     public void show(String sentence, @Nullable JButton way) {
         AccessibleContext context = getAccessibleContext();
         words.setText(sentence);
-        words.getAccessibleContext().setAccessibleName(sentence);
         while (getComponentCount() > 1) {
             remove(1);
         }
         if (way != null) {
-            add(way, "growx 0, gapleft 0");
+            add(way, "gapleft -8");
         }
         context.setAccessibleDescription(sentence);
         revalidate();

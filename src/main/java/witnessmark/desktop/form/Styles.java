@@ -39,6 +39,8 @@ public final class Styles {
     public static final String NOTICE = "notice";
     /** A scroll pane that stands for a field: with a field's border. */
     public static final String FIELD = "field";
+    /** A field that finds or filters. */
+    public static final String FIND = "find";
     /** The one main button of a page. */
     public static final String MAIN = "main";
 

@@ -20,7 +20,7 @@ import witnessmark.wording.Texts;
 /** The right sheet: what this run does. Advice, never a gate. */
 final class DoesPanel extends JPanel {
     /** As wide in every row, so that the seams stand in one column. */
-    private static final int STRIP = 122;
+    private static final int STRIP = 106;
 
     private final transient Texts texts;
     private final transient DoesModel does;

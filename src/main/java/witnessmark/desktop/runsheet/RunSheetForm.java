@@ -79,7 +79,7 @@ final class RunSheetForm extends JPanel {
     }
 
     private Sheet layOut() {
-        Sheet sheet = new Sheet("fill, novisualpadding, gapy 1", FOUR, "");
+        Sheet sheet = new Sheet("fill, novisualpadding, gapy 2", FOUR, "");
         section(sheet, "runsheet.which", false);
         sheet.add(boxOf(RunField.CAR), "span 2");
         sheet.add(boxOf(RunField.EVENT), "span 2, wrap");
@@ -97,7 +97,7 @@ final class RunSheetForm extends JPanel {
     }
 
     private void section(Sheet sheet, String key, boolean apart) {
-        sheet.add(Lettering.line(words.texts().get(key), Styles.SECTION), "span, wrap" + (apart ? ", gaptop 3" : ""));
+        sheet.add(Lettering.line(words.texts().get(key), Styles.SECTION), "span, wrap" + (apart ? ", gaptop 4" : ""));
     }
 
     private void row(Sheet sheet, RunField... fields) {

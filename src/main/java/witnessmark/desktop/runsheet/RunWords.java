@@ -121,11 +121,7 @@ final class RunWords {
     }
 
     private String shortly(Problem problem) {
-        String key = "runsheet.short." + problem.kind().name().toLowerCase(Locale.ROOT);
-        if (!texts.has(key)) {
-            return problems.note(problem);
-        }
-        return texts.get(key, problem.facts().stream().map(this::figure).toArray());
+        return ShortFacts.sentence(texts, problem, this::figure).orElseGet(() -> problems.note(problem));
     }
 
     /** A fact with its unit. */

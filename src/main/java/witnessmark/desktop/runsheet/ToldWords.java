@@ -1,7 +1,6 @@
 package witnessmark.desktop.runsheet;
 
 import java.time.LocalDate;
-import java.util.Locale;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.ledger.result.Life;
@@ -39,10 +38,7 @@ final class ToldWords {
     String line(FieldLine line) {
         Problem problem = line.problem();
         if (problem != null) {
-            String key = "runsheet.short." + problem.kind().name().toLowerCase(Locale.ROOT);
-            return texts.has(key)
-                    ? texts.get(key, problem.facts().stream().map(this::figure).toArray())
-                    : problems.note(problem);
+            return ShortFacts.sentence(texts, problem, this::figure).orElseGet(() -> problems.note(problem));
         }
         Note note = line.note();
         return note.kind() == Note.Kind.UNDERSTOOD

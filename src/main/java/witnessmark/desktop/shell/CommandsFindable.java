@@ -1,5 +1,6 @@
 package witnessmark.desktop.shell;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -27,6 +28,7 @@ final class CommandsFindable implements Findable {
         return commands.get().stream()
                 .filter(Command::isEnabled)
                 .filter(command -> matches(command, words))
+                .sorted(Comparator.comparingInt(command -> rank(command, words[0])))
                 .limit(most)
                 .map(CommandsFindable::found)
                 .toList();
@@ -40,6 +42,15 @@ final class CommandsFindable implements Findable {
             }
         }
         return true;
+    }
+
+    /** A name that begins so stands before one that holds it, and that before a tip that does. */
+    private static int rank(Command command, String word) {
+        String name = command.name().toLowerCase(Locale.ROOT);
+        if (name.startsWith(word)) {
+            return 0;
+        }
+        return name.contains(word) ? 1 : 2;
     }
 
     private static Found found(Command command) {

@@ -6,6 +6,7 @@ import java.awt.Window;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -20,10 +21,13 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.task.Ticking;
 import witnessmark.wording.Texts;
 
 /** Says that something broke, what that means for the logbook, and what to do. */
 public final class CrashDialog {
+    private static final Duration COUNTING = Duration.ofMillis(500);
+
     private final Texts texts;
     private final Supplier<Tasks> tasks;
     private final Supplier<String> lastSaved;
@@ -40,22 +44,24 @@ public final class CrashDialog {
     void show(@Nullable Window parent, Thread thread, Throwable failure, IntSupplier repeats) {
         String title = texts.get("shell.crash.title");
         JDialog dialog = new JDialog(parent, title, Dialog.ModalityType.DOCUMENT_MODAL);
-        JPanel content = content(dialog, CrashReport.text(thread, failure), repeats);
+        JTextArea said = Lettering.paragraph("", Styles.NOTE);
+        JPanel content = content(dialog, CrashReport.text(thread, failure), said);
         dialog.setContentPane(content);
         dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
         dialog.pack();
         dialog.setLocationRelativeTo(parent);
-        dialog.setVisible(true);
+        try (Ticking ticking = tasks.get().every(COUNTING, () -> tellRepeats(said, repeats.getAsInt()))) {
+            dialog.setVisible(true);
+        }
     }
 
     /** What the dialog shows; it can be looked at without a display. */
-    JPanel content(@Nullable JDialog dialog, String report, IntSupplier repeats) {
+    JPanel content(@Nullable JDialog dialog, String report, JTextArea said) {
         JPanel content = new JPanel(new MigLayout("insets 18, gap 8, fillx", "[420::,grow,fill]"));
         content.add(Lettering.line(texts.get("shell.crash.title"), Styles.SECTION), "wrap");
         String saved = lastSaved.get();
         String sentence = saved.isEmpty() ? texts.get("shell.crash.text") : texts.get("shell.crash.textSaved", saved);
         content.add(Lettering.paragraph(sentence, Styles.FIELD_LABEL), "growx, wmin 0, wrap");
-        JTextArea said = Lettering.paragraph("", Styles.NOTE);
         content.add(said, "growx, wmin 0, wrap 14");
         Runnable close = () -> {
             if (dialog != null) {
@@ -66,10 +72,6 @@ public final class CrashDialog {
         JButton save =
                 Buttons.plain(Caption.of(texts.get("shell.crash.saveReport")), () -> save(content, said, report));
         JButton leave = Buttons.plain(Caption.of(texts.get("shell.crash.quit")), quit);
-        int count = repeats.getAsInt();
-        if (count > 0) {
-            said.setText(texts.get("shell.crash.repeats", count));
-        }
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8", "[grow][][][]"));
         buttons.add(leave, "skip");
         buttons.add(save);
@@ -84,6 +86,13 @@ public final class CrashDialog {
                             JComponent.WHEN_IN_FOCUSED_WINDOW);
         }
         return content;
+    }
+
+    /** Says how often it happened again while the notice stood open. */
+    void tellRepeats(JTextArea said, int count) {
+        if (count > 0) {
+            said.setText(texts.get("shell.crash.repeats", count));
+        }
     }
 
     private void save(JPanel content, JTextArea said, String report) {

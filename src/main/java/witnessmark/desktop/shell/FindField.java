@@ -44,6 +44,7 @@ final class FindField extends JTextField {
         this.latest = new Latest(tasks);
         this.soon = tasks.later(Duration.ofMillis(60), this::ask);
         this.popup = new FindPopup(this, texts, this::leave);
+        Styles.as(Styles.FIND, this);
         setColumns(20);
         putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, texts.get("shell.find.placeholder"));
         putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, glyph());

@@ -1,7 +1,9 @@
 package witnessmark.desktop.shell;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -15,7 +17,7 @@ import witnessmark.wording.Texts;
 
 /** The results under the find field, in groups. It never takes the focus: the field keeps it. */
 final class FindPopup {
-    private static final int MOST_ROWS = 16;
+    private static final int MOST_HIGH = 440;
 
     private final JComponent field;
     private final Texts texts;
@@ -48,7 +50,6 @@ final class FindPopup {
         list.setCellRenderer(new FoundCell());
         rows.clear();
         rows.addAll(found);
-        list.setVisibleRowCount(Math.min(MOST_ROWS, found.size()));
         list.clearSelection();
         move(1);
         long count = found.stream().filter(row -> !row.isHeading()).count();
@@ -56,9 +57,9 @@ final class FindPopup {
         list.getAccessibleContext().setAccessibleDescription(words);
         field.getAccessibleContext().setAccessibleDescription(words);
         if (field.isShowing()) {
-            popup.setPreferredSize(null);
-            Dimension wanted = popup.getPreferredSize();
-            popup.setPreferredSize(new Dimension(Math.max(field.getWidth(), 1), wanted.height));
+            int height = Math.min(list.getPreferredSize().height, UIScale.scale(MOST_HIGH));
+            Insets around = popup.getInsets();
+            popup.setPreferredSize(new Dimension(field.getWidth(), height + around.top + around.bottom));
             popup.show(field, 0, field.getHeight());
         }
     }

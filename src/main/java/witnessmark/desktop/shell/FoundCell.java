@@ -31,6 +31,7 @@ final class FoundCell implements ListCellRenderer<FoundRow> {
             JList<? extends FoundRow> list, FoundRow value, int index, boolean selected, boolean focused) {
         if (value.isHeading()) {
             heading.setText(value.text());
+            headingRow.invalidate();
             headingRow.getAccessibleContext().setAccessibleName(value.text());
             return headingRow;
         }
@@ -38,6 +39,7 @@ final class FoundCell implements ListCellRenderer<FoundRow> {
         note.setText(value.note());
         title.setForeground((selected ? Palette.RAIL_SELECTION_INK : Palette.INK).colour());
         note.setForeground((selected ? Palette.RAIL_SELECTION_INK : Palette.INK2).colour());
+        row.invalidate();
         row.selected = selected;
         String words = value.note().isEmpty() ? value.text() : value.text() + ", " + value.note();
         row.getAccessibleContext().setAccessibleName(words);

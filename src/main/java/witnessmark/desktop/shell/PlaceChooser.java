@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.wording.Texts;
 
-/** The rail of a narrow window: the same places as a drop-down beside the title. */
+/** The rail of a narrow window: the same places as a drop-down beside the title. Closed, it says what it
+ * is, since the title says where one is. */
 final class PlaceChooser extends JComboBox<PlaceId> {
     private boolean showing;
 
@@ -28,7 +29,7 @@ final class PlaceChooser extends JComboBox<PlaceId> {
                     int index,
                     boolean selected,
                     boolean focused) {
-                String words = value == null ? texts.get("shell.chooser.elsewhere") : texts.get(value.key());
+                String words = index < 0 || value == null ? texts.get("shell.rail") : texts.get(value.key());
                 return label.getListCellRendererComponent(list, words, index, selected, focused);
             }
         });

@@ -23,11 +23,11 @@ final class RailCell implements ListCellRenderer<RailRow> {
     private final Row row = new Row();
     private final JLabel title = Lettering.line("", Styles.FIELD_LABEL);
     private final JLabel note = Lettering.line("", Styles.STRONG);
-    private final String draft;
+    private final String draftWord;
     private Object look = new Object();
 
     RailCell(Texts texts) {
-        draft = texts.get("shell.rail.draft");
+        draftWord = texts.get("shell.rail.draft");
         heading.setOpaque(false);
         heading.add(headingText);
         row.add(title);
@@ -40,17 +40,21 @@ final class RailCell implements ListCellRenderer<RailRow> {
         follow();
         if (value.isHeading()) {
             headingText.setText(value.title());
+            heading.invalidate();
             heading.getAccessibleContext().setAccessibleName(value.title());
             return heading;
         }
         Font plain = UIManager.getFont("Label.font");
         title.setFont(selected ? plain.deriveFont(Font.BOLD) : plain);
         title.setText(value.title());
+        boolean draft = value.note().draft();
         int waiting = value.note().waiting();
-        note.setText(value.note().draft() ? "\u2022 " + draft : waiting > 0 ? Integer.toString(waiting) : "");
+        note.setText(draft ? "\u2022 " + draftWord : waiting > 0 ? Integer.toString(waiting) : "");
+        note.setFont(draft ? plain : plain.deriveFont(Font.BOLD));
         Palette ink = selected ? Palette.RAIL_SELECTION_INK : Palette.INK;
         title.setForeground(ink.colour());
         note.setForeground(ink.colour());
+        row.invalidate();
         row.selected = selected;
         row.focused = selected && list.isFocusOwner();
         String words = value.noteWords();

@@ -39,6 +39,11 @@ public final class ShellFrame extends JFrame {
         bindMoreKeys();
         addWindowListener(new WindowAdapter() {
             @Override
+            public void windowOpened(WindowEvent e) {
+                pane.focusPage();
+            }
+
+            @Override
             public void windowClosing(WindowEvent e) {
                 context.quit().run();
             }

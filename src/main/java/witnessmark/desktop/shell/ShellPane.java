@@ -233,7 +233,7 @@ public final class ShellPane extends JPanel {
         pages.repaint();
     }
 
-    private void focusPage() {
+    void focusPage() {
         firstFocus().requestFocusInWindow();
     }
 

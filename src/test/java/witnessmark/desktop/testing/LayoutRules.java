@@ -31,6 +31,8 @@ import witnessmark.desktop.form.NoteLine;
 public final class LayoutRules {
     private static final int TARGET = 24;
     private static final int ROWS = 5;
+    /** The share of a line that must be left of it where it may be cut. */
+    private static final double LEAST_SHOWN = 0.4;
 
     /** A focus ring may reach over an edge. */
     private final int slack = UIScale.scale(2);
@@ -102,11 +104,17 @@ public final class LayoutRules {
             return;
         }
         boolean words = component instanceof JLabel || component instanceof AbstractButton;
-        if (!words || component instanceof NoteLine || mayBeCut(component)) {
+        if (!words) {
             return;
         }
         Dimension wanted = component.getPreferredSize();
-        if (wanted.width > component.getWidth() + slack || wanted.height > component.getHeight() + slack) {
+        boolean mayBeCut = component instanceof NoteLine || mayBeCut(component);
+        double room = (double) component.getWidth() / Math.max(1, wanted.width);
+        if (mayBeCut && wanted.width > 0 && room < LEAST_SHOWN) {
+            broken.add(name(component) + " is cut to almost nothing: " + component.getWidth() + " of " + wanted.width);
+        }
+        if (!mayBeCut
+                && (wanted.width > component.getWidth() + slack || wanted.height > component.getHeight() + slack)) {
             broken.add(name(component) + " is cut: " + component.getSize() + ", needs " + wanted);
         }
     }

@@ -48,7 +48,7 @@ public final class GalleryBoard implements Place {
         side.add(lastOut(first));
         side.add(stillOpen());
         side.add(new JLabel(), "push");
-        page.add(new ScrollPage(new SideBySide(jobs, side, 280, 800)), "grow, wmin 0");
+        page.add(new ScrollPage(new SideBySide(jobs, side, 280, 1000)), "grow, wmin 0");
     }
 
     private Sheet jobs() {

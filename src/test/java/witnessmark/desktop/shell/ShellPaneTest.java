@@ -1,0 +1,278 @@
+package witnessmark.desktop.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.KeyStroke;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.shell.gallery.Gallery;
+import witnessmark.desktop.testing.GoldenText;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.Ui;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.wording.Texts;
+
+@UiTest
+class ShellPaneTest {
+    private Gallery gallery;
+    private ShellPane pane;
+
+    @BeforeEach
+    void open() {
+        gallery = new Gallery(Looks.light(), Texts.in(Locale.UK));
+        pane = gallery.pane;
+        Stage.lay(pane, 1366, 744);
+    }
+
+    @AfterEach
+    void close() {
+        gallery.close();
+    }
+
+    private Command command(String key) {
+        return pane.commands().all().stream()
+                .filter(command -> command.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private PlaceId shown() {
+        return pane.place().orElseThrow().id();
+    }
+
+    @Test
+    void the_rail_lists_the_places_there_are_under_their_groups() {
+        assertThat(rows()).containsExactly("At the track", "Before we go", "Run sheet", "In the workshop", "Engines");
+    }
+
+    private List<String> rows() {
+        var model = pane.rail().places().getModel();
+        return java.util.stream.IntStream.range(0, model.getSize())
+                .mapToObj(i -> model.getElementAt(i).title())
+                .toList();
+    }
+
+    @Test
+    void arrows_in_the_rail_step_over_headings_both_ways() {
+        var list = pane.rail().places();
+        list.setSelectedIndex(2);
+        assertThat(shown()).isEqualTo(PlaceId.RUN_SHEET);
+        list.setSelectedIndex(3);
+        assertThat(shown()).as("over the heading").isEqualTo(PlaceId.ENGINES);
+        list.setSelectedIndex(3);
+        assertThat(shown()).as("and back").isEqualTo(PlaceId.RUN_SHEET);
+        list.setSelectedIndex(1);
+        list.setSelectedIndex(0);
+        assertThat(shown()).as("nothing above the first place").isEqualTo(PlaceId.BEFORE_WE_GO);
+    }
+
+    @Test
+    void back_and_forward_go_over_places_and_are_off_where_there_is_nothing() {
+        assertThat(command("shell.command.back").isEnabled()).isFalse();
+        assertThat(command("shell.command.back").getValue(javax.swing.Action.SHORT_DESCRIPTION))
+                .isEqualTo("Nowhere to go back to yet");
+        gallery.desk.go(PlaceId.ENGINES);
+        command("shell.command.back").perform();
+        assertThat(shown()).isEqualTo(PlaceId.BEFORE_WE_GO);
+        assertThat(command("shell.command.back").isEnabled()).isFalse();
+        command("shell.command.forward").perform();
+        assertThat(shown()).isEqualTo(PlaceId.ENGINES);
+        assertThat(command("shell.command.forward").isEnabled()).isFalse();
+    }
+
+    @Test
+    void a_page_is_built_at_its_first_visit_and_kept() {
+        gallery.desk.go(PlaceId.ENGINES);
+        var first = gallery.list.component();
+        gallery.desk.go(PlaceId.RUN_SHEET);
+        gallery.desk.go(PlaceId.ENGINES);
+        assertThat(first.isVisible()).isTrue();
+        assertThat(first.getParent()).isNotNull();
+    }
+
+    @Test
+    void a_page_remembered_that_no_longer_exists_is_not_gone_to() {
+        pane.go(new Visit("INCIDENTS", null));
+        assertThat(shown()).isEqualTo(PlaceId.BEFORE_WE_GO);
+    }
+
+    @Test
+    void what_waits_is_told_beside_the_place_and_to_screen_readers() {
+        gallery.desk.waiting(PlaceId.ENGINES, 2);
+        gallery.desk.draft(PlaceId.ENGINES, true);
+        RailRow row = pane.rail().places().getModel().getElementAt(4);
+        assertThat(row.noteWords()).isEqualTo("2 waiting, draft");
+        gallery.desk.waiting(PlaceId.ENGINES, 0);
+        gallery.desk.draft(PlaceId.ENGINES, false);
+        assertThat(pane.rail().places().getModel().getElementAt(4).noteWords()).isEmpty();
+        assertThat(shown()).as("showing a count goes nowhere").isEqualTo(PlaceId.BEFORE_WE_GO);
+    }
+
+    @Test
+    void no_two_commands_share_a_key_and_none_is_on_the_key_for_foreign_letters() {
+        Set<KeyStroke> seen = new HashSet<>();
+        for (Command command : pane.commands().all()) {
+            KeyStroke key = command.accelerator();
+            if (key != null) {
+                assertThat(seen.add(key)).as(command.key()).isTrue();
+                int altGr = java.awt.event.InputEvent.CTRL_DOWN_MASK | java.awt.event.InputEvent.ALT_DOWN_MASK;
+                assertThat(key.getModifiers() & altGr).as(command.key()).isNotEqualTo(altGr);
+            }
+        }
+    }
+
+    @Test
+    void two_commands_on_one_key_are_refused() {
+        Texts texts = gallery.texts;
+        Command one = new Command(texts, "shell.command.find", CommandMenu.GO, 1, Keys.menu('K'), () -> {});
+        Command two = new Command(texts, "shell.command.back", CommandMenu.GO, 1, Keys.menu('K'), () -> {});
+        assertThatThrownBy(() -> new Commands(List.of(one, two))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void every_command_is_in_the_menu_bar_and_no_menu_is_empty() {
+        JMenuBar bar = pane.menuBar();
+        Set<Object> inMenus = new HashSet<>();
+        for (int i = 0; i < bar.getMenuCount(); i++) {
+            assertThat(bar.getMenu(i).getItemCount()).isPositive();
+            for (java.awt.Component item : bar.getMenu(i).getMenuComponents()) {
+                if (item instanceof JMenuItem menuItem) {
+                    inMenus.add(menuItem.getAction());
+                }
+            }
+        }
+        assertThat(inMenus)
+                .containsExactlyInAnyOrderElementsOf(
+                        new HashSet<Object>(pane.commands().all()));
+    }
+
+    @Test
+    void letters_of_one_menu_are_told_apart() {
+        JMenuBar bar = pane.menuBar();
+        Set<Integer> menus = new HashSet<>();
+        for (int i = 0; i < bar.getMenuCount(); i++) {
+            assertThat(menus.add(bar.getMenu(i).getMnemonic())).isTrue();
+            Set<Integer> items = new HashSet<>();
+            for (java.awt.Component item : bar.getMenu(i).getMenuComponents()) {
+                if (item instanceof JMenuItem menuItem && menuItem.getMnemonic() != 0) {
+                    assertThat(items.add(menuItem.getMnemonic()))
+                            .as(bar.getMenu(i).getText() + " " + menuItem.getText())
+                            .isTrue();
+                }
+            }
+        }
+    }
+
+    @Test
+    void finding_shows_groups_and_enter_does_what_was_found() {
+        FindField find = pane.findField();
+        find.setText("engines");
+        gallery.tasks.awaitIdle();
+        assertThat(find.popup().list().getSelectedValue().text()).isEqualTo("Engines");
+        assertThat(find.popup().list().getModel().getElementAt(0).text()).isEqualTo("Commands");
+        Ui.press(find, Keys.plain(java.awt.event.KeyEvent.VK_ENTER));
+        assertThat(shown()).isEqualTo(PlaceId.ENGINES);
+        assertThat(find.getText()).isEmpty();
+    }
+
+    @Test
+    void the_best_match_stands_first() {
+        pane.findField().setText("dark");
+        gallery.tasks.awaitIdle();
+        assertThat(pane.findField().popup().list().getSelectedValue().text()).isEqualTo("Dark");
+    }
+
+    @Test
+    void finding_nothing_says_so_and_enter_then_does_nothing() {
+        FindField find = pane.findField();
+        find.setText("zzzz");
+        gallery.tasks.awaitIdle();
+        assertThat(find.popup().list().getModel().getElementAt(0).text())
+                .isEqualTo("Nothing found for 'zzzz'. Try fewer letters.");
+        Ui.press(find, Keys.plain(java.awt.event.KeyEvent.VK_ENTER));
+        assertThat(shown()).isEqualTo(PlaceId.BEFORE_WE_GO);
+    }
+
+    @Test
+    void words_that_look_like_markup_are_shown_as_they_are() {
+        gallery.desk.say("<html><b>K03</b>");
+        assertThat(GoldenText.of(pane)).contains("<html><b>K03</b>");
+    }
+
+    @Test
+    void help_follows_the_page_and_fits_at_every_size() {
+        command("shell.command.help").perform();
+        Stage.lay(pane, 1366, 744);
+        assertThat(GoldenText.of(pane)).contains("Whether an engine may run.");
+        gallery.desk.go(PlaceId.RUN_SHEET);
+        Stage.lay(pane, 1366, 744);
+        assertThat(GoldenText.of(pane)).contains("An empty field means not recorded.");
+        Stage.lay(pane, 960, 600);
+        assertThat(LayoutRules.broken(pane)).isEmpty();
+        command("shell.command.help").perform();
+        Stage.lay(pane, 960, 600);
+        assertThat(GoldenText.of(pane)).doesNotContain("An empty field means not recorded.");
+    }
+
+    @Test
+    void every_place_has_help() {
+        for (PlaceId place : PlaceId.values()) {
+            for (String part : List.of("answers", "figures", "cannot", "keys")) {
+                assertThat(gallery.texts.has(place.helpKey() + "." + part + ".1"))
+                        .as(place + " " + part)
+                        .isTrue();
+            }
+        }
+    }
+
+    @Test
+    void a_narrow_window_has_a_drop_down_instead_of_the_rail_and_the_status_at_its_foot() {
+        Stage.lay(pane, 1099, 700);
+        assertThat(pane.rail().isVisible()).isFalse();
+        new Ui(pane).choice("Places").setSelectedItem(PlaceId.ENGINES);
+        assertThat(shown()).isEqualTo(PlaceId.ENGINES);
+        assertThat(GoldenText.of(pane)).contains("Saved 21:58");
+        Stage.lay(pane, 1100, 700);
+        assertThat(pane.rail().isVisible()).isTrue();
+        assertThat(GoldenText.of(pane)).contains("Saved 21:58");
+    }
+
+    @Test
+    void about_names_cautions_paths_and_licences_without_anything_cut() {
+        command("shell.command.about").perform();
+        Stage.lay(pane, 1366, 744);
+        assertThat(LayoutRules.broken(pane)).isEmpty();
+        assertThat(GoldenText.of(pane))
+                .contains("Limits come from you.", "/home/team/season.witness", "SIL Open Font License 1.1", "0.1.0");
+        command("shell.command.back").perform();
+        assertThat(shown()).isEqualTo(PlaceId.BEFORE_WE_GO);
+    }
+
+    @Test
+    void the_notice_under_the_menu_bar_stays_until_dismissed() {
+        gallery.desk.notice("This is a sample season.", List.of());
+        assertThat(pane.notice().sentence()).isEqualTo("This is a sample season.");
+        gallery.desk.dismissNotice();
+        assertThat(pane.notice().sentence()).isEmpty();
+    }
+
+    @Test
+    void every_icon_is_found() {
+        for (String name : List.of("icons/find.svg", "icons/app.svg")) {
+            assertThat(new com.formdev.flatlaf.extras.FlatSVGIcon(name, 16, 16).hasFound())
+                    .as(name)
+                    .isTrue();
+        }
+    }
+}
