@@ -10,6 +10,7 @@ import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
 import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Findable;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
@@ -24,6 +25,7 @@ import witnessmark.logbook.StartLogbook;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
+import witnessmark.wording.Units;
 
 /** The places around one logbook, with what can be done in each. */
 final class Places {
@@ -49,6 +51,8 @@ final class Places {
         all.add(runSheet);
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
+        commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
+        commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
         findable.addAll(RecordsFindable.all(
                 shell.texts(),
                 measures,
@@ -77,6 +81,11 @@ final class Places {
         if (strip != null) {
             strip.show();
         }
+    }
+
+    private static Command units(ShellContext shell, String key, Units units, Measures now, Window window) {
+        return new Command(shell.texts(), key, CommandMenu.VIEW, 4, null, () -> window.use(units))
+                .asChoice(units.equals(now.units()));
     }
 
     private static StartContext startContext(

@@ -15,6 +15,7 @@ import witnessmark.desktop.shell.ShellFrame;
 import witnessmark.desktop.start.OpenLogbook;
 import witnessmark.desktop.task.EventThread;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.domain.Team;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -123,12 +124,31 @@ final class Window implements OpenLogbook {
         }
         frame = made;
         book = opened;
+        made.pane().logbook(name(opened));
         made.open(PlaceId.BEFORE_WE_GO);
         places.shown();
     }
 
+    /** The team's name; the file's while no team is written down. */
+    private String name(OpenBook opened) {
+        Logbook logbook = opened.desk().logbook();
+        String team = logbook.facts()
+                .of(Team.class)
+                .inForce()
+                .findFirst()
+                .map(entry -> entry.fact().name())
+                .orElse(String.valueOf(logbook.path().getFileName()));
+        return opened.isSample() ? texts.get("shell.logbook.sample", team) : team;
+    }
+
+    /** Shows and types measures in these units from now on: the window is built anew around the same logbook. */
+    void use(Units units) {
+        outside.settings().put(UNITS, units.text());
+        again();
+    }
+
     /** Shows the same logbook again, after the units changed. */
-    void again() {
+    private void again() {
         OpenBook now = book;
         if (now != null) {
             show(now);
