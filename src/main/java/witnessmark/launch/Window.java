@@ -3,6 +3,7 @@ package witnessmark.launch;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.shell.CrashDialog;
@@ -126,7 +127,12 @@ final class Window implements OpenLogbook {
         book = opened;
         made.pane().logbook(name(opened));
         made.open(PlaceId.BEFORE_WE_GO);
-        places.shown();
+        Optional<Problem> readOnly = opened.desk().logbook().readOnly();
+        if (readOnly.isPresent()) {
+            notice(List.of(readOnly.get()));
+        } else {
+            places.shown();
+        }
     }
 
     /** The team's name; the file's while no team is written down. */
