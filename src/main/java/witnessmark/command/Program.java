@@ -7,7 +7,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
 
 /** The command line as a whole. */
 @Command(
@@ -53,12 +52,12 @@ public final class Program implements Runnable {
     }
 
     /**
-     * Says that there is no display to open a window on, and what works without one.
+     * Says why the program cannot go on, where there is no window to say it in.
      *
      * @return the exit code
      */
-    public static int noDisplay(Tools tools) {
-        new Answer(tools).problems(List.of(Problem.of(ProblemKind.NO_DISPLAY)));
+    public static int say(Tools tools, List<Problem> problems) {
+        new Answer(tools).problems(problems);
         tools.err().flush();
         return Exit.USAGE;
     }

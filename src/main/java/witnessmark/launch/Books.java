@@ -1,9 +1,13 @@
 package witnessmark.launch;
 
+import java.net.URISyntaxException;
+import java.nio.file.FileSystemNotFoundException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.CodeSource;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.start.RecentLogbooks;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.SampleSeason;
@@ -14,6 +18,8 @@ import witnessmark.outcome.Outcome;
 final class Books {
     /** System property: where the sample season's folder is, when it is not beside the program. */
     static final String SAMPLE = "witnessmark.sample";
+
+    private static final String FOLDER = "sample-season";
     /** Setting: the logbook open last, by absolute path; empty while that was the sample. */
     private static final String LAST = "logbook.last";
 
@@ -62,8 +68,26 @@ final class Books {
         return season.open(folder, outside.person()).map(desk -> new OpenBook(desk, folder, season));
     }
 
+    /** Where the property says; else in the folder the program was started in, or in one above the program itself. */
     private static Path sampleFolder() {
         String chosen = System.getProperty(SAMPLE);
-        return chosen == null ? Path.of("sample-season").toAbsolutePath() : Path.of(chosen);
+        if (chosen != null) {
+            return Path.of(chosen).toAbsolutePath();
+        }
+        Path here = Path.of(FOLDER).toAbsolutePath();
+        for (Path above = program(); above != null && !Files.isDirectory(here); above = above.getParent()) {
+            here = above.resolve(FOLDER);
+        }
+        return here;
+    }
+
+    /** The folder or jar the program runs from; null when that cannot be told. */
+    private static @Nullable Path program() {
+        CodeSource source = Books.class.getProtectionDomain().getCodeSource();
+        try {
+            return source == null ? null : Path.of(source.getLocation().toURI());
+        } catch (URISyntaxException | FileSystemNotFoundException e) {
+            return null;
+        }
     }
 }

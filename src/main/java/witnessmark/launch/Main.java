@@ -9,6 +9,8 @@ import java.util.Locale;
 import witnessmark.command.Console;
 import witnessmark.command.Program;
 import witnessmark.command.Tools;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -31,9 +33,10 @@ public final class Main {
             if (GraphicsEnvironment.isHeadless()) {
                 throw new HeadlessException();
             }
-            new Window(outside).start(List.of(args));
+            new Window(outside, problems -> System.exit(Program.say(tools(outside), problems)))
+                    .start(List.of(args));
         } catch (AWTError | HeadlessException e) {
-            System.exit(Program.noDisplay(tools(outside)));
+            System.exit(Program.say(tools(outside), List.of(Problem.of(ProblemKind.NO_DISPLAY))));
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.shell.CrashDialog;
 import witnessmark.desktop.shell.CrashNotice;
@@ -35,12 +36,15 @@ final class Window implements OpenLogbook {
     private final Look look;
     private final Tasks tasks;
     private final Books books;
+    private final Consumer<List<Problem>> lastWords;
     private @Nullable ShellFrame frame;
     private @Nullable OpenBook book;
     private Desk desk = new Desk();
 
-    Window(Outside outside) {
+    /** @param lastWords told the problems when no logbook at all can be opened; not expected to return */
+    Window(Outside outside, Consumer<List<Problem>> lastWords) {
         this.outside = outside;
+        this.lastWords = lastWords;
         this.look = new Look(outside.settings());
         CrashNotice crash =
                 new CrashNotice(() -> frame, new CrashDialog(texts, this::tasks, () -> "", this::quit));
@@ -54,6 +58,10 @@ final class Window implements OpenLogbook {
         EventThread.later(() -> look.install(false));
         Outcome<OpenBook> first = books.first(args);
         Outcome<OpenBook> shown = first.didWork() ? first : books.sample();
+        if (!shown.didWork()) {
+            lastWords.accept(first.problems());
+            return;
+        }
         EventThread.later(() -> {
             show(shown.orThrow());
             notice(first.problems());
