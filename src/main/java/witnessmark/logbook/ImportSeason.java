@@ -83,7 +83,8 @@ public final class ImportSeason {
                 UUID id = clash.entry().id().value();
                 if (clash.problem().stops() ? bad.add(id) : !queriesTold) {
                     Place place = places.get(id);
-                    problems.add(place == null ? clash.problem() : clash.problem().at(place));
+                    problems.add(
+                            place == null ? clash.problem() : clash.problem().at(place));
                 }
             }
             queriesTold = true;

@@ -15,7 +15,17 @@ import java.util.function.UnaryOperator;
 public final class Texts {
     /** The bundles, each a file under {@code i18n}. */
     public static final List<String> BUNDLES = List.of(
-            "shell", "form", "runsheet", "engines", "beforewego", "problems", "records", "measures", "command", "help");
+            "shell",
+            "form",
+            "runsheet",
+            "engines",
+            "beforewego",
+            "problems",
+            "records",
+            "measures",
+            "command",
+            "help",
+            "sheets");
 
     private final Map<String, String> patterns;
     private final Locale locale;

@@ -41,11 +41,11 @@ public final class CrashDialog {
         this.quit = quit;
     }
 
-    void show(@Nullable Window parent, Thread thread, Throwable failure, IntSupplier repeats) {
+    void show(@Nullable Window parent, String where, Throwable failure, IntSupplier repeats) {
         String title = texts.get("shell.crash.title");
         JDialog dialog = new JDialog(parent, title, Dialog.ModalityType.DOCUMENT_MODAL);
         JTextArea said = Lettering.paragraph("", Styles.NOTE);
-        JPanel content = content(dialog, CrashReport.text(thread, failure), said);
+        JPanel content = content(dialog, CrashReport.text(where, failure), said);
         dialog.setContentPane(content);
         dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
         dialog.pack();

@@ -13,7 +13,7 @@ import witnessmark.desktop.task.EventThread;
  * The last resort for what nobody foresaw, on any thread: it goes to the log, and one notice at a time tells people.
  * Repeats while it is open are counted.
  */
-public final class CrashNotice implements Thread.UncaughtExceptionHandler {
+public final class CrashNotice {
     private static final Logger LOG = Logger.getLogger(CrashNotice.class.getName());
 
     private final Supplier<? extends @Nullable Window> parent;
@@ -27,14 +27,18 @@ public final class CrashNotice implements Thread.UncaughtExceptionHandler {
         this.dialog = dialog;
     }
 
-    @Override
-    public void uncaughtException(Thread thread, Throwable failure) {
-        LOG.log(Level.SEVERE, "nobody foresaw this, on " + thread.getName(), failure);
+    /**
+     * Logs it and shows the notice, from whichever thread.
+     *
+     * @param where the name of the thread it happened on
+     */
+    public void tell(String where, Throwable failure) {
+        LOG.log(Level.SEVERE, "nobody foresaw this, on " + where, failure);
         if (open.compareAndSet(false, true)) {
             repeats.set(0);
             EventThread.later(() -> {
                 try {
-                    dialog.show(parent.get(), thread, failure, repeats::get);
+                    dialog.show(parent.get(), where, failure, repeats::get);
                 } finally {
                     open.set(false);
                 }

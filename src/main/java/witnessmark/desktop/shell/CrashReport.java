@@ -7,7 +7,7 @@ import java.io.StringWriter;
 final class CrashReport {
     private CrashReport() {}
 
-    static String text(Thread thread, Throwable failure) {
+    static String text(String where, Throwable failure) {
         StringWriter out = new StringWriter();
         PrintWriter print = new PrintWriter(out);
         String version = CrashReport.class.getPackage().getImplementationVersion();
@@ -15,7 +15,7 @@ final class CrashReport {
         for (String property : new String[] {"java.version", "java.vendor", "os.name", "os.version", "os.arch"}) {
             print.println(property + ": " + System.getProperty(property));
         }
-        print.println("thread: " + thread.getName());
+        print.println("thread: " + where);
         failure.printStackTrace(print);
         print.flush();
         return out.toString();

@@ -46,7 +46,7 @@ final class FindField extends JTextField {
         this.popup = new FindPopup(this, texts, this::leave);
         Styles.as(Styles.FIND, this);
         setColumns(20);
-        putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, texts.get("shell.find.placeholder"));
+        putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, texts.get("shell.find.example"));
         putClientProperty(FlatClientProperties.TEXT_FIELD_LEADING_ICON, glyph());
         putClientProperty(FlatClientProperties.TEXT_FIELD_TRAILING_COMPONENT, key());
         getAccessibleContext().setAccessibleName(texts.get("shell.find"));

@@ -1,27 +1,24 @@
 package witnessmark.desktop.shell;
 
 import com.formdev.flatlaf.util.SystemInfo;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
-import witnessmark.desktop.task.EventThread;
+import witnessmark.desktop.task.OtherProgram;
 
 /**
  * Asks the system whether it is dark, by its own commands. Not on the event thread: it waits up to half a second. What
  * cannot be found out counts as light.
  */
 public final class SystemTheme {
-    private static final long LIMIT_MS = 500;
+    private static final Duration LIMIT = Duration.ofMillis(500);
 
     private final Function<List<String>, Optional<String>> command;
 
     public SystemTheme() {
-        this(SystemTheme::output);
+        this(line -> OtherProgram.output(line, LIMIT));
     }
 
     /** @param command runs a command line and gives what it printed, or nothing when it failed */
@@ -52,44 +49,20 @@ public final class SystemTheme {
     /** The desktop portal answers 1 for dark, 2 for light, 0 for no preference. */
     boolean linux() {
         List<String> portal = List.of(
-                "gdbus",
-                "call",
-                "--session",
-                "--timeout=1",
-                "--dest",
-                "org.freedesktop.portal.Desktop",
-                "--object-path",
+                "dbus-send",
+                "--print-reply=literal",
+                "--reply-timeout=400",
+                "--dest=org.freedesktop.portal.Desktop",
                 "/org/freedesktop/portal/desktop",
-                "--method",
                 "org.freedesktop.portal.Settings.ReadOne",
-                "org.freedesktop.appearance",
-                "color-scheme");
+                "string:org.freedesktop.appearance",
+                "string:color-scheme");
         Optional<String> answer = command.apply(portal);
         if (answer.isPresent()) {
-            return answer.get().contains("uint32 1");
+            return answer.get().strip().endsWith("uint32 1");
         }
         return command.apply(List.of("gsettings", "get", "org.gnome.desktop.interface", "color-scheme"))
                 .map(printed -> printed.toLowerCase(Locale.ROOT).contains("dark"))
                 .orElse(false);
-    }
-
-    private static Optional<String> output(List<String> line) {
-        EventThread.refuse();
-        try {
-            Process process = new ProcessBuilder(line).redirectErrorStream(true).start();
-            if (!process.waitFor(LIMIT_MS, TimeUnit.MILLISECONDS)) {
-                process.destroyForcibly();
-                return Optional.empty();
-            }
-            try (InputStream in = process.getInputStream()) {
-                String printed = new String(in.readNBytes(4096), StandardCharsets.UTF_8);
-                return process.exitValue() == 0 ? Optional.of(printed) : Optional.empty();
-            }
-        } catch (IOException absent) {
-            return Optional.empty();
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            return Optional.empty();
-        }
     }
 }

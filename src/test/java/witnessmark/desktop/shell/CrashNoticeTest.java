@@ -62,7 +62,7 @@ class CrashNoticeTest {
 
     @Test
     void the_report_names_versions_and_where_it_broke() {
-        String report = CrashReport.text(Thread.currentThread(), new IllegalStateException("strip has no limit"));
+        String report = CrashReport.text("main", new IllegalStateException("strip has no limit"));
         assertThat(report)
                 .contains("Witness Mark", "java.version: " + System.getProperty("java.version"))
                 .contains("strip has no limit", "the_report_names_versions_and_where_it_broke");

@@ -4,19 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SystemThemeTest {
-    private static final Function<List<String>, Optional<String>> FAILS = line -> Optional.empty();
+    private static Optional<String> fails(List<String> line) {
+        return Optional.empty();
+    }
 
     /** 1 dark, 2 light, 0 no preference: freedesktop portal, org.freedesktop.appearance color-scheme. */
     @ParameterizedTest(name = "{0}: dark {1}")
     @CsvSource(
             delimiter = '|',
-            value = {"(<uint32 1>,)|true", "(<uint32 2>,)|false", "(<uint32 0>,)|false", "(<<uint32 1>>,)|true"})
+            value = {
+                "   variant       uint32 1|true",
+                "   variant       uint32 2|false",
+                "variant uint32 0|false",
+                "uint32 10|false"
+            })
     void the_portal_is_believed(String printed, boolean dark) {
         assertThat(new SystemTheme(line -> Optional.of(printed)).linux()).isEqualTo(dark);
     }
@@ -42,12 +48,12 @@ class SystemThemeTest {
     @Test
     void a_mac_prints_dark_or_fails() {
         assertThat(new SystemTheme(line -> Optional.of("Dark\n")).mac()).isTrue();
-        assertThat(new SystemTheme(FAILS).mac()).isFalse();
+        assertThat(new SystemTheme(SystemThemeTest::fails).mac()).isFalse();
     }
 
     @Test
     void what_cannot_be_found_out_counts_as_light() {
-        SystemTheme theme = new SystemTheme(FAILS);
+        SystemTheme theme = new SystemTheme(SystemThemeTest::fails);
         assertThat(theme.linux()).isFalse();
         assertThat(theme.windows()).isFalse();
         assertThat(theme.isDark()).isFalse();

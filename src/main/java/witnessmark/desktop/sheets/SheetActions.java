@@ -1,0 +1,151 @@
+package witnessmark.desktop.sheets;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.task.Later;
+import witnessmark.desktop.task.Latest;
+import witnessmark.logbook.port.Written;
+import witnessmark.logbook.sheets.FoundProblem;
+import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.SheetField;
+import witnessmark.logbook.sheets.SheetReading;
+import witnessmark.logbook.sheets.WriteSheet;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.wording.Texts;
+
+/** What happens off the event thread for a sheet: looking for contradictions while somebody types, and saving. */
+final class SheetActions {
+    private static final Logger LOG = LoggerFactory.getLogger(SheetActions.class);
+    private static final Duration QUIET = Duration.ofMillis(150);
+
+    private final SheetsContext context;
+    private final Texts texts;
+    private final WriteSheet writing;
+    private final SheetModel model;
+    private final SheetWords words;
+    private final Latest checks;
+    private final Later checkSoon;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private @Nullable SheetReading looked;
+    private boolean saving;
+    private String failure = "";
+
+    SheetActions(SheetsContext context, WriteSheet writing, SheetModel model, SheetWords words) {
+        this.context = context;
+        this.texts = context.texts();
+        this.writing = writing;
+        this.model = model;
+        this.words = words;
+        this.checks = new Latest(context.tasks());
+        this.checkSoon = context.tasks().later(QUIET, this::check);
+        model.onChange(this::modelChanged);
+    }
+
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    /** Why it could not be saved, in sentences; empty when nothing went wrong. */
+    String failure() {
+        return failure;
+    }
+
+    void clear() {
+        failure = "";
+        model.clear();
+        tell();
+    }
+
+    /**
+     * Saves the sheet.
+     *
+     * @param stopped told which field keeps it from being saved
+     * @param done told when it is in the logbook
+     */
+    void save(Consumer<SheetField> stopped, Runnable done) {
+        if (saving) {
+            return;
+        }
+        failure = "";
+        if (!model.ask()) {
+            model.stopped().stream().findFirst().ifPresent(stopped);
+            tell();
+            return;
+        }
+        saving = true;
+        LogSheet sheet = model.sheet();
+        Map<SheetField, String> typed = model.texts();
+        SheetReading reading = model.reading();
+        List<String> about = model.about();
+        String why = words.why(about);
+        context.tasks()
+                .write(
+                        texts.get("sheets.saving"),
+                        () -> attempt(sheet, typed, reading, why),
+                        attempt -> ended(attempt, about, stopped, done),
+                        thrown -> {
+                            LOG.error("a sheet could not be saved", thrown);
+                            saving = false;
+                            failure = texts.get("sheets.not_saved");
+                            tell();
+                        });
+    }
+
+    /** What came of saving. */
+    private record Attempt(SheetReading reading, List<FoundProblem> found, Outcome<Written> outcome) {}
+
+    private Attempt attempt(LogSheet sheet, Map<SheetField, String> typed, SheetReading reading, String why) {
+        List<FoundProblem> found = writing.check(reading);
+        List<Problem> stops =
+                found.stream().map(FoundProblem::problem).filter(Problem::stops).toList();
+        Outcome<Written> outcome = stops.isEmpty() ? writing.save(sheet, typed, why) : Outcome.didNot(stops);
+        return new Attempt(reading, found, outcome);
+    }
+
+    private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Runnable done) {
+        saving = false;
+        if (!attempt.outcome().didWork()) {
+            model.found(attempt.reading(), attempt.found());
+            failure = String.join(
+                    "\n",
+                    attempt.outcome().problems().stream().map(words::sentence).toList());
+            model.stopped().stream().findFirst().ifPresent(stopped);
+            tell();
+            return;
+        }
+        done.run();
+        context.window().say(words.saved(about), Caption.of(texts.get("sheets.undo")), context.undo());
+        context.window().changed();
+        tell();
+    }
+
+    private void modelChanged() {
+        if (model.reading() != looked) {
+            looked = model.reading();
+            if (!model.reading().entries().isEmpty()) {
+                checkSoon.poke();
+            }
+        }
+    }
+
+    private void check() {
+        SheetReading reading = model.reading();
+        checks.run(
+                texts.get("sheets.checking"),
+                () -> writing.check(reading),
+                found -> model.found(reading, found),
+                thrown -> LOG.error("a sheet could not be checked against the logbook", thrown));
+    }
+
+    private void tell() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+}

@@ -1,0 +1,186 @@
+package witnessmark.desktop.sheets;
+
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.beforewego.Aside;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.NoticeStrip;
+import witnessmark.desktop.form.ScrollPage;
+import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.Styles;
+import witnessmark.logbook.sheets.FieldKind;
+import witnessmark.logbook.sheets.SheetField;
+import witnessmark.logbook.sheets.SheetGroup;
+import witnessmark.logbook.sheets.SheetNote;
+import witnessmark.wording.Texts;
+
+/** One sheet as a page: headings, rows of four columns at most, a foot with what needs a look and the buttons. */
+final class SheetPage implements Aside {
+    private static final String COLUMNS =
+            "[0:110:,grow,fill,sg s]16[0:110:,grow,fill,sg s]16" + "[0:110:,grow,fill,sg s]16[0:110:,grow,fill,sg s]";
+
+    private final SheetModel model;
+    private final SheetActions actions;
+    private final SheetWords words;
+    private final Texts texts;
+    private final Runnable leave;
+    private final SheetFields fields;
+    private final JPanel page =
+            new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
+    private final NoticeStrip strip = new NoticeStrip();
+    private final SheetFoot foot;
+    private final List<Row> rows = new ArrayList<>();
+
+    /** A line of the sheet that is shown while one of its fields is asked for. */
+    private record Row(JComponent line, List<SheetField> of) {}
+
+    private @Nullable JTextArea readBack;
+
+    /** @param leave takes the page away */
+    SheetPage(SheetModel model, SheetActions actions, SheetWords words, Runnable leave) {
+        this.model = model;
+        this.actions = actions;
+        this.words = words;
+        this.texts = words.texts();
+        this.leave = leave;
+        this.fields = new SheetFields(model, words);
+        this.foot = new SheetFoot(buttons());
+        page.setOpaque(false);
+        page.add(new ScrollPage(sheet()), "grow, wrap");
+        page.add(strip, "growx, wrap");
+        page.add(foot, "growx");
+        SheetKeys.bind(page, Keys.menu(KeyEvent.VK_ENTER), "wm-save", this::save);
+        SheetKeys.bind(page, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", this::saveNext);
+        SheetKeys.bind(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
+        model.onChange(this::show);
+        actions.onChange(this::show);
+        show();
+    }
+
+    @Override
+    public String heading() {
+        return words.title();
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        return fields.input(model.firstEmpty());
+    }
+
+    SheetModel model() {
+        return model;
+    }
+
+    private List<JButton> buttons() {
+        return List.of(
+                Buttons.plain(Caption.of(texts.get("sheets.back")), leave),
+                Buttons.plain(Caption.of(texts.get("sheets.clear")), actions::clear),
+                Buttons.plain(Caption.of(texts.get("sheets.save_next")), this::saveNext),
+                Buttons.main(Caption.of(texts.get("sheets.save")), Keys.menu(KeyEvent.VK_ENTER), this::save));
+    }
+
+    private Sheet sheet() {
+        Sheet sheet = new Sheet("fillx, aligny top, wrap, hidemode 3", "[0::,grow,fill]", "");
+        sheet.add(Lettering.paragraph(words.intro(), Styles.NOTE), "growx, wmin 0");
+        for (SheetGroup group : model.sheet().groups()) {
+            List<SheetField> all = group.rows().stream().flatMap(List::stream).toList();
+            JComponent heading = Lettering.line(words.group(group.key()), Styles.SECTION);
+            rows.add(new Row(heading, all));
+            sheet.add(heading, "gaptop 6");
+            for (List<SheetField> row : group.rows()) {
+                JComponent line = line(row);
+                rows.add(new Row(line, row));
+                sheet.add(line, "growx, wmin 0");
+            }
+        }
+        return sheet;
+    }
+
+    /** A field that is not asked for leaves its columns empty, so that nothing jumps sideways. */
+    private JComponent line(List<SheetField> row) {
+        JPanel line = new JPanel(new MigLayout("insets 0, gap 0, fillx", COLUMNS, "[]"));
+        line.setOpaque(false);
+        int column = 0;
+        for (SheetField field : row) {
+            if (field.kind() == FieldKind.LINES) {
+                line.add(fields.box(field), "cell 0 0 2 1, growx, wmin 0");
+                JTextArea back = Lettering.paragraph(" ", Styles.ECHO);
+                readBack = back;
+                line.add(back, "cell 2 0 2 1, growx, wmin 0, aligny top, gaptop 24");
+            } else {
+                line.add(fields.box(field), "cell " + column + " 0 " + field.span() + " 1, growx, wmin 0");
+            }
+            column += field.span();
+        }
+        return line;
+    }
+
+    private void save() {
+        actions.save(this::look, () -> {
+            model.clear();
+            leave.run();
+        });
+    }
+
+    private void saveNext() {
+        actions.save(this::look, () -> {
+            model.next();
+            fields.box(model.firstEmpty()).takeFocus();
+        });
+    }
+
+    private void look(SheetField field) {
+        fields.box(field).takeFocus();
+    }
+
+    private void show() {
+        fields.show();
+        rows.forEach(row -> row.line().setVisible(row.of().stream().anyMatch(model::asks)));
+        showReadBack();
+        List<SheetField> stopped = model.stopped();
+        Consumer<Integer> goTo = at -> look(stopped.get(at));
+        foot.look(
+                texts.get("sheets.look", stopped.size()),
+                stopped.stream().map(words::label).toList(),
+                goTo);
+        if (actions.failure().isEmpty()) {
+            strip.dismiss();
+        } else {
+            strip.show(actions.failure(), List.of());
+        }
+    }
+
+    private void showReadBack() {
+        JTextArea back = readBack;
+        if (back == null) {
+            return;
+        }
+        StringBuilder lines = new StringBuilder();
+        for (SheetField field : model.reading().asked()) {
+            for (SheetNote note : model.reading().of(field).readBack()) {
+                lines.append(lines.isEmpty() ? "" : "\n").append(words.note(field, note));
+            }
+        }
+        String said = lines.isEmpty() ? " " : lines.toString();
+        if (!back.getText().equals(said)) {
+            back.setText(said);
+            back.getAccessibleContext().setAccessibleName(said);
+        }
+    }
+}

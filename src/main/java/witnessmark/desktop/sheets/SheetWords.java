@@ -1,0 +1,186 @@
+package witnessmark.desktop.sheets;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Locale;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Fact;
+import witnessmark.logbook.sheets.Choice;
+import witnessmark.logbook.sheets.FieldKind;
+import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.SheetField;
+import witnessmark.logbook.sheets.SheetNote;
+import witnessmark.logbook.sheets.SheetWord;
+import witnessmark.outcome.Problem;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Distance;
+import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Length;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.RunningTime;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/** The sentences of one sheet. */
+final class SheetWords {
+    private final Texts texts;
+    private final Measures measures;
+    private final Problems problems;
+    private final RecordWords records;
+    private final LogSheet sheet;
+
+    SheetWords(Texts texts, Measures measures, LogSheet sheet) {
+        this.texts = texts;
+        this.measures = measures;
+        this.problems = new Problems(texts, measures);
+        this.records = new RecordWords(texts);
+        this.sheet = sheet;
+    }
+
+    Texts texts() {
+        return texts;
+    }
+
+    String title() {
+        return texts.get("sheets.title." + sheet.key());
+    }
+
+    String intro() {
+        return texts.get("sheets.about." + sheet.key());
+    }
+
+    String group(String key) {
+        return texts.get("sheets.group." + key);
+    }
+
+    String label(SheetField field) {
+        String own = "sheets.field." + sheet.key() + "." + field.key();
+        return texts.get(texts.has(own) ? own : "sheets.field." + field.key());
+    }
+
+    /** A choice as it reads in its list. */
+    String choice(Choice choice) {
+        List<String> words = choice.facts().stream().map(this::named).toList();
+        if (words.size() > 1 && choice.facts().get(0) instanceof SheetWord) {
+            return texts.get("sheets.choice.of_kind", words.get(0), words.get(1));
+        }
+        return measures.row(words);
+    }
+
+    /** The line under a field. */
+    String line(SheetField field, SheetLine line) {
+        Problem problem = line.problem();
+        if (problem == null) {
+            return note(field, line.note());
+        }
+        String key = "sheets.short." + problem.kind().name().toLowerCase(Locale.ROOT);
+        return texts.has(key) ? texts.get(key, blanks(field, said(problem))) : problems.note(plain(problem));
+    }
+
+    /** The same in full, for the tip and for screen readers. */
+    String inFull(SheetField field, SheetLine line) {
+        Problem problem = line.problem();
+        return problem == null ? note(field, line.note()) : problems.note(plain(problem));
+    }
+
+    String note(SheetField field, SheetNote note) {
+        if (note.key().isEmpty()) {
+            return "";
+        }
+        if (note.key().equals("line")) {
+            return measures.row(
+                    note.facts().stream().map(fact -> shown(field, fact)).toList());
+        }
+        return texts.get("sheets.note." + note.key(), blanks(field, note.facts()));
+    }
+
+    String sentence(Problem problem) {
+        return problems.sentence(plain(problem));
+    }
+
+    String why(List<String> about) {
+        return texts.get("sheets.why." + sheet.key(), about.toArray());
+    }
+
+    String saved(List<String> about) {
+        return texts.get("sheets.saved." + sheet.key(), about.toArray());
+    }
+
+    /** Those facts of a problem that the short sentence under a field says; the field itself is above it. */
+    private static List<Object> said(Problem problem) {
+        List<Object> facts = problem.facts();
+        return switch (problem.kind()) {
+            case CANNOT_READ, UNUSUAL -> List.of(facts.get(2));
+            case TWO_READINGS -> List.of(facts.get(2), facts.get(3));
+            case OUT_OF_RANGE -> facts.subList(1, 4);
+            case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN -> List.of(facts.get(1));
+            default -> List.of();
+        };
+    }
+
+    private Object[] blanks(SheetField field, List<Object> facts) {
+        return facts.stream().map(fact -> shown(field, fact)).toArray();
+    }
+
+    /** Fields by their labels, so that any sentence can name them. */
+    private Problem plain(Problem problem) {
+        List<Object> facts = problem.facts().stream()
+                .map(fact -> fact instanceof SheetField field ? (Object) label(field) : fact)
+                .toList();
+        return new Problem(problem.kind(), facts, problem.place());
+    }
+
+    private String shown(SheetField field, Object fact) {
+        if (fact instanceof SheetField other) {
+            return label(other);
+        }
+        if (fact instanceof RunningTime time) {
+            return field.kind() == FieldKind.LINES ? measures.running(time) : measures.hours(time);
+        }
+        if (fact instanceof Counter counter && counter.unit() == Counter.Unit.MILLISECOND) {
+            return texts.get("sheets.unit.hours_long");
+        }
+        if (fact instanceof Counter counter) {
+            return counter.unit() == Counter.Unit.METRE ? texts.get("sheets.unit.km_long") : records.counter(counter);
+        }
+        return measure(fact);
+    }
+
+    private String measure(Object fact) {
+        if (fact instanceof LocalDate day) {
+            return measures.date(day);
+        }
+        if (fact instanceof LocalTime time) {
+            return measures.time(time);
+        }
+        if (fact instanceof Moment moment) {
+            return measures.moment(moment);
+        }
+        if (fact instanceof EngineSpeed speed) {
+            return measures.speed(speed);
+        }
+        if (fact instanceof Length length) {
+            return measures.length(length);
+        }
+        if (fact instanceof Distance distance) {
+            return measures.distance(distance);
+        }
+        return fact instanceof Integer number ? measures.number(number) : String.valueOf(fact);
+    }
+
+    private String named(Object fact) {
+        if (fact instanceof SheetWord word) {
+            return texts.get("sheets.word." + word.key());
+        }
+        if (fact instanceof Counter counter) {
+            return records.label(records.counter(counter));
+        }
+        if (fact instanceof Coded word) {
+            return records.label(records.word(word));
+        }
+        return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : String.valueOf(fact);
+    }
+}

@@ -1,0 +1,92 @@
+package witnessmark.desktop.sheets;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.beforewego.Aside;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.CommandMenu;
+import witnessmark.logbook.sheets.AddCar;
+import witnessmark.logbook.sheets.AddEngine;
+import witnessmark.logbook.sheets.AddEvent;
+import witnessmark.logbook.sheets.FitPart;
+import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.PutEngine;
+import witnessmark.logbook.sheets.SetLimit;
+import witnessmark.logbook.sheets.WriteSheet;
+
+/**
+ * The sheets of the window: for each a command in the Record menu, shown as a page over the first place. Tell it with
+ * {@link #showIn} where pages are shown before anything is opened.
+ */
+public final class Sheets {
+    private final SheetsContext context;
+    private final WriteSheet writing;
+    private final Map<String, SheetPage> pages = new HashMap<>();
+    private final LogSheet addCar = new AddCar();
+    private final LogSheet addEngine = new AddEngine();
+    private Consumer<Aside> show = page -> {};
+    private Runnable dismiss = () -> {};
+
+    public Sheets(SheetsContext context) {
+        this.context = context;
+        this.writing = new WriteSheet(context.book(), context.ids(), context.days());
+    }
+
+    /**
+     * Says where pages are shown.
+     *
+     * @param show puts a page up, the focus in it
+     * @param dismiss takes the page away
+     */
+    public void showIn(Consumer<Aside> show, Runnable dismiss) {
+        this.show = show;
+        this.dismiss = dismiss;
+    }
+
+    /** One command for each sheet. */
+    public List<Command> commands() {
+        List<Command> commands = new ArrayList<>();
+        for (LogSheet sheet : all()) {
+            commands.add(new Command(
+                    context.texts(), "sheets.command." + sheet.key(), CommandMenu.RECORD, 3, null, () -> open(sheet)));
+        }
+        return List.copyOf(commands);
+    }
+
+    /** Shows the sheet that adds a car. */
+    public void addCar() {
+        open(addCar);
+    }
+
+    /** Shows the sheet that adds an engine with its hours so far. */
+    public void addEngine() {
+        open(addEngine);
+    }
+
+    SheetPage page(LogSheet sheet) {
+        @Nullable SheetPage page = pages.get(sheet.key());
+        if (page == null) {
+            SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
+            SheetModel model = new SheetModel(writing, sheet, context.measures()::date);
+            SheetActions actions = new SheetActions(context, writing, model, words);
+            page = new SheetPage(model, actions, words, () -> dismiss.run());
+            pages.put(sheet.key(), page);
+        }
+        return Objects.requireNonNull(page);
+    }
+
+    List<LogSheet> all() {
+        return List.of(addCar, addEngine, new PutEngine(), new FitPart(), new AddEvent(), new SetLimit());
+    }
+
+    private void open(LogSheet sheet) {
+        SheetPage page = page(sheet);
+        page.model().open();
+        show.accept(page);
+    }
+}

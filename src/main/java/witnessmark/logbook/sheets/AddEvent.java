@@ -1,0 +1,148 @@
+package witnessmark.logbook.sheets;
+
+import static witnessmark.logbook.sheets.SheetField.of;
+import static witnessmark.logbook.sheets.SheetField.text;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Event;
+import witnessmark.domain.Id;
+import witnessmark.domain.PlannedRun;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Moment;
+
+/** Adds an event with its timetable. */
+public final class AddEvent implements LogSheet {
+    public static final SheetField NAME = text("name", 2);
+    public static final SheetField CIRCUIT = text("circuit", 2);
+    public static final SheetField FIRST = of("first_day", FieldKind.DAY);
+    public static final SheetField LAST = of("last_day", FieldKind.DAY);
+    public static final SheetField TRUCK = of("truck", FieldKind.DAY);
+    public static final SheetField TRUCK_TIME = of("truck_time", FieldKind.CLOCK);
+    public static final SheetField TIMETABLE = new SheetField("timetable", FieldKind.LINES, 4);
+
+    private static final int LONGEST_DAYS = 60;
+
+    @Override
+    public String key() {
+        return "add_event";
+    }
+
+    @Override
+    public List<SheetGroup> groups() {
+        return List.of(
+                SheetGroup.of("event", List.of(NAME, CIRCUIT), List.of(FIRST, LAST, TRUCK, TRUCK_TIME)),
+                SheetGroup.of("event_timetable", List.of(TIMETABLE)));
+    }
+
+    @Override
+    public Map<SheetField, String> fresh(SheetSight sight) {
+        return Map.of();
+    }
+
+    @Override
+    public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
+        return List.of();
+    }
+
+    @Override
+    public void read(ReadSheet in) {
+        ReadValues values = new ReadValues(in);
+        String name = in.newName(NAME, Event.class);
+        LocalDate first = values.plannedDay(FIRST);
+        LocalDate last = in.text(LAST).isEmpty() ? first : values.plannedDay(LAST);
+        if (in.text(LAST).isEmpty()) {
+            in.note(LAST, SheetNote.of("same_day"));
+        }
+        if (first != null && last != null && last.isBefore(first)) {
+            in.wrong(LAST, ProblemKind.ENDS_BEFORE_IT_BEGINS, in.text(NAME), first, last);
+        } else if (first != null && last != null && last.isAfter(first.plusDays(LONGEST_DAYS))) {
+            in.wrong(LAST, ProblemKind.OUT_OF_RANGE, LAST, last, first, first.plusDays(LONGEST_DAYS));
+        }
+        Moment truck = truck(in, values);
+        List<Timetable.Line> lines =
+                first == null || last == null || last.isBefore(first) ? List.of() : timetable(in, first, last);
+        if (!in.fine() || first == null || last == null) {
+            return;
+        }
+        Id<Event> event = in.make(
+                NAME,
+                new Event(name, in.text(CIRCUIT), first, last, in.sight().view().zone(), truck, ""));
+        int turn = 1;
+        for (Timetable.Line line : lines) {
+            in.make(
+                    TIMETABLE,
+                    new PlannedRun(event, turn++, line.kind(), line.name(), line.day(), line.out(), line.expected()));
+        }
+    }
+
+    @Override
+    public List<String> about(SheetTyped typed, SheetSight sight) {
+        return List.of(typed.text(NAME));
+    }
+
+    private static @Nullable Moment truck(ReadSheet in, ReadValues values) {
+        if (in.text(TRUCK).isEmpty()) {
+            in.note(TRUCK, SheetNote.of("if_known"));
+            if (!in.text(TRUCK_TIME).isEmpty()) {
+                in.wrong(TRUCK, ProblemKind.NEEDED, TRUCK);
+            }
+            return null;
+        }
+        LocalDate day = values.plannedDay(TRUCK);
+        var clock = values.echoed(TRUCK_TIME, witnessmark.quantity.typed.TypedClock::read);
+        if (day == null) {
+            return null;
+        }
+        return clock == null
+                ? Moment.endOf(day, in.sight().view().zone())
+                : Moment.of(day.atTime(clock), in.sight().view().zone());
+    }
+
+    private static List<Timetable.Line> timetable(ReadSheet in, LocalDate first, LocalDate last) {
+        Timetable table = new Timetable(TIMETABLE, first, last);
+        List<Timetable.Line> lines = new ArrayList<>();
+        List<SheetNote> back = new ArrayList<>();
+        Problem wrong = null;
+        for (String text :
+                in.text(TIMETABLE).lines().filter(line -> !line.isBlank()).toList()) {
+            Timetable.Read read = table.read(text);
+            Timetable.Line line = read.line();
+            if (line == null) {
+                wrong = wrong == null ? read.problem() : wrong;
+                back.add(SheetNote.of("line_not_read", text.strip()));
+            } else if (lines.stream().anyMatch(other -> other.name().equalsIgnoreCase(line.name()))) {
+                wrong = wrong == null
+                        ? Problem.of(ProblemKind.NAME_TAKEN, RecordTypes.of(PlannedRun.class), line.name())
+                        : wrong;
+                back.add(SheetNote.of("line_not_read", text.strip()));
+            } else {
+                lines.add(line);
+                back.add(inWords(line));
+            }
+        }
+        if (wrong != null) {
+            in.wrong(TIMETABLE, wrong.kind(), wrong.facts().toArray());
+        } else {
+            in.note(TIMETABLE, lines.isEmpty() ? SheetNote.of("line_form") : SheetNote.echo("lines", lines.size()));
+        }
+        in.readBack(TIMETABLE, back);
+        return lines;
+    }
+
+    private static SheetNote inWords(Timetable.Line line) {
+        List<Object> facts = new ArrayList<>(List.of(line.name(), line.day()));
+        if (line.out() != null) {
+            facts.add(line.out());
+        }
+        if (line.expected() != null) {
+            facts.add(line.expected());
+        }
+        return new SheetNote("line", facts, true);
+    }
+}

@@ -1,0 +1,259 @@
+package witnessmark.logbook.sheets;
+
+import static witnessmark.logbook.sheets.SheetField.choice;
+import static witnessmark.logbook.sheets.SheetField.of;
+import static witnessmark.logbook.sheets.SheetField.text;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
+import witnessmark.domain.Position;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Moment;
+
+/** Fits a part, a spare one or a new one; the part that is there comes off at the same moment. */
+public final class FitPart implements LogSheet {
+    public static final SheetField PLACE = choice("place", 1);
+    public static final SheetField POSITION = choice("position", 1);
+    public static final SheetField SINCE = of("since", FieldKind.DAY);
+    public static final SheetField SINCE_TIME = of("since_time", FieldKind.CLOCK);
+    public static final SheetField OFF_WHY = text("off_why", 2);
+    public static final SheetField OFF_CONDITION = text("off_condition", 2);
+    public static final SheetField PART = choice("part", 1);
+    public static final SheetField MARK = text("mark", 1);
+    public static final SheetField BOUGHT = of("bought", FieldKind.DAY);
+    public static final SheetField PART_DESIGN = choice("part_design", 1);
+    public static final SheetField PART_DESIGN_NAME = text("part_design_name", 2);
+    public static final SheetField MAKER = text("maker", 1);
+    public static final SheetField SINGLE_USE = choice("single_use", 1);
+    /** How known the hours of a new part are; see {@link AddEngine#HOURS_HOW}. */
+    public static final SheetField HOURS_HOW = HoursSoFar.HOW;
+
+    @Override
+    public String key() {
+        return "fit_part";
+    }
+
+    @Override
+    public List<SheetGroup> groups() {
+        return List.of(
+                SheetGroup.of("where", List.of(PLACE, POSITION, SINCE, SINCE_TIME), List.of(OFF_WHY, OFF_CONDITION)),
+                SheetGroup.of(
+                        "which_part",
+                        List.of(PART, MARK, BOUGHT, PART_DESIGN),
+                        List.of(PART_DESIGN_NAME, MAKER, SINGLE_USE)),
+                HoursSoFar.group());
+    }
+
+    @Override
+    public Map<SheetField, String> fresh(SheetSight sight) {
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(SINCE, sight.today().minusDays(1).toString());
+        out.put(PART, SheetWord.NEW_PART.key());
+        out.put(PART_DESIGN, SheetWord.NEW_DESIGN.key());
+        out.put(SINGLE_USE, SheetWord.NO.key());
+        HoursSoFar.fresh(out, SheetWord.PART_NEW, sight);
+        return out;
+    }
+
+    @Override
+    public Set<SheetField> kept() {
+        return Set.of(PLACE, SINCE, SINCE_TIME);
+    }
+
+    @Override
+    public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
+        if (field.equals(PLACE)) {
+            return Places.choices(sight);
+        }
+        if (field.equals(POSITION)) {
+            return Places.place(sight, typed.text(PLACE))
+                    .map(place -> Places.positions(sight, place))
+                    .orElse(List.of());
+        }
+        if (field.equals(PART)) {
+            return parts(kind(typed, sight), sight);
+        }
+        if (field.equals(PART_DESIGN)) {
+            PartKind kind = kind(typed, sight);
+            List<Choice> choices = new ArrayList<>(sight.all(PartDesign.class, design -> design.kind() == kind));
+            choices.add(SheetWord.NEW_DESIGN.choice());
+            return choices;
+        }
+        if (field.equals(SINGLE_USE)) {
+            return List.of(SheetWord.NO.choice(), SheetWord.YES.choice());
+        }
+        return field.equals(HoursSoFar.HOW) ? HoursSoFar.choices() : List.of();
+    }
+
+    @Override
+    public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
+        boolean newPart = typed.is(PART, SheetWord.NEW_PART);
+        if (field.equals(OFF_WHY) || field.equals(OFF_CONDITION)) {
+            return there(typed, sight).isPresent();
+        }
+        if (field.equals(MARK) || field.equals(BOUGHT) || field.equals(PART_DESIGN)) {
+            return newPart;
+        }
+        if (field.equals(PART_DESIGN_NAME) || field.equals(MAKER) || field.equals(SINGLE_USE)) {
+            return newPart && typed.is(PART_DESIGN, SheetWord.NEW_DESIGN);
+        }
+        return !field.key().startsWith("hours") || (newPart && HoursSoFar.asks(field, typed));
+    }
+
+    @Override
+    public void read(ReadSheet in) {
+        ReadValues values = new ReadValues(in);
+        Places.@Nullable Place place = place(in);
+        Entry<Position> position = in.chosen(POSITION, Position.class);
+        Moment since = values.moment(SINCE, SINCE_TIME);
+        in.blame(SINCE, ProblemKind.FITTED_BEFORE_BOUGHT, ProblemKind.CHANGE_INSIDE_RUN);
+        in.blame(POSITION, ProblemKind.TWO_PARTS_IN_POSITION, ProblemKind.POSITION_OF_ANOTHER_DESIGN);
+        in.blame(PART, ProblemKind.PART_IN_TWO_PLACES, ProblemKind.SINGLE_USE_AGAIN);
+        if (place != null && position != null && !place.has(position.fact())) {
+            in.wrong(POSITION, ProblemKind.NEEDED, POSITION);
+        }
+        Optional<Entry<Fitment>> there = place == null || position == null || since == null
+                ? Optional.empty()
+                : Places.in(in.sight(), place, position.id(), since);
+        if (place != null && position != null && since != null) {
+            in.note(
+                    POSITION,
+                    there.map(fitment -> SheetNote.of(
+                                    "comes_off",
+                                    in.sight().name(Part.class, fitment.fact().part())))
+                            .orElse(SheetNote.of("empty_position")));
+        }
+        boolean newPart = in.is(PART, SheetWord.NEW_PART);
+        @Nullable Entry<Part> spare = newPart ? null : in.chosen(PART, Part.class);
+        @Nullable NewPart made = newPart ? newPart(in, values) : null;
+        HoursSoFar.@Nullable Life life = newPart ? HoursSoFar.read(in, values) : null;
+        if (place == null || position == null || since == null || !in.fine()) {
+            return;
+        }
+        there.ifPresent(fitment -> in.change(
+                POSITION, fitment, Places.ended(fitment.fact(), since, in.text(OFF_WHY), in.text(OFF_CONDITION))));
+        Id<Part> part;
+        if (spare != null) {
+            part = spare.id();
+        } else if (made != null) {
+            part = make(in, made, position.fact().kind());
+            HoursSoFar.make(in, life, part, null);
+        } else {
+            return;
+        }
+        @Nullable
+        Id<Engine> engine = place.engine() == null ? null : place.engine().id();
+        @Nullable Id<Car> car = place.car() == null ? null : place.car().id();
+        in.make(PART, new Fitment(part, engine, car, position.id(), since, null, null, null, "", "", false));
+    }
+
+    @Override
+    public List<String> about(SheetTyped typed, SheetSight sight) {
+        String mark = typed.is(PART, SheetWord.NEW_PART)
+                ? typed.text(MARK)
+                : sight.find(Part.class, typed.text(PART))
+                        .map(part -> part.fact().mark())
+                        .orElse("");
+        return List.of(
+                mark,
+                Places.place(sight, typed.text(PLACE)).map(Places.Place::name).orElse(""));
+    }
+
+    /** A part not yet in the logbook. */
+    private record NewPart(
+            String mark,
+            @Nullable LocalDate bought,
+            @Nullable Entry<PartDesign> design,
+            String designName) {}
+
+    private static NewPart newPart(ReadSheet in, ReadValues values) {
+        String mark = in.newName(MARK, Part.class);
+        LocalDate bought = values.day(BOUGHT);
+        if (in.text(BOUGHT).isEmpty()) {
+            in.note(BOUGHT, SheetNote.of("if_known"));
+        }
+        boolean newDesign = in.is(PART_DESIGN, SheetWord.NEW_DESIGN);
+        return new NewPart(
+                mark,
+                bought,
+                newDesign ? null : in.chosen(PART_DESIGN, PartDesign.class),
+                newDesign ? in.newName(PART_DESIGN_NAME, PartDesign.class) : "");
+    }
+
+    private static Id<Part> make(ReadSheet in, NewPart made, PartKind kind) {
+        Id<PartDesign> design = made.design() != null
+                ? made.design().id()
+                : in.make(
+                        PART_DESIGN_NAME,
+                        new PartDesign(
+                                made.designName(),
+                                kind,
+                                in.text(MAKER),
+                                "",
+                                in.is(SINGLE_USE, SheetWord.YES),
+                                false,
+                                ""));
+        return in.make(MARK, new Part(made.mark(), design, "", "", made.bought(), null, null, null, null, null, ""));
+    }
+
+    private static Places.@Nullable Place place(ReadSheet in) {
+        String key = in.needed(PLACE);
+        Places.Place place = Places.place(in.sight(), key).orElse(null);
+        if (place == null && !key.isEmpty()) {
+            in.wrong(PLACE, ProblemKind.NOT_FOUND, RecordTypes.of(Engine.class), key);
+        }
+        return place;
+    }
+
+    /** The part in the position as things stand on the sheet. */
+    private static Optional<Entry<Fitment>> there(SheetTyped typed, SheetSight sight) {
+        Optional<Places.Place> place = Places.place(sight, typed.text(PLACE));
+        Optional<Entry<Position>> position = sight.find(Position.class, typed.text(POSITION));
+        return place.isEmpty() || position.isEmpty()
+                ? Optional.empty()
+                : Places.in(
+                        sight,
+                        place.get(),
+                        position.get().id(),
+                        SheetMoments.of(typed, SINCE, SINCE_TIME, sight).orElse(sight.now()));
+    }
+
+    private static @Nullable PartKind kind(SheetTyped typed, SheetSight sight) {
+        return sight.find(Position.class, typed.text(POSITION))
+                .map(position -> position.fact().kind())
+                .orElse(null);
+    }
+
+    /** The spare parts of the kind, and a new one. */
+    private static List<Choice> parts(@Nullable PartKind kind, SheetSight sight) {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(SheetWord.NEW_PART.choice());
+        Set<Id<Part>> fitted = Places.goingOn(sight, sight.now()).stream()
+                .map(fitment -> fitment.fact().part())
+                .collect(Collectors.toSet());
+        for (Entry<Part> part : sight.facts().of(Part.class).where(p -> true)) {
+            PartDesign design =
+                    sight.facts().of(PartDesign.class).get(part.fact().design());
+            if (design.kind() == kind && !fitted.contains(part.id())) {
+                choices.add(Choice.of(part.id().text(), part.fact(), design));
+            }
+        }
+        return choices;
+    }
+}

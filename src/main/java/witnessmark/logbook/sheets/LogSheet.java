@@ -1,0 +1,44 @@
+package witnessmark.logbook.sheets;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** One sheet: what it asks, what stands there at first, what can be picked, and which entries the typed text makes. */
+public interface LogSheet {
+    /** Its name in the bundles. */
+    String key();
+
+    /** Its fields by heading and row. */
+    List<SheetGroup> groups();
+
+    /** What stands in the fields before anybody types. */
+    Map<SheetField, String> fresh(SheetSight sight);
+
+    /** What can be picked in a field; empty for a field that is typed. */
+    List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight);
+
+    /** Whether a field is asked for, given what stands in the others. */
+    default boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
+        return true;
+    }
+
+    /** Reads the fields that are asked for, and makes the entries. */
+    void read(ReadSheet in);
+
+    /** What it is about, for the history and the sentence after saving: the name of what is written down. */
+    List<String> about(SheetTyped typed, SheetSight sight);
+
+    /** The fields kept for the next sheet when several are written one after the other. */
+    default Set<SheetField> kept() {
+        return Set.of();
+    }
+
+    /** All its fields in order. */
+    default Set<SheetField> fields() {
+        Set<SheetField> all = new LinkedHashSet<>();
+        groups().forEach(group -> group.rows().forEach(all::addAll));
+        return all;
+    }
+}

@@ -1,0 +1,145 @@
+package witnessmark.logbook.sheets;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Length;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.typed.LengthUnit;
+import witnessmark.quantity.typed.TimeUnit;
+import witnessmark.quantity.typed.Typed;
+import witnessmark.quantity.typed.TypedClock;
+import witnessmark.quantity.typed.TypedDate;
+import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.quantity.typed.TypedTime;
+
+/** Reads days, times, hours and figures of a sheet. An empty field is null, and wrong only where it is needed. */
+final class ReadValues {
+    private final ReadSheet in;
+
+    ReadValues(ReadSheet in) {
+        this.in = in;
+    }
+
+    /** The day of something that happened, up to today; null when empty or wrong. */
+    @Nullable
+    LocalDate day(SheetField field) {
+        LocalDate today = in.sight().today();
+        LocalDate day =
+                read(field, text -> TypedDate.read(text, today, in.sight().days()));
+        if (day != null && day.isAfter(today)) {
+            in.wrong(field, ProblemKind.RUN_IN_FUTURE, day, today);
+            return null;
+        }
+        if (day != null) {
+            in.note(field, SheetNote.echo("understood", day));
+        }
+        return day;
+    }
+
+    /** The same, where it has to be there. */
+    @Nullable
+    LocalDate neededDay(SheetField field) {
+        in.needed(field);
+        return day(field);
+    }
+
+    /** A day that may lie ahead or back: without a year, the nearest such day to today. It has to be there. */
+    @Nullable
+    LocalDate plannedDay(SheetField field) {
+        in.needed(field);
+        LocalDate day = read(field, this::nearest);
+        if (day != null) {
+            in.note(field, SheetNote.echo("understood", day));
+        }
+        return day;
+    }
+
+    /** The nearest day to today that the text can mean. */
+    Typed<LocalDate> nearest(String text) {
+        LocalDate today = in.sight().today();
+        Typed<LocalDate> ahead = TypedDate.readAhead(text, today, in.sight().days());
+        Typed<LocalDate> back = TypedDate.read(text, today, in.sight().days());
+        return ahead instanceof Typed.Read<LocalDate> next
+                        && back instanceof Typed.Read<LocalDate> last
+                        && ChronoUnit.DAYS.between(last.value(), today) < ChronoUnit.DAYS.between(today, next.value())
+                ? back
+                : ahead;
+    }
+
+    /**
+     * When something happened: the day, and the time when one is given; the day alone means after its last run.
+     *
+     * @return null when the day is empty, or either is wrong
+     */
+    @Nullable
+    Moment moment(SheetField dayField, SheetField clockField) {
+        LocalDate day = neededDay(dayField);
+        LocalTime clock = read(clockField, TypedClock::read);
+        if (!in.text(clockField).isEmpty() && clock == null) {
+            return null;
+        }
+        in.note(clockField, clock == null ? SheetNote.of("after_last_run") : SheetNote.echo("understood", clock));
+        if (day == null) {
+            return null;
+        }
+        return clock == null
+                ? Moment.endOf(day, in.sight().view().zone())
+                : Moment.of(day.atTime(clock), in.sight().view().zone());
+    }
+
+    @Nullable
+    RunningTime hours(SheetField field) {
+        return echoed(field, text -> TypedTime.read(text, TimeUnit.HOUR));
+    }
+
+    @Nullable
+    EngineSpeed speed(SheetField field) {
+        EngineSpeed speed = echoed(field, TypedFigure::engineSpeed);
+        if (speed != null && speed.rpm() == 0) {
+            in.wrong(field, ProblemKind.OUT_OF_RANGE, field, speed, new EngineSpeed(500), new EngineSpeed(20_000));
+            return null;
+        }
+        return speed;
+    }
+
+    @Nullable
+    Length length(SheetField field) {
+        return echoed(field, text -> TypedFigure.read(text, LengthUnit.MILLIMETRE));
+    }
+
+    /** How many. */
+    @Nullable
+    Integer count(SheetField field) {
+        return read(field, TypedFigure::count);
+    }
+
+    /** The value, echoed under the field. */
+    <T> @Nullable T echoed(SheetField field, Function<String, Typed<T>> reader) {
+        T value = read(field, reader);
+        if (value != null) {
+            in.note(field, SheetNote.echo("understood", value));
+        }
+        return value;
+    }
+
+    /** The value, or null when the field is empty or says no one thing; the latter is noted. */
+    <T> @Nullable T read(SheetField field, Function<String, Typed<T>> reader) {
+        String text = in.text(field);
+        if (text.isEmpty()) {
+            return null;
+        }
+        Typed<T> typed = reader.apply(text);
+        if (typed instanceof Typed.Two<T> two) {
+            in.wrong(field, ProblemKind.TWO_READINGS, field, text, two.first(), two.second());
+        } else if (typed instanceof Typed.Unreadable<T> no) {
+            in.wrong(field, ProblemKind.CANNOT_READ, field, text, no.example());
+        }
+        return typed.only().orElse(null);
+    }
+}

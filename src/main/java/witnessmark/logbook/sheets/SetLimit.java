@@ -1,0 +1,189 @@
+package witnessmark.logbook.sheets;
+
+import static witnessmark.logbook.sheets.SheetField.choice;
+import static witnessmark.logbook.sheets.SheetField.of;
+import static witnessmark.logbook.sheets.SheetField.text;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.EngineDesign;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Limit;
+import witnessmark.domain.LimitAction;
+import witnessmark.domain.LimitRank;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartKind;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Distance;
+import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.typed.DistanceUnit;
+import witnessmark.quantity.typed.TimeUnit;
+import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.quantity.typed.TypedTime;
+
+/** Sets a limit: for a kind of part in engines of a design, or for one part. */
+public final class SetLimit implements LogSheet {
+    public static final SheetField SCOPE = choice("scope", 1);
+    public static final SheetField DESIGN = choice("limit_design", 1);
+    public static final SheetField PART_KIND = choice("part_kind", 1);
+    public static final SheetField PART = choice("limit_part", 2);
+    public static final SheetField ACTION = choice("action", 1);
+    public static final SheetField WORK_DUE = text("work_due", 1);
+    public static final SheetField COUNTER = choice("counter", 1);
+    public static final SheetField FIGURE = text("figure", 1);
+    public static final SheetField RANK = choice("rank", 1);
+    public static final SheetField SOURCE = text("source", 2);
+    public static final SheetField FROM = of("limit_from", FieldKind.DAY);
+
+    @Override
+    public String key() {
+        return "set_limit";
+    }
+
+    @Override
+    public List<SheetGroup> groups() {
+        return List.of(
+                SheetGroup.of("limit_for", List.of(SCOPE, DESIGN, PART_KIND), List.of(PART)),
+                SheetGroup.of("limit", List.of(ACTION, WORK_DUE, COUNTER, FIGURE)),
+                SheetGroup.of("limit_source", List.of(RANK, SOURCE, FROM)));
+    }
+
+    @Override
+    public Map<SheetField, String> fresh(SheetSight sight) {
+        Map<SheetField, String> out = new HashMap<>();
+        List<Entry<EngineDesign>> designs = sight.facts().of(EngineDesign.class).where(d -> true);
+        out.put(SCOPE, SheetWord.KIND_IN_DESIGN.key());
+        out.put(DESIGN, designs.size() == 1 ? designs.get(0).id().text() : SheetWord.ALL_DESIGNS.key());
+        out.put(ACTION, LimitAction.RENEW.code());
+        out.put(COUNTER, Counter.RUNNING.code());
+        out.put(RANK, LimitRank.OWN.code());
+        out.put(FROM, sight.today().toString());
+        return out;
+    }
+
+    @Override
+    public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
+        return switch (field.key()) {
+            case "scope" -> List.of(SheetWord.KIND_IN_DESIGN.choice(), SheetWord.ONE_PART.choice());
+            case "limit_design" -> {
+                List<Choice> choices = new ArrayList<>();
+                choices.add(SheetWord.ALL_DESIGNS.choice());
+                choices.addAll(sight.all(EngineDesign.class, design -> true));
+                yield choices;
+            }
+            case "part_kind" -> words(PartKind.values());
+            case "limit_part" -> sight.all(Part.class, part -> true);
+            case "action" -> words(LimitAction.values());
+            case "counter" ->
+                Arrays.stream(Counter.values())
+                        .map(counter -> Choice.of(counter.code(), counter))
+                        .toList();
+            case "rank" -> words(LimitRank.values());
+            default -> List.of();
+        };
+    }
+
+    @Override
+    public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
+        if (field.equals(DESIGN) || field.equals(PART_KIND)) {
+            return typed.is(SCOPE, SheetWord.KIND_IN_DESIGN);
+        }
+        return !field.equals(PART) || typed.is(SCOPE, SheetWord.ONE_PART);
+    }
+
+    @Override
+    public void read(ReadSheet in) {
+        in.needed(SCOPE);
+        boolean onePart = in.is(SCOPE, SheetWord.ONE_PART);
+        @Nullable Entry<Part> part = onePart ? in.chosen(PART, Part.class) : null;
+        @Nullable PartKind kind = onePart ? null : in.word(PART_KIND, PartKind.class);
+        @Nullable
+        Entry<EngineDesign> design =
+                onePart || in.is(DESIGN, SheetWord.ALL_DESIGNS) ? null : in.chosen(DESIGN, EngineDesign.class);
+        LimitAction action = in.word(ACTION, LimitAction.class);
+        LimitRank rank = in.word(RANK, LimitRank.class);
+        String due = in.needed(WORK_DUE);
+        in.note(WORK_DUE, SheetNote.of("due_example"));
+        String source = in.needed(SOURCE);
+        in.note(SOURCE, SheetNote.of("source_example"));
+        Counter counter = counter(in.text(COUNTER));
+        Long amount = amount(in, counter);
+        in.needed(FROM);
+        LocalDate from = new ReadValues(in).plannedDay(FROM);
+        if (!in.fine() || action == null || rank == null || amount == null || from == null) {
+            return;
+        }
+        in.make(
+                FIGURE,
+                new Limit(
+                        due,
+                        action,
+                        design == null ? null : design.id(),
+                        kind,
+                        null,
+                        part == null ? null : part.id(),
+                        null,
+                        null,
+                        counter,
+                        amount,
+                        rank,
+                        source,
+                        from,
+                        null));
+    }
+
+    @Override
+    public List<String> about(SheetTyped typed, SheetSight sight) {
+        return List.of(typed.text(WORK_DUE));
+    }
+
+    /** The figure in the counter's unit; more than 0, or null and noted. */
+    private static @Nullable Long amount(ReadSheet in, Counter counter) {
+        in.needed(FIGURE);
+        in.note(FIGURE, SheetNote.of("figure_in", counter));
+        ReadValues values = new ReadValues(in);
+        Optional<?> read = switch (counter.unit()) {
+            case MILLISECOND -> Optional.ofNullable(values.echoed(FIGURE, text -> TypedTime.read(text, TimeUnit.HOUR)));
+            case METRE ->
+                Optional.ofNullable(
+                        values.<Distance>echoed(FIGURE, text -> TypedFigure.read(text, DistanceUnit.KILOMETRE)));
+            case COUNT -> Optional.ofNullable(values.echoed(FIGURE, TypedFigure::count));
+        };
+        if (in.text(FIGURE).isEmpty()) {
+            return null;
+        }
+        Long amount = read.map(SetLimit::whole).orElse(null);
+        if (amount == null || amount <= 0) {
+            if (amount != null || in.text(FIGURE).matches("[-\u2212].*")) {
+                in.wrong(FIGURE, ProblemKind.CANNOT_READ, FIGURE, in.text(FIGURE), "30");
+            }
+            return null;
+        }
+        return amount;
+    }
+
+    private static Long whole(Object measure) {
+        if (measure instanceof RunningTime time) {
+            return time.millis();
+        }
+        return measure instanceof Distance distance ? distance.metres() : ((Number) measure).longValue();
+    }
+
+    private static Counter counter(String code) {
+        return Arrays.stream(Counter.values())
+                .filter(counter -> counter.code().equals(code))
+                .findFirst()
+                .orElse(Counter.RUNNING);
+    }
+
+    private static <E extends Enum<E> & witnessmark.domain.Coded> List<Choice> words(E[] all) {
+        return Arrays.stream(all).map(word -> Choice.of(word.code(), word)).toList();
+    }
+}

@@ -1,0 +1,30 @@
+package witnessmark.logbook.sheets;
+
+import java.util.Locale;
+
+/** Words of choices that no entry and no closed list has. */
+public enum SheetWord {
+    NONE,
+    NEW_DESIGN,
+    NEW_PART,
+    ALL_DESIGNS,
+    PART_NEW,
+    KNOWN,
+    ABOUT,
+    NOT_KNOWN,
+    YES,
+    NO,
+    KIND_IN_DESIGN,
+    ONE_PART,
+    CAR,
+    ENGINE;
+
+    /** What a field holds when this is picked, and the name in the bundles. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    Choice choice() {
+        return this == NONE ? Choice.of("", this) : Choice.of(key(), this);
+    }
+}

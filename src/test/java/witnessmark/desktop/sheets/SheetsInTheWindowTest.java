@@ -1,0 +1,199 @@
+package witnessmark.desktop.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.Locale;
+import javax.swing.JComponent;
+import javax.swing.JRootPane;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.shell.Theme;
+import witnessmark.desktop.testing.AccessibleWalk;
+import witnessmark.desktop.testing.Contrast;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Ui;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Event;
+import witnessmark.logbook.sheets.AddCar;
+import witnessmark.logbook.sheets.AddEngine;
+import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.wording.Texts;
+
+/** The sheets as people meet them. */
+@UiTest
+class SheetsInTheWindowTest {
+    private static final int[][] SIZES = {{1366, 768}, {1100, 700}};
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void a_car_is_typed_and_saved_by_keys_and_the_sheet_goes_away() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            window.open("add_car");
+            JTextComponent name = window.ui().field("Number or name");
+            Ui.type(name, "7");
+            Ui.press(page(window), Keys.menu(KeyEvent.VK_ENTER));
+            window.awaitIdle();
+            assertThat(window.own.desk.view().facts().of(Car.class).named("7")).isPresent();
+            assertThat(window.shown()).isNull();
+        }
+    }
+
+    @Test
+    void a_stopped_save_keeps_what_was_typed_and_names_the_field() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            window.own.save(new AddCar(), "name", "7").orThrow();
+            window.open("add_car");
+            Ui.type(window.ui().field("Number or name"), "7");
+            Ui.type(window.ui().field("Note"), "spare shell");
+            Ui.press(page(window), Keys.menu(KeyEvent.VK_ENTER));
+            window.awaitIdle();
+            assertThat(window.own.desk.view().facts().of(Car.class).size()).isEqualTo(1);
+            assertThat(window.ui().field("Note").getText()).isEqualTo("spare shell");
+            JTextComponent name = window.ui().field("Number or name");
+            assertThat(name.getAccessibleContext().getAccessibleDescription()).contains("7");
+            assertThat(name.getClientProperty("JComponent.outline")).isEqualTo("error");
+        }
+    }
+
+    @Test
+    void an_engine_is_typed_with_hours_known_about_and_fields_come_and_go_with_the_choice() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            window.open("add_engine");
+            window.ui().choice("How known").setSelectedIndex(2);
+            window.lay(1366, 768);
+            Ui.type(window.ui().field("Number"), "H1");
+            Ui.type(window.ui().field("Name of the new design"), "Quarrow 2.0");
+            Ui.type(window.ui().field("Cylinders"), "4");
+            Ui.type(window.ui().field("Hours, h"), "9");
+            Ui.type(window.ui().field("At least, h"), "8");
+            Ui.type(window.ui().field("At most, h"), "10");
+            window.ui().button("Save").doClick();
+            window.awaitIdle();
+            assertThat(window.own.desk.view().facts().of(Engine.class).named("H1"))
+                    .isPresent();
+        }
+    }
+
+    @Test
+    void a_timetable_is_read_back_line_by_line_as_it_is_typed() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            window.open("add_event");
+            Ui.type(window.ui().field("Name"), "Round 1");
+            Ui.type(window.ui().field("First day"), "Sat 14 Mar");
+            window.ui().field("Runs, one to a line").setText("P1 09:00 25 min\nR1 half three");
+            window.lay(1366, 768);
+            JTextComponent back = window.ui().field("Practice 1, Sat 14 Mar 2026, 09:00, 25 min\n? R1 half three");
+            assertThat(back.isEditable()).isFalse();
+            window.ui().field("Runs, one to a line").setText("P1 09:00 25 min\nR1 15:30");
+            window.ui().button("Save").doClick();
+            window.awaitIdle();
+            assertThat(window.own.desk.view().facts().of(Event.class).named("Round 1"))
+                    .isPresent();
+        }
+    }
+
+    @ParameterizedTest(name = "zoom {0}, pseudo-language {1}")
+    @CsvSource({"1.0, false", "1.5, false", "1.0, true"})
+    void nothing_overlaps_or_is_cut_and_everything_has_a_name_of_its_own(float zoom, boolean pseudo) {
+        Texts texts = pseudo ? Texts.pseudo() : Texts.in(Locale.UK);
+        try (SheetsWindow window = new SheetsWindow(folder, Looks.look(Theme.LIGHT, zoom), texts)) {
+            stock(window);
+            for (LogSheet sheet : window.sheets.all()) {
+                window.open(sheet.key());
+                for (int[] size : SIZES) {
+                    JRootPane root = window.lay(size[0], size[1]);
+                    assertThat(LayoutRules.broken(root)).as(sheet.key()).isEmpty();
+                    assertThat(AccessibleWalk.faults(root)).as(sheet.key()).isEmpty();
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"LIGHT", "DARK"})
+    void each_sheet_is_painted_and_its_words_stand_out(Theme theme) {
+        try (SheetsWindow window = new SheetsWindow(folder, Looks.look(theme, 1.0f), Texts.in(Locale.UK))) {
+            stock(window);
+            for (LogSheet sheet : window.sheets.all()) {
+                window.open(sheet.key());
+                fill(window, sheet.key());
+                JRootPane root = window.lay(1366, 768);
+                String name = "sheet-" + sheet.key() + "-" + theme;
+                BufferedImage image = Pictures.write(name.toLowerCase(Locale.ROOT), root);
+                assertThat(Pictures.colours(image, 51)).isGreaterThan(50);
+                assertThat(Contrast.tooLow(root)).as(sheet.key()).isEmpty();
+            }
+        }
+    }
+
+    private static void stock(SheetsWindow window) {
+        window.own.save(new AddCar(), "name", "7").orThrow();
+        window.own
+                .save(
+                        new AddEngine(),
+                        "number",
+                        "H1",
+                        "design_name",
+                        "Quarrow 2.0",
+                        "cylinders",
+                        "4",
+                        "hours",
+                        "9.5",
+                        "car",
+                        "7")
+                .orThrow();
+    }
+
+    /** Some typing, so that notes, echoes, queries and stops are to be seen. */
+    private static void fill(SheetsWindow window, String key) {
+        Ui ui = window.ui();
+        switch (key) {
+            case "add_engine" -> {
+                Ui.type(ui.field("Number"), "H2");
+                ui.choice("Design").setSelectedIndex(1);
+                ui.choice("How known").setSelectedIndex(2);
+                ui.choice("Car").setSelectedIndex(1);
+                window.lay(1366, 768);
+                Ui.type(ui.field("Limiter, rpm"), "8200");
+                Ui.type(ui.field("Hours, h"), "1h7x");
+                ui.button("Save").doClick();
+            }
+            case "fit_part" -> {
+                ui.choice("Engine or car").setSelectedIndex(0);
+                ui.choice("Position").setSelectedIndex(9);
+                Ui.type(ui.field("Mark"), "VS-1");
+            }
+            case "add_event" -> {
+                Ui.type(ui.field("Name"), "Round 1");
+                Ui.type(ui.field("First day"), "14 Mar");
+                Ui.type(ui.field("Last day"), "15 Mar");
+                ui.field("Runs, one to a line").setText("P1 Sat 09:00 25 min\nQ Sat 14:30 20 min\nR1 Sun half three");
+            }
+            default -> {
+                // as it comes
+            }
+        }
+        window.awaitIdle();
+    }
+
+    private SheetsWindow open(Texts texts) {
+        return new SheetsWindow(folder, Looks.light(), texts);
+    }
+
+    private static JComponent page(SheetsWindow window) {
+        return java.util.Objects.requireNonNull(window.shown()).component();
+    }
+}

@@ -1,0 +1,278 @@
+package witnessmark.logbook.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.PlannedRun;
+import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.LimitState;
+import witnessmark.logbook.SeeLives;
+import witnessmark.logbook.Subject;
+import witnessmark.logbook.run.FieldUnits;
+import witnessmark.logbook.run.RunField;
+import witnessmark.logbook.run.RunSheet;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.quantity.typed.DistanceUnit;
+import witnessmark.quantity.typed.PressureUnit;
+import witnessmark.quantity.typed.TemperatureUnit;
+import witnessmark.quantity.typed.VolumeUnit;
+
+/** A team makes its own logbook by sheets alone, and then logs a run. Oracle: sums done by hand in the comments. */
+class LogbookMadeByHandTest {
+    private static final long HOUR = 3_600_000;
+
+    @TempDir
+    Path folder;
+
+    private OwnLogbook own;
+
+    @BeforeEach
+    void begin() {
+        own = new OwnLogbook(folder);
+    }
+
+    @AfterEach
+    void end() {
+        own.close();
+    }
+
+    @Test
+    void car_engine_springs_event_and_limit_by_hand_and_then_a_run_come_to_the_right_lives() {
+        own.save(new AddCar(), "name", "7").orThrow();
+        own.save(
+                        new AddEngine(),
+                        "number",
+                        "H1",
+                        "design_name",
+                        "Quarrow 2.0",
+                        "cylinders",
+                        "4",
+                        "limiter",
+                        "8200",
+                        "over_rev",
+                        "8500",
+                        "hours_how",
+                        "about",
+                        "hours",
+                        "9",
+                        "hours_lowest",
+                        "8",
+                        "hours_highest",
+                        "10,5",
+                        "hours_as_of",
+                        "9 Mar",
+                        "car",
+                        "7",
+                        "since",
+                        "9 Mar")
+                .orThrow();
+        fitSprings("VS-1", "9 Mar");
+        own.save(
+                        new AddEvent(),
+                        "name",
+                        "Round 1",
+                        "circuit",
+                        "Thornacre",
+                        "first_day",
+                        "10 Mar",
+                        "timetable",
+                        "P1 09:00 25 min\nQ 11:30 20\nR1 15:00 40 min")
+                .orThrow();
+        own.save(
+                        new SetLimit(),
+                        "part_kind",
+                        "valve springs",
+                        "work_due",
+                        "renew valve springs",
+                        "figure",
+                        "12",
+                        "source",
+                        "our sheet",
+                        "limit_from",
+                        "1 Mar")
+                .orThrow();
+
+        logRun("30");
+
+        // Engine: about 9 h (8 to 10.5) and half an hour. Springs: new, so half an hour, with 11.5 h left of 12.
+        Life engine = life("H1");
+        assertThat(engine.total()).isEqualTo(9 * HOUR + HOUR / 2);
+        assertThat(engine.lowest()).isEqualTo(8 * HOUR + HOUR / 2);
+        assertThat(engine.highest()).isEqualTo(11 * HOUR);
+        assertThat(life("VS-1").total()).isEqualTo(HOUR / 2);
+        assertThat(new witnessmark.ledger.Limits(own.desk.view().ledger()).nearest())
+                .singleElement()
+                .satisfies(use -> {
+                    assertThat(use.state()).isEqualTo(LimitState.WITHIN);
+                    assertThat(use.used().total()).isEqualTo(HOUR / 2);
+                });
+        assertThat(own.desk.logbook().verify()).isEmpty();
+    }
+
+    @Test
+    void the_timetable_is_kept_line_by_line() {
+        own.save(
+                        new AddEvent(),
+                        "name",
+                        "Round 2",
+                        "first_day",
+                        "Sat 14 Mar",
+                        "last_day",
+                        "Sun 15 Mar",
+                        "timetable",
+                        "P1 Sat 09:00 25 min\n\nQ Sat 14:30\nRace 1 Sun 15:00 40 min")
+                .orThrow();
+
+        assertThat(own.desk.view().facts().of(PlannedRun.class).where(run -> true))
+                .extracting(run -> run.fact().ordinal() + " "
+                        + run.fact().kind().code() + " " + run.fact().name() + " "
+                        + run.fact().day() + " " + run.fact().out() + " "
+                        + (run.fact().expected() == null
+                                ? ""
+                                : run.fact().expected().minutes(0)))
+                .containsExactly(
+                        "1 practice Practice 1 2026-03-14 09:00 25",
+                        "2 qualifying Qualifying 2026-03-14 14:30 ",
+                        "3 race Race 1 2026-03-15 15:00 40");
+    }
+
+    @Test
+    void a_part_fitted_where_one_is_takes_that_one_off_at_the_same_moment_and_undo_puts_it_back() {
+        own.save(new AddCar(), "name", "7").orThrow();
+        addEngine("H1");
+        fitSprings("VS-1", "1 Mar");
+        own.save(
+                        new FitPart(),
+                        "place",
+                        "H1",
+                        "position",
+                        "valve springs",
+                        "since",
+                        "5 Mar",
+                        "since_time",
+                        "18:00",
+                        "off_why",
+                        "lost force",
+                        "mark",
+                        "VS-2",
+                        "part_design",
+                        "Marl spring set")
+                .orThrow();
+
+        assertThat(fitments()).containsExactly("VS-1 until 2026-03-05T18:00 lost force", "VS-2 until further notice ");
+        own.desk.undo().orThrow();
+        assertThat(fitments()).containsExactly("VS-1 until further notice ");
+    }
+
+    @Test
+    void an_engine_put_in_a_car_takes_the_one_before_out_at_that_moment() {
+        own.save(new AddCar(), "name", "7").orThrow();
+        addEngine("H1");
+        addEngine("H2");
+        own.save(new PutEngine(), "engine", "H1", "car", "7", "since", "1 Mar").orThrow();
+        own.save(new PutEngine(), "engine", "H2", "car", "7", "since", "4 Mar", "since_time", "12:00")
+                .orThrow();
+
+        Id<Car> car =
+                own.desk.view().facts().of(Car.class).named("7").orElseThrow().id();
+        assertThat(engineIn(car, "2026-03-04T11:59:00Z")).isEqualTo("H1");
+        assertThat(engineIn(car, "2026-03-04T12:00:00Z")).isEqualTo("H2");
+    }
+
+    private void addEngine(String number) {
+        own.save(
+                        new AddEngine(),
+                        "number",
+                        number,
+                        "design_name",
+                        "Quarrow " + number,
+                        "design",
+                        "new_design",
+                        "cylinders",
+                        "4",
+                        "hours_how",
+                        "part_new")
+                .orThrow();
+    }
+
+    private void fitSprings(String mark, String since) {
+        own.save(
+                        new FitPart(),
+                        "place",
+                        "H1",
+                        "position",
+                        "valve springs",
+                        "since",
+                        since,
+                        "mark",
+                        mark,
+                        "part_design_name",
+                        "Marl spring set",
+                        "maker",
+                        "Marl")
+                .orThrow();
+    }
+
+    private void logRun(String running) {
+        RunSheet sheet = new RunSheet(
+                own.desk,
+                own.ids,
+                new FieldUnits(
+                        PressureUnit.BAR,
+                        TemperatureUnit.CELSIUS,
+                        VolumeUnit.LITRE,
+                        DistanceUnit.KILOMETRE,
+                        DayOrder.DAY_FIRST));
+        Id<Car> car =
+                own.desk.view().facts().of(Car.class).named("7").orElseThrow().id();
+        Map<RunField, String> typed = new EnumMap<>(sheet.fresh(car));
+        typed.put(RunField.RUNNING, running);
+        sheet.save(typed, "run").orThrow();
+    }
+
+    private Life life(String name) {
+        return SeeLives.of(
+                own.desk.view(), Subject.named(own.desk.view().facts(), name).orElseThrow(), Counter.RUNNING);
+    }
+
+    private String engineIn(Id<Car> car, String at) {
+        return own.desk
+                .view()
+                .ledger()
+                .engineIn(car, Moment.of(java.time.Instant.parse(at), java.time.ZoneOffset.UTC))
+                .map(in -> own.desk
+                        .view()
+                        .facts()
+                        .of(Engine.class)
+                        .get(in.fact().engine())
+                        .number())
+                .orElse("none");
+    }
+
+    private java.util.List<String> fitments() {
+        return own.desk.view().facts().of(Fitment.class).where(f -> true).stream()
+                .map(fitment -> own.sheets
+                                .sight()
+                                .name(
+                                        witnessmark.domain.Part.class,
+                                        fitment.fact().part())
+                        + " until "
+                        + (fitment.fact().to() == null
+                                ? "further notice"
+                                : fitment.fact().to().wallClock())
+                        + " " + fitment.fact().why())
+                .toList();
+    }
+}

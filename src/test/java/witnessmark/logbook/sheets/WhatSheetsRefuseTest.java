@@ -1,0 +1,323 @@
+package witnessmark.logbook.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.domain.Car;
+import witnessmark.logbook.port.Written;
+import witnessmark.logbook.run.FieldUnits;
+import witnessmark.logbook.run.RunField;
+import witnessmark.logbook.run.RunSheet;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.quantity.typed.DistanceUnit;
+import witnessmark.quantity.typed.PressureUnit;
+import witnessmark.quantity.typed.TemperatureUnit;
+import witnessmark.quantity.typed.VolumeUnit;
+
+/** Each bad input gives its problem, beside its field, and nothing is written. */
+class WhatSheetsRefuseTest {
+    @TempDir
+    Path folder;
+
+    private OwnLogbook own;
+
+    @BeforeEach
+    void begin() {
+        own = new OwnLogbook(folder);
+        own.save(new AddCar(), "name", "7").orThrow();
+        own.save(
+                        new AddEngine(),
+                        "number",
+                        "H1",
+                        "design_name",
+                        "Quarrow 2.0",
+                        "cylinders",
+                        "4",
+                        "hours_how",
+                        "part_new",
+                        "car",
+                        "7",
+                        "since",
+                        "1 Mar")
+                .orThrow();
+        own.sheets
+                .save(
+                        new FitPart(),
+                        springs("VS-1", "since", "2 Mar", "part_design_name", "Marl spring set"),
+                        "by hand")
+                .orThrow();
+    }
+
+    @AfterEach
+    void end() {
+        own.close();
+    }
+
+    @Test
+    void a_name_that_is_taken() {
+        refused(new AddCar(), ProblemKind.NAME_TAKEN, "name", "name", "7");
+        refused(new AddEngine(), ProblemKind.NAME_TAKEN, "number", "number", "h-1", "hours_how", "part_new");
+        refused(new FitPart(), ProblemKind.NAME_TAKEN, "mark", springs("VS-1", "position", "head"));
+    }
+
+    @Test
+    void what_is_needed_and_empty() {
+        refused(new AddCar(), ProblemKind.NEEDED, "name", "name", "  ");
+        refused(new SetLimit(), ProblemKind.NEEDED, "figure", limit("figure", ""));
+    }
+
+    @Test
+    void a_part_fitted_before_it_was_bought() {
+        refused(
+                new FitPart(),
+                ProblemKind.FITTED_BEFORE_BOUGHT,
+                "since",
+                springs("VS-2", "position", "head", "since", "2 Mar", "bought", "3 Mar"));
+    }
+
+    @Test
+    void two_parts_in_a_position_when_one_is_fitted_before_the_other_was() {
+        refused(
+                new FitPart(),
+                ProblemKind.TWO_PARTS_IN_POSITION,
+                "position",
+                springs("VS-2", "part_design", "Marl spring set", "since", "1 Mar"));
+    }
+
+    @Test
+    void a_part_in_two_places() {
+        own.save(new AddEngine(), "number", "H2", "design", "Quarrow 2.0", "hours_how", "part_new")
+                .orThrow();
+        String springs = own.desk
+                .view()
+                .facts()
+                .of(witnessmark.domain.Part.class)
+                .named("VS-1")
+                .orElseThrow()
+                .id()
+                .text();
+        refused(
+                new FitPart(),
+                ProblemKind.PART_IN_TWO_PLACES,
+                "part",
+                "place",
+                "H2",
+                "position",
+                "valve springs",
+                "since",
+                "4 Mar",
+                "part",
+                springs);
+    }
+
+    @Test
+    void a_change_inside_a_run() {
+        logRun("30", "5 Mar", "10:00");
+        refused(
+                new FitPart(),
+                ProblemKind.CHANGE_INSIDE_RUN,
+                "since",
+                springs("VS-2", "part_design", "Marl spring set", "since", "5 Mar", "since_time", "10:10"));
+    }
+
+    @Test
+    void a_part_nobody_knows() {
+        refused(
+                new FitPart(),
+                ProblemKind.NOT_FOUND,
+                "part",
+                "place",
+                "H1",
+                "position",
+                "head",
+                "since",
+                "4 Mar",
+                "part",
+                "VS-99");
+    }
+
+    @Test
+    void an_event_that_ends_before_it_begins() {
+        refused(
+                new AddEvent(),
+                ProblemKind.ENDS_BEFORE_IT_BEGINS,
+                "last_day",
+                "name",
+                "Round 1",
+                "first_day",
+                "14 Mar",
+                "last_day",
+                "13 Mar");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"Sat 09:00", "P1", "P1 Fri 09:00 25 min", "P1 Sat 09:00 lots", "P1 Sat 09:00 0 min"})
+    void a_line_of_the_timetable_that_says_no_one_thing(String line) {
+        assertThat(stopsIn(
+                        new AddEvent(),
+                        "timetable",
+                        "name",
+                        "Round 1",
+                        "first_day",
+                        "14 Mar",
+                        "last_day",
+                        "15 Mar",
+                        "timetable",
+                        "Q Sun 10:00\n" + line))
+                .isTrue();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"0", "-3", "0 h", "1h7x"})
+    void a_limit_of_nothing_or_less_or_that_cannot_be_read(String figure) {
+        refused(new SetLimit(), ProblemKind.CANNOT_READ, "figure", limit("figure", figure));
+    }
+
+    @Test
+    void an_engine_of_no_cylinders_and_hours_outside_their_own_range() {
+        refused(
+                new AddEngine(),
+                ProblemKind.OUT_OF_RANGE,
+                "cylinders",
+                "number",
+                "H3",
+                "design",
+                "new_design",
+                "design_name",
+                "Other",
+                "cylinders",
+                "0",
+                "hours_how",
+                "part_new");
+        refused(
+                new AddEngine(),
+                ProblemKind.OUT_OF_RANGE,
+                "hours",
+                "number",
+                "H3",
+                "hours_how",
+                "about",
+                "hours",
+                "9",
+                "hours_lowest",
+                "10",
+                "hours_highest",
+                "12");
+    }
+
+    @Test
+    void a_day_that_has_not_come() {
+        refused(new PutEngine(), ProblemKind.RUN_IN_FUTURE, "since", "engine", "H1", "car", "7", "since", "2026-04-01");
+    }
+
+    @Test
+    void an_engine_put_in_the_car_it_is_in() {
+        refused(
+                new PutEngine(),
+                ProblemKind.ENGINE_IN_TWO_CARS,
+                "engine",
+                "engine",
+                "H1",
+                "car",
+                "7",
+                "since",
+                "5 Mar");
+    }
+
+    private void refused(LogSheet sheet, ProblemKind kind, String field, String... typed) {
+        refused(sheet, kind, field, own.filled(sheet, typed));
+    }
+
+    private void refused(LogSheet sheet, ProblemKind kind, String field, Map<SheetField, String> typed) {
+        long before = own.desk.view().facts().revision();
+        SheetReading reading = own.sheets.read(sheet, typed);
+        Problem inField = reading.of(OwnLogbook.field(sheet, field)).problem();
+        if (inField == null) {
+            assertThat(own.sheets.check(reading))
+                    .extracting(found -> found.problem().kind() + " beside "
+                            + (found.field() == null ? "none" : found.field().key()))
+                    .contains(kind + " beside " + field);
+        } else {
+            assertThat(inField.kind()).isEqualTo(kind);
+        }
+        Outcome<Written> outcome = own.sheets.save(sheet, typed, "by hand");
+        assertThat(outcome.didWork()).isFalse();
+        assertThat(outcome.problems()).extracting(Problem::kind).contains(kind);
+        assertThat(own.desk.view().facts().revision()).isEqualTo(before);
+    }
+
+    private boolean stopsIn(LogSheet sheet, String field, String... typed) {
+        Map<SheetField, String> filled = own.filled(sheet, typed);
+        boolean stops = own.sheets
+                .read(sheet, filled)
+                .of(OwnLogbook.field(sheet, field))
+                .stops();
+        return stops && !own.sheets.save(sheet, filled, "by hand").didWork();
+    }
+
+    private Map<SheetField, String> limit(String... more) {
+        Map<SheetField, String> typed = own.filled(
+                new SetLimit(), "part_kind", "valve springs", "work_due", "renew valve springs", "source", "our sheet");
+        typed.putAll(pairs(new SetLimit(), more));
+        return typed;
+    }
+
+    /** A new spring set for the valve springs of H1, unless told otherwise. */
+    private Map<SheetField, String> springs(String mark, String... more) {
+        FitPart sheet = new FitPart();
+        Map<SheetField, String> typed = own.filled(
+                sheet,
+                "place",
+                "H1",
+                "position",
+                "valve springs",
+                "mark",
+                mark,
+                "part_design_name",
+                "Design of " + mark);
+        Map<SheetField, String> changed = new java.util.HashMap<>(typed);
+        for (int i = 0; i < more.length; i += 2) {
+            String[] all = {"place", "H1", "position", "valve springs", more[i], more[i + 1]};
+            SheetField field = OwnLogbook.field(sheet, more[i]);
+            changed.put(field, own.filled(sheet, all).get(field));
+        }
+        return changed;
+    }
+
+    private static Map<SheetField, String> pairs(LogSheet sheet, String... more) {
+        Map<SheetField, String> typed = new java.util.HashMap<>();
+        for (int i = 0; i < more.length; i += 2) {
+            typed.put(OwnLogbook.field(sheet, more[i]), more[i + 1]);
+        }
+        return typed;
+    }
+
+    private void logRun(String running, String day, String out) {
+        RunSheet sheet = new RunSheet(
+                own.desk,
+                own.ids,
+                new FieldUnits(
+                        PressureUnit.BAR,
+                        TemperatureUnit.CELSIUS,
+                        VolumeUnit.LITRE,
+                        DistanceUnit.KILOMETRE,
+                        DayOrder.DAY_FIRST));
+        Map<RunField, String> typed = new EnumMap<>(sheet.fresh(
+                own.desk.view().facts().of(Car.class).named("7").orElseThrow().id()));
+        typed.put(RunField.RUNNING, running);
+        typed.put(RunField.DATE, day);
+        typed.put(RunField.OUT_AT, out);
+        sheet.save(typed, "run").orThrow();
+    }
+}
