@@ -16,6 +16,8 @@ import witnessmark.desktop.shell.Findable;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
+import witnessmark.desktop.sheets.Sheets;
+import witnessmark.desktop.sheets.SheetsContext;
 import witnessmark.desktop.start.SampleStrip;
 import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
@@ -43,16 +45,25 @@ final class Places {
                 book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, DAYS);
         UndoActions undo = new UndoActions(runs);
         RunSheetPlace runSheet = new RunSheetPlace(runs, undo);
+        Sheets sheets = new Sheets(new SheetsContext(
+                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, DAYS, undo::undo));
         Start start = new Start(
                 startContext(shell, measures, book, outside, window, undo),
-                () -> {},
-                () -> {},
+                sheets::addCar,
+                sheets::addEngine,
                 () -> shell.desk().go(PlaceId.RUN_SHEET));
+        sheets.showIn(
+                page -> {
+                    shell.desk().go(PlaceId.BEFORE_WE_GO);
+                    start.place().stepAside(page);
+                },
+                start.place()::dismiss);
         all.add(start.place());
         all.add(runSheet);
         all.add(new EnginesPlace(shell.texts(), measures, shell.tasks(), shell.desk(), book::desk, DAYS));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
+        commands.addAll(sheets.commands());
         commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
         findable.addAll(RecordsFindable.all(

@@ -48,8 +48,9 @@ final class Window implements OpenLogbook {
         this.look = new Look(outside.settings());
         CrashNotice crash =
                 new CrashNotice(() -> frame, new CrashDialog(texts, this::tasks, () -> "", this::quit));
-        Thread.setDefaultUncaughtExceptionHandler(crash);
-        this.tasks = new Tasks(crash);
+        Thread.UncaughtExceptionHandler unforeseen = (thread, failure) -> crash.tell(thread.getName(), failure);
+        Thread.setDefaultUncaughtExceptionHandler(unforeseen);
+        this.tasks = new Tasks(unforeseen);
         this.books = new Books(outside);
     }
 
