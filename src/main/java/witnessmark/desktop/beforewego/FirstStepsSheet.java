@@ -13,7 +13,7 @@ import witnessmark.wording.Texts;
 
 /** How a new logbook is begun, in order; what is done ticks itself off. */
 final class FirstStepsSheet {
-    private final Sheet sheet = new Sheet("fillx, aligny top", "[18!]14[260::300,fill]16[0::,grow,fill]", "");
+    private final Sheet sheet = new Sheet("fillx, aligny top", "[18!]14[260:pref:,fill]16[0::,grow,fill]", "");
     private final Texts texts;
     private final BeginActions actions;
     private JButton next = new JButton();
@@ -58,7 +58,7 @@ final class FirstStepsSheet {
             button.setText(texts.get("beforewego.step.done", caption.text()));
         }
         sheet.add(button, "growx");
-        sheet.add(Lettering.line(texts.get(key + ".note"), Styles.NOTE), "wmin 0, wrap 8");
+        sheet.add(Lettering.cutLine(texts.get(key + ".note"), Styles.NOTE), "wmin 0, wrap 8");
         return button;
     }
 }

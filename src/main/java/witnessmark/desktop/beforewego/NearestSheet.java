@@ -1,6 +1,5 @@
 package witnessmark.desktop.beforewego;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
@@ -35,6 +34,7 @@ final class NearestSheet {
     private final JTextArea elsewhere = Lettering.paragraph("", Styles.NOTE);
     private final JButton toggle;
     private final AllLimits all;
+    private List<LimitLine> shown = List.of();
 
     /** @param open told the row that is opened */
     NearestSheet(Texts texts, Consumer<LimitLine> open) {
@@ -57,6 +57,7 @@ final class NearestSheet {
     }
 
     void show(StandingLines lines) {
+        shown = lines.nearest();
         rows.removeAll();
         for (LimitLine line : lines.nearest()) {
             rows.add(new Hairline(), OpenRow.BETWEEN);
@@ -109,7 +110,7 @@ final class NearestSheet {
         JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", ROW));
         head.setOpaque(false);
         head.add(Lettering.line(texts.get("beforewego.nearest"), Styles.SECTION), "span 3, growx, w 0:0:, gapbottom 6");
-        head.add(Lettering.line(texts.get("beforewego.nearest.recorded"), Styles.NOTE), "w 0:0:");
+        head.add(Lettering.cutLine(texts.get("beforewego.nearest.recorded"), Styles.NOTE), "w 0:0:");
         return head;
     }
 
@@ -117,12 +118,12 @@ final class NearestSheet {
         String about = texts.get("beforewego.comma", states.of(line.state()), line.about());
         OpenRow row = new OpenRow(ROW, about, () -> open.accept(line));
         row.add(new JLabel(new SeamIcon(line.state())), "spany 2");
-        row.add(Lettering.line(line.title(), Styles.ROW_TITLE), "wmin 0");
+        row.say(line.title(), Styles.ROW_TITLE, "");
         row.add(new LifeStrip(line.life(), line.state(), line.figures()), "wmax 188");
-        row.add(Lettering.line(line.left(), line.state().style()), "wmin 0, wrap");
-        row.add(Lettering.line(line.where(), Styles.NOTE), "wmin 0");
-        row.add(Lettering.line(line.figures(), Styles.ECHO), "wmin 0");
-        row.add(Lettering.line(line.dueWords(), Styles.NOTE), "wmin 0");
+        row.say(line.left(), line.state().style(), "wrap");
+        row.say(line.where(), Styles.NOTE, "");
+        row.say(line.figures(), Styles.ECHO, "");
+        row.say(line.dueWords(), Styles.NOTE, "");
         row.setToolTipText(line.tip());
         return row;
     }
@@ -157,14 +158,8 @@ final class NearestSheet {
         area.getAccessibleContext().setAccessibleName(words);
     }
 
-    /** The rows as shown, for the walks of tests. */
-    List<OpenRow> openRows() {
-        List<OpenRow> found = new ArrayList<>();
-        for (var component : rows.getComponents()) {
-            if (component instanceof OpenRow row) {
-                found.add(row);
-            }
-        }
-        return found;
+    /** The rows as shown, worst first. */
+    List<LimitLine> shown() {
+        return shown;
     }
 }

@@ -14,6 +14,7 @@ import java.util.Arrays;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
@@ -45,6 +46,8 @@ final class OpenRow extends JButton {
             }
         });
         Lettering.plain(this);
+        setText("");
+        putClientProperty(Lettering.MAY_BE_CUT, true);
         setLayout(new MigLayout("insets 8 " + BLEED + " 8 " + BLEED + ", fillx, gap 0", columns, "[]1[]"));
         setBorder(BorderFactory.createEmptyBorder());
         setContentAreaFilled(false);
@@ -61,6 +64,13 @@ final class OpenRow extends JButton {
                 requestFocusInWindow();
             }
         });
+    }
+
+    /** Puts words in the row. They may be cut: the whole is in the row's tooltip, since a label's own would catch clicks. */
+    void say(String words, String style, String constraints) {
+        JLabel label = Lettering.line(words, style);
+        label.putClientProperty(Lettering.MAY_BE_CUT, true);
+        add(label, "wmin 0, " + constraints);
     }
 
     @Override

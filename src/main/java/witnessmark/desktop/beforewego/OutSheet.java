@@ -60,9 +60,10 @@ final class OutSheet {
         String about =
                 texts.get("beforewego.comma", line.title(), texts.get("beforewego.comma", line.first(), line.second()));
         OpenRow row = new OpenRow("[0::,grow,fill]", about, () -> open.accept(line));
-        row.add(Lettering.line(line.title(), Styles.STRONG), "wmin 0, wrap 2");
-        row.add(Lettering.line(line.first(), Styles.NOTE), "wmin 0, wrap 2");
-        row.add(Lettering.line(line.second(), Styles.NOTE), "wmin 0");
+        row.say(line.title(), Styles.STRONG, "wrap 2");
+        row.say(line.first(), Styles.NOTE, "wrap 2");
+        row.say(line.second(), Styles.NOTE, "");
+        row.setToolTipText(about);
         return row;
     }
 }

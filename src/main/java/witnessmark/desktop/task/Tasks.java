@@ -179,9 +179,10 @@ public final class Tasks implements AutoCloseable {
         try {
             do {
                 SwingUtilities.invokeAndWait(() -> List.copyOf(waiting).forEach(Later::now));
+                // Where there is no window the event thread ends after a second without an event: it is kept awake.
                 synchronized (monitor) {
-                    while (!under.isEmpty()) {
-                        monitor.wait(1_000);
+                    if (!under.isEmpty()) {
+                        monitor.wait(100);
                     }
                 }
                 SwingUtilities.invokeAndWait(() -> {});

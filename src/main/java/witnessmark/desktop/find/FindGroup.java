@@ -1,0 +1,20 @@
+package witnessmark.desktop.find;
+
+/** The groups of what can be found, in the order they are shown. */
+public enum FindGroup {
+    ENGINES("beforewego.find.engines"),
+    PARTS("beforewego.find.parts"),
+    RUNS("beforewego.find.runs"),
+    EVENTS("beforewego.find.events");
+
+    private final String key;
+
+    FindGroup(String key) {
+        this.key = key;
+    }
+
+    /** The key of its heading. */
+    String key() {
+        return key;
+    }
+}

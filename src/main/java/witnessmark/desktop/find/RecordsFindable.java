@@ -1,0 +1,69 @@
+package witnessmark.desktop.find;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.Findable;
+import witnessmark.desktop.shell.Found;
+import witnessmark.domain.Facts;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.quantity.typed.TypedDate;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** One group of records for the find field. All groups share one index, made anew when the logbook has changed. */
+public final class RecordsFindable implements Findable {
+    private final FindGroup group;
+    private final Texts texts;
+    private final Desk desk;
+    private final IndexOfLatest index;
+    private final Function<String, Optional<LocalDate>> day;
+
+    private RecordsFindable(
+            FindGroup group, Texts texts, Desk desk, IndexOfLatest index, Function<String, Optional<LocalDate>> day) {
+        this.group = group;
+        this.texts = texts;
+        this.desk = desk;
+        this.index = index;
+        this.day = day;
+    }
+
+    /**
+     * Every group, in the order they are shown.
+     *
+     * @param desk the window's, to go where a record is
+     * @param facts everything written so far; asked off the event thread
+     * @param today the day taken for today; asked off the event thread
+     * @param order what stands first in a date of figures
+     */
+    public static List<Findable> all(
+            Texts texts,
+            Measures measures,
+            Desk desk,
+            Supplier<Facts> facts,
+            Supplier<LocalDate> today,
+            DayOrder order) {
+        IndexOfLatest index = new IndexOfLatest(facts, new ReadRecords(texts, measures));
+        Function<String, Optional<LocalDate>> day =
+                typed -> TypedDate.read(typed, today.get(), order).only();
+        return Arrays.stream(FindGroup.values())
+                .map(group -> (Findable) new RecordsFindable(group, texts, desk, index, day))
+                .toList();
+    }
+
+    @Override
+    public String group() {
+        return texts.get(group.key());
+    }
+
+    @Override
+    public List<Found> find(String typed, int most) {
+        return index.now().find(group, typed, day.apply(typed).orElse(null), most).stream()
+                .map(record -> new Found(record.title(), record.note(), () -> desk.go(record.place(), record.record())))
+                .toList();
+    }
+}

@@ -1,0 +1,19 @@
+package witnessmark.desktop.start;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Asks for a file or folder. Event thread only; it waits for the answer. */
+public interface Choosing {
+    /** A logbook to open. */
+    Optional<Path> logbook();
+
+    /** Where to keep a new logbook. */
+    Optional<Path> newLogbook(Path suggested);
+
+    /** A folder to read a season from. */
+    Optional<Path> seasonToRead();
+
+    /** A folder to write a season to. */
+    Optional<Path> seasonToWrite();
+}

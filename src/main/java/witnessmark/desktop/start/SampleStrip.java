@@ -1,0 +1,140 @@
+package witnessmark.desktop.start;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import witnessmark.logbook.SampleSeason;
+import witnessmark.logbook.port.Story;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
+
+/** The quiet strip over the sample season: begin an own logbook, begin the sample again, walk on in its story. */
+public final class SampleStrip {
+    /** Among the settings: the chapter up to which the story is told at once, after a reset. */
+    private static final String FOLLOW = "sample.follow";
+
+    /** Among the settings: whether the reader goes on without the story. */
+    private static final String ALONE = "sample.alone";
+
+    private final StartContext context;
+    private final Reports reports;
+    private final SampleSeason sample;
+    private final Path folder;
+    private final Runnable startOwn;
+
+    /**
+     * @param folder the sample's season folder
+     * @param startOwn shows the page that begins an own logbook
+     */
+    SampleStrip(StartContext context, Reports reports, SampleSeason sample, Path folder, Runnable startOwn) {
+        this.context = context;
+        this.reports = reports;
+        this.sample = sample;
+        this.folder = folder;
+        this.startOwn = startOwn;
+    }
+
+    /** Reads which chapter comes next and shows the strip; tells on where a reset left a story to follow. */
+    public void show() {
+        context.tasks()
+                .run(
+                        reports.texts().get("beforewego.sample.reading"),
+                        () -> sample.nextChapter(folder),
+                        this::shown,
+                        failure -> shown(Optional.empty()));
+    }
+
+    private void shown(Optional<Story.Chapter> next) {
+        boolean follows = !setting(FOLLOW).isEmpty();
+        if (follows && next.isPresent()) {
+            walkOn(next.get());
+            return;
+        }
+        if (follows) {
+            context.settings().put(FOLLOW, "");
+        }
+        List<JButton> ways = new ArrayList<>();
+        ways.add(reports.way("beforewego.sample.startOwn", startOwn));
+        ways.add(reports.way("beforewego.sample.reset", this::askReset));
+        boolean alone = setting(ALONE).equals("true");
+        next.filter(chapter -> !alone).ifPresent(chapter -> ways.add(walkButton(chapter)));
+        context.window().notice(reports.texts().get("beforewego.sample"), ways);
+    }
+
+    private JButton walkButton(Story.Chapter chapter) {
+        JButton button = reports.way("beforewego.sample.walk", () -> walkOn(chapter));
+        button.setText(reports.texts().get("beforewego.sample.walkTo", chapter.name()));
+        return button;
+    }
+
+    /** Undo cannot bring the working copy back, so this asks, in the strip itself. */
+    private void askReset() {
+        context.window()
+                .notice(
+                        reports.texts().get("beforewego.sample.resetAsk"),
+                        List.of(
+                                reports.way("beforewego.sample.keep", this::show),
+                                reports.way("beforewego.sample.reset", () -> reset(""))));
+    }
+
+    private void reset(String follow) {
+        context.settings().put(ALONE, "");
+        context.settings().put(FOLLOW, follow);
+        context.opening().resetSample();
+    }
+
+    private void walkOn(Story.Chapter chapter) {
+        reports.say("beforewego.sample.walking", chapter.name());
+        context.tasks()
+                .write(
+                        reports.texts().get("beforewego.sample.walking", chapter.name()),
+                        () -> sample.walkOn(
+                                context.logbook(),
+                                chapter,
+                                reports.texts().get("beforewego.sample.why", chapter.name())),
+                        outcome -> walked(chapter, outcome),
+                        reports::failed);
+    }
+
+    private void walked(Story.Chapter chapter, Outcome<Written> outcome) {
+        if (!outcome.didWork()) {
+            context.settings().put(FOLLOW, "");
+            show();
+            differs(chapter, outcome);
+            return;
+        }
+        if (setting(FOLLOW).equals(chapter.name())) {
+            context.settings().put(FOLLOW, "");
+        }
+        context.window().changed();
+        reports.sayUndoable(
+                "beforewego.sample.walked", chapter.name(), context.measures().date(chapter.today()));
+        show();
+    }
+
+    /** The reader's own entries contradict the story: it says where, and offers both ways out. */
+    private void differs(Story.Chapter chapter, Outcome<Written> outcome) {
+        reports.show(
+                new ReportPage.Content(
+                        reports.texts().get("beforewego.sample.differs"),
+                        List.of(reports.texts().get("beforewego.sample.differs.note", chapter.name())),
+                        reports.model().lines(outcome.problems())),
+                List.of(
+                        reports.way("beforewego.sample.notNow", reports::dismiss),
+                        reports.way("beforewego.sample.alone", () -> {
+                            context.settings().put(ALONE, "true");
+                            reports.dismiss();
+                            show();
+                        }),
+                        reports.main("beforewego.sample.follow", () -> {
+                            reports.dismiss();
+                            reset(chapter.name());
+                        })));
+    }
+
+    private String setting(String key) {
+        return context.settings().get(key).orElse("");
+    }
+}

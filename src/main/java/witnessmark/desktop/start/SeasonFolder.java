@@ -1,0 +1,135 @@
+package witnessmark.desktop.start;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import witnessmark.logbook.ImportSeason;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
+
+/** Season folders in and out. What was read is shown before anything of it is taken. */
+final class SeasonFolder {
+    private final StartContext context;
+    private final Reports reports;
+
+    SeasonFolder(StartContext context, Reports reports) {
+        this.context = context;
+        this.reports = reports;
+    }
+
+    /** Asks for a folder and reads it. */
+    void bringIn() {
+        context.choosing().seasonToRead().ifPresent(this::read);
+    }
+
+    void read(Path folder) {
+        reports.say("beforewego.import.reading", folder);
+        context.tasks()
+                .run(
+                        reports.texts().get("beforewego.import.reading", folder),
+                        () -> context.uses().importing().read(folder),
+                        outcome -> shown(folder, outcome),
+                        reports::failed);
+    }
+
+    private void shown(Path folder, Outcome<ImportSeason.Reading> outcome) {
+        if (!outcome.didWork()) {
+            reports.refused(reports.texts().get("beforewego.import"), outcome.problems());
+            return;
+        }
+        ImportSeason.Reading reading = outcome.orThrow();
+        ReportModel model = reports.model();
+        reports.show(
+                new ReportPage.Content(
+                        reports.texts().get("beforewego.import"),
+                        List.of(
+                                reports.texts().get("beforewego.import.from", folder),
+                                model.rows(reading),
+                                model.verdict(reading)),
+                        model.lines(reading.problems())),
+                ways(folder, reading));
+        reports.say("beforewego.import.read");
+    }
+
+    private List<JButton> ways(Path folder, ImportSeason.Reading reading) {
+        List<JButton> ways = new ArrayList<>();
+        ways.add(reports.way("beforewego.import.leave", reports::dismiss));
+        if (reading.entries().isEmpty()) {
+            return ways;
+        }
+        ways.add(
+                reading.stops()
+                        ? reports.main("beforewego.import.takeGood", () -> take(folder, reading))
+                        : reports.main("beforewego.import.takeAll", () -> take(folder, reading)));
+        return ways;
+    }
+
+    private void take(Path folder, ImportSeason.Reading reading) {
+        String name = String.valueOf(folder.getFileName());
+        String why = reports.texts().get("beforewego.import.why", name);
+        context.tasks()
+                .write(
+                        reports.texts().get("beforewego.import.taking", name),
+                        () -> context.uses().importing().write(reading, true, why),
+                        outcome -> taken(name, reading, outcome),
+                        reports::failed);
+    }
+
+    private void taken(String name, ImportSeason.Reading reading, Outcome<Written> outcome) {
+        if (!outcome.didWork()) {
+            reports.refused(reports.texts().get("beforewego.import"), outcome.problems());
+            return;
+        }
+        reports.dismiss();
+        context.window().changed();
+        reports.sayUndoable("beforewego.import.taken", reading.entries().size(), name);
+    }
+
+    /** Asks for a folder and writes the whole logbook to it, or into a new one within when it is not empty. */
+    void writeOut() {
+        context.choosing().seasonToWrite().ifPresent(this::write);
+    }
+
+    void write(Path chosen) {
+        reports.say("beforewego.export.writing");
+        context.tasks()
+                .run(
+                        reports.texts().get("beforewego.export.writing"),
+                        () -> {
+                            Path target = target(chosen);
+                            return new WrittenOut(
+                                    target, context.uses().exporting().export(context.logbook(), target));
+                        },
+                        this::written,
+                        reports::failed);
+    }
+
+    private Path target(Path chosen) throws IOException {
+        if (!Files.isDirectory(chosen)) {
+            return chosen;
+        }
+        try (Stream<Path> in = Files.list(chosen)) {
+            return in.findAny().isEmpty()
+                    ? chosen
+                    : chosen.resolve(LogbookNames.seasonFolder(
+                            context.logbook().logbook().path(),
+                            context.logbook().today().day()));
+        }
+    }
+
+    private void written(WrittenOut out) {
+        if (out.rows().didWork()) {
+            reports.say("beforewego.export.written", out.rows().orThrow(), out.folder());
+        } else {
+            reports.refused(
+                    reports.texts().get("beforewego.export.title"), out.rows().problems());
+        }
+    }
+
+    /** Where a season was written to, and how many rows. */
+    private record WrittenOut(Path folder, Outcome<Integer> rows) {}
+}

@@ -1,0 +1,64 @@
+package witnessmark.desktop.start;
+
+import java.nio.file.Path;
+import java.util.List;
+import witnessmark.desktop.beforewego.BeforeWeGoPlace;
+import witnessmark.desktop.beforewego.BeginActions;
+import witnessmark.desktop.shell.Command;
+import witnessmark.logbook.SampleSeason;
+
+/** The first place and everything about the logbook as a whole, put together for the logbook in the window. */
+public final class Start {
+    private final StartContext context;
+    private final Reports reports;
+    private final BeforeWeGoPlace place;
+    private final SeasonFolder folder;
+    private final Keeping keeping;
+
+    /**
+     * @param addCar shows the form that adds a car
+     * @param addEngine shows the form that adds an engine with its hours so far
+     * @param logRun goes to the run sheet
+     */
+    public Start(StartContext context, Runnable addCar, Runnable addEngine, Runnable logRun) {
+        this.context = context;
+        this.place = new BeforeWeGoPlace(
+                context.texts(),
+                context.measures(),
+                context.tasks(),
+                context.window(),
+                context.logbook()::view,
+                new BeginActions(addCar, addEngine, logRun, this::importSeason));
+        this.reports = new Reports(context, place);
+        this.folder = new SeasonFolder(context, reports);
+        this.keeping = new Keeping(context, reports);
+    }
+
+    public BeforeWeGoPlace place() {
+        return place;
+    }
+
+    /** The commands of the Logbook menu. */
+    public List<Command> commands() {
+        return new StartCommands(context, new StartCommands.Work(this::startOwn, folder, keeping)).all();
+    }
+
+    /** The strip for when the logbook in the window is the sample season. Call its {@code show} once the window is up. */
+    public SampleStrip sampleStrip(SampleSeason sample, Path seasonFolder) {
+        return new SampleStrip(context, reports, sample, seasonFolder, this::startOwn);
+    }
+
+    /** Shows the page that begins an own logbook. */
+    public void startOwn() {
+        reports.show(new StartPage(context, reports::dismiss));
+    }
+
+    /** Shows what was found on a page of its own. */
+    void report(ReportPage.Content content) {
+        reports.show(content, List.of(reports.closing()));
+    }
+
+    private void importSeason() {
+        folder.bringIn();
+    }
+}

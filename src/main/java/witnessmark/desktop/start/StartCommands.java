@@ -1,0 +1,64 @@
+package witnessmark.desktop.start;
+
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.CommandMenu;
+import witnessmark.wording.Texts;
+
+/** What the Logbook menu offers about the logbook as a whole. */
+final class StartCommands {
+    private final Texts texts;
+    private final List<Command> all = new ArrayList<>();
+
+    /** What the commands do. */
+    record Work(Runnable startOwn, SeasonFolder folder, Keeping keeping) {}
+
+    StartCommands(StartContext context, Work work) {
+        this.texts = context.texts();
+        add("beforewego.command.new", 1, Keys.menu(KeyEvent.VK_N), work.startOwn());
+        add(
+                "beforewego.command.open",
+                1,
+                Keys.menu(KeyEvent.VK_O),
+                () -> context.choosing().logbook().ifPresent(context.opening()::open));
+        add("beforewego.command.sample", 1, null, context.opening()::openSample);
+        recent(context);
+        add("beforewego.command.import", 3, null, work.folder()::bringIn);
+        add("beforewego.command.export", 3, null, work.folder()::writeOut);
+        add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
+        add("beforewego.command.check", 4, null, work.keeping()::check);
+    }
+
+    List<Command> all() {
+        return List.copyOf(all);
+    }
+
+    private void recent(StartContext context) {
+        List<Path> recent = new RecentLogbooks(context.settings()).list();
+        if (recent.isEmpty()) {
+            add("beforewego.command.recent", 2, null, () -> {}).disable(texts.get("beforewego.command.recent.none"));
+        }
+        for (Path path : recent) {
+            Command command = add(
+                    "beforewego.command.recent",
+                    2,
+                    null,
+                    () -> context.opening().open(path));
+            command.rename(texts.get("beforewego.command.recent.named", LogbookNames.shown(path)));
+            command.putValue(javax.swing.Action.SHORT_DESCRIPTION, path.toString());
+            command.putValue(javax.swing.Action.MNEMONIC_KEY, null);
+        }
+    }
+
+    private Command add(String key, int section, @Nullable KeyStroke stroke, Runnable work) {
+        Command command = new Command(texts, key, CommandMenu.LOGBOOK, section, stroke, work);
+        all.add(command);
+        return command;
+    }
+}

@@ -1,0 +1,50 @@
+package witnessmark.desktop.start;
+
+import java.time.ZoneId;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.logbook.ExportSeason;
+import witnessmark.logbook.ImportSeason;
+import witnessmark.logbook.StartLogbook;
+import witnessmark.logbook.port.Settings;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.Texts;
+
+/**
+ * What beginning stands on, put together by the launcher for the logbook in the window.
+ *
+ * @param window what a place can ask of the window
+ * @param logbook the logbook in hand
+ * @param choosing asks for files and folders
+ * @param opening puts another logbook in the window
+ * @param undo takes the last change back and says so
+ * @param uses the use cases behind the commands
+ * @param here where the computer stands
+ */
+public record StartContext(
+        Texts texts,
+        Measures measures,
+        Problems problems,
+        Tasks tasks,
+        Settings settings,
+        Desk window,
+        witnessmark.logbook.Desk logbook,
+        Choosing choosing,
+        OpenLogbook opening,
+        Runnable undo,
+        Uses uses,
+        Here here) {
+    /** The use cases behind the commands. */
+    public record Uses(StartLogbook start, ImportSeason importing, ExportSeason exporting) {}
+
+    /**
+     * Where the computer stands: what a new logbook is given until the team says otherwise.
+     *
+     * @param zone whose days are counted
+     * @param currency home currency, ISO 4217
+     * @param who who sits here
+     * @param folder where documents are kept
+     */
+    public record Here(ZoneId zone, String currency, String who, java.nio.file.Path folder) {}
+}

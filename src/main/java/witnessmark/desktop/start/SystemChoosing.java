@@ -1,0 +1,80 @@
+package witnessmark.desktop.start;
+
+import com.formdev.flatlaf.util.SystemFileChooser;
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import witnessmark.logbook.port.Settings;
+import witnessmark.wording.Texts;
+
+/** Asks with the system's own dialogs. Each reopens where it was last. */
+public final class SystemChoosing implements Choosing {
+    private final Texts texts;
+    private final Settings settings;
+    private final Supplier<@Nullable Component> parent;
+
+    /** @param parent the window the dialogs belong to */
+    public SystemChoosing(Texts texts, Settings settings, Supplier<@Nullable Component> parent) {
+        this.texts = texts;
+        this.settings = settings;
+        this.parent = parent;
+    }
+
+    @Override
+    public Optional<Path> logbook() {
+        SystemFileChooser chooser = chooser("logbook");
+        String words = texts.get("beforewego.choose.logbooks");
+        chooser.addChoosableFileFilter(new SystemFileChooser.FileNameExtensionFilter(words, LogbookNames.ENDING));
+        return shown("logbook", chooser, chooser.showOpenDialog(parent.get()));
+    }
+
+    @Override
+    public Optional<Path> newLogbook(Path suggested) {
+        SystemFileChooser chooser = chooser("newLogbook");
+        chooser.setSelectedFile(suggested.toFile());
+        return shown("newLogbook", chooser, chooser.showSaveDialog(parent.get()));
+    }
+
+    @Override
+    public Optional<Path> seasonToRead() {
+        return folder("seasonToRead");
+    }
+
+    @Override
+    public Optional<Path> seasonToWrite() {
+        return folder("seasonToWrite");
+    }
+
+    private Optional<Path> folder(String what) {
+        SystemFileChooser chooser = chooser(what);
+        chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);
+        chooser.setApproveButtonText(texts.get("beforewego.choose." + what + ".button"));
+        return shown(what, chooser, chooser.showOpenDialog(parent.get()));
+    }
+
+    private SystemFileChooser chooser(String what) {
+        SystemFileChooser chooser = new SystemFileChooser();
+        chooser.setDialogTitle(texts.get("beforewego.choose." + what));
+        settings.get(key(what)).map(File::new).filter(File::isDirectory).ifPresent(chooser::setCurrentDirectory);
+        return chooser;
+    }
+
+    private Optional<Path> shown(String what, SystemFileChooser chooser, int answer) {
+        File chosen = chooser.getSelectedFile();
+        if (answer != SystemFileChooser.APPROVE_OPTION || chosen == null) {
+            return Optional.empty();
+        }
+        File within = chosen.getAbsoluteFile().getParentFile();
+        if (within != null) {
+            settings.put(key(what), within.getPath());
+        }
+        return Optional.of(chosen.toPath());
+    }
+
+    private static String key(String what) {
+        return "choose." + what + ".folder";
+    }
+}

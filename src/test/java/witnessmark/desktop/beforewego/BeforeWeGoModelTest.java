@@ -1,0 +1,205 @@
+package witnessmark.desktop.beforewego;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.desktop.form.BoardLine;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Facts;
+import witnessmark.logbook.standing.SeeStanding;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+import witnessmark.wording.Units;
+
+/** Expected words carry figures of the invented sample season's printed tables. */
+class BeforeWeGoModelTest {
+    private static final Texts TEXTS = Texts.in(Locale.UK);
+    private static final BeforeWeGoModel MODEL = new BeforeWeGoModel(TEXTS, new Measures(TEXTS, Units.METRIC));
+
+    @TempDir
+    static Path folder;
+
+    private static Facts sample = Facts.none();
+
+    @BeforeAll
+    static void read() {
+        sample = Views.sample(folder);
+    }
+
+    @Test
+    void the_springs_of_k03_stand_first_with_their_figures() {
+        LimitLine first = lines(Views.DAY).nearest().get(0);
+        assertThat(first.state()).isEqualTo(SeamState.OVER);
+        assertThat(first.title()).isEqualTo("Valve springs VS-03");
+        assertThat(first.where()).isEqualTo("Engine K03, car 41");
+        assertThat(first.figures()).isEqualTo("12.87 h run, limit 12 h (builder)");
+        assertThat(first.left()).isEqualTo("0.9 h over now");
+        assertThat(first.due()).isEqualTo("renew valve springs");
+        assertThat(first.tip()).contains("builder's sheet of 2026-01-15");
+    }
+
+    @Test
+    void the_row_says_all_of_itself_to_a_screen_reader() {
+        LimitLine first = lines(Views.DAY).nearest().get(0);
+        assertThat(first.about()).contains(first.title(), first.where(), first.figures(), first.left(), first.due());
+    }
+
+    @Test
+    void what_is_inside_says_how_far_it_is_to_its_limit() {
+        assertThat(line("GB-41").left()).isEqualTo("4.2 h to its limit");
+        assertThat(line("GB-41").figures()).isEqualTo("10.76 h loaded, look at 15 h (maker)");
+        assertThat(line("GB-41").where()).isEqualTo("Car 41");
+        assertThat(line("GB-41").state()).isEqualTo(SeamState.WITHIN);
+    }
+
+    @Test
+    void what_nobody_counted_says_what_is_missing_and_shows_no_figure_for_it() {
+        LimitLine clutch = line("CL-21");
+        assertThat(clutch.state()).isEqualTo(SeamState.NOT_KNOWN);
+        assertThat(clutch.left()).isEqualTo("Race starts not known");
+        assertThat(clutch.dueWords()).contains("1 run does not say race starts");
+        assertThat(clutch.life().isKnown()).isFalse();
+    }
+
+    @Test
+    void a_life_somebody_told_of_is_a_range_and_what_is_left_is_a_least() {
+        LimitLine pump = line("OP-21");
+        assertThat(pump.ran()).contains(" to ");
+        assertThat(pump.left()).startsWith("at least ");
+    }
+
+    @Test
+    void a_part_without_a_limit_says_so() {
+        LimitLine head = line("HD-03");
+        assertThat(head.state()).isEqualTo(SeamState.NOT_KNOWN);
+        assertThat(head.left()).isEqualTo("No limit recorded");
+        assertThat(head.life().isKnown()).isFalse();
+        assertThat(head.share()).isNull();
+    }
+
+    @Test
+    void the_board_names_the_next_event_and_what_it_takes() {
+        Board board = lines(Views.DAY).board();
+        assertThat(board.sentence()).isEqualTo("Round 6, Thornacre");
+        assertThat(board.under()).isEqualTo("Truck leaves Fri 24 Jul, 06:00.");
+        assertThat(board.figures())
+                .extracting(BoardLine.Figure::value, BoardLine.Figure::words)
+                .containsExactly(tuple("16", "days"), tuple("2", "cars"), tuple("10", "runs planned"));
+    }
+
+    @Test
+    void during_an_event_the_board_counts_the_runs_that_are_left() {
+        Board board = lines(LocalDate.of(2026, 7, 4)).board();
+        assertThat(board.sentence()).isEqualTo("Round 5, Pellow Ridge");
+        assertThat(board.under()).isEqualTo("Running from Sat 4 Jul 2026 to Sun 5 Jul 2026.");
+        assertThat(board.figures())
+                .extracting(BoardLine.Figure::value, BoardLine.Figure::words)
+                .containsExactly(tuple("2", "cars"), tuple("4", "runs to go"));
+    }
+
+    @Test
+    void the_truck_that_has_left_is_not_announced_again() {
+        Board board = lines(LocalDate.of(2026, 7, 3)).board();
+        assertThat(board.under()).isEqualTo("Truck leaves Fri 3 Jul, 06:00.");
+        assertThat(board.figures().get(0)).isEqualTo(new BoardLine.Figure("0", "days"));
+    }
+
+    @Test
+    void after_the_last_event_nothing_is_invented() {
+        StandingLines lines = lines(LocalDate.of(2027, 1, 1));
+        assertThat(lines.board().sentence()).isEqualTo("No event after today");
+        assertThat(lines.board().figures()).isEmpty();
+        assertThat(lines.nearest()).isNotEmpty();
+    }
+
+    @Test
+    void the_last_run_of_each_car_is_told_in_two_lines() {
+        assertThat(lines(Views.DAY).lastOut())
+                .extracting(OutLine::title, OutLine::first, OutLine::second)
+                .startsWith(
+                        tuple(
+                                "Car 41, engine K03",
+                                "Sun 5 Jul, race 2: 27 min 42 s, 12 laps",
+                                "Highest 8\u2009230 rpm, water 84 °C"),
+                        tuple(
+                                "Car 57, engine K06",
+                                "Sun 5 Jul, race 2: 27 min 36 s, 12 laps",
+                                "Highest 8\u2009225 rpm, water 81 °C"));
+    }
+
+    @Test
+    void lives_moved_are_told_from_and_to() {
+        OutLine k03 = lines(Views.DAY).moved().get(0);
+        assertThat(k03.title()).isEqualTo("K03 from 10.65 to 12.87 h");
+        assertThat(k03.first()).isEqualTo("Round 5, Pellow Ridge: 5 runs");
+        assertThat(k03.second()).startsWith("Adds 2.22 h, and to the ");
+    }
+
+    @ParameterizedTest(name = "as of {0}")
+    @ValueSource(strings = {"2026-02-20", "2026-03-22", "2026-05-04", "2026-06-01", "2026-06-14", "2026-07-08"})
+    void every_over_is_a_row_and_the_rows_are_in_the_order_of_all(LocalDate day) {
+        StandingLines lines = lines(day);
+        List<String> all = lines.all().stream().map(LimitLine::id).toList();
+        List<Integer> places =
+                lines.nearest().stream().map(row -> all.indexOf(row.id())).toList();
+        assertThat(places).isSorted().doesNotContain(-1);
+        long over = SeeStanding.of(Views.of(sample, day)).going().stream()
+                .filter(on -> LimitWords.state(on.state()) == SeamState.OVER)
+                .count();
+        assertThat(lines.nearest())
+                .filteredOn(row -> row.state() == SeamState.OVER)
+                .hasSize((int) over);
+        assertThat(new HashSet<>(all)).hasSameSizeAs(all);
+    }
+
+    /** No rules yet: nothing is due, held or run on. */
+    @ParameterizedTest(name = "as of {0}")
+    @ValueSource(strings = {"2026-03-22", "2026-06-14", "2026-07-08"})
+    void only_the_three_states_that_need_no_rule_are_shown(LocalDate day) {
+        assertThat(lines(day).all())
+                .extracting(LimitLine::state)
+                .containsOnly(SeamState.OVER, SeamState.NOT_KNOWN, SeamState.WITHIN);
+    }
+
+    @ParameterizedTest(name = "{0} over, {1} not known")
+    @CsvSource({"1, 0"})
+    void the_quiet_line_counts_parts(int over, int notKnown) {
+        StandingLines lines = lines(Views.DAY);
+        assertThat(lines.over()).isEqualTo(over);
+        assertThat(lines.quiet())
+                .matches(
+                        "\\d+ parts inside recorded limits; " + notKnown + " not known; \\d+ without a recorded limit");
+        assertThat(lines.elsewhere()).startsWith("Not going: nothing over a limit; 2 not known");
+    }
+
+    @Test
+    void a_new_logbook_says_that_it_is_one() {
+        StandingLines lines = MODEL.lines(SeeStanding.of(Views.of(Facts.none(), Views.DAY)));
+        assertThat(lines.steps().left()).isTrue();
+        assertThat(lines.board().sentence()).isEqualTo("A new logbook");
+        assertThat(lines.nearest()).isEmpty();
+        assertThat(lines.elsewhere()).isEmpty();
+    }
+
+    private static StandingLines lines(LocalDate day) {
+        return MODEL.lines(SeeStanding.of(Views.of(sample, day)));
+    }
+
+    private static LimitLine line(String mark) {
+        return lines(Views.DAY).all().stream()
+                .filter(row -> row.title().endsWith(" " + mark))
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,5 @@
+/** Finding, tried on the sample season. */
+@NullMarked
+package witnessmark.desktop.find;
+
+import org.jspecify.annotations.NullMarked;

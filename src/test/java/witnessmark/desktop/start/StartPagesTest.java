@@ -1,0 +1,78 @@
+package witnessmark.desktop.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import javax.swing.JRootPane;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.desktop.shell.Theme;
+import witnessmark.desktop.testing.AccessibleWalk;
+import witnessmark.desktop.testing.Contrast;
+import witnessmark.desktop.testing.GoldenText;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.wording.Texts;
+
+/** How the pages of beginning look, and the rules they keep. */
+@UiTest
+class StartPagesTest {
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest(name = "{0} {1} at {2}, pseudo-language {3}")
+    @CsvSource({
+        "start, LIGHT, 1.0, false", "start, DARK, 1.5, false", "start, LIGHT, 1.0, true",
+        "report, LIGHT, 1.0, false", "report, DARK, 1.0, false", "report, LIGHT, 1.5, false",
+        "strip, LIGHT, 1.0, false", "strip, DARK, 1.0, false"
+    })
+    void pages_keep_the_rules_of_the_window(String page, Theme theme, float zoom, boolean pseudo) {
+        Texts texts = pseudo ? Texts.pseudo() : Texts.in(Locale.UK);
+        try (StartedWindow window = new StartedWindow(folder, Looks.look(theme, zoom), texts)) {
+            show(window, page);
+            JRootPane root = window.laid(1366, 768);
+            String name = "start-" + page + "-" + theme + "-" + Math.round(zoom * 100) + (pseudo ? "-pseudo" : "");
+            Pictures.write(name.toLowerCase(Locale.ROOT), root);
+            assertThat(LayoutRules.broken(root)).isEmpty();
+            assertThat(AccessibleWalk.faults(root)).isEmpty();
+            assertThat(Contrast.tooLow(root)).isEmpty();
+        }
+    }
+
+    @Test
+    void the_page_that_begins_a_logbook_reads_as_agreed() {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            window.start.startOwn();
+            window.ui().field("Where to keep the file").setText("/home/team/ours.witness");
+            GoldenText.check("start_our_logbook", Stage.lay(window.start.place().component(), 1140, 640));
+        }
+    }
+
+    private static void show(StartedWindow window, String page) {
+        switch (page) {
+            case "start" -> window.start.startOwn();
+            case "strip" -> window.strip.show();
+            default -> {
+                List<ProblemLine> lines = IntStream.rangeClosed(1, 12)
+                        .mapToObj(i -> new ProblemLine(
+                                i,
+                                "runs.csv, row " + (i + 3) + ", column engine",
+                                "No engine is called 'X0" + i + "'.",
+                                "Check the spelling, or add the engine first.",
+                                "No engine is called 'X0" + i + "'. The row is not read. Check the spelling."))
+                        .toList();
+                window.start.report(
+                        new ReportPage.Content("Bring in a season folder", List.of("12 rows are kept out."), lines));
+            }
+        }
+        window.settle();
+    }
+}

@@ -1,0 +1,196 @@
+package witnessmark.desktop.start;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JRootPane;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.shell.AboutFacts;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.Look;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.shell.ShellContext;
+import witnessmark.desktop.shell.ShellPane;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.testing.MemorySettings;
+import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.Ui;
+import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.ExportSeason;
+import witnessmark.logbook.ImportSeason;
+import witnessmark.logbook.StartLogbook;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.sample.SampleBooks;
+import witnessmark.store.Holder;
+import witnessmark.store.SqliteLogbookFiles;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.Texts;
+import witnessmark.wording.Units;
+
+/** A window without a frame over the sample season on a real file; what it would ask or open is noted. */
+final class StartedWindow implements AutoCloseable {
+    final Texts texts;
+    final SampleBooks books;
+    final Desk logbook;
+    final MemorySettings settings = new MemorySettings();
+    final witnessmark.desktop.shell.Desk desk = new witnessmark.desktop.shell.Desk();
+    final Tasks tasks = new Tasks((thread, failure) -> {
+        throw new IllegalStateException(failure);
+    });
+    final List<String> opened = new ArrayList<>();
+    final Start start;
+    final SampleStrip strip;
+    final List<Command> commands;
+    final ShellPane pane;
+
+    @Nullable
+    Path answer;
+
+    @Nullable
+    Logbook taken;
+
+    private @Nullable JRootPane root;
+
+    StartedWindow(Path folder, Look look) {
+        this(folder, look, Texts.in(Locale.UK));
+    }
+
+    StartedWindow(Path folder, Look look, Texts texts) {
+        this.texts = texts;
+        this.books = new SampleBooks(folder);
+        this.logbook = books.open();
+        Measures measures = new Measures(texts, Units.METRIC);
+        InstantSource clock = InstantSource.fixed(Instant.parse("2026-07-08T18:00:00Z"));
+        CsvSeasonFolders folders = new CsvSeasonFolders();
+        StartContext context = new StartContext(
+                texts,
+                measures,
+                new Problems(texts, measures),
+                tasks,
+                settings,
+                desk,
+                logbook,
+                new Answers(),
+                new Noted(),
+                () -> opened.add("undo"),
+                new StartContext.Uses(
+                        new StartLogbook(
+                                new SqliteLogbookFiles(
+                                        folder.resolve("own-data"),
+                                        clock::millis,
+                                        () -> "test-device",
+                                        new Holder("h", "p")),
+                                SampleBooks.ids()),
+                        new ImportSeason(logbook, folders),
+                        new ExportSeason(folders)),
+                new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder));
+        start = new Start(context, () -> {}, () -> {}, () -> {});
+        commands = start.commands();
+        strip = start.sampleStrip(books.season(), SampleBooks.FOLDER);
+        ShellContext shell =
+                new ShellContext(texts, tasks, settings, look, desk, new AboutFacts("0.1.0", List.of()), () -> {});
+        pane = new ShellPane(shell, List.of(start.place()), commands, List.of());
+        desk.go(PlaceId.BEFORE_WE_GO);
+        settle();
+    }
+
+    void settle() {
+        tasks.awaitIdle();
+    }
+
+    void perform(String key) {
+        commands.stream()
+                .filter(command -> command.key().equals("beforewego.command." + key))
+                .findFirst()
+                .orElseThrow()
+                .perform();
+        settle();
+    }
+
+    JRootPane laid(int width, int height) {
+        JRootPane before = root;
+        if (before != null) {
+            return Stage.lay(before, width, height);
+        }
+        root = Stage.window(pane, pane.menuBar(), width, height);
+        return root;
+    }
+
+    Ui ui() {
+        return new Ui(laid(1366, 768));
+    }
+
+    void press(String button) {
+        ui().button(button).doClick();
+        settle();
+    }
+
+    /** Everything said on the window, one thing a line. */
+    String said() {
+        return witnessmark.desktop.testing.GoldenText.of(laid(1366, 768));
+    }
+
+    @Override
+    public void close() {
+        tasks.close();
+        logbook.logbook().close();
+        Logbook made = taken;
+        if (made != null) {
+            made.close();
+        }
+    }
+
+    /** Answers every question for a file or folder the same way. */
+    private final class Answers implements Choosing {
+        @Override
+        public Optional<Path> logbook() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> newLogbook(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> seasonToRead() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> seasonToWrite() {
+            return Optional.ofNullable(answer);
+        }
+    }
+
+    /** Notes what would be opened. */
+    private final class Noted implements OpenLogbook {
+        @Override
+        public void open(Path path) {
+            opened.add("open " + path.getFileName());
+        }
+
+        @Override
+        public void take(Logbook book) {
+            opened.add("take " + book.path().getFileName());
+            taken = book;
+        }
+
+        @Override
+        public void openSample() {
+            opened.add("sample");
+        }
+
+        @Override
+        public void resetSample() {
+            opened.add("reset");
+        }
+    }
+}
