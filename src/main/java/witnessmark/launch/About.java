@@ -17,7 +17,8 @@ final class About {
                                 texts.get("shell.about.kept.logbook"),
                                 book.desk().logbook().path().toString()),
                         new AboutFacts.Kept(
-                                texts.get("shell.about.kept.data"), outside.data().path().toString()),
+                                texts.get("shell.about.kept.data"),
+                                outside.data().path().toString()),
                         new AboutFacts.Kept(
                                 texts.get("shell.about.kept.log"),
                                 outside.data().path().resolve(Logs.FOLDER).toString())));

@@ -33,8 +33,7 @@ public final class Main {
             if (GraphicsEnvironment.isHeadless()) {
                 throw new HeadlessException();
             }
-            new Window(outside, problems -> System.exit(Program.say(tools(outside), problems)))
-                    .start(List.of(args));
+            new Window(outside, problems -> System.exit(Program.say(tools(outside), problems))).start(List.of(args));
         } catch (AWTError | HeadlessException e) {
             System.exit(Program.say(tools(outside), List.of(Problem.of(ProblemKind.NO_DISPLAY))));
         }

@@ -12,7 +12,8 @@ import witnessmark.logbook.SampleSeason;
  * @param sampleFolder the sample's season folder, or null for a team's own logbook
  * @param season tells the sample on, or null for a team's own logbook
  */
-record OpenBook(Desk desk, @Nullable Path sampleFolder, @Nullable SampleSeason season) {
+record OpenBook(
+        Desk desk, @Nullable Path sampleFolder, @Nullable SampleSeason season) {
     boolean isSample() {
         return season != null;
     }

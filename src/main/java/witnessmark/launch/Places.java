@@ -9,14 +9,14 @@ import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
+import witnessmark.desktop.sheets.Sheets;
+import witnessmark.desktop.sheets.SheetsContext;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Findable;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
-import witnessmark.desktop.sheets.Sheets;
-import witnessmark.desktop.sheets.SheetsContext;
 import witnessmark.desktop.start.SampleStrip;
 import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
@@ -40,8 +40,8 @@ final class Places {
     private final @Nullable SampleStrip strip;
 
     Places(ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window) {
-        RunContext runs = new RunContext(
-                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, DAYS);
+        RunContext runs =
+                new RunContext(book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, DAYS);
         UndoActions undo = new UndoActions(runs);
         RunSheetPlace runSheet = new RunSheetPlace(runs, undo);
         Sheets sheets = new Sheets(new SheetsContext(

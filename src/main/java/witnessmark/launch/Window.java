@@ -46,8 +46,7 @@ final class Window implements OpenLogbook {
         this.outside = outside;
         this.lastWords = lastWords;
         this.look = new Look(outside.settings());
-        CrashNotice crash =
-                new CrashNotice(() -> frame, new CrashDialog(texts, this::tasks, () -> "", this::quit));
+        CrashNotice crash = new CrashNotice(() -> frame, new CrashDialog(texts, this::tasks, () -> "", this::quit));
         Thread.UncaughtExceptionHandler unforeseen = (thread, failure) -> crash.tell(thread.getName(), failure);
         Thread.setDefaultUncaughtExceptionHandler(unforeseen);
         this.tasks = new Tasks(unforeseen);

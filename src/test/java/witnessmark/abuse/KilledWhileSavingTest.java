@@ -54,7 +54,9 @@ class KilledWhileSavingTest {
         }
         System.out.println(KILLS + " kills, " + acknowledged + " runs acknowledged, " + lost.size() + " lost");
         assertThat(lost).as("seed %d", seed).isEmpty();
-        assertThat(acknowledged).as("seed %d: every kill came after an acknowledgement", seed).isGreaterThanOrEqualTo(KILLS);
+        assertThat(acknowledged)
+                .as("seed %d: every kill came after an acknowledgement", seed)
+                .isGreaterThanOrEqualTo(KILLS);
     }
 
     private Path madeOnce() {
@@ -83,7 +85,9 @@ class KilledWhileSavingTest {
         try (BufferedReader out =
                 new BufferedReader(new InputStreamReader(program.getInputStream(), StandardCharsets.UTF_8))) {
             String line = out.readLine();
-            assertThat(line).as("the program's own words: %s", Files.readString(data.resolve("err.txt"))).isNotNull();
+            assertThat(line)
+                    .as("the program's own words: %s", Files.readString(data.resolve("err.txt")))
+                    .isNotNull();
             saved.add(seconds(line));
             long until = System.nanoTime() + millis * 1_000_000L;
             while (System.nanoTime() < until && out.ready()) {
@@ -103,12 +107,16 @@ class KilledWhileSavingTest {
         List<String> lost = new ArrayList<>();
         SqliteLogbookFiles files = new SqliteLogbookFiles(
                 data, System::currentTimeMillis, () -> "afterwards", new Holder("bench", "checker"));
-        try (Logbook book =
-                files.open(data.resolve("sample").resolve("sample-season.witness")).orThrow()) {
-            Set<Long> there = book.facts().of(Run.class).inForce()
+        try (Logbook book = files.open(data.resolve("sample").resolve("sample-season.witness"))
+                .orThrow()) {
+            Set<Long> there = book.facts()
+                    .of(Run.class)
+                    .inForce()
                     .map(run -> run.fact().running().millis() / 1000)
                     .collect(Collectors.toSet());
-            saved.stream().filter(run -> !there.contains(run)).forEach(run -> lost.add("kill " + kill + ": run " + run));
+            saved.stream()
+                    .filter(run -> !there.contains(run))
+                    .forEach(run -> lost.add("kill " + kill + ": run " + run));
             book.verify().forEach(problem -> lost.add("kill " + kill + ": " + problem));
         }
         return lost;

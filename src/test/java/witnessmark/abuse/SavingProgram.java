@@ -44,13 +44,18 @@ final class SavingProgram {
                 field("Running time, min").orElseThrow().setText(seconds + " s");
                 button("Save run").orElseThrow().doClick(0);
             });
-            await(() -> field("Running time, min").map(JTextField::getText).orElse("?").isEmpty());
+            await(() -> field("Running time, min")
+                    .map(JTextField::getText)
+                    .orElse("?")
+                    .isEmpty());
             System.out.println("saved " + seconds);
         }
     }
 
     private static Optional<AbstractButton> button(String name) {
-        return find(AbstractButton.class, b -> b.isShowing() && String.valueOf(b.getText()).startsWith(name));
+        return find(
+                AbstractButton.class,
+                b -> b.isShowing() && String.valueOf(b.getText()).startsWith(name));
     }
 
     private static Optional<JTextField> field(String name) {

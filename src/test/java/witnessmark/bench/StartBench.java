@@ -46,7 +46,8 @@ public final class StartBench {
 
     private static boolean says(Container in, String words) {
         for (Component child : in.getComponents()) {
-            boolean here = child instanceof JLabel label && String.valueOf(label.getText()).contains(words);
+            boolean here = child instanceof JLabel label
+                    && String.valueOf(label.getText()).contains(words);
             if (here || (child instanceof Container deeper && says(deeper, words))) {
                 return true;
             }
