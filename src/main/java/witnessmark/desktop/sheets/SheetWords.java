@@ -146,7 +146,7 @@ final class SheetWords {
         if (fact instanceof Counter counter) {
             return counter.unit() == Counter.Unit.METRE ? texts.get("sheets.unit.km_long") : records.counter(counter);
         }
-        return measure(fact);
+        return fact instanceof Coded word ? records.word(word) : measure(fact);
     }
 
     private String measure(Object fact) {

@@ -13,11 +13,15 @@ import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.logbook.sheets.AddCar;
 import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.AddEvent;
+import witnessmark.logbook.sheets.AddPerson;
 import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.PutEngine;
 import witnessmark.logbook.sheets.SetLimit;
+import witnessmark.logbook.sheets.TakeOffPart;
+import witnessmark.logbook.sheets.WriteBuild;
 import witnessmark.logbook.sheets.WriteSheet;
+import witnessmark.logbook.sheets.WriteWork;
 
 /**
  * The sheets of the window: for each a command in the Record menu, shown as a page over the first place. Tell it with
@@ -81,7 +85,17 @@ public final class Sheets {
     }
 
     List<LogSheet> all() {
-        return List.of(addCar, addEngine, new PutEngine(), new FitPart(), new AddEvent(), new SetLimit());
+        return List.of(
+                addCar,
+                addEngine,
+                new PutEngine(),
+                new FitPart(),
+                new TakeOffPart(),
+                new AddEvent(),
+                new SetLimit(),
+                new WriteWork(),
+                new WriteBuild(),
+                new AddPerson());
     }
 
     private void open(LogSheet sheet) {

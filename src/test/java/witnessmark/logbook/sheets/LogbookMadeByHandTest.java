@@ -191,6 +191,57 @@ class LogbookMadeByHandTest {
         assertThat(engineIn(car, "2026-03-04T12:00:00Z")).isEqualTo("H2");
     }
 
+    @Test
+    void hours_since_rebuild_begin_when_a_build_of_the_bottom_end_is_closed() {
+        own.save(new AddCar(), "name", "7").orThrow();
+        addEngine("H1");
+        own.save(new PutEngine(), "engine", "H1", "car", "7", "since", "1 Mar").orThrow();
+        logRun("30");
+        own.save(
+                        new WriteBuild(),
+                        "engine",
+                        "H1",
+                        "zones",
+                        "head, bottom",
+                        "opened",
+                        "2 Mar",
+                        "closed",
+                        "10 Mar",
+                        "signed_by",
+                        "Ada")
+                .orThrow();
+        Id<Engine> engine = own.desk
+                .view()
+                .facts()
+                .of(Engine.class)
+                .named("H1")
+                .orElseThrow()
+                .id();
+        assertThat(own.desk
+                        .view()
+                        .ledger()
+                        .sinceRebuild(engine, java.util.EnumSet.of(witnessmark.domain.Zone.BOTTOM_END), Counter.RUNNING)
+                        .total())
+                .isZero();
+        assertThat(life("H1").total()).isEqualTo(HOUR / 2);
+    }
+
+    @Test
+    void a_part_taken_off_is_a_spare_with_its_life_and_can_be_fitted_again() {
+        own.save(new AddCar(), "name", "7").orThrow();
+        addEngine("H1");
+        addEngine("H2");
+        fitSprings("VS-1", "1 Mar");
+        own.save(new PutEngine(), "engine", "H1", "car", "7", "since", "1 Mar").orThrow();
+        logRun("30");
+        own.save(new TakeOffPart(), "place", "H1", "fitted", "VS-1", "off_when", "10 Mar", "off_reason", "to H2")
+                .orThrow();
+        own.save(new FitPart(), "place", "H2", "position", "valve springs", "since", "10 Mar", "part", "VS-1")
+                .orThrow();
+        assertThat(fitments()).hasSize(2).last().asString().startsWith("VS-1 until further notice");
+        assertThat(life("VS-1").total()).isEqualTo(HOUR / 2);
+    }
+
     private void addEngine(String number) {
         own.save(
                         new AddEngine(),

@@ -222,6 +222,55 @@ class WhatSheetsRefuseTest {
     }
 
     @Test
+    void a_part_taken_off_before_it_was_fitted_or_without_a_reason() {
+        refused(
+                new TakeOffPart(),
+                ProblemKind.ENDS_BEFORE_IT_BEGINS,
+                "off_when",
+                "place",
+                "H1",
+                "fitted",
+                "VS-1",
+                "off_when",
+                "1 Mar",
+                "off_reason",
+                "lost force");
+        refused(
+                new TakeOffPart(),
+                ProblemKind.NEEDED,
+                "off_reason",
+                "place",
+                "H1",
+                "fitted",
+                "VS-1",
+                "off_when",
+                "4 Mar");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"0", "-0.05", "thin"})
+    void a_skim_that_took_nothing_off_or_less(String removed) {
+        refused(new WriteWork(), ProblemKind.CANNOT_READ, "removed", "work_on", "VS-1", "removed", removed);
+    }
+
+    @Test
+    void a_build_closed_before_it_was_opened_and_a_zone_nobody_knows() {
+        refused(
+                new WriteBuild(),
+                ProblemKind.ENDS_BEFORE_IT_BEGINS,
+                "closed",
+                "engine",
+                "H1",
+                "zones",
+                "head",
+                "opened",
+                "5 Mar",
+                "closed",
+                "4 Mar");
+        refused(new WriteBuild(), ProblemKind.CANNOT_READ, "zones", "engine", "H1", "zones", "head, roof");
+    }
+
+    @Test
     void an_engine_put_in_the_car_it_is_in() {
         refused(
                 new PutEngine(),

@@ -1,0 +1,132 @@
+package witnessmark.logbook.sheets;
+
+import static witnessmark.logbook.sheets.SheetField.choice;
+import static witnessmark.logbook.sheets.SheetField.of;
+import static witnessmark.logbook.sheets.SheetField.text;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Zone;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Moment;
+
+/** Writes down a build: what was opened, when it was opened and closed, who signed it. */
+public final class WriteBuild implements LogSheet {
+    public static final SheetField ENGINE = choice("engine", 1);
+    public static final SheetField ZONES = text("zones", 3);
+    public static final SheetField OPENED = of("opened", FieldKind.DAY);
+    public static final SheetField OPENED_TIME = of("opened_time", FieldKind.CLOCK);
+    public static final SheetField CLOSED = of("closed", FieldKind.DAY);
+    public static final SheetField CLOSED_TIME = of("closed_time", FieldKind.CLOCK);
+    public static final SheetField SIGNED = text("signed_by", 1);
+    public static final SheetField NOTE = text("build_note", 3);
+
+    /** Typed for all zones. */
+    private static final String FULL = "full";
+
+    @Override
+    public String key() {
+        return "write_build";
+    }
+
+    @Override
+    public List<SheetGroup> groups() {
+        return List.of(SheetGroup.of(
+                "build",
+                List.of(ENGINE, ZONES),
+                List.of(OPENED, OPENED_TIME, CLOSED, CLOSED_TIME),
+                List.of(SIGNED, NOTE)));
+    }
+
+    @Override
+    public Map<SheetField, String> fresh(SheetSight sight) {
+        return Map.of(OPENED, sight.today().toString());
+    }
+
+    @Override
+    public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
+        return !field.equals(CLOSED_TIME) || !typed.text(CLOSED).isEmpty();
+    }
+
+    @Override
+    public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
+        return field.equals(ENGINE) ? sight.all(Engine.class, engine -> true) : List.of();
+    }
+
+    @Override
+    public void read(ReadSheet in) {
+        ReadValues values = new ReadValues(in);
+        @Nullable Entry<Engine> engine = in.chosen(ENGINE, Engine.class);
+        Set<Zone> zones = zones(in);
+        Moment opened = values.moment(OPENED, OPENED_TIME);
+        boolean open = in.text(CLOSED).isEmpty();
+        Moment closed = open ? null : values.moment(CLOSED, CLOSED_TIME);
+        if (open) {
+            in.note(CLOSED, SheetNote.of("still_open"));
+        }
+        if (opened != null && closed != null && closed.isBefore(opened)) {
+            in.wrong(CLOSED, ProblemKind.ENDS_BEFORE_IT_BEGINS, "", opened, closed);
+        }
+        if (!in.fine() || engine == null || opened == null || zones.isEmpty()) {
+            return;
+        }
+        int number = 1
+                + in.sight().facts().of(Build.class).all().stream()
+                        .filter(build -> build.fact().engine().equals(engine.id()))
+                        .mapToInt(build -> build.fact().number())
+                        .max()
+                        .orElse(0);
+        in.note(ENGINE, SheetNote.of("build_number", number));
+        in.make(OPENED, new Build(engine.id(), number, zones, opened, closed, in.text(SIGNED), in.text(NOTE)));
+    }
+
+    @Override
+    public List<String> about(SheetTyped typed, SheetSight sight) {
+        return List.of(sight.find(Engine.class, typed.text(ENGINE))
+                .map(engine -> engine.fact().number())
+                .orElse(""));
+    }
+
+    /** The zones named, with commas between; each may be cut short where it stays clear. */
+    private static Set<Zone> zones(ReadSheet in) {
+        String text = in.needed(ZONES);
+        Set<Zone> zones = EnumSet.noneOf(Zone.class);
+        in.note(ZONES, SheetNote.of("zones_form"));
+        for (String word : text.split("\\s*(,|\\band\\b)\\s*")) {
+            if (word.equalsIgnoreCase(FULL)) {
+                zones.addAll(EnumSet.allOf(Zone.class));
+            } else if (!word.isBlank()) {
+                @Nullable Zone zone = zone(word);
+                if (zone == null) {
+                    in.wrong(ZONES, ProblemKind.CANNOT_READ, ZONES, word, "head, front");
+                    return Set.of();
+                }
+                zones.add(zone);
+            }
+        }
+        if (!zones.isEmpty()) {
+            in.note(ZONES, new SheetNote("line", List.copyOf(zones), true));
+        } else if (!text.isEmpty()) {
+            in.wrong(ZONES, ProblemKind.CANNOT_READ, ZONES, text, "head, front");
+        }
+        return zones;
+    }
+
+    private static @Nullable Zone zone(String word) {
+        String plain = word.strip().toLowerCase(Locale.ROOT);
+        Zone found = null;
+        for (Zone zone : Zone.values()) {
+            if (zone.code().startsWith(plain)) {
+                found = found == null ? zone : null;
+            }
+        }
+        return found;
+    }
+}

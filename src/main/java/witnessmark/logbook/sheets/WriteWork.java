@@ -1,0 +1,152 @@
+package witnessmark.logbook.sheets;
+
+import static witnessmark.logbook.sheets.SheetField.choice;
+import static witnessmark.logbook.sheets.SheetField.of;
+import static witnessmark.logbook.sheets.SheetField.text;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Part;
+import witnessmark.domain.Work;
+import witnessmark.domain.WorkKind;
+import witnessmark.domain.WorkResult;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Length;
+import witnessmark.quantity.Moment;
+
+/** Writes down a skim or other work on an engine or a part. */
+public final class WriteWork implements LogSheet {
+    public static final SheetField KIND = choice("work_kind", 1);
+    public static final SheetField ON = choice("work_on", 1);
+    public static final SheetField WHEN = of("work_day", FieldKind.DAY);
+    public static final SheetField WHEN_TIME = of("work_time", FieldKind.CLOCK);
+    public static final SheetField REMOVED = of("removed", FieldKind.LENGTH);
+    public static final SheetField LEFT = of("thickness_left", FieldKind.LENGTH);
+    public static final SheetField RESULT = choice("result", 1);
+    public static final SheetField BY = text("by", 1);
+    public static final SheetField FOUND = text("found", 4);
+
+    private static final Length NOTHING = new Length(0);
+    private static final String ENGINE = "engine:";
+    private static final String PART = "part:";
+
+    @Override
+    public String key() {
+        return "write_work";
+    }
+
+    @Override
+    public List<SheetGroup> groups() {
+        return List.of(
+                SheetGroup.of("work", List.of(KIND, ON, WHEN, WHEN_TIME)),
+                SheetGroup.of("work_result", List.of(RESULT, BY, REMOVED, LEFT), List.of(FOUND)));
+    }
+
+    @Override
+    public Map<SheetField, String> fresh(SheetSight sight) {
+        return Map.of(
+                KIND,
+                WorkKind.SKIM.code(),
+                RESULT,
+                WorkResult.DONE.code(),
+                WHEN,
+                sight.today().toString());
+    }
+
+    @Override
+    public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
+        return !(field.equals(REMOVED) || field.equals(LEFT))
+                || typed.text(KIND).equals(WorkKind.SKIM.code());
+    }
+
+    @Override
+    public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
+        if (field.equals(KIND)) {
+            return Arrays.stream(WorkKind.values())
+                    .map(kind -> Choice.of(kind.code(), kind))
+                    .toList();
+        }
+        if (field.equals(RESULT)) {
+            return Arrays.stream(WorkResult.values())
+                    .map(result -> Choice.of(result.code(), result))
+                    .toList();
+        }
+        if (!field.equals(ON)) {
+            return List.of();
+        }
+        List<Choice> choices = new ArrayList<>();
+        for (Entry<Engine> engine : sight.facts().of(Engine.class).where(e -> true)) {
+            choices.add(Choice.of(ENGINE + engine.id().text(), SheetWord.ENGINE, engine.fact()));
+        }
+        for (Entry<Part> part : sight.facts().of(Part.class).where(p -> true)) {
+            choices.add(Choice.of(PART + part.id().text(), part.fact()));
+        }
+        return choices;
+    }
+
+    @Override
+    public void read(ReadSheet in) {
+        ReadValues values = new ReadValues(in);
+        WorkKind kind = in.word(KIND, WorkKind.class);
+        WorkResult result = in.word(RESULT, WorkResult.class);
+        Moment when = values.moment(WHEN, WHEN_TIME);
+        String on = in.needed(ON);
+        Optional<Entry<Engine>> engine = engine(in.sight(), on);
+        Optional<Entry<Part>> part = part(in.sight(), on);
+        if (!on.isEmpty() && engine.isEmpty() && part.isEmpty()) {
+            in.wrong(ON, ProblemKind.NOT_FOUND, RecordTypes.of(Part.class), on);
+        }
+        boolean skim = kind == WorkKind.SKIM;
+        @Nullable Length removed = skim ? metal(in, values, REMOVED) : null;
+        @Nullable Length left = skim ? metal(in, values, LEFT) : null;
+        if (!in.fine() || kind == null || result == null || when == null) {
+            return;
+        }
+        in.make(
+                ON,
+                new Work(
+                        kind,
+                        when,
+                        engine.map(Entry::id).orElse(null),
+                        part.map(Entry::id).orElse(null),
+                        result,
+                        removed,
+                        left,
+                        in.text(BY),
+                        in.text(FOUND)));
+    }
+
+    @Override
+    public List<String> about(SheetTyped typed, SheetSight sight) {
+        return List.of(engine(sight, typed.text(ON))
+                .map(engine -> engine.fact().number())
+                .or(() -> part(sight, typed.text(ON)).map(part -> part.fact().mark()))
+                .orElse(""));
+    }
+
+    /** Metal is more than nothing; empty when nobody measured it. */
+    private static @Nullable Length metal(ReadSheet in, ReadValues values, SheetField field) {
+        in.note(field, SheetNote.of("if_measured"));
+        Length length = values.length(field);
+        if (length != null && length.compareTo(NOTHING) <= 0) {
+            in.wrong(field, ProblemKind.CANNOT_READ, field, in.text(field), "0.05 mm");
+            return null;
+        }
+        return length;
+    }
+
+    private static Optional<Entry<Engine>> engine(SheetSight sight, String key) {
+        return key.startsWith(ENGINE) ? sight.find(Engine.class, key.substring(ENGINE.length())) : Optional.empty();
+    }
+
+    private static Optional<Entry<Part>> part(SheetSight sight, String key) {
+        return key.startsWith(PART) ? sight.find(Part.class, key.substring(PART.length())) : Optional.empty();
+    }
+}
