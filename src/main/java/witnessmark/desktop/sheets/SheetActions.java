@@ -33,6 +33,7 @@ final class SheetActions {
     private final SheetWords words;
     private final Latest checks;
     private final Later checkSoon;
+    private final SheetDraft draft;
     private final List<Runnable> listeners = new ArrayList<>();
     private @Nullable SheetReading looked;
     private boolean saving;
@@ -46,6 +47,7 @@ final class SheetActions {
         this.words = words;
         this.checks = new Latest(context.tasks());
         this.checkSoon = context.tasks().later(QUIET, this::check);
+        this.draft = new SheetDraft(context, model, this::tell);
         model.onChange(this::modelChanged);
     }
 
@@ -58,9 +60,21 @@ final class SheetActions {
         return failure;
     }
 
+    /** What is to be said about the draft; empty while there is none. */
+    String draftLine() {
+        return draft.line();
+    }
+
+    /** Somebody looks at the sheet: afresh, with what was typed and not saved. */
+    void open() {
+        model.open();
+        draft.open();
+    }
+
     void clear() {
         failure = "";
         model.clear();
+        draft.discard();
         tell();
     }
 
@@ -122,6 +136,7 @@ final class SheetActions {
             return;
         }
         done.run();
+        draft.discard();
         context.window().say(words.saved(about), Caption.of(texts.get("sheets.undo")), context.undo());
         context.window().changed();
         tell();

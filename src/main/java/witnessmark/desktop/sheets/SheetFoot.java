@@ -3,6 +3,7 @@ package witnessmark.desktop.sheets;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
@@ -13,16 +14,30 @@ import witnessmark.desktop.form.Styles;
 /** The foot of a sheet: which fields need a look, and the buttons. */
 final class SheetFoot extends JPanel {
     private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6", "[]", "[]"));
+    private final JLabel draft = Lettering.cutLine(" ", Styles.NOTE);
     private List<String> shown = List.of();
 
     /** @param buttons in order, the main one last */
     SheetFoot(List<JButton> buttons) {
         super(new MigLayout(
-                "insets 0, gap 8, fillx", "[0::,grow,fill]" + "[]".repeat(buttons.size()), "[32::,center]"));
+                "insets 0, gap 8, fillx, hidemode 3",
+                "[0::,grow,fill]" + "[]".repeat(buttons.size()),
+                "[32::,center]"));
         setOpaque(false);
         look.setOpaque(false);
-        add(look, "wmin 0");
+        look.setVisible(false);
+        JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        left.setOpaque(false);
+        left.add(look, "wmin 0");
+        left.add(draft, "wmin 0");
+        add(left, "wmin 0");
         buttons.forEach(button -> add(button));
+    }
+
+    /** Says what became of the draft. */
+    void draft(String line) {
+        draft.setText(line.isEmpty() ? " " : line);
+        draft.setToolTipText(line.isEmpty() ? null : line);
     }
 
     /**
@@ -37,6 +52,7 @@ final class SheetFoot extends JPanel {
         }
         shown = List.copyOf(names);
         look.removeAll();
+        look.setVisible(!names.isEmpty());
         if (!names.isEmpty()) {
             look.add(Lettering.line(heading, Styles.STOP));
         }

@@ -189,6 +189,28 @@ final class SheetModel {
         }
     }
 
+    /** What is typed, to be kept. */
+    Map<String, String> draft() {
+        Map<String, String> kept = new HashMap<>();
+        text.forEach((field, now) -> kept.put(field.key(), now));
+        return kept;
+    }
+
+    /** Puts a draft on the sheet, and checks what stands in it. */
+    void restore(Map<String, String> kept) {
+        for (SheetField field : sheet.fields()) {
+            String now = kept.get(field.key());
+            if (now != null) {
+                text.put(field, now);
+                if (!now.isBlank()) {
+                    left.add(field);
+                }
+            }
+        }
+        dirty = true;
+        reread();
+    }
+
     private void begin(Map<SheetField, String> kept) {
         text.clear();
         text.putAll(fresh());

@@ -83,8 +83,9 @@ final class SheetPage implements Aside {
         return fields.input(model.firstEmpty());
     }
 
-    SheetModel model() {
-        return model;
+    /** Somebody wants to write on it. */
+    void open() {
+        actions.open();
     }
 
     private List<JButton> buttons() {
@@ -153,6 +154,7 @@ final class SheetPage implements Aside {
         fields.show();
         rows.forEach(row -> row.line().setVisible(row.of().stream().anyMatch(model::asks)));
         showReadBack();
+        foot.draft(actions.draftLine());
         List<SheetField> stopped = model.stopped();
         Consumer<Integer> goTo = at -> look(stopped.get(at));
         foot.look(

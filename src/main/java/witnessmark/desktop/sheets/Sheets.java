@@ -100,7 +100,7 @@ public final class Sheets {
 
     private void open(LogSheet sheet) {
         SheetPage page = page(sheet);
-        page.model().open();
+        page.open();
         show.accept(page);
     }
 }

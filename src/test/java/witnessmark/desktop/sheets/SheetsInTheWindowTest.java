@@ -69,6 +69,41 @@ class SheetsInTheWindowTest {
     }
 
     @Test
+    void what_was_typed_and_not_saved_is_on_the_sheet_again_after_the_window_was_closed() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            window.open("add_car");
+            Ui.type(window.ui().field("Note"), "spare shell");
+            window.awaitIdle();
+            window.newSheets();
+            window.open("add_car");
+            window.awaitIdle();
+            window.lay(1366, 768);
+            assertThat(window.ui().field("Note").getText()).isEqualTo("spare shell");
+            window.ui().button("Clear sheet").doClick();
+            window.awaitIdle();
+            window.newSheets();
+            window.open("add_car");
+            window.awaitIdle();
+            window.lay(1366, 768);
+            assertThat(window.ui().field("Note").getText()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_contradiction_with_the_logbook_is_said_beside_its_field_and_in_full_when_saving() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            stock(window);
+            window.open("put_engine");
+            window.ui().choice("Engine").setSelectedIndex(0);
+            window.ui().choice("Car").setSelectedIndex(0);
+            window.ui().button("Save").doClick();
+            window.awaitIdle();
+            assertThat(window.ui().choice("Engine").getClientProperty("JComponent.outline"))
+                    .isEqualTo("error");
+        }
+    }
+
+    @Test
     void an_engine_is_typed_with_hours_known_about_and_fields_come_and_go_with_the_choice() {
         try (SheetsWindow window = open(Texts.in(Locale.UK))) {
             window.open("add_engine");

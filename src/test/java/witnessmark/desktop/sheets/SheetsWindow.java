@@ -26,7 +26,8 @@ import witnessmark.wording.Units;
 /** A window over a logbook of its own, with the sheets shown over its first place. */
 final class SheetsWindow implements AutoCloseable {
     final OwnLogbook own;
-    final Sheets sheets;
+    private final Desk window = new Desk();
+    Sheets sheets;
     final Texts texts;
     private final Tasks tasks = new Tasks((thread, failure) -> {
         throw new IllegalStateException(failure);
@@ -38,8 +39,33 @@ final class SheetsWindow implements AutoCloseable {
     SheetsWindow(Path folder, Look look, Texts texts) {
         this.texts = texts;
         own = new OwnLogbook(folder);
-        Desk window = new Desk();
-        sheets = new Sheets(new SheetsContext(
+        sheets = made();
+        place = new BeforeWeGoPlace(
+                texts,
+                new Measures(texts, Units.METRIC),
+                tasks,
+                window,
+                own.desk::view,
+                new BeginActions(() -> sheets.addCar(), () -> sheets.addEngine(), () -> {}, () -> {}));
+        show();
+        pane = new ShellPane(
+                new ShellContext(
+                        texts, tasks, new MemorySettings(), look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
+                List.of(place),
+                sheets.commands(),
+                List.of());
+        window.go(PlaceId.BEFORE_WE_GO);
+    }
+
+    /** The same sheets as after the program was closed and started again. */
+    void newSheets() {
+        place.dismiss();
+        sheets = made();
+        show();
+    }
+
+    private Sheets made() {
+        return new Sheets(new SheetsContext(
                 own.desk,
                 own.ids,
                 window,
@@ -48,13 +74,9 @@ final class SheetsWindow implements AutoCloseable {
                 new Measures(texts, Units.METRIC),
                 DayOrder.DAY_FIRST,
                 () -> own.desk.undo().orThrow()));
-        place = new BeforeWeGoPlace(
-                texts,
-                new Measures(texts, Units.METRIC),
-                tasks,
-                window,
-                own.desk::view,
-                new BeginActions(sheets::addCar, sheets::addEngine, () -> {}, () -> {}));
+    }
+
+    private void show() {
         sheets.showIn(
                 aside -> {
                     shown = aside;
@@ -64,13 +86,6 @@ final class SheetsWindow implements AutoCloseable {
                     shown = null;
                     place.dismiss();
                 });
-        pane = new ShellPane(
-                new ShellContext(
-                        texts, tasks, new MemorySettings(), look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
-                List.of(place),
-                sheets.commands(),
-                List.of());
-        window.go(PlaceId.BEFORE_WE_GO);
     }
 
     Ui ui() {

@@ -50,59 +50,9 @@ class LogbookMadeByHandTest {
 
     @Test
     void car_engine_springs_event_and_limit_by_hand_and_then_a_run_come_to_the_right_lives() {
-        own.save(new AddCar(), "name", "7").orThrow();
-        own.save(
-                        new AddEngine(),
-                        "number",
-                        "H1",
-                        "design_name",
-                        "Quarrow 2.0",
-                        "cylinders",
-                        "4",
-                        "limiter",
-                        "8200",
-                        "over_rev",
-                        "8500",
-                        "hours_how",
-                        "about",
-                        "hours",
-                        "9",
-                        "hours_lowest",
-                        "8",
-                        "hours_highest",
-                        "10,5",
-                        "hours_as_of",
-                        "9 Mar",
-                        "car",
-                        "7",
-                        "since",
-                        "9 Mar")
-                .orThrow();
+        addCarAndEngineWithAboutNineHours();
         fitSprings("VS-1", "9 Mar");
-        own.save(
-                        new AddEvent(),
-                        "name",
-                        "Round 1",
-                        "circuit",
-                        "Thornacre",
-                        "first_day",
-                        "10 Mar",
-                        "timetable",
-                        "P1 09:00 25 min\nQ 11:30 20\nR1 15:00 40 min")
-                .orThrow();
-        own.save(
-                        new SetLimit(),
-                        "part_kind",
-                        "valve springs",
-                        "work_due",
-                        "renew valve springs",
-                        "figure",
-                        "12",
-                        "source",
-                        "our sheet",
-                        "limit_from",
-                        "1 Mar")
-                .orThrow();
+        addEventAndLimit();
 
         logRun("30");
 
@@ -227,6 +177,14 @@ class LogbookMadeByHandTest {
     }
 
     @Test
+    void a_car_taken_back_by_undo_can_be_added_again() {
+        own.save(new AddCar(), "name", "7").orThrow();
+        own.desk.undo().orThrow();
+        own.save(new AddCar(), "name", "7").orThrow();
+        assertThat(own.desk.view().facts().of(Car.class).where(car -> true)).hasSize(1);
+    }
+
+    @Test
     void a_part_taken_off_is_a_spare_with_its_life_and_can_be_fitted_again() {
         own.save(new AddCar(), "name", "7").orThrow();
         addEngine("H1");
@@ -240,6 +198,64 @@ class LogbookMadeByHandTest {
                 .orThrow();
         assertThat(fitments()).hasSize(2).last().asString().startsWith("VS-1 until further notice");
         assertThat(life("VS-1").total()).isEqualTo(HOUR / 2);
+    }
+
+    private void addCarAndEngineWithAboutNineHours() {
+        own.save(new AddCar(), "name", "7").orThrow();
+        own.save(
+                        new AddEngine(),
+                        "number",
+                        "H1",
+                        "design_name",
+                        "Quarrow 2.0",
+                        "cylinders",
+                        "4",
+                        "limiter",
+                        "8200",
+                        "over_rev",
+                        "8500",
+                        "hours_how",
+                        "about",
+                        "hours",
+                        "9",
+                        "hours_lowest",
+                        "8",
+                        "hours_highest",
+                        "10,5",
+                        "hours_as_of",
+                        "9 Mar",
+                        "car",
+                        "7",
+                        "since",
+                        "9 Mar")
+                .orThrow();
+    }
+
+    private void addEventAndLimit() {
+        own.save(
+                        new AddEvent(),
+                        "name",
+                        "Round 1",
+                        "circuit",
+                        "Thornacre",
+                        "first_day",
+                        "10 Mar",
+                        "timetable",
+                        "P1 09:00 25 min\nQ 11:30 20\nR1 15:00 40 min")
+                .orThrow();
+        own.save(
+                        new SetLimit(),
+                        "part_kind",
+                        "valve springs",
+                        "work_due",
+                        "renew valve springs",
+                        "figure",
+                        "12",
+                        "source",
+                        "our sheet",
+                        "limit_from",
+                        "1 Mar")
+                .orThrow();
     }
 
     private void addEngine(String number) {

@@ -1,0 +1,136 @@
+package witnessmark.desktop.sheets;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.task.Later;
+import witnessmark.logbook.port.Drafts;
+import witnessmark.wording.Texts;
+
+/** Keeps what is typed on one sheet as a draft, at most a second old while typing goes on. Event thread only. */
+final class SheetDraft {
+    private static final Logger LOG = LoggerFactory.getLogger(SheetDraft.class);
+    /** The one draft of a sheet for something not yet written. */
+    private static final String NEW = "new";
+
+    private static final Duration AGE = Duration.ofMillis(900);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
+
+    private final SheetsContext context;
+    private final Texts texts;
+    private final SheetModel model;
+    private final String form;
+    private final Runnable told;
+    private final Later soon;
+    private Map<String, String> last = Map.of();
+    private String line = "";
+    private boolean looked;
+
+    /** @param told when the line has changed */
+    SheetDraft(SheetsContext context, SheetModel model, Runnable told) {
+        this.context = context;
+        this.texts = context.texts();
+        this.model = model;
+        this.form = "sheet " + model.sheet().key();
+        this.told = told;
+        this.soon = context.tasks().later(AGE, this::keep);
+        model.onChange(() -> {
+            if (model.isDirty()) {
+                soon.pokeOnce();
+            }
+        });
+    }
+
+    /** What is to be said about the draft; empty while there is none. */
+    String line() {
+        return line;
+    }
+
+    /** Looks, the first time, for what was typed and not saved before the program was closed. */
+    void open() {
+        if (looked) {
+            return;
+        }
+        looked = true;
+        context.tasks()
+                .run(
+                        texts.get("sheets.draft.finding"),
+                        () -> drafts().find(form, NEW),
+                        this::found,
+                        thrown -> LOG.error("the draft of a sheet could not be read", thrown));
+    }
+
+    /** The sheet is saved or cleared: the draft is thrown away. */
+    void discard() {
+        soon.cancel();
+        last = Map.of();
+        say("");
+        context.tasks()
+                .write(
+                        texts.get("sheets.draft.keeping"),
+                        () -> {
+                            drafts().discard(form, NEW);
+                            return form;
+                        },
+                        gone -> {},
+                        thrown -> {
+                            LOG.error("the draft of a sheet could not be thrown away", thrown);
+                            say(texts.get("sheets.draft.not_discarded"));
+                        });
+    }
+
+    private void found(Optional<Drafts.Draft> kept) {
+        kept.filter(draft -> !model.isDirty()).ifPresent(draft -> {
+            last = draft.fields();
+            model.restore(draft.fields());
+            say(texts.get("sheets.draft.kept", clock(draft.keptAt())));
+        });
+    }
+
+    private void keep() {
+        Map<String, String> now = model.draft();
+        if (!model.isDirty() || now.equals(last)) {
+            return;
+        }
+        last = now;
+        Instant at = context.book().today().now();
+        context.tasks()
+                .write(
+                        texts.get("sheets.draft.keeping"),
+                        () -> drafts().keep(form, NEW, new Drafts.Draft(now, at)),
+                        kept -> kept(kept, at),
+                        thrown -> {
+                            LOG.error("the draft of a sheet could not be kept", thrown);
+                            kept(Drafts.Kept.NOT_KEPT, at);
+                        });
+    }
+
+    private void kept(Drafts.Kept kept, Instant at) {
+        switch (kept) {
+            case IN_LOGBOOK -> say(texts.get("sheets.draft.kept", clock(at)));
+            case IN_FALLBACK_FILE -> say(texts.get("sheets.draft.kept_aside", clock(at)));
+            case NOT_KEPT -> {
+                last = Map.of();
+                say(texts.get("sheets.draft.not_kept", clock(at)));
+            }
+        }
+    }
+
+    private void say(String said) {
+        line = said;
+        told.run();
+    }
+
+    private String clock(Instant at) {
+        return CLOCK.format(at.atZone(context.book().view().zone()));
+    }
+
+    private Drafts drafts() {
+        return context.book().logbook().drafts();
+    }
+}
