@@ -53,6 +53,24 @@ public final class SeeEngine {
                 .map(found -> new SeeEngine(view).sheet(found));
     }
 
+    /**
+     * The engine a part is in, or came off last.
+     *
+     * @param part the text form of its identity; another record's has no engine
+     */
+    public static Optional<Id<Engine>> engineOf(View view, String part) {
+        Facts facts = view.facts();
+        return facts.of(Part.class)
+                .find(Id.parse(part))
+                .flatMap(found -> facts.of(Fitment.class)
+                        .inForce()
+                        .filter(fitment -> fitment.fact().part().equals(found.id()))
+                        .filter(fitment ->
+                                view.ledger().asOf().counts(fitment.fact().from()))
+                        .max(Comparator.comparing(fitment -> fitment.fact().from())))
+                .map(fitment -> fitment.fact().engine());
+    }
+
     private Engines all() {
         EngineRows rows = new EngineRows(ledger);
         List<EngineRow> engines = facts.of(Engine.class)

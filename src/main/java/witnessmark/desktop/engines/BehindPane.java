@@ -1,0 +1,232 @@
+package witnessmark.desktop.engines;
+
+import java.awt.CardLayout;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.time.Instant;
+import java.util.List;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.table.TableColumn;
+import javax.swing.table.TableColumnModel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.form.SheetTable;
+import witnessmark.desktop.form.Styles;
+import witnessmark.quantity.Moment;
+import witnessmark.wording.Texts;
+
+/** Beside the engine: a figure with every entry behind it, what can be done to one, and the history of one. */
+final class BehindPane extends JPanel {
+    private static final String ENTRIES = "entries";
+    private static final String HISTORY = "history";
+    private static final int THROUGH = 2;
+    private static final int COLUMNS = 5;
+
+    private final Texts texts;
+    private final JLabel title = Lettering.line("", Styles.SECTION);
+    private final JLabel of = Lettering.line("", Styles.QUIET_INK);
+    private final JTextArea basis = Lettering.paragraph("", Styles.NOTE);
+    private final CardLayout cards = new CardLayout();
+    private final JPanel body = new JPanel(cards);
+    private final SheetTable<BehindLine> entries;
+    private final SheetTable<HistoryLine> history;
+    private final JLabel sum = Lettering.figure("", Styles.STRONG);
+    private final JLabel notCounted = Lettering.line("", Styles.NOTE);
+    private final JTextArea historyOf = Lettering.paragraph("", Styles.STRONG);
+    private final JLabel inHand = Lettering.line(" ", Styles.ECHO);
+    private final TableColumn through;
+    private final EntryActions actions;
+    private final Runnable close;
+
+    /** @param close run when the pane is to be put away */
+    BehindPane(Texts texts, EntryWork work, Runnable close) {
+        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]2[]2[]6[fill,grow]"));
+        this.texts = texts;
+        this.close = close;
+        setOpaque(false);
+        entries = entries(texts);
+        history = history(texts);
+        actions = new EntryActions(texts, work, entries::selected);
+        through = entries.table().getColumnModel().getColumn(THROUGH);
+        entries.onSelect(this::follow);
+        entries.onOpen(work::history);
+        add(top(), "growx, wrap");
+        add(of, "wmin 0, growx, wrap");
+        add(basis, "wmin 0, growx, wrap");
+        body.setOpaque(false);
+        body.add(entriesCard(), ENTRIES);
+        body.add(historyCard(), HISTORY);
+        add(body, "grow, w 0:0:");
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_ESCAPE), "wm-close");
+        getActionMap().put("wm-close", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                escape();
+            }
+        });
+    }
+
+    void show(BehindLines lines, boolean readOnly, boolean entriesToo) {
+        title.setText(lines.title());
+        of.setText(lines.of());
+        of.setToolTipText(lines.of());
+        basis.setText(lines.basis());
+        basis.getAccessibleContext().setAccessibleName(lines.basis());
+        sum.setText(lines.sum());
+        notCounted.setText(lines.notCounted());
+        actions.readOnly(readOnly);
+        showThrough(lines.rows().stream().anyMatch(line -> !line.through().isEmpty()));
+        entries.show(lines.rows());
+        follow(entries.selected());
+        if (entriesToo) {
+            cards.show(body, ENTRIES);
+        }
+        getAccessibleContext().setAccessibleName(texts.get("engines.comma", lines.title(), lines.of()));
+        revalidate();
+    }
+
+    /** Shows the history of an entry in place of the entries. */
+    void showHistory(String entry, List<HistoryLine> lines) {
+        historyOf.setText(texts.get("engines.history.of", entry));
+        historyOf.getAccessibleContext().setAccessibleName(historyOf.getText());
+        history.show(lines);
+        cards.show(body, HISTORY);
+        history.table().requestFocusInWindow();
+    }
+
+    void takeFocus() {
+        if (entries.selected() == null && entries.table().getRowCount() > 0) {
+            int last = entries.table().getRowCount() - 1;
+            entries.table().setRowSelectionInterval(last, last);
+            entries.table().scrollRectToVisible(entries.table().getCellRect(last, 0, true));
+        }
+        entries.table().requestFocusInWindow();
+    }
+
+    SheetTable<BehindLine> entries() {
+        return entries;
+    }
+
+    SheetTable<HistoryLine> history() {
+        return history;
+    }
+
+    EntryActions actions() {
+        return actions;
+    }
+
+    /** The column says nothing of an engine's own figure. */
+    private void showThrough(boolean wanted) {
+        TableColumnModel columns = entries.table().getColumnModel();
+        boolean there = columns.getColumnCount() == COLUMNS;
+        if (wanted && !there) {
+            columns.addColumn(through);
+            columns.moveColumn(columns.getColumnCount() - 1, THROUGH);
+        } else if (!wanted && there) {
+            columns.removeColumn(through);
+        }
+    }
+
+    private void follow(@Nullable BehindLine line) {
+        actions.follow(line);
+        inHand.setText(line == null ? " " : line.words());
+        inHand.setToolTipText(line == null ? null : line.words());
+    }
+
+    private void escape() {
+        if (actions.asking()) {
+            actions.stopAsking();
+        } else if (history.isShowing() || history.isVisible()) {
+            backToEntries();
+        } else {
+            close.run();
+        }
+    }
+
+    private void backToEntries() {
+        cards.show(body, ENTRIES);
+        entries.table().requestFocusInWindow();
+    }
+
+    private JComponent top() {
+        JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill][]"));
+        top.setOpaque(false);
+        top.add(title, "wmin 0");
+        top.add(Buttons.link(Caption.of(texts.get("engines.behind.close")), close));
+        return top;
+    }
+
+    private JComponent entriesCard() {
+        JPanel card = new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill][]", "[fill,grow]3[]2[]4[]"));
+        card.setOpaque(false);
+        card.add(entries, "span, grow, w 0:0:, hmin 120, wrap");
+        card.add(inHand, "span, growx, wmin 0, wrap");
+        card.add(notCounted, "wmin 0");
+        card.add(sum, "wrap");
+        card.add(actions, "span, growx, w 0:0:");
+        return card;
+    }
+
+    private JComponent historyCard() {
+        JPanel card = new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill][]", "[]4[fill,grow]"));
+        card.setOpaque(false);
+        card.add(historyOf, "wmin 0");
+        card.add(Buttons.link(Caption.of(texts.get("engines.history.back")), this::backToEntries), "wrap");
+        card.add(history, "span, grow, w 0:0:, hmin 120");
+        return card;
+    }
+
+    private static SheetTable<BehindLine> entries(Texts texts) {
+        return new SheetTable<>(
+                texts.get("engines.behind"),
+                List.of(
+                        Column.<BehindLine, Moment>text(
+                                        texts.get("engines.behind.column.day"), BehindLine::day, BehindLine::at)
+                                .wide(120),
+                        Column.<BehindLine>text(texts.get("engines.behind.column.what"), BehindLine::what)
+                                .inked(BehindPane::ink)
+                                .wide(150)
+                                .grow(),
+                        Column.<BehindLine>text(texts.get("engines.behind.column.through"), BehindLine::through)
+                                .wide(112),
+                        Column.<BehindLine>text(texts.get("engines.behind.column.how"), BehindLine::how)
+                                .wide(90),
+                        Column.<BehindLine, Long>figure(
+                                        texts.get("engines.behind.column.adds"), BehindLine::adds, BehindLine::amount)
+                                .wide(84)),
+                BehindLine::id);
+    }
+
+    /** What is not counted is written in the ink of what is not known. */
+    private static SeamState ink(BehindLine line) {
+        return line.counts() ? SeamState.WITHIN : SeamState.NOT_KNOWN;
+    }
+
+    private static SheetTable<HistoryLine> history(Texts texts) {
+        return new SheetTable<>(
+                texts.get("engines.history"),
+                List.of(
+                        Column.<HistoryLine, Instant>text(
+                                        texts.get("engines.history.column.when"), HistoryLine::when, HistoryLine::at)
+                                .wide(150),
+                        Column.<HistoryLine>text(texts.get("engines.history.column.who"), HistoryLine::who)
+                                .wide(100),
+                        Column.<HistoryLine>text(texts.get("engines.history.column.what"), HistoryLine::what)
+                                .wide(170)
+                                .grow(),
+                        Column.<HistoryLine>text(texts.get("engines.history.column.why"), HistoryLine::why)
+                                .wide(130)
+                                .grow()),
+                HistoryLine::at);
+    }
+}

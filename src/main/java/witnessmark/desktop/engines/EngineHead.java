@@ -1,0 +1,73 @@
+package witnessmark.desktop.engines;
+
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.SeamIcon;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.form.Styles;
+
+/** The heading line of an engine: number, where, since rebuild, since skim, and what stands worst. */
+final class EngineHead extends JPanel {
+    private final JLabel number = Lettering.line("", Styles.SECTION);
+    private final JLabel where = Lettering.line("", Styles.FIELD_LABEL);
+    private final JLabel design = Lettering.line("", Styles.NOTE);
+    private final JButton sinceRebuild;
+    private final JButton sinceSkim;
+    private final JLabel mark = new JLabel();
+    private final JLabel worst = Lettering.line("", Styles.STRONG);
+    private @Nullable Shown rebuild;
+    private @Nullable Shown skim;
+
+    EngineHead(Consumer<Shown> open) {
+        super(new MigLayout(
+                "insets 0, gap 0, fillx, hidemode 3",
+                "[]10[0:pref:]14[]10[]14[0::,grow,fill]14[]6[0:pref:]",
+                "[center]"));
+        setOpaque(false);
+        sinceRebuild = Buttons.link(new Caption("", -1), () -> open(rebuild, open));
+        sinceSkim = Buttons.link(new Caption("", -1), () -> open(skim, open));
+        add(number);
+        add(where, "wmin 0");
+        add(sinceRebuild);
+        add(sinceSkim);
+        add(design, "wmin 0");
+        add(mark);
+        add(worst, "wmin 0");
+    }
+
+    void show(SheetLines lines) {
+        number.setText(lines.number());
+        where.setText(lines.where());
+        design.setText(lines.design());
+        rebuild = lines.sinceRebuild();
+        skim = lines.sinceSkim();
+        sinceRebuild.setText(lines.sinceRebuild().text());
+        Shown shownSkim = lines.sinceSkim();
+        sinceSkim.setVisible(shownSkim != null);
+        sinceSkim.setText(shownSkim == null ? "" : shownSkim.text());
+        SeamState state = lines.state();
+        mark.setIcon(new SeamIcon(state, 20));
+        mark.getAccessibleContext().setAccessibleName(lines.worst());
+        worst.setText(lines.worst());
+        worst.setToolTipText(lines.worst());
+        Styles.as(state.style(), worst);
+        revalidate();
+    }
+
+    JButton sinceRebuildButton() {
+        return sinceRebuild;
+    }
+
+    private static void open(@Nullable Shown shown, Consumer<Shown> open) {
+        if (shown != null) {
+            open.accept(shown);
+        }
+    }
+}

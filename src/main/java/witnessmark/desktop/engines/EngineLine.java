@@ -1,0 +1,26 @@
+package witnessmark.desktop.engines;
+
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.SeamState;
+
+/**
+ * One engine as a row shows it.
+ *
+ * @param id the text form of its identity
+ * @param number as stamped
+ * @param where the car it is in, or since when it is open
+ * @param running its whole running time
+ * @param sinceRebuild its running time since the last rebuild
+ * @param sinceSkim the running time of its head since the last skim; null when no head is fitted
+ * @param state the mark
+ * @param worst what stands worst, in words
+ */
+record EngineLine(
+        String id,
+        String number,
+        String where,
+        Shown running,
+        Shown sinceRebuild,
+        @Nullable Shown sinceSkim,
+        SeamState state,
+        String worst) {}

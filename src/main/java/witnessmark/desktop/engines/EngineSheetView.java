@@ -1,0 +1,167 @@
+package witnessmark.desktop.engines;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.chart.Chart;
+import witnessmark.desktop.engines.CurvesModel.Which;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.Styles;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** One engine: heading, line of life, and under tabs the build, the lives, the chart; a figure's entries at the side. */
+final class EngineSheetView {
+    private static final String ALONE = "[0:0:,grow,fill]";
+    private static final String BESIDE = "[0:0:,grow 48,fill][0:0:,grow 52,fill]";
+
+    private final Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]2[]0[]2[fill,grow]");
+    private final EngineHead head;
+    private final LineOfLifeModel line = new LineOfLifeModel();
+    private final LineOfLifeView lineView;
+    private final JLabel readout = Lettering.line(" ", Styles.ECHO);
+    private final JTabbedPane tabs = new JTabbedPane();
+    private final BuildTab build;
+    private final LivesTab lives;
+    private final CurvesTab curves;
+    private final BehindPane behind;
+    private final MigLayout lowerLayout = new MigLayout("insets 0, gap 18, fill, hidemode 3", ALONE, "[fill,grow]");
+    private final JPanel lower = new JPanel(lowerLayout);
+    private final Texts texts;
+    private String shown = "";
+
+    /** What the page can be asked to do. */
+    interface Asked {
+        /** Shows the entries behind a figure. */
+        void behind(Shown figure);
+
+        /** Shows the history of an entry on the line of life. */
+        void history(LifeMark mark);
+
+        /** Opens the record of a point on the chart, by the text of its identity. */
+        void record(String record);
+
+        /** Says what was done. */
+        void say(String sentence);
+
+        /** Puts the entries behind a figure away. */
+        void closeBehind();
+    }
+
+    EngineSheetView(Texts texts, Measures measures, EntryWork work, Asked asked) {
+        this.texts = texts;
+        Consumer<Shown> open = asked::behind;
+        head = new EngineHead(open);
+        LineOfLifePainter painter = new LineOfLifePainter(
+                line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
+        lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::history);
+        build = new BuildTab(texts, open);
+        lives = new LivesTab(texts, open);
+        curves = new CurvesTab(texts, asked::record, asked::say);
+        behind = new BehindPane(texts, work, asked::closeBehind);
+        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
+        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
+        tabs.putClientProperty(FlatClientProperties.STYLE, "background: $Wm.sheet");
+        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, curves.controls());
+        curves.controls().setVisible(false);
+        tabs.addChangeListener(e -> curves.controls().setVisible(tabs.getSelectedComponent() == curves));
+        tabs.addTab(texts.get("engines.tab.build"), build);
+        tabs.addTab(texts.get("engines.tab.lives"), lives);
+        tabs.addTab(texts.get("engines.tab.curves"), curves);
+        tabs.getAccessibleContext().setAccessibleName(texts.get("engines.tabs"));
+        lower.setOpaque(false);
+        lower.add(tabs, "grow, hmin 230, wmin 0");
+        lower.add(behind, "grow, hmin 230, wmin 0");
+        behind.setVisible(false);
+        sheet.add(head, "growx, wmin 0, wrap");
+        sheet.add(lineView, "growx, wmin 0, wrap");
+        sheet.add(readout, "growx, wmin 0, wrap");
+        sheet.add(lower, "grow, wmin 0");
+    }
+
+    Sheet component() {
+        return sheet;
+    }
+
+    void show(SheetLines lines, List<LifeMark> marks, long end, ZoneId zone, Function<Which, Optional<Chart>> charts) {
+        boolean same = shown.equals(lines.engine());
+        shown = lines.engine();
+        head.show(lines);
+        line.show(marks, end, zone, same);
+        lineView.getAccessibleContext().setAccessibleName(texts.get("engines.line.of", lines.number()));
+        readLine();
+        build.show(lines);
+        lives.show(lines);
+        curves.show(charts);
+        sheet.revalidate();
+        sheet.repaint();
+    }
+
+    /** Shows the pane at the side. */
+    void showBehind() {
+        if (!behind.isVisible()) {
+            behind.setVisible(true);
+            lowerLayout.setColumnConstraints(BESIDE);
+            lower.revalidate();
+        }
+    }
+
+    void hideBehind() {
+        behind.setVisible(false);
+        lowerLayout.setColumnConstraints(ALONE);
+        lower.revalidate();
+    }
+
+    EngineHead head() {
+        return head;
+    }
+
+    LineOfLifeView lineView() {
+        return lineView;
+    }
+
+    LineOfLifeModel line() {
+        return line;
+    }
+
+    JTabbedPane tabs() {
+        return tabs;
+    }
+
+    BuildTab build() {
+        return build;
+    }
+
+    LivesTab lives() {
+        return lives;
+    }
+
+    CurvesTab curves() {
+        return curves;
+    }
+
+    BehindPane behind() {
+        return behind;
+    }
+
+    String readout() {
+        return readout.getText().strip();
+    }
+
+    private void readLine() {
+        LifeMark chosen = line.chosen();
+        String words =
+                chosen == null ? texts.get("engines.line.hint", line.marks().size()) : chosen.words();
+        readout.setText(words);
+        readout.setToolTipText(chosen == null ? null : words);
+        lineView.changed(words);
+    }
+}

@@ -1,0 +1,145 @@
+package witnessmark.desktop.engines;
+
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Part;
+import witnessmark.domain.Work;
+import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.LimitState;
+import witnessmark.logbook.engines.EngineRow;
+import witnessmark.logbook.engines.Figure;
+import witnessmark.logbook.engines.HeadRow;
+import witnessmark.logbook.engines.NearestLimit;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+import witnessmark.wording.LifeWords;
+import witnessmark.wording.Measures;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/** Words that list and page share: figures, where an engine is, what stands worst. */
+final class EngineWords {
+    private final Texts texts;
+    private final Measures measures;
+    private final LifeWords lives;
+    private final RecordWords records;
+
+    EngineWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.lives = new LifeWords(texts, measures);
+        this.records = new RecordWords(texts);
+    }
+
+    Shown shown(Life life, Figure figure) {
+        return new Shown(lives.life(life), life.total(), figure);
+    }
+
+    Figure figure(Entry<Engine> engine, Counter counter, @Nullable Moment since) {
+        return new Figure.OfEngine(engine, counter, since);
+    }
+
+    Figure figure(Entry<Part> part, @Nullable Moment since) {
+        return new Figure.OfPart(part, Counter.RUNNING, since);
+    }
+
+    /** When a rebuild was closed, or null when none is written down. */
+    static @Nullable Moment closed(@Nullable Entry<Build> rebuild) {
+        return rebuild == null ? null : rebuild.fact().closed();
+    }
+
+    /** When a head was skimmed, or null when no skim is written down. */
+    static @Nullable Moment skimmed(@Nullable Entry<Work> skim) {
+        return skim == null ? null : skim.fact().at();
+    }
+
+    Shown sinceSkim(HeadRow head) {
+        return shown(head.sinceSkim(), figure(head.head(), skimmed(head.skim())));
+    }
+
+    /** "car 41", "open since 16 Jun", "in no car". */
+    String where(EngineRow row) {
+        if (row.open() != null) {
+            return texts.get("engines.where.open", day(row.open().fact().opened()));
+        }
+        return row.car() == null ? texts.get("engines.where.nowhere") : texts.get("engines.where.car", row.car());
+    }
+
+    /** "in car 41 since 9 Jun". */
+    String whereSince(EngineRow row) {
+        if (row.inCar() != null && row.car() != null) {
+            return texts.get(
+                    row.open() == null ? "engines.since.car" : "engines.since.carOpen",
+                    row.car(),
+                    day(row.inCar().fact().from()));
+        }
+        if (row.open() != null) {
+            return texts.get(
+                    "engines.since.open",
+                    day(row.open().fact().opened()),
+                    row.open().fact().number());
+        }
+        return texts.get("engines.where.nowhere");
+    }
+
+    SeamState state(EngineRow row) {
+        if (row.open() != null) {
+            return SeamState.APART;
+        }
+        if (row.incomplete() || row.worst() == null) {
+            return SeamState.NOT_KNOWN;
+        }
+        return state(row.worst().state());
+    }
+
+    static SeamState state(LimitState state) {
+        return switch (state) {
+            case OVER -> SeamState.OVER;
+            case NOT_KNOWN -> SeamState.NOT_KNOWN;
+            case WITHIN -> SeamState.WITHIN;
+        };
+    }
+
+    /** What stands worst: "valve springs VS-03, 0.9 h over", "open, 14 positions empty", "no limit recorded". */
+    String worst(EngineRow row) {
+        if (row.open() != null) {
+            return row.empty() == 0
+                    ? texts.get("engines.worst.open")
+                    : texts.get("engines.worst.openEmpty", row.empty());
+        }
+        if (row.incomplete()) {
+            return texts.get("engines.worst.incomplete", row.empty());
+        }
+        return row.worst() == null
+                ? texts.get("engines.worst.none")
+                : texts.get("engines.comma", on(row.worst()), left(row.worst()));
+    }
+
+    /** What a limit falls on: "valve springs VS-03", or the work it names when it falls on the engine as a whole. */
+    private String on(NearestLimit limit) {
+        return limit.mark() == null || limit.position() == null
+                ? limit.limit().name()
+                : texts.get("engines.part", limit.position(), limit.mark());
+    }
+
+    /** "0.9 h over", "perhaps 11.5 h over", "at most 6.7 h to its limit". */
+    String left(NearestLimit limit) {
+        String shown = lives.limit(limit.use());
+        return limit.perhapsOver() ? texts.get("engines.perhaps", shown) : shown;
+    }
+
+    String day(Moment moment) {
+        return measures.shortDate(moment.day());
+    }
+
+    LifeWords lives() {
+        return lives;
+    }
+
+    RecordWords records() {
+        return records;
+    }
+}

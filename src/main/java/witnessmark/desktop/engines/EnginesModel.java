@@ -1,0 +1,228 @@
+package witnessmark.desktop.engines;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Life;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Limit;
+import witnessmark.domain.LimitAction;
+import witnessmark.logbook.engines.EngineRow;
+import witnessmark.logbook.engines.EngineSheet;
+import witnessmark.logbook.engines.Engines;
+import witnessmark.logbook.engines.Figure;
+import witnessmark.logbook.engines.FittedPart;
+import witnessmark.logbook.engines.HeadRow;
+import witnessmark.logbook.engines.NearestLimit;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+import witnessmark.wording.Amounts;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Words the engines and heads, and one engine in full. The same answer always gives the same lines. */
+final class EnginesModel {
+    private final Texts texts;
+    private final Measures measures;
+    private final Amounts amounts;
+    private final EngineWords words;
+
+    EnginesModel(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.amounts = new Amounts(texts, measures);
+        this.words = new EngineWords(texts, measures);
+    }
+
+    EnginesLines lines(Engines engines) {
+        return new EnginesLines(
+                measures.date(engines.day()),
+                engines.engines().stream().map(this::line).toList(),
+                engines.heads().stream().map(this::line).toList());
+    }
+
+    private EngineLine line(EngineRow row) {
+        HeadRow head = row.head();
+        return new EngineLine(
+                row.engine().id().text(),
+                row.engine().fact().number(),
+                words.where(row),
+                words.shown(row.running(), words.figure(row.engine(), Counter.RUNNING, null)),
+                sinceRebuild(row),
+                head == null ? null : words.sinceSkim(head),
+                words.state(row),
+                words.records().label(words.worst(row)));
+    }
+
+    private Shown sinceRebuild(EngineRow row) {
+        return words.shown(
+                row.sinceRebuild(), words.figure(row.engine(), Counter.RUNNING, EngineWords.closed(row.rebuild())));
+    }
+
+    private HeadLine line(HeadRow row) {
+        Moment skimmed = EngineWords.skimmed(row.skim());
+        return new HeadLine(
+                row.head().id().text(),
+                row.head().fact().mark(),
+                where(row),
+                words.shown(row.running(), words.figure(row.head(), null)),
+                words.sinceSkim(row),
+                skimmed == null ? texts.get("engines.head.noSkim") : measures.shortDate(skimmed.day()));
+    }
+
+    private String where(HeadRow row) {
+        if (row.engine() == null || row.fitment() == null) {
+            return texts.get("engines.head.never");
+        }
+        String number = row.engine().fact().number();
+        Moment to = row.fitment().fact().to();
+        return !row.off() || to == null
+                ? texts.get("engines.head.on", number)
+                : texts.get("engines.head.off", number, words.day(to));
+    }
+
+    SheetLines lines(EngineSheet sheet) {
+        EngineRow row = sheet.row();
+        List<String> empty = sheet.build().stream()
+                .filter(FittedPart::empty)
+                .map(fitted -> fitted.position().fact().name())
+                .toList();
+        String state = texts.get(words.state(row).key());
+        return new SheetLines(
+                row.engine().id().text(),
+                row.engine().fact().number(),
+                words.whereSince(row),
+                rebuildShown(row),
+                row.head() == null ? null : skimShown(row.head()),
+                design(row),
+                words.state(row),
+                texts.get("engines.state", state, words.worst(row)),
+                empty.isEmpty() ? "" : texts.get("engines.incomplete", measures.all(empty)),
+                sheet.build().stream().map(this::line).toList(),
+                counters(sheet));
+    }
+
+    private Shown rebuildShown(EngineRow row) {
+        Shown plain = sinceRebuild(row);
+        Moment closed = EngineWords.closed(row.rebuild());
+        String text = closed == null
+                ? texts.get("engines.sinceNoRebuild", plain.text())
+                : texts.get("engines.sinceRebuild", plain.text(), words.day(closed));
+        return new Shown(text, plain.amount(), plain.figure());
+    }
+
+    private Shown skimShown(HeadRow head) {
+        Shown plain = words.sinceSkim(head);
+        Moment skimmed = EngineWords.skimmed(head.skim());
+        String mark = head.head().fact().mark();
+        String text = skimmed == null
+                ? texts.get("engines.sinceNoSkim", mark, plain.text())
+                : texts.get("engines.sinceSkim", mark, plain.text(), words.day(skimmed));
+        return new Shown(text, plain.amount(), plain.figure());
+    }
+
+    private String design(EngineRow row) {
+        String owner = row.engine().fact().owner();
+        String name = row.design().name();
+        return owner == null ? name : texts.get("engines.design.owner", name, owner);
+    }
+
+    private BuildLine line(FittedPart fitted) {
+        String position = words.records().label(fitted.position().fact().name());
+        String id = fitted.position().id().text();
+        int ordinal = fitted.position().fact().ordinal();
+        if (fitted.part() == null || fitted.fitment() == null || fitted.running() == null || fitted.design() == null) {
+            return new BuildLine(
+                    id,
+                    null,
+                    ordinal,
+                    position,
+                    texts.get("engines.build.empty"),
+                    "",
+                    "",
+                    null,
+                    null,
+                    "",
+                    Life.notKnown(),
+                    SeamState.APART,
+                    texts.get("engines.build.nothing", fitted.position().fact().name()),
+                    "");
+        }
+        Moment from = fitted.fitment().fact().from();
+        NearestLimit nearest = fitted.nearest();
+        Figure whole = words.figure(fitted.part(), null);
+        return new BuildLine(
+                id,
+                fitted.part().id().text(),
+                ordinal,
+                position,
+                fitted.part().fact().mark(),
+                fitted.members().isEmpty()
+                        ? fitted.design().name()
+                        : texts.get("engines.comma", fitted.design().name(), members(fitted.members())),
+                words.day(from),
+                from,
+                nearest == null
+                        ? words.shown(fitted.running(), whole)
+                        : words.shown(
+                                nearest.use().used(),
+                                new Figure.OfPart(
+                                        fitted.part(),
+                                        nearest.limit().counter(),
+                                        nearest.use().since())),
+                nearest == null ? texts.get("engines.build.noLimit") : limit(nearest.limit()),
+                strip(nearest),
+                nearest == null ? SeamState.NOT_KNOWN : EngineWords.state(nearest.state()),
+                nearest == null ? texts.get("engines.build.noLimitRecorded") : words.left(nearest),
+                nearest == null ? "" : tip(nearest));
+    }
+
+    private String members(List<String> members) {
+        return members.size() > 4
+                ? texts.get("engines.build.members", members.size(), members.get(0), members.get(members.size() - 1))
+                : measures.row(members);
+    }
+
+    private String limit(Limit limit) {
+        return amounts.range(limit.counter(), limit.amount(), limit.amount());
+    }
+
+    private String tip(NearestLimit nearest) {
+        Limit limit = nearest.limit();
+        Moment since = nearest.use().since();
+        String named = texts.get(
+                limit.action() == LimitAction.LOOK ? "engines.build.look" : "engines.build.renew",
+                limit.name(),
+                limit(limit),
+                words.records().word(limit.rank()),
+                limit.source());
+        return since == null ? named : texts.get("engines.build.lastDone", named, words.day(since));
+    }
+
+    private static Life strip(@Nullable NearestLimit nearest) {
+        if (nearest == null) {
+            return Life.notKnown();
+        }
+        witnessmark.ledger.result.Life used = nearest.use().used();
+        return !used.complete() && used.highest() == 0
+                ? Life.notKnown()
+                : Life.of(used.highest(), 0, nearest.limit().amount());
+    }
+
+    private List<CounterLine> counters(EngineSheet sheet) {
+        List<CounterLine> lines = new ArrayList<>();
+        EngineRow row = sheet.row();
+        Moment closed = EngineWords.closed(row.rebuild());
+        for (int i = 0; i < sheet.lives().size(); i++) {
+            witnessmark.ledger.result.Life whole = sheet.lives().get(i);
+            Counter counter = whole.counter();
+            lines.add(new CounterLine(
+                    counter.code(),
+                    words.records().label(words.records().counter(counter)),
+                    words.shown(whole, words.figure(row.engine(), counter, null)),
+                    words.shown(sheet.sinceRebuild().get(i), words.figure(row.engine(), counter, closed)),
+                    words.lives().basis(whole)));
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,389 @@
+package witnessmark.desktop.engines;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.CommandMenu;
+import witnessmark.desktop.shell.Place;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.task.Latest;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.engines.EngineSheet;
+import witnessmark.logbook.engines.Engines;
+import witnessmark.logbook.engines.Figure;
+import witnessmark.logbook.engines.SeeBehind;
+import witnessmark.logbook.engines.SeeEngine;
+import witnessmark.logbook.engines.SeeHistory;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.Texts;
+
+/** Engines: reads lists, the engine in hand and the entries behind a figure off the event thread, and shows them. */
+public final class EnginesPlace implements Place {
+    private final Texts texts;
+    private final Measures measures;
+    private final witnessmark.desktop.shell.Desk window;
+    private final Supplier<Desk> desk;
+    private final EnginesModel model;
+    private final LifeMarks lifeMarks;
+    private final CurvesModel curvesModel;
+    private final BehindModel behindModel;
+    private final HistoryModel historyModel;
+    private final Latest readingList;
+    private final Latest readingOwner;
+    private final Latest readingSheet;
+    private final Latest readingBehind;
+    private final ListSheets lists;
+    private final EngineSheetView sheet;
+    private final AsOfStrip asOf;
+    private final EnginesPanel panel;
+    private final List<Command> commands;
+    private @Nullable Engines engines;
+    private @Nullable String wanted;
+    private @Nullable Figure opened;
+    private @Nullable JComponent cameFrom;
+
+    /**
+     * @param window the window's desk
+     * @param desk the logbook in hand; asked anew each time, since another may be opened
+     * @param order what stands first in a date of figures
+     */
+    public EnginesPlace(
+            Texts texts,
+            Measures measures,
+            Tasks tasks,
+            witnessmark.desktop.shell.Desk window,
+            Supplier<Desk> desk,
+            DayOrder order) {
+        this.texts = texts;
+        this.measures = measures;
+        this.window = window;
+        this.desk = desk;
+        model = new EnginesModel(texts, measures);
+        lifeMarks = new LifeMarks(texts, measures);
+        curvesModel = new CurvesModel(texts, measures);
+        behindModel = new BehindModel(texts, measures);
+        historyModel = new HistoryModel(texts, measures);
+        readingList = new Latest(tasks);
+        readingOwner = new Latest(tasks);
+        readingSheet = new Latest(tasks);
+        readingBehind = new Latest(tasks);
+        lists = new ListSheets(texts, this::behind);
+        EntryChanges changes = new EntryChanges(texts, new Problems(texts, measures), tasks, desk, window, behindModel);
+        sheet = new EngineSheetView(texts, measures, new Work(changes), new Asked());
+        asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);
+        panel = new EnginesPanel(texts, lists, sheet, asOf);
+        lists.onChoose(engine -> readSheet());
+        commands = List.of(
+                new Command(texts, "engines.command.asOf", CommandMenu.VIEW, 4, null, this::askAsOf),
+                new Command(texts, "engines.command.today", CommandMenu.VIEW, 4, null, this::backToToday),
+                new Command(texts, "engines.command.asTable", CommandMenu.VIEW, 5, null, this::chartAsTable),
+                new Command(texts, "engines.command.copyChart", CommandMenu.EDIT, 3, null, this::copyChart));
+        followDay(false);
+    }
+
+    @Override
+    public PlaceId id() {
+        return PlaceId.ENGINES;
+    }
+
+    @Override
+    public JComponent component() {
+        return panel;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        return lists.engines().table();
+    }
+
+    @Override
+    public List<Command> commands() {
+        return commands;
+    }
+
+    @Override
+    public void refresh() {
+        readingList.run(
+                texts.get("engines.reading"),
+                () -> SeeEngine.all(desk.get().view()),
+                this::showList,
+                failure -> failed());
+    }
+
+    /** Opens an engine, or the engine a part is in with the part chosen, or a head off its engine. */
+    @Override
+    public void open(String record) {
+        wanted = record;
+        if (engines != null) {
+            openWanted();
+        }
+    }
+
+    // Showing
+
+    private void showList(Engines read) {
+        engines = read;
+        EnginesLines lines = model.lines(read);
+        panel.showPage(!lines.engines().isEmpty());
+        lists.show(lines);
+        window.heading(PlaceId.ENGINES, lines.day());
+        followDay(read.readOnly());
+        if (wanted != null) {
+            openWanted();
+        }
+        if (lists.chosen() == null && !lines.engines().isEmpty()) {
+            lists.choose(lines.engines().get(0).id());
+        } else {
+            readSheet();
+        }
+        readBehind(false);
+    }
+
+    private void openWanted() {
+        String record = wanted;
+        if (record != null && lists.choose(record)) {
+            wanted = null;
+        } else if (record != null) {
+            lists.chooseHead(record);
+            readingOwner.run(
+                    texts.get("engines.reading"),
+                    () -> SeeEngine.engineOf(desk.get().view(), record),
+                    owner -> owner.map(Id::text).ifPresent(this::chooseAnew),
+                    failure -> failed());
+        }
+    }
+
+    /** Chooses an engine, and shows it anew when it was chosen already: a part of it may be wanted. */
+    private void chooseAnew(String engine) {
+        boolean already = engine.equals(lists.chosen());
+        if (lists.choose(engine) && already) {
+            readSheet();
+        }
+    }
+
+    private void readSheet() {
+        String engine = lists.chosen();
+        Engines all = engines;
+        if (engine == null || all == null) {
+            return;
+        }
+        readingSheet.run(
+                texts.get("engines.reading"),
+                () -> SeeEngine.of(desk.get().view(), Id.<Engine>parse(engine)),
+                read -> read.ifPresent(found -> show(found, all)),
+                failure -> failed());
+    }
+
+    private void show(EngineSheet read, Engines all) {
+        String engine = read.row().engine().id().text();
+        long end = Moment.endOf(read.day(), all.zone()).epochMillis();
+        sheet.show(
+                model.lines(read),
+                lifeMarks.of(read.line(), end),
+                end,
+                all.zone(),
+                which -> curvesModel.chart(all, engine, which));
+        String record = wanted;
+        if (record != null && sheet.build().choosePart(record)) {
+            wanted = null;
+            sheet.tabs().setSelectedComponent(sheet.build());
+        }
+    }
+
+    private void failed() {
+        JButton again = Buttons.plain(Caption.of(texts.get("engines.again")), this::refresh);
+        panel.failed(texts.get("engines.failed"), again);
+    }
+
+    // Behind a figure
+
+    private void behind(Shown figure) {
+        opened = figure.figure();
+        java.awt.Component owner =
+                java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        cameFrom = owner instanceof JComponent component ? component : null;
+        readBehind(true);
+    }
+
+    private void readBehind(boolean entering) {
+        Figure figure = opened;
+        if (figure == null) {
+            return;
+        }
+        readingBehind.run(
+                texts.get("engines.readingBehind"),
+                () -> behindModel.lines(SeeBehind.of(desk.get().view(), figure)),
+                lines -> {
+                    Engines all = engines;
+                    sheet.showBehind();
+                    sheet.behind().show(lines, all != null && all.readOnly(), true);
+                    if (entering) {
+                        sheet.behind().takeFocus();
+                    }
+                },
+                failure -> failed());
+    }
+
+    private void closeBehind() {
+        opened = null;
+        readingBehind.drop();
+        sheet.hideBehind();
+        JComponent back = cameFrom;
+        (back != null && back.isShowing() ? back : firstFocus()).requestFocusInWindow();
+    }
+
+    private void history(Entry<?> entry, String named) {
+        Engines all = engines;
+        if (all == null) {
+            return;
+        }
+        readingBehind.run(
+                texts.get("engines.readingHistory"),
+                () -> historyModel.lines(entry, SeeHistory.of(desk.get().logbook(), entry), all.zone()),
+                lines -> {
+                    sheet.showBehind();
+                    sheet.behind().showHistory(named, lines);
+                },
+                failure -> failed());
+    }
+
+    // Another day
+
+    private void askAsOf() {
+        window.go(PlaceId.ENGINES);
+        panel.askAsOf(true);
+        asOf.ask(desk.get().today().day());
+    }
+
+    private void leaveAsOf() {
+        panel.askAsOf(false);
+        firstFocus().requestFocusInWindow();
+    }
+
+    private void lookAsOf(LocalDate day) {
+        desk.get().lookAsOf(day);
+        panel.askAsOf(false);
+        window.notice(
+                texts.get("engines.asOf.notice", measures.date(day)),
+                List.of(Buttons.plain(Caption.of(texts.get("engines.asOf.back")), this::backToToday)));
+        window.changed();
+        firstFocus().requestFocusInWindow();
+    }
+
+    private void backToToday() {
+        desk.get().lookAsOf(null);
+        window.dismissNotice();
+        window.changed();
+    }
+
+    private void followDay(boolean earlier) {
+        Command today = commands.get(1);
+        if (earlier) {
+            today.enable();
+        } else {
+            today.disable(texts.get("engines.command.today.isToday"));
+        }
+    }
+
+    // The chart
+
+    private void chartAsTable() {
+        window.go(PlaceId.ENGINES);
+        sheet.tabs().setSelectedComponent(sheet.curves());
+        sheet.curves().toggle();
+    }
+
+    private void copyChart() {
+        sheet.curves().copy(window::say);
+    }
+
+    ListSheets lists() {
+        return lists;
+    }
+
+    EngineSheetView sheet() {
+        return sheet;
+    }
+
+    AsOfStrip asOf() {
+        return asOf;
+    }
+
+    /** What the entries behind a figure lead to. */
+    private final class Work implements EntryWork {
+        private final EntryChanges changes;
+
+        Work(EntryChanges changes) {
+            this.changes = changes;
+        }
+
+        @Override
+        public void strikeOut(BehindLine line, String because) {
+            changes.strikeOut(line, because);
+        }
+
+        @Override
+        public void restore(BehindLine line) {
+            changes.restore(line);
+        }
+
+        @Override
+        public void same(BehindLine line) {
+            changes.same(line);
+        }
+
+        @Override
+        public void another(BehindLine line) {
+            changes.another(line);
+        }
+
+        @Override
+        public void history(BehindLine line) {
+            EnginesPlace.this.history(line.source(), behindModel.named(line));
+        }
+    }
+
+    /** What the engine in hand leads to. */
+    private final class Asked implements EngineSheetView.Asked {
+        @Override
+        public void behind(Shown figure) {
+            EnginesPlace.this.behind(figure);
+        }
+
+        @Override
+        public void history(LifeMark mark) {
+            EnginesPlace.this.history(mark.source(), mark.words());
+        }
+
+        @Override
+        public void record(String record) {
+            sheet.line().marks().stream()
+                    .filter(mark -> mark.source().id().text().equals(record))
+                    .findFirst()
+                    .ifPresent(this::history);
+        }
+
+        @Override
+        public void say(String sentence) {
+            window.say(sentence);
+        }
+
+        @Override
+        public void closeBehind() {
+            EnginesPlace.this.closeBehind();
+        }
+    }
+}

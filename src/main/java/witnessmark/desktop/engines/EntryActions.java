@@ -1,0 +1,152 @@
+package witnessmark.desktop.engines;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Styles;
+import witnessmark.wording.Texts;
+
+/** The buttons under the entries, each enabled while it can be done, and the reason asked for striking out. */
+final class EntryActions extends JPanel {
+    private final Texts texts;
+    private final EntryWork work;
+    private final Supplier<@Nullable BehindLine> inHand;
+    private final JButton strike;
+    private final JButton restore;
+    private final JButton same;
+    private final JButton another;
+    private final JButton history;
+    private final JPanel buttons = row();
+    private final JPanel asking = row();
+    private final FieldBox reason;
+    private boolean readOnly;
+
+    EntryActions(Texts texts, EntryWork work, Supplier<@Nullable BehindLine> inHand) {
+        super(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
+        this.texts = texts;
+        this.work = work;
+        this.inHand = inHand;
+        setOpaque(false);
+        strike = button("engines.entry.strike", line -> ask());
+        restore = button("engines.entry.restore", work::restore);
+        same = button("engines.entry.same", work::same);
+        another = button("engines.entry.another", work::another);
+        history = button("engines.entry.history", work::history);
+        buttons.add(strike);
+        buttons.add(restore);
+        buttons.add(same);
+        buttons.add(another);
+        buttons.add(history);
+        reason = new FieldBox(Caption.of(texts.get("engines.entry.reason")));
+        JButton really = Styles.as(
+                Styles.MAIN, Buttons.plain(Caption.of(texts.get("engines.entry.strikeNow")), this::strikeOut));
+        JButton not = Buttons.plain(Caption.of(texts.get("engines.entry.cancel")), this::stopAsking);
+        asking.setLayout(new MigLayout("insets 0, gap 8, fillx", "[0::,grow,fill][][]", "[bottom]"));
+        asking.add(reason, "growx");
+        asking.add(not, "gapbottom 18");
+        asking.add(really, "gapbottom 18");
+        asking.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.menu(KeyEvent.VK_ENTER), "wm-strike");
+        asking.getActionMap().put("wm-strike", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                strikeOut();
+            }
+        });
+        asking.setVisible(false);
+        add(buttons, "w 0:0:");
+        add(asking, "w 0:0:");
+        follow(null);
+    }
+
+    /** Nothing but the history can be had while an earlier day is looked at. */
+    void readOnly(boolean yes) {
+        readOnly = yes;
+    }
+
+    void follow(@Nullable BehindLine line) {
+        stopAsking();
+        enable(strike, line != null && line.canStrike(), "engines.entry.strike");
+        enable(restore, line != null && line.canRestore(), "engines.entry.restore");
+        same.setVisible(line != null && line.canSettle());
+        another.setVisible(line != null && line.canSettle());
+        enable(same, line != null && line.canSettle(), "engines.entry.same");
+        enable(another, line != null && line.canSettle(), "engines.entry.another");
+        strike.setVisible(line == null || !line.canRestore());
+        restore.setVisible(line != null && line.canRestore());
+        history.setEnabled(line != null);
+        revalidate();
+    }
+
+    boolean asking() {
+        return asking.isVisible();
+    }
+
+    void ask() {
+        buttons.setVisible(false);
+        asking.setVisible(true);
+        reason.load("");
+        reason.note(texts.get("engines.entry.reason.note"));
+        revalidate();
+        reason.takeFocus();
+    }
+
+    void stopAsking() {
+        if (asking.isVisible()) {
+            asking.setVisible(false);
+            buttons.setVisible(true);
+            revalidate();
+            strike.requestFocusInWindow();
+        }
+    }
+
+    FieldBox reason() {
+        return reason;
+    }
+
+    JButton strikeButton() {
+        return strike;
+    }
+
+    void strikeOut() {
+        BehindLine line = inHand.get();
+        if (line == null) {
+            return;
+        }
+        if (reason.text().isBlank()) {
+            reason.stop(texts.get("engines.entry.reason.needed"));
+            reason.takeFocus();
+            return;
+        }
+        work.strikeOut(line, reason.text().strip());
+    }
+
+    private JButton button(String key, Consumer<BehindLine> does) {
+        return Buttons.plain(Caption.of(texts.get(key)), () -> {
+            BehindLine line = inHand.get();
+            if (line != null) {
+                does.accept(line);
+            }
+        });
+    }
+
+    private void enable(JButton button, boolean possible, String key) {
+        button.setEnabled(possible && !readOnly);
+        button.setToolTipText(readOnly ? texts.get("engines.entry.readOnly") : texts.get(key + ".tip"));
+    }
+
+    private static JPanel row() {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3"));
+        row.setOpaque(false);
+        return row;
+    }
+}

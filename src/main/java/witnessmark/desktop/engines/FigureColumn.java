@@ -1,0 +1,38 @@
+package witnessmark.desktop.engines;
+
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Column;
+
+/**
+ * A column of a list in which figures open what is behind them.
+ *
+ * @param column how it is shown
+ * @param figure the figure of a row in this column, or null for a column of words
+ */
+record FigureColumn<R>(Column<R> column, @Nullable Function<? super R, @Nullable Shown> figure) {
+    /** A column that opens nothing. */
+    static <R> FigureColumn<R> words(Column<R> column) {
+        return new FigureColumn<>(column, null);
+    }
+
+    /**
+     * A column of figures.
+     *
+     * @param none shown where a row has no such figure
+     */
+    static <R> FigureColumn<R> figure(
+            String title, Function<? super R, @Nullable Shown> figure, String none, int wide) {
+        Column<R> column = Column.<R, Long>figure(
+                title,
+                row -> {
+                    Shown shown = figure.apply(row);
+                    return shown == null ? none : shown.text();
+                },
+                row -> {
+                    Shown shown = figure.apply(row);
+                    return shown == null ? null : Long.valueOf(shown.amount());
+                });
+        return new FigureColumn<>(column.wide(wide), figure);
+    }
+}

@@ -1,0 +1,104 @@
+package witnessmark.desktop.engines;
+
+import java.awt.Cursor;
+import java.awt.Point;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.JTable;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.SheetTable;
+
+/**
+ * A list whose figures can be opened: by a click on one, or by Enter on the row, which opens the figure in the column
+ * in hand or the row's first. Left and Right go from column to column.
+ *
+ * @param <R> the row
+ */
+final class FigureTable<R> {
+    private final List<FigureColumn<R>> columns;
+    private final SheetTable<R> sheet;
+    private final Consumer<Shown> open;
+
+    /** @param open told the figure that is opened */
+    FigureTable(
+            String name, List<FigureColumn<R>> columns, Function<? super R, ?> id, String tip, Consumer<Shown> open) {
+        this.columns = List.copyOf(columns);
+        this.open = open;
+        this.sheet = new SheetTable<>(
+                name, columns.stream().map(FigureColumn::column).toList(), id);
+        JTable table = sheet.table();
+        table.putClientProperty("FlatLaf.style", "showCellFocusIndicator: true");
+        table.setToolTipText(tip);
+        sheet.onOpen(row -> openInHand(row));
+        Pointer pointer = new Pointer();
+        table.addMouseListener(pointer);
+        table.addMouseMotionListener(pointer);
+    }
+
+    SheetTable<R> sheet() {
+        return sheet;
+    }
+
+    JTable table() {
+        return sheet.table();
+    }
+
+    /** Selects the first row when none is selected, and takes the focus. */
+    void takeFocus() {
+        if (sheet.selected() == null && table().getRowCount() > 0) {
+            table().setRowSelectionInterval(0, 0);
+        }
+        table().requestFocusInWindow();
+    }
+
+    private void openInHand(R row) {
+        Shown inHand = at(row, table().getSelectedColumn());
+        if (inHand != null) {
+            open.accept(inHand);
+            return;
+        }
+        for (FigureColumn<R> column : columns) {
+            Shown first = column.figure() == null ? null : column.figure().apply(row);
+            if (first != null) {
+                open.accept(first);
+                return;
+            }
+        }
+    }
+
+    private @Nullable Shown at(R row, int viewColumn) {
+        if (viewColumn < 0) {
+            return null;
+        }
+        FigureColumn<R> column = columns.get(table().convertColumnIndexToModel(viewColumn));
+        return column.figure() == null ? null : column.figure().apply(row);
+    }
+
+    private @Nullable Shown at(Point point) {
+        int row = table().rowAtPoint(point);
+        if (row < 0) {
+            return null;
+        }
+        return at(sheet.shown().get(row), table().columnAtPoint(point));
+    }
+
+    /** Opens the figure clicked on, and shows a hand over figures. */
+    private final class Pointer extends MouseAdapter {
+        @Override
+        public void mouseClicked(MouseEvent e) {
+            Shown figure = at(e.getPoint());
+            if (figure != null && e.getButton() == MouseEvent.BUTTON1 && e.getClickCount() == 1) {
+                open.accept(figure);
+            }
+        }
+
+        @Override
+        public void mouseMoved(MouseEvent e) {
+            int shape = at(e.getPoint()) == null ? Cursor.DEFAULT_CURSOR : Cursor.HAND_CURSOR;
+            table().setCursor(Cursor.getPredefinedCursor(shape));
+        }
+    }
+}

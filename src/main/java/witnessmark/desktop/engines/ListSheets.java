@@ -1,0 +1,108 @@
+package witnessmark.desktop.engines;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.StateWords;
+import witnessmark.wording.Texts;
+
+/** All engines, and beside them all heads. */
+final class ListSheets extends JPanel {
+    private final FigureTable<EngineLine> engines;
+    private final FigureTable<HeadLine> heads;
+
+    ListSheets(Texts texts, Consumer<Shown> open) {
+        super(new MigLayout("insets 0, gap 14, fillx", "[0:0:,grow 65,fill][0:0:,grow 35,fill]", "[fill]"));
+        setOpaque(false);
+        engines = engines(texts, open);
+        heads = heads(texts, open);
+        add(sheet(engines), "growy");
+        add(sheet(heads), "growy");
+    }
+
+    void show(EnginesLines lines) {
+        engines.sheet().show(lines.engines());
+        heads.sheet().show(lines.heads());
+    }
+
+    /** Told the identity of the engine in hand. */
+    void onChoose(Consumer<String> listener) {
+        engines.sheet().onSelect(row -> {
+            if (row != null) {
+                listener.accept(row.id());
+            }
+        });
+    }
+
+    /** The identity of the engine in hand, or null. */
+    @Nullable
+    String chosen() {
+        EngineLine row = engines.sheet().selected();
+        return row == null ? null : row.id();
+    }
+
+    boolean choose(String engine) {
+        return Objects.equals(chosen(), engine) || engines.sheet().select(engine);
+    }
+
+    boolean chooseHead(String head) {
+        return heads.sheet().select(head);
+    }
+
+    FigureTable<EngineLine> engines() {
+        return engines;
+    }
+
+    FigureTable<HeadLine> heads() {
+        return heads;
+    }
+
+    private static Sheet sheet(FigureTable<?> table) {
+        Sheet sheet = new Sheet("fill, insets 6 18 10 18", "[0::,grow,fill]", "[fill,grow]");
+        sheet.add(table.sheet(), "grow, h 156:156:, w 0:0:");
+        return sheet;
+    }
+
+    private static FigureTable<EngineLine> engines(Texts texts, Consumer<Shown> open) {
+        StateWords states = new StateWords(texts);
+        String none = texts.get("engines.none");
+        List<FigureColumn<EngineLine>> columns = List.of(
+                FigureColumn.words(
+                        Column.<EngineLine>mark(texts.get("engines.column.mark"), EngineLine::state, states::of)
+                                .wide(50)),
+                FigureColumn.words(Column.<EngineLine>text(texts.get("engines.column.engine"), EngineLine::number)
+                        .strong()
+                        .wide(58)),
+                FigureColumn.words(Column.<EngineLine>text(texts.get("engines.column.where"), EngineLine::where)
+                        .wide(100)),
+                FigureColumn.figure(texts.get("engines.column.running"), EngineLine::running, none, 88),
+                FigureColumn.figure(texts.get("engines.column.sinceRebuild"), EngineLine::sinceRebuild, none, 96),
+                FigureColumn.figure(texts.get("engines.column.sinceSkim"), EngineLine::sinceSkim, none, 112),
+                FigureColumn.words(Column.<EngineLine>text(texts.get("engines.column.worst"), EngineLine::worst)
+                        .inked(EngineLine::state)
+                        .wide(220)
+                        .grow()));
+        return new FigureTable<>(
+                texts.get("engines.list"), columns, EngineLine::id, texts.get("engines.figure.tip"), open);
+    }
+
+    private static FigureTable<HeadLine> heads(Texts texts, Consumer<Shown> open) {
+        String none = texts.get("engines.none");
+        List<FigureColumn<HeadLine>> columns = List.of(
+                FigureColumn.words(Column.<HeadLine>text(texts.get("engines.column.head"), HeadLine::mark)
+                        .strong()
+                        .wide(58)),
+                FigureColumn.words(Column.<HeadLine>text(texts.get("engines.column.where"), HeadLine::where)
+                        .wide(116)
+                        .grow()),
+                FigureColumn.figure(texts.get("engines.column.running"), HeadLine::running, none, 96),
+                FigureColumn.figure(texts.get("engines.column.sinceSkim.short"), HeadLine::sinceSkim, none, 100));
+        return new FigureTable<>(
+                texts.get("engines.heads"), columns, HeadLine::id, texts.get("engines.figure.tip"), open);
+    }
+}

@@ -1,0 +1,38 @@
+package witnessmark.desktop.engines;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.Column;
+import witnessmark.wording.Texts;
+
+/** The engine's life by every counter that runs feed. */
+final class LivesTab extends JPanel {
+    private final FigureTable<CounterLine> table;
+
+    LivesTab(Texts texts, Consumer<Shown> open) {
+        super(new MigLayout("insets 6 0 0 0, fill", "[0::,grow,fill]", "[fill,grow]"));
+        setOpaque(false);
+        List<FigureColumn<CounterLine>> columns = List.of(
+                FigureColumn.words(Column.<CounterLine>text(texts.get("engines.column.counter"), CounterLine::counter)
+                        .strong()
+                        .wide(160)),
+                FigureColumn.figure(texts.get("engines.column.whole"), CounterLine::whole, "", 150),
+                FigureColumn.figure(texts.get("engines.column.sinceRebuild"), CounterLine::sinceRebuild, "", 150),
+                FigureColumn.words(Column.<CounterLine>text(texts.get("engines.column.basis"), CounterLine::basis)
+                        .wide(280)
+                        .grow()));
+        table = new FigureTable<>(
+                texts.get("engines.lives"), columns, CounterLine::id, texts.get("engines.figure.tip"), open);
+        add(table.sheet(), "grow, hmin 150, wmin 0");
+    }
+
+    void show(SheetLines lines) {
+        table.sheet().show(lines.lives());
+    }
+
+    FigureTable<CounterLine> table() {
+        return table;
+    }
+}

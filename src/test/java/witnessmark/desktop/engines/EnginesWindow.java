@@ -1,0 +1,99 @@
+package witnessmark.desktop.engines;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import javax.swing.JRootPane;
+import witnessmark.desktop.shell.AboutFacts;
+import witnessmark.desktop.shell.Look;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.shell.ShellContext;
+import witnessmark.desktop.shell.ShellPane;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.testing.MemorySettings;
+import witnessmark.desktop.testing.Stage;
+import witnessmark.domain.Engine;
+import witnessmark.logbook.Desk;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.sample.SampleBooks;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+import witnessmark.wording.Units;
+
+/** The window on the place Engines, over the sample season. */
+final class EnginesWindow implements AutoCloseable {
+    final Texts texts;
+    final Desk desk;
+    final witnessmark.desktop.shell.Desk window = new witnessmark.desktop.shell.Desk();
+    final Tasks tasks = new Tasks((thread, failure) -> {
+        throw new IllegalStateException(failure);
+    });
+    final EnginesPlace place;
+    final ShellPane pane;
+
+    EnginesWindow(Desk desk, Look look, Texts texts) {
+        this.desk = desk;
+        this.texts = texts;
+        place = new EnginesPlace(
+                texts, new Measures(texts, Units.METRIC), tasks, window, () -> desk, DayOrder.DAY_FIRST);
+        ShellContext context = new ShellContext(
+                texts, tasks, new MemorySettings(), look, window, new AboutFacts("0.1.0", List.of()), () -> {});
+        pane = new ShellPane(context, List.of(place), List.of(), List.of());
+        pane.logbook("Marrowgate, sample season");
+        window.go(PlaceId.ENGINES);
+        tasks.awaitIdle();
+    }
+
+    static Desk sample(Path folder) {
+        return new SampleBooks(folder).open();
+    }
+
+    static Texts english() {
+        return Texts.in(Locale.UK);
+    }
+
+    /** Goes to the engine of this number. */
+    EnginesWindow engine(String number) {
+        String id = desk.view()
+                .facts()
+                .of(Engine.class)
+                .named(number)
+                .orElseThrow()
+                .id()
+                .text();
+        window.go(PlaceId.ENGINES, id);
+        tasks.awaitIdle();
+        return this;
+    }
+
+    /** Opens the figure since rebuild of the engine in hand. */
+    EnginesWindow behindSinceRebuild() {
+        place.sheet().head().sinceRebuildButton().doClick();
+        tasks.awaitIdle();
+        return this;
+    }
+
+    /** The row of the entries behind the figure that is named so. */
+    BehindLine entry(String named) {
+        return place.sheet().behind().entries().shown().stream()
+                .filter(line -> line.words().contains(named))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    void select(BehindLine line) {
+        place.sheet().behind().entries().select(Objects.requireNonNull(line.id()));
+    }
+
+    JRootPane root(int width, int height) {
+        JRootPane root = Stage.window(pane, pane.menuBar(), width, height);
+        tasks.awaitIdle();
+        return Stage.lay(root, width, height);
+    }
+
+    @Override
+    public void close() {
+        tasks.close();
+    }
+}
