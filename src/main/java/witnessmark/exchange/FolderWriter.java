@@ -90,7 +90,11 @@ final class FolderWriter {
     }
 
     private void putInPlace(Path written, Path folder) throws IOException {
-        Path aside = Files.exists(folder) ? moveAside(folder) : null;
+        Path aside = null;
+        if (Files.exists(folder)) {
+            aside = written.resolveSibling(written.getFileName() + "-before");
+            disk.rename(folder, aside);
+        }
         try {
             disk.rename(written, folder);
             Path parent = folder.getParent();
@@ -104,13 +108,6 @@ final class FolderWriter {
         if (aside != null) {
             forget(aside);
         }
-    }
-
-    private Path moveAside(Path folder) throws IOException {
-        Path aside = disk.folderBeside(folder);
-        disk.delete(aside);
-        disk.rename(folder, aside);
-        return aside;
     }
 
     private void putBack(Path written, Path folder, @Nullable Path aside, IOException why) {

@@ -69,11 +69,9 @@ final class Heading {
         return width;
     }
 
-    /** The field of a row under a heading, or null when there is no such column. */
-    @Nullable
-    String field(List<String> row, String heading) {
-        Integer place = places.get(heading);
-        return place == null ? null : row.get(place);
+    /** Where in a row the field under a heading stands, or -1 when there is no such column. */
+    int place(String heading) {
+        return places.getOrDefault(heading, -1);
     }
 
     private static Map<String, Boolean> wanted(RecordType<?> type, boolean handMade) {

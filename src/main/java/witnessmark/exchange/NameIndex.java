@@ -63,16 +63,13 @@ final class NameIndex {
         if (WholeName.isId(text) && ids.contains(UUID.fromString(text))) {
             return new Match(UUID.fromString(text), List.of());
         }
-        String plain = WholeName.plain(text);
-        List<Map<String, List<Named>>> shelves =
-                List.of(folder.asWritten, logbook.asWritten, folder.plain, logbook.plain);
-        for (int i = 0; i < shelves.size(); i++) {
-            List<Named> found = shelves.get(i).getOrDefault(i < 2 ? text : plain, List.of());
-            if (!found.isEmpty()) {
-                return choose(found);
-            }
-        }
-        return Match.NONE;
+        Match asWritten = choose(text, folder.asWritten, logbook.asWritten);
+        return asWritten != Match.NONE ? asWritten : choose(WholeName.plain(text), folder.plain, logbook.plain);
+    }
+
+    private static Match choose(String name, Map<String, List<Named>> ofFolder, Map<String, List<Named>> ofLogbook) {
+        List<Named> found = ofFolder.getOrDefault(name, ofLogbook.getOrDefault(name, List.of()));
+        return found.isEmpty() ? Match.NONE : choose(found);
     }
 
     private static Match choose(List<Named> found) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
@@ -28,6 +29,10 @@ final class RowReader<F extends Fact> {
     private final RecordType<F> type;
     private final List<Component> components;
     private final Class<?>[] types;
+    private final String[] headings;
+    private final int[] places;
+    private final int standing;
+    private final int struckBecause;
     private final Heading heading;
     private final Reading reading;
 
@@ -37,40 +42,47 @@ final class RowReader<F extends Fact> {
         this.types = Arrays.stream(type.kind().getRecordComponents())
                 .map(component -> component.getType())
                 .toArray(Class<?>[]::new);
+        this.headings = components.stream().map(Component::heading).toArray(String[]::new);
+        this.places = Arrays.stream(headings).mapToInt(heading::place).toArray();
+        this.standing = heading.place(Heading.STANDING);
+        this.struckBecause = heading.place(Heading.STRUCK_BECAUSE);
         this.heading = heading;
         this.reading = reading;
     }
 
+    /** A row while it is read. */
+    private record Fields<F extends Fact>(
+            long line, List<String> texts, @Nullable Entry<F> known, Map<Integer, String> own) {
+        @Nullable
+        String at(int place) {
+            return place < 0 ? null : texts.get(place);
+        }
+
+        /** What the logbook has where the file has no such column. */
+        @Nullable
+        Object kept(Component component) {
+            return known == null ? null : component.value(known.fact());
+        }
+    }
+
     /** The row, or null when not every field could be read. */
     @Nullable
-    Row read(long line, List<String> fields) {
+    Row read(long line, List<String> texts) {
         int before = reading.problems().count();
-        if (fields.size() != heading.width()) {
-            reading.problems().at(line, null, ProblemKind.ROW_LENGTH, fields.size(), heading.width());
+        if (texts.size() != heading.width()) {
+            reading.problems().at(line, null, ProblemKind.ROW_LENGTH, texts.size(), heading.width());
             return null;
         }
-        UUID given = id(line, fields);
+        UUID given = id(line, texts);
         Entry<F> known = given == null
                 ? null
                 : reading.known().of(type.kind()).find(new Id<>(given)).orElse(null);
-        @Nullable Object[] values = new Object[components.size()];
-        Map<Integer, String> own = new HashMap<>();
-        // a moment may need the zone of the event that the row names, so moments come last
-        for (int i = 0; i < values.length; i++) {
-            if (types[i] != Moment.class) {
-                values[i] = value(i, line, fields, known, own);
-            }
-        }
-        ZoneId wallClock = wallClock(values);
-        for (int i = 0; i < values.length; i++) {
-            if (types[i] == Moment.class) {
-                values[i] = moment(components.get(i), line, fields, known, wallClock);
-            }
-        }
-        Standing standing = standing(line, fields, known);
-        String because = heading.field(fields, Heading.STRUCK_BECAUSE);
-        if (because == null) {
-            because = known == null ? null : known.struckBecause();
+        Fields<F> fields = new Fields<>(line, texts, known, new HashMap<>());
+        @Nullable Object[] values = values(fields);
+        Standing standing = standing(fields);
+        String because = fields.at(struckBecause);
+        if (because == null && known != null) {
+            because = known.struckBecause();
         }
         return reading.problems().countedSince(before)
                 ? null
@@ -80,26 +92,32 @@ final class RowReader<F extends Fact> {
                         given == null ? reading.newId() : given,
                         given != null,
                         values,
-                        own,
+                        fields.own(),
                         standing,
                         because == null || because.isEmpty() ? null : because);
     }
 
-    /** A row is called by its first text, else by whatever stands first in it. */
-    private String label(List<String> fields) {
-        for (int i = 0; i < types.length; i++) {
-            String text = heading.field(fields, components.get(i).heading());
-            if (types[i] == String.class && text != null && !text.isBlank()) {
-                return Limits.shown(text);
+    private @Nullable Object[] values(Fields<F> fields) {
+        @Nullable Object[] values = new Object[components.size()];
+        for (int i = 0; i < values.length; i++) {
+            if (types[i] != Moment.class) {
+                values[i] = value(i, fields);
             }
         }
-        return Limits.shown(
-                fields.stream().filter(text -> !text.isBlank()).findFirst().orElse(""));
+        // a moment may need the zone of the event that the row names, so moments come last
+        ZoneId wallClock = wallClock(values);
+        for (int i = 0; i < values.length; i++) {
+            if (types[i] == Moment.class) {
+                values[i] = moment(i, fields, wallClock);
+            }
+        }
+        return values;
     }
 
-    private @Nullable UUID id(long line, List<String> fields) {
-        String text = heading.field(fields, Heading.ID);
-        if (text == null || text.isBlank()) {
+    private @Nullable UUID id(long line, List<String> texts) {
+        int place = heading.place(Heading.ID);
+        String text = place < 0 ? "" : texts.get(place);
+        if (text.isBlank()) {
             return null;
         }
         if (!WholeName.isId(text.strip())) {
@@ -109,75 +127,68 @@ final class RowReader<F extends Fact> {
         return UUID.fromString(text.strip());
     }
 
-    private @Nullable Object value(
-            int i, long line, List<String> fields, @Nullable Entry<F> known, Map<Integer, String> own) {
+    private @Nullable Object value(int i, Fields<F> fields) {
         Component component = components.get(i);
         Class<? extends Fact> target = component.refersTo();
-        String text = heading.field(fields, component.heading());
-        if (text == null) {
-            Object kept = known == null ? null : component.value(known.fact());
-            if (target == type.kind() && kept != null) {
-                own.put(i, component.text(kept));
-                return new Id<F>(Row.LATER);
-            }
-            return kept;
+        String text = fields.at(places[i]);
+        if (target != null) {
+            return reference(i, target, fields, text);
         }
-        if (target == null) {
-            return cell(component, line, types[i] == String.class ? text : text.strip());
+        if (text == null) {
+            return fields.kept(component);
+        }
+        return types[i] == String.class
+                ? component.parse(text)
+                : figure(i, fields.line(), text.strip(), component::parse);
+    }
+
+    private @Nullable Object reference(int i, Class<? extends Fact> target, Fields<F> fields, @Nullable String text) {
+        Component component = components.get(i);
+        Object kept = text == null ? fields.kept(component) : null;
+        if (target == type.kind() && (kept != null || (text != null && !text.isBlank()))) {
+            fields.own().put(i, text == null ? component.text(kept) : text);
+            return new Id<F>(Row.LATER);
+        }
+        if (text == null) {
+            return kept;
         }
         if (text.isBlank()) {
             if (!component.nullable()) {
-                unreadable(line, component.heading(), text, component.form());
+                unreadable(fields.line(), headings[i], text, component.form());
             }
             return null;
         }
-        if (target == type.kind()) {
-            own.put(i, text);
-            return new Id<F>(Row.LATER);
-        }
-        return reference(component, target, line, text);
-    }
-
-    private @Nullable Object reference(Component component, Class<? extends Fact> target, long line, String text) {
-        UUID id = References.resolve(reading.names(target), component, target, line, text, reading.problems());
+        UUID id = References.resolve(reading.names(target), component, target, fields.line(), text, reading.problems());
         return id == null ? null : new Id<>(id);
     }
 
-    private @Nullable Object cell(Component component, long line, String text) {
-        if (text.length() <= Limits.FIGURE || component.form().equals("text")) {
-            try {
-                return component.parse(text);
-            } catch (RuntimeException e) {
-                // what a form throws for a text it cannot read is left open
-                unreadable(line, component.heading(), text, component.form());
-                return null;
-            }
+    private @Nullable Object moment(int i, Fields<F> fields, @Nullable ZoneId wallClock) {
+        Component component = components.get(i);
+        String text = fields.at(places[i]);
+        if (text == null) {
+            return fields.kept(component);
         }
-        unreadable(line, component.heading(), text, component.form());
-        return null;
+        return text.isBlank() && component.nullable()
+                ? null
+                : figure(
+                        i,
+                        fields.line(),
+                        text.strip(),
+                        stripped -> MomentText.read(stripped, reading.teamZone(), wallClock));
     }
 
-    private @Nullable Object moment(
-            Component component, long line, List<String> fields, @Nullable Entry<F> known, @Nullable ZoneId wallClock) {
-        String text = heading.field(fields, component.heading());
-        if (text == null) {
-            return known == null ? null : component.value(known.fact());
-        }
-        String stripped = text.strip();
-        if (stripped.isEmpty() && component.nullable()) {
+    private @Nullable Object figure(int i, long line, String text, Function<String, @Nullable Object> form) {
+        if (text.length() > Limits.FIGURE) {
+            unreadable(line, headings[i], text, components.get(i).form());
             return null;
         }
-        if (stripped.length() <= Limits.FIGURE) {
-            try {
-                return MomentText.read(stripped, reading.teamZone(), wallClock);
-            } catch (RuntimeException e) {
-                // java.time throws more than DateTimeException for years far away
-                unreadable(line, component.heading(), text, component.form());
-                return null;
-            }
+        try {
+            return form.apply(text);
+        } catch (RuntimeException e) {
+            // which exception a form throws for a text it cannot read is left open
+            unreadable(line, headings[i], text, components.get(i).form());
+            return null;
         }
-        unreadable(line, component.heading(), text, component.form());
-        return null;
     }
 
     /** The zone of the clock on the wall: the row's own, else that of the event it names, else the team's. */
@@ -193,21 +204,35 @@ final class RowReader<F extends Fact> {
         return reading.teamZone();
     }
 
-    private Standing standing(long line, List<String> fields, @Nullable Entry<F> known) {
-        String text = heading.field(fields, Heading.STANDING);
+    private Standing standing(Fields<F> fields) {
+        String text = fields.at(standing);
         if (text == null) {
-            return known == null ? Standing.IN_FORCE : known.standing();
+            return fields.known() == null ? Standing.IN_FORCE : fields.known().standing();
         }
         if (text.isBlank()) {
             return Standing.IN_FORCE;
         }
-        for (Standing standing : Standing.values()) {
-            if (standing.code().equals(text.strip())) {
-                return standing;
+        for (Standing word : Standing.values()) {
+            if (word.code().equals(text.strip())) {
+                return word;
             }
         }
-        unreadable(line, Heading.STANDING, text, STANDINGS);
+        unreadable(fields.line(), Heading.STANDING, text, STANDINGS);
         return Standing.IN_FORCE;
+    }
+
+    /** A row is called by its first text, else by whatever stands first in it. */
+    private String label(Fields<F> fields) {
+        for (int i = 0; i < types.length; i++) {
+            String text = fields.at(places[i]);
+            if (types[i] == String.class && text != null && !text.isBlank()) {
+                return Limits.shown(text);
+            }
+        }
+        return Limits.shown(fields.texts().stream()
+                .filter(text -> !text.isBlank())
+                .findFirst()
+                .orElse(""));
     }
 
     private void unreadable(long line, String column, String text, String form) {

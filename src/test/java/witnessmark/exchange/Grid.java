@@ -17,12 +17,18 @@ final class Grid {
         List<String> row = new ArrayList<>();
         StringBuilder field = new StringBuilder();
         boolean quoted = false;
-        for (int i = 0; i < text.length(); i++) {
+        for (int i = text.startsWith("\uFEFF") ? 1 : 0; i < text.length(); i++) {
             char c = text.charAt(i);
+            if (!quoted && c == '\r') {
+                if (i + 1 < text.length() && text.charAt(i + 1) == '\n') {
+                    continue;
+                }
+                c = '\n';
+            }
             if (quoted && c == '"' && i + 1 < text.length() && text.charAt(i + 1) == '"') {
                 field.append('"');
                 i++;
-            } else if (c == '"') {
+            } else if (c == '"' && (quoted || field.length() == 0)) {
                 quoted = !quoted;
             } else if (quoted || (c != ',' && c != '\n')) {
                 field.append(c);
@@ -53,6 +59,20 @@ final class Grid {
             throw new AssertionError("no column " + heading + " in " + rows.get(0));
         }
         return at;
+    }
+
+    /** Whether there is a heading and every row has as many fields. */
+    boolean isRegular() {
+        return !rows.isEmpty()
+                && rows.stream().allMatch(row -> row.size() == rows.get(0).size());
+    }
+
+    /** How many rows after the heading have anything in them. */
+    long filledRows() {
+        return rows.stream()
+                .filter(row -> row.stream().anyMatch(field -> !field.isEmpty()))
+                .skip(1)
+                .count();
     }
 
     /** The line on which a row begins, as an editor counts. */

@@ -5,7 +5,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 
 /** The disk without waiting for it: for tests about what is written, not whether it outlives a power cut. */
-final class UnsyncedDisk implements Disk {
+class UnsyncedDisk implements Disk {
     private final Disk disk = new RealDisk();
 
     @Override
