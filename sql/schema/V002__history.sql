@@ -29,9 +29,9 @@ CREATE TABLE amendment (
   CHECK (number >= 1),
   CHECK (clock_tick >= 0)
 ) STRICT;
-CREATE INDEX amendment_record ON amendment (table_name, record_id, clock_ms, clock_tick, device, number);
+CREATE INDEX amendment_record ON amendment (table_name, record_id);
 CREATE INDEX amendment_change ON amendment (change_id);
-CREATE INDEX amendment_clock ON amendment (clock_ms, clock_tick, device, number);
+CREATE INDEX amendment_clock ON amendment (clock_ms, clock_tick);
 
 CREATE TRIGGER amendment_no_update BEFORE UPDATE ON amendment BEGIN SELECT RAISE(ABORT, 'HISTORY_STANDS'); END;
 CREATE TRIGGER amendment_no_delete BEFORE DELETE ON amendment BEGIN SELECT RAISE(ABORT, 'HISTORY_STANDS'); END;

@@ -7,6 +7,7 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteConfig.JournalMode;
 import org.sqlite.SQLiteConfig.Pragma;
 import org.sqlite.SQLiteConfig.SynchronousMode;
+import org.sqlite.SQLiteConfig.TempStore;
 import org.sqlite.SQLiteConfig.TransactionMode;
 
 /**
@@ -17,6 +18,9 @@ import org.sqlite.SQLiteConfig.TransactionMode;
 final class Connections {
     /** Milliseconds to wait for another program that is in the file just now. */
     private static final int BUSY_MILLIS = 3_000;
+
+    /** Pages kept in memory, for imports and checks of large logbooks; taken as they are used. */
+    private static final int CACHE_KIB = 32 * 1_024;
 
     private final Sql sql;
 
@@ -66,6 +70,8 @@ final class Connections {
         config.setBusyTimeout(BUSY_MILLIS);
         config.setTransactionMode(TransactionMode.IMMEDIATE);
         config.setGetGeneratedKeys(false);
+        config.setCacheSize(-CACHE_KIB);
+        config.setTempStore(TempStore.MEMORY); // else the journal of each statement with triggers goes through a file
         config.setPragma(Pragma.MMAP_SIZE, "0");
         config.setPragma(Pragma.LIMIT_LENGTH, "67108864");
         config.setPragma(Pragma.LIMIT_SQL_LENGTH, "200000");

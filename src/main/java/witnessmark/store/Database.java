@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Savepoint;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -93,6 +94,15 @@ final class Database implements AutoCloseable {
             rollBack(e);
             throw e;
         }
+    }
+
+    /** A point within a transaction to come back to. */
+    Savepoint savepoint() throws SQLException {
+        return connection.setSavepoint();
+    }
+
+    void rollBackTo(Savepoint before) throws SQLException {
+        connection.rollback(before);
     }
 
     @Override

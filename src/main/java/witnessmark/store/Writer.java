@@ -1,6 +1,7 @@
 package witnessmark.store;
 
 import java.sql.SQLException;
+import java.sql.Savepoint;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -29,6 +30,9 @@ import witnessmark.outcome.ProblemKind;
  * device's last. Entries may come in an order the guards do not like (a part fitted before the one it replaces is taken
  * off): what is refused is tried again after the rest, and when that does not help, the rows in the way are set in
  * conflict for a moment, within the transaction, so that two parts can change places.
+ *
+ * <p>First everything is tried in the order given, each amendment before its row, which spares SQLite from looking in
+ * every table for the row that waits for it. Only when something is refused it is begun again the patient way.
  */
 final class Writer {
     /** The change was refused: nothing of it may stay. */
@@ -89,9 +93,15 @@ final class Writer {
      * @throws Refused if any entry is not as it has to be
      */
     Done write(Database database, Facts facts, UUID id, Change change) throws SQLException {
-        Work work = new Work(database, facts, id, change, chainEnd(database));
-        work.all();
-        return new Done(work.made, List.copyOf(work.written.values()));
+        Savepoint before = database.savepoint();
+        Work quick = new Work(database, facts, id, change, chainEnd(database), true);
+        if (quick.inOrder()) {
+            return new Done(quick.made, List.copyOf(quick.written.values()));
+        }
+        database.rollBackTo(before);
+        Work patient = new Work(database, facts, id, change, chainEnd(database), false);
+        patient.inAnyOrder();
+        return new Done(patient.made, List.copyOf(patient.written.values()));
     }
 
     private ChainEnd chainEnd(Database database) throws SQLException {
@@ -113,18 +123,39 @@ final class Writer {
         private final UUID id;
         private final Change change;
         private final ChainEnd end;
+        private final boolean amendmentFirst;
         private final Map<UUID, Entry<?>> written = new LinkedHashMap<>();
         private final List<Amendment> made = new ArrayList<>();
 
-        Work(Database database, Facts facts, UUID id, Change change, ChainEnd end) {
+        Work(Database database, Facts facts, UUID id, Change change, ChainEnd end, boolean amendmentFirst) {
             this.database = database;
             this.facts = facts;
             this.id = id;
             this.change = change;
             this.end = end;
+            this.amendmentFirst = amendmentFirst;
         }
 
-        void all() throws SQLException {
+        /** @return whether nothing was refused */
+        boolean inOrder() throws SQLException {
+            List<Problem> stale = new ArrayList<>();
+            try {
+                for (Entry<?> entry : change.next()) {
+                    put(entry, stale);
+                }
+            } catch (SQLException e) {
+                if (Faults.isRefusal(e)) {
+                    return false;
+                }
+                throw e;
+            }
+            if (!stale.isEmpty()) {
+                throw new Refused(stale);
+            }
+            return true;
+        }
+
+        void inAnyOrder() throws SQLException {
             List<Entry<?>> left = List.copyOf(change.next());
             boolean parked = false;
             while (!left.isEmpty()) {
@@ -181,13 +212,18 @@ final class Writer {
             }
             Amendment amendment = amendment(entry, before, after);
             String checksum = canonical.hash(canonical.text(after));
+            if (amendmentFirst) {
+                amendments.insert(database, amendment);
+            }
             if (current == null) {
                 rows.insert(database, entry, amendment, checksum);
             } else if (!rows.update(database, entry, amendment.id(), checksum, revBefore)) {
                 stale.add(changedMeanwhile(entry));
                 return;
             }
-            amendments.insert(database, amendment);
+            if (!amendmentFirst) {
+                amendments.insert(database, amendment);
+            }
             end.number = amendment.number();
             end.hash = amendment.hash();
             written.put(entry.id().value(), entry);
