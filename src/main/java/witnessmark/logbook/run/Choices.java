@@ -21,9 +21,11 @@ import witnessmark.quantity.Moment;
 /** What can be picked in each field of the sheet. */
 final class Choices {
     private final Facts facts;
+    private final RunsBefore before;
 
-    Choices(Facts facts) {
+    Choices(Facts facts, RunsBefore before) {
         this.facts = facts;
+        this.before = before;
     }
 
     List<Choice> of(RunField field, Map<RunField, String> typed, Moment at) {
@@ -46,7 +48,6 @@ final class Choices {
 
     /** Each car with the engine in it, then each engine alone, for the dyno. */
     private List<Choice> cars(Moment at) {
-        RunsBefore before = new RunsBefore(facts);
         List<Choice> choices = new ArrayList<>();
         for (Entry<Car> car : facts.of(Car.class).where(c -> true)) {
             Optional<Engine> engine = before.engineIn(car.id(), at)

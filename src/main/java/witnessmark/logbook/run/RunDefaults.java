@@ -31,9 +31,9 @@ final class RunDefaults {
     private final RunsBefore before;
     private final NextRun next;
 
-    RunDefaults(Facts facts) {
+    RunDefaults(Facts facts, RunsBefore before) {
         this.facts = facts;
-        this.before = new RunsBefore(facts);
+        this.before = before;
         this.next = new NextRun(facts);
     }
 

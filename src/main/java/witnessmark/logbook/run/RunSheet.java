@@ -32,7 +32,7 @@ import witnessmark.quantity.RunningTime;
 
 /**
  * Logs a run: fills in what can be known before anybody types, reads what is typed, shows what the run would do to
- * every fitted part, and saves it. Text in, answers out; the sheet keeps nothing between calls. All but
+ * every fitted part, and saves it. Text in, answers out; the sheet keeps nothing that was typed between calls. All but
  * {@link #save} may be called from any thread.
  */
 public final class RunSheet {
@@ -47,6 +47,7 @@ public final class RunSheet {
 
     private final FieldUnits units;
     private final Figures figures;
+    private volatile @Nullable RunsBefore before;
 
     public RunSheet(Desk desk, Ids ids, FieldUnits units) {
         this.desk = desk;
@@ -66,7 +67,7 @@ public final class RunSheet {
      * @param car the car to log, or null for the car logged last
      */
     public Map<RunField, String> fresh(@Nullable Id<Car> car) {
-        return new RunDefaults(desk.view().facts()).fill(car, desk.day());
+        return defaults().fill(car, desk.day());
     }
 
     /** The car to log after this one: the next in the team's order, round again after the last. */
@@ -89,7 +90,7 @@ public final class RunSheet {
      */
     public Map<RunField, String> follows(RunField changed, Map<RunField, String> asTyped) {
         Map<RunField, String> typed = sound(asTyped);
-        RunDefaults defaults = new RunDefaults(desk.view().facts());
+        RunDefaults defaults = defaults();
         LocalDate today = desk.day();
         @Nullable LocalDate day = whichOf(typed).day();
         @Nullable Id<Car> car = Keys.car(typed.getOrDefault(RunField.CAR, "")).orElse(null);
@@ -122,7 +123,7 @@ public final class RunSheet {
         Map<RunField, String> typed = sound(asTyped);
         View view = desk.view();
         LocalDate day = whichOf(typed).day();
-        return new Choices(view.facts()).of(field, typed, Moment.endOf(day == null ? view.day() : day, view.zone()));
+        return new Choices(view.facts(), before(view)).of(field, typed, Moment.endOf(day == null ? view.day() : day, view.zone()));
     }
 
     /**
@@ -161,7 +162,7 @@ public final class RunSheet {
     public RunReading read(Map<RunField, String> asTyped) {
         Map<RunField, String> typed = sound(asTyped);
         View view = desk.view();
-        RunsBefore before = new RunsBefore(view.facts());
+        RunsBefore before = before(view);
         Map<RunField, FieldReading> fields = new EnumMap<>(RunField.class);
         @Nullable RunningTime running = ReadRunning.read(typed.getOrDefault(RunField.RUNNING, ""), fields);
         Which which = new ReadWhich(view, before, desk.today().day(), units.days()).read(typed, running, fields);
@@ -235,9 +236,25 @@ public final class RunSheet {
         return new Picked(desk.view().facts()).sound(typed);
     }
 
+    private RunDefaults defaults() {
+        View view = desk.view();
+        return new RunDefaults(view.facts(), before(view));
+    }
+
+    /** The runs of these facts in order, sorted once for each revision. */
+    private RunsBefore before(View view) {
+        RunsBefore last = before;
+        if (last != null && last.facts() == view.facts()) {
+            return last;
+        }
+        RunsBefore next = new RunsBefore(view.facts());
+        before = next;
+        return next;
+    }
+
     private Which whichOf(Map<RunField, String> typed) {
         View view = desk.view();
-        return new ReadWhich(view, new RunsBefore(view.facts()), desk.today().day(), units.days())
+        return new ReadWhich(view, before(view), desk.today().day(), units.days())
                 .read(typed, null, new EnumMap<>(RunField.class));
     }
 }

@@ -30,9 +30,9 @@ final class RunsBefore {
         this.latestFirst = runs;
     }
 
-    /** The run with the latest start, of any car. */
-    Optional<Entry<Run>> last() {
-        return latestFirst.stream().findFirst();
+    /** The facts looked back over. */
+    Facts facts() {
+        return facts;
     }
 
     Optional<Entry<Run>> last(Predicate<Run> asked) {

@@ -4,6 +4,7 @@ import com.fasterxml.uuid.Generators;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.function.Function;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
@@ -23,6 +24,8 @@ import witnessmark.quantity.typed.VolumeUnit;
 public final class SampleBook {
     /** The evening the sample opens on. */
     public static final LocalDate OPENING = LocalDate.parse("2026-07-08");
+
+    public static final ZoneId LONDON = ZoneId.of("Europe/London");
 
     public static final FieldUnits UNITS = new FieldUnits(
             PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE, DistanceUnit.KILOMETRE, DayOrder.DAY_FIRST);
