@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
@@ -59,6 +60,7 @@ final class Places {
                 start.place()::dismiss);
         all.add(start.place());
         all.add(runSheet);
+        all.add(new EnginesPlace(shell.texts(), measures, shell.tasks(), shell.desk(), book::desk, DAYS));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
         commands.addAll(sheets.commands());
