@@ -8,7 +8,10 @@ import java.time.InstantSource;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.LogbookFiles;
@@ -28,6 +31,7 @@ import witnessmark.outcome.ProblemKind;
  */
 public final class SampleSeason {
     private static final String TOLD = "sample.chapters told";
+    private static final String WHY = "sample.words of chapter ";
     private static final String FILE = "sample-season.witness";
 
     private final LogbookFiles files;
@@ -36,6 +40,7 @@ public final class SampleSeason {
     private final Settings settings;
     private final InstantSource clock;
     private final Path workingFolder;
+    private volatile @Nullable Logbook open;
 
     /**
      * @param workingFolder where the working copy is kept
@@ -65,11 +70,16 @@ public final class SampleSeason {
         return stories.read(folder).then(story -> {
             Path file = workingFolder.resolve(FILE);
             Outcome<Logbook> book = Files.exists(file) ? files.open(file) : make(story, file, who);
-            return book.map(open -> new Desk(open, storyDay(story), who));
+            return book.map(opened -> onTheDesk(opened, story, who));
         });
     }
 
-    /** The chapter to be told next, if one is left. */
+    private Desk onTheDesk(Logbook opened, Story story, String who) {
+        open = opened;
+        return new Desk(opened, storyDay(story), who);
+    }
+
+    /** The chapter to be told next, if one is left; one that was told and taken back is told again. */
     public Optional<Story.Chapter> nextChapter(Path folder) {
         return stories.read(folder)
                 .fold(
@@ -86,11 +96,13 @@ public final class SampleSeason {
      */
     public Outcome<Written> walkOn(Desk desk, Story.Chapter chapter, String why) {
         ImportSeason importing = new ImportSeason(desk, folders);
+        int told = told() + 1; // before it is written: a chapter taken back and told again is counted once
         Outcome<Written> written = importing
                 .readOn(chapter.folder(), chapter.today())
                 .then(reading -> importing.write(reading, false, why));
         if (written.didWork()) {
-            settings.put(TOLD, Integer.toString(told() + 1));
+            settings.put(WHY + told, why);
+            settings.put(TOLD, Integer.toString(told));
         }
         return written;
     }
@@ -132,8 +144,22 @@ public final class SampleSeason {
         });
     }
 
+    /** How many chapters are told and not taken back. */
     private int told() {
-        return settings.get(TOLD).map(Integer::valueOf).orElse(0);
+        int told = settings.get(TOLD).map(Integer::valueOf).orElse(0);
+        Logbook book = open;
+        while (book != null && told > 0 && takenBack(book.facts(), settings.get(WHY + told).orElse(""))) {
+            told--;
+        }
+        return told;
+    }
+
+    /** Undo strikes out what a chapter added, with the chapter's words as the reason. */
+    private static boolean takenBack(Facts facts, String why) {
+        return !why.isEmpty()
+                && RecordTypes.all().stream()
+                        .flatMap(type -> facts.of(type.kind()).all().stream())
+                        .anyMatch(entry -> why.equals(entry.struckBecause()));
     }
 
     private Today storyDay(Story story) {

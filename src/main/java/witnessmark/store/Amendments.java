@@ -20,46 +20,35 @@ final class Amendments {
         this.canonical = canonical;
     }
 
-    /** The hash over everything else in an amendment. */
-    String hash(Amendment amendment) {
-        Map<String, @Nullable Object> all = new TreeMap<>();
-        all.put("id", amendment.id().toString());
-        all.put("device", amendment.device());
-        all.put("number", amendment.number());
-        all.put("clock_ms", amendment.clock().millis());
-        all.put("clock_tick", (long) amendment.clock().tick());
-        all.put("who", amendment.who());
-        all.put("change_id", amendment.change().toString());
-        all.put("table_name", amendment.table());
-        all.put("record_id", amendment.record().toString());
-        all.put("before", canonical.text(amendment.before()));
-        all.put("after", canonical.text(amendment.after()));
-        all.put("why", amendment.why());
-        all.put("schema_version", (long) amendment.schema());
-        all.put("previous_hash", amendment.previousHash());
-        return canonical.hash(canonical.text(all));
+    /** An amendment as its row holds it: what changed is text. */
+    record Line(Amendment amendment, String before, String after) {}
+
+    /** The same amendment with its hash, ready to be written. */
+    Line sealed(Amendment open) {
+        String before = canonical.text(open.before());
+        String after = canonical.text(open.after());
+        return new Line(
+                new Amendment(
+                        open.id(),
+                        open.device(),
+                        open.number(),
+                        open.clock(),
+                        open.who(),
+                        open.change(),
+                        open.table(),
+                        open.record(),
+                        open.before(),
+                        open.after(),
+                        open.why(),
+                        open.schema(),
+                        open.previousHash(),
+                        hash(open, before, after)),
+                before,
+                after);
     }
 
-    /** The same amendment with its hash. */
-    Amendment withHash(Amendment open) {
-        return new Amendment(
-                open.id(),
-                open.device(),
-                open.number(),
-                open.clock(),
-                open.who(),
-                open.change(),
-                open.table(),
-                open.record(),
-                open.before(),
-                open.after(),
-                open.why(),
-                open.schema(),
-                open.previousHash(),
-                hash(open));
-    }
-
-    void insert(Database database, Amendment amendment) throws SQLException {
+    void insert(Database database, Line line) throws SQLException {
+        Amendment amendment = line.amendment();
         PreparedStatement insert = database.statement("amendment/insert");
         insert.setString(1, amendment.id().toString());
         insert.setString(2, amendment.device());
@@ -70,13 +59,43 @@ final class Amendments {
         insert.setString(7, amendment.change().toString());
         insert.setString(8, amendment.table());
         insert.setString(9, amendment.record().toString());
-        insert.setString(10, canonical.text(amendment.before()));
-        insert.setString(11, canonical.text(amendment.after()));
+        insert.setString(10, line.before());
+        insert.setString(11, line.after());
         insert.setString(12, amendment.why());
         insert.setInt(13, amendment.schema());
         insert.setString(14, amendment.previousHash());
         insert.setString(15, amendment.hash());
         insert.executeUpdate();
+    }
+
+    /** Reads an amendment with the very text of what changed. */
+    Line line(ResultSet row) throws SQLException {
+        return new Line(read(row), row.getString(10), row.getString(11));
+    }
+
+    /** Whether the hash in an amendment is the one over all else in it. */
+    boolean isSealed(Line line) {
+        return line.amendment().hash().equals(hash(line.amendment(), line.before(), line.after()));
+    }
+
+    /** The hash over everything but the hash itself. */
+    private String hash(Amendment amendment, String before, String after) {
+        Map<String, @Nullable Object> all = new TreeMap<>();
+        all.put("id", amendment.id().toString());
+        all.put("device", amendment.device());
+        all.put("number", amendment.number());
+        all.put("clock_ms", amendment.clock().millis());
+        all.put("clock_tick", (long) amendment.clock().tick());
+        all.put("who", amendment.who());
+        all.put("change_id", amendment.change().toString());
+        all.put("table_name", amendment.table());
+        all.put("record_id", amendment.record().toString());
+        all.put("before", before);
+        all.put("after", after);
+        all.put("why", amendment.why());
+        all.put("schema_version", (long) amendment.schema());
+        all.put("previous_hash", amendment.previousHash());
+        return canonical.hash(canonical.text(all));
     }
 
     List<Amendment> list(Database database, String query, @Nullable Object... parameters) throws SQLException {

@@ -12,6 +12,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +28,8 @@ final class Canonical {
         StringWriter out = new StringWriter(512);
         try (JsonGenerator generator = json.createGenerator(out)) {
             generator.writeStartObject();
-            for (Map.Entry<String, ? extends @Nullable Object> value : new TreeMap<>(values).entrySet()) {
+            for (Map.Entry<String, ? extends @Nullable Object> value :
+                    sorted(values).entrySet()) {
                 generator.writeFieldName(value.getKey());
                 write(generator, value.getValue());
             }
@@ -67,6 +69,12 @@ final class Canonical {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
+    }
+
+    private static <V extends @Nullable Object> Map<String, V> sorted(Map<String, V> values) {
+        return values instanceof SortedMap<String, V> already && already.comparator() == null
+                ? already
+                : new TreeMap<>(values);
     }
 
     private static void write(JsonGenerator generator, @Nullable Object value) throws IOException {

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineInCar;
@@ -31,10 +32,7 @@ final class Names {
         Fact fact = entry.fact();
         String known = fact.knownAs();
         if (known != null && !known.isBlank()) {
-            Id<?> within = fact.knownWithin();
-            return within instanceof Id<?> && fact instanceof witnessmark.domain.Build build
-                    ? engine(build.engine()) + " " + known
-                    : known;
+            return fact instanceof Build build ? engine(build.engine()) + " " + known : known;
         }
         String made = described(fact);
         return made.isBlank() ? entry.id().text() : made;

@@ -41,6 +41,7 @@ final class SqliteLogbook implements Logbook {
     private volatile Facts facts;
     private boolean writtenSinceBackup;
     private boolean closed;
+    private long dataVersion;
 
     private SqliteLogbook(
             Home home, Path path, FileKey key, @Nullable SideLock lock, @Nullable Problem readOnly, Database database)
@@ -96,6 +97,7 @@ final class SqliteLogbook implements Logbook {
         UUID id = home.id();
         try {
             Database open = opened();
+            readAgainIfForeign(open);
             Writer into = opened(writer);
             Writer.Done done = open.transaction(() -> into.write(open, facts, id, change));
             if (!key.stillAt(path)) {
@@ -141,13 +143,15 @@ final class SqliteLogbook implements Logbook {
 
     @Override
     public Outcome<Path> backUp() {
+        settle();
         try (Database reader = reader()) {
             Outcome<Path> made = backups.make(path, reader);
-            if (made.didWork()) {
-                writtenSinceBackup = false;
+            if (!made.didWork()) {
+                notBackedUp();
             }
             return made;
         } catch (SQLException e) {
+            notBackedUp();
             return Outcome.didNot(Faults.reading(path, e));
         }
     }
@@ -165,7 +169,6 @@ final class SqliteLogbook implements Logbook {
     @Override
     public synchronized void close() {
         if (writtenSinceBackup) {
-            checkpoint();
             backUp().problems().forEach(problem -> LOG.error("no backup on closing: {}", problem));
         }
         closed = true;
@@ -185,6 +188,17 @@ final class SqliteLogbook implements Logbook {
             LOG.warn("the file's time cannot be read: {}", path, e);
             return List.of();
         }
+    }
+
+    /** Another program wrote past the lock: what it wrote is read first, so that revisions are compared with it. */
+    private void readAgainIfForeign(Database open) throws SQLException {
+        long now = open.number("file/data_version");
+        if (dataVersion != 0 && now != dataVersion) {
+            LOG.warn("another program has written to {}", path);
+            facts = rows.facts(open);
+            writer = newWriter(open);
+        }
+        dataVersion = now;
     }
 
     private Written publish(UUID id, Writer.Done done) {
@@ -231,6 +245,7 @@ final class SqliteLogbook implements Logbook {
             facts = rows.facts(open);
             writer = newWriter(open);
             database = open;
+            dataVersion = 0;
         }
         return open;
     }
@@ -242,13 +257,20 @@ final class SqliteLogbook implements Logbook {
         return writer;
     }
 
-    /** First of all, so that the file does not change any more and the backup is seen to be newer than it. */
-    private void checkpoint() {
-        try {
-            opened().set("file/checkpoint");
-        } catch (SQLException e) {
-            LOG.warn("the log beside the file stays: {}", path, e);
+    /** Brings the log into the file first, so that later the file's time tells whether the backup is newer. */
+    private synchronized void settle() {
+        if (readOnly == null) {
+            writtenSinceBackup = false; // what is written from now on may be missing in the copy
+            try {
+                opened().set("file/checkpoint");
+            } catch (SQLException e) {
+                LOG.warn("the log beside the file stays: {}", path, e);
+            }
         }
+    }
+
+    private synchronized void notBackedUp() {
+        writtenSinceBackup = readOnly == null;
     }
 
     private void letGo() {

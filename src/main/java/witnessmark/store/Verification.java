@@ -141,11 +141,12 @@ final class Verification {
     private void chains(Database database) throws SQLException {
         Map<String, Amendment> last = new HashMap<>();
         database.each("amendment/by_device", row -> {
-            Amendment next = amendments.read(row);
+            Amendments.Line line = amendments.line(row);
+            Amendment next = line.amendment();
             Amendment before = last.put(next.device(), next);
             boolean follows = next.number() == (before == null ? 1 : before.number() + 1)
                     && next.previousHash().equals(before == null ? "" : before.hash());
-            if (!follows || !next.hash().equals(amendments.hash(next))) {
+            if (!follows || !amendments.isSealed(line)) {
                 add(Problem.of(ProblemKind.CHAIN_BROKEN, next.number(), next.device()));
             }
         });

@@ -210,10 +210,11 @@ final class Writer {
                 stale.add(changedMeanwhile(entry));
                 return;
             }
-            Amendment amendment = amendment(entry, before, after);
+            Amendments.Line line = amendments.sealed(amendment(entry, before, after));
+            Amendment amendment = line.amendment();
             String checksum = canonical.hash(canonical.text(after));
             if (amendmentFirst) {
-                amendments.insert(database, amendment);
+                amendments.insert(database, line);
             }
             if (current == null) {
                 rows.insert(database, entry, amendment, checksum);
@@ -222,7 +223,7 @@ final class Writer {
                 return;
             }
             if (!amendmentFirst) {
-                amendments.insert(database, amendment);
+                amendments.insert(database, line);
             }
             end.number = amendment.number();
             end.hash = amendment.hash();
@@ -243,7 +244,7 @@ final class Writer {
                 }
             });
             String table = RecordTypes.of(entry.fact().getClass()).name();
-            Amendment open = new Amendment(
+            return new Amendment(
                     ids.get(),
                     device,
                     end.number + 1,
@@ -258,7 +259,6 @@ final class Writer {
                     schema,
                     end.hash,
                     "");
-            return amendments.withHash(open);
         }
 
         /** Gets the rows that wait out of each other's way. They are written again before the transaction ends. */

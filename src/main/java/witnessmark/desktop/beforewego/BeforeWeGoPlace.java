@@ -1,11 +1,16 @@
 package witnessmark.desktop.beforewego;
 
 import java.awt.BorderLayout;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.shell.Command;
@@ -21,14 +26,17 @@ import witnessmark.wording.Texts;
 
 /** Before we go: reads how the team stands off the event thread and shows it. */
 public final class BeforeWeGoPlace implements Place {
+    private static final Logger LOG = LoggerFactory.getLogger(BeforeWeGoPlace.class);
+
     private final Texts texts;
     private final Desk desk;
-    private final java.util.function.Supplier<View> view;
+    private final Supplier<View> view;
     private final BeforeWeGoModel model;
     private final Latest latest;
     private final BeforeWeGoPanel panel;
     private final JPanel page = new JPanel(new BorderLayout());
     private final JButton again;
+    private final List<Consumer<String>> onDay = new ArrayList<>();
     private String day = "";
     private @Nullable Aside aside;
 
@@ -38,12 +46,7 @@ public final class BeforeWeGoPlace implements Place {
      * @param actions what the page leads to besides records
      */
     public BeforeWeGoPlace(
-            Texts texts,
-            Measures measures,
-            Tasks tasks,
-            Desk desk,
-            java.util.function.Supplier<View> view,
-            BeginActions actions) {
+            Texts texts, Measures measures, Tasks tasks, Desk desk, Supplier<View> view, BeginActions actions) {
         this.texts = texts;
         this.desk = desk;
         this.view = view;
@@ -80,10 +83,10 @@ public final class BeforeWeGoPlace implements Place {
     @Override
     public void refresh() {
         latest.run(
-                texts.get("beforewego.reading"),
-                () -> model.lines(SeeStanding.of(view.get())),
-                this::show,
-                failure -> panel.failed(texts.get("beforewego.failed"), again));
+                texts.get("beforewego.reading"), () -> model.lines(SeeStanding.of(view.get())), this::show, failure -> {
+                    LOG.error("how the team stands could not be worked out", failure);
+                    panel.failed(texts.get("beforewego.failed"), again);
+                });
     }
 
     @Override
@@ -121,9 +124,18 @@ public final class BeforeWeGoPlace implements Place {
         return panel;
     }
 
+    /** Told the day looked at, in words, whenever another day is shown than before. */
+    public void onDay(Consumer<String> listener) {
+        onDay.add(listener);
+    }
+
     private void show(StandingLines lines) {
+        boolean another = !day.isEmpty() && !day.equals(lines.day());
         day = lines.day();
         panel.show(lines);
+        if (another) {
+            onDay.forEach(listener -> listener.accept(day));
+        }
         desk.waiting(PlaceId.BEFORE_WE_GO, lines.over());
         Aside shown = aside;
         desk.heading(PlaceId.BEFORE_WE_GO, shown == null ? day : shown.heading());

@@ -1,9 +1,9 @@
 package witnessmark.desktop.form;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.ui.FlatEmptyBorder;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 
@@ -33,7 +33,7 @@ public final class FieldBox extends LabelledBox {
     /** Shows the unit at the right edge of the field, and lets screen readers say it with the label. */
     public FieldBox unit(String unit) {
         JLabel trailing = Lettering.line(unit, Styles.FIELD_LABEL);
-        trailing.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, 8));
+        trailing.setBorder(new FlatEmptyBorder(0, 0, 0, 8));
         field.putClientProperty(FlatClientProperties.TEXT_FIELD_TRAILING_COMPONENT, trailing);
         field.getAccessibleContext().setAccessibleName(label().getText() + ", " + unit);
         return this;

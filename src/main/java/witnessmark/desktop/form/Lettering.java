@@ -1,5 +1,7 @@
 package witnessmark.desktop.form;
 
+import java.awt.Insets;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
@@ -41,8 +43,8 @@ public final class Lettering {
         area.setEditable(false);
         area.setFocusable(false);
         area.setOpaque(false);
-        area.setBorder(null);
-        area.setMargin(null);
+        area.setBorder(BorderFactory.createEmptyBorder());
+        area.setMargin(new Insets(0, 0, 0, 0));
         area.setColumns(1);
         area.setCursor(null);
         area.getAccessibleContext().setAccessibleName(text);

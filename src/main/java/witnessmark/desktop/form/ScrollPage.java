@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -17,7 +18,7 @@ public final class ScrollPage extends JScrollPane {
         setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
         setOpaque(false);
         getViewport().setOpaque(false);
-        setBorder(null);
+        setBorder(BorderFactory.createEmptyBorder());
         getVerticalScrollBar().setUnitIncrement(UIScale.scale(24));
     }
 

@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -72,7 +73,9 @@ public final class SheetTable<R> extends JPanel {
                 tellSelection();
             }
         });
-        add(new JScrollPane(table), ROWS);
+        JScrollPane scroll = new JScrollPane(table);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        add(scroll, ROWS);
         built = true;
     }
 

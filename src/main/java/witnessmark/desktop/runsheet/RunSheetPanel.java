@@ -42,7 +42,8 @@ final class RunSheetPanel extends JPanel implements RunSheetActions.View {
 
     /** @param leave what Esc does */
     RunSheetPanel(RunSheetModel model, RunSheetActions actions, RunWords words, Runnable leave) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[shrink 0]8[shrink 0]"));
+        super(new MigLayout(
+                "insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[shrink 0]8[shrink 0]"));
         setOpaque(false);
         this.model = model;
         this.actions = actions;

@@ -43,7 +43,8 @@ final class ToldPanel extends JPanel {
 
     /** @param leave what Esc and the back button do, and saving when it worked */
     ToldPanel(ToldModel model, ToldActions actions, ToldWords words, Runnable leave) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[shrink 0]8[shrink 0]"));
+        super(new MigLayout(
+                "insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[shrink 0]8[shrink 0]"));
         setOpaque(false);
         this.model = model;
         this.actions = actions;

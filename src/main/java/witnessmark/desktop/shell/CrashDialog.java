@@ -50,8 +50,11 @@ public final class CrashDialog {
         dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
         dialog.pack();
         dialog.setLocationRelativeTo(parent);
-        try (Ticking ticking = tasks.get().every(COUNTING, () -> tellRepeats(said, repeats.getAsInt()))) {
+        Ticking ticking = tasks.get().every(COUNTING, () -> tellRepeats(said, repeats.getAsInt()));
+        try {
             dialog.setVisible(true);
+        } finally {
+            ticking.close();
         }
     }
 

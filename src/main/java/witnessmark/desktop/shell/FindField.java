@@ -2,6 +2,7 @@ package witnessmark.desktop.shell;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.extras.FlatSVGIcon;
+import com.formdev.flatlaf.ui.FlatEmptyBorder;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
@@ -10,7 +11,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.AbstractAction;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -116,7 +116,7 @@ final class FindField extends JTextField {
 
     private static JLabel key() {
         JLabel label = Lettering.line(Keys.words(Keys.menu(KeyEvent.VK_K)), Styles.ECHO);
-        label.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, 8));
+        label.setBorder(new FlatEmptyBorder(0, 0, 0, 8));
         return label;
     }
 

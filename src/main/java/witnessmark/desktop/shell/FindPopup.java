@@ -13,6 +13,8 @@ import javax.swing.JList;
 import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import witnessmark.wording.Texts;
 
 /** The results under the find field, in groups. It never takes the focus: the field keeps it. */
@@ -25,6 +27,7 @@ final class FindPopup {
     private final JPopupMenu popup = new JPopupMenu();
     private final DefaultListModel<FoundRow> rows = new DefaultListModel<>();
     private final JList<FoundRow> list = new JList<>(rows);
+    private Object look = UIManager.getLookAndFeel();
 
     /** @param afterOpening run before going to what was chosen */
     FindPopup(JComponent field, Texts texts, Runnable afterOpening) {
@@ -47,6 +50,7 @@ final class FindPopup {
     }
 
     void show(List<FoundRow> found) {
+        follow();
         list.setCellRenderer(new FoundCell());
         rows.clear();
         rows.addAll(found);
@@ -61,6 +65,15 @@ final class FindPopup {
             Insets around = popup.getInsets();
             popup.setPreferredSize(new Dimension(field.getWidth(), height + around.top + around.bottom));
             popup.show(field, 0, field.getHeight());
+        }
+    }
+
+    /** A popup that is not showing is in no window: after a change of look it has to be updated by hand. */
+    private void follow() {
+        Object now = UIManager.getLookAndFeel();
+        if (now != look) {
+            look = now;
+            SwingUtilities.updateComponentTreeUI(popup);
         }
     }
 

@@ -57,7 +57,7 @@ final class Rail extends JPanel {
         setOpaque(false);
         JLabel name = Lettering.line(texts.get("shell.program"), Styles.APP_NAME);
         name.setIcon(new SeamIcon(SeamState.WITHIN, 22));
-        name.setIconTextGap(UIScale.scale(8));
+        name.setIconTextGap(8);
         add(name, "gapleft 18, wrap");
         add(logbook, "gapleft 18, gapright 14, wmin 0, wrap");
         add(list, "wrap, growy, aligny top");

@@ -1,8 +1,10 @@
 package witnessmark.desktop.start;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import witnessmark.logbook.port.Settings;
 
 /** The logbooks opened last, the latest first. */
@@ -22,9 +24,18 @@ public final class RecentLogbooks {
         return settings.get(KEY).stream()
                 .flatMap(String::lines)
                 .filter(line -> !line.isBlank())
-                .map(Path::of)
+                .flatMap(RecentLogbooks::path)
                 .limit(MOST)
                 .toList();
+    }
+
+    /** The path written there; nothing when the settings were edited to something that is none. */
+    private static Stream<Path> path(String line) {
+        try {
+            return Stream.of(Path.of(line));
+        } catch (InvalidPathException notAPath) {
+            return Stream.empty();
+        }
     }
 
     /** Remembers that this one was opened now. */

@@ -103,11 +103,9 @@ final class ReportPage implements Aside {
         sheet.add(whole, "growx, wmin 0, hmin 54, wrap");
         table.setVisible(listed);
         whole.setVisible(listed);
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8"));
+        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8, alignx right"));
         foot.setOpaque(false);
-        for (JButton way : ways) {
-            foot.add(way, way == ways.get(0) ? "gapbefore push" : "");
-        }
+        ways.forEach(foot::add);
         sheet.add(foot, listed ? "growx" : "growx, pushy, aligny top");
         return sheet;
     }

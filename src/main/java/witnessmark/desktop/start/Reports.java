@@ -2,6 +2,8 @@ package witnessmark.desktop.start;
 
 import java.util.List;
 import javax.swing.JButton;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.form.Buttons;
@@ -12,6 +14,8 @@ import witnessmark.wording.Texts;
 
 /** Tells how something went: in the status strip, or on a page of its own when there is more than a sentence. */
 final class Reports {
+    private static final Logger LOG = LoggerFactory.getLogger(Reports.class);
+
     private final StartContext context;
     private final BeforeWeGoPlace place;
     private final ReportModel model;
@@ -20,6 +24,11 @@ final class Reports {
         this.context = context;
         this.place = place;
         this.model = new ReportModel(context.texts(), context.problems(), context.measures());
+    }
+
+    /** Runs the listener whenever another day is looked at: the story was walked on, or a step of it taken back. */
+    void onDay(Runnable listener) {
+        place.onDay(day -> listener.run());
     }
 
     ReportModel model() {
@@ -52,6 +61,7 @@ final class Reports {
 
     /** Something nobody foresaw. */
     void failed(Throwable failure) {
+        LOG.error("something about the logbook as a whole did not work", failure);
         say("beforewego.start.failed");
     }
 

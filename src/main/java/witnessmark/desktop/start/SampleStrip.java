@@ -34,6 +34,7 @@ public final class SampleStrip {
         this.sample = sample;
         this.folder = folder;
         this.startOwn = startOwn;
+        reports.onDay(this::show);
     }
 
     /** Reads which chapter comes next and shows the strip; tells on where a reset left a story to follow. */

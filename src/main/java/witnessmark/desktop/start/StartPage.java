@@ -10,6 +10,8 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
@@ -27,6 +29,8 @@ import witnessmark.wording.Units;
 
 /** Begins the team's own logbook: three answers, and the cautions once. */
 final class StartPage implements Aside {
+    private static final Logger LOG = LoggerFactory.getLogger(StartPage.class);
+
     private final StartContext context;
     private final Texts texts;
     private final StartLogbookModel model;
@@ -169,6 +173,7 @@ final class StartPage implements Aside {
 
     private void failed(Throwable failure) {
         working = false;
+        LOG.error("no logbook could be made", failure);
         file.stop(texts.get("beforewego.start.failed"));
     }
 

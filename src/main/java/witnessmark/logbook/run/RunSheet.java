@@ -123,7 +123,8 @@ public final class RunSheet {
         Map<RunField, String> typed = sound(asTyped);
         View view = desk.view();
         LocalDate day = whichOf(typed).day();
-        return new Choices(view.facts(), before(view)).of(field, typed, Moment.endOf(day == null ? view.day() : day, view.zone()));
+        return new Choices(view.facts(), before(view))
+                .of(field, typed, Moment.endOf(day == null ? view.day() : day, view.zone()));
     }
 
     /**

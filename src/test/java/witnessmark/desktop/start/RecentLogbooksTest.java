@@ -28,6 +28,12 @@ class RecentLogbooksTest {
                 .containsExactly(path("/6"), path("/5"), path("/4"), path("/3"), path("/2"));
     }
 
+    @Test
+    void what_is_no_path_is_passed_over() {
+        settings.put("logbooks.recent", "a\0b\n\n/c.witness");
+        assertThat(recent.list()).containsExactly(Path.of("/c.witness"));
+    }
+
     private void open(String... paths) {
         for (String path : paths) {
             recent.opened(Path.of(path));

@@ -64,6 +64,24 @@ class SampleStripTest {
     }
 
     @Test
+    void a_step_of_the_story_taken_back_moves_the_day_back_and_is_offered_again() {
+        window.press("Walk on to Round 6, Thornacre");
+        window.logbook.undo().orThrow();
+        window.desk.changed();
+        window.settle();
+        assertThat(window.said()).contains("Walk on to Round 6, Thornacre", "Wed 8 Jul 2026");
+        window.logbook.redo().orThrow();
+        window.desk.changed();
+        window.settle();
+        assertThat(window.said()).contains("Walk on to Round 7, Wendlestone", "Tue 28 Jul 2026");
+        window.logbook.undo().orThrow();
+        window.desk.changed();
+        window.settle();
+        window.press("Walk on to Round 6, Thornacre");
+        assertThat(window.said()).contains("Walk on to Round 7, Wendlestone", "Tue 28 Jul 2026");
+    }
+
+    @Test
     void a_reset_is_asked_for_first_since_undo_cannot_bring_it_back() {
         window.press("Reset sample");
         assertThat(window.opened).isEmpty();

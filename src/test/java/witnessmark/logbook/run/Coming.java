@@ -16,7 +16,8 @@ final class Coming {
 
     static List<PlannedRun> after(Facts facts, Run run) {
         Comparator<PlannedRun> order = Comparator.comparingInt(PlannedRun::ordinal);
-        List<PlannedRun> all = facts.of(PlannedRun.class).inForce().map(Entry::fact).toList();
+        List<PlannedRun> all =
+                facts.of(PlannedRun.class).inForce().map(Entry::fact).toList();
         PlannedRun own = facts.of(PlannedRun.class).get(run.planned());
         return Stream.concat(
                         all.stream()

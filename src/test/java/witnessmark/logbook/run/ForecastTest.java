@@ -33,7 +33,8 @@ class ForecastTest {
     private final RunSheet sheet = new RunSheet(book, SampleBook.ids(), SampleBook.UNITS);
 
     private Map<RunField, String> typed(String running) {
-        Id<Car> car = book.view().facts().of(Car.class).named("41").orElseThrow().id();
+        Id<Car> car =
+                book.view().facts().of(Car.class).named("41").orElseThrow().id();
         Map<RunField, String> typed = new EnumMap<>(sheet.fresh(car));
         typed.put(RunField.RUNNING, running);
         return typed;
@@ -50,8 +51,10 @@ class ForecastTest {
 
         assertThat(does.engine()).isEqualTo("K03");
         assertThat(does.after().total() - does.before().total()).isEqualTo(1_700_000);
-        assertThat(new witnessmark.quantity.RunningTime(does.before().total()).hours(2)).hasToString("12.87");
-        assertThat(new witnessmark.quantity.RunningTime(does.after().total()).hours(2)).hasToString("13.34");
+        assertThat(new witnessmark.quantity.RunningTime(does.before().total()).hours(2))
+                .hasToString("12.87");
+        assertThat(new witnessmark.quantity.RunningTime(does.after().total()).hours(2))
+                .hasToString("13.34");
     }
 
     /** Metamorphic: looking ahead and saving come to the same. */
@@ -108,7 +111,8 @@ class ForecastTest {
 
         long left = oil.effect().after().left();
         Due expected = null;
-        for (var planned : Coming.after(book.view().facts(), sheet.read(typed("28:20")).run().fact())) {
+        for (var planned : Coming.after(
+                book.view().facts(), sheet.read(typed("28:20")).run().fact())) {
             left -= planned.expected().millis();
             if (left <= 0) {
                 expected = new Due(planned.name(), Coming.event(book.view().facts(), planned));
@@ -123,18 +127,23 @@ class ForecastTest {
     void parts_without_a_limit_are_counted() {
         var facts = book.view().facts();
         Run run = sheet.read(typed("28:20")).run().fact();
-        Set<Id<Part>> fitted = facts.of(Fitment.class)
-                .where(f -> (run.engine().equals(f.engine()) || (f.car() != null && f.car().equals(run.car())))
+        Set<Id<Part>> fitted = facts
+                .of(Fitment.class)
+                .where(f -> (run.engine().equals(f.engine())
+                                || (f.car() != null && f.car().equals(run.car())))
                         && !f.from().isAfter(run.start())
                         && (f.to() == null || f.to().isAfter(run.start())))
                 .stream()
                 .map(f -> f.fact().part())
                 .collect(Collectors.toSet());
         long without = fitted.stream()
-                .filter(part -> facts.of(Limit.class)
-                        .where(limit -> limit.validTo() == null || !limit.validTo().isBefore(SATURDAY))
-                        .stream()
-                        .noneMatch(limit -> falls(limit.fact(), part)))
+                .filter(part ->
+                        facts
+                                .of(Limit.class)
+                                .where(limit -> limit.validTo() == null
+                                        || !limit.validTo().isBefore(SATURDAY))
+                                .stream()
+                                .noneMatch(limit -> falls(limit.fact(), part)))
                 .count();
 
         assertThat(does("28:20").withoutLimit()).isEqualTo((int) without);

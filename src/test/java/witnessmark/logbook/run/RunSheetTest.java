@@ -231,11 +231,7 @@ class RunSheetTest {
         for (Entry<EngineInCar> stay : stays) {
             EngineInCar in = stay.fact();
             changed.add(new Entry<>(
-                    stay.id(),
-                    new EngineInCar(in.engine(), in.car(), in.from(), at, ""),
-                    Standing.IN_FORCE,
-                    null,
-                    2));
+                    stay.id(), new EngineInCar(in.engine(), in.car(), in.from(), at, ""), Standing.IN_FORCE, null, 2));
         }
         changed.add(new Entry<>(
                 SampleBook.ids().<EngineInCar>next(),
@@ -285,7 +281,8 @@ class RunSheetTest {
         for (int i = 0; i < 400; i++) {
             String text = RunDefaults.DAY.format(day.plusDays(i));
             String up = Steps.day(text, SATURDAY.plusYears(2), DayOrder.DAY_FIRST, 1);
-            assertThat(Steps.day(up, SATURDAY.plusYears(2), DayOrder.DAY_FIRST, -1)).isEqualTo(text);
+            assertThat(Steps.day(up, SATURDAY.plusYears(2), DayOrder.DAY_FIRST, -1))
+                    .isEqualTo(text);
         }
     }
 
@@ -300,7 +297,8 @@ class RunSheetTest {
 
         assertThat(sheet.read(typed).of(RunField.PLANNED).note().kind()).isEqualTo(Note.Kind.NO_TIMETABLE);
         assertThat(sheet.follows(RunField.EVENT, typed)).containsEntry(RunField.DATE, "Wed 22 Jul 2026");
-        assertThat(facts().of(PlannedRun.class).where(run -> run.event().equals(id))).isEmpty();
+        assertThat(facts().of(PlannedRun.class).where(run -> run.event().equals(id)))
+                .isEmpty();
     }
 
     private static List<ProblemKind> kinds(RunReading reading) {

@@ -67,7 +67,8 @@ class TellRunningTest {
         assertThat(after.total() - before.total()).isEqualTo(hours("3").millis());
         assertThat(after.lowest() - before.lowest()).isEqualTo(hours("2.5").millis());
         assertThat(after.highest() - before.highest()).isEqualTo(hours("4.5").millis());
-        assertThat(after.toldLowest() - before.toldLowest()).isEqualTo(hours("2.5").millis());
+        assertThat(after.toldLowest() - before.toldLowest())
+                .isEqualTo(hours("2.5").millis());
         assertThat(book.view().ledger().engineLife(k21, Counter.RUNNING))
                 .as("looking writes nothing")
                 .isEqualTo(before);

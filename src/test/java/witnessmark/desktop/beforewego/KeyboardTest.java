@@ -1,0 +1,69 @@
+package witnessmark.desktop.beforewego;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.testing.TabWalk;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Facts;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+import witnessmark.wording.Units;
+
+/** The first place by keyboard alone. */
+@UiTest(display = true)
+class KeyboardTest {
+    @TempDir
+    static Path folder;
+
+    private static Facts sample = Facts.none();
+
+    @BeforeAll
+    static void read() {
+        sample = Views.sample(folder);
+    }
+
+    @Test
+    void tab_goes_over_every_row_and_button_once_in_reading_order_and_comes_round() {
+        Texts texts = Texts.in(Locale.UK);
+        JFrame frame = new JFrame();
+        try (Tasks tasks = new Tasks((thread, failure) -> {
+            throw new IllegalStateException(failure);
+        })) {
+            BeforeWeGoPlace place = new BeforeWeGoPlace(
+                    texts,
+                    new Measures(texts, Units.METRIC),
+                    tasks,
+                    new Desk(),
+                    () -> Views.of(sample, Views.DAY),
+                    new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}));
+            place.refresh();
+            tasks.awaitIdle();
+            frame.setContentPane(place.panel());
+            frame.setSize(1140, 700);
+            frame.setVisible(true);
+            List<String> names = TabWalk.namesFrom(place.firstFocus());
+            assertThat(names).doesNotHaveDuplicates();
+            assertThat(names.get(0)).startsWith("Over, Valve springs VS-03");
+            assertThat(names.subList(1, 6)).allMatch(name -> name.startsWith("Within, "));
+            assertThat(names.subList(6, 12))
+                    .satisfiesExactly(
+                            name -> assertThat(name).isEqualTo("Show them"),
+                            name -> assertThat(name).startsWith("Car 41, engine K03"),
+                            name -> assertThat(name).startsWith("Car 57, engine K06"),
+                            name -> assertThat(name).isEqualTo("Log a run"),
+                            name -> assertThat(name).startsWith("K03 from 10.65 to 12.87 h"),
+                            name -> assertThat(name).startsWith("K06 from 3.90 to 6.11 h"));
+        } finally {
+            frame.dispose();
+        }
+    }
+}
