@@ -20,7 +20,7 @@ import witnessmark.outcome.Problem;
  * <p>The facts of a problem are what {@link witnessmark.outcome.ProblemKind} states, in that order: engines, cars,
  * parts, positions and runs by the names people know them by, moments as {@link witnessmark.quantity.Moment}, days as
  * {@link java.time.LocalDate}, lengths as {@link witnessmark.quantity.RunningTime}, fields of a run by the name of its
- * component.
+ * component, several positions as a list.
  */
 public final class Coherence {
     private Coherence() {}

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
@@ -38,15 +37,15 @@ final class NeededChecks {
         Id<EngineDesign> design = around.design(engine);
         Map<Id<Position>, Spans<Fitment>> there =
                 fitted.computeIfAbsent(engine, id -> around.positions(around.inEngines.of(id)));
-        StringJoiner empty = new StringJoiner(", ");
+        List<String> empty = new ArrayList<>();
         for (Entry<Position> position : needed(design)) {
             Spans<Fitment> spans = there.get(position.id());
             if (spans == null || !spans.covers(run.fact().start().epochMillis())) {
                 empty.add(position.fact().name());
             }
         }
-        if (empty.length() > 0) {
-            clashes.add(run, ProblemKind.ENGINE_INCOMPLETE, around.names.of(engine), empty.toString());
+        if (!empty.isEmpty()) {
+            clashes.add(run, ProblemKind.ENGINE_INCOMPLETE, around.names.of(engine), List.copyOf(empty));
         }
     }
 

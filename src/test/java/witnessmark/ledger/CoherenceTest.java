@@ -147,6 +147,31 @@ class CoherenceTest {
     }
 
     @Test
+    void two_dyno_runs_alike_are_perhaps_one_and_one_set_aside_is_nobodys_twin() {
+        Id<Run> first = story.add(new RunDraft(engine, null, at("2026-03-10T10:00Z"), minutes(20)).written());
+        story.add(new RunDraft(engine, null, at("2026-03-10T12:00Z"), minutes(10)).written());
+        story.add(new RunDraft(engine, null, at("2026-03-10T09:00Z"), minutes(30)).written());
+        Id<Run> second = story.add(new RunDraft(engine, null, at("2026-03-10T10:00:10Z"), minutes(20)).written());
+        assertThat(problems(second)).extracting(Problem::kind).contains(ProblemKind.PERHAPS_SAME_RUN);
+
+        story.rewrite(
+                second,
+                new RunDraft(engine, null, at("2026-03-10T10:00:10Z"), minutes(20))
+                        .perhapsSame(first)
+                        .written(),
+                Standing.IN_FORCE);
+        assertThat(problems(first, second)).isEmpty();
+    }
+
+    @Test
+    void a_run_back_the_moment_it_went_out_takes_up_no_time() {
+        story.run(engine, car, at("2026-03-10T10:00Z"), 20);
+        Moment within = at("2026-03-10T10:10Z");
+        assertThat(problems(story.add(draft("2026-03-10T10:10Z", 5).in(within).written())))
+                .isEmpty();
+    }
+
+    @Test
     void runs_of_other_length_or_more_than_a_minute_apart_are_two() {
         story.run(engine, car, at("2026-03-10T10:00Z"), 20);
         Id<Run> longer = story.run(engine, car, at("2026-03-10T10:00:30Z"), 21);
@@ -337,6 +362,11 @@ class CoherenceTest {
         assertThat(problems(second, fitted)).isEmpty();
         assertThat(problems(story.fit(story.part("R-3", forged), other, rodsHere, APRIL, null)))
                 .isEmpty();
+        Id<Position> clutchHere = story.carPosition(car, PartKind.CLUTCH, "clutch", 1);
+        Id<PartDesign> plates = story.partDesign("plate", PartKind.CLUTCH, false);
+        story.fitToCar(story.part("C-1", plates), car, clutchHere, MARCH, null);
+        assertThat(problems(story.fitToCar(story.part("C-2", plates), car, clutchHere, APRIL, null)))
+                .containsExactly(problem(ProblemKind.TWO_PARTS_IN_POSITION, "clutch", "12", "C-1", "C-2", APRIL));
     }
 
     @Test
@@ -376,6 +406,10 @@ class CoherenceTest {
         Id<Part> member = story.split("G-1/2", gaskets, gasket, APRIL);
         assertThat(problems(story.fit(member, engine, gasketHere, APRIL, null)))
                 .containsExactly(problem(ProblemKind.SINGLE_USE_AGAIN, "G-1/2", "A1"));
+        Id<Part> spare = story.part("G-2", gaskets);
+        Id<Part> unused = story.split("G-2/1", gaskets, spare, APRIL);
+        story.fit(spare, engine, damperHere, APRIL, null);
+        assertThat(problems(story.fit(unused, other, damperHere, APRIL, null))).isEmpty();
         story.rewrite(fitted, fitment(rods, engine, MARCH, APRIL), Standing.IN_FORCE);
         assertThat(problems(story.fit(rods, other, rodsHere, APRIL, null))).isEmpty();
     }
@@ -455,9 +489,10 @@ class CoherenceTest {
         Id<Run> full = story.run(engine, car, APRIL, 20);
 
         assertThat(problems(full)).isEmpty();
-        assertThat(problems(empty)).containsExactly(problem(ProblemKind.ENGINE_INCOMPLETE, "A1", "rods"));
+        assertThat(problems(empty)).containsExactly(problem(ProblemKind.ENGINE_INCOMPLETE, "A1", List.of("rods")));
         story.position(design, PartKind.HEAD, "head", 0, true);
-        assertThat(problems(empty)).containsExactly(problem(ProblemKind.ENGINE_INCOMPLETE, "A1", "head, rods"));
+        assertThat(problems(empty))
+                .containsExactly(problem(ProblemKind.ENGINE_INCOMPLETE, "A1", List.of("head", "rods")));
     }
 
     @Test

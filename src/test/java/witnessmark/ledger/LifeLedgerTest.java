@@ -254,6 +254,32 @@ class LifeLedgerTest {
     }
 
     @Test
+    void a_member_split_off_lies_on_the_shelf_whatever_becomes_of_its_set() {
+        story.fit(set, engine, rodsHere, MARCH, null);
+        Moment splitAt = at("2026-04-01T00:00Z");
+        Id<Part> member = story.split("R-1/3", rods, set, splitAt);
+
+        assertThat(ledger().whereIs(member, at("2026-04-02T00:00Z"))).isEmpty();
+        assertThat(ledger().whereIs(set, at("2026-04-02T00:00Z"))).isPresent();
+        assertThat(ledger().whereIs(set, at("2026-02-01T00:00Z"))).isEmpty();
+    }
+
+    @Test
+    void work_on_a_set_and_its_closed_build_count_to_the_very_moment() {
+        Moment splitAt = at("2026-04-01T00:00Z");
+        story.fit(set, engine, rodsHere, MARCH, null);
+        Id<Part> member = story.split("R-1/3", rods, set, splitAt);
+        story.run(engine, car, at("2026-03-10T10:00Z"), 1);
+        story.work(set, WorkKind.LOOK, splitAt, WorkResult.DONE);
+        story.build(engine, 1, Set.of(Zone.HEAD), at("2026-12-31T08:00Z"), at("2026-12-31T23:59:59.999Z"));
+        story.build(engine, 2, Set.of(Zone.SUMP), at("2026-12-31T08:00Z"), at("2027-01-01T00:00Z"));
+
+        assertThat(ledger().sinceWork(member, WorkKind.LOOK, Counter.RUNNING)).isEqualTo(Life.none(Counter.RUNNING));
+        assertThat(ledger().lastClosed(engine, Set.of(Zone.HEAD))).isPresent();
+        assertThat(ledger().lastClosed(engine, Set.of(Zone.SUMP))).isEmpty();
+    }
+
+    @Test
     void a_day_counts_to_its_end_and_what_came_later_is_not_known_yet() {
         story.fit(set, engine, rodsHere, MARCH, at("2026-04-01T00:00Z"));
         story.run(engine, car, at("2026-03-10T23:59:59.999Z"), 1);

@@ -160,6 +160,9 @@ class LimitsTest {
         assertThat(onRods()).containsExactly(partDesign);
         Id<Limit> part = add(look.part(rods));
         assertThat(onRods()).containsExactly(part);
+        add(look.partDesign(forged).engine(engine));
+        add(look.kind(PartKind.RODS).engine(engine));
+        assertThat(onRods()).containsExactly(part);
         assertThat(limits().nearestOf(spring)).isEmpty();
     }
 
@@ -297,8 +300,9 @@ class LimitsTest {
 
     @Test
     void the_worst_comes_first_and_what_can_wreck_the_engine_counts_as_over_while_not_known() {
-        Id<Limit> rodsNotKnown = add(new LimitDraft(LimitAction.LOOK, Counter.OVER_REVS, 3).part(rods));
         Id<Limit> springNotKnown = add(new LimitDraft(LimitAction.LOOK, Counter.OVER_REVS, 3).part(spring));
+        Id<Limit> carNotKnown = add(new LimitDraft(LimitAction.LOOK, Counter.OVER_REVS, 3).car(car));
+        Id<Limit> rodsNotKnown = add(new LimitDraft(LimitAction.LOOK, Counter.OVER_REVS, 3).part(rods));
         Id<Limit> nearlyUsed = add(limit(LimitAction.LOOK, 21).part(spring));
         Id<Limit> hardlyUsed = add(limit(LimitAction.RENEW, 600).part(spring));
         Id<Limit> over = add(limit(LimitAction.RENEW, 20).part(rods));
@@ -306,8 +310,10 @@ class LimitsTest {
 
         assertThat(limits().nearest())
                 .extracting(use -> use.limit().id())
+                .containsExactly(over, rodsNotKnown, springNotKnown, carNotKnown, nearlyUsed, hardlyUsed);
+        assertThat(limits().nearest(engine))
+                .extracting(use -> use.limit().id())
                 .containsExactly(over, rodsNotKnown, springNotKnown, nearlyUsed, hardlyUsed);
-        assertThat(limits().nearest()).isEqualTo(limits().nearest(engine));
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
@@ -20,7 +21,7 @@ import witnessmark.wording.Texts;
 /** The right sheet: what this run does. Advice, never a gate. */
 final class DoesPanel extends JPanel {
     /** As wide in every row, so that the seams stand in one column. */
-    private static final int STRIP = 106;
+    private static final int STRIP = 100;
 
     private final transient Texts texts;
     private final transient DoesModel does;
@@ -73,19 +74,18 @@ final class DoesPanel extends JPanel {
         line.add(
                 states.mark(state, texts.get("runsheet.does.mark", row.title(), row.stands())),
                 "cell 0 0 1 2, aligny top, gaptop 1");
-        line.add(tipped(Lettering.line(row.title(), Styles.STRONG)), "cell 1 0 2 1, wmin 0, growx, pushx");
+        line.add(Lettering.cutLine(row.title(), Styles.STRONG), "cell 1 0 2 1, wmin 0, growx, pushx");
         line.add(Lettering.figure(row.stands(), state.style()), "cell 1 0, gapleft 8");
         boolean known = row.state() != DoesModel.State.NOT_KNOWN;
         Life life = known ? Life.of(row.ran(), row.adds(), 1) : Life.notKnown();
         line.add(new LifeStrip(life, state, row.about()), "cell 1 1, growx");
-        line.add(tipped(Lettering.figure(row.beside(), Styles.NOTE)), "cell 2 1, wmin 0");
+        line.add(trailing(Lettering.cutLine(row.beside(), Styles.NOTE)), "cell 2 1, wmin 0");
         rows.add(new Hairline(), "growx");
         rows.add(line, "growx, wmin 0");
     }
 
-    /** What is cut is whole in the tip. */
-    private static JLabel tipped(JLabel label) {
-        label.setToolTipText(label.getText().isEmpty() ? null : label.getText());
+    private static JLabel trailing(JLabel label) {
+        label.setHorizontalAlignment(SwingConstants.TRAILING);
         return label;
     }
 

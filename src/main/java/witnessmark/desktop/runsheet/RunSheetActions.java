@@ -281,9 +281,7 @@ final class RunSheetActions {
     // Looking on while somebody types
 
     private void modelChanged() {
-        if (model.isDirty()) {
-            draft.typed();
-        }
+        draft.typed();
         context.window().draft(PlaceId.RUN_SHEET, model.isDirty());
         if (model.reading() != forecast) {
             forecast = model.reading();

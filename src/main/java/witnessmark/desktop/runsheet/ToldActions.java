@@ -173,9 +173,7 @@ final class ToldActions {
     }
 
     private void modelChanged() {
-        if (model.isDirty()) {
-            draft.typed();
-        }
+        draft.typed();
         if (model.reading() != looked) {
             looked = model.reading();
             lifeSoon.poke();

@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.SecondaryLoop;
+import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.beans.PropertyChangeListener;
 import java.util.List;
 import javax.swing.JFrame;
+import javax.swing.Timer;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,11 +48,32 @@ class LogARunByKeyboardTest {
         frame.setVisible(true);
         stage.pane.go(Visit.to(PlaceId.BEFORE_WE_GO));
         settle();
+        awaitFocus();
+    }
+
+    /** The desktop gives a new window the focus in its own time. */
+    private static void awaitFocus() {
+        KeyboardFocusManager focus = KeyboardFocusManager.getCurrentKeyboardFocusManager();
+        SecondaryLoop loop = Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
+        PropertyChangeListener arrived = change -> {
+            if (change.getNewValue() != null) {
+                loop.exit();
+            }
+        };
+        Timer enough = new Timer(20_000, e -> loop.exit());
+        focus.addPropertyChangeListener("focusOwner", arrived);
+        enough.start();
+        if (focus.getFocusOwner() == null) {
+            loop.enter();
+        }
+        enough.stop();
+        focus.removePropertyChangeListener("focusOwner", arrived);
     }
 
     @AfterEach
     void close() {
         frame.dispose();
+        settle();
         stage.close();
     }
 

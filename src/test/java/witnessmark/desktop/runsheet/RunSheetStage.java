@@ -7,10 +7,12 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
 import witnessmark.desktop.shell.AboutFacts;
+import witnessmark.desktop.shell.Look;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.shell.ShellPane;
+import witnessmark.desktop.shell.Theme;
 import witnessmark.desktop.shell.Visit;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.Looks;
@@ -35,10 +37,18 @@ final class RunSheetStage implements AutoCloseable {
     private final Texts texts;
 
     RunSheetStage(Desk book) {
-        this(book, Texts.in(Locale.UK));
+        this(book, Theme.LIGHT, 1.0f);
+    }
+
+    RunSheetStage(Desk book, Theme theme, float zoom) {
+        this(book, Looks.look(theme, zoom), Texts.in(Locale.UK));
     }
 
     RunSheetStage(Desk book, Texts texts) {
+        this(book, Looks.light(), texts);
+    }
+
+    private RunSheetStage(Desk book, Look look, Texts texts) {
         this.book = book;
         this.texts = texts;
         witnessmark.desktop.shell.Desk window = new witnessmark.desktop.shell.Desk();
@@ -48,13 +58,7 @@ final class RunSheetStage implements AutoCloseable {
         place = new RunSheetPlace(context, undo);
         pane = new ShellPane(
                 new ShellContext(
-                        texts,
-                        tasks,
-                        new MemorySettings(),
-                        Looks.light(),
-                        window,
-                        new AboutFacts("test", List.of()),
-                        () -> {}),
+                        texts, tasks, new MemorySettings(), look, window, new AboutFacts("test", List.of()), () -> {}),
                 List.of(new Elsewhere(), place),
                 undo.commands(),
                 List.of());
