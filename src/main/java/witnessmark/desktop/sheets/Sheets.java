@@ -14,6 +14,7 @@ import witnessmark.logbook.sheets.AddCar;
 import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.AddEvent;
 import witnessmark.logbook.sheets.AddPerson;
+import witnessmark.logbook.sheets.AddPosition;
 import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.PutEngine;
@@ -95,6 +96,7 @@ public final class Sheets {
                 new SetLimit(),
                 new WriteWork(),
                 new WriteBuild(),
+                new AddPosition(),
                 new AddPerson());
     }
 

@@ -103,7 +103,7 @@ public final class AddEngine implements LogSheet {
         @Nullable EngineDesign made = in.is(DESIGN, SheetWord.NEW_DESIGN) ? newDesign(in, values) : null;
         @Nullable
         Entry<EngineDesign> known = in.is(DESIGN, SheetWord.NEW_DESIGN) ? null : in.chosen(DESIGN, EngineDesign.class);
-        HoursSoFar.Life life = HoursSoFar.read(in, values);
+        HoursSoFar.Life life = HoursSoFar.read(in, values, null);
         @Nullable Entry<Car> car = in.text(CAR).isEmpty() ? null : in.chosen(CAR, Car.class);
         @Nullable Moment since = car == null ? null : values.moment(SINCE, SINCE_TIME);
         if (car != null && since != null) {

@@ -65,6 +65,7 @@ public final class AddEvent implements LogSheet {
             in.wrong(LAST, ProblemKind.OUT_OF_RANGE, LAST, last, first, first.plusDays(LONGEST_DAYS));
         }
         Moment truck = truck(in, values);
+        in.note(TIMETABLE, SheetNote.of("line_form"));
         List<Timetable.Line> lines =
                 first == null || last == null || last.isBefore(first) ? List.of() : timetable(in, first, last);
         if (!in.fine() || first == null || last == null) {

@@ -67,7 +67,7 @@ public final class FitPart implements LogSheet {
         out.put(PART, SheetWord.NEW_PART.key());
         out.put(PART_DESIGN, SheetWord.NEW_DESIGN.key());
         out.put(SINGLE_USE, SheetWord.NO.key());
-        HoursSoFar.fresh(out, SheetWord.PART_NEW, sight);
+        out.put(HoursSoFar.HOW, SheetWord.PART_NEW.key());
         return out;
     }
 
@@ -142,7 +142,7 @@ public final class FitPart implements LogSheet {
         boolean newPart = in.is(PART, SheetWord.NEW_PART);
         @Nullable Entry<Part> spare = newPart ? null : in.chosen(PART, Part.class);
         @Nullable NewPart made = newPart ? newPart(in, values) : null;
-        HoursSoFar.@Nullable Life life = newPart ? HoursSoFar.read(in, values) : null;
+        HoursSoFar.@Nullable Life life = newPart ? HoursSoFar.read(in, values, since) : null;
         if (place == null || position == null || since == null || !in.fine()) {
             return;
         }

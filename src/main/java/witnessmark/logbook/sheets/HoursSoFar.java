@@ -66,16 +66,17 @@ final class HoursSoFar {
         return !typed.is(HOW, SheetWord.PART_NEW);
     }
 
-    /** The life carried in, or null for what is new or while something is wrong. */
-    static @Nullable Life read(ReadSheet in, ReadValues values) {
+    /**
+     * The life carried in, or null for what is new or while something is wrong.
+     *
+     * @param otherwise the moment it is stated for when no day is given, or null when a day has to be
+     */
+    static @Nullable Life read(ReadSheet in, ReadValues values, @Nullable Moment otherwise) {
         in.needed(HOW);
         if (in.is(HOW, SheetWord.PART_NEW)) {
             return null;
         }
-        LocalDate asOf = values.neededDay(AS_OF);
-        if (asOf != null) {
-            in.note(AS_OF, SheetNote.echo("evening_of", asOf));
-        }
+        Moment asOf = asOf(in, values, otherwise);
         boolean about = in.is(HOW, SheetWord.ABOUT);
         boolean counted = about || in.is(HOW, SheetWord.KNOWN);
         RunningTime hours = counted ? needed(in, values, HOURS) : RunningTime.NONE;
@@ -94,8 +95,21 @@ final class HoursSoFar {
                 hours,
                 lowest,
                 highest,
-                Moment.endOf(asOf, in.sight().view().zone()),
+                asOf,
                 in.text(WORDS));
+    }
+
+    private static @Nullable Moment asOf(ReadSheet in, ReadValues values, @Nullable Moment otherwise) {
+        if (otherwise != null && in.text(AS_OF).isEmpty()) {
+            in.note(AS_OF, SheetNote.of("when_fitted"));
+            return otherwise;
+        }
+        LocalDate day = values.neededDay(AS_OF);
+        if (day == null) {
+            return null;
+        }
+        in.note(AS_OF, SheetNote.echo("evening_of", day));
+        return Moment.endOf(day, in.sight().view().zone());
     }
 
     static void make(ReadSheet in, @Nullable Life life, @Nullable Id<Part> part, @Nullable Id<Engine> engine) {

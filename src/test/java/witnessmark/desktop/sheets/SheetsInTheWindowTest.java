@@ -104,6 +104,23 @@ class SheetsInTheWindowTest {
     }
 
     @Test
+    void what_only_the_whole_logbook_can_tell_is_said_while_typing_before_anybody_saves() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            stock(window);
+            window.open("put_engine");
+            window.ui().choice("Engine").setSelectedIndex(0);
+            window.ui().choice("Car").setSelectedIndex(0);
+            window.ui().field("Since").setText("8 Mar");
+            window.awaitIdle();
+            assertThat(window.ui().field("Since").getClientProperty("JComponent.outline"))
+                    .isEqualTo("error");
+            window.ui().button("Save").doClick();
+            window.awaitIdle();
+            assertThat(window.shown()).isNotNull();
+        }
+    }
+
+    @Test
     void an_engine_is_typed_with_hours_known_about_and_fields_come_and_go_with_the_choice() {
         try (SheetsWindow window = open(Texts.in(Locale.UK))) {
             window.open("add_engine");

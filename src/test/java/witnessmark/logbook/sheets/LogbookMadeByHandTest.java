@@ -177,6 +177,66 @@ class LogbookMadeByHandTest {
     }
 
     @Test
+    void hours_of_a_part_stated_for_a_day_after_runs_with_it_are_a_query_and_saved_all_the_same() {
+        engineInCarSince("1 Mar");
+        logRun("30");
+        Map<SheetField, String> typed = own.filled(
+                new FitPart(),
+                "place", "H1",
+                "position", "valve springs",
+                "since", "1 Mar",
+                "mark", "VS-1",
+                "part_design_name", "Marl spring set",
+                "hours_how", "known",
+                "hours", "4",
+                "hours_as_of", "10 Mar");
+        assertThat(own.sheets.check(own.sheets.read(new FitPart(), typed)))
+                .extracting(found -> found.problem().kind() + " " + found.problem().stops())
+                .containsOnly("PRIOR_LIFE_OVERLAPS_RUNS false");
+        own.sheets.save(new FitPart(), typed, "by hand").orThrow();
+        assertThat(life("VS-1").total()).isEqualTo(4 * HOUR);
+    }
+
+    @Test
+    void hours_of_a_part_without_a_day_are_those_when_it_was_fitted_so_that_later_runs_are_added() {
+        engineInCarSince("1 Mar");
+        own.save(
+                        new FitPart(),
+                        "place", "H1",
+                        "position", "valve springs",
+                        "since", "1 Mar",
+                        "mark", "VS-1",
+                        "part_design_name", "Marl spring set",
+                        "hours_how", "known",
+                        "hours", "4")
+                .orThrow();
+        logRun("30");
+        assertThat(life("VS-1").total()).isEqualTo(4 * HOUR + HOUR / 2);
+    }
+
+    @Test
+    void a_position_added_to_a_design_takes_a_part_and_cannot_be_added_twice() {
+        addEngine("H1");
+        own.save(new AddPosition(), "position_of", "Quarrow H1", "part_kind", "damper").orThrow();
+        own.save(
+                        new FitPart(),
+                        "place", "H1",
+                        "position", "damper",
+                        "mark", "DA-1",
+                        "part_design_name", "Damper 180")
+                .orThrow();
+        assertThat(fitments()).containsExactly("DA-1 until further notice ");
+        assertThat(own.save(new AddPosition(), "position_of", "Quarrow H1", "part_kind", "damper").didWork())
+                .isFalse();
+    }
+
+    private void engineInCarSince(String day) {
+        own.save(new AddCar(), "name", "7").orThrow();
+        addEngine("H1");
+        own.save(new PutEngine(), "engine", "H1", "car", "7", "since", day).orThrow();
+    }
+
+    @Test
     void a_car_taken_back_by_undo_can_be_added_again() {
         own.save(new AddCar(), "name", "7").orThrow();
         own.desk.undo().orThrow();
