@@ -90,13 +90,7 @@ final class HoursSoFar {
             return null;
         }
         PriorKind kind = about ? PriorKind.TOLD : counted ? PriorKind.KNOWN : PriorKind.UNKNOWN;
-        return new Life(
-                kind,
-                hours,
-                lowest,
-                highest,
-                asOf,
-                in.text(WORDS));
+        return new Life(kind, hours, lowest, highest, asOf, in.text(WORDS));
     }
 
     private static @Nullable Moment asOf(ReadSheet in, ReadValues values, @Nullable Moment otherwise) {

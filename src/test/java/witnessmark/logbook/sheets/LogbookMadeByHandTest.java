@@ -182,16 +182,25 @@ class LogbookMadeByHandTest {
         logRun("30");
         Map<SheetField, String> typed = own.filled(
                 new FitPart(),
-                "place", "H1",
-                "position", "valve springs",
-                "since", "1 Mar",
-                "mark", "VS-1",
-                "part_design_name", "Marl spring set",
-                "hours_how", "known",
-                "hours", "4",
-                "hours_as_of", "10 Mar");
+                "place",
+                "H1",
+                "position",
+                "valve springs",
+                "since",
+                "1 Mar",
+                "mark",
+                "VS-1",
+                "part_design_name",
+                "Marl spring set",
+                "hours_how",
+                "known",
+                "hours",
+                "4",
+                "hours_as_of",
+                "10 Mar");
         assertThat(own.sheets.check(own.sheets.read(new FitPart(), typed)))
-                .extracting(found -> found.problem().kind() + " " + found.problem().stops())
+                .extracting(
+                        found -> found.problem().kind() + " " + found.problem().stops())
                 .containsOnly("PRIOR_LIFE_OVERLAPS_RUNS false");
         own.sheets.save(new FitPart(), typed, "by hand").orThrow();
         assertThat(life("VS-1").total()).isEqualTo(4 * HOUR);
@@ -202,13 +211,20 @@ class LogbookMadeByHandTest {
         engineInCarSince("1 Mar");
         own.save(
                         new FitPart(),
-                        "place", "H1",
-                        "position", "valve springs",
-                        "since", "1 Mar",
-                        "mark", "VS-1",
-                        "part_design_name", "Marl spring set",
-                        "hours_how", "known",
-                        "hours", "4")
+                        "place",
+                        "H1",
+                        "position",
+                        "valve springs",
+                        "since",
+                        "1 Mar",
+                        "mark",
+                        "VS-1",
+                        "part_design_name",
+                        "Marl spring set",
+                        "hours_how",
+                        "known",
+                        "hours",
+                        "4")
                 .orThrow();
         logRun("30");
         assertThat(life("VS-1").total()).isEqualTo(4 * HOUR + HOUR / 2);
@@ -217,16 +233,13 @@ class LogbookMadeByHandTest {
     @Test
     void a_position_added_to_a_design_takes_a_part_and_cannot_be_added_twice() {
         addEngine("H1");
-        own.save(new AddPosition(), "position_of", "Quarrow H1", "part_kind", "damper").orThrow();
-        own.save(
-                        new FitPart(),
-                        "place", "H1",
-                        "position", "damper",
-                        "mark", "DA-1",
-                        "part_design_name", "Damper 180")
+        own.save(new AddPosition(), "position_of", "Quarrow H1", "part_kind", "damper")
+                .orThrow();
+        own.save(new FitPart(), "place", "H1", "position", "damper", "mark", "DA-1", "part_design_name", "Damper 180")
                 .orThrow();
         assertThat(fitments()).containsExactly("DA-1 until further notice ");
-        assertThat(own.save(new AddPosition(), "position_of", "Quarrow H1", "part_kind", "damper").didWork())
+        assertThat(own.save(new AddPosition(), "position_of", "Quarrow H1", "part_kind", "damper")
+                        .didWork())
                 .isFalse();
     }
 

@@ -30,7 +30,8 @@ class TimetableTest {
         "Race 1 2026-03-15 15:00 0.5 h, race, Race 1, 2026-03-15, 15:00, 30"
     })
     void a_line_says(String text, String kind, String name, LocalDate day, String out, int minutes) {
-        Timetable.Line line = new Timetable(FIELD, SATURDAY, SATURDAY.plusDays(1)).read(text).line();
+        Timetable.Line line =
+                new Timetable(FIELD, SATURDAY, SATURDAY.plusDays(1)).read(text).line();
         assertThat(line).isNotNull();
         assertThat(line.kind().code()).isEqualTo(kind);
         assertThat(line.name()).isEqualTo(name);
@@ -50,8 +51,9 @@ class TimetableTest {
             LocalTime out = LocalTime.of(random.nextInt(24), random.nextInt(60));
             int minutes = 1 + random.nextInt(180);
             String pattern = List.of("EEE", "d MMM", "uuuu-MM-dd", "EEE d MMM").get(random.nextInt(4));
-            String line = "Run " + i + " " + DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH).format(day) + " "
-                    + out + " " + minutes + (random.nextBoolean() ? " min" : "");
+            String line = "Run " + i + " "
+                    + DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH).format(day) + " " + out + " " + minutes
+                    + (random.nextBoolean() ? " min" : "");
             Timetable.Line read = new Timetable(FIELD, first, last).read(line).line();
             assertThat(read).as(line).isNotNull();
             assertThat(read.name()).as(line).isEqualTo("Run " + i);
@@ -62,7 +64,8 @@ class TimetableTest {
     }
 
     @ParameterizedTest(name = "line: {0}")
-    @ValueSource(strings = {"", "09:00 25 min", "Sat 09:00", "P1 Mon 09:00 25 min", "P1 Sat 25:00", "P1 Sat 09:00 1:20"})
+    @ValueSource(
+            strings = {"", "09:00 25 min", "Sat 09:00", "P1 Mon 09:00 25 min", "P1 Sat 25:00", "P1 Sat 09:00 1:20"})
     void a_line_that_says_no_one_thing_is_not_read(String text) {
         Timetable.Read read = new Timetable(FIELD, SATURDAY, SATURDAY.plusDays(1)).read(text);
         assertThat(read.line()).isNull();
