@@ -148,7 +148,9 @@ public final class SampleSeason {
     private int told() {
         int told = settings.get(TOLD).map(Integer::valueOf).orElse(0);
         Logbook book = open;
-        while (book != null && told > 0 && takenBack(book.facts(), settings.get(WHY + told).orElse(""))) {
+        while (book != null
+                && told > 0
+                && takenBack(book.facts(), settings.get(WHY + told).orElse(""))) {
             told--;
         }
         return told;
