@@ -13,34 +13,37 @@ import witnessmark.desktop.shell.PlaceId;
  * @param record the text of its identity there
  */
 record Indexed(String title, String note, String serial, String words, PlaceId place, String record) {
-    /** How well this answers; the less the better, {@link #NOT} for not at all. */
-    static final int NOT = Integer.MAX_VALUE;
+    /** The worst match that is one. */
+    static final int WORST = 4;
+
+    private static final int NOT = Integer.MAX_VALUE;
 
     /**
-     * @param asked as typed, {@link Plain#words}
-     * @param askedSerial as typed, {@link Plain#serial}
+     * How well this answers: 0 is best, what is more than {@link #WORST} is no answer.
+     *
+     * @param asked what was typed
      */
-    int match(String asked, String askedSerial) {
-        if (!serial.isEmpty() && !askedSerial.isEmpty()) {
-            int at = serial.indexOf(askedSerial);
+    int match(Asked asked) {
+        if (!serial.isEmpty() && !asked.serial().isEmpty()) {
+            int at = serial.indexOf(asked.serial());
             if (at == 0) {
-                return serial.length() == askedSerial.length() ? 0 : 1;
+                return serial.length() == asked.serial().length() ? 0 : 1;
             }
             if (at > 0) {
                 return 2;
             }
         }
-        int phrase = words.indexOf(asked);
-        if (phrase >= 0 && beginsAWord(asked, phrase)) {
+        int phrase = words.indexOf(asked.phrase());
+        if (phrase >= 0 && beginsAWord(asked.phrase(), phrase)) {
             return 2;
         }
         int worst = 3;
-        for (String word : asked.split(" ")) {
+        for (String word : asked.words()) {
             int at = words.indexOf(word);
             if (at < 0) {
                 return NOT;
             }
-            worst = Math.max(worst, beginsAWord(word, at) ? 3 : 4);
+            worst = Math.max(worst, beginsAWord(word, at) ? 3 : WORST);
         }
         return worst;
     }

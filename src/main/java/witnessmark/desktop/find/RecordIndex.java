@@ -2,7 +2,6 @@ package witnessmark.desktop.find;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -35,21 +34,20 @@ final class RecordIndex {
                 return onTheDay;
             }
         }
-        String asked = Plain.words(typed);
-        String serial = Plain.serial(typed);
-        if (serial.isEmpty()) {
+        Asked asked = Asked.of(typed);
+        if (asked.isNothing()) {
             return List.of();
         }
-        List<Answer> answers = new ArrayList<>();
+        List<List<Indexed>> byMatch = new ArrayList<>();
+        for (int match = 0; match <= Indexed.WORST; match++) {
+            byMatch.add(new ArrayList<>());
+        }
         for (Indexed record : all) {
-            int match = record.match(asked, serial);
-            if (match != Indexed.NOT) {
-                answers.add(new Answer(record, match));
+            int match = record.match(asked);
+            if (match <= Indexed.WORST && byMatch.get(match).size() < most) {
+                byMatch.get(match).add(record);
             }
         }
-        answers.sort(Comparator.comparingInt(Answer::match));
-        return answers.stream().limit(most).map(Answer::record).toList();
+        return byMatch.stream().flatMap(List::stream).limit(most).toList();
     }
-
-    private record Answer(Indexed record, int match) {}
 }

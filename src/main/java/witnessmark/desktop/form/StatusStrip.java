@@ -10,11 +10,14 @@ import org.jspecify.annotations.Nullable;
 /** What happened last, in one sentence, and one thing that can be done about it. Screen readers are told. */
 public final class StatusStrip extends JPanel {
     private final JTextArea words = Lettering.paragraph("", Styles.NOTE);
+    private final JTextArea working = Lettering.paragraph("", Styles.ECHO);
 
     public StatusStrip(String name) {
         super(new MigLayout("insets 0, gap 0, fillx, hidemode 3", "[0::,grow,fill]"));
         setOpaque(false);
         getAccessibleContext().setAccessibleName(name);
+        working.setVisible(false);
+        add(working, "wmin 0, wrap");
         add(words, "wmin 0, wrap");
     }
 
@@ -22,8 +25,8 @@ public final class StatusStrip extends JPanel {
     public void show(String sentence, @Nullable JButton way) {
         AccessibleContext context = getAccessibleContext();
         words.setText(sentence);
-        while (getComponentCount() > 1) {
-            remove(1);
+        while (getComponentCount() > 2) {
+            remove(2);
         }
         if (way != null) {
             add(way, "gapleft -8");
@@ -31,6 +34,16 @@ public final class StatusStrip extends JPanel {
         context.setAccessibleDescription(sentence);
         revalidate();
         repaint();
+    }
+
+    /** What is being done and not done yet; empty when nothing is. */
+    public void working(String what) {
+        if (!what.equals(working.getText())) {
+            working.setText(what);
+            working.setVisible(!what.isEmpty());
+            revalidate();
+            repaint();
+        }
     }
 
     public String sentence() {

@@ -1,5 +1,6 @@
 package witnessmark.desktop.shell;
 
+import com.formdev.flatlaf.util.SystemInfo;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -34,11 +35,18 @@ final class ShellCommands {
         addLook(pane);
         help = add("shell.command.help", CommandMenu.HELP, 1, Keys.plain(KeyEvent.VK_F1), pane::toggleHelp);
         help.asChoice(false);
-        add("shell.command.about", CommandMenu.HELP, 2, null, pane::showAbout);
-        add("shell.command.quit", CommandMenu.LOGBOOK, 9, Keys.menu(KeyEvent.VK_Q), context.quit());
+        if (!SystemInfo.isMacOS) {
+            addWhatMacsHave(context, pane);
+        }
         look.onChange(this::showTheme);
         showTheme();
         follow(new Visits());
+    }
+
+    /** A Mac has these in the menu of the program itself. */
+    private void addWhatMacsHave(ShellContext context, ShellPane pane) {
+        add("shell.command.about", CommandMenu.HELP, 2, null, pane::showAbout);
+        add("shell.command.quit", CommandMenu.LOGBOOK, 9, Keys.menu(KeyEvent.VK_Q), context.quit());
     }
 
     List<Command> all() {

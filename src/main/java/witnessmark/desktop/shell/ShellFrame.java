@@ -37,6 +37,7 @@ public final class ShellFrame extends JFrame {
         setMinimumSize(WindowState.SMALLEST);
         setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         bindMoreKeys();
+        SystemManners.install(pane, context.quit());
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowOpened(WindowEvent e) {

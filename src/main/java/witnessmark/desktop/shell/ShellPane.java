@@ -2,6 +2,7 @@ package witnessmark.desktop.shell;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +45,7 @@ public final class ShellPane extends JPanel {
     private final JPanel body = new JPanel(bodyLayout);
     private final ShellCommands own;
     private final Commands commands;
+    private final WorkWatch watch;
 
     /**
      * @param places those that there are; the rail shows them in its own order
@@ -67,6 +69,7 @@ public final class ShellPane extends JPanel {
         find = new FindField(texts, context.tasks(), all);
         panes = new Panes(List.of(
                 () -> rail.isVisible() ? rail.places() : chooser, this::firstFocus, help::firstFocus, () -> find));
+        watch = new WorkWatch(context.tasks(), status, Instant::now);
         layOut();
         desk.listen(new Ear());
     }
@@ -136,6 +139,10 @@ public final class ShellPane extends JPanel {
 
     Rail rail() {
         return rail;
+    }
+
+    WorkWatch watch() {
+        return watch;
     }
 
     StatusStrip status() {

@@ -3,7 +3,6 @@ package witnessmark.desktop.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
-import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.shell.gallery.Gallery;
+import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
@@ -38,6 +38,8 @@ class ShellFrameTest {
     void close() {
         gallery.close();
     }
+
+    private record Step(int by, Component to) {}
 
     private ShellFrame frame() {
         ShellContext context = new ShellContext(
@@ -125,16 +127,26 @@ class ShellFrameTest {
     }
 
     @Test
+    void f6_goes_round_places_page_and_find_and_back() {
+        ShellFrame frame = frame();
+        frame.open(PlaceId.RUN_SHEET);
+        Focus.await(gallery.sheet.firstFocus());
+        for (Step step : List.of(
+                new Step(1, frame.pane().findField()),
+                new Step(1, frame.pane().rail().places()),
+                new Step(1, gallery.sheet.firstFocus()),
+                new Step(-1, frame.pane().rail().places()))) {
+            frame.pane().nextPane(step.by());
+            Focus.await(step.to());
+        }
+        frame.dispose();
+    }
+
+    @Test
     void the_focus_is_in_the_first_field_of_the_page_opened() {
         ShellFrame frame = frame();
         frame.open(PlaceId.RUN_SHEET);
-        gallery.tasks.awaitIdle();
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (frame.isFocused()) {
-            assertThat(owner).isSameAs(gallery.sheet.firstFocus());
-        } else {
-            assertThat(frame.getMostRecentFocusOwner()).isSameAs(gallery.sheet.firstFocus());
-        }
+        Focus.await(gallery.sheet.firstFocus());
         assertThat(SwingUtilities.getWindowAncestor(gallery.sheet.firstFocus())).isSameAs(frame);
         frame.dispose();
     }

@@ -260,6 +260,41 @@ class ShellPaneTest {
     }
 
     @Test
+    void work_is_named_in_the_status_strip_only_once_it_has_taken_a_second() {
+        java.time.Instant[] clock = {java.time.Instant.now()};
+        var strip = new witnessmark.desktop.form.StatusStrip("Last done");
+        WorkWatch watch = new WorkWatch(gallery.tasks, strip, () -> clock[0]);
+        strip.show("Saved 21:58", null);
+        var gate = new java.util.concurrent.CountDownLatch(1);
+        gallery.tasks.run(
+                "Reading the season folder",
+                () -> gate.await(5, java.util.concurrent.TimeUnit.SECONDS),
+                done -> {},
+                failure -> {});
+        watch.look();
+        assertThat(GoldenText.of(Stage.lay(strip, 170, 100))).doesNotContain("Reading");
+        clock[0] = clock[0].plusSeconds(3);
+        watch.look();
+        assertThat(GoldenText.of(Stage.lay(strip, 170, 100)))
+                .isEqualTo("text Reading the season folder\ntext Saved 21:58\n");
+        gate.countDown();
+        gallery.tasks.awaitIdle();
+        watch.look();
+        assertThat(GoldenText.of(Stage.lay(strip, 170, 100))).isEqualTo("text Saved 21:58\n");
+    }
+
+    @Test
+    void a_page_reads_as_it_did() {
+        GoldenText.check("shell-gallery-list", goTo(PlaceId.ENGINES));
+        GoldenText.check("shell-gallery-sheet", goTo(PlaceId.RUN_SHEET));
+    }
+
+    private ShellPane goTo(PlaceId place) {
+        gallery.desk.go(place);
+        return Stage.lay(pane, 1366, 744);
+    }
+
+    @Test
     void the_notice_under_the_menu_bar_stays_until_dismissed() {
         gallery.desk.notice("This is a sample season.", List.of());
         assertThat(pane.notice().sentence()).isEqualTo("This is a sample season.");
