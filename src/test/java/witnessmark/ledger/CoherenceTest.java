@@ -21,8 +21,6 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
-import witnessmark.domain.PriorKind;
-import witnessmark.domain.PriorLife;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
 import witnessmark.domain.Standing;
@@ -449,40 +447,6 @@ class CoherenceTest {
     }
 
     @Test
-    void a_prior_life_covers_everything_before_its_moment() {
-        Id<Run> run = story.add(draft("2026-03-10T10:00Z", 20).named("Test 1").written());
-        Id<PriorLife> later = story.prior(rods, Counter.RUNNING, PriorKind.KNOWN, 1, 1, 1, APRIL);
-        Problem queried = problem(ProblemKind.PRIOR_LIFE_OVERLAPS_RUNS, "R-1", APRIL, "Test 1");
-        assertThat(problems(later)).containsExactly(queried);
-        assertThat(problems(run)).containsExactly(queried);
-        assertThat(problems(fitted)).containsExactly(queried);
-
-        Id<PriorLife> sameMoment = story.prior(rods, Counter.LAPS, PriorKind.KNOWN, 1, 1, 1, APRIL);
-        assertThat(problems(later, sameMoment, run)).containsExactly(queried);
-        story.rewrite(later, prior(at("2026-03-10T10:00Z")), Standing.IN_FORCE);
-        assertThat(problems(later)).isEmpty();
-    }
-
-    @Test
-    void an_engine_s_prior_life_covers_its_runs_too() {
-        story.add(draft("2026-03-10T10:00Z", 20).named("Test 1").written());
-        Id<PriorLife> later = story.enginePrior(engine, Counter.RUNNING, 1, APRIL);
-        assertThat(problems(later))
-                .containsExactly(problem(ProblemKind.PRIOR_LIFE_OVERLAPS_RUNS, "A1", APRIL, "Test 1"));
-        assertThat(problems(story.enginePrior(engine, Counter.RUNNING, 1, MARCH)))
-                .isEmpty();
-    }
-
-    @Test
-    void a_member_s_prior_life_covers_the_runs_of_its_set() {
-        story.add(draft("2026-03-10T10:00Z", 20).named("Test 1").written());
-        Id<Part> member = story.split("R-1/3", forged, rods, APRIL);
-        Id<PriorLife> later = story.prior(member, Counter.RUNNING, PriorKind.KNOWN, 1, 1, 1, APRIL);
-        assertThat(problems(later))
-                .containsExactly(problem(ProblemKind.PRIOR_LIFE_OVERLAPS_RUNS, "R-1/3", APRIL, "Test 1"));
-    }
-
-    @Test
     void an_engine_that_ran_with_a_needed_position_empty_is_asked_about() {
         story.rewrite(fitted, fitment(rods, engine, APRIL, null), Standing.IN_FORCE);
         Id<Run> empty = story.run(engine, car, at("2026-03-10T10:00Z"), 20);
@@ -510,10 +474,6 @@ class CoherenceTest {
 
     private Fitment fitment(Id<Part> part, Id<Engine> in, Moment from, Moment to) {
         return new Fitment(part, in, null, rodsHere, from, to, null, null, "", "", false);
-    }
-
-    private PriorLife prior(Moment at) {
-        return new PriorLife(rods, null, Counter.RUNNING, PriorKind.KNOWN, 1, 1, 1, at, "");
     }
 
     @SuppressWarnings("unchecked") // the test knows what it wrote

@@ -35,12 +35,11 @@ final class CurveWords {
     }
 
     /** What the chart shows, as a sentence. */
-    String finding(EngineRow row, Which which, List<Drawn> drawn) {
+    String finding(Which which, List<Drawn> drawn) {
         if (which == Which.THIS) {
-            String engine = row.engine().fact().number();
             return drawn.size() == 1
                     ? texts.get("engines.curves.finding.one", one(drawn.get(0)))
-                    : texts.get("engines.curves.finding.two", engine, one(drawn.get(0)), one(drawn.get(1)));
+                    : texts.get("engines.curves.finding.two", one(drawn.get(0)), one(drawn.get(1)));
         }
         Drawn most = drawn.get(0);
         for (Drawn line : drawn) {

@@ -81,7 +81,7 @@ final class CurvesModel {
         }
         Moment end = Moment.endOf(engines.day(), engines.zone());
         return Optional.of(new Chart(
-                words.finding(row, which, drawn),
+                words.finding(which, drawn),
                 words.note(engines, drawn),
                 new Axis.Days("", engines.zone(), new Days()),
                 new Axis.Figures(texts.get("engines.curves.up"), true, this::figure),

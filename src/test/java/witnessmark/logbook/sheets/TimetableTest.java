@@ -65,7 +65,7 @@ class TimetableTest {
 
     @ParameterizedTest(name = "line: {0}")
     @ValueSource(
-            strings = {"", "09:00 25 min", "Sat 09:00", "P1 Mon 09:00 25 min", "P1 Sat 25:00", "P1 Sat 09:00 1:20"})
+            strings = {"", "09:00 25 min", "Sat 09:00", "P1 Mon 09:00 25 min", "P1 Sat 09:75", "P1 Sat 09:00 1:20"})
     void a_line_that_says_no_one_thing_is_not_read(String text) {
         Timetable.Read read = new Timetable(FIELD, SATURDAY, SATURDAY.plusDays(1)).read(text);
         assertThat(read.line()).isNull();
