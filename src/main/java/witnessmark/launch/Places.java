@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.runsheet.RunContext;
@@ -49,9 +50,12 @@ final class Places {
                 book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, DAYS, undo::undo));
         Start start = new Start(
                 startContext(shell, measures, book, outside, window, undo),
-                sheets::addCar,
-                sheets::addEngine,
-                () -> shell.desk().go(PlaceId.RUN_SHEET));
+                new BeginActions(
+                        sheets::addCar,
+                        sheets::addEngine,
+                        sheets::fitPart,
+                        sheets::setLimit,
+                        () -> shell.desk().go(PlaceId.RUN_SHEET)));
         sheets.showIn(
                 page -> {
                     shell.desk().go(PlaceId.BEFORE_WE_GO);

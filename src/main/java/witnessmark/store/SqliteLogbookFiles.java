@@ -38,6 +38,10 @@ public final class SqliteLogbookFiles implements LogbookFiles {
         if (Files.exists(file)) {
             return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, file));
         }
+        Path folder = SafeFiles.folderOf(file);
+        if (!Files.isDirectory(folder)) {
+            return Outcome.didNot(Problem.of(ProblemKind.NO_SUCH_FILE, folder));
+        }
         Path aside = file.resolveSibling(file.getFileName() + ".new");
         try {
             Files.deleteIfExists(aside);

@@ -35,7 +35,7 @@ public final class LifeWords {
             return amounts.range(counter, life.lowest(), life.highest());
         }
         String shown = amounts.amount(counter, life.total());
-        return life.estimated() > 0 ? measures.about(shown) : shown;
+        return life.estimated() > 0 || life.toldHighest() > 0 ? measures.about(shown) : shown;
     }
 
     /**

@@ -1,15 +1,12 @@
 package witnessmark.abuse;
 
-import java.awt.Component;
-import java.awt.Container;
-import java.awt.Frame;
+import static witnessmark.desktop.testing.Hand.await;
+import static witnessmark.desktop.testing.Hand.button;
+import static witnessmark.desktop.testing.Hand.field;
+import static witnessmark.desktop.testing.Hand.onEventThread;
+
 import java.time.LocalTime;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Predicate;
-import javax.swing.AbstractButton;
 import javax.swing.JTextField;
-import javax.swing.SwingUtilities;
 import witnessmark.launch.Main;
 
 /**
@@ -18,8 +15,6 @@ import witnessmark.launch.Main;
  * output. It goes on until the process is killed.
  */
 final class SavingProgram {
-    private static final int LONGEST_WAIT_MILLIS = 40_000;
-
     private SavingProgram() {}
 
     public static void main(String[] args) {
@@ -50,59 +45,5 @@ final class SavingProgram {
                     .isEmpty());
             System.out.println("saved " + seconds);
         }
-    }
-
-    private static Optional<AbstractButton> button(String name) {
-        return find(
-                AbstractButton.class,
-                b -> b.isShowing() && String.valueOf(b.getText()).startsWith(name));
-    }
-
-    private static Optional<JTextField> field(String name) {
-        return find(
-                JTextField.class,
-                f -> f.isShowing() && name.equals(f.getAccessibleContext().getAccessibleName()));
-    }
-
-    private static <T extends Component> Optional<T> find(Class<T> type, Predicate<T> asked) {
-        for (Frame frame : Frame.getFrames()) {
-            Optional<T> found = find(frame, type, asked);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static <T extends Component> Optional<T> find(Container in, Class<T> type, Predicate<T> asked) {
-        for (Component child : in.getComponents()) {
-            if (type.isInstance(child) && asked.test(type.cast(child))) {
-                return Optional.of(type.cast(child));
-            }
-            if (child instanceof Container container) {
-                Optional<T> deeper = find(container, type, asked);
-                if (deeper.isPresent()) {
-                    return deeper;
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static void await(java.util.function.BooleanSupplier wanted) throws Exception {
-        long until = System.nanoTime() + LONGEST_WAIT_MILLIS * 1_000_000L;
-        AtomicReference<Boolean> met = new AtomicReference<>(false);
-        while (System.nanoTime() < until) {
-            onEventThread(() -> met.set(wanted.getAsBoolean()));
-            if (met.get()) {
-                return;
-            }
-            java.util.concurrent.locks.LockSupport.parkNanos(2_000_000);
-        }
-        throw new IllegalStateException("the window did not come to what was awaited");
-    }
-
-    private static void onEventThread(Runnable work) throws Exception {
-        SwingUtilities.invokeAndWait(work);
     }
 }

@@ -33,15 +33,15 @@ final class BeforeWeGoPanel extends JPanel {
     /** Where rows lead. */
     record Opening(Consumer<LimitLine> limit, Consumer<OutLine> run, Consumer<OutLine> engine) {}
 
-    BeforeWeGoPanel(Texts texts, BeginActions actions, Opening opening) {
+    BeforeWeGoPanel(Texts texts, BeginActions actions, Runnable importSeason, Opening opening) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
         setOpaque(false);
         below.setOpaque(false);
-        nearest = new NearestSheet(texts, opening.limit());
+        nearest = new NearestSheet(texts, actions, opening.limit());
         logRun = Buttons.plain(Caption.of(texts.get("beforewego.logRun")), actions.logRun());
         lastOut = new OutSheet(texts, "beforewego.lastOut", "beforewego.lastOut.none", opening.run(), logRun);
         moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);
-        steps = new FirstStepsSheet(texts, actions);
+        steps = new FirstStepsSheet(texts, actions, importSeason);
         below.add(standing(), STANDING);
         below.add(steps.component(), STEPS);
         JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
@@ -77,7 +77,7 @@ final class BeforeWeGoPanel extends JPanel {
         if (stepsShown) {
             return steps.next();
         }
-        OpenRow first = nearest.first();
+        JComponent first = nearest.first();
         return first == null ? logRun : first;
     }
 

@@ -44,9 +44,16 @@ public final class BeforeWeGoPlace implements Place {
      * @param desk the window's
      * @param view the logbook as of the day looked at; asked off the event thread
      * @param actions what the page leads to besides records
+     * @param importSeason asks for a season folder to bring in
      */
     public BeforeWeGoPlace(
-            Texts texts, Measures measures, Tasks tasks, Desk desk, Supplier<View> view, BeginActions actions) {
+            Texts texts,
+            Measures measures,
+            Tasks tasks,
+            Desk desk,
+            Supplier<View> view,
+            BeginActions actions,
+            Runnable importSeason) {
         this.texts = texts;
         this.desk = desk;
         this.view = view;
@@ -55,6 +62,7 @@ public final class BeforeWeGoPlace implements Place {
         this.panel = new BeforeWeGoPanel(
                 texts,
                 actions,
+                importSeason,
                 new BeforeWeGoPanel.Opening(
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
@@ -130,7 +138,8 @@ public final class BeforeWeGoPlace implements Place {
     }
 
     private void show(StandingLines lines) {
-        boolean another = !day.isEmpty() && !day.equals(lines.day());
+        boolean first = day.isEmpty();
+        boolean another = !first && !day.equals(lines.day());
         day = lines.day();
         panel.show(lines);
         if (another) {
@@ -139,5 +148,8 @@ public final class BeforeWeGoPlace implements Place {
         desk.waiting(PlaceId.BEFORE_WE_GO, lines.over());
         Aside shown = aside;
         desk.heading(PlaceId.BEFORE_WE_GO, shown == null ? day : shown.heading());
+        if (first && shown == null && page.isShowing()) {
+            panel.firstFocus().requestFocusInWindow(); // on arrival there was nothing to give it to
+        }
     }
 }

@@ -16,11 +16,13 @@ final class FirstStepsSheet {
     private final Sheet sheet = new Sheet("fillx, aligny top", "[18!]14[260:pref:,fill]16[0::,grow,fill]", "");
     private final Texts texts;
     private final BeginActions actions;
+    private final Runnable importSeason;
     private JButton next = new JButton();
 
-    FirstStepsSheet(Texts texts, BeginActions actions) {
+    FirstStepsSheet(Texts texts, BeginActions actions, Runnable importSeason) {
         this.texts = texts;
         this.actions = actions;
+        this.importSeason = importSeason;
     }
 
     Sheet component() {
@@ -37,7 +39,7 @@ final class FirstStepsSheet {
         next = !steps.car() ? car : !steps.engine() ? engine : run;
         Styles.as(Styles.MAIN, next);
         sheet.add(
-                Buttons.link(Caption.of(texts.get("beforewego.step.import")), actions.importSeason()),
+                Buttons.link(Caption.of(texts.get("beforewego.step.import")), importSeason),
                 "skip 1, growx 0, pad 0 -14 0 -14, gaptop 8");
         sheet.revalidate();
         sheet.repaint();

@@ -3,6 +3,7 @@ package witnessmark.desktop.beforewego;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -34,20 +35,31 @@ final class NearestSheet {
     private final JTextArea elsewhere = Lettering.paragraph("", Styles.NOTE);
     private final JButton toggle;
     private final AllLimits all;
+    private final JPanel foot;
+    private final JPanel legend;
+    private final JButton fitPart;
+    private final JButton setLimit;
     private List<LimitLine> shown = List.of();
 
-    /** @param open told the row that is opened */
-    NearestSheet(Texts texts, Consumer<LimitLine> open) {
+    /**
+     * @param actions what leads on while nothing is fitted or limited yet
+     * @param open told the row that is opened
+     */
+    NearestSheet(Texts texts, BeginActions actions, Consumer<LimitLine> open) {
         this.texts = texts;
+        this.fitPart = Buttons.plain(Caption.of(texts.get("beforewego.nearest.fit")), actions.fitPart());
+        this.setLimit = Buttons.plain(Caption.of(texts.get("beforewego.nearest.limit")), actions.setLimit());
         this.states = new StateWords(texts);
         this.open = open;
         this.all = new AllLimits(texts, open);
         this.toggle = Buttons.link(Caption.of(texts.get("beforewego.showAll")), this::toggle);
+        this.foot = foot();
+        this.legend = legend();
         rows.setOpaque(false);
         sheet.add(head(), "growx, wrap");
         sheet.add(rows, OpenRow.LIST + ", wrap");
-        sheet.add(foot(), "growx, gaptop 8, wrap");
-        sheet.add(legend(), "growx, gaptop 6, wrap");
+        sheet.add(foot, "growx, gaptop 8, wrap");
+        sheet.add(legend, "growx, gaptop 6, wrap");
         sheet.add(all, "growx, gaptop 10, wrap");
         all.setVisible(false);
     }
@@ -63,10 +75,15 @@ final class NearestSheet {
             rows.add(new Hairline(), OpenRow.BETWEEN);
             rows.add(row(line), "growx");
         }
+        boolean nothingFitted = lines.all().isEmpty();
         if (lines.nearest().isEmpty()) {
-            rows.add(Lettering.paragraph(texts.get("beforewego.nearest.none"), Styles.QUIET_INK), "growx, gap 8 8 8 8");
+            say(
+                    nothingFitted ? "beforewego.nearest.bare" : "beforewego.nearest.none",
+                    nothingFitted ? fitPart : setLimit);
         }
         rows.add(new Hairline(), OpenRow.BETWEEN);
+        foot.setVisible(!nothingFitted);
+        legend.setVisible(!lines.nearest().isEmpty());
         say(quiet, lines.quiet());
         say(elsewhere, lines.elsewhere());
         elsewhere.setVisible(!lines.elsewhere().isEmpty());
@@ -75,12 +92,12 @@ final class NearestSheet {
         sheet.repaint();
     }
 
-    /** Where the focus goes on arrival: the worst row. */
+    /** Where the focus goes on arrival: the worst row, or what leads on to one; null before anything is shown. */
     @Nullable
-    OpenRow first() {
+    JComponent first() {
         for (var component : rows.getComponents()) {
-            if (component instanceof OpenRow row) {
-                return row;
+            if (component instanceof OpenRow || component instanceof JButton) {
+                return (JComponent) component;
             }
         }
         return null;
@@ -126,6 +143,11 @@ final class NearestSheet {
         row.say(line.dueWords(), Styles.NOTE, "");
         row.setToolTipText(line.tip());
         return row;
+    }
+
+    private void say(String key, JButton leadsOn) {
+        rows.add(Lettering.paragraph(texts.get(key), Styles.QUIET_INK), "growx, gap 8 8 8 8");
+        rows.add(leadsOn, "growx 0, gap 8 8 0 12");
     }
 
     private JPanel foot() {

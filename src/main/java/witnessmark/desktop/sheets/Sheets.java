@@ -34,6 +34,8 @@ public final class Sheets {
     private final Map<String, SheetPage> pages = new HashMap<>();
     private final LogSheet addCar = new AddCar();
     private final LogSheet addEngine = new AddEngine();
+    private final LogSheet fitPart = new FitPart();
+    private final LogSheet setLimit = new SetLimit();
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
 
@@ -73,6 +75,16 @@ public final class Sheets {
         open(addEngine);
     }
 
+    /** Shows the sheet that fits a part. */
+    public void fitPart() {
+        open(fitPart);
+    }
+
+    /** Shows the sheet that sets a limit. */
+    public void setLimit() {
+        open(setLimit);
+    }
+
     SheetPage page(LogSheet sheet) {
         @Nullable SheetPage page = pages.get(sheet.key());
         if (page == null) {
@@ -90,10 +102,10 @@ public final class Sheets {
                 addCar,
                 addEngine,
                 new PutEngine(),
-                new FitPart(),
+                fitPart,
                 new TakeOffPart(),
                 new AddEvent(),
-                new SetLimit(),
+                setLimit,
                 new WriteWork(),
                 new WriteBuild(),
                 new AddPosition(),

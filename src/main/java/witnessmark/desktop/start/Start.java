@@ -15,12 +15,8 @@ public final class Start {
     private final SeasonFolder folder;
     private final Keeping keeping;
 
-    /**
-     * @param addCar shows the form that adds a car
-     * @param addEngine shows the form that adds an engine with its hours so far
-     * @param logRun goes to the run sheet
-     */
-    public Start(StartContext context, Runnable addCar, Runnable addEngine, Runnable logRun) {
+    /** @param actions what the first place leads to */
+    public Start(StartContext context, BeginActions actions) {
         this.context = context;
         this.place = new BeforeWeGoPlace(
                 context.texts(),
@@ -28,7 +24,8 @@ public final class Start {
                 context.tasks(),
                 context.window(),
                 context.logbook()::view,
-                new BeginActions(addCar, addEngine, logRun, this::importSeason));
+                actions,
+                this::importSeason);
         this.reports = new Reports(context, place);
         this.folder = new SeasonFolder(context, reports);
         this.keeping = new Keeping(context, reports);

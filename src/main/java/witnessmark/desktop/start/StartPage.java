@@ -19,11 +19,13 @@ import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
 
@@ -38,6 +40,7 @@ final class StartPage implements Aside {
     private final FieldBox team;
     private final FieldBox file;
     private final ChoiceBox<Units> units;
+    private final NoticeStrip refusal = new NoticeStrip();
     private final JPanel page = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
     private boolean working;
     private boolean suggesting;
@@ -97,6 +100,7 @@ final class StartPage implements Aside {
         for (String caution : model.cautions()) {
             sheet.add(Lettering.paragraph(caution, Styles.FIELD_LABEL), "span, growx, wmin 0, wrap 4");
         }
+        sheet.add(refusal, "span, growx, wmin 0, hidemode 3, wrap");
         JPanel foot = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
         foot.setOpaque(false);
         foot.add(Buttons.plain(Caption.of(texts.get("beforewego.cancel")), close), "tag cancel");
@@ -129,6 +133,7 @@ final class StartPage implements Aside {
     private void start() {
         team.note(texts.get("beforewego.start.team.note"));
         file.note(texts.get("beforewego.start.file.note"));
+        refusal.dismiss();
         List<StartLogbookModel.Stop> stops = model.check(team.text(), file.text());
         stops.forEach(this::stop);
         if (!stops.isEmpty()) {
@@ -160,8 +165,10 @@ final class StartPage implements Aside {
     private void started(Outcome<Logbook> outcome) {
         working = false;
         if (!outcome.didWork()) {
-            StartLogbookModel.Stop stop = model.refused(outcome.problems().get(0));
+            Problem problem = outcome.problems().get(0);
+            StartLogbookModel.Stop stop = model.refused(problem);
             stop(stop);
+            refusal.show(context.problems().sentence(problem), List.of());
             box(stop).takeFocus();
             return;
         }

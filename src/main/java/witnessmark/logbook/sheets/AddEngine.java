@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -65,8 +66,18 @@ public final class AddEngine implements LogSheet {
                         ? SheetWord.NEW_DESIGN.key()
                         : designs.get(designs.size() - 1).id().text());
         HoursSoFar.fresh(out, SheetWord.KNOWN, sight);
+        carWithout(sight).ifPresent(car -> out.put(CAR, car.id().text()));
         out.put(SINCE, sight.today().minusDays(1).toString());
         return out;
+    }
+
+    /** The one car that has no engine yet, when there is one such car. */
+    private static Optional<Entry<Car>> carWithout(SheetSight sight) {
+        Moment now = Moment.endOf(sight.today(), sight.view().zone());
+        List<Entry<Car>> without = sight.facts().of(Car.class).where(car -> true).stream()
+                .filter(car -> InCar.inCar(sight, car.id(), now).isEmpty())
+                .toList();
+        return without.size() == 1 ? Optional.of(without.get(0)) : Optional.empty();
     }
 
     @Override

@@ -7,6 +7,7 @@ import static witnessmark.logbook.sheets.SheetField.text;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
@@ -17,6 +18,8 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.typed.TimeUnit;
+import witnessmark.quantity.typed.TypedTime;
 
 /**
  * The fields for a life from before the logbook: known, about so much between two figures, or not known, as of the
@@ -29,6 +32,10 @@ final class HoursSoFar {
     static final SheetField HIGHEST = of("hours_highest", FieldKind.HOURS);
     static final SheetField AS_OF = of("hours_as_of", FieldKind.DAY);
     static final SheetField WORDS = text("hours_words", 3);
+
+    /** What makes hours typed as known a word of mouth. */
+    private static final Pattern ABOUT =
+            Pattern.compile("(?iu)(?:about|around|roughly|approx\\.?|circa|ca\\.?|~|≈)\\s*");
 
     /** What was read: nothing to write for what is new. */
     record Life(PriorKind kind, RunningTime amount, RunningTime lowest, RunningTime highest, Moment at, String words) {}
@@ -61,7 +68,7 @@ final class HoursSoFar {
             return typed.is(HOW, SheetWord.KNOWN) || typed.is(HOW, SheetWord.ABOUT);
         }
         if (field.equals(LOWEST) || field.equals(HIGHEST)) {
-            return typed.is(HOW, SheetWord.ABOUT);
+            return typed.is(HOW, SheetWord.ABOUT) || (typed.is(HOW, SheetWord.KNOWN) && saysAbout(typed.text(HOURS)));
         }
         return !typed.is(HOW, SheetWord.PART_NEW);
     }
@@ -77,11 +84,11 @@ final class HoursSoFar {
             return null;
         }
         Moment asOf = asOf(in, values, otherwise);
-        boolean about = in.is(HOW, SheetWord.ABOUT);
-        boolean counted = about || in.is(HOW, SheetWord.KNOWN);
-        RunningTime hours = counted ? needed(in, values, HOURS) : RunningTime.NONE;
-        RunningTime lowest = about ? needed(in, values, LOWEST) : hours;
-        RunningTime highest = about ? needed(in, values, HIGHEST) : hours;
+        boolean known = in.is(HOW, SheetWord.KNOWN);
+        boolean about = in.is(HOW, SheetWord.ABOUT) || (known && saysAbout(in.text(HOURS)));
+        RunningTime hours = about || known ? hours(in, values, about) : RunningTime.NONE;
+        RunningTime lowest = about ? bound(in, values, LOWEST, hours) : hours;
+        RunningTime highest = about ? bound(in, values, HIGHEST, hours) : hours;
         if (asOf == null
                 || hours == null
                 || lowest == null
@@ -89,7 +96,7 @@ final class HoursSoFar {
                 || !ordered(in, lowest, hours, highest)) {
             return null;
         }
-        PriorKind kind = about ? PriorKind.TOLD : counted ? PriorKind.KNOWN : PriorKind.UNKNOWN;
+        PriorKind kind = about ? PriorKind.TOLD : known ? PriorKind.KNOWN : PriorKind.UNKNOWN;
         return new Life(kind, hours, lowest, highest, asOf, in.text(WORDS));
     }
 
@@ -142,8 +149,28 @@ final class HoursSoFar {
         return true;
     }
 
-    private static @Nullable RunningTime needed(ReadSheet in, ReadValues values, SheetField field) {
-        in.needed(field);
+    /** The likely hours; {@code about 9} is read as 9 and said to be about so much. */
+    private static @Nullable RunningTime hours(ReadSheet in, ReadValues values, boolean about) {
+        in.needed(HOURS);
+        RunningTime hours =
+                values.read(HOURS, text -> TypedTime.read(ABOUT.matcher(text).replaceFirst(""), TimeUnit.HOUR));
+        if (hours != null) {
+            in.note(HOURS, SheetNote.echo(about ? "understood_about" : "understood", hours));
+        }
+        return hours;
+    }
+
+    /** The least or the most it may be: without one, nobody has said how far off the likely hours are. */
+    private static @Nullable RunningTime bound(
+            ReadSheet in, ReadValues values, SheetField field, @Nullable RunningTime hours) {
+        if (in.text(field).isEmpty()) {
+            in.note(field, SheetNote.of("no_range"));
+            return hours;
+        }
         return values.hours(field);
+    }
+
+    private static boolean saysAbout(String text) {
+        return ABOUT.matcher(text).lookingAt();
     }
 }

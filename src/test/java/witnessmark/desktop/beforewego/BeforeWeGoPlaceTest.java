@@ -211,8 +211,10 @@ class BeforeWeGoPlaceTest {
                 new BeginActions(
                         () -> done.add("car"),
                         () -> done.add("engine"),
-                        () -> done.add("run"),
-                        () -> done.add("import")));
+                        () -> done.add("fit"),
+                        () -> done.add("limit"),
+                        () -> done.add("run")),
+                () -> done.add("import"));
     }
 
     private void shown(BeforeWeGoPlace place) {

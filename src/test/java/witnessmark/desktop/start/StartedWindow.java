@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JRootPane;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.Look;
@@ -91,7 +92,7 @@ final class StartedWindow implements AutoCloseable {
                         new ImportSeason(logbook, folders),
                         new ExportSeason(folders)),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder));
-        start = new Start(context, () -> {}, () -> {}, () -> {});
+        start = new Start(context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
         commands = start.commands();
         strip = start.sampleStrip(books.season(), SampleBooks.FOLDER);
         ShellContext shell =

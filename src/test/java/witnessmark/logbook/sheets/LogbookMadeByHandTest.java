@@ -9,8 +9,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
+import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
@@ -69,6 +72,23 @@ class LogbookMadeByHandTest {
                     assertThat(use.used().total()).isEqualTo(HOUR / 2);
                 });
         assertThat(own.desk.logbook().verify()).isEmpty();
+    }
+
+    @ParameterizedTest(name = "hours typed as {0}")
+    @ValueSource(strings = {"about 9", "About 9 h", "~9", "~ 9.0", "ca. 9 h", "roughly 9"})
+    void hours_typed_as_about_so_much_are_kept_as_an_estimate_and_the_only_car_is_taken(String hours) {
+        own.save(new AddCar(), "name", "7").orThrow();
+        own.save(new AddEngine(), "number", "H1", "design_name", "Quarrow 2.0", "cylinders", "4", "hours", hours)
+                .orThrow();
+
+        Life engine = life("H1");
+        assertThat(engine.known()).isZero();
+        assertThat(engine.told()).isEqualTo(9 * HOUR);
+        assertThat(engine.lowest()).isEqualTo(9 * HOUR);
+        assertThat(engine.highest()).isEqualTo(9 * HOUR);
+        assertThat(own.desk.view().facts().of(EngineInCar.class).where(stay -> true))
+                .singleElement()
+                .satisfies(stay -> assertThat(stay.fact().to()).isNull());
     }
 
     @Test
@@ -343,7 +363,9 @@ class LogbookMadeByHandTest {
                         "cylinders",
                         "4",
                         "hours_how",
-                        "part_new")
+                        "part_new",
+                        "car",
+                        "")
                 .orThrow();
     }
 

@@ -1,0 +1,2 @@
+/** The program as a whole. */
+package witnessmark.launch;
