@@ -8,6 +8,7 @@ import java.security.CodeSource;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.start.LastWriter;
 import witnessmark.desktop.start.RecentLogbooks;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.SampleSeason;
@@ -51,7 +52,7 @@ final class Books {
     OpenBook own(Logbook book) {
         outside.settings().put(LAST, book.path().toAbsolutePath().toString());
         new RecentLogbooks(outside.settings()).opened(book.path());
-        return new OpenBook(new Desk(book, new ClockDay(outside.clock(), book), outside.person()), null, null);
+        return new OpenBook(new Desk(book, new ClockDay(outside.clock(), book), who(book.path())), null, null);
     }
 
     /** The sample season's working copy. */
@@ -65,7 +66,15 @@ final class Books {
                 outside.clock(),
                 outside.data().path().resolve("sample"));
         outside.settings().put(LAST, "");
-        return season.open(folder, outside.person()).map(desk -> new OpenBook(desk, folder, season));
+        return season.open(folder, outside.person()).map(desk -> {
+            desk.writesNow(who(desk.logbook().path()));
+            return new OpenBook(desk, folder, season);
+        });
+    }
+
+    /** Who wrote in this logbook last on this computer; at first whoever the computer says sits there. */
+    private String who(Path book) {
+        return new LastWriter(outside.settings(), book).name().orElse(outside.person());
     }
 
     /** Where the property says; else in the folder the program was started in, or in one above the program itself. */

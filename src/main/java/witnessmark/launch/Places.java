@@ -55,6 +55,7 @@ final class Places {
                         sheets::addEngine,
                         sheets::fitPart,
                         sheets::setLimit,
+                        sheets::addPerson,
                         () -> shell.desk().go(PlaceId.RUN_SHEET)));
         sheets.showIn(
                 page -> {

@@ -134,6 +134,7 @@ final class Window implements OpenLogbook {
         frame = made;
         book = opened;
         made.pane().logbook(name(opened));
+        desk.writing(opened.desk().who());
         made.open(PlaceId.BEFORE_WE_GO);
         Optional<Problem> readOnly = opened.desk().logbook().readOnly();
         if (readOnly.isPresent()) {

@@ -32,7 +32,7 @@ public final class Desk {
 
     private final Logbook logbook;
     private final Today today;
-    private final String who;
+    private volatile String who;
     private final Deque<Done> done = new ArrayDeque<>();
     private final Deque<Done> takenBack = new ArrayDeque<>();
     private volatile @Nullable View view;
@@ -62,6 +62,18 @@ public final class Desk {
 
     public String who() {
         return who;
+    }
+
+    /**
+     * From now on what is written carries this name. It is no log-in: the team knows who sits there.
+     *
+     * @throws IllegalArgumentException if there is no name
+     */
+    public void writesNow(String name) {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("somebody writes");
+        }
+        who = name.strip();
     }
 
     /** Everything as of the day looked at: one immutable whole for one revision. */

@@ -7,6 +7,13 @@ package witnessmark.desktop.beforewego;
  * @param addEngine shows the form that adds an engine with its hours so far
  * @param fitPart shows the form that fits a part
  * @param setLimit shows the form that sets a limit
+ * @param addPerson shows the form that adds somebody who writes, drives or signs
  * @param logRun goes to the run sheet
  */
-public record BeginActions(Runnable addCar, Runnable addEngine, Runnable fitPart, Runnable setLimit, Runnable logRun) {}
+public record BeginActions(
+        Runnable addCar,
+        Runnable addEngine,
+        Runnable fitPart,
+        Runnable setLimit,
+        Runnable addPerson,
+        Runnable logRun) {}

@@ -36,6 +36,7 @@ public final class Sheets {
     private final LogSheet addEngine = new AddEngine();
     private final LogSheet fitPart = new FitPart();
     private final LogSheet setLimit = new SetLimit();
+    private final LogSheet addPerson = new AddPerson();
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
 
@@ -85,6 +86,11 @@ public final class Sheets {
         open(setLimit);
     }
 
+    /** Shows the sheet that adds somebody who writes, drives or signs. */
+    public void addPerson() {
+        open(addPerson);
+    }
+
     SheetPage page(LogSheet sheet) {
         @Nullable SheetPage page = pages.get(sheet.key());
         if (page == null) {
@@ -109,7 +115,7 @@ public final class Sheets {
                 new WriteWork(),
                 new WriteBuild(),
                 new AddPosition(),
-                new AddPerson());
+                addPerson);
     }
 
     private void open(LogSheet sheet) {

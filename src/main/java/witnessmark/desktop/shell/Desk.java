@@ -40,6 +40,8 @@ public final class Desk {
         void notesChanged();
 
         void headingChanged(PlaceId place);
+
+        void writing(String name);
     }
 
     /** Goes to a place. */
@@ -92,6 +94,11 @@ public final class Desk {
     public void heading(PlaceId place, String words) {
         headings.put(place, words);
         tell(listener -> listener.headingChanged(place));
+    }
+
+    /** Who writes from now on, shown under the logbook's name. */
+    public void writing(String name) {
+        tell(listener -> listener.writing(name));
     }
 
     Note note(PlaceId place) {

@@ -42,6 +42,7 @@ final class Rail extends JPanel {
     private final DefaultListModel<RailRow> rows = new DefaultListModel<>();
     private final JList<RailRow> list = new JList<>(rows);
     private final JLabel logbook = Lettering.cutLine("", Styles.RAIL_GROUP);
+    private final JLabel writing = Lettering.cutLine("", Styles.RAIL_GROUP);
     private final Consumer<PlaceId> onGo;
     private boolean showing;
 
@@ -50,7 +51,7 @@ final class Rail extends JPanel {
      * @param onEnter told that the page is to take the focus
      */
     Rail(Texts texts, List<PlaceId> places, Consumer<PlaceId> onGo, Runnable onEnter) {
-        super(new MigLayout("insets 12 0 14 0, gap 0, fill", "[0::,grow,fill]", "[]0[]8[grow,fill][]"));
+        super(new MigLayout("insets 12 0 14 0, gap 0, fill", "[0::,grow,fill]", "[]0[]0[]8[grow,fill][]"));
         this.texts = texts;
         this.ids = places;
         this.onGo = onGo;
@@ -60,6 +61,8 @@ final class Rail extends JPanel {
         name.setIconTextGap(8);
         add(name, "gapleft 18, wrap");
         add(logbook, "gapleft 18, gapright 14, wmin 0, wrap");
+        add(writing, "gapleft 18, gapright 14, wmin 0, hidemode 3, wrap");
+        writing.setVisible(false);
         add(list, "wrap, growy, aligny top");
         setUpList(onEnter);
     }
@@ -72,6 +75,13 @@ final class Rail extends JPanel {
     /** The name of the logbook under the program's own. */
     void logbook(String name) {
         logbook.setText(name);
+    }
+
+    /** Whose name goes with what is written. */
+    void writing(String name) {
+        writing.setText(texts.get("shell.rail.writing", name));
+        writing.setToolTipText(texts.get("shell.rail.writing.tip"));
+        writing.setVisible(true);
     }
 
     JList<RailRow> places() {

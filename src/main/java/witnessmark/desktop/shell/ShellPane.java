@@ -313,5 +313,10 @@ public final class ShellPane extends JPanel {
         public void headingChanged(PlaceId place) {
             showHeading();
         }
+
+        @Override
+        public void writing(String name) {
+            rail.writing(name);
+        }
     }
 }

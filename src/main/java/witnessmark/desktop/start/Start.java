@@ -10,6 +10,7 @@ import witnessmark.logbook.SampleSeason;
 /** The first place and everything about the logbook as a whole, put together for the logbook in the window. */
 public final class Start {
     private final StartContext context;
+    private final BeginActions actions;
     private final Reports reports;
     private final BeforeWeGoPlace place;
     private final SeasonFolder folder;
@@ -18,6 +19,7 @@ public final class Start {
     /** @param actions what the first place leads to */
     public Start(StartContext context, BeginActions actions) {
         this.context = context;
+        this.actions = actions;
         this.place = new BeforeWeGoPlace(
                 context.texts(),
                 context.measures(),
@@ -37,7 +39,7 @@ public final class Start {
 
     /** The commands of the Logbook menu. */
     public List<Command> commands() {
-        return new StartCommands(context, new StartCommands.Work(this::startOwn, folder, keeping)).all();
+        return new StartCommands(context, new StartCommands.Work(this::startOwn, this::askWho, folder, keeping)).all();
     }
 
     /** The strip for when the logbook in the window is the sample season. Call its {@code show} once the window is up. */
@@ -48,6 +50,11 @@ public final class Start {
     /** Shows the page that begins an own logbook. */
     public void startOwn() {
         reports.show(new StartPage(context, reports::dismiss));
+    }
+
+    /** Shows the page that asks who is writing. */
+    public void askWho() {
+        reports.show(new WhoPage(context, actions.addPerson(), reports::dismiss));
     }
 
     /** Shows what was found on a page of its own. */

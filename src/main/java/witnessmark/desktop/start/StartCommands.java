@@ -17,7 +17,7 @@ final class StartCommands {
     private final List<Command> all = new ArrayList<>();
 
     /** What the commands do. */
-    record Work(Runnable startOwn, SeasonFolder folder, Keeping keeping) {}
+    record Work(Runnable startOwn, Runnable who, SeasonFolder folder, Keeping keeping) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
@@ -33,6 +33,7 @@ final class StartCommands {
         add("beforewego.command.export", 3, null, work.folder()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);
+        all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 4, null, work.who()));
     }
 
     List<Command> all() {

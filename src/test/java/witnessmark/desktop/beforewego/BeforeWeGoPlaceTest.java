@@ -213,6 +213,7 @@ class BeforeWeGoPlaceTest {
                         () -> done.add("engine"),
                         () -> done.add("fit"),
                         () -> done.add("limit"),
+                        () -> done.add("person"),
                         () -> done.add("run")),
                 () -> done.add("import"));
     }

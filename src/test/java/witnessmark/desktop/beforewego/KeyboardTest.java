@@ -44,7 +44,7 @@ class KeyboardTest {
                     tasks,
                     new Desk(),
                     () -> Views.of(sample, Views.DAY),
-                    new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
+                    new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
                     () -> {});
             place.refresh();
             tasks.awaitIdle();

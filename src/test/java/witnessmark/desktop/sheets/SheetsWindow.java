@@ -46,7 +46,8 @@ final class SheetsWindow implements AutoCloseable {
                 tasks,
                 window,
                 own.desk::view,
-                new BeginActions(() -> sheets.addCar(), () -> sheets.addEngine(), () -> {}, () -> {}, () -> {}),
+                new BeginActions(
+                        () -> sheets.addCar(), () -> sheets.addEngine(), () -> {}, () -> {}, () -> {}, () -> {}),
                 () -> {});
         show();
         pane = new ShellPane(

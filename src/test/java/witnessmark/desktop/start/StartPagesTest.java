@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import javax.swing.JComboBox;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +21,11 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Person;
+import witnessmark.domain.Standing;
+import witnessmark.domain.history.Amendment;
+import witnessmark.sample.SampleBooks;
 import witnessmark.wording.Texts;
 
 /** How the pages of beginning look, and the rules they keep. */
@@ -30,9 +36,16 @@ class StartPagesTest {
 
     @ParameterizedTest(name = "{0} {1} at {2}, pseudo-language {3}")
     @CsvSource({
-        "start, LIGHT, 1.0, false", "start, DARK, 1.5, false", "start, LIGHT, 1.0, true",
-        "report, LIGHT, 1.0, false", "report, DARK, 1.0, false", "report, LIGHT, 1.5, false",
-        "strip, LIGHT, 1.0, false", "strip, DARK, 1.0, false"
+        "start, LIGHT, 1.0, false",
+        "start, DARK, 1.5, false",
+        "start, LIGHT, 1.0, true",
+        "report, LIGHT, 1.0, false",
+        "report, DARK, 1.0, false",
+        "report, LIGHT, 1.5, false",
+        "who, LIGHT, 1.0, false",
+        "who, DARK, 1.5, false",
+        "strip, LIGHT, 1.0, false",
+        "strip, DARK, 1.0, false"
     })
     void pages_keep_the_rules_of_the_window(String page, Theme theme, float zoom, boolean pseudo) {
         Texts texts = pseudo ? Texts.pseudo() : Texts.in(Locale.UK);
@@ -56,9 +69,33 @@ class StartPagesTest {
         }
     }
 
+    @Test
+    void who_writes_is_chosen_among_the_people_written_down_and_goes_into_the_history() {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            window.perform("who");
+            JComboBox<?> people = window.ui().choice("Name");
+            assertThat(people.getSelectedItem()).isEqualTo(window.logbook.who());
+            people.setSelectedIndex(1);
+            String chosen = String.valueOf(people.getSelectedItem());
+            window.press("Write as this");
+
+            assertThat(window.logbook.who()).isEqualTo(chosen);
+            assertThat(window.said()).contains(chosen + " writing").doesNotContain("Write as this");
+            assertThat(new LastWriter(window.settings, window.logbook.logbook().path()).name())
+                    .contains(chosen);
+            var person = new Entry<>(
+                    SampleBooks.ids().<Person>next(), new Person("Somebody new", ""), Standing.IN_FORCE, null, 1);
+            window.logbook.write("adding somebody", List.of(person)).orThrow();
+            assertThat(window.logbook.logbook().history("person", person.id().value()))
+                    .extracting(Amendment::who)
+                    .containsOnly(chosen);
+        }
+    }
+
     private static void show(StartedWindow window, String page) {
         switch (page) {
             case "start" -> window.start.startOwn();
+            case "who" -> window.start.askWho();
             case "strip" -> window.strip.show();
             default -> {
                 List<ProblemLine> lines = IntStream.rangeClosed(1, 12)

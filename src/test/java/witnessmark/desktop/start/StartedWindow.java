@@ -92,7 +92,7 @@ final class StartedWindow implements AutoCloseable {
                         new ImportSeason(logbook, folders),
                         new ExportSeason(folders)),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder));
-        start = new Start(context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
+        start = new Start(context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
         commands = start.commands();
         strip = start.sampleStrip(books.season(), SampleBooks.FOLDER);
         ShellContext shell =
