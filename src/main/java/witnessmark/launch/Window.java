@@ -1,6 +1,8 @@
 package witnessmark.launch;
 
 import java.nio.file.Path;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,7 +48,8 @@ final class Window implements OpenLogbook {
         this.outside = outside;
         this.lastWords = lastWords;
         this.look = new Look(outside.settings());
-        CrashNotice crash = new CrashNotice(() -> frame, new CrashDialog(texts, this::tasks, () -> "", this::quit));
+        CrashNotice crash =
+                new CrashNotice(() -> frame, new CrashDialog(texts, this::tasks, this::lastSaved, this::quit));
         Thread.UncaughtExceptionHandler unforeseen = (thread, failure) -> crash.tell(thread.getName(), failure);
         Thread.setDefaultUncaughtExceptionHandler(unforeseen);
         this.tasks = new Tasks(unforeseen);
@@ -142,6 +145,16 @@ final class Window implements OpenLogbook {
         } else {
             places.shown();
         }
+    }
+
+    private String lastSaved() {
+        OpenBook now = book;
+        return now == null
+                ? ""
+                : now.desk()
+                        .lastWritten()
+                        .map(at -> measures().time(LocalTime.ofInstant(at, ZoneId.systemDefault())))
+                        .orElse("");
     }
 
     /** The team's name; the file's while no team is written down. */

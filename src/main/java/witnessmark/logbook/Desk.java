@@ -1,5 +1,6 @@
 package witnessmark.logbook;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Team;
+import witnessmark.domain.history.Amendment;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.port.Change;
@@ -37,6 +39,7 @@ public final class Desk {
     private final Deque<Done> takenBack = new ArrayDeque<>();
     private volatile @Nullable View view;
     private volatile @Nullable LocalDate asOf;
+    private volatile @Nullable Instant lastWritten;
 
     /** A change of this session, with the words its history carries. */
     public record Done(UUID change, String why) {}
@@ -125,16 +128,17 @@ public final class Desk {
      * @param next the entries as they are to stand
      */
     public Outcome<Written> write(String why, List<? extends Entry<?>> next) {
-        LocalDate earlier = asOf;
-        if (earlier != null) {
-            return Outcome.didNot(Problem.of(ProblemKind.AS_OF_EARLIER_DAY, earlier));
-        }
-        Outcome<Written> written = logbook.write(new Change(who, why, next));
+        Outcome<Written> written = toLogbook(why, next);
         if (written.didWork()) {
             push(done, new Done(written.orThrow().change(), why));
             takenBack.clear();
         }
         return written;
+    }
+
+    /** When something was last saved from this desk; nothing yet when empty. May be called from any thread. */
+    public Optional<Instant> lastWritten() {
+        return Optional.ofNullable(lastWritten);
     }
 
     /** What {@link #undo()} would take back. */
@@ -163,10 +167,26 @@ public final class Desk {
             return Outcome.didNot(Problem.of(ProblemKind.NOTHING_TO_UNDO));
         }
         Outcome<Written> written = Opposite.of(logbook.facts(), logbook.amendments(last.change()), last.why())
-                .then(entries -> logbook.write(new Change(who, last.why(), entries)));
+                .then(entries -> toLogbook(last.why(), entries));
         if (written.didWork()) {
             from.pop();
             push(to, new Done(written.orThrow().change(), last.why()));
+        }
+        return written;
+    }
+
+    private Outcome<Written> toLogbook(String why, List<? extends Entry<?>> next) {
+        LocalDate earlier = asOf;
+        if (earlier != null) {
+            return Outcome.didNot(Problem.of(ProblemKind.AS_OF_EARLIER_DAY, earlier));
+        }
+        Outcome<Written> written = logbook.write(new Change(who, why, next));
+        if (written.didWork()) {
+            List<Amendment> amendments = written.orThrow().amendments();
+            if (!amendments.isEmpty()) {
+                lastWritten = Instant.ofEpochMilli(
+                        amendments.get(amendments.size() - 1).clock().millis());
+            }
         }
         return written;
     }

@@ -3,6 +3,7 @@ package witnessmark.logbook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -130,6 +131,29 @@ class DeskTest {
                 .satisfies(problem -> assertThat(problem.kind()).isEqualTo(ProblemKind.AS_OF_EARLIER_DAY));
         desk.lookAsOf(null);
         assertThat(life("K03")).isEqualTo(now);
+    }
+
+    @Test
+    void as_of_an_earlier_day_nothing_is_taken_back_either() {
+        logRun();
+        long now = life("K03");
+        desk.lookAsOf(LocalDate.of(2026, 7, 4));
+        assertThat(desk.undo().problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.kind()).isEqualTo(ProblemKind.AS_OF_EARLIER_DAY));
+        desk.lookAsOf(null);
+        assertThat(life("K03")).isEqualTo(now);
+        desk.undo().orThrow();
+        assertThat(life("K03")).isEqualTo(now - RUNNING);
+    }
+
+    @Test
+    void when_something_was_last_saved_is_known_from_the_first_save_on() {
+        assertThat(desk.lastWritten()).isEmpty();
+        logRun();
+        Instant saved = desk.lastWritten().orElseThrow();
+        desk.undo().orThrow();
+        assertThat(desk.lastWritten().orElseThrow()).isAfterOrEqualTo(saved);
     }
 
     @Test
