@@ -22,6 +22,14 @@ public record KnownBy(Map<Counter, HowKnown> byCounter) {
         return new KnownBy(Map.of(Counter.RUNNING, how));
     }
 
+    /** The same, with one counter known in another way. */
+    public KnownBy with(Counter counter, HowKnown how) {
+        EnumMap<Counter, HowKnown> next = new EnumMap<>(Counter.class);
+        next.putAll(byCounter);
+        next.put(counter, how);
+        return new KnownBy(next);
+    }
+
     /**
      * Reads back what {@link #text()} wrote, {@code running=timed;laps=trace}; empty text names no counter.
      *

@@ -12,6 +12,7 @@ import witnessmark.quantity.typed.Typed;
  * @param <T> what it measures
  * @param field which field
  * @param parse text to measure
+ * @param text a measure as it would be typed into the field without its unit
  * @param of the measure in a run, or null when not recorded
  * @param number the measure as a whole number of its unit
  * @param shown a whole number of its unit as what is shown
@@ -22,6 +23,7 @@ import witnessmark.quantity.typed.Typed;
 record Figure<T>(
         RunField field,
         Function<String, Typed<T>> parse,
+        Function<T, String> text,
         Function<Run, @Nullable T> of,
         Function<T, Long> number,
         LongFunction<Object> shown,

@@ -21,6 +21,7 @@ final class Figures {
     final Figure<EngineSpeed> highest = new Figure<>(
             RunField.HIGHEST,
             TypedFigure::engineSpeed,
+            speed -> Integer.toString(speed.rpm()),
             Run::highest,
             speed -> (long) speed.rpm(),
             rpm -> new EngineSpeed(Math.toIntExact(rpm)),
@@ -31,6 +32,7 @@ final class Figures {
     final Figure<Integer> overRevs = count(RunField.OVER_REVS, Run::overRevs, 200);
     final Figure<Integer> heatCycles = count(RunField.HEAT_CYCLES, Run::heatCycles, 20);
     final Figure<Integer> raceStarts = count(RunField.RACE_STARTS, Run::raceStarts, 20);
+    final Figure<RunningTime> running = time(RunField.RUNNING, Run::running);
     final Figure<RunningTime> warmUp = time(RunField.WARM_UP, Run::warmUp);
     final Figure<RunningTime> track = time(RunField.TRACK, Run::track);
     final Figure<RunningTime> loaded = time(RunField.LOADED, Run::loaded);
@@ -51,6 +53,7 @@ final class Figures {
         this.oilPressure = new Figure<>(
                 RunField.OIL_PRESSURE,
                 text -> TypedFigure.read(text, units.pressure()),
+                pressure -> AsTyped.figure(units.pressure(), pressure),
                 Run::oilPressure,
                 Pressure::pascals,
                 Pressure::new,
@@ -60,6 +63,7 @@ final class Figures {
         this.oilAdded = new Figure<>(
                 RunField.OIL_ADDED,
                 text -> TypedFigure.read(text, units.volume()),
+                volume -> AsTyped.figure(units.volume(), volume),
                 Run::oilAdded,
                 Volume::microlitres,
                 Volume::new,
@@ -69,6 +73,7 @@ final class Figures {
         this.distance = new Figure<>(
                 RunField.DISTANCE,
                 text -> TypedFigure.read(text, units.distance()),
+                distance -> AsTyped.figure(units.distance(), distance),
                 Run::distance,
                 Distance::metres,
                 Distance::new,
@@ -97,7 +102,16 @@ final class Figures {
     }
 
     private static Figure<Integer> count(RunField field, Function<Run, @Nullable Integer> of, long most) {
-        return new Figure<>(field, TypedFigure::count, of, Integer::longValue, n -> Math.toIntExact(n), 0, most, most);
+        return new Figure<>(
+                field,
+                TypedFigure::count,
+                count -> Integer.toString(count),
+                of,
+                Integer::longValue,
+                n -> Math.toIntExact(n),
+                0,
+                most,
+                most);
     }
 
     private Figure<Temperature> temperature(
@@ -105,6 +119,7 @@ final class Figures {
         return new Figure<>(
                 field,
                 text -> TypedFigure.read(text, units.temperature()),
+                temperature -> AsTyped.figure(units.temperature(), temperature),
                 of,
                 Temperature::millikelvin,
                 Temperature::new,
@@ -115,6 +130,7 @@ final class Figures {
 
     private static Figure<RunningTime> time(RunField field, Function<Run, @Nullable RunningTime> of) {
         long day = 24L * 3_600_000;
-        return new Figure<>(field, TypedTime::read, of, RunningTime::millis, RunningTime::new, 0, day, day);
+        return new Figure<>(
+                field, TypedTime::read, AsTyped::time, of, RunningTime::millis, RunningTime::new, 0, day, day);
     }
 }

@@ -1,5 +1,6 @@
 package witnessmark.logbook.run;
 
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -22,24 +23,43 @@ import witnessmark.ledger.result.Effect;
 import witnessmark.ledger.result.EffectOfRun;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.LimitUse;
-import witnessmark.logbook.View;
 import witnessmark.quantity.Counter;
 
-/** Works out what a run would do before it is written. */
+/** Works out what a run would do, against a logbook without it. */
 final class Forecast {
     private static final EnumSet<Zone> REBUILT = EnumSet.of(Zone.BOTTOM_END);
 
     private final Facts facts;
     private final LifeLedger ledger;
 
-    Forecast(View view) {
-        this.facts = view.facts();
-        this.ledger = view.ledger();
+    /** @param without the lives of everything but the run */
+    Forecast(LifeLedger without) {
+        this.facts = without.facts();
+        this.ledger = without;
     }
 
+    /** What a run that is not yet written would do. */
     RunDoes of(Entry<Run> run) {
+        return looking(run, run.fact().start().day(), null);
+    }
+
+    /**
+     * What a written run does once it is corrected.
+     *
+     * @param today what was to come before this day is past
+     * @param asWritten the lives with the run as it is written now
+     */
+    RunDoes of(Entry<Run> run, LocalDate today, LifeLedger asWritten) {
+        LocalDate day = run.fact().start().day();
+        return looking(
+                run,
+                day.isBefore(today) ? today : day,
+                sinceRebuild(asWritten, run.fact().engine()));
+    }
+
+    private RunDoes looking(Entry<Run> run, LocalDate from, @Nullable Life asWritten) {
         EffectOfRun effect = RunEffect.of(ledger, run);
-        LookAhead ahead = LookAhead.after(facts, run.fact());
+        LookAhead ahead = LookAhead.after(facts, run.fact(), from);
         Id<Engine> engine = run.fact().engine();
         List<LimitEffect> limits =
                 effect.limits().stream().map(each -> named(each, ahead)).toList();
@@ -47,6 +67,7 @@ final class Forecast {
                 facts.of(Engine.class).get(engine).number(),
                 sinceRebuild(ledger, engine),
                 sinceRebuild(ledger.after(facts.with(List.of(run))), engine),
+                asWritten,
                 effect.engine(),
                 limits,
                 withoutLimit(run.fact(), effect));

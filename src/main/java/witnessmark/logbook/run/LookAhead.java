@@ -1,5 +1,6 @@
 package witnessmark.logbook.run;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -34,19 +35,23 @@ final class LookAhead {
         this.coming = coming;
     }
 
-    /** What comes after a run that is not yet written. */
-    static LookAhead after(Facts facts, Run run) {
+    /**
+     * What comes after a run.
+     *
+     * @param day what was to come before this day is past
+     */
+    static LookAhead after(Facts facts, Run run, LocalDate day) {
         Id<Car> car = run.car();
         List<PlannedRun> coming = new ArrayList<>();
         if (car != null) {
             NextRun next = new NextRun(facts);
             Id<Event> event = run.event();
-            if (event != null) {
+            if (event != null && !facts.of(Event.class).get(event).lastDay().isBefore(day)) {
                 next.left(event, car).stream()
                         .filter(planned -> !planned.id().equals(run.planned()))
                         .forEach(planned -> coming.add(planned.fact()));
             }
-            nextEvent(facts, car, run)
+            nextEvent(facts, car, run, day)
                     .ifPresent(entry -> next.left(entry.id(), car).forEach(planned -> coming.add(planned.fact())));
         }
         return new LookAhead(facts, run.event(), coming);
@@ -88,11 +93,11 @@ final class LookAhead {
         };
     }
 
-    private static Optional<Entry<Event>> nextEvent(Facts facts, Id<Car> car, Run run) {
+    private static Optional<Entry<Event>> nextEvent(Facts facts, Id<Car> car, Run run, LocalDate day) {
         return facts.of(Event.class)
                 .inForce()
                 .filter(event -> !event.id().equals(run.event()))
-                .filter(event -> event.fact().firstDay().isAfter(run.start().day()))
+                .filter(event -> event.fact().firstDay().isAfter(day))
                 .filter(event -> entered(facts, event.id(), car))
                 .min(Comparator.comparing(event -> event.fact().firstDay()));
     }

@@ -23,6 +23,8 @@ public record Note(Kind kind, List<Object> facts) {
         ENGINE_SINCE,
         /** Engine, its life in running time since its last rebuild: on the dyno. */
         ENGINE_ON_DYNO,
+        /** Engine that took the run. */
+        ENGINE_RAN,
         FROM_CALENDAR,
         /** Name of the next event, its first day. */
         NEXT_EVENT,

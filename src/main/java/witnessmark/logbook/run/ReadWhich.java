@@ -17,7 +17,6 @@ import witnessmark.domain.Person;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.RunKind;
 import witnessmark.domain.StartKnown;
-import witnessmark.logbook.View;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -32,15 +31,16 @@ final class ReadWhich {
     private static final LocalTime NOON = LocalTime.NOON;
     private static final long BETWEEN_RUNS_MINUTES = 30;
 
-    private final View view;
     private final Facts facts;
+    private final ZoneId home;
     private final RunsBefore before;
     private final LocalDate today;
     private final DayOrder days;
 
-    ReadWhich(View view, RunsBefore before, LocalDate today, DayOrder days) {
-        this.view = view;
-        this.facts = view.facts();
+    /** @param home the team's zone, for runs at no event */
+    ReadWhich(Facts facts, ZoneId home, RunsBefore before, LocalDate today, DayOrder days) {
+        this.facts = facts;
+        this.home = home;
         this.before = before;
         this.today = today;
         this.days = days;
@@ -55,8 +55,7 @@ final class ReadWhich {
         @Nullable Id<PlannedRun> planned = Keys.planned(which).orElse(null);
         @Nullable Id<Person> driver = id(typed.getOrDefault(RunField.DRIVER, ""));
         @Nullable LocalDate day = day(typed.getOrDefault(RunField.DATE, ""), out);
-        ZoneId zone =
-                event == null ? view.zone() : facts.of(Event.class).get(event).zone();
+        ZoneId zone = event == null ? home : facts.of(Event.class).get(event).zone();
         Out start = day == null
                 ? new Out(null, StartKnown.TYPED)
                 : start(typed.getOrDefault(RunField.OUT_AT, ""), day, zone, planned, car, running, out);

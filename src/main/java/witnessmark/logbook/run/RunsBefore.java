@@ -22,9 +22,16 @@ final class RunsBefore {
 
     private final List<Entry<Run>> latestFirst;
     private final Facts facts;
+    private final @Nullable Moment until;
 
     RunsBefore(Facts facts) {
+        this(facts, null);
+    }
+
+    /** @param until the last run is the last that went out before this; null for the last of all */
+    RunsBefore(Facts facts, @Nullable Moment until) {
         this.facts = facts;
+        this.until = until;
         List<Entry<Run>> runs = new ArrayList<>(facts.of(Run.class).where(run -> run.perhapsSame() == null));
         runs.sort(Comparator.comparing((Entry<Run> run) -> run.fact().start()).reversed());
         this.latestFirst = runs;
@@ -36,7 +43,11 @@ final class RunsBefore {
     }
 
     Optional<Entry<Run>> last(Predicate<Run> asked) {
-        return latestFirst.stream().filter(run -> asked.test(run.fact())).findFirst();
+        Moment before = until;
+        return latestFirst.stream()
+                .filter(run -> before == null || run.fact().start().isBefore(before))
+                .filter(run -> asked.test(run.fact()))
+                .findFirst();
     }
 
     /** What the last runs of an engine on the track read, newest first, where they read it. */

@@ -43,7 +43,7 @@ final class WhichNotes {
     }
 
     /** Beside a figure that is fine: the limiter, what counts as an over-rev, how long a lap was. */
-    private void figures(Which which, Map<RunField, Object> values, Map<RunField, FieldReading> out) {
+    void figures(Which which, Map<RunField, Object> values, Map<RunField, FieldReading> out) {
         if (isFine(out, RunField.HIGHEST) && !isEcho(out, RunField.HIGHEST)) {
             limiter(which).ifPresent(note -> out.put(RunField.HIGHEST, FieldReading.fine(note)));
         }

@@ -1,15 +1,14 @@
 package witnessmark.logbook.run;
 
-import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.StringJoiner;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
 import witnessmark.domain.DriverAsked;
-import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.HowKnown;
 import witnessmark.domain.Id;
@@ -18,76 +17,118 @@ import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
 import witnessmark.domain.SpeedSource;
-import witnessmark.domain.Standing;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
 
-/** Makes the run that the fields of the sheet tell of. */
+/** Makes the run that the fields of the sheet tell of; of a written run, what the sheet has no field for stays. */
 final class WriteRun {
     private final Facts facts;
     private final Figures figures;
-    private final Map<RunField, Object> values = new EnumMap<>(RunField.class);
+    private final Map<RunField, Object> values;
+    private final @Nullable Run was;
+    private final Set<RunField> changed;
 
-    WriteRun(Facts facts, Figures figures) {
-        this.facts = facts;
-        this.figures = figures;
-    }
-
-    void put(RunField field, Object value) {
-        values.put(field, value);
-    }
-
-    Map<RunField, Object> values() {
-        return values;
+    /**
+     * A new run.
+     *
+     * @param values what was measured, each under its own field
+     */
+    WriteRun(Facts facts, Figures figures, Map<RunField, Object> values) {
+        this(facts, figures, values, null, Set.of());
     }
 
     /**
-     * The run, not yet written.
+     * A run to be corrected.
      *
-     * @param which whose engine and start are known
+     * @param was the run as it is written
+     * @param changed the fields in which something else stands now
      */
-    Entry<Run> entry(
-            Id<Run> id,
-            Which which,
-            RunningTime running,
-            Map<RunField, FieldReading> fields,
-            Map<RunField, String> typed) {
-        Run run = new Run(
+    WriteRun(
+            Facts facts,
+            Figures figures,
+            Map<RunField, Object> values,
+            @Nullable Run was,
+            Set<RunField> changed) {
+        this.facts = facts;
+        this.figures = figures;
+        this.values = values;
+        this.was = was;
+        this.changed = changed;
+    }
+
+    /** @param which whose engine and start are known */
+    Run run(
+            Which which, RunningTime running, Map<RunField, FieldReading> fields, Map<RunField, String> typed) {
+        Moment start = Objects.requireNonNull(which.start());
+        return new Run(
                 Objects.requireNonNull(which.engine()),
                 which.car(),
                 which.event(),
                 which.planned(),
                 which.kind(),
                 name(which),
-                Objects.requireNonNull(which.start()),
+                start,
                 which.startKnown(),
-                null,
+                in(start),
                 which.driver(),
                 running,
-                KnownBy.all(Coded.of(HowKnown.class, typed.getOrDefault(RunField.KNOWN, HowKnown.TIMED.code()))),
+                knownBy(typed),
                 value(figures.track),
                 value(figures.warmUp),
                 value(figures.loaded),
-                null,
+                kept(Run::highSpeed),
                 value(figures.distance),
                 value(figures.laps),
                 value(figures.raceStarts),
-                null,
+                kept(Run::engineStarts),
                 value(figures.heatCycles),
-                null,
+                kept(Run::pulls),
                 value(figures.overRevs),
                 value(figures.highest),
-                values.containsKey(RunField.HIGHEST) ? SpeedSource.LOGGER : null,
+                highestFrom(),
                 value(figures.water),
                 value(figures.oil),
                 value(figures.oilPressure),
                 value(figures.oilAdded),
                 value(figures.ambient),
                 Coded.of(DriverAsked.class, typed.getOrDefault(RunField.DRIVER_ASKED, DriverAsked.NOT_ASKED.code())),
-                typed.getOrDefault(RunField.REMARKS, "").strip(),
-                asTyped(typed),
-                queried(fields),
-                null);
-        return new Entry<>(id, run, Standing.IN_FORCE, null, 1);
+                remarks(typed),
+                was == null ? AsTyped.of(typed) : AsTyped.corrected(was, typed, changed),
+                was != null && changed.isEmpty() ? was.queried() : queried(fields),
+                was == null ? null : was.perhapsSame());
+    }
+
+    /** A run that went out earlier or later than was written came back as much earlier or later. */
+    private @Nullable Moment in(Moment start) {
+        Moment in = was == null ? null : was.in();
+        if (was == null || in == null || start.equals(was.start())) {
+            return in;
+        }
+        long moved = start.epochMillis() - was.start().epochMillis();
+        return Moment.of(java.time.Instant.ofEpochMilli(in.epochMillis() + moved), start.zone());
+    }
+
+    private KnownBy knownBy(Map<RunField, String> typed) {
+        HowKnown how = Coded.of(HowKnown.class, typed.getOrDefault(RunField.KNOWN, HowKnown.TIMED.code()));
+        if (was == null) {
+            return KnownBy.all(how);
+        }
+        return changed.contains(RunField.KNOWN) ? was.knownBy().with(Counter.RUNNING, how) : was.knownBy();
+    }
+
+    private @Nullable SpeedSource highestFrom() {
+        if (!values.containsKey(RunField.HIGHEST)) {
+            return null;
+        }
+        boolean again = was != null && was.highest() != null;
+        return again ? kept(Run::highestFrom) : SpeedSource.LOGGER;
+    }
+
+    private String remarks(Map<RunField, String> typed) {
+        return was != null && !changed.contains(RunField.REMARKS)
+                ? was.remarks()
+                : typed.getOrDefault(RunField.REMARKS, "").strip();
     }
 
     private static String queried(Map<RunField, FieldReading> fields) {
@@ -99,6 +140,9 @@ final class WriteRun {
 
     private String name(Which which) {
         Id<PlannedRun> planned = which.planned();
+        if (was != null && Objects.equals(planned, was.planned()) && which.kind() == was.kind()) {
+            return was.name();
+        }
         if (planned != null) {
             return facts.of(PlannedRun.class).get(planned).name();
         }
@@ -107,18 +151,12 @@ final class WriteRun {
                 + kind.code().substring(1);
     }
 
+    private <T> @Nullable T kept(Function<Run, @Nullable T> of) {
+        return was == null ? null : of.apply(was);
+    }
+
     @SuppressWarnings("unchecked") // each figure's value was put under its own field
     private <T> @Nullable T value(Figure<T> figure) {
         return (T) values.get(figure.field());
-    }
-
-    private static String asTyped(Map<RunField, String> typed) {
-        StringJoiner lines = new StringJoiner("\n");
-        typed.forEach((field, text) -> {
-            if (field.measured() && field != RunField.REMARKS && !text.isBlank()) {
-                lines.add(field.key() + "=" + text.strip());
-            }
-        });
-        return lines.toString();
     }
 }
