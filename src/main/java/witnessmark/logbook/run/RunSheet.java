@@ -130,8 +130,7 @@ public final class RunSheet implements TypedRun {
             return new RunReading(fields, null, List.of());
         }
         Run run = new WriteRun(view.facts(), figures, values).run(which, running, fields, typed);
-        Entry<Run> entry =
-                SameRun.marked(view.facts(), new Entry<>(ids.next(), run, Standing.IN_FORCE, null, 1));
+        Entry<Run> entry = SameRun.marked(view.facts(), new Entry<>(ids.next(), run, Standing.IN_FORCE, null, 1));
         AsOf today = new AsOf(desk.today().day(), view.zone());
         return new RunReading(fields, entry, WholeRun.problems(view.facts(), entry, today));
     }

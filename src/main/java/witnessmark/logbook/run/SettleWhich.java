@@ -53,7 +53,10 @@ final class SettleWhich {
         }
         return changed.contains(RunField.EVENT)
                 && read.event() != null
-                && !facts.of(Event.class).get(read.event()).zone().equals(was.start().zone());
+                && !facts.of(Event.class)
+                        .get(read.event())
+                        .zone()
+                        .equals(was.start().zone());
     }
 
     private void notes(Which which, boolean moved, Map<RunField, FieldReading> out) {
@@ -63,8 +66,7 @@ final class SettleWhich {
             out.put(RunField.CAR, FieldReading.fine(Note.of(Note.Kind.ENGINE_RAN, number)));
         } else {
             out.putIfAbsent(
-                    RunField.CAR,
-                    FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, name(which.car()))));
+                    RunField.CAR, FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, name(which.car()))));
         }
         if (!moved) {
             out.put(RunField.OUT_AT, FieldReading.fine(start()));

@@ -44,12 +44,7 @@ final class WriteRun {
      * @param was the run as it is written
      * @param changed the fields in which something else stands now
      */
-    WriteRun(
-            Facts facts,
-            Figures figures,
-            Map<RunField, Object> values,
-            @Nullable Run was,
-            Set<RunField> changed) {
+    WriteRun(Facts facts, Figures figures, Map<RunField, Object> values, @Nullable Run was, Set<RunField> changed) {
         this.facts = facts;
         this.figures = figures;
         this.values = values;
@@ -58,8 +53,7 @@ final class WriteRun {
     }
 
     /** @param which whose engine and start are known */
-    Run run(
-            Which which, RunningTime running, Map<RunField, FieldReading> fields, Map<RunField, String> typed) {
+    Run run(Which which, RunningTime running, Map<RunField, FieldReading> fields, Map<RunField, String> typed) {
         Moment start = Objects.requireNonNull(which.start());
         return new Run(
                 Objects.requireNonNull(which.engine()),

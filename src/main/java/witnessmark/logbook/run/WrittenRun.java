@@ -97,8 +97,7 @@ public final class WrittenRun implements TypedRun {
         if (running == null || which.engine() == null || which.start() == null) {
             return new RunReading(fields, null, List.of());
         }
-        Run run = new WriteRun(view.facts(), figures, values, entry.fact(), changed)
-                .run(which, running, fields, typed);
+        Run run = new WriteRun(view.facts(), figures, values, entry.fact(), changed).run(which, running, fields, typed);
         Entry<Run> next = perhapsSame(view, next(run));
         return new RunReading(fields, next, brought(view, next));
     }
@@ -153,7 +152,8 @@ public final class WrittenRun implements TypedRun {
             return Optional.empty();
         }
         View view = desk.view();
-        return Optional.of(new Forecast(view.ledger().after(without(view).others())).of(run, view.day(), view.ledger()));
+        return Optional.of(
+                new Forecast(view.ledger().after(without(view).others())).of(run, view.day(), view.ledger()));
     }
 
     /** Nothing of a written run changes by itself, but a run of the timetable cannot belong to another event. */
@@ -222,9 +222,10 @@ public final class WrittenRun implements TypedRun {
         if (last != null && last.all() == view.facts()) {
             return last;
         }
-        Facts others = view.facts()
-                .with(List.of(new Entry<>(entry.id(), entry.fact(), Standing.STRUCK_OUT, "", entry.rev())));
-        Without next = new Without(view.facts(), others, new RunsBefore(others, entry.fact().start()));
+        Facts others =
+                view.facts().with(List.of(new Entry<>(entry.id(), entry.fact(), Standing.STRUCK_OUT, "", entry.rev())));
+        Without next = new Without(
+                view.facts(), others, new RunsBefore(others, entry.fact().start()));
         without = next;
         return next;
     }

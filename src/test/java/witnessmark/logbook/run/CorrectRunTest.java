@@ -132,8 +132,9 @@ class CorrectRunTest {
                 String text = texts.get(figure.field());
                 assertThat(text.isEmpty()).isEqualTo(value == null);
                 if (value != null) {
-                    assertThat(figure.parse().apply(text).only()).hasValueSatisfying(read -> assertThat((Object) read)
-                            .isEqualTo(value));
+                    assertThat(figure.parse().apply(text).only())
+                            .hasValueSatisfying(
+                                    read -> assertThat((Object) read).isEqualTo(value));
                 }
             }
         }
@@ -180,7 +181,9 @@ class CorrectRunTest {
                 continue;
             }
             done++;
-            assertSameLives(book.view().ledger(), LifeLedger.of(loggedAtOnce(id), book.view().ledger().asOf()));
+            assertSameLives(
+                    book.view().ledger(),
+                    LifeLedger.of(loggedAtOnce(id), book.view().ledger().asOf()));
         }
         assertThat(done).isGreaterThan(3);
     }
@@ -191,8 +194,12 @@ class CorrectRunTest {
             case 1 -> with(open, RunField.LAPS, random.nextBoolean() ? "" : Integer.toString(random.nextInt(30)));
             case 2 -> with(open, RunField.OVER_REVS, Integer.toString(random.nextInt(3)));
             case 3 -> with(open, RunField.OUT_AT, String.format("%02d:%02d", 6 + random.nextInt(16), 7));
-            default -> with(open, RunField.DATE, (1 + random.nextInt(27)) + " " + List.of("Apr", "May", "Jun")
-                    .get(random.nextInt(3)) + " 2026");
+            default ->
+                with(
+                        open,
+                        RunField.DATE,
+                        (1 + random.nextInt(27)) + " "
+                                + List.of("Apr", "May", "Jun").get(random.nextInt(3)) + " 2026");
         };
     }
 
@@ -342,7 +349,9 @@ class CorrectRunTest {
     @Test
     void a_run_struck_out_is_seen_and_not_corrected() {
         Id<Run> id = race2();
-        new StrikeOut(book).strikeOut(open(id).entry(), "typed twice", "striking out").orThrow();
+        new StrikeOut(book)
+                .strikeOut(open(id).entry(), "typed twice", "striking out")
+                .orThrow();
         WrittenRun open = open(id);
 
         assertThat(open.texts()).containsEntry(RunField.OUT_AT, "15:00");
@@ -359,8 +368,10 @@ class CorrectRunTest {
         assertThat(open(again).entry().fact().perhapsSame()).isNotNull();
 
         assertThat(corrected(again, RunField.LAPS, "14").fact().perhapsSame()).isNotNull();
-        assertThat(corrected(again, RunField.OUT_AT, "10:00").fact().perhapsSame()).isNull();
-        assertThat(corrected(again, RunField.OUT_AT, "09:00").fact().perhapsSame()).isNotNull();
+        assertThat(corrected(again, RunField.OUT_AT, "10:00").fact().perhapsSame())
+                .isNull();
+        assertThat(corrected(again, RunField.OUT_AT, "09:00").fact().perhapsSame())
+                .isNotNull();
 
         new DecideSameRun(book).another(open(again).entry(), "another").orThrow();
         assertThat(corrected(again, RunField.LAPS, "13").fact().perhapsSame())
