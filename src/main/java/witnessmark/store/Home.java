@@ -3,7 +3,9 @@ package witnessmark.store;
 import com.fasterxml.uuid.Generators;
 import com.fasterxml.uuid.impl.TimeBasedEpochGenerator;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
@@ -18,6 +20,9 @@ final class Home {
     final Connections connections = new Connections(sql);
     final LogbookSchema schema;
 
+    /** The logbooks open in this process. Closing a file that was opened as a file would drop their locks. */
+    private final List<Path> open = new CopyOnWriteArrayList<>();
+
     private final TimeBasedEpochGenerator ids = Generators.timeBasedEpochGenerator();
 
     Home(Path dataFolder, LongSupplier clock, Supplier<String> device, Holder holder) {
@@ -31,6 +36,20 @@ final class Home {
     /** A new id; later ones sort after it. */
     UUID id() {
         return ids.generate();
+    }
+
+    /** Takes note that a logbook is open, until it is told of its closing. */
+    void opened(Path logbook) {
+        open.add(logbook);
+    }
+
+    void closed(Path logbook) {
+        open.remove(logbook);
+    }
+
+    /** Whether a logbook is open in this process, so that it must not be touched as a plain file. */
+    boolean isOpenHere(Path logbook) {
+        return open.contains(logbook);
     }
 
     /** The emergency journal. */

@@ -51,6 +51,10 @@ final class Opening {
         }
         try {
             Path path = asked.toRealPath();
+            Problem header = home.isOpenHere(path) ? null : Probe.header(path);
+            if (header != null) {
+                return Outcome.didNot(header); // before anything is made beside it
+            }
             if (!Files.isWritable(path) || !Files.isWritable(SafeFiles.folderOf(path))) {
                 return readOnly(path, Problem.of(ProblemKind.PLACE_READ_ONLY, path), true);
             }
@@ -90,10 +94,6 @@ final class Opening {
     }
 
     private Outcome<Logbook> writable(Path path, SideLock lock, boolean madeNow) {
-        Problem header = Probe.header(path);
-        if (header != null) {
-            return Outcome.didNot(header);
-        }
         Outcome<Integer> probed = probed(path);
         if (!probed.didWork()) {
             return Outcome.didNot(probed.problems());
@@ -157,10 +157,6 @@ final class Opening {
      * @param still nobody else in this process has the file open, and nobody may write it meanwhile
      */
     private Outcome<Logbook> readOnly(Path path, Problem why, boolean still) {
-        Problem header = still ? Probe.header(path) : null;
-        if (header != null) {
-            return Outcome.didNot(header);
-        }
         try {
             Database database =
                     still && !Probe.hasLog(path) ? home.connections.frozen(path) : home.connections.reader(path);

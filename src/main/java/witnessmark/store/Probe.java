@@ -40,13 +40,14 @@ final class Probe {
     /** What the first bytes tell, or null when they are a logbook's. Only while nobody in this process has it open. */
     static @Nullable Problem header(Path path) {
         try {
+            boolean log = hasLog(path); // asked first: when it is gone, all it held is in the file
             Header header = Header.of(path);
             long size = Files.size(path);
             String instead = header.notALogbook(size);
             if (instead != null) {
                 return Problem.of(ProblemKind.NOT_A_LOGBOOK, path, instead);
             }
-            return header.cutShort(size) && !hasLog(path)
+            return header.cutShort(size) && !log
                     ? Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, "the end of the file is missing")
                     : null;
         } catch (IOException e) {

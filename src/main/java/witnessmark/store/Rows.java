@@ -39,7 +39,11 @@ final class Rows {
     Facts facts(Database database) throws SQLException {
         List<Entry<?>> all = new ArrayList<>();
         for (RecordType<?> type : RecordTypes.all()) {
-            database.each(type.name() + "/all", row -> all.add(entry(type, row)));
+            try {
+                database.each(type.name() + "/all", row -> all.add(entry(type, row)));
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException("a row of " + type.name() + " holds what cannot be", e);
+            }
         }
         return Facts.none().with(all);
     }

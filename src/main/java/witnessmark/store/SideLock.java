@@ -6,10 +6,13 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -24,6 +27,7 @@ final class SideLock implements AutoCloseable {
     private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
     private static final int LONGEST_TEXT = 4_096;
     private static final int TRIES = 10;
+    private static final long TEXT_FOLLOWS_NANOS = 10_000_000;
 
     /** Who holds a lock. */
     record Held(String host, String person, long sinceMillis) {
@@ -67,15 +71,16 @@ final class SideLock implements AutoCloseable {
     static Try take(Path logbook, Held as, List<FileChannel> neverClosed) throws IOException {
         Path file = beside(logbook);
         for (int i = 0; i < TRIES; i++) {
-            if (!Files.exists(file)) {
-                SafeFiles.createPrivate(file);
+            make(file);
+            FileKey before = FileKey.of(file); // before it is opened: else a lock on a file removed since would do
+            FileChannel channel = channel(file);
+            if (channel == null) {
+                continue;
             }
-            FileKey before = FileKey.of(file);
-            FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
             try {
                 FileLock lock = channel.tryLock(LOCKED_BYTE, 1, false);
                 if (lock == null) {
-                    Held by = Held.of(read(channel));
+                    Held by = holder(channel);
                     channel.close();
                     return new Try(null, by);
                 }
@@ -87,7 +92,7 @@ final class SideLock implements AutoCloseable {
             } catch (OverlappingFileLockException e) {
                 LOG.debug("held by this process: {}", file, e);
                 neverClosed.add(channel);
-                return new Try(null, Held.of(read(channel)));
+                return new Try(null, holder(channel));
             } catch (IOException e) {
                 channel.close();
                 throw e;
@@ -117,6 +122,36 @@ final class SideLock implements AutoCloseable {
             LOG.debug("an open file cannot be removed here: {}", file, e);
             return false;
         }
+    }
+
+    private static void make(Path file) throws IOException {
+        try {
+            if (!Files.exists(file)) {
+                SafeFiles.createPrivate(file);
+            }
+        } catch (FileAlreadyExistsException e) {
+            LOG.debug("made by somebody else just now: {}", file, e);
+        }
+    }
+
+    /** A channel onto the lock file; null when somebody else has removed it just now. */
+    private static @Nullable FileChannel channel(Path file) throws IOException {
+        try {
+            return FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        } catch (NoSuchFileException e) {
+            LOG.debug("removed just now: {}", file, e);
+            return null;
+        }
+    }
+
+    /** Who holds it. The text follows the lock by a moment. */
+    private static Held holder(FileChannel channel) throws IOException {
+        Held held = Held.of(read(channel));
+        for (int i = 0; i < TRIES && held.sinceMillis() == 0; i++) {
+            LockSupport.parkNanos(TEXT_FOLLOWS_NANOS);
+            held = Held.of(read(channel));
+        }
+        return held;
     }
 
     private static String read(FileChannel channel) throws IOException {

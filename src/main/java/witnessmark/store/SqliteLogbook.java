@@ -57,6 +57,7 @@ final class SqliteLogbook implements Logbook {
         String id = database.text("logbook/all");
         this.backups = new Backups(home.backupFolder(id), home.clock, this::faultsOfCopy);
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
+        home.opened(path);
     }
 
     /** @param lock held already; let go of when the logbook is closed */
@@ -171,8 +172,11 @@ final class SqliteLogbook implements Logbook {
         if (writtenSinceBackup) {
             backUp().problems().forEach(problem -> LOG.error("no backup on closing: {}", problem));
         }
-        closed = true;
-        letGo();
+        if (!closed) {
+            closed = true;
+            letGo();
+            home.closed(path);
+        }
         if (lock != null) {
             lock.close();
         }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
@@ -17,6 +18,9 @@ import witnessmark.outcome.ProblemKind;
 /** Makes and opens logbooks, each one SQLite file. A program has one of these. */
 public final class SqliteLogbookFiles implements LogbookFiles {
     private static final Logger LOG = LoggerFactory.getLogger(SqliteLogbookFiles.class);
+
+    /** The file itself, and what SQLite would take for the last writes to it. */
+    private static final List<String> IN_THE_WAY = List.of("", "-wal", "-journal");
 
     private final Home home;
     private final Opening opening;
@@ -35,8 +39,11 @@ public final class SqliteLogbookFiles implements LogbookFiles {
     @Override
     public Outcome<Logbook> create(Path path) {
         Path file = path.toAbsolutePath().normalize();
-        if (Files.exists(file)) {
-            return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, file));
+        for (String ending : IN_THE_WAY) {
+            Path there = file.resolveSibling(file.getFileName() + ending);
+            if (Files.exists(there)) {
+                return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, there));
+            }
         }
         Path folder = SafeFiles.folderOf(file);
         if (!Files.isDirectory(folder)) {
