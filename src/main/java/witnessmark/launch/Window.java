@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.shell.CrashDialog;
 import witnessmark.desktop.shell.CrashNotice;
 import witnessmark.desktop.shell.Desk;
@@ -141,7 +143,10 @@ final class Window implements OpenLogbook {
         made.open(PlaceId.BEFORE_WE_GO);
         Optional<Problem> readOnly = opened.desk().logbook().readOnly();
         if (readOnly.isPresent()) {
-            notice(List.of(readOnly.get()));
+            Path path = opened.desk().logbook().path();
+            desk.notice(
+                    sentence(readOnly.get()),
+                    List.of(Buttons.plain(Caption.of(texts.get("shell.notice.again")), () -> open(path))));
         } else {
             places.shown();
         }
@@ -198,10 +203,18 @@ final class Window implements OpenLogbook {
         }
     }
 
+    /** Says what was met on the way; that the logbook is open for reading only is said already, with a way out. */
     private void notice(List<Problem> problems) {
-        if (!problems.isEmpty()) {
-            desk.notice(new Problems(texts, measures()).sentence(problems.get(0)), List.of());
-        }
+        OpenBook now = book;
+        Problem said = now == null ? null : now.desk().logbook().readOnly().orElse(null);
+        problems.stream()
+                .filter(problem -> !problem.equals(said))
+                .findFirst()
+                .ifPresent(problem -> desk.notice(sentence(problem), List.of()));
+    }
+
+    private String sentence(Problem problem) {
+        return new Problems(texts, measures()).sentence(problem);
     }
 
     private Measures measures() {

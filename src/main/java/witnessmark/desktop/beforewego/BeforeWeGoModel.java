@@ -161,8 +161,9 @@ public final class BeforeWeGoModel {
         String added = moved.now().lowest() == moved.now().highest()
                 ? amounts.amount(Counter.RUNNING, moved.now().total())
                 : measures.about(amounts.amount(Counter.RUNNING, moved.now().total()));
-        String event =
-                moved.event() == null ? lowered(moved.runs().get(0).fact().name()) : moved.event();
+        Run first = moved.runs().get(0).fact();
+        String outing = first.name().isEmpty() ? records.label(records.word(first.kind())) : first.name();
+        String event = moved.event() == null ? outing : moved.event();
         return new OutLine(
                 texts.get("beforewego.moved.title", moved.number(), hoursAlone(moved.before()), added),
                 texts.get("beforewego.moved.event", event, moved.runs().size()),

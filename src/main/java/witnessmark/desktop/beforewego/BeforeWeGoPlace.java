@@ -38,6 +38,8 @@ public final class BeforeWeGoPlace implements Place {
     private final JButton again;
     private final List<Consumer<String>> onDay = new ArrayList<>();
     private String day = "";
+    /** On arrival there may be nothing yet to give the focus to. */
+    private boolean focusWhenShown = true;
     private @Nullable Aside aside;
 
     /**
@@ -123,8 +125,8 @@ public final class BeforeWeGoPlace implements Place {
             page.revalidate();
             page.repaint();
             desk.heading(PlaceId.BEFORE_WE_GO, day);
+            focusWhenShown = true;
             refresh();
-            panel.firstFocus().requestFocusInWindow();
         }
     }
 
@@ -138,8 +140,7 @@ public final class BeforeWeGoPlace implements Place {
     }
 
     private void show(StandingLines lines) {
-        boolean first = day.isEmpty();
-        boolean another = !first && !day.equals(lines.day());
+        boolean another = !day.isEmpty() && !day.equals(lines.day());
         day = lines.day();
         panel.show(lines);
         if (another) {
@@ -148,8 +149,9 @@ public final class BeforeWeGoPlace implements Place {
         desk.waiting(PlaceId.BEFORE_WE_GO, lines.over());
         Aside shown = aside;
         desk.heading(PlaceId.BEFORE_WE_GO, shown == null ? day : shown.heading());
-        if (first && shown == null && page.isShowing()) {
-            panel.firstFocus().requestFocusInWindow(); // on arrival there was nothing to give it to
+        if (focusWhenShown && shown == null && page.isShowing()) {
+            panel.firstFocus().requestFocusInWindow();
         }
+        focusWhenShown = false;
     }
 }

@@ -96,11 +96,11 @@ final class NearestSheet {
     @Nullable
     JComponent first() {
         for (var component : rows.getComponents()) {
-            if (component instanceof OpenRow || component instanceof JButton) {
-                return (JComponent) component;
+            if (component instanceof OpenRow row) {
+                return row;
             }
         }
-        return null;
+        return fitPart.isShowing() ? fitPart : setLimit.isShowing() ? setLimit : null;
     }
 
     JButton toggleButton() {
@@ -147,7 +147,10 @@ final class NearestSheet {
 
     private void say(String key, JButton leadsOn) {
         rows.add(Lettering.paragraph(texts.get(key), Styles.QUIET_INK), "growx, gap 8 8 8 8");
-        rows.add(leadsOn, "growx 0, gap 8 8 0 12");
+        JPanel way = new JPanel(new MigLayout("insets 0 8 12 8, gap 0"));
+        way.setOpaque(false);
+        way.add(leadsOn);
+        rows.add(way, "growx");
     }
 
     private JPanel foot() {
