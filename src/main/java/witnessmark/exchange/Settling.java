@@ -14,6 +14,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
 import witnessmark.domain.Standing;
+import witnessmark.domain.Team;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.outcome.ProblemKind;
@@ -190,6 +191,8 @@ final class Settling<F extends Fact> {
             problems.at(row.line(), null, ProblemKind.DUPLICATE, row.label());
         } else if (known != null && sameness.same(known, wanted)) {
             take(draft, known.id().value(), null);
+        } else if (wanted.inForce() && fact instanceof Team team && sameness.nameTaken(fact)) {
+            problems.at(row.line(), sameness.nameHeading(), ProblemKind.ANOTHER_TEAM, team.name(), teamHere());
         } else if (wanted.inForce() && sameness.nameTaken(fact)) {
             problems.at(
                     row.line(),
@@ -201,6 +204,15 @@ final class Settling<F extends Fact> {
             long rev = known == null ? 1 : known.rev() + 1;
             take(draft, row.id(), new Entry<>(wanted.id(), fact, wanted.standing(), wanted.struckBecause(), rev));
         }
+    }
+
+    private String teamHere() {
+        return reading.known()
+                .of(Team.class)
+                .inForce()
+                .findFirst()
+                .map(team -> team.fact().name())
+                .orElseThrow();
     }
 
     private @Nullable UUID settledId(UUID id) {

@@ -104,6 +104,8 @@ public enum ProblemKind {
     NOT_A_SEASON_FOLDER(1, true),
     /** version found, newest version known. */
     SEASON_FOLDER_NEWER(2, true),
+    /** the folder's team, the logbook's. */
+    ANOTHER_TEAM(2, true),
     /** folder: it has something in it that is not ours. */
     FOLDER_NOT_EMPTY(1, true),
 

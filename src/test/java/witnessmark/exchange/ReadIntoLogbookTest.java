@@ -1,6 +1,7 @@
 package witnessmark.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static witnessmark.outcome.ProblemKind.ANOTHER_TEAM;
 import static witnessmark.outcome.ProblemKind.NAME_TAKEN;
 import static witnessmark.outcome.ProblemKind.REFERENCE_UNKNOWN;
 import static witnessmark.outcome.ProblemKind.VALUE_UNREADABLE;
@@ -17,6 +18,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.domain.Standing;
+import witnessmark.domain.Team;
 import witnessmark.outcome.Outcome;
 
 /** A folder read into a logbook that holds something already: nothing twice, nothing lost. */
@@ -65,6 +67,28 @@ class ReadIntoLogbookTest extends ReadingTest {
         SeasonText season = SeasonText.empty().text("entries.csv", "event,car,engine\nAway,57,K03\n");
         assertThat(into(logbook(), season).orThrow().get(0).fact())
                 .isEqualTo(new EventEntry(Id.parse(Folders.id(26)), Id.parse(Folders.id(6)), Id.parse(Folders.id(10))));
+    }
+
+    @Test
+    void the_row_of_another_team_is_left_out_and_says_whose_the_logbook_is() {
+        Facts logbook = logbook();
+        String here = logbook.of(Team.class)
+                .inForce()
+                .findFirst()
+                .orElseThrow()
+                .fact()
+                .name();
+        SeasonText season = SeasonText.empty()
+                .text(
+                        "team.csv",
+                        "name,zone,currency,running_above_rpm,loaded_above_rpm,high_speed_above_rpm\n"
+                                + "Fenwick Lane,Europe/London,EUR,500,3000,7500\n")
+                .text("cars.csv", "name,note\n99,\n");
+        Outcome<List<Entry<?>>> read = into(logbook, season);
+        assertThat(read.problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.kind()).isEqualTo(ANOTHER_TEAM);
+            assertThat(problem.facts()).containsExactly("Fenwick Lane", here);
+        });
     }
 
     @Test

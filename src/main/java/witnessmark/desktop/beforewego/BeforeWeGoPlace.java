@@ -40,6 +40,7 @@ public final class BeforeWeGoPlace implements Place {
     private String day = "";
     /** On arrival there may be nothing yet to give the focus to. */
     private boolean focusWhenShown = true;
+
     private @Nullable Aside aside;
 
     /**
