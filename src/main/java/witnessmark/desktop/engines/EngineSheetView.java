@@ -43,8 +43,8 @@ final class EngineSheetView {
         /** Shows the entries behind a figure. */
         void behind(Shown figure);
 
-        /** Shows the history of an entry on the line of life. */
-        void history(LifeMark mark);
+        /** Opens an entry on the line of life. */
+        void open(LifeMark mark);
 
         /** Opens the record of a point on the chart, by the text of its identity. */
         void record(String record);
@@ -62,7 +62,7 @@ final class EngineSheetView {
         head = new EngineHead(open);
         LineOfLifePainter painter = new LineOfLifePainter(
                 line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
-        lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::history);
+        lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::open);
         build = new BuildTab(texts, open);
         lives = new LivesTab(texts, open);
         curves = new CurvesTab(texts, asked::record, asked::say);

@@ -17,6 +17,7 @@ import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
+import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.engines.EngineSheet;
 import witnessmark.logbook.engines.Engines;
@@ -351,6 +352,11 @@ public final class EnginesPlace implements Place {
         }
 
         @Override
+        public void open(BehindLine line) {
+            window.go(PlaceId.RUN_SHEET, line.id());
+        }
+
+        @Override
         public void history(BehindLine line) {
             EnginesPlace.this.history(line.source(), behindModel.named(line));
         }
@@ -363,9 +369,14 @@ public final class EnginesPlace implements Place {
             EnginesPlace.this.behind(figure);
         }
 
+        /** A run opens on its sheet, where it can be corrected; of anything else the history is shown. */
         @Override
-        public void history(LifeMark mark) {
-            EnginesPlace.this.history(mark.source(), mark.words());
+        public void open(LifeMark mark) {
+            if (mark.source().fact() instanceof Run) {
+                window.go(PlaceId.RUN_SHEET, mark.source().id().text());
+            } else {
+                EnginesPlace.this.history(mark.source(), mark.words());
+            }
         }
 
         @Override
@@ -373,7 +384,7 @@ public final class EnginesPlace implements Place {
             sheet.line().marks().stream()
                     .filter(mark -> mark.source().id().text().equals(record))
                     .findFirst()
-                    .ifPresent(this::history);
+                    .ifPresent(this::open);
         }
 
         @Override

@@ -25,6 +25,7 @@ final class EntryActions extends JPanel {
     private final JButton restore;
     private final JButton same;
     private final JButton another;
+    private final JButton open;
     private final JButton history;
     private final JPanel buttons = row();
     private final JPanel asking = row();
@@ -41,7 +42,9 @@ final class EntryActions extends JPanel {
         restore = button("engines.entry.restore", work::restore);
         same = button("engines.entry.same", work::same);
         another = button("engines.entry.another", work::another);
+        open = button("engines.entry.open", work::open);
         history = button("engines.entry.history", work::history);
+        buttons.add(open);
         buttons.add(strike);
         buttons.add(restore);
         buttons.add(same);
@@ -83,6 +86,9 @@ final class EntryActions extends JPanel {
         enable(another, line != null && line.canSettle(), "engines.entry.another");
         strike.setVisible(line == null || !line.canRestore());
         restore.setVisible(line != null && line.canRestore());
+        open.setVisible(line == null || line.canOpen());
+        open.setEnabled(line != null);
+        open.setToolTipText(texts.get("engines.entry.open.tip"));
         history.setEnabled(line != null);
         revalidate();
     }

@@ -14,6 +14,9 @@ interface EntryWork {
     /** Settles that it is a run of its own. */
     void another(BehindLine line);
 
+    /** Opens the run on the run sheet, where it can be corrected. */
+    void open(BehindLine line);
+
     /** Shows who changed it, when and why. */
     void history(BehindLine line);
 }

@@ -62,6 +62,10 @@ final class DoesModel {
     String engine(RunDoes does) {
         StringBuilder line = new StringBuilder(
                 texts.get("runsheet.does.engine", does.engine(), lives.life(does.before()), lives.life(does.after())));
+        Life written = does.asWritten();
+        if (written != null && !written.equals(does.after())) {
+            line.append(' ').append(texts.get("runsheet.does.as_written", lives.life(written)));
+        }
         counted(does, Counter.HEAT_CYCLES)
                 .ifPresent(cycles -> line.append(' ')
                         .append(texts.get("runsheet.does.counts", amounts.amount(Counter.HEAT_CYCLES, cycles))));

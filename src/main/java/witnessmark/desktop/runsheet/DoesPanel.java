@@ -25,14 +25,17 @@ final class DoesPanel extends JPanel {
 
     private final transient Texts texts;
     private final transient DoesModel does;
+    private final String waiting;
     private final transient StateWords states;
     private final JTextArea engine = Lettering.paragraph("", Styles.NOTE);
     private final JPanel rows = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
 
-    DoesPanel(RunWords words) {
+    /** @param waiting what is said while it cannot be told what the run does */
+    DoesPanel(RunWords words, String waiting) {
         super(new java.awt.BorderLayout());
         setOpaque(false);
         this.texts = words.texts();
+        this.waiting = waiting;
         this.does = new DoesModel(words);
         this.states = new StateWords(texts);
         rows.setOpaque(false);
@@ -47,7 +50,7 @@ final class DoesPanel extends JPanel {
     void show(Optional<RunDoes> answer) {
         rows.removeAll();
         if (answer.isEmpty()) {
-            say(texts.get("runsheet.does.waiting"));
+            say(waiting);
         } else {
             RunDoes now = answer.get();
             say(does.engine(now));

@@ -18,7 +18,7 @@ import witnessmark.wording.Texts;
 /** Keeps what is typed into one form as a draft, at most a second old while typing goes on. Event thread only. */
 final class KeptDraft {
     /** The one draft of a form for something not yet written. */
-    private static final String NEW = "new";
+    static final String NEW = "new";
 
     private static final Duration AGE = Duration.ofMillis(900);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
@@ -27,6 +27,7 @@ final class KeptDraft {
     private final Tasks tasks;
     private final Texts texts;
     private final String form;
+    private final String record;
     private final BooleanSupplier dirty;
     private final Supplier<Map<String, String>> fields;
     private final Runnable told;
@@ -36,6 +37,7 @@ final class KeptDraft {
 
     /**
      * @param form the name drafts of this form go under
+     * @param record the record it is for, {@link #NEW} for one not yet written
      * @param dirty whether there is anything to keep
      * @param fields what there is to keep
      * @param told when the line has changed
@@ -45,6 +47,7 @@ final class KeptDraft {
             Tasks tasks,
             Texts texts,
             String form,
+            String record,
             BooleanSupplier dirty,
             Supplier<Map<String, String>> fields,
             Runnable told) {
@@ -52,6 +55,7 @@ final class KeptDraft {
         this.tasks = tasks;
         this.texts = texts;
         this.form = form;
+        this.record = record;
         this.dirty = dirty;
         this.fields = fields;
         this.told = told;
@@ -75,7 +79,7 @@ final class KeptDraft {
 
     /** Reads the draft. Off the event thread. */
     Optional<Drafts.Draft> find() {
-        return book.logbook().drafts().find(form, NEW);
+        return book.logbook().drafts().find(form, record);
     }
 
     /** It was read and is on the form. */
@@ -91,7 +95,7 @@ final class KeptDraft {
 
     /** Throws the draft away. Off the event thread, as part of the work that saves. */
     void discardHere() {
-        book.logbook().drafts().discard(form, NEW);
+        book.logbook().drafts().discard(form, record);
     }
 
     /** The draft is gone. */
@@ -133,7 +137,7 @@ final class KeptDraft {
         Instant at = book.today().now();
         tasks.write(
                 texts.get("runsheet.draft.keeping"),
-                () -> book.logbook().drafts().keep(form, NEW, new Drafts.Draft(now, at)),
+                () -> book.logbook().drafts().keep(form, record, new Drafts.Draft(now, at)),
                 kept -> say(kept, at),
                 failure -> say(Drafts.Kept.NOT_KEPT, at));
     }

@@ -15,7 +15,8 @@ import witnessmark.desktop.form.Styles;
 /** The foot of a form: which fields need a look, what became of the draft, and the buttons. */
 final class RunFoot extends JPanel {
     private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6", "[]", "[]"));
-    private final JLabel draft = Lettering.line("", Styles.NOTE);
+    private final JLabel about = Lettering.cutLine("", Styles.NOTE);
+    private final JLabel draft = Lettering.cutLine("", Styles.NOTE);
     private List<String> shown = List.of();
 
     /** @param buttons in order, the main one last */
@@ -29,10 +30,19 @@ final class RunFoot extends JPanel {
         look.setVisible(false);
         JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         left.setOpaque(false);
+        about.setVisible(false);
         left.add(look, "wmin 0");
+        left.add(about, "wmin 0");
         left.add(draft, "wmin 0");
         add(left, "wmin 0");
         buttons.forEach(button -> add(button));
+    }
+
+    /** A line that stays, above what is said of the draft. */
+    void about(String line) {
+        about.setText(line);
+        about.setToolTipText(line);
+        about.setVisible(!line.isEmpty());
     }
 
     void draft(String line) {

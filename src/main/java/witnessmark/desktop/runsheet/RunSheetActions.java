@@ -1,6 +1,5 @@
 package witnessmark.desktop.runsheet;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,8 +9,6 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
-import witnessmark.desktop.shell.PlaceId;
-import witnessmark.desktop.task.Later;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Car;
 import witnessmark.domain.Entry;
@@ -20,7 +17,6 @@ import witnessmark.domain.Run;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.run.RunField;
-import witnessmark.logbook.run.RunReading;
 import witnessmark.logbook.run.RunSheet;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -29,8 +25,7 @@ import witnessmark.wording.Texts;
 /** What happens off the event thread for the run sheet: opening, drafts, the live forecast, saving, taking back. */
 final class RunSheetActions {
     private static final Logger LOG = LoggerFactory.getLogger(RunSheetActions.class);
-    private static final String FORM = "run sheet";
-    private static final Duration QUIET = Duration.ofMillis(120);
+    static final String FORM = "run sheet";
 
     private final RunContext context;
     private final Texts texts;
@@ -40,37 +35,12 @@ final class RunSheetActions {
     private final UndoActions undo;
     private final KeptDraft draft;
     private final Latest opening;
-    private final Latest forecasts;
-    private final Later forecastSoon;
     private final List<Runnable> listeners = new ArrayList<>();
-    private View view = new Nobody();
+    private SheetView view = SheetView.NOBODY;
     private @Nullable Id<Car> wanted;
-    private @Nullable RunReading forecast;
     private boolean begun;
     private boolean saving;
     private String failure = "";
-
-    /** What the actions ask of what is seen. */
-    interface View {
-        /** Puts the caret into a field and selects what stands there. */
-        void focus(RunField field);
-
-        /** The field in focus. */
-        Optional<RunField> focused();
-    }
-
-    /** While nothing is seen. */
-    private static final class Nobody implements View {
-        @Override
-        public void focus(RunField field) {
-            // nothing is there to take the focus
-        }
-
-        @Override
-        public Optional<RunField> focused() {
-            return Optional.empty();
-        }
-    }
 
     RunSheetActions(RunContext context, RunSheet sheet, RunSheetModel model, RunWords words, UndoActions undo) {
         this.context = context;
@@ -84,16 +54,16 @@ final class RunSheetActions {
                 context.tasks(),
                 texts,
                 FORM,
+                KeptDraft.NEW,
                 model::isDirty,
                 () -> model.draft(view.focused().orElse(null)),
                 this::tell);
         this.opening = new Latest(context.tasks());
-        this.forecasts = new Latest(context.tasks());
-        this.forecastSoon = context.tasks().later(QUIET, this::forecast);
-        model.onChange(this::modelChanged);
+        model.onChange(draft::typed);
+        LiveForecast.of(context.tasks(), texts, model);
     }
 
-    void seenBy(View seen) {
+    void seenBy(SheetView seen) {
         view = seen;
     }
 
@@ -276,34 +246,6 @@ final class RunSheetActions {
         return car == null
                 ? ""
                 : context.book().view().facts().of(Car.class).get(car).name();
-    }
-
-    // Looking on while somebody types
-
-    private void modelChanged() {
-        draft.typed();
-        context.window().draft(PlaceId.RUN_SHEET, model.isDirty());
-        if (model.reading() != forecast) {
-            forecast = model.reading();
-            forecastSoon.poke();
-        }
-    }
-
-    private void forecast() {
-        RunReading reading = model.reading();
-        if (reading.run() == null) {
-            forecasts.drop();
-            model.does(reading, Optional.empty());
-            return;
-        }
-        forecasts.run(
-                texts.get("runsheet.forecasting"),
-                () -> sheet.does(reading),
-                answer -> model.does(reading, answer),
-                thrown -> {
-                    LOG.error("what a run does could not be worked out", thrown);
-                    model.does(reading, Optional.empty());
-                });
     }
 
     /** The problems of the run as a whole, those that stop it first. */

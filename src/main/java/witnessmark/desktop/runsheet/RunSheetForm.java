@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
@@ -54,6 +55,30 @@ final class RunSheetForm extends JPanel {
     /** Told of the field the focus left, after the model. */
     void onLeave(Consumer<RunField> listener) {
         onLeave = listener;
+    }
+
+    /** Whether anything can be typed or picked; what stands there can be read and copied in any case. */
+    void editable(boolean yes) {
+        boxes.forEach((field, box) -> {
+            if (input(field) instanceof JTextComponent text) {
+                text.setEditable(yes);
+            } else {
+                input(field).setEnabled(yes);
+            }
+        });
+    }
+
+    /** Typing so far can no longer be taken back letter by letter. */
+    void forgetTyping() {
+        showing = true;
+        boxes.values().forEach(box -> {
+            if (box instanceof FieldBox field) {
+                field.load(field.text());
+            } else if (box instanceof NotesBox notes) {
+                notes.load(notes.text());
+            }
+        });
+        showing = false;
     }
 
     void focus(RunField field) {

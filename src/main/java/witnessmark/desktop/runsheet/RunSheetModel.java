@@ -8,13 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.run.Choice;
 import witnessmark.logbook.run.FieldReading;
 import witnessmark.logbook.run.RunDoes;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.RunReading;
-import witnessmark.logbook.run.RunSheet;
+import witnessmark.logbook.run.TypedRun;
+import witnessmark.logbook.run.WrittenRun;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -27,8 +29,9 @@ public final class RunSheetModel {
     private static final String CARET = "caret in";
     private static final Set<RunField> LEADING = Set.of(RunField.CAR, RunField.EVENT, RunField.PLANNED);
 
-    private final RunSheet sheet;
     private final List<Runnable> listeners = new ArrayList<>();
+    private TypedRun sheet;
+    private @Nullable WrittenRun written;
     private SheetText text = new SheetText();
     private @Nullable SheetText cleared;
     private RunReading reading;
@@ -37,8 +40,17 @@ public final class RunSheetModel {
     private String dateFollowed = "";
     private Optional<RunDoes> does = Optional.empty();
 
-    public RunSheetModel(RunSheet sheet) {
+    /** @param sheet what a new run is read with */
+    RunSheetModel(TypedRun sheet) {
         this.sheet = sheet;
+        this.reading = sheet.read(text.all());
+    }
+
+    /** @param written the run to correct */
+    RunSheetModel(WrittenRun written) {
+        this.sheet = written;
+        this.written = written;
+        start(new SheetText(), written.texts());
         this.reading = sheet.read(text.all());
     }
 
@@ -58,6 +70,11 @@ public final class RunSheetModel {
         return new EnumMap<>(text.all());
     }
 
+    /** What the fields are read with. */
+    TypedRun sheet() {
+        return sheet;
+    }
+
     List<Choice> choices(RunField field) {
         return sheet.choices(field, text.all());
     }
@@ -68,6 +85,14 @@ public final class RunSheetModel {
 
     /** The line under a field. */
     FieldLine line(RunField field) {
+        FieldLine line = lineNow(field);
+        if (isChanged(field)) {
+            return line.was(was(field));
+        }
+        return written == null ? line : line.quieter();
+    }
+
+    private FieldLine lineNow(RunField field) {
         FieldReading read = reading.of(field);
         Problem problem = read.problem();
         if (problem == null || !isTimeToSay(field, problem)) {
@@ -77,9 +102,26 @@ public final class RunSheetModel {
         return FieldLine.loud(read, problem, problem.stops() && !question);
     }
 
+    /** Whether something else stands in a field of a written run than is written. */
+    private boolean isChanged(RunField field) {
+        WrittenRun run = written;
+        return run != null && run.changed(text.all()).contains(field);
+    }
+
+    /** What stands in a field as the run is written: a text, or what was picked. */
+    private Object was(RunField field) {
+        Map<RunField, String> before = written == null ? Map.of() : written.texts();
+        String then = before.getOrDefault(field, "");
+        return sheet.choices(field, before).stream()
+                .filter(choice -> choice.key().equals(then))
+                .<Object>map(choice -> choice)
+                .findFirst()
+                .orElse(then);
+    }
+
     /** What is wrong with the run as a whole, or to be asked. */
     List<Problem> wholeRun() {
-        return text.isDirty() ? reading.problems() : List.of();
+        return isDirty() ? reading.problems() : List.of();
     }
 
     /** The fields that kept the run from being saved and still would; empty before anybody saved. */
@@ -102,7 +144,8 @@ public final class RunSheetModel {
 
     /** Whether something was typed that is not in the logbook. */
     boolean isDirty() {
-        return text.isDirty();
+        WrittenRun run = written;
+        return run == null ? text.isDirty() : !run.changed(text.all()).isEmpty();
     }
 
     /** Where the typing goes on: the first measured field that is empty. */
@@ -228,6 +271,49 @@ public final class RunSheetModel {
         reread();
     }
 
+    // A written run
+
+    /**
+     * The correction is saved. What was typed after that moment stays.
+     *
+     * @param saved the fields as they were saved
+     * @param now the run as it is written now
+     */
+    void corrected(Map<RunField, String> saved, WrittenRun now) {
+        reopen(now, field -> !text.of(field).equals(saved.getOrDefault(field, "")));
+    }
+
+    /** The run is written differently by now. Fields nobody changed follow; what was typed into others stays. */
+    void reopen(WrittenRun now) {
+        reopen(now, this::isChanged);
+    }
+
+    private void reopen(WrittenRun now, Predicate<RunField> stays) {
+        Map<RunField, String> typed = new EnumMap<>(RunField.class);
+        text.all().forEach((field, texts) -> {
+            if (stays.test(field)) {
+                typed.put(field, texts);
+            }
+        });
+        sheet = now;
+        written = now;
+        start(new SheetText(), now.texts());
+        typed.forEach((field, texts) -> {
+            text.type(field, texts);
+            text.leave(field);
+        });
+        cleared = null;
+        reread();
+    }
+
+    /** Puts every field back to what is written; {@link #putBack} undoes it once. */
+    void asWritten() {
+        WrittenRun run = written;
+        if (run != null) {
+            clear(run.texts());
+        }
+    }
+
     boolean canPutBack() {
         return cleared != null;
     }
@@ -277,7 +363,7 @@ public final class RunSheetModel {
             if (typed.contains(key)) {
                 text.type(field, now);
                 text.leave(field);
-            } else {
+            } else if (written == null) {
                 text.give(field, now);
             }
         }));
@@ -311,11 +397,13 @@ public final class RunSheetModel {
         RunField leading = changed == RunField.DATE && text.isTyped(RunField.EVENT) ? RunField.EVENT : changed;
         Map<RunField, String> follows = new EnumMap<>(RunField.class);
         follows.putAll(sheet.follows(leading, text.all()));
-        if (changed != RunField.PLANNED && text.isTyped(RunField.PLANNED)) {
+        if (written == null && changed != RunField.PLANNED && text.isTyped(RunField.PLANNED)) {
             keepPlanned(follows);
         }
         follows.forEach((field, value) -> {
-            if (field != changed && !text.isTyped(field)) {
+            if (field != changed && written != null) {
+                text.type(field, value);
+            } else if (field != changed && !text.isTyped(field)) {
                 text.give(field, value);
             }
         });

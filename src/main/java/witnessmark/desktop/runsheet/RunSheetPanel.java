@@ -1,8 +1,5 @@
 package witnessmark.desktop.runsheet;
 
-import com.formdev.flatlaf.util.UIScale;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,30 +12,25 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.NoticeStrip;
-import witnessmark.desktop.form.ScrollPage;
 import witnessmark.logbook.run.RunDoes;
 import witnessmark.logbook.run.RunField;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Texts;
 
 /** The page: sheet and forecast side by side, strip and buttons under them. It holds no rule of its own. */
-final class RunSheetPanel extends JPanel implements RunSheetActions.View {
-    /** From this width on, in unscaled pixels, the forecast stands beside the sheet; below, under it. */
-    private static final int BESIDE_FROM = 960;
-
+final class RunSheetPanel extends JPanel implements SheetView {
     private final transient RunSheetModel model;
     private final transient RunSheetActions actions;
     private final transient RunWords words;
     private final transient Texts texts;
     private final RunSheetForm form;
     private final DoesPanel does;
+    private final SheetBeside page;
     private final NoticeStrip strip = new NoticeStrip();
-    private final JPanel sheets = new JPanel();
     private final RunFoot foot;
     private final transient Runnable leave;
     private transient Optional<RunDoes> shown = Optional.empty();
     private String said = "";
-    private boolean beside;
 
     /** @param leave what Esc does */
     RunSheetPanel(RunSheetModel model, RunSheetActions actions, RunWords words, Runnable leave) {
@@ -51,11 +43,10 @@ final class RunSheetPanel extends JPanel implements RunSheetActions.View {
         this.texts = words.texts();
         this.leave = leave;
         this.form = new RunSheetForm(model, words);
-        this.does = new DoesPanel(words);
+        this.does = new DoesPanel(words, texts.get("runsheet.does.waiting"));
+        this.page = new SheetBeside(form, does);
         this.foot = new RunFoot(buttons());
-        sheets.setOpaque(false);
-        place(true);
-        add(new ScrollPage(sheets), "grow, wrap");
+        add(page, "grow, wrap");
         add(strip, "growx, wrap");
         add(foot, "growx");
         bindKeys();
@@ -63,12 +54,6 @@ final class RunSheetPanel extends JPanel implements RunSheetActions.View {
         model.onChange(this::showModel);
         actions.onChange(this::showModel);
         showModel();
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent e) {
-                fit();
-            }
-        });
     }
 
     RunSheetForm form() {
@@ -85,24 +70,14 @@ final class RunSheetPanel extends JPanel implements RunSheetActions.View {
         return form.focused();
     }
 
-    /** Puts the forecast beside the sheet or under it, as there is room. */
-    void fit() {
-        boolean room = UIScale.unscale(getWidth()) >= BESIDE_FROM;
-        if (room != beside) {
-            place(room);
-            revalidate();
-        }
+    @Override
+    public void written() {
+        form.forgetTyping();
     }
 
-    private void place(boolean next) {
-        beside = next;
-        sheets.removeAll();
-        sheets.setLayout(
-                next
-                        ? new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]17[338!,fill]", "[grow,fill]")
-                        : new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]", "[]14[]"));
-        sheets.add(form, "wmin 0");
-        sheets.add(does, "wmin 0");
+    /** Puts the forecast beside the sheet or under it, as there is room. */
+    void fit() {
+        page.fit();
     }
 
     private List<JButton> buttons() {

@@ -2,8 +2,12 @@ package witnessmark.desktop.runsheet;
 
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
+import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
@@ -12,42 +16,59 @@ import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
+import witnessmark.domain.Id;
+import witnessmark.domain.Run;
+import witnessmark.logbook.run.CorrectRun;
 import witnessmark.logbook.run.FieldUnits;
+import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.RunSheet;
+import witnessmark.logbook.run.WrittenRun;
 import witnessmark.logbook.told.TellRunning;
 import witnessmark.wording.Units;
 
 /** The run sheet in the window: Ctrl+2, and Ctrl+R from anywhere; and the form for running told by others. */
 public final class RunSheetPlace implements Place {
-    private static final String RUN = "run";
-    private static final String TOLD = "told";
+    /** What is seen. */
+    private enum Card {
+        FRESH,
+        TOLD,
+        WRITTEN
+    }
 
     private final RunContext context;
     private final RunSheetModel model;
     private final RunSheetActions actions;
     private final RunWords words;
+    private final UndoActions undo;
+    private final CorrectRun correct;
+    private final Set<Id<Run>> drafts = new HashSet<>();
     private final ToldModel toldModel;
     private final ToldActions toldActions;
     private final ToldWords toldWords;
     private final List<Command> commands;
     private final CardLayout cards = new CardLayout();
     private @Nullable Shown shown;
-    private boolean told;
+    private @Nullable Opened opened;
+    private Card card = Card.FRESH;
 
-    /** The two forms, once somebody has been here. */
+    /** The forms that are always there, once somebody has been here. */
     private record Shown(JPanel page, RunSheetPanel run, ToldPanel told) {}
+
+    /** A written run on its own form. */
+    private record Opened(Id<Run> id, RunSheetModel model, WrittenActions actions, WrittenPanel panel) {}
 
     /** @param undo shared with the Edit menu */
     public RunSheetPlace(RunContext context, UndoActions undo) {
         this.context = context;
         this.words = new RunWords(context.texts(), context.measures());
         Units units = context.measures().units();
-        RunSheet sheet = new RunSheet(
-                context.book(),
-                context.ids(),
-                new FieldUnits(
-                        units.pressure(), units.temperature(), units.volume(), units.distance(), context.days()));
+        FieldUnits fields = new FieldUnits(
+                units.pressure(), units.temperature(), units.volume(), units.distance(), context.days());
+        RunSheet sheet = new RunSheet(context.book(), context.ids(), fields);
+        this.undo = undo;
+        this.correct = new CorrectRun(context.book(), fields);
         this.model = new RunSheetModel(sheet);
+        model.onChange(this::showDraft);
         this.actions = new RunSheetActions(context, sheet, model, words, undo);
         TellRunning telling = new TellRunning(context.book(), context.ids(), context.days());
         this.toldWords = new ToldWords(context.texts(), context.measures());
@@ -71,18 +92,83 @@ public final class RunSheetPlace implements Place {
 
     @Override
     public JComponent firstFocus() {
-        return told
-                ? shown().told().input(toldModel.firstEmpty())
-                : shown().run().form().input(model.firstEmpty());
+        Opened written = opened;
+        return switch (card) {
+            case TOLD -> shown().told().input(toldModel.firstEmpty());
+            case WRITTEN ->
+                written == null
+                        ? shown().run().form().input(model.firstEmpty())
+                        : written.panel().form().input(RunField.RUNNING);
+            case FRESH -> shown().run().form().input(model.firstEmpty());
+        };
     }
 
     @Override
     public void refresh() {
         actions.refresh();
-        if (told) {
+        if (card == Card.TOLD) {
             toldActions.refresh();
         }
+        Opened written = opened;
+        if (written != null) {
+            written.actions().refresh();
+        }
         head();
+    }
+
+    @Override
+    public void open() {
+        if (card == Card.WRITTEN) {
+            show(Card.FRESH);
+        }
+    }
+
+    /** Opens a written run, whatever its standing. */
+    @Override
+    public void open(String record) {
+        Opened before = opened;
+        if (before != null && before.id().text().equals(record)) {
+            show(Card.WRITTEN);
+            return;
+        }
+        Optional<WrittenRun> found = correct.open(Id.<Run>parse(record));
+        if (found.isEmpty()) {
+            context.window().say(context.texts().get("runsheet.written.not_there"));
+            show(Card.FRESH);
+            return;
+        }
+        Opened made = opened(found.get());
+        if (before != null) {
+            before.actions().left();
+            shown().page().remove(before.panel());
+        }
+        opened = made;
+        shown().page().add(made.panel(), Card.WRITTEN.name());
+        show(Card.WRITTEN);
+        made.actions().refresh();
+    }
+
+    private Opened opened(WrittenRun run) {
+        RunSheetModel written = new RunSheetModel(run);
+        WrittenActions doing = new WrittenActions(context, correct, run, written, words, undo);
+        WrittenPanel panel = new WrittenPanel(written, doing, words, this::logRun, this::leave);
+        doing.seenBy(panel);
+        doing.onChange(this::head);
+        Id<Run> id = run.entry().id();
+        written.onChange(() -> {
+            if (written.isDirty()) {
+                drafts.add(id);
+            } else {
+                drafts.remove(id);
+            }
+            showDraft();
+        });
+        return new Opened(id, written, doing, panel);
+    }
+
+    /** Says beside the place that something typed here is not in the logbook. */
+    private void showDraft() {
+        context.window().draft(PlaceId.RUN_SHEET, model.isDirty() || !drafts.isEmpty());
     }
 
     @Override
@@ -106,30 +192,67 @@ public final class RunSheetPlace implements Place {
         return shown().told();
     }
 
+    /** Whether a written run is seen. */
+    boolean isWritten() {
+        return card == Card.WRITTEN && opened != null;
+    }
+
+    /** The page of the written run in hand. */
+    WrittenPanel writtenPanel() {
+        return Objects.requireNonNull(opened).panel();
+    }
+
+    RunSheetModel writtenModel() {
+        return Objects.requireNonNull(opened).model();
+    }
+
+    WrittenActions writtenActions() {
+        return Objects.requireNonNull(opened).actions();
+    }
+
     /** From anywhere: the sheet, with the caret where typing begins. What was typed and not saved is still there. */
     private void logRun() {
-        show(false);
+        show(Card.FRESH);
         context.window().go(PlaceId.RUN_SHEET);
         shown().run().focus(model.firstEmpty());
     }
 
     private void tellRunning() {
-        show(true);
+        show(Card.TOLD);
         context.window().go(PlaceId.RUN_SHEET);
         shown().told().box(toldModel.firstEmpty()).takeFocus();
     }
 
-    private void show(boolean running) {
-        told = running;
-        cards.show(shown().page(), running ? TOLD : RUN);
+    private void show(Card next) {
+        card = next;
+        cards.show(shown().page(), next.name());
         head();
     }
 
     private void head() {
-        context.window()
-                .heading(
-                        PlaceId.RUN_SHEET,
-                        context.texts().get(told ? "runsheet.heading.told" : "runsheet.heading.new"));
+        context.window().heading(PlaceId.RUN_SHEET, heading());
+    }
+
+    private String heading() {
+        Opened written = opened;
+        return switch (card) {
+            case FRESH -> context.texts().get("runsheet.heading.new");
+            case TOLD -> context.texts().get("runsheet.heading.told");
+            case WRITTEN ->
+                written == null
+                        ? ""
+                        : context.texts()
+                                .get(
+                                        written.actions().isStruckOut()
+                                                ? "runsheet.heading.struck"
+                                                : "runsheet.heading.written",
+                                        written.actions().named(),
+                                        context.measures().date(day(written)));
+        };
+    }
+
+    private static LocalDate day(Opened written) {
+        return written.actions().entry().fact().start().day();
     }
 
     private Shown shown() {
@@ -140,8 +263,8 @@ public final class RunSheetPlace implements Place {
             ToldPanel hearsay = new ToldPanel(toldModel, toldActions, toldWords, this::leaveTold);
             JPanel page = new JPanel(cards);
             page.setOpaque(false);
-            page.add(run, RUN);
-            page.add(hearsay, TOLD);
+            page.add(run, Card.FRESH.name());
+            page.add(hearsay, Card.TOLD.name());
             made = new Shown(page, run, hearsay);
             shown = made;
         }
@@ -153,7 +276,7 @@ public final class RunSheetPlace implements Place {
     }
 
     private void leaveTold() {
-        show(false);
+        show(Card.FRESH);
         shown().run().focus(model.firstEmpty());
     }
 }

@@ -1,6 +1,7 @@
 package witnessmark.desktop.runsheet;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,11 +10,14 @@ import witnessmark.domain.Car;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Event;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
 import witnessmark.domain.Person;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
 import witnessmark.ledger.result.Life;
+import witnessmark.logbook.engines.Amended;
 import witnessmark.logbook.run.Choice;
 import witnessmark.logbook.run.Note;
 import witnessmark.logbook.run.RunField;
@@ -34,6 +38,9 @@ import witnessmark.wording.Texts;
 
 /** The sentences of the run sheet: lines under fields, choices, what was saved. */
 final class RunWords {
+    /** So many letters stand under a field. */
+    private static final int LINE = 27;
+
     private final Texts texts;
     private final Measures measures;
     private final Problems problems;
@@ -81,13 +88,38 @@ final class RunWords {
     /** The line under a field, short enough to stand there. */
     String line(FieldLine line) {
         Problem problem = line.problem();
-        return problem == null ? note(line) : shortly(problem);
+        Object was = line.was();
+        if (problem != null) {
+            return shortly(problem);
+        }
+        return was == null ? note(line) : was(line.note(), before(was));
+    }
+
+    /** What was written, beside what is understood of a time, which can always be misread. */
+    private String was(Note note, String before) {
+        if (note.kind() == Note.Kind.UNDERSTOOD && note.facts().get(0) instanceof RunningTime time) {
+            String both = texts.get("runsheet.note.was_understood", measures.running(time), before);
+            return both.length() <= LINE ? both : texts.get("runsheet.note.was", before);
+        }
+        String line = texts.get("runsheet.note.was", before);
+        return line.length() <= LINE ? line : line.substring(0, LINE - 1).strip() + "…";
+    }
+
+    private String before(Object was) {
+        String before = was instanceof Choice choice ? choice(choice) : String.valueOf(was);
+        return before.isBlank() ? texts.get("runsheet.note.was_empty") : before;
     }
 
     /** The same in full, for the tip and for screen readers. */
     String inFull(FieldLine line) {
         Problem problem = line.problem();
-        return problem == null ? note(line) : problems.note(problem);
+        Object was = line.was();
+        String now = problem == null ? note(line) : problems.note(problem);
+        if (was == null) {
+            return now;
+        }
+        String written = texts.get("runsheet.note.was_in_full", before(was));
+        return now.isBlank() ? written : texts.get("runsheet.note.beside", now, written);
     }
 
     /** What happened, what it means for what is typed, what to do. */
@@ -224,5 +256,35 @@ final class RunWords {
         return car.isEmpty()
                 ? texts.get("runsheet.run.dyno", run.name(), time)
                 : texts.get("runsheet.run.car", car, run.name(), time);
+    }
+
+    /** What a written run is called: {@code Practice 1 of car 41}. */
+    String named(Run run, Facts facts) {
+        Id<Car> car = run.car();
+        return car == null
+                ? texts.get(
+                        "runsheet.named.dyno",
+                        run.name(),
+                        facts.of(Engine.class).get(run.engine()).number())
+                : texts.get(
+                        "runsheet.named.car", run.name(), facts.of(Car.class).get(car).name());
+    }
+
+    /** Who wrote an entry and who changed it last; the latest change first. */
+    String writtenBy(List<Amended> history, ZoneId zone) {
+        if (history.isEmpty()) {
+            return texts.get("runsheet.written.by_nobody");
+        }
+        Amended first = history.get(history.size() - 1);
+        Amended last = history.get(0);
+        String by = texts.get("runsheet.written.by", first.who(), measures.fullMoment(Moment.of(first.at(), zone)));
+        return history.size() == 1
+                ? by
+                : texts.get(
+                        "runsheet.written.by_and",
+                        by,
+                        last.who(),
+                        measures.fullMoment(Moment.of(last.at(), zone)),
+                        last.why());
     }
 }

@@ -48,7 +48,9 @@ final class Pages extends JPanel {
         cards.show(this, visit.page());
         place.ifPresent(Place::refresh);
         String record = visit.record();
-        if (record != null) {
+        if (record == null) {
+            place.ifPresent(Place::open);
+        } else {
             place.ifPresent(shown -> shown.open(record));
         }
     }

@@ -19,6 +19,9 @@ public interface Place {
     /** Called on arrival, and when the logbook changed while the place is in view. Reading is done elsewhere. */
     void refresh();
 
+    /** Shows the place itself, no record in particular. Called after {@link #refresh}. */
+    default void open() {}
+
     /** Shows one record of the place, by the text form of its id. Called after {@link #refresh}. */
     default void open(String record) {}
 

@@ -14,8 +14,8 @@ import witnessmark.quantity.typed.Unit;
 /** What was typed into the fields of a run, kept beside the exact values: field=text, one a line. */
 final class AsTyped {
     private static final int MOST_DECIMALS = 6;
-    private static final long SECOND = 1_000;
-    private static final long MINUTE = 60 * SECOND;
+    private static final long MINUTE = 60_000;
+    private static final long SURELY_MINUTES = 5;
 
     private AsTyped() {}
 
@@ -76,15 +76,18 @@ final class AsTyped {
         return unit.in(quantity, MOST_DECIMALS).toPlainString();
     }
 
-    /** A time in minutes, with seconds where it has any. */
+    /** A time in minutes; with seconds as {@code 27:42}, and below five minutes in a form that cannot mean hours. */
     static String time(RunningTime time) {
         long minutes = time.millis() / MINUTE;
-        long rest = time.millis() % MINUTE;
-        if (rest == 0) {
+        BigDecimal seconds = BigDecimal.valueOf(time.millis() % MINUTE, 3).stripTrailingZeros();
+        if (seconds.signum() == 0) {
             return Long.toString(minutes);
         }
-        String seconds = BigDecimal.valueOf(rest, 3).stripTrailingZeros().toPlainString() + " s";
-        return minutes == 0 ? seconds : minutes + " min " + seconds;
+        String figure = seconds.toPlainString();
+        if (minutes >= SURELY_MINUTES && minutes < 1000) {
+            return minutes + (seconds.compareTo(BigDecimal.TEN) < 0 ? ":0" : ":") + figure;
+        }
+        return minutes == 0 ? figure + " s" : minutes + " min " + figure + " s";
     }
 
     private static boolean isKept(RunField field) {

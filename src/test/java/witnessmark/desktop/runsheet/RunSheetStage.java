@@ -6,6 +6,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
+import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Look;
 import witnessmark.desktop.shell.Place;
@@ -18,6 +19,9 @@ import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
+import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.SampleBook;
@@ -34,6 +38,7 @@ final class RunSheetStage implements AutoCloseable {
     });
     final RunSheetPlace place;
     final ShellPane pane;
+    final UndoActions undo;
     private final Texts texts;
 
     RunSheetStage(Desk book) {
@@ -52,16 +57,23 @@ final class RunSheetStage implements AutoCloseable {
         this.book = book;
         this.texts = texts;
         witnessmark.desktop.shell.Desk window = new witnessmark.desktop.shell.Desk();
-        RunContext context = new RunContext(
-                book, SampleBook.ids(), window, tasks, texts, new Measures(texts, Units.METRIC), DayOrder.DAY_FIRST);
-        UndoActions undo = new UndoActions(context);
+        Measures measures = new Measures(texts, Units.METRIC);
+        RunContext context =
+                new RunContext(book, SampleBook.ids(), window, tasks, texts, measures, DayOrder.DAY_FIRST);
+        undo = new UndoActions(context);
         place = new RunSheetPlace(context, undo);
         pane = new ShellPane(
                 new ShellContext(
                         texts, tasks, new MemorySettings(), look, window, new AboutFacts("test", List.of()), () -> {}),
                 List.of(new Elsewhere(), place),
                 undo.commands(),
-                List.of());
+                RecordsFindable.all(
+                        texts,
+                        measures,
+                        window,
+                        () -> book.view().facts(),
+                        book::day,
+                        DayOrder.DAY_FIRST));
         pane.logbook(texts.get("shell.program"));
     }
 
@@ -72,20 +84,51 @@ final class RunSheetStage implements AutoCloseable {
         return this;
     }
 
+    /** Goes to a written run and waits until all about it is read. */
+    RunSheetStage open(Id<Run> run) {
+        pane.go(Visit.to(PlaceId.RUN_SHEET, run.text()));
+        tasks.awaitIdle();
+        return this;
+    }
+
+    /** The run of an engine that has this name, on a day. */
+    Id<Run> run(String engine, String day, String name) {
+        Id<Engine> of =
+                book.view().facts().of(Engine.class).named(engine).orElseThrow().id();
+        return book.view().facts().of(Run.class).all().stream()
+                .filter(run -> run.fact().engine().equals(of)
+                        && run.fact().name().equals(name)
+                        && run.fact().start().day().toString().equals(day))
+                .findFirst()
+                .orElseThrow()
+                .id();
+    }
+
+    /** Corrects a field of the written run on the sheet and leaves it. */
+    void correct(RunField field, String text) {
+        put(field, text);
+        tasks.awaitIdle();
+    }
+
     RunSheetModel model() {
         return place.model();
     }
 
     /** Types into a field and leaves it. */
     void put(RunField field, String text) {
-        model().type(field, text);
-        model().leave(field);
+        onTop().type(field, text);
+        onTop().leave(field);
+    }
+
+    /** The model of what is seen. */
+    private RunSheetModel onTop() {
+        return place.isWritten() ? place.writtenModel() : model();
     }
 
     /** Picks the choice that reads so. */
     void pick(RunField field, String shown) {
         RunWords words = new RunWords(texts, new Measures(texts, Units.METRIC));
-        model().choices(field).stream()
+        onTop().choices(field).stream()
                 .filter(choice -> words.choice(choice).equals(shown))
                 .findFirst()
                 .ifPresentOrElse(choice -> put(field, choice.key()), () -> {
@@ -98,6 +141,9 @@ final class RunSheetStage implements AutoCloseable {
         tasks.awaitIdle();
         JRootPane root = Stage.window(pane, pane.menuBar(), width, height);
         place.panel().fit();
+        if (place.isWritten()) {
+            place.writtenPanel().fit();
+        }
         return Stage.lay(root, width, height);
     }
 

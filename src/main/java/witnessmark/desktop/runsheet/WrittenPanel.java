@@ -1,0 +1,194 @@
+package witnessmark.desktop.runsheet;
+
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.NoticeStrip;
+import witnessmark.logbook.run.RunDoes;
+import witnessmark.logbook.run.RunField;
+import witnessmark.wording.Texts;
+
+/** The page of one written run: who wrote it, the same sheet as for a new one, and what can be done with it. */
+final class WrittenPanel extends JPanel implements SheetView {
+    private final transient RunSheetModel model;
+    private final transient WrittenActions actions;
+    private final transient RunWords words;
+    private final transient Texts texts;
+    private final RunSheetForm form;
+    private final DoesPanel does;
+    private final SheetBeside page;
+    private final NoticeStrip strip = new NoticeStrip();
+    private final RunFoot foot;
+    private final ReasonRow asking;
+    private final JButton strike;
+    private final JButton restore;
+    private final JButton putBack;
+    private final JButton save;
+    private transient Optional<RunDoes> shown = Optional.empty();
+    private String said = "";
+
+    /**
+     * @param fresh goes to the sheet for a new run
+     * @param leave what Esc does
+     */
+    WrittenPanel(RunSheetModel model, WrittenActions actions, RunWords words, Runnable fresh, Runnable leave) {
+        super(new MigLayout(
+                "insets 0, gap 0, fill, hidemode 3",
+                "[0::,grow,fill]",
+                "[0::,grow,fill]8[shrink 0]8[shrink 0][shrink 0]"));
+        setOpaque(false);
+        this.model = model;
+        this.actions = actions;
+        this.words = words;
+        this.texts = words.texts();
+        this.form = new RunSheetForm(model, words);
+        this.does = new DoesPanel(words, texts.get("runsheet.does.nothing"));
+        this.page = new SheetBeside(form, does);
+        this.strike = button("runsheet.written.strike", this::askReason);
+        this.restore = button("runsheet.written.restore", actions::restore);
+        this.putBack = button("runsheet.written.putBack", actions::putBack);
+        this.save = Buttons.main(
+                Caption.of(texts.get("runsheet.written.save")), Keys.menu(KeyEvent.VK_ENTER), actions::save);
+        this.foot = new RunFoot(List.of(button("runsheet.written.fresh", fresh), strike, restore, putBack, save));
+        this.asking = new ReasonRow(texts, this::strikeOut, this::stopAsking);
+        asking.setVisible(false);
+        add(page, "grow, wrap");
+        add(strip, "growx, wrap");
+        add(foot, "growx, wrap");
+        add(asking, "growx");
+        FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", actions::save);
+        FormKeys.bindWithin(
+                this,
+                Keys.alt(KeyEvent.VK_ENTER),
+                "wm-take",
+                () -> form.focused().ifPresent(model::take));
+        FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
+        form.onLeave(field -> actions.left());
+        model.onChange(this::showModel);
+        actions.onChange(this::showModel);
+        showModel();
+    }
+
+    RunSheetForm form() {
+        return form;
+    }
+
+    ReasonRow asking() {
+        return asking;
+    }
+
+    /** What the strip says. */
+    String said() {
+        return strip.sentence();
+    }
+
+    void fit() {
+        page.fit();
+    }
+
+    @Override
+    public void focus(RunField field) {
+        form.focus(field);
+    }
+
+    @Override
+    public Optional<RunField> focused() {
+        return form.focused();
+    }
+
+    @Override
+    public void written() {
+        form.forgetTyping();
+    }
+
+    private JButton button(String key, Runnable work) {
+        return Buttons.plain(Caption.of(texts.get(key)), work);
+    }
+
+    /** Asks for the reason in place of the buttons. */
+    void askReason() {
+        foot.setVisible(false);
+        asking.setVisible(true);
+        revalidate();
+        asking.ask();
+    }
+
+    private void stopAsking() {
+        asking.setVisible(false);
+        foot.setVisible(true);
+        revalidate();
+        strike.requestFocusInWindow();
+    }
+
+    private void strikeOut(String because) {
+        stopAsking();
+        actions.strikeOut(because);
+    }
+
+    private void showModel() {
+        boolean correct = actions.canCorrect();
+        form.editable(correct);
+        if (!model.does().equals(shown)) {
+            shown = model.does();
+            does.show(shown);
+        }
+        strike.setVisible(correct);
+        restore.setVisible(actions.isStruckOut() && !actions.isEarlierDay());
+        putBack.setVisible(correct);
+        save.setVisible(correct);
+        foot.about(actions.by());
+        foot.draft(actions.draftLine());
+        List<RunField> stopped = model.stopped();
+        foot.look(
+                texts.get("runsheet.look", stopped.size()),
+                stopped.stream()
+                        .map(field -> Caption.of(words.label(field)).text())
+                        .toList(),
+                at -> form.focus(stopped.get(at)));
+        showStrip();
+    }
+
+    private void showStrip() {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(actions.failure());
+        if (actions.isEarlierDay()) {
+            sentences.add(texts.get("runsheet.written.earlier", words.measures().date(actions.day())));
+        }
+        if (actions.isStruckOut()) {
+            String because = actions.entry().struckBecause();
+            sentences.add(texts.get("runsheet.written.struck", because == null ? "" : because));
+        }
+        Optional<String> other = actions.perhapsSame();
+        other.ifPresent(run -> sentences.add(texts.get("runsheet.written.perhaps_same", run)));
+        actions.changedMeanwhile().ifPresent(who -> sentences.add(texts.get("runsheet.written.meanwhile", who)));
+        model.wholeRun().forEach(problem -> sentences.add(words.sentence(problem)));
+        String all = sentences.stream()
+                .filter(sentence -> !sentence.isEmpty())
+                .distinct()
+                .collect(Collectors.joining("\n"));
+        if (all.equals(said)) {
+            return;
+        }
+        said = all;
+        if (all.isEmpty()) {
+            strip.dismiss();
+        } else {
+            strip.show(all, other.isPresent() && actions.canCorrect() ? settling() : List.of());
+        }
+        revalidate();
+        repaint();
+    }
+
+    private List<JButton> settling() {
+        return List.of(
+                button("runsheet.written.same", actions::same), button("runsheet.written.another", actions::another));
+    }
+}
