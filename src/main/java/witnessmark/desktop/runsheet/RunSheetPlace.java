@@ -233,7 +233,8 @@ public final class RunSheetPlace implements Place {
         context.window().heading(PlaceId.RUN_SHEET, heading());
     }
 
-    private String heading() {
+    /** What is said beside the title. */
+    String heading() {
         Opened written = opened;
         return switch (card) {
             case FRESH -> context.texts().get("runsheet.heading.new");

@@ -2,19 +2,11 @@ package witnessmark.desktop.runsheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Component;
-import java.awt.KeyboardFocusManager;
-import java.awt.SecondaryLoop;
-import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.beans.PropertyChangeListener;
 import java.util.List;
-import javax.swing.JFrame;
-import javax.swing.Timer;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.Visit;
@@ -34,62 +26,29 @@ import witnessmark.quantity.RunningTime;
 /** A run is logged in a real window with nothing but keys, from another place, on the evening the sample opens. */
 @UiTest(display = true)
 class LogARunByKeyboardTest {
-    private static final int MENU = InputEvent.CTRL_DOWN_MASK;
+    private static final int MENU = Typist.MENU;
 
     private final RunSheetStage stage = new RunSheetStage(SampleBook.on(SampleBook.OPENING));
-    private final JFrame frame = new JFrame();
-    private int presses;
-
-    @BeforeEach
-    void show() {
-        frame.setContentPane(stage.pane);
-        frame.setJMenuBar(stage.pane.menuBar());
-        frame.setSize(1366, 768);
-        frame.setVisible(true);
-        stage.pane.go(Visit.to(PlaceId.BEFORE_WE_GO));
-        settle();
-        awaitFocus();
-    }
-
-    /** The desktop gives a new window the focus in its own time. */
-    private static void awaitFocus() {
-        KeyboardFocusManager focus = KeyboardFocusManager.getCurrentKeyboardFocusManager();
-        SecondaryLoop loop = Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
-        PropertyChangeListener arrived = change -> {
-            if (change.getNewValue() != null) {
-                loop.exit();
-            }
-        };
-        Timer enough = new Timer(20_000, e -> loop.exit());
-        focus.addPropertyChangeListener("focusOwner", arrived);
-        enough.start();
-        if (focus.getFocusOwner() == null) {
-            loop.enter();
-        }
-        enough.stop();
-        focus.removePropertyChangeListener("focusOwner", arrived);
-    }
+    private final Typist keys = new Typist(stage);
 
     @AfterEach
     void close() {
-        frame.dispose();
-        settle();
-        stage.close();
+        keys.close();
     }
 
     @Test
     void logging_a_run_takes_forty_key_presses_at_most_and_no_mouse() {
         int runs = runs().size();
 
-        press(KeyEvent.VK_R, MENU);
-        type("28:20");
-        press(KeyEvent.VK_TAB, 0);
-        type("15");
-        press(KeyEvent.VK_TAB, 0);
-        type("8205");
-        press(KeyEvent.VK_ENTER, MENU);
+        keys.press(KeyEvent.VK_R, MENU);
+        keys.type("28:20");
+        keys.press(KeyEvent.VK_TAB, 0);
+        keys.type("15");
+        keys.press(KeyEvent.VK_TAB, 0);
+        keys.type("8205");
+        keys.press(KeyEvent.VK_ENTER, MENU);
 
-        assertThat(presses).isLessThanOrEqualTo(40);
+        assertThat(keys.presses()).isLessThanOrEqualTo(40);
         assertThat(runs()).hasSize(runs + 1);
         Run saved = runs().get(runs).fact();
         assertThat(saved.running()).isEqualTo(new RunningTime(1_700_000));
@@ -107,39 +66,39 @@ class LogARunByKeyboardTest {
 
     @Test
     void the_engine_gains_what_it_ran_and_undo_gives_it_back() {
-        press(KeyEvent.VK_R, MENU);
+        keys.press(KeyEvent.VK_R, MENU);
         Id<Engine> engine = engineOnTheSheet();
         long before = life(engine);
 
-        type("28:20");
-        press(KeyEvent.VK_ENTER, MENU);
+        keys.type("28:20");
+        keys.press(KeyEvent.VK_ENTER, MENU);
         assertThat(life(engine)).isEqualTo(before + 1_700_000);
         assertThat(stage.model().isDirty()).isFalse();
 
-        press(KeyEvent.VK_Z, MENU);
+        keys.press(KeyEvent.VK_Z, MENU);
         assertThat(life(engine)).isEqualTo(before);
 
-        press(KeyEvent.VK_Y, MENU);
+        keys.press(KeyEvent.VK_Y, MENU);
         assertThat(life(engine)).isEqualTo(before + 1_700_000);
     }
 
     @Test
     void in_a_field_undo_takes_back_typing_first() {
-        press(KeyEvent.VK_R, MENU);
-        type("28:20");
-        press(KeyEvent.VK_ENTER, MENU);
+        keys.press(KeyEvent.VK_R, MENU);
+        keys.type("28:20");
+        keys.press(KeyEvent.VK_ENTER, MENU);
         int runs = runs().size();
-        type("31");
+        keys.type("31");
 
-        press(KeyEvent.VK_Z, MENU);
+        keys.press(KeyEvent.VK_Z, MENU);
 
-        assertThat(((JTextComponent) owner()).getText()).isEmpty();
+        assertThat(((JTextComponent) Typist.owner()).getText()).isEmpty();
         assertThat(runs()).hasSize(runs);
     }
 
     @Test
     void typing_starts_in_running_time_and_goes_on_as_a_dash_is_read() {
-        press(KeyEvent.VK_R, MENU);
+        keys.press(KeyEvent.VK_R, MENU);
         for (RunField field : List.of(
                 RunField.RUNNING,
                 RunField.LAPS,
@@ -151,58 +110,58 @@ class LogARunByKeyboardTest {
                 RunField.OIL_ADDED,
                 RunField.WARM_UP)) {
             assertThat(stage.place.panel().focused()).contains(field);
-            press(KeyEvent.VK_ENTER, 0);
+            keys.press(KeyEvent.VK_ENTER, 0);
         }
     }
 
     @Test
     void shift_tab_reaches_what_was_filled_in() {
-        press(KeyEvent.VK_R, MENU);
+        keys.press(KeyEvent.VK_R, MENU);
         for (RunField field : List.of(
                 RunField.OUT_AT, RunField.DATE, RunField.DRIVER, RunField.PLANNED, RunField.EVENT, RunField.CAR)) {
-            press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
+            keys.press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
             assertThat(stage.place.panel().focused()).contains(field);
         }
     }
 
     @Test
     void a_stopped_save_leads_to_the_first_field_with_its_text_selected() {
-        press(KeyEvent.VK_R, MENU);
-        type("1h7x");
-        press(KeyEvent.VK_TAB, 0);
-        type("12abc");
+        keys.press(KeyEvent.VK_R, MENU);
+        keys.type("1h7x");
+        keys.press(KeyEvent.VK_TAB, 0);
+        keys.type("12abc");
         int runs = runs().size();
 
-        press(KeyEvent.VK_ENTER, MENU);
+        keys.press(KeyEvent.VK_ENTER, MENU);
 
         assertThat(runs()).hasSize(runs);
         assertThat(stage.place.panel().focused()).contains(RunField.RUNNING);
-        assertThat(((JTextComponent) owner()).getSelectedText()).isEqualTo("1h7x");
-        type("28:20");
-        press(KeyEvent.VK_TAB, 0);
-        type("12");
-        press(KeyEvent.VK_ENTER, MENU);
+        assertThat(((JTextComponent) Typist.owner()).getSelectedText()).isEqualTo("1h7x");
+        keys.type("28:20");
+        keys.press(KeyEvent.VK_TAB, 0);
+        keys.type("12");
+        keys.press(KeyEvent.VK_ENTER, MENU);
         assertThat(runs()).hasSize(runs + 1);
     }
 
     @Test
     void alt_enter_takes_what_was_meant() {
-        press(KeyEvent.VK_R, MENU);
-        type("1:20");
-        press(KeyEvent.VK_TAB, 0);
-        press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
-        press(KeyEvent.VK_ENTER, InputEvent.ALT_DOWN_MASK);
+        keys.press(KeyEvent.VK_R, MENU);
+        keys.type("1:20");
+        keys.press(KeyEvent.VK_TAB, 0);
+        keys.press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
+        keys.press(KeyEvent.VK_ENTER, InputEvent.ALT_DOWN_MASK);
 
-        assertThat(((JTextComponent) owner()).getText()).isEqualTo("80 min");
+        assertThat(((JTextComponent) Typist.owner()).getText()).isEqualTo("80 min");
     }
 
     @Test
     void save_and_next_car_goes_to_the_other_car() {
-        press(KeyEvent.VK_R, MENU);
+        keys.press(KeyEvent.VK_R, MENU);
         String first = stage.model().text(RunField.CAR);
-        type("28:20");
+        keys.type("28:20");
 
-        press(KeyEvent.VK_ENTER, MENU | InputEvent.SHIFT_DOWN_MASK);
+        keys.press(KeyEvent.VK_ENTER, MENU | InputEvent.SHIFT_DOWN_MASK);
 
         assertThat(stage.model().text(RunField.CAR)).isNotEqualTo(first).startsWith("car:");
         assertThat(stage.place.panel().focused()).contains(RunField.RUNNING);
@@ -210,31 +169,31 @@ class LogARunByKeyboardTest {
 
     @Test
     void esc_leaves_and_what_was_typed_is_there_when_somebody_comes_back() {
-        press(KeyEvent.VK_R, MENU);
-        type("1h7x");
-        press(KeyEvent.VK_ESCAPE, 0);
+        keys.press(KeyEvent.VK_R, MENU);
+        keys.type("1h7x");
+        keys.press(KeyEvent.VK_ESCAPE, 0);
         assertThat(stage.pane.current()).contains(Visit.to(PlaceId.BEFORE_WE_GO));
 
-        press(KeyEvent.VK_2, MENU);
+        keys.press(KeyEvent.VK_2, MENU);
 
         assertThat(stage.model().text(RunField.RUNNING)).isEqualTo("1h7x");
     }
 
     @Test
     void arrow_keys_step_the_date_and_the_time_out() {
-        press(KeyEvent.VK_R, MENU);
-        press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
-        press(KeyEvent.VK_UP, 0);
+        keys.press(KeyEvent.VK_R, MENU);
+        keys.press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
+        keys.press(KeyEvent.VK_UP, 0);
         assertThat(stage.model().text(RunField.OUT_AT)).isEqualTo("12:05");
-        press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
-        press(KeyEvent.VK_DOWN, 0);
+        keys.press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
+        keys.press(KeyEvent.VK_DOWN, 0);
         assertThat(stage.model().text(RunField.DATE)).isEqualTo("Tue 7 Jul 2026");
     }
 
     private Id<Engine> engineOnTheSheet() {
-        type("1h");
+        keys.type("1h");
         Id<Engine> engine = stage.model().reading().run().fact().engine();
-        ((JTextComponent) owner()).selectAll();
+        ((JTextComponent) Typist.owner()).selectAll();
         return engine;
     }
 
@@ -244,37 +203,5 @@ class LogARunByKeyboardTest {
 
     private List<Entry<Run>> runs() {
         return stage.book.view().facts().of(Run.class).where(run -> true);
-    }
-
-    private static Component owner() {
-        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-    }
-
-    /** A key going down and up where the focus is, its modifiers counted as keys too. */
-    private void press(int code, int modifiers) {
-        presses += 1 + Integer.bitCount(modifiers);
-        send(KeyEvent.KEY_PRESSED, code, modifiers, KeyEvent.CHAR_UNDEFINED);
-        send(KeyEvent.KEY_RELEASED, code, modifiers, KeyEvent.CHAR_UNDEFINED);
-        settle();
-    }
-
-    /** Letters and figures going in where the focus is, one key each. */
-    private void type(String text) {
-        for (char c : text.toCharArray()) {
-            presses++;
-            send(KeyEvent.KEY_TYPED, KeyEvent.VK_UNDEFINED, 0, c);
-        }
-        settle();
-    }
-
-    private static void send(int id, int code, int modifiers, char c) {
-        Component owner = owner();
-        assertThat(owner).as("where the focus is").isNotNull();
-        owner.dispatchEvent(new KeyEvent(owner, id, System.currentTimeMillis(), modifiers, code, c));
-    }
-
-    /** Lets focus, work and answers settle. */
-    private void settle() {
-        stage.tasks.awaitIdle();
     }
 }
