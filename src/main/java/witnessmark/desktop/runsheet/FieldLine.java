@@ -14,7 +14,11 @@ import witnessmark.outcome.Problem;
  * @param was what stood in the field as it is written, text or {@link witnessmark.logbook.run.Choice}; null while that
  *     still stands there
  */
-record FieldLine(Level level, Note note, @Nullable Problem problem, @Nullable Object was) {
+record FieldLine(
+        Level level,
+        Note note,
+        @Nullable Problem problem,
+        @Nullable Object was) {
     /** How much a line matters; the last two outline the field. */
     enum Level {
         NOTE,

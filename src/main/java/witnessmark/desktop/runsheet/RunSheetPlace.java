@@ -62,8 +62,8 @@ public final class RunSheetPlace implements Place {
         this.context = context;
         this.words = new RunWords(context.texts(), context.measures());
         Units units = context.measures().units();
-        FieldUnits fields = new FieldUnits(
-                units.pressure(), units.temperature(), units.volume(), units.distance(), context.days());
+        FieldUnits fields =
+                new FieldUnits(units.pressure(), units.temperature(), units.volume(), units.distance(), context.days());
         RunSheet sheet = new RunSheet(context.book(), context.ids(), fields);
         this.undo = undo;
         this.correct = new CorrectRun(context.book(), fields);

@@ -267,7 +267,9 @@ final class RunWords {
                         run.name(),
                         facts.of(Engine.class).get(run.engine()).number())
                 : texts.get(
-                        "runsheet.named.car", run.name(), facts.of(Car.class).get(car).name());
+                        "runsheet.named.car",
+                        run.name(),
+                        facts.of(Car.class).get(car).name());
     }
 
     /** Who wrote an entry and who changed it last; the latest change first. */

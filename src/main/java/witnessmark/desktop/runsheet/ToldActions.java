@@ -52,7 +52,14 @@ final class ToldActions {
         this.words = words;
         this.undo = undo;
         this.draft = new KeptDraft(
-                context.book(), context.tasks(), texts, FORM, KeptDraft.NEW, model::isDirty, () -> model.draft(null), this::tell);
+                context.book(),
+                context.tasks(),
+                texts,
+                FORM,
+                KeptDraft.NEW,
+                model::isDirty,
+                () -> model.draft(null),
+                this::tell);
         this.opening = new Latest(context.tasks());
         this.lives = new Latest(context.tasks());
         this.lifeSoon = context.tasks().later(QUIET, this::look);

@@ -282,8 +282,7 @@ final class WrittenActions {
                 (entry, why) -> new DecideSameRun(book).another(entry, why));
     }
 
-    private void change(
-            String whyKey, String doneKey, BiFunction<Entry<Run>, String, Outcome<Written>> work) {
+    private void change(String whyKey, String doneKey, BiFunction<Entry<Run>, String, Outcome<Written>> work) {
         if (working || isEarlierDay()) {
             return;
         }
@@ -348,8 +347,7 @@ final class WrittenActions {
         Entry<Run> entry = entry();
         opening.run(
                 texts.get("runsheet.opening"),
-                () -> new Look(
-                        SeeHistory.of(book.logbook(), entry), withDraft ? draft.find() : Optional.empty()),
+                () -> new Look(SeeHistory.of(book.logbook(), entry), withDraft ? draft.find() : Optional.empty()),
                 this::looked,
                 thrown -> {
                     LOG.error("the history of a run could not be read", thrown);

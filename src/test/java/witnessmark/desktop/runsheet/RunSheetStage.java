@@ -58,8 +58,7 @@ final class RunSheetStage implements AutoCloseable {
         this.texts = texts;
         witnessmark.desktop.shell.Desk window = new witnessmark.desktop.shell.Desk();
         Measures measures = new Measures(texts, Units.METRIC);
-        RunContext context =
-                new RunContext(book, SampleBook.ids(), window, tasks, texts, measures, DayOrder.DAY_FIRST);
+        RunContext context = new RunContext(book, SampleBook.ids(), window, tasks, texts, measures, DayOrder.DAY_FIRST);
         undo = new UndoActions(context);
         place = new RunSheetPlace(context, undo);
         pane = new ShellPane(
@@ -67,13 +66,7 @@ final class RunSheetStage implements AutoCloseable {
                         texts, tasks, new MemorySettings(), look, window, new AboutFacts("test", List.of()), () -> {}),
                 List.of(new Elsewhere(), place),
                 undo.commands(),
-                RecordsFindable.all(
-                        texts,
-                        measures,
-                        window,
-                        () -> book.view().facts(),
-                        book::day,
-                        DayOrder.DAY_FIRST));
+                RecordsFindable.all(texts, measures, window, () -> book.view().facts(), book::day, DayOrder.DAY_FIRST));
         pane.logbook(texts.get("shell.program"));
     }
 

@@ -220,8 +220,7 @@ class WrittenRunTest {
         assertThat(strip())
                 .isEqualTo("The logbook is looked at as of Mon 6 Jul 2026."
                         + " This run can be read; go back to today to correct it.");
-        JTextComponent laps =
-                (JTextComponent) stage.place.writtenPanel().form().input(RunField.LAPS);
+        JTextComponent laps = (JTextComponent) stage.place.writtenPanel().form().input(RunField.LAPS);
         assertThat(laps.isEditable()).isFalse();
         stage.correct(RunField.LAPS, "11");
         stage.place.writtenActions().save();
@@ -273,10 +272,7 @@ class WrittenRunTest {
     /** Race 2 written a second time, and marked. */
     private Id<Run> twin() {
         Id<Run> twin = SampleBook.ids().next();
-        book.write(
-                        "twice",
-                        List.of(new Entry<>(
-                                twin, run().fact().perhapsSameAs(race2), Standing.IN_FORCE, null, 1)))
+        book.write("twice", List.of(new Entry<>(twin, run().fact().perhapsSameAs(race2), Standing.IN_FORCE, null, 1)))
                 .orThrow();
         return twin;
     }
