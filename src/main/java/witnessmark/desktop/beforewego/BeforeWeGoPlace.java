@@ -13,6 +13,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Kept;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;
@@ -107,9 +108,12 @@ public final class BeforeWeGoPlace implements Place {
 
     /** Puts another page in the place of this one until {@link #dismiss} is called. */
     public void stepAside(Aside other) {
+        Aside before = aside;
+        Kept.leaves(before == null ? panel : before.component());
         aside = other;
         page.removeAll();
         page.add(other.component());
+        Kept.returns(other.component());
         page.revalidate();
         page.repaint();
         desk.go(PlaceId.BEFORE_WE_GO);
@@ -119,10 +123,13 @@ public final class BeforeWeGoPlace implements Place {
 
     /** Brings this page back. */
     public void dismiss() {
-        if (aside != null) {
+        Aside before = aside;
+        if (before != null) {
+            Kept.leaves(before.component());
             aside = null;
             page.removeAll();
             page.add(panel);
+            Kept.returns(panel);
             page.revalidate();
             page.repaint();
             desk.heading(PlaceId.BEFORE_WE_GO, day);

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 
 /** The pages, each built at its first visit and kept afterwards. */
 final class Pages extends JPanel {
@@ -19,6 +21,8 @@ final class Pages extends JPanel {
     private final Map<PlaceId, Place> places = new EnumMap<>(PlaceId.class);
     private final Set<String> built = new HashSet<>();
     private final AboutPage about;
+    /** A change of theme or size reaches only what is in a window; a place not visited yet is brought up to it then. */
+    private final Object madeUnder = UIManager.getLookAndFeel();
 
     Pages(List<Place> places, AboutPage about) {
         this.about = about;
@@ -44,6 +48,9 @@ final class Pages extends JPanel {
         if (built.add(visit.page())) {
             JComponent page = place.map(Place::component).orElseGet(about::component);
             add(page, visit.page());
+            if (UIManager.getLookAndFeel() != madeUnder) {
+                SwingUtilities.updateComponentTreeUI(page);
+            }
         }
         cards.show(this, visit.page());
         place.ifPresent(Place::refresh);

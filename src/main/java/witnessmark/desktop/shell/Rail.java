@@ -61,7 +61,7 @@ final class Rail extends JPanel {
         name.setIconTextGap(8);
         add(name, "gapleft 18, wrap");
         add(logbook, "gapleft 18, gapright 14, wmin 0, wrap");
-        add(writing, "gapleft 18, gapright 14, wmin 0, hidemode 3, wrap");
+        add(writing, "gapleft 18, gapright 14, wmin 0, hidemode 2, wrap");
         writing.setVisible(false);
         add(list, "wrap, growy, aligny top");
         setUpList(onEnter);

@@ -93,6 +93,7 @@ public final class ShellFrame extends JFrame {
     private void bindMoreKeys() {
         Look look = context.look();
         bind(Keys.menu(KeyEvent.VK_EQUALS), "wm-larger", look::larger);
+        bind(Keys.menuShift(KeyEvent.VK_EQUALS), "wm-larger", look::larger);
         bind(Keys.menu(KeyEvent.VK_ADD), "wm-larger", look::larger);
         bind(Keys.menu(KeyEvent.VK_SUBTRACT), "wm-smaller", look::smaller);
         bind(Keys.menu(KeyEvent.VK_NUMPAD0), "wm-normal", () -> look.zoom(1.0f));

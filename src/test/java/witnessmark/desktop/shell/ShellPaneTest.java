@@ -10,6 +10,8 @@ import java.util.Set;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -99,6 +101,17 @@ class ShellPaneTest {
         gallery.desk.go(PlaceId.ENGINES);
         assertThat(first.isVisible()).isTrue();
         assertThat(first.getParent()).isNotNull();
+    }
+
+    @Test
+    void a_page_visited_only_after_the_theme_was_changed_has_the_new_theme() {
+        gallery.list.component(); // made, and in no window yet
+        Looks.dark();
+        SwingUtilities.updateComponentTreeUI(pane); // as the look does with all that is in a window
+        gallery.desk.go(PlaceId.ENGINES);
+        Stage.lay(pane, 1366, 744);
+        assertThat(new Ui(pane).table("Build as fitted").getBackground())
+                .isEqualTo(UIManager.getColor("Table.background"));
     }
 
     @Test

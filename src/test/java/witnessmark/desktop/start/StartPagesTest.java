@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 import javax.swing.JRootPane;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,6 +90,18 @@ class StartPagesTest {
             assertThat(window.logbook.logbook().history("person", person.id().value()))
                     .extracting(Amendment::who)
                     .containsOnly(chosen);
+        }
+    }
+
+    @Test
+    void a_page_stepped_aside_while_the_theme_was_changed_comes_back_in_the_new_theme() {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            JRootPane root = window.laid(1366, 768);
+            window.start.startOwn();
+            Looks.dark();
+            SwingUtilities.updateComponentTreeUI(root); // as the look does with all that is in a window
+            window.press("Cancel");
+            assertThat(Contrast.tooLow(window.laid(1366, 768))).isEmpty();
         }
     }
 
