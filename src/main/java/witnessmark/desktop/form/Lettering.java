@@ -1,6 +1,7 @@
 package witnessmark.desktop.form;
 
 import java.awt.Insets;
+import java.awt.Rectangle;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -37,7 +38,7 @@ public final class Lettering {
 
     /** Text that wraps to the width it is given. Constrain it with {@code growx, wmin 0}. */
     public static JTextArea paragraph(String text, String style) {
-        JTextArea area = new JTextArea(text);
+        JTextArea area = new Paragraph(text);
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setEditable(false);
@@ -52,6 +53,18 @@ public final class Lettering {
                 .addDocumentListener(
                         new TextChange(() -> area.getAccessibleContext().setAccessibleName(area.getText())));
         return Styles.as(style, area);
+    }
+
+    /** Words that are only read: new ones never scroll the page to themselves, as a text that is typed in does. */
+    private static final class Paragraph extends JTextArea {
+        Paragraph(String text) {
+            super(text);
+        }
+
+        @Override
+        public void scrollRectToVisible(Rectangle part) {
+            // stays where the reader is
+        }
     }
 
     /** Switches HTML off for the component, its tooltip included. */

@@ -3,16 +3,28 @@ package witnessmark.desktop.form;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.beans.PropertyChangeListener;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTable;
 import javax.swing.JViewport;
 import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
-/** A page that scrolls down and never sideways: what is in it is always as wide as the page. */
+/**
+ * A page that scrolls down and never sideways: what is in it is always as wide as the page. What takes the focus comes
+ * into view.
+ */
 public final class ScrollPage extends JScrollPane {
+    private static final String FOCUS = "permanentFocusOwner";
+
+    private final PropertyChangeListener follow = change -> bringIntoView(change.getNewValue());
+
     public ScrollPage(JComponent content) {
         super(new Tracking(content));
         setHorizontalScrollBarPolicy(HORIZONTAL_SCROLLBAR_NEVER);
@@ -20,6 +32,27 @@ public final class ScrollPage extends JScrollPane {
         getViewport().setOpaque(false);
         setBorder(BorderFactory.createEmptyBorder());
         getVerticalScrollBar().setUnitIncrement(UIScale.scale(24));
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener(FOCUS, follow);
+    }
+
+    @Override
+    public void removeNotify() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removePropertyChangeListener(FOCUS, follow);
+        super.removeNotify();
+    }
+
+    /** A table scrolls its own rows into view. */
+    private void bringIntoView(@Nullable Object focused) {
+        if (focused instanceof JComponent component
+                && !(focused instanceof JTable)
+                && SwingUtilities.isDescendingFrom(component, getViewport())) {
+            component.scrollRectToVisible(new Rectangle(0, 0, component.getWidth(), component.getHeight()));
+        }
     }
 
     /** As wide as the viewport, and at least as high. */
