@@ -111,20 +111,36 @@ final class Amendments {
      */
     Amendment read(ResultSet row) throws SQLException {
         return new Amendment(
-                UUID.fromString(row.getString(1)),
+                id(row.getString(1)),
                 row.getString(2),
                 row.getLong(3),
-                new HybridClock.Time(row.getLong(4), row.getInt(5)),
+                new HybridClock.Time(row.getLong(4), small(row.getLong(5))),
                 row.getString(6),
-                UUID.fromString(row.getString(7)),
+                id(row.getString(7)),
                 row.getString(8),
-                UUID.fromString(row.getString(9)),
+                id(row.getString(9)),
                 canonical.values(row.getString(10)),
                 canonical.values(row.getString(11)),
                 row.getString(12),
-                row.getInt(13),
+                small(row.getLong(13)),
                 row.getString(14),
                 row.getString(15));
+    }
+
+    /** An id as we write one; other spellings of the same would not be seen in the hash. */
+    private static UUID id(String text) {
+        UUID id = UUID.fromString(text);
+        if (!id.toString().equals(text)) {
+            throw new IllegalArgumentException("an id is written in small letters: " + text);
+        }
+        return id;
+    }
+
+    private static int small(long number) {
+        if (number != (int) number) {
+            throw new IllegalArgumentException("too large a number: " + number);
+        }
+        return (int) number;
     }
 
     /** The latest time on the logbook's clock. */

@@ -3,6 +3,7 @@ package witnessmark.store;
 import com.fasterxml.uuid.Generators;
 import com.fasterxml.uuid.impl.TimeBasedEpochGenerator;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -50,6 +51,15 @@ final class Home {
     /** Whether a logbook is open in this process, so that it must not be touched as a plain file. */
     boolean isOpenHere(Path logbook) {
         return open.contains(logbook);
+    }
+
+    /**
+     * Which logbook a file is.
+     *
+     * @throws IllegalArgumentException if what stands there is no id; it goes into the names of folders
+     */
+    static String idOf(Database database) throws SQLException {
+        return UUID.fromString(database.text("logbook/all")).toString();
     }
 
     /** The emergency journal. */

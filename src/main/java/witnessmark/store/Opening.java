@@ -135,7 +135,7 @@ final class Opening {
 
     private Outcome<Path> backupBefore(Path path) {
         try (Database database = home.connections.reader(path)) {
-            String id = database.text("logbook/all");
+            String id = Home.idOf(database);
             return new Backups(home.backupFolder(id), home.clock, this::faultsOfCopy).make(path, database);
         } catch (SQLException e) {
             return Outcome.didNot(Faults.reading(path, e));

@@ -54,7 +54,7 @@ final class SqliteLogbook implements Logbook {
         this.database = database;
         this.amendments = new Amendments(home.canonical);
         this.facts = rows.facts(database);
-        String id = database.text("logbook/all");
+        String id = Home.idOf(database);
         this.backups = new Backups(home.backupFolder(id), home.clock, this::faultsOfCopy);
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
         home.opened(path);

@@ -1,6 +1,7 @@
 package witnessmark.store;
 
 import java.nio.file.Path;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,6 +11,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.history.Amendment;
@@ -29,6 +32,8 @@ final class Verification {
 
     /** What a row was found to be. */
     private record Found(String imageHash, Rows.Stamp stamp) {}
+
+    private static final Logger LOG = LoggerFactory.getLogger(Verification.class);
 
     private final Path path;
     private final Canonical canonical;
@@ -89,7 +94,10 @@ final class Verification {
         database.each(
                 "amendment/of_table",
                 row -> {
-                    Amendment next = amendments.read(row);
+                    Amendment next = readable(row);
+                    if (next == null) {
+                        return;
+                    }
                     if (!ofOne.isEmpty() && !ofOne.get(0).record().equals(next.record())) {
                         compare(type, ofOne, found, facts, names);
                         ofOne.clear();
@@ -141,15 +149,28 @@ final class Verification {
     private void chains(Database database) throws SQLException {
         Map<String, Amendment> last = new HashMap<>();
         database.each("amendment/by_device", row -> {
-            Amendments.Line line = amendments.line(row);
-            Amendment next = line.amendment();
+            Amendment next = readable(row);
+            if (next == null) {
+                add(Problem.of(ProblemKind.CHAIN_BROKEN, row.getLong(3), row.getString(2)));
+                return;
+            }
             Amendment before = last.put(next.device(), next);
             boolean follows = next.number() == (before == null ? 1 : before.number() + 1)
                     && next.previousHash().equals(before == null ? "" : before.hash());
-            if (!follows || !amendments.isSealed(line)) {
+            if (!follows || !amendments.isSealed(amendments.line(row))) {
                 add(Problem.of(ProblemKind.CHAIN_BROKEN, next.number(), next.device()));
             }
         });
+    }
+
+    /** An amendment, or null when it is none any more; the chain is then broken there. */
+    private @Nullable Amendment readable(ResultSet row) throws SQLException {
+        try {
+            return amendments.read(row);
+        } catch (IllegalArgumentException e) {
+            LOG.debug("an amendment cannot be read", e);
+            return null;
+        }
     }
 
     private <F extends Fact> void notAsWritten(RecordType<F> type, String id, Facts facts, Names names) {

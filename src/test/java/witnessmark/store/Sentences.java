@@ -37,7 +37,7 @@ final class Sentences {
             assertThat(sentences.get(i))
                     .contains(PROBLEMS.happened(problem), PROBLEMS.meaning(problem), PROBLEMS.remedy(problem))
                     .endsWith(".")
-                    .doesNotContain("!", "{", "}", "null", "Exception", "Problem[", "SQLITE_", "  ");
+                    .doesNotContain("{0", "{1", "{2", "{3", "null", "Exception", "Problem[", "SQLITE_");
         }
         return sentences;
     }
