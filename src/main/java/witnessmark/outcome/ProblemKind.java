@@ -120,6 +120,8 @@ public enum ProblemKind {
     LOGBOOK_DAMAGED(2, true),
     /** path, schema expected: another hand has changed the tables. */
     LOGBOOK_ALTERED(1, true),
+    /** path, log beside it: the writes there belong to a file that is no longer at the path. */
+    LOG_OF_ANOTHER(2, true),
     /** path, host, person, since. */
     LOGBOOK_IN_USE(4, false),
     /** path. */
@@ -140,6 +142,8 @@ public enum ProblemKind {
     AS_OF_EARLIER_DAY(1, true),
     /** backup path, what was wrong with it. */
     BACKUP_NOT_GOOD(2, false),
+    /** how many, file: entries that could not be written when they were saved, and are not in the logbook since. */
+    ENTRIES_KEPT_ASIDE(2, false),
     /** record kind, name: its checksum does not match its history. */
     RECORD_NOT_AS_WRITTEN(2, true),
     /** amendment's running number, device: the chain of entries is broken there. */

@@ -32,24 +32,31 @@ final class Backups {
             DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmssSSS'Z'").withZone(ZoneOffset.UTC);
     private static final Pattern NAME = Pattern.compile(".*-(\\d{8}T\\d{9}Z)\\.witness");
 
-    /** Finds faults in a copy. */
+    private static final String AS_IT_IS = "-as-it-is.witness";
+
+    /** Finds faults in a file, the logbook's or a copy's. */
     interface Check {
-        List<Problem> of(Path copy);
+        List<Problem> of(Path file, Database database);
     }
 
     private final Path folder;
     private final LongSupplier clock;
+    private final Connections connections;
     private final Check check;
 
-    Backups(Path folder, LongSupplier clock, Check check) {
+    Backups(Path folder, LongSupplier clock, Connections connections, Check check) {
         this.folder = folder;
         this.clock = clock;
+        this.connections = connections;
         this.check = check;
     }
 
-    /** Makes one more. */
+    /**
+     * Makes one more. A logbook that has faults itself is copied too, so that what was written since is in two places;
+     * that copy never takes the place of a good one, and the faults are told.
+     */
     Outcome<Path> make(Path logbook, Database database) {
-        String stamp = STAMP.format(Instant.ofEpochMilli(clock.getAsLong()));
+        String stamp = STAMP.format(now());
         Path copy = folder.resolve(stem(logbook) + "-" + stamp + ".witness");
         Path aside = folder.resolve(copy.getFileName() + ".new");
         try {
@@ -60,20 +67,44 @@ final class Backups {
             Files.deleteIfExists(aside);
             SafeFiles.createPrivate(aside); // SQLite copies into an empty file, and leaves its permissions
             database.run("logbook/copy", aside.toString());
-            List<Problem> faults = check.of(aside);
-            if (!faults.isEmpty()) {
-                LOG.error("a backup is not good: {} {}", aside, faults);
-                return Outcome.didNot(Problem.of(
-                        ProblemKind.BACKUP_NOT_GOOD, aside, faults.get(0).toString()));
+            List<Problem> faults = faultsOf(aside);
+            if (faults.isEmpty()) {
+                SafeFiles.moveOver(aside, copy);
+                thin();
+                return Outcome.worked(copy);
             }
-            SafeFiles.moveOver(aside, copy);
-            thin();
-            return Outcome.worked(copy);
+            LOG.error("a backup is not good: {} {}", aside, faults);
+            List<Problem> own = check.of(logbook, database);
+            if (own.isEmpty()) {
+                return Outcome.didNot(
+                        Problem.of(ProblemKind.BACKUP_NOT_GOOD, copy, "it does not hold what the logbook holds"));
+            }
+            Path asItIs = folder.resolve(stem(logbook) + AS_IT_IS);
+            SafeFiles.moveOver(aside, asItIs);
+            return new Outcome.WorkedExcept<>(asItIs, own);
         } catch (IOException e) {
-            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_WRITE, folder, String.valueOf(e.getMessage())));
-        } catch (SQLException e) {
             return Outcome.didNot(Faults.writing(folder, e));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.isDamage(e) ? Faults.reading(logbook, e) : Faults.writing(folder, e));
+        } finally {
+            SafeFiles.remove(aside); // what is left of one that failed would only fill the disk
         }
+    }
+
+    private List<Problem> faultsOf(Path copy) {
+        try (Database database = connections.frozen(copy)) {
+            return check.of(copy, database);
+        } catch (SQLException e) {
+            return List.of(Faults.reading(copy, e));
+        }
+    }
+
+    /** Later than the newest whatever the clock says, else this one would be the first to be thinned out. */
+    private Instant now() {
+        Instant now = Instant.ofEpochMilli(clock.getAsLong());
+        return newest().filter(newest -> !newest.isBefore(now))
+                .map(newest -> newest.plusMillis(1))
+                .orElse(now);
     }
 
     /** When the newest was made; empty when there is none. */
@@ -89,11 +120,11 @@ final class Backups {
     private void thin() throws IOException {
         TreeMap<Instant, Path> made = made();
         Set<Instant> kept = new Thinning(ZoneId.systemDefault()).kept(made.keySet());
-        for (var backup : made.entrySet()) {
-            if (!kept.contains(backup.getKey())) {
-                Files.deleteIfExists(backup.getValue());
+        made.forEach((moment, backup) -> {
+            if (!kept.contains(moment)) {
+                SafeFiles.remove(backup);
             }
-        }
+        });
     }
 
     private TreeMap<Instant, Path> made() throws IOException {

@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.LongSupplier;
@@ -14,7 +16,10 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
 import witnessmark.domain.image.EntryImage;
+import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
 
@@ -89,7 +94,34 @@ public final class EmergencyJournal {
     }
 
     /**
-     * What was kept, oldest first. A last line cut short is left out.
+     * How many entries were kept for a logbook and are not in it, neither as they were to stand nor written later. An
+     * entry that was tried several times counts once.
+     */
+    int waiting(Path logbook, Facts facts) {
+        try {
+            Set<String> waiting = new HashSet<>();
+            for (Kept kept : read()) {
+                RecordType<?> type = RecordTypes.named(kept.table()).orElse(null);
+                if (type != null && kept.logbook().equals(logbook.toString()) && !isIn(facts, type, kept)) {
+                    waiting.add(kept.table() + canonical.text(kept.image()));
+                }
+            }
+            return waiting.size();
+        } catch (IOException e) {
+            LOG.error("the emergency journal cannot be read: {}", file, e);
+            return 0;
+        }
+    }
+
+    /** By what it says, as a form gives an entry another id each time it is saved. */
+    private static <F extends Fact> boolean isIn(Facts facts, RecordType<F> type, Kept kept) {
+        return facts.of(type.kind()).all().stream()
+                .anyMatch(entry -> entry.id().value().equals(kept.record()) && entry.rev() >= kept.rev()
+                        || EntryImage.of(entry).equals(kept.image()));
+    }
+
+    /**
+     * What was kept, oldest first. A line cut short, as by a full disk, is left out.
      *
      * @throws IOException if the file is there and cannot be read
      */
@@ -100,7 +132,11 @@ public final class EmergencyJournal {
         }
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
             if (line.endsWith("}")) {
-                kept.add(kept(canonical.values(line)));
+                try {
+                    kept.add(kept(canonical.values(line)));
+                } catch (IllegalArgumentException e) {
+                    LOG.warn("a line of the emergency journal is no entry: {}", file, e);
+                }
             }
         }
         return kept;

@@ -1,5 +1,7 @@
 package witnessmark.store;
 
+import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Locale;
@@ -30,6 +32,22 @@ final class Faults {
                 noSpace(e)
                         ? Problem.of(ProblemKind.DISK_FULL, path)
                         : Problem.of(ProblemKind.CANNOT_WRITE, path, words(e));
+        };
+    }
+
+    /** A failure while writing another file than SQLite's. */
+    static Problem writing(Path path, IOException e) {
+        String said = e instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : e.getClass().getSimpleName().replace("Exception", "") + ": " + e.getMessage();
+        return noSpace(e) ? Problem.of(ProblemKind.DISK_FULL, path) : Problem.of(ProblemKind.CANNOT_WRITE, path, said);
+    }
+
+    /** Whether the file read is at fault. */
+    static boolean isDamage(SQLException e) {
+        return switch (base(e)) {
+            case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_FORMAT -> true;
+            default -> false;
         };
     }
 

@@ -1,5 +1,7 @@
 package witnessmark.store;
 
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,6 +24,8 @@ import witnessmark.quantity.Moment;
 
 /** What people call a record, for problems that name one. Never an id where there is a word. */
 final class Names {
+    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
     private final Facts facts;
 
     Names(Facts facts) {
@@ -77,9 +81,13 @@ final class Names {
     }
 
     private static String joined(String first, String second, String third, @Nullable Moment moment) {
-        return Stream.of(first, second, third, moment == null ? "" : moment.text())
+        return Stream.of(first, second, third, moment == null ? "" : said(moment))
                 .filter(word -> !word.isBlank())
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String said(Moment moment) {
+        return moment.dayOnly() ? moment.day().toString() : DAY_AND_TIME.format(moment.wallClock());
     }
 
     private <F extends Fact> String known(Class<F> kind, @Nullable Id<F> id) {

@@ -58,7 +58,13 @@ final class Opening {
             if (!Files.isWritable(path) || !Files.isWritable(SafeFiles.folderOf(path))) {
                 return readOnly(path, Problem.of(ProblemKind.PLACE_READ_ONLY, path), true);
             }
-            SideLock.Try tried = SideLock.take(path, held(), neverClosed);
+            SideLock.Try tried;
+            try {
+                tried = SideLock.take(path, held(), neverClosed);
+            } catch (IOException e) {
+                LOG.warn("no lock can be had beside {}", path, e);
+                return readOnly(path, Faults.writing(path, e), true);
+            }
             SideLock lock = tried.lock();
             if (lock == null) {
                 return readOnly(path, inUse(path, tried.by()), false);
@@ -115,6 +121,7 @@ final class Opening {
             if (!madeNow) {
                 beside.addAll(logbook.backUpIfStale());
             }
+            beside.addAll(keptAside(path, logbook));
             return beside.isEmpty() ? Outcome.worked(logbook) : new Outcome.WorkedExcept<>(logbook, beside);
         } catch (SQLException e) {
             LOG.warn("a logbook cannot be opened: {}", path, e);
@@ -125,9 +132,19 @@ final class Opening {
         }
     }
 
+    private List<Problem> keptAside(Path path, Logbook logbook) {
+        EmergencyJournal journal = home.journal();
+        int waiting = journal.waiting(path, logbook.facts());
+        return waiting == 0 ? List.of() : List.of(Problem.of(ProblemKind.ENTRIES_KEPT_ASIDE, waiting, journal.file()));
+    }
+
     private Outcome<Integer> probed(Path path) {
         try (Database database = Probe.hasLog(path) ? home.connections.reader(path) : home.connections.frozen(path)) {
-            return probe.inside(path, database);
+            Outcome<Integer> inside = probe.inside(path, database);
+            boolean ours = inside.didWork() && inside.orThrow() == home.schema.version();
+            return (ours || !inside.didWork()) && probe.hasLogOfAnother(path)
+                    ? Outcome.didNot(Problem.of(ProblemKind.LOG_OF_ANOTHER, path, Probe.log(path)))
+                    : inside;
         } catch (SQLException e) {
             return Outcome.didNot(Faults.reading(path, e));
         }
@@ -136,19 +153,16 @@ final class Opening {
     private Outcome<Path> backupBefore(Path path) {
         try (Database database = home.connections.reader(path)) {
             String id = Home.idOf(database);
-            return new Backups(home.backupFolder(id), home.clock, this::faultsOfCopy).make(path, database);
+            return new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf)
+                    .make(path, database);
         } catch (SQLException e) {
             return Outcome.didNot(Faults.reading(path, e));
         }
     }
 
     /** The tables of an older form are not ours, so that a copy of it is checked as a file only. */
-    private List<Problem> faultsOfCopy(Path copy) {
-        try (Database database = home.connections.frozen(copy)) {
-            return probe.inside(copy, database).problems();
-        } catch (SQLException e) {
-            return List.of(Faults.reading(copy, e));
-        }
+    private List<Problem> faultsOf(Path file, Database database) {
+        return probe.inside(file, database).problems();
     }
 
     /**

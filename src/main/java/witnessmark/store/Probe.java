@@ -5,6 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.domain.Facts;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.Outcome;
@@ -13,6 +16,8 @@ import witnessmark.outcome.ProblemKind;
 
 /** Finds out what a file is before anything is written beside or into it. */
 final class Probe {
+    private static final Logger LOG = LoggerFactory.getLogger(Probe.class);
+
     private final Home home;
 
     Probe(Home home) {
@@ -58,10 +63,54 @@ final class Probe {
     /** Whether writes lie beside the file that are not in it yet. */
     static boolean hasLog(Path path) {
         try {
-            return Files.size(path.resolveSibling(path.getFileName() + "-wal")) > 0;
+            return Files.size(log(path)) > 0;
         } catch (IOException e) {
             return false; // there is none
         }
+    }
+
+    /** The file beside a logbook that holds writes not in it yet. */
+    static Path log(Path path) {
+        return path.resolveSibling(path.getFileName() + "-wal");
+    }
+
+    /**
+     * Whether the writes left beside a file are another's: somebody put a backup or another logbook in its place.
+     * SQLite would take them for the file's own. They are its own when they go on from its history and leave it whole. A
+     * file that is not whole without them was left in the midst of taking them in.
+     */
+    boolean hasLogOfAnother(Path path) {
+        if (!hasLog(path)) {
+            return false;
+        }
+        try (Database without = home.connections.frozen(path)) {
+            return isWhole(path, without) && !isWholeAndGoesOnFrom(without, path);
+        } catch (SQLException e) {
+            LOG.info("not whole without the writes beside it: {}", path, e);
+            return false;
+        }
+    }
+
+    private boolean isWholeAndGoesOnFrom(Database before, Path path) {
+        try (Database with = home.connections.reader(path)) {
+            return isWhole(path, with) && goesOnFrom(before, with);
+        } catch (SQLException e) {
+            LOG.warn("not whole with the writes beside it: {}", path, e);
+            return false;
+        }
+    }
+
+    private static boolean goesOnFrom(Database before, Database after) throws SQLException {
+        boolean[] missing = {!before.text("logbook/all").equals(after.text("logbook/all"))};
+        before.each(
+                "amendment/heads",
+                head -> missing[0] |=
+                        after.number("amendment/exists", head.getString(1), head.getLong(2), head.getString(3)) == 0);
+        return !missing[0];
+    }
+
+    private boolean isWhole(Path path, Database database) {
+        return new Verification(path, home.canonical).of(database, Facts.none()).isEmpty();
     }
 
     /**

@@ -45,14 +45,29 @@ final class SafeFiles {
         moveOver(aside, file);
     }
 
-    /** Adds a text to the end of a file and brings it to the disk. */
+    /** Adds a text to the end of a file and brings it to the disk, wholly or not at all. */
     static void append(Path file, String text) throws IOException {
         createPrivateFolder(folderOf(file));
         if (!Files.exists(file)) {
             createPrivate(file);
         }
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.APPEND)) {
-            writeAll(channel, text);
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            long end = channel.size();
+            try {
+                writeAll(channel.position(end), text);
+            } catch (IOException e) {
+                channel.truncate(end);
+                throw e;
+            }
+        }
+    }
+
+    /** Removes a file that is in nobody's way if it stays. */
+    static void remove(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            LOG.warn("a file stays behind: {}", file, e);
         }
     }
 

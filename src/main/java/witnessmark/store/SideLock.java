@@ -103,6 +103,9 @@ final class SideLock implements AutoCloseable {
 
     @Override
     public void close() {
+        if (!channel.isOpen()) {
+            return; // the file may be another's by now
+        }
         try {
             boolean gone = removed(); // first, while nobody else can have it
             lock.release();
@@ -160,8 +163,13 @@ final class SideLock implements AutoCloseable {
         return new String(text.array(), 0, length, StandardCharsets.UTF_8);
     }
 
-    private static void write(FileChannel channel, String text) throws IOException {
-        channel.truncate(0);
-        channel.write(ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8)), 0);
+    /** On a full disk the lock holds without its text. */
+    private static void write(FileChannel channel, String text) {
+        try {
+            channel.truncate(0);
+            channel.write(ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8)), 0);
+        } catch (IOException e) {
+            LOG.warn("who has the lock cannot be written down", e);
+        }
     }
 }

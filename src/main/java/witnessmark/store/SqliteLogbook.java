@@ -55,7 +55,7 @@ final class SqliteLogbook implements Logbook {
         this.amendments = new Amendments(home.canonical);
         this.facts = rows.facts(database);
         String id = Home.idOf(database);
-        this.backups = new Backups(home.backupFolder(id), home.clock, this::faultsOfCopy);
+        this.backups = new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf);
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
         home.opened(path);
     }
@@ -135,8 +135,11 @@ final class SqliteLogbook implements Logbook {
 
     @Override
     public List<Problem> verify() {
+        if (!key.stillAt(path)) {
+            return List.of(Problem.of(ProblemKind.FILE_MOVED_AWAY, path)); // another file there is not ours to judge
+        }
         try (Database reader = reader()) {
-            return new Verification(path, home.canonical).of(reader, facts);
+            return faultsOf(path, reader);
         } catch (SQLException e) {
             return List.of(Faults.reading(path, e));
         }
@@ -144,6 +147,9 @@ final class SqliteLogbook implements Logbook {
 
     @Override
     public Outcome<Path> backUp() {
+        if (!key.stillAt(path)) {
+            return rescue();
+        }
         settle();
         try (Database reader = reader()) {
             Outcome<Path> made = backups.make(path, reader);
@@ -169,13 +175,21 @@ final class SqliteLogbook implements Logbook {
 
     @Override
     public synchronized void close() {
-        if (writtenSinceBackup) {
-            backUp().problems().forEach(problem -> LOG.error("no backup on closing: {}", problem));
+        if (closed) {
+            return;
         }
-        if (!closed) {
-            closed = true;
-            letGo();
-            home.closed(path);
+        if (writtenSinceBackup) {
+            backUp().problems().forEach(problem -> LOG.error("on closing: {}", problem));
+        }
+        boolean moved = lock != null && !key.stillAt(path);
+        if (moved && database != null) {
+            checkpoint(); // else what lies beside would be taken for writes to another file put here
+        }
+        closed = true;
+        letGo();
+        home.closed(path);
+        if (moved && !Probe.hasLog(path)) {
+            SafeFiles.remove(Probe.log(path));
         }
         if (lock != null) {
             lock.close();
@@ -187,7 +201,10 @@ final class SqliteLogbook implements Logbook {
         Optional<Instant> newest = backups.newest();
         try {
             Instant changed = Files.getLastModifiedTime(path).toInstant();
-            return newest.isPresent() && !newest.get().isBefore(changed) ? List.of() : backUp().problems();
+            Instant now = Instant.ofEpochMilli(home.clock.getAsLong());
+            boolean fresh = newest.isPresent() && !newest.get().isBefore(changed);
+            boolean credible = fresh && !newest.get().isAfter(now); // else a clock was wrong
+            return credible ? List.of() : backUp().problems();
         } catch (IOException e) {
             LOG.warn("the file's time cannot be read: {}", path, e);
             return List.of();
@@ -265,12 +282,26 @@ final class SqliteLogbook implements Logbook {
     private synchronized void settle() {
         if (readOnly == null) {
             writtenSinceBackup = false; // what is written from now on may be missing in the copy
-            try {
-                opened().set("file/checkpoint");
-            } catch (SQLException e) {
-                LOG.warn("the log beside the file stays: {}", path, e);
-            }
+            checkpoint();
         }
+    }
+
+    private void checkpoint() {
+        try {
+            opened().set("file/checkpoint");
+        } catch (SQLException e) {
+            LOG.warn("the log beside the file stays: {}", path, e);
+        }
+    }
+
+    /** The file was moved away or removed: the connection still has it, and may be the only one that does. */
+    private synchronized Outcome<Path> rescue() {
+        Problem moved = Problem.of(ProblemKind.FILE_MOVED_AWAY, path);
+        Database open = database;
+        if (open == null) {
+            return Outcome.didNot(moved);
+        }
+        return new Outcome.WorkedExcept<>(path, List.of(moved)).then(lost -> backups.make(lost, open));
     }
 
     private synchronized void notBackedUp() {
@@ -299,7 +330,23 @@ final class SqliteLogbook implements Logbook {
         if (toWrite && (readOnly != null || !key.stillAt(path))) {
             throw new SQLException("the logbook is open to read only, or was moved away");
         }
-        return use.of(opened());
+        T result = use.of(opened());
+        if (toWrite) {
+            takeIn();
+        }
+        return result;
+    }
+
+    /**
+     * Brings what was written so far into the file itself, for those who copy it while it is open. Done with drafts,
+     * which nobody waits for, and which come after every save of a form.
+     */
+    private void takeIn() {
+        try {
+            opened().set("file/take_in");
+        } catch (SQLException e) {
+            LOG.info("the log beside the file stays: {}", path, e);
+        }
     }
 
     private List<Amendment> read(String query, @Nullable Object... parameters) {
@@ -314,11 +361,7 @@ final class SqliteLogbook implements Logbook {
         return readOnly != null && !Probe.hasLog(path) ? home.connections.frozen(path) : home.connections.reader(path);
     }
 
-    private List<Problem> faultsOfCopy(Path copy) {
-        try (Database reader = home.connections.frozen(copy)) {
-            return new Verification(copy, home.canonical).of(reader, facts);
-        } catch (SQLException e) {
-            return List.of(Faults.reading(copy, e));
-        }
+    private List<Problem> faultsOf(Path file, Database open) {
+        return new Verification(file, home.canonical).of(open, facts);
     }
 }

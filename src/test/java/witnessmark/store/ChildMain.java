@@ -7,12 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
-import witnessmark.domain.Entry;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Event;
+import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.logbook.port.Drafts.Draft;
 import witnessmark.logbook.port.Logbook;
@@ -23,11 +24,17 @@ import witnessmark.outcome.Outcome;
  * {@code worked}, {@code except} or {@code did not}, then, after tabs, each problem's kind and sentence.
  */
 final class ChildMain {
-    private final SqliteLogbookFiles files;
+    private final String host;
+    private SqliteLogbookFiles files;
     private @Nullable Logbook logbook;
 
     private ChildMain(Path data, String host) {
-        this.files = new SqliteLogbookFiles(data, System::currentTimeMillis, () -> host, new Holder(host, "Bea"));
+        this.host = host;
+        this.files = filesIn(data);
+    }
+
+    private SqliteLogbookFiles filesIn(Path data) {
+        return new SqliteLogbookFiles(data, System::currentTimeMillis, () -> host, new Holder(host, "Bea"));
     }
 
     /** @param args the data folder, the computer's name */
@@ -42,6 +49,10 @@ final class ChildMain {
 
     private String answer(String verb, String rest) throws IOException, InterruptedException {
         return switch (verb) {
+            case "home" -> {
+                files = filesIn(Path.of(rest));
+                yield "worked";
+            }
             case "create" -> taken(files.create(Path.of(rest)));
             case "open" -> taken(files.open(Path.of(rest)));
             case "car" -> said(TestLogbooks.write(book(), Garage.made(new Car(rest, ""))));
@@ -92,11 +103,14 @@ final class ChildMain {
 
     /** Writes run after run, saying each that was acknowledged by its hour. */
     private String runs(int from) {
-        Garage garage = new Garage();
-        TestLogbooks.write(book(), garage.all()).orThrow();
+        if (book().facts().of(Engine.class).size() == 0) {
+            TestLogbooks.write(book(), new Garage().all()).orThrow();
+        }
+        Id<Engine> engine = book().facts().of(Engine.class).all().get(0).id();
+        Id<Event> event = book().facts().of(Event.class).all().get(0).id();
         for (int hour = from; ; hour++) {
-            Entry<Run> run = Garage.made(garage.run("run " + hour, null, null, hour));
-            if (!TestLogbooks.write(book(), List.of(run)).didWork()) {
+            Run run = Garage.run(engine, event, "run " + hour, null, null, hour);
+            if (!TestLogbooks.write(book(), Garage.made(run)).didWork()) {
                 return "did not";
             }
             System.out.println("saved " + hour);

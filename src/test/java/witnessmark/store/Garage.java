@@ -99,10 +99,20 @@ final class Garage {
     }
 
     Run run(String name, @Nullable Entry<Car> car, @Nullable Entry<PlannedRun> planned, int hour) {
+        return run(e1.id(), event.id(), name, car, planned, hour);
+    }
+
+    static Run run(
+            Id<Engine> engine,
+            Id<Event> event,
+            String name,
+            @Nullable Entry<Car> car,
+            @Nullable Entry<PlannedRun> planned,
+            int hour) {
         return new Run(
-                e1.id(),
+                engine,
                 car == null ? null : car.id(),
-                event.id(),
+                event,
                 planned == null ? null : planned.id(),
                 RunKind.RACE,
                 name,

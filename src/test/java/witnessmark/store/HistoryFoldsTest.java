@@ -44,7 +44,8 @@ class HistoryFoldsTest {
         TestLogbooks logbooks = new TestLogbooks(folder);
         Desk desk = new Desk(logbooks.create(), new FixedToday(LocalDate.of(2026, 7, 8)), "Ada");
         desk.write("all kinds", made.oneOfEach(desk.logbook().facts())).orThrow();
-        List<Map<UUID, Map<String, @Nullable Object>>> standing = new ArrayList<>(List.of(images(desk.logbook().facts())));
+        List<Map<UUID, Map<String, @Nullable Object>>> standing =
+                new ArrayList<>(List.of(images(desk.logbook().facts())));
         int taken = 0;
         for (int step = 0; step < 60; step++) {
             int amendments = desk.logbook().history().size();
@@ -56,7 +57,8 @@ class HistoryFoldsTest {
             } else {
                 Map<UUID, Entry<?>> edits = new LinkedHashMap<>();
                 for (int i = 0; i < 3; i++) {
-                    Entry<?> edited = made.edited(made.any(desk.logbook().facts()), desk.logbook().facts());
+                    Entry<?> edited = made.edited(
+                            made.any(desk.logbook().facts()), desk.logbook().facts());
                     edits.put(edited.id().value(), edited);
                 }
                 desk.write("edits", List.copyOf(edits.values()));
@@ -84,7 +86,11 @@ class HistoryFoldsTest {
         Map<UUID, Map<String, @Nullable Object>> began = images(desk.logbook().facts());
         int changes = 0;
         for (int i = 0; i < 25; i++) {
-            changes += desk.write("edit", List.of(made.edited(made.any(desk.logbook().facts()), desk.logbook().facts())))
+            changes += desk.write(
+                                    "edit",
+                                    List.of(made.edited(
+                                            made.any(desk.logbook().facts()),
+                                            desk.logbook().facts())))
                             .didWork()
                     ? 1
                     : 0;
@@ -112,7 +118,8 @@ class HistoryFoldsTest {
         Random random = new Random(seed);
         TestLogbooks first = new TestLogbooks(Files.createDirectories(folder.resolve("a")), "device-a");
         try (Logbook logbook = first.create()) {
-            TestLogbooks.write(logbook, new RandomFacts(seed).oneOfEach(Facts.none())).orThrow();
+            TestLogbooks.write(logbook, new RandomFacts(seed).oneOfEach(Facts.none()))
+                    .orThrow();
         }
         List<TestLogbooks> laptops = new ArrayList<>(List.of(first));
         for (String name : List.of("b", "c")) {
@@ -140,14 +147,17 @@ class HistoryFoldsTest {
         for (int i = 0; i < 6; i++) {
             List<List<Amendment>> order = new ArrayList<>(histories);
             Collections.shuffle(order, random);
-            assertThat(Fold.records(order.stream().flatMap(List::stream).toList())).isEqualTo(folded);
+            assertThat(Fold.records(order.stream().flatMap(List::stream).toList()))
+                    .isEqualTo(folded);
             List<Amendment> mixed = new ArrayList<>(all);
             Collections.shuffle(mixed, random);
             assertThat(Fold.records(mixed)).isEqualTo(folded);
         }
         for (UUID record : all.stream().map(Amendment::record).distinct().toList()) {
-            List<Amendment> ofOne = all.stream().filter(a -> a.record().equals(record)).toList();
-            assertThat(Fold.record(ofOne)).isEqualTo(folded.get(ofOne.get(0).table()).get(record));
+            List<Amendment> ofOne =
+                    all.stream().filter(a -> a.record().equals(record)).toList();
+            assertThat(Fold.record(ofOne))
+                    .isEqualTo(folded.get(ofOne.get(0).table()).get(record));
         }
     }
 
@@ -190,8 +200,9 @@ class HistoryFoldsTest {
     private static Map<UUID, Map<String, @Nullable Object>> images(Facts facts) {
         Map<UUID, Map<String, @Nullable Object>> images = new TreeMap<>();
         Stream<RecordType<?>> types = RecordTypes.all().stream();
-        types.forEach(type ->
-                facts.of(type.kind()).all().forEach(entry -> images.put(entry.id().value(), EntryImage.of(entry))));
+        types.forEach(type -> facts.of(type.kind())
+                .all()
+                .forEach(entry -> images.put(entry.id().value(), EntryImage.of(entry))));
         return images;
     }
 }

@@ -305,8 +305,8 @@ class OpeningTest {
         assertThat(Sentences.only(logbooks.files.create(place("b.witness")), ProblemKind.FILE_EXISTS))
                 .contains("b.witness-wal");
         assertThat(Sentences.only(
-                        logbooks.files.create(place("no such folder").resolve("c.witness")), ProblemKind.CANNOT_WRITE))
-                .contains("c.witness");
+                        logbooks.files.create(place("no such folder").resolve("c.witness")), ProblemKind.NO_SUCH_FILE))
+                .contains("no such folder");
         assertThat(FolderState.of(folder.resolve("place"))).isEqualTo(before);
     }
 

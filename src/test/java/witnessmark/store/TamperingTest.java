@@ -192,8 +192,8 @@ class TamperingTest {
      */
     @Test
     void the_tables_the_check_leaves_out_are_few_and_hold_no_record() throws SQLException {
-        Set<String> left = new TreeSet<>(
-                texts("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'"));
+        Set<String> left =
+                new TreeSet<>(texts("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'"));
         RecordTypes.all().forEach(type -> left.remove(type.name()));
         left.remove("amendment");
         Set<String> words = left.stream().filter(TamperingTest::isListOfWords).collect(Collectors.toSet());
@@ -239,7 +239,8 @@ class TamperingTest {
         List<String> rows = texts("SELECT rowid FROM \"" + table + "\"");
         List<Cell> cells = new ArrayList<>();
         try (Statement statement = connection.createStatement();
-                ResultSet columns = statement.executeQuery("SELECT name, type FROM pragma_table_info('" + table + "')")) {
+                ResultSet columns =
+                        statement.executeQuery("SELECT name, type FROM pragma_table_info('" + table + "')")) {
             while (columns.next()) {
                 long row = Long.parseLong(rows.get(random.nextInt(rows.size())));
                 cells.add(new Cell(table, columns.getString(1), columns.getString(2), row));
@@ -271,8 +272,8 @@ class TamperingTest {
 
     private @Nullable Object read(Cell cell) throws SQLException {
         try (Statement statement = connection.createStatement();
-                ResultSet row = statement.executeQuery("SELECT \"" + cell.column() + "\" FROM \"" + cell.table()
-                        + "\" WHERE rowid = " + cell.row())) {
+                ResultSet row = statement.executeQuery(
+                        "SELECT \"" + cell.column() + "\" FROM \"" + cell.table() + "\" WHERE rowid = " + cell.row())) {
             String text = row.getString(1);
             return text == null || !cell.type().equals("INTEGER") ? text : Long.valueOf(row.getLong(1));
         }
@@ -301,7 +302,8 @@ class TamperingTest {
             case 1 -> from + " ";
             case 2 -> from.substring(0, at);
             case 3 -> null;
-            case 4 -> from.isEmpty() ? "x" : from.substring(0, at) + (char) (from.charAt(at) ^ 1) + from.substring(at + 1);
+            case 4 ->
+                from.isEmpty() ? "x" : from.substring(0, at) + (char) (from.charAt(at) ^ 1) + from.substring(at + 1);
             case 5 -> " " + from;
             default -> from.substring(0, at) + "\u200b" + from.substring(at);
         };

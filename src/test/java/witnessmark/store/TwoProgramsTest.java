@@ -117,6 +117,20 @@ class TwoProgramsTest {
     }
 
     @Test
+    void closing_a_logbook_twice_takes_nobody_elses_lock_away() throws Exception {
+        Logbook first = logbooks.open();
+        first.close();
+        try (Child other = Child.start(folder.resolve("data"), "trackside")) {
+            assertThat(other.ask("open " + logbooks.file())).isEqualTo("worked");
+            first.close();
+            assertThat(lockFile()).exists();
+            try (Logbook second = logbooks.open()) {
+                assertThat(second.readOnly()).isPresent();
+            }
+        }
+    }
+
+    @Test
     void a_lock_file_with_anything_in_it_is_in_nobodys_way() throws IOException {
         for (String left : List.of("", "one line", "a\nb\nc\n", "\0\0\0", "a\nb\n99999999999999999999\n")) {
             Files.writeString(lockFile(), left);
