@@ -75,6 +75,12 @@ final class Window implements OpenLogbook {
 
     @Override
     public void open(Path path) {
+        OpenBook now = book;
+        if (now != null
+                && now.desk().logbook().readOnly().isEmpty()
+                && now.desk().logbook().path().equals(path.toAbsolutePath().normalize())) {
+            return; // opened a second time it could only be read
+        }
         change(path.toString(), () -> books.open(path));
     }
 

@@ -45,9 +45,10 @@ public interface Logbook extends AutoCloseable {
     List<Problem> verify();
 
     /**
-     * Copies the logbook to its backup folder and opens the copy to see that it is good.
+     * Copies the logbook to its backup folder and opens the copy to see that it is good. One that has faults itself is
+     * copied too, beside the good backups, and so is one whose file was moved away.
      *
-     * @return where the copy is
+     * @return where the copy is; worked-except with what is wrong with the logbook
      */
     Outcome<Path> backUp();
 

@@ -15,7 +15,8 @@ public interface LogbookFiles {
     /**
      * Opens a logbook. Read-only, with a problem beside it, when it is in use, newer, or in a read-only place.
      *
-     * @return the open logbook, or why not (no such file, not a logbook, damaged, altered by another hand)
+     * @return the open logbook, or why not (no such file, not a logbook, damaged, altered by another hand, beside
+     *     writes of another file)
      */
     Outcome<Logbook> open(Path path);
 }
