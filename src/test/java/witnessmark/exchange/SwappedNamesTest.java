@@ -50,7 +50,8 @@ class SwappedNamesTest {
                 Logbook there = filled("there")) {
             Map<UUID, Map<String, @Nullable Object>> before = images(there.facts());
             RecordType<?> type = RecordTypes.named(table).orElseThrow();
-            Outcome<Written> exchanged = here.write(new Change("Ada", "names exchanged", exchanged(type, here.facts())));
+            Outcome<Written> exchanged =
+                    here.write(new Change("Ada", "names exchanged", exchanged(type, here.facts())));
             assertThat(exchanged.problems()).isEmpty();
             Path folder = place.resolve("exchanged");
             folders.write(here.facts(), folder).orThrow();
@@ -61,7 +62,9 @@ class SwappedNamesTest {
 
             assertThat(written.problems()).isEmpty();
             assertThat(images(there.facts())).isEqualTo(images(here.facts())).isNotEqualTo(before);
-            assertThat(written.orThrow().amendments()).as("the two, and nothing else").hasSize(2);
+            assertThat(written.orThrow().amendments())
+                    .as("the two, and nothing else")
+                    .hasSize(2);
             assertThat(there.verify()).isEmpty();
         }
     }
@@ -71,15 +74,18 @@ class SwappedNamesTest {
     void a_table_changed_by_hand_moves_what_names_it_or_changes_nothing() {
         try (Logbook there = filled("there")) {
             Map<UUID, Map<String, @Nullable Object>> before = images(there.facts());
-            SeasonText season = SeasonText.small().cell("cars.csv", 1, "name", "57").cell("cars.csv", 2, "name", "41");
+            SeasonText season =
+                    SeasonText.small().cell("cars.csv", 1, "name", "57").cell("cars.csv", 2, "name", "41");
             ImportSeason into = new ImportSeason(new Desk(there, new FixedToday(TODAY), "Bea"), folders);
 
-            ImportSeason.Reading reading = into.read(season.in(place.resolve("by-hand"))).orThrow();
+            ImportSeason.Reading reading =
+                    into.read(season.in(place.resolve("by-hand"))).orThrow();
             Outcome<Written> written = into.write(reading, false, "read");
 
             if (written.didWork()) {
                 Facts again = Facts.none()
-                        .with(folders.read(season.in(place.resolve("again")), Facts.none()).orThrow());
+                        .with(folders.read(season.in(place.resolve("again")), Facts.none())
+                                .orThrow());
                 assertThat(images(there.facts())).isEqualTo(images(again));
             } else {
                 assertThat(written.problems()).allMatch(problem -> problem.place() != null);
@@ -95,7 +101,8 @@ class SwappedNamesTest {
                 folder, System::currentTimeMillis, () -> "device-" + name, new Holder("bench", "Ada"));
         folder.toFile().mkdirs();
         Logbook logbook = files.create(folder.resolve("team.witness")).orThrow();
-        List<Entry<?>> small = folders.read(SeasonText.small().in(place.resolve("small")), Facts.none()).orThrow();
+        List<Entry<?>> small = folders.read(SeasonText.small().in(place.resolve("small")), Facts.none())
+                .orThrow();
         logbook.write(new Change("Ada", "begun", small)).orThrow();
         return logbook;
     }
@@ -110,7 +117,8 @@ class SwappedNamesTest {
 
     private static int nameAt(RecordType<?> type) {
         for (int i = 0; i < type.components().size(); i++) {
-            if (List.of("name", "number", "mark").contains(type.components().get(i).name())) {
+            if (List.of("name", "number", "mark")
+                    .contains(type.components().get(i).name())) {
                 return i;
             }
         }
