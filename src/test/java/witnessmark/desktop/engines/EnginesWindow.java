@@ -1,12 +1,14 @@
 package witnessmark.desktop.engines;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.swing.JRootPane;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Look;
+import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.shell.ShellPane;
@@ -32,14 +34,17 @@ final class EnginesWindow implements AutoCloseable {
     final EnginesPlace place;
     final ShellPane pane;
 
-    EnginesWindow(Desk desk, Look look, Texts texts) {
+    /** @param others further places of the window, to be led to */
+    EnginesWindow(Desk desk, Look look, Texts texts, Place... others) {
         this.desk = desk;
         this.texts = texts;
         place = new EnginesPlace(
                 texts, new Measures(texts, Units.METRIC), tasks, window, () -> desk, DayOrder.DAY_FIRST);
         ShellContext context = new ShellContext(
                 texts, tasks, new MemorySettings(), look, window, new AboutFacts("0.1.0", List.of()), () -> {});
-        pane = new ShellPane(context, List.of(place), List.of(), List.of());
+        List<Place> places = new ArrayList<>(List.of(place));
+        places.addAll(List.of(others));
+        pane = new ShellPane(context, places, List.of(), List.of());
         pane.logbook("Marrowgate, sample season");
         window.go(PlaceId.ENGINES);
         tasks.awaitIdle();

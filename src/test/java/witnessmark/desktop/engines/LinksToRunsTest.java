@@ -1,0 +1,137 @@
+package witnessmark.desktop.engines;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.ActionEvent;
+import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.desktop.shell.Place;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.shell.Theme;
+import witnessmark.desktop.shell.Visit;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.Ui;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Run;
+
+/** From an engine to the sheet of a run: by the entries behind a figure and by the line of life. */
+@UiTest
+class LinksToRunsTest {
+    @TempDir
+    Path folder;
+
+    private EnginesWindow window;
+
+    @BeforeEach
+    void open() {
+        window = new EnginesWindow(
+                EnginesWindow.sample(folder), Looks.look(Theme.LIGHT, 1.0f), EnginesWindow.english(), new Runs());
+        window.engine("K03");
+    }
+
+    @AfterEach
+    void close() {
+        window.close();
+    }
+
+    @Test
+    void an_entry_behind_a_figure_leads_to_its_run() {
+        window.behindSinceRebuild();
+        BehindLine race = window.entry("Race 2, Round 5");
+        window.select(race);
+        window.root(1366, 768);
+
+        new Ui(window.place.sheet().behind()).button("Open run").doClick();
+
+        assertThat(window.pane.current()).contains(Visit.to(PlaceId.RUN_SHEET, race.id()));
+    }
+
+    /** With a run that may be another all five buttons show. */
+    @Test
+    void the_buttons_of_an_entry_stand_side_by_side() {
+        window.behindSinceRebuild();
+        window.select(window.entry("Race 2, Round 5"));
+        window.root(1366, 768);
+
+        assertThat(LayoutRules.broken(window.place.sheet().behind().actions())).isEmpty();
+    }
+
+    @Test
+    void on_the_line_of_life_a_run_opens_and_of_anything_else_the_history_is_shown() {
+        LineOfLifeModel line = window.place.sheet().line();
+        int at = at(line, true);
+        String run = line.marks().get(at).source().id().text();
+
+        line.choose(at(line, false));
+        press();
+        assertThat(window.pane.current()).contains(Visit.to(PlaceId.ENGINES, engine()));
+        assertThat(window.place.sheet().behind().history().shown()).isNotEmpty();
+
+        line.choose(at);
+        press();
+        assertThat(window.pane.current()).contains(Visit.to(PlaceId.RUN_SHEET, run));
+    }
+
+    private static int at(LineOfLifeModel line, boolean run) {
+        for (int i = 0; i < line.marks().size(); i++) {
+            if (line.marks().get(i).source().fact() instanceof Run == run) {
+                return i;
+            }
+        }
+        throw new AssertionError("nothing of the kind on the line");
+    }
+
+    private String engine() {
+        return window.desk.view()
+                .facts()
+                .of(witnessmark.domain.Engine.class)
+                .named("K03")
+                .orElseThrow()
+                .id()
+                .text();
+    }
+
+    private void press() {
+        AtomicReference<LineOfLifeView> view = new AtomicReference<>();
+        Stage.walk(window.pane, component -> {
+            if (component instanceof LineOfLifeView found) {
+                view.set(found);
+            }
+        });
+        view.get().getActionMap().get("open").actionPerformed(new ActionEvent(this, 0, "open"));
+        window.tasks.awaitIdle();
+    }
+
+    /** Where the runs are. */
+    private static final class Runs implements Place {
+        private final JButton page = new JButton("runs");
+
+        @Override
+        public PlaceId id() {
+            return PlaceId.RUN_SHEET;
+        }
+
+        @Override
+        public JComponent component() {
+            return page;
+        }
+
+        @Override
+        public JComponent firstFocus() {
+            return page;
+        }
+
+        @Override
+        public void refresh() {
+            page.repaint();
+        }
+    }
+}
