@@ -159,7 +159,7 @@ final class ReadRecords {
         String title = event.isEmpty() ? name : texts.get("beforewego.find.run", name, event);
         String note = car.isEmpty()
                 ? texts.get("beforewego.comma", day, engine)
-                : texts.get("beforewego.comma", texts.get("beforewego.comma", day, car), engine);
+                : texts.get("beforewego.comma", texts.get("beforewego.comma", car, day), engine);
         return new Indexed(
                 title,
                 note,

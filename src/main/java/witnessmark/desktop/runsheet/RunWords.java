@@ -272,21 +272,25 @@ final class RunWords {
                         facts.of(Car.class).get(car).name());
     }
 
-    /** Who wrote an entry and who changed it last; the latest change first. */
+    /** Who wrote an entry and when; its latest change comes first. */
     String writtenBy(List<Amended> history, ZoneId zone) {
         if (history.isEmpty()) {
             return texts.get("runsheet.written.by_nobody");
         }
         Amended first = history.get(history.size() - 1);
+        return texts.get("runsheet.written.by", first.who(), measures.fullMoment(Moment.of(first.at(), zone)));
+    }
+
+    /** Who changed it last, when and why; empty when nobody did. */
+    String changedBy(List<Amended> history, ZoneId zone) {
+        if (history.size() < 2) {
+            return "";
+        }
         Amended last = history.get(0);
-        String by = texts.get("runsheet.written.by", first.who(), measures.fullMoment(Moment.of(first.at(), zone)));
-        return history.size() == 1
-                ? by
-                : texts.get(
-                        "runsheet.written.by_and",
-                        by,
-                        last.who(),
-                        measures.fullMoment(Moment.of(last.at(), zone)),
-                        last.why());
+        return texts.get(
+                "runsheet.written.changed_by",
+                last.who(),
+                measures.fullMoment(Moment.of(last.at(), zone)),
+                last.why());
     }
 }

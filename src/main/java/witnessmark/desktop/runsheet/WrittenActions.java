@@ -45,6 +45,7 @@ final class WrittenActions {
     private SheetView view = SheetView.NOBODY;
     private List<Amended> history = List.of();
     private String by = "";
+    private String changedBy = "";
     private String failure = "";
     private boolean meanwhile;
     private boolean begun;
@@ -101,13 +102,14 @@ final class WrittenActions {
         return words.named(entry().fact(), book.view().facts());
     }
 
-    /** Who wrote it and who changed it last; empty until that is read. */
+    /** Who wrote it; empty until that is read. */
     String by() {
         return by;
     }
 
+    /** What became of what is typed; who changed the run last while nothing is. */
     String draftLine() {
-        return draft.line();
+        return draft.line().isEmpty() ? changedBy : draft.line();
     }
 
     /** Why the last thing asked for did not work; empty when it did. */
@@ -359,6 +361,7 @@ final class WrittenActions {
     private void looked(Look found) {
         history = found.history();
         by = words.writtenBy(history, book.view().zone());
+        changedBy = words.changedBy(history, book.view().zone());
         found.draft().ifPresent(kept -> {
             draft.found(kept);
             model.restore(kept.fields(), run.texts()).ifPresent(view::focus);
