@@ -25,7 +25,7 @@ final class DoesPanel extends JPanel {
 
     private final transient Texts texts;
     private final transient DoesModel does;
-    private final String waiting;
+    private String waiting;
     private final transient StateWords states;
     private final JTextArea engine = Lettering.paragraph("", Styles.NOTE);
     private final JPanel rows = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
@@ -45,6 +45,11 @@ final class DoesPanel extends JPanel {
         sheet.add(rows, "growx, wmin 0");
         add(sheet);
         show(Optional.empty());
+    }
+
+    /** Says something else from now on while it cannot be told. */
+    void waiting(String sentence) {
+        waiting = sentence;
     }
 
     void show(Optional<RunDoes> answer) {

@@ -157,7 +157,7 @@ final class WrittenActions {
             forecast.look();
             look(true);
         } else if (run.isOutdated()) {
-            follow();
+            follow(false);
         }
         tell();
     }
@@ -301,6 +301,7 @@ final class WrittenActions {
                             working = false;
                             said(outcome);
                             if (outcome.didWork()) {
+                                follow(true);
                                 done(doneKey, named, outcome.orThrow());
                             }
                             refresh();
@@ -332,12 +333,16 @@ final class WrittenActions {
 
     // Looking on
 
-    /** The run is written differently by now. */
-    private void follow() {
+    /**
+     * The run is written differently by now.
+     *
+     * @param own whether it was changed from here
+     */
+    private void follow(boolean own) {
         correct.open(entry().id()).ifPresent(now -> {
             run = now;
             model.reopen(now);
-            meanwhile = model.isDirty();
+            meanwhile = !own && model.isDirty();
         });
         look(false);
     }
@@ -364,7 +369,7 @@ final class WrittenActions {
         changedBy = words.changedBy(history, book.view().zone());
         found.draft().ifPresent(kept -> {
             draft.found(kept);
-            model.restore(kept.fields(), run.texts()).ifPresent(view::focus);
+            view.focus(model.restore(kept.fields(), run.texts()).orElse(RunField.RUNNING));
         });
         tell();
     }

@@ -50,10 +50,10 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.words = words;
         this.texts = words.texts();
         this.form = new RunSheetForm(model, words);
-        this.does = new DoesPanel(words, texts.get("runsheet.does.nothing"));
+        this.does = new DoesPanel(words, "");
         this.page = new SheetBeside(form, does);
         this.strike = button("runsheet.written.strike", this::askReason);
-        this.restore = button("runsheet.written.restore", actions::restore);
+        this.restore = button("runsheet.written.restore", () -> act(actions::restore));
         this.putBack = button("runsheet.written.putBack", actions::putBack);
         this.save = Buttons.main(
                 Caption.of(texts.get("runsheet.written.save")), Keys.menu(KeyEvent.VK_ENTER), actions::save);
@@ -130,14 +130,22 @@ final class WrittenPanel extends JPanel implements SheetView {
 
     private void strikeOut(String because) {
         stopAsking();
-        actions.strikeOut(because);
+        act(() -> actions.strikeOut(because));
+    }
+
+    /** What was pressed may be gone afterwards: the focus goes back to the sheet. */
+    private void act(Runnable work) {
+        form.focus(RunField.RUNNING);
+        work.run();
     }
 
     private void showModel() {
         boolean correct = actions.canCorrect();
         form.editable(correct);
-        if (!model.does().equals(shown)) {
+        String waiting = texts.get(actions.isStruckOut() ? "runsheet.does.nothing" : "runsheet.does.cannot");
+        if (!model.does().equals(shown) || shown.isEmpty()) {
             shown = model.does();
+            does.waiting(waiting);
             does.show(shown);
         }
         strike.setVisible(correct);
@@ -189,6 +197,7 @@ final class WrittenPanel extends JPanel implements SheetView {
 
     private List<JButton> settling() {
         return List.of(
-                button("runsheet.written.same", actions::same), button("runsheet.written.another", actions::another));
+                button("runsheet.written.same", () -> act(actions::same)),
+                button("runsheet.written.another", () -> act(actions::another)));
     }
 }

@@ -254,6 +254,18 @@ class WrittenRunTest {
     }
 
     @Test
+    void what_is_done_to_the_run_from_here_is_nobody_elses_change() {
+        stage.correct(RunField.LAPS, "11");
+        stage.place.writtenActions().strikeOut("typed twice");
+        stage.tasks.awaitIdle();
+        stage.place.writtenActions().restore();
+        stage.tasks.awaitIdle();
+
+        assertThat(strip()).isEmpty();
+        assertThat(text(RunField.LAPS)).isEqualTo("11");
+    }
+
+    @Test
     void a_run_that_may_be_another_is_settled() {
         Id<Run> twin = twin();
         stage.open(twin);
