@@ -288,9 +288,6 @@ final class RunWords {
         }
         Amended last = history.get(0);
         return texts.get(
-                "runsheet.written.changed_by",
-                last.who(),
-                measures.fullMoment(Moment.of(last.at(), zone)),
-                last.why());
+                "runsheet.written.changed_by", last.who(), measures.fullMoment(Moment.of(last.at(), zone)), last.why());
     }
 }

@@ -90,7 +90,8 @@ class LinksToRunsTest {
     }
 
     private String engine() {
-        return window.desk.view()
+        return window.desk
+                .view()
                 .facts()
                 .of(witnessmark.domain.Engine.class)
                 .named("K03")

@@ -71,7 +71,9 @@ class RecordsFindableTest {
     @ValueSource(strings = {"5 Jul", "5/7", "2026-07-05", "sunday 5 july", "5.7.26"})
     void runs_are_found_by_their_day_as_people_type_it(String typed) {
         List<Found> found = find(FindGroup.RUNS, typed, 8);
-        assertThat(found).hasSize(4).allSatisfy(run -> assertThat(run.note()).matches("Car [0-9]+, Sun 5 Jul 2026, Engine .*"));
+        assertThat(found)
+                .hasSize(4)
+                .allSatisfy(run -> assertThat(run.note()).matches("Car [0-9]+, Sun 5 Jul 2026, Engine .*"));
     }
 
     @Test
