@@ -11,7 +11,7 @@ import witnessmark.logbook.ExportSeason;
 import witnessmark.outcome.Outcome;
 
 /** Writes a logbook to a season folder. */
-@Command(name = "export", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+@Command(name = "export", mixinStandardHelpOptions = true)
 final class Export implements Callable<Integer> {
     @Mixin
     private Open open = new Open();

@@ -12,7 +12,7 @@ import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 
 /** Takes a season folder into a logbook. */
-@Command(name = "import", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+@Command(name = "import", mixinStandardHelpOptions = true)
 final class Import implements Callable<Integer> {
     @Mixin
     private Open open = new Open();

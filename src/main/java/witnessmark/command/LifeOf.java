@@ -22,7 +22,7 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 
 /** The life of an engine or a part, as of a day, with the entries behind it when asked. */
-@Command(name = "life", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+@Command(name = "life", mixinStandardHelpOptions = true)
 final class LifeOf implements Callable<Integer> {
     @Mixin
     private Open open = new Open();

@@ -27,7 +27,7 @@ import witnessmark.quantity.typed.TemperatureUnit;
 import witnessmark.quantity.typed.VolumeUnit;
 
 /** Logs a run through the run sheet. */
-@Command(name = "log", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+@Command(name = "log", mixinStandardHelpOptions = true)
 final class Log implements Callable<Integer> {
     private static final FieldUnits UNITS = new FieldUnits(
             PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE, DistanceUnit.KILOMETRE, DayOrder.DAY_FIRST);

@@ -12,7 +12,7 @@ import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
 
 /** Makes an empty logbook. */
-@Command(name = "new", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+@Command(name = "new", mixinStandardHelpOptions = true)
 final class New implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "LOGBOOK", descriptionKey = "command.logbook")
     @SuppressWarnings("NullAway.Init") // a required parameter

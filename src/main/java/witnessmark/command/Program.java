@@ -13,7 +13,6 @@ import witnessmark.outcome.Problem;
         name = "witness-mark",
         mixinStandardHelpOptions = true,
         version = "witness-mark 0.1.0",
-        resourceBundle = "i18n.command",
         synopsisSubcommandLabel = "COMMAND")
 public final class Program implements Runnable {
     /** The words that are commands; anything else names a logbook to open in the window. */
@@ -43,6 +42,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new LifeOf(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
+        line.setResourceBundle(new Descriptions(tools.texts()));
         line.setOut(tools.out());
         line.setErr(tools.err());
         int code = line.execute(args);

@@ -9,7 +9,7 @@ import witnessmark.logbook.Desk;
 import witnessmark.outcome.Problem;
 
 /** Checks that a logbook is as it was written. */
-@Command(name = "verify", mixinStandardHelpOptions = true, resourceBundle = "i18n.command")
+@Command(name = "verify", mixinStandardHelpOptions = true)
 final class Verify implements Callable<Integer> {
     @Mixin
     private Open open = new Open();

@@ -1,0 +1,62 @@
+package witnessmark.command;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.Locale;
+import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.sample.SampleBooks;
+import witnessmark.store.Holder;
+import witnessmark.store.SqliteLogbookFiles;
+import witnessmark.wording.ChargeWords;
+import witnessmark.wording.LifeWords;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+import witnessmark.wording.Units;
+
+/** Runs commands in a folder of its own and keeps what they printed. */
+final class Shell {
+    private final Path folder;
+
+    /** What a command came to. */
+    record Ran(int code, String out, String err) {}
+
+    Shell(Path folder) {
+        this.folder = folder;
+    }
+
+    Path path(String name) {
+        return folder.resolve(name);
+    }
+
+    Ran run(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        Texts texts = Texts.in(Locale.UK);
+        Measures measures = new Measures(texts, Units.METRIC);
+        InstantSource clock = InstantSource.system();
+        Tools tools = new Tools(
+                new SqliteLogbookFiles(
+                        folder.resolve("data"), clock::millis, () -> "test-device", new Holder("h", "p")),
+                new CsvSeasonFolders(),
+                SampleBooks.ids(),
+                () -> Instant.parse("2026-07-08T18:00:00Z"),
+                ZoneId.of("Europe/London"),
+                "Team engineer",
+                texts,
+                measures,
+                new Problems(texts, measures),
+                new RecordWords(texts),
+                new LifeWords(texts, measures),
+                new ChargeWords(texts, measures),
+                new PrintWriter(out, true),
+                new PrintWriter(err, true));
+        int code = Program.run(tools, args);
+        return new Ran(code, out.toString(), err.toString());
+    }
+}

@@ -1,0 +1,2 @@
+/** The command line over the real store and the real folders. */
+package witnessmark.command;
