@@ -6,6 +6,7 @@ import java.awt.event.KeyEvent;
 import java.time.Instant;
 import java.util.List;
 import javax.swing.AbstractAction;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -34,7 +35,7 @@ final class BehindPane extends JPanel {
 
     private final Texts texts;
     private final JLabel title = Lettering.line("", Styles.SECTION);
-    private final JLabel of = Lettering.line("", Styles.QUIET_INK);
+    private final JLabel of = Lettering.cutLine("", Styles.QUIET_INK);
     private final JTextArea basis = Lettering.paragraph("", Styles.NOTE);
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
@@ -43,16 +44,19 @@ final class BehindPane extends JPanel {
     private final JLabel sum = Lettering.figure("", Styles.STRONG);
     private final JLabel notCounted = Lettering.line("", Styles.NOTE);
     private final JTextArea historyOf = Lettering.paragraph("", Styles.STRONG);
-    private final JLabel inHand = Lettering.line(" ", Styles.ECHO);
+    private final JLabel inHand = Lettering.cutLine(" ", Styles.ECHO);
     private final TableColumn through;
     private final EntryActions actions;
     private final Runnable close;
+    private final JButton back;
+    private boolean entriesBehind;
 
     /** @param close run when the pane is to be put away */
     BehindPane(Texts texts, EntryWork work, Runnable close) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]2[]2[]6[fill,grow]"));
         this.texts = texts;
         this.close = close;
+        back = Buttons.link(Caption.of(texts.get("engines.history.back")), this::backToEntries);
         setOpaque(false);
         entries = entries(texts);
         history = history(texts);
@@ -85,7 +89,6 @@ final class BehindPane extends JPanel {
     void show(BehindLines lines, boolean readOnly, boolean entriesToo) {
         title.setText(lines.title());
         of.setText(lines.of());
-        of.setToolTipText(lines.of());
         basis.setText(lines.basis());
         basis.getAccessibleContext().setAccessibleName(lines.basis());
         sum.setText(lines.sum());
@@ -101,8 +104,19 @@ final class BehindPane extends JPanel {
         revalidate();
     }
 
-    /** Shows the history of an entry in place of the entries. */
-    void showHistory(String entry, List<HistoryLine> lines) {
+    /**
+     * Shows the history of an entry.
+     *
+     * @param ofFigure whether it stands in place of the entries behind a figure, to which there is a way back
+     */
+    void showHistory(String entry, List<HistoryLine> lines, boolean ofFigure) {
+        entriesBehind = ofFigure;
+        back.setVisible(ofFigure);
+        if (!ofFigure) {
+            title.setText(texts.get("engines.history"));
+            of.setText(" ");
+            basis.setText("");
+        }
         historyOf.setText(texts.get("engines.history.of", entry));
         historyOf.getAccessibleContext().setAccessibleName(historyOf.getText());
         history.show(lines);
@@ -127,6 +141,10 @@ final class BehindPane extends JPanel {
         return history;
     }
 
+    String historyOf() {
+        return historyOf.getText();
+    }
+
     EntryActions actions() {
         return actions;
     }
@@ -146,13 +164,12 @@ final class BehindPane extends JPanel {
     private void follow(@Nullable BehindLine line) {
         actions.follow(line);
         inHand.setText(line == null ? " " : line.words());
-        inHand.setToolTipText(line == null ? null : line.words());
     }
 
     private void escape() {
         if (actions.asking()) {
             actions.stopAsking();
-        } else if (history.isShowing() || history.isVisible()) {
+        } else if (history.isShowing() && entriesBehind) {
             backToEntries();
         } else {
             close.run();
@@ -187,7 +204,7 @@ final class BehindPane extends JPanel {
         JPanel card = new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill][]", "[]4[fill,grow]"));
         card.setOpaque(false);
         card.add(historyOf, "wmin 0");
-        card.add(Buttons.link(Caption.of(texts.get("engines.history.back")), this::backToEntries), "wrap");
+        card.add(back, "wrap");
         card.add(history, "span, grow, w 0:0:, hmin 120");
         return card;
     }

@@ -25,11 +25,9 @@ final class ChartPointer {
         return place == null ? "" : drawn.dot(place).words();
     }
 
-    /** The record the point in hand stands for. */
-    Optional<String> record() {
-        return place == null
-                ? Optional.empty()
-                : Optional.ofNullable(drawn.dot(place).record());
+    /** The point in hand, when it stands for a record. */
+    Optional<Dot> recorded() {
+        return place().map(drawn::dot).filter(dot -> dot.record() != null);
     }
 
     void to(Place next) {

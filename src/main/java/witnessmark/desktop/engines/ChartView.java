@@ -23,6 +23,7 @@ import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
+import witnessmark.chart.Dot;
 import witnessmark.chart.DrawnChart;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Palette;
@@ -36,16 +37,16 @@ final class ChartView extends JPanel {
     private static final double NEAR = 14;
 
     private final transient Consumer<String> readout;
-    private final transient Consumer<String> open;
+    private final transient Consumer<Dot> open;
     private transient @Nullable DrawnChart drawn;
     private transient @Nullable ChartPointer pointer;
     private int dragged;
 
     /**
      * @param readout told the words of the point in hand
-     * @param open told the record that is opened
+     * @param open told the point whose record is opened
      */
-    ChartView(Consumer<String> readout, Consumer<String> open) {
+    ChartView(Consumer<String> readout, Consumer<Dot> open) {
         this.readout = readout;
         this.open = open;
         setOpaque(false);
@@ -87,6 +88,11 @@ final class ChartView extends JPanel {
 
     void showAll() {
         with(DrawnChart::showAll);
+    }
+
+    @Nullable
+    DrawnChart drawn() {
+        return drawn;
     }
 
     /** The chart as it leaves the program: on paper, 160 by 90 mm, twice as fine. */
@@ -180,7 +186,7 @@ final class ChartView extends JPanel {
         bind(KeyEvent.VK_ENTER, "open", () -> {
             ChartPointer at = pointer;
             if (at != null) {
-                at.record().ifPresent(open);
+                at.recorded().ifPresent(open);
             }
         });
     }

@@ -14,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.ChartTable;
+import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
@@ -44,10 +45,10 @@ final class CurvesTab extends JPanel {
     private boolean asTable;
 
     /**
-     * @param open told the record that is opened
+     * @param open told the point whose record is opened
      * @param say told what was done
      */
-    CurvesTab(Texts texts, Consumer<String> open, Consumer<String> say) {
+    CurvesTab(Texts texts, Consumer<Dot> open, Consumer<String> say) {
         super(new MigLayout("insets 4 0 0 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow]0[]"));
         this.texts = texts;
         setOpaque(false);
@@ -55,8 +56,8 @@ final class CurvesTab extends JPanel {
         which.load(List.of(Which.values()), Which.THIS);
         which.onChange(this::load);
         view = new ChartView(this::read, open);
-        toggle = Buttons.plain(Caption.of(texts.get("engines.curves.asTable")), this::toggle);
-        copy = Buttons.plain(Caption.of(texts.get("engines.curves.copy")), () -> copy(say));
+        toggle = Buttons.link(Caption.of(texts.get("engines.curves.asTable")), this::toggle);
+        copy = Buttons.link(Caption.of(texts.get("engines.curves.copy")), () -> copy(say));
         shown.setOpaque(false);
         tableRoom.setOpaque(false);
         shown.add(view, CHART);
@@ -64,8 +65,8 @@ final class CurvesTab extends JPanel {
         shown.add(Lettering.paragraph(texts.get("engines.curves.nothing"), Styles.QUIET_INK), NOTHING);
         controls.setOpaque(false);
         controls.add(which.combo(), "w 200!, h 24!");
-        controls.add(toggle, "h 24!");
-        controls.add(copy, "h 24!");
+        controls.add(toggle);
+        controls.add(copy);
         add(shown, "grow, hmin 170, wmin 0, wrap");
         add(readout, "growx, wmin 0");
         which.combo().getAccessibleContext().setAccessibleName(texts.get("engines.curves.which.name"));

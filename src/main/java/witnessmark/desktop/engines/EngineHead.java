@@ -13,33 +13,34 @@ import witnessmark.desktop.form.SeamIcon;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.Styles;
 
-/** The heading line of an engine: number, where, since rebuild, since skim, and what stands worst. */
+/** The heading of an engine: number, where and what stands worst; under it since rebuild, since skim, design. */
 final class EngineHead extends JPanel {
     private final JLabel number = Lettering.line("", Styles.SECTION);
-    private final JLabel where = Lettering.line("", Styles.FIELD_LABEL);
-    private final JLabel design = Lettering.line("", Styles.NOTE);
+    private final JLabel where = Lettering.cutLine("", Styles.FIELD_LABEL);
+    private final JLabel design = Lettering.cutLine("", Styles.NOTE);
     private final JButton sinceRebuild;
     private final JButton sinceSkim;
     private final JLabel mark = new JLabel();
-    private final JLabel worst = Lettering.line("", Styles.STRONG);
+    private final JLabel worst = Lettering.cutLine("", Styles.STRONG);
     private @Nullable Shown rebuild;
     private @Nullable Shown skim;
 
     EngineHead(Consumer<Shown> open) {
-        super(new MigLayout(
-                "insets 0, gap 0, fillx, hidemode 3",
-                "[]10[0:pref:]14[]10[]14[0::,grow,fill]14[]6[0:pref:]",
-                "[center]"));
+        super(new MigLayout("insets 0, gap 0, fillx, hidemode 3, novisualpadding", "[0::,grow,fill]", "[]0[]"));
         setOpaque(false);
         sinceRebuild = Buttons.link(new Caption("", -1), () -> open(rebuild, open));
         sinceSkim = Buttons.link(new Caption("", -1), () -> open(skim, open));
-        add(number);
-        add(where, "wmin 0");
-        add(sinceRebuild);
-        add(sinceSkim);
-        add(design, "wmin 0");
-        add(mark);
-        add(worst, "wmin 0");
+        JPanel is = line("[]10[0:pref:]push[]6[0:pref:]");
+        is.add(number);
+        is.add(where, "wmin 0");
+        is.add(mark);
+        is.add(worst, "wmin 0");
+        JPanel has = line("[]10[]14[0:pref:]");
+        has.add(sinceRebuild);
+        has.add(sinceSkim);
+        has.add(design, "wmin 0");
+        add(is, "wmin 0, wrap");
+        add(has, "wmin 0");
     }
 
     void show(SheetLines lines) {
@@ -56,13 +57,18 @@ final class EngineHead extends JPanel {
         mark.setIcon(new SeamIcon(state, 20));
         mark.getAccessibleContext().setAccessibleName(lines.worst());
         worst.setText(lines.worst());
-        worst.setToolTipText(lines.worst());
         Styles.as(state.style(), worst);
         revalidate();
     }
 
     JButton sinceRebuildButton() {
         return sinceRebuild;
+    }
+
+    private static JPanel line(String columns) {
+        JPanel line = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3", columns, "[center]"));
+        line.setOpaque(false);
+        return line;
     }
 
     private static void open(@Nullable Shown shown, Consumer<Shown> open) {

@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
+import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -46,8 +47,8 @@ final class EngineSheetView {
         /** Opens an entry on the line of life. */
         void open(LifeMark mark);
 
-        /** Opens the record of a point on the chart, by the text of its identity. */
-        void record(String record);
+        /** Opens the entry a point on the chart stands for. */
+        void record(Dot point);
 
         /** Says what was done. */
         void say(String sentence);

@@ -1,11 +1,16 @@
 package witnessmark.desktop.engines;
 
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
+import witnessmark.chart.Dot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.shell.Command;
@@ -213,10 +218,16 @@ public final class EnginesPlace implements Place {
 
     private void behind(Shown figure) {
         opened = figure.figure();
-        java.awt.Component owner =
-                java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
-        cameFrom = owner instanceof JComponent component ? component : null;
+        rememberFocus();
         readBehind(true);
+    }
+
+    /** Where the focus is to go back to, unless it is in the pane itself. */
+    private void rememberFocus() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        if (owner == null || !SwingUtilities.isDescendingFrom(owner, sheet.behind())) {
+            cameFrom = owner instanceof JComponent component ? component : null;
+        }
     }
 
     private void readBehind(boolean entering) {
@@ -246,17 +257,27 @@ public final class EnginesPlace implements Place {
         (back != null && back.isShowing() ? back : firstFocus()).requestFocusInWindow();
     }
 
+    /** A run opens on its sheet, where it can be corrected; of anything else the history is shown. */
+    private void open(Entry<?> entry, String named) {
+        if (entry.fact() instanceof Run) {
+            window.go(PlaceId.RUN_SHEET, entry.id().text());
+        } else {
+            history(entry, named);
+        }
+    }
+
     private void history(Entry<?> entry, String named) {
         Engines all = engines;
         if (all == null) {
             return;
         }
+        rememberFocus();
         readingBehind.run(
                 texts.get("engines.readingHistory"),
                 () -> historyModel.lines(entry, SeeHistory.of(desk.get().logbook(), entry), all.zone()),
                 lines -> {
                     sheet.showBehind();
-                    sheet.behind().showHistory(named, lines);
+                    sheet.behind().showHistory(named, lines, opened != null);
                 },
                 failure -> failed());
     }
@@ -353,7 +374,7 @@ public final class EnginesPlace implements Place {
 
         @Override
         public void open(BehindLine line) {
-            window.go(PlaceId.RUN_SHEET, line.id());
+            EnginesPlace.this.open(line.source(), behindModel.named(line));
         }
 
         @Override
@@ -369,22 +390,22 @@ public final class EnginesPlace implements Place {
             EnginesPlace.this.behind(figure);
         }
 
-        /** A run opens on its sheet, where it can be corrected; of anything else the history is shown. */
         @Override
         public void open(LifeMark mark) {
-            if (mark.source().fact() instanceof Run) {
-                window.go(PlaceId.RUN_SHEET, mark.source().id().text());
-            } else {
-                EnginesPlace.this.history(mark.source(), mark.words());
-            }
+            EnginesPlace.this.open(mark.source(), mark.words());
         }
 
         @Override
-        public void record(String record) {
-            sheet.line().marks().stream()
-                    .filter(mark -> mark.source().id().text().equals(record))
-                    .findFirst()
-                    .ifPresent(this::open);
+        public void record(Dot point) {
+            Engines all = engines;
+            if (all != null) {
+                Stream.of(all.sinceRebuild(), all.sinceSkim())
+                        .flatMap(List::stream)
+                        .flatMap(curve -> curve.steps().stream())
+                        .filter(step -> step.source().id().text().equals(point.record()))
+                        .findFirst()
+                        .ifPresent(step -> EnginesPlace.this.open(step.source(), point.words()));
+            }
         }
 
         @Override

@@ -1,5 +1,7 @@
 package witnessmark.desktop.engines;
 
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
@@ -7,6 +9,7 @@ import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
@@ -76,8 +79,12 @@ final class EntryActions extends JPanel {
         readOnly = yes;
     }
 
+    /** Offers what can be done to the entry. The focus stays here when it is here, though its button may go. */
     void follow(@Nullable BehindLine line) {
-        stopAsking();
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        boolean focused = owner != null && SwingUtilities.isDescendingFrom(owner, this);
+        asking.setVisible(false);
+        buttons.setVisible(true);
         enable(strike, line != null && line.canStrike(), "engines.entry.strike");
         enable(restore, line != null && line.canRestore(), "engines.entry.restore");
         same.setVisible(line != null && line.canSettle());
@@ -91,6 +98,14 @@ final class EntryActions extends JPanel {
         open.setToolTipText(texts.get("engines.entry.open.tip"));
         history.setEnabled(line != null);
         revalidate();
+        if (focused) {
+            takeFocus();
+        }
+    }
+
+    private void takeFocus() {
+        JButton first = restore.isVisible() ? restore : strike;
+        (first.isEnabled() ? first : history).requestFocusInWindow();
     }
 
     boolean asking() {
@@ -108,10 +123,7 @@ final class EntryActions extends JPanel {
 
     void stopAsking() {
         if (asking.isVisible()) {
-            asking.setVisible(false);
-            buttons.setVisible(true);
-            revalidate();
-            strike.requestFocusInWindow();
+            follow(inHand.get());
         }
     }
 
@@ -121,6 +133,14 @@ final class EntryActions extends JPanel {
 
     JButton strikeButton() {
         return strike;
+    }
+
+    JButton restoreButton() {
+        return restore;
+    }
+
+    JButton historyButton() {
+        return history;
     }
 
     void strikeOut() {

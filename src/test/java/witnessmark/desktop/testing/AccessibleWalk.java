@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JList;
+import javax.swing.JPanel;
 import javax.swing.JScrollBar;
 import javax.swing.JTable;
 import javax.swing.JTree;
@@ -44,8 +46,16 @@ public final class AccessibleWalk {
                 || component instanceof JComboBox<?>
                 || component instanceof JTable
                 || component instanceof JList<?>
-                || component instanceof JTree;
+                || component instanceof JTree
+                || isPainted(component);
         return kind && component.isEnabled() && component.isFocusable();
+    }
+
+    /** Whether it paints itself and takes keys: a chart, a line of life. */
+    static boolean isPainted(Component component) {
+        return component instanceof JPanel panel
+                && panel.getComponentCount() == 0
+                && panel.getInputMap(JComponent.WHEN_FOCUSED).size() > 0;
     }
 
     private static boolean insideAnother(Component component) {

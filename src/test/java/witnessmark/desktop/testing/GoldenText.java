@@ -21,6 +21,7 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JScrollBar;
 import javax.swing.JTable;
+import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import witnessmark.desktop.form.LifeStrip;
@@ -81,11 +82,14 @@ public final class GoldenText {
                 || component instanceof JTextComponent
                 || component instanceof JComboBox<?>
                 || component instanceof JTable
-                || component instanceof LifeStrip;
+                || component instanceof LifeStrip
+                || AccessibleWalk.isPainted(component);
     }
 
     private static Point at(Component component, Container root) {
-        return SwingUtilities.convertPoint(component.getParent(), component.getLocation(), root);
+        // What is scrolled stands where it is looked at.
+        Component placed = component.getParent() instanceof JViewport port ? port : component;
+        return SwingUtilities.convertPoint(placed.getParent(), placed.getLocation(), root);
     }
 
     private static String line(Component component) {
@@ -93,7 +97,9 @@ public final class GoldenText {
             return "table " + Words.name(table) + "\n" + rows(table);
         }
         String line = role(component) + " " + Words.of(component);
-        if (component instanceof JTextComponent text && text.isFocusable()) {
+        if (AccessibleWalk.isPainted(component)) {
+            line += ": " + component.getAccessibleContext().getAccessibleDescription();
+        } else if (component instanceof JTextComponent text && text.isFocusable()) {
             line = role(component) + " " + Words.name(text) + ": " + text.getText();
         } else if (component instanceof JComboBox<?> combo) {
             line = role(component) + " " + Words.name(combo) + ": " + combo.getSelectedItem();

@@ -1,0 +1,300 @@
+package witnessmark.desktop.engines;
+
+import static java.awt.event.InputEvent.CTRL_DOWN_MASK;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.chart.DrawnChart;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.testing.Focus;
+import witnessmark.desktop.testing.Keyboard;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.TabWalk;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.engines.Behind;
+
+/** The place Engines in a real window with nothing but keys. */
+@UiTest(display = true)
+class EnginesByKeyboardTest {
+    private final JFrame frame = new JFrame();
+
+    @TempDir
+    private Path folder;
+
+    private Desk desk;
+    private EnginesWindow window;
+    private Keyboard keys;
+
+    @BeforeEach
+    void show() {
+        desk = EnginesWindow.sample(folder);
+        window = new EnginesWindow(desk, Looks.light(), EnginesWindow.english()).engine("K03");
+        keys = new Keyboard(window.tasks::awaitIdle);
+        frame.setContentPane(window.pane);
+        frame.setJMenuBar(window.pane.menuBar());
+        frame.setSize(1366, 768);
+        frame.setVisible(true);
+        window.window.go(PlaceId.ENGINES);
+        window.tasks.awaitIdle();
+        Focus.await(window.place.firstFocus());
+    }
+
+    @AfterEach
+    void close() {
+        frame.dispose();
+        window.tasks.awaitIdle();
+        window.close();
+        desk.logbook().close();
+    }
+
+    private EngineSheetView sheet() {
+        return window.place.sheet();
+    }
+
+    /** Tab until the focus is where it should be. */
+    private void tabTo(Component wanted) {
+        for (int i = 0; i < 40 && Keyboard.owner() != wanted; i++) {
+            keys.press(KeyEvent.VK_TAB);
+        }
+        assertThat(Keyboard.owner()).isSameAs(wanted);
+    }
+
+    private String sinceRebuild() {
+        return sheet().head().sinceRebuildButton().getText();
+    }
+
+    @Test
+    void tab_goes_over_everything_once_in_reading_order_and_comes_round() {
+        List<String> names = TabWalk.namesFrom(window.place.firstFocus());
+        assertThat(names).doesNotHaveDuplicates().noneMatch(String::isBlank);
+        assertThat(names)
+                .containsSubsequence(
+                        "Engines",
+                        "Heads",
+                        sinceRebuild(),
+                        "Line of life of K03",
+                        "What is in it and what it has done",
+                        "Build as fitted");
+    }
+
+    @Test
+    void tab_goes_on_into_the_entries_behind_a_figure_and_what_can_be_done_to_one() {
+        tabTo(sheet().head().sinceRebuildButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(sheet().behind().entries().table());
+        List<String> names = TabWalk.namesFrom(window.place.firstFocus());
+        assertThat(names).doesNotHaveDuplicates().noneMatch(String::isBlank);
+        assertThat(names)
+                .containsSubsequence(
+                        "Build as fitted", "Close", "Entries behind the figure", "Strike out…", "History");
+    }
+
+    @Test
+    void arrows_open_another_engine() {
+        keys.press(KeyEvent.VK_DOWN);
+        String below = window.place.lists().engines().sheet().selected().number();
+        assertThat(below).isNotEqualTo("K03");
+        assertThat(sheet().lineView().getAccessibleContext().getAccessibleName())
+                .isEqualTo("Line of life of " + below);
+        keys.press(KeyEvent.VK_UP);
+        assertThat(sheet().lineView().getAccessibleContext().getAccessibleName())
+                .isEqualTo("Line of life of K03");
+    }
+
+    @Test
+    void enter_on_a_figure_shows_its_entries_and_esc_goes_back_to_it() {
+        Component build = sheet().build().table().table();
+        tabTo(build);
+        keys.press(KeyEvent.VK_HOME, CTRL_DOWN_MASK);
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(sheet().behind().entries().table());
+        BuildLine part = sheet().build().table().sheet().selected();
+        assertThat(sheet().behind().getAccessibleContext().getAccessibleName())
+                .contains(part.ran().text());
+
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(sheet().behind().history().table());
+        assertThat(sheet().behind().history().shown()).isNotEmpty();
+        keys.press(KeyEvent.VK_ESCAPE);
+        Focus.await(sheet().behind().entries().table());
+        keys.press(KeyEvent.VK_ESCAPE);
+        Focus.await(build);
+        assertThat(sheet().behind().isVisible()).isFalse();
+    }
+
+    /** The run is out of every figure when struck out, and Ctrl+Z gives back exactly what there was. */
+    @Test
+    void an_entry_is_struck_out_with_a_reason_and_ctrl_z_restores_it() {
+        String before = sinceRebuild();
+        List<String> lives = lives();
+        tabTo(sheet().head().sinceRebuildButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(sheet().behind().entries().table());
+        String entry = sheet().behind().entries().selected().words();
+        tabTo(sheet().behind().actions().strikeButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(sheet().behind().actions().reason().field());
+        keys.press(KeyEvent.VK_ENTER, CTRL_DOWN_MASK);
+        assertThat(sheet().behind().actions().reason().line().getText()).isNotBlank();
+        assertThat(sinceRebuild()).isEqualTo(before);
+
+        keys.type("written twice").press(KeyEvent.VK_ENTER, CTRL_DOWN_MASK);
+
+        assertThat(sinceRebuild()).isNotEqualTo(before);
+        assertThat(lives()).isNotEqualTo(lives);
+        assertThat(sheet().behind().entries().selected().why()).isEqualTo(Behind.Why.STRUCK_OUT);
+        assertThat(sheet().behind().entries().selected().how()).isEqualTo("struck out: written twice");
+        Focus.await(sheet().behind().actions().restoreButton());
+
+        keys.press(KeyEvent.VK_Z, CTRL_DOWN_MASK);
+
+        assertThat(sinceRebuild()).isEqualTo(before);
+        assertThat(lives()).isEqualTo(lives);
+        assertThat(sheet().behind().entries().selected().words()).isEqualTo(entry);
+        Focus.await(sheet().behind().actions().strikeButton());
+    }
+
+    @Test
+    void esc_leaves_the_reason_without_striking_anything_out() {
+        String before = sinceRebuild();
+        tabTo(sheet().head().sinceRebuildButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(sheet().behind().entries().table());
+        tabTo(sheet().behind().actions().strikeButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(sheet().behind().actions().reason().field());
+        keys.type("never mind").press(KeyEvent.VK_ESCAPE);
+        Focus.await(sheet().behind().actions().strikeButton());
+        assertThat(sinceRebuild()).isEqualTo(before);
+        assertThat(sheet().behind().isVisible()).isTrue();
+    }
+
+    @Test
+    void the_line_of_life_is_walked_and_looked_into_by_keys() {
+        tabTo(sheet().lineView());
+        LineOfLifeModel line = sheet().line();
+        keys.press(KeyEvent.VK_HOME);
+        assertThat(line.chosenIndex()).isZero();
+        keys.press(KeyEvent.VK_RIGHT);
+        assertThat(line.chosenIndex()).isEqualTo(1);
+        assertThat(sheet().readout()).isEqualTo(line.marks().get(1).words());
+        assertThat(sheet().lineView().getAccessibleContext().getAccessibleDescription())
+                .isEqualTo(line.marks().get(1).words());
+        keys.press(KeyEvent.VK_LEFT).press(KeyEvent.VK_LEFT);
+        assertThat(line.chosenIndex()).isZero();
+        keys.press(KeyEvent.VK_END);
+        assertThat(line.chosenIndex()).isEqualTo(line.marks().size() - 1);
+
+        double all = seen(line);
+        keys.press(KeyEvent.VK_PLUS);
+        assertThat(seen(line)).isLessThan(all);
+        assertThat(line.share(line.chosen().from())).isBetween(0.0, 1.0);
+        keys.press(KeyEvent.VK_HOME);
+        assertThat(line.share(line.chosen().from())).as("brought into view").isBetween(0.0, 1.0);
+        keys.press(KeyEvent.VK_MINUS).press(KeyEvent.VK_MINUS);
+        assertThat(seen(line)).as("never further than all of it").isEqualTo(all);
+        keys.press(KeyEvent.VK_PLUS).press(KeyEvent.VK_PLUS).press(KeyEvent.VK_0);
+        assertThat(seen(line)).isEqualTo(all);
+
+        keys.press(KeyEvent.VK_END).press(KeyEvent.VK_ENTER);
+        Focus.await(sheet().behind().history().table());
+        assertThat(sheet().behind().history().shown()).isNotEmpty();
+        keys.press(KeyEvent.VK_ESCAPE);
+        Focus.await(sheet().lineView());
+        assertThat(sheet().behind().isVisible()).as("no figure is open, so nothing is left to show").isFalse();
+    }
+
+    /** How much of the line is seen at once, in milliseconds. */
+    private static double seen(LineOfLifeModel line) {
+        long day = 86_400_000L;
+        return day / (line.share(day) - line.share(0.0));
+    }
+
+    @Test
+    void the_chart_is_walked_and_looked_into_by_keys() {
+        toChart();
+        ChartView view = sheet().curves().view();
+        keys.press(KeyEvent.VK_HOME);
+        String first = sheet().curves().readout();
+        keys.press(KeyEvent.VK_RIGHT);
+        String second = sheet().curves().readout();
+        assertThat(second).isNotBlank().isNotEqualTo(first);
+        assertThat(view.getAccessibleContext().getAccessibleDescription()).isEqualTo(second);
+        keys.press(KeyEvent.VK_LEFT);
+        assertThat(sheet().curves().readout()).isEqualTo(first);
+        keys.press(KeyEvent.VK_END);
+        String last = sheet().curves().readout();
+        assertThat(last).startsWith("K03");
+        keys.press(KeyEvent.VK_DOWN);
+        assertThat(sheet().curves().readout()).startsWith("HD-03");
+        keys.press(KeyEvent.VK_UP);
+        assertThat(sheet().curves().readout()).startsWith("K03");
+
+        double all = seen(view);
+        keys.press(KeyEvent.VK_PLUS);
+        assertThat(seen(view)).isLessThan(all);
+        keys.press(KeyEvent.VK_MINUS).press(KeyEvent.VK_MINUS);
+        assertThat(seen(view)).isEqualTo(all);
+        keys.press(KeyEvent.VK_PLUS).press(KeyEvent.VK_PLUS).press(KeyEvent.VK_0);
+        assertThat(seen(view)).isEqualTo(all);
+    }
+
+    @Test
+    void enter_on_a_point_of_the_chart_opens_its_record() {
+        toChart();
+        keys.press(KeyEvent.VK_END).press(KeyEvent.VK_LEFT).press(KeyEvent.VK_LEFT);
+        String read = sheet().curves().readout();
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(sheet().behind().history().table());
+        assertThat(sheet().behind().historyOf()).as("the record of '%s'", read).isNotBlank();
+        assertThat(sheet().behind().history().shown()).isNotEmpty();
+
+        keys.press(KeyEvent.VK_ESCAPE);
+        Focus.await(sheet().curves().view());
+    }
+
+    /** On the charts of all engines and all heads most points belong to another engine than the one in hand. */
+    @Test
+    void enter_opens_the_record_of_another_engines_point_too() {
+        toChart();
+        for (CurvesModel.Which which : List.of(CurvesModel.Which.ENGINES, CurvesModel.Which.HEADS)) {
+            sheet().curves().which().combo().setSelectedItem(which);
+            keys.press(KeyEvent.VK_HOME).press(KeyEvent.VK_DOWN).press(KeyEvent.VK_HOME);
+            String read = sheet().curves().readout();
+            assertThat(read).doesNotStartWith("K03").doesNotStartWith("HD-03");
+            keys.press(KeyEvent.VK_ENTER);
+            Focus.await(sheet().behind().history().table());
+            assertThat(sheet().behind().history().shown()).as(read).isNotEmpty();
+            keys.press(KeyEvent.VK_ESCAPE);
+            Focus.await(sheet().curves().view());
+        }
+    }
+
+    private void toChart() {
+        tabTo(sheet().tabs());
+        keys.press(KeyEvent.VK_RIGHT).press(KeyEvent.VK_RIGHT);
+        assertThat(sheet().tabs().getSelectedIndex()).isEqualTo(2);
+        tabTo(sheet().curves().view());
+    }
+
+    private static double seen(ChartView view) {
+        DrawnChart drawn = Objects.requireNonNull(view.drawn());
+        return Math.rint(drawn.to() - drawn.from());
+    }
+
+    private List<String> lives() {
+        return sheet().lives().table().sheet().shown().stream()
+                .map(line -> line.counter() + " " + line.whole() + " " + line.sinceRebuild())
+                .toList();
+    }
+}

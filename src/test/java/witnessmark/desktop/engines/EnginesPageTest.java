@@ -1,0 +1,172 @@
+package witnessmark.desktop.engines;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.stream.Stream;
+import javax.swing.JRootPane;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import witnessmark.desktop.shell.Theme;
+import witnessmark.desktop.testing.AccessibleWalk;
+import witnessmark.desktop.testing.Contrast;
+import witnessmark.desktop.testing.GoldenText;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.logbook.Desk;
+import witnessmark.wording.Texts;
+
+/** The page Engines on the sample season: as text, by rules of layout, and to screen readers. */
+@UiTest
+class EnginesPageTest {
+    /** What can be seen of one engine. */
+    enum Side {
+        BUILD,
+        LIVES,
+        CURVES,
+        CURVES_AS_TABLE,
+        BEHIND,
+        STRIKING,
+        HISTORY,
+        OTHER_DAY
+    }
+
+    @TempDir
+    private static Path folder;
+
+    private static Desk desk;
+
+    private EnginesWindow window;
+
+    @BeforeAll
+    static void open() {
+        desk = EnginesWindow.sample(folder);
+    }
+
+    @AfterEach
+    void close() {
+        desk.lookAsOf(null);
+        if (window != null) {
+            window.close();
+        }
+    }
+
+    private JRootPane shown(Side side, Theme theme, float zoom, Texts texts, int width, int height) {
+        window = new EnginesWindow(desk, Looks.look(theme, zoom), texts).engine("K03");
+        switch (side) {
+            case BUILD -> {}
+            case LIVES -> window.place.sheet().tabs().setSelectedIndex(1);
+            case CURVES -> window.place.sheet().tabs().setSelectedIndex(2);
+            case CURVES_AS_TABLE -> {
+                window.place.sheet().tabs().setSelectedIndex(2);
+                window.place.sheet().curves().toggle();
+            }
+            case BEHIND -> window.behindSinceRebuild();
+            case STRIKING -> {
+                window.behindSinceRebuild();
+                window.place.sheet().behind().takeFocus();
+                window.place.sheet().behind().actions().ask();
+            }
+            case HISTORY -> {
+                window.behindSinceRebuild();
+                window.place.sheet().behind().takeFocus();
+                window.place.sheet().behind().actions().historyButton().doClick();
+            }
+            case OTHER_DAY -> {
+                window.behindSinceRebuild();
+                desk.lookAsOf(LocalDate.of(2026, 5, 4));
+                window.window.changed();
+            }
+        }
+        window.tasks.awaitIdle();
+        return window.root(width, height);
+    }
+
+    private JRootPane shown(Side side) {
+        return shown(side, Theme.LIGHT, 1.0f, EnginesWindow.english(), 1366, 768);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void the_page_reads_as_agreed(Side side) {
+        shown(side);
+        String name = side.name().toLowerCase(java.util.Locale.ROOT);
+        GoldenText.check(
+                "engines_" + name,
+                switch (side) {
+                    case BUILD, OTHER_DAY -> (Container) window.place.component();
+                    case LIVES, CURVES, CURVES_AS_TABLE -> window.place.sheet().tabs();
+                    case BEHIND, STRIKING, HISTORY -> window.place.sheet().behind();
+                });
+    }
+
+    @Test
+    void an_earlier_day_is_said_over_the_page_and_offers_the_way_back() {
+        window = new EnginesWindow(desk, Looks.light(), EnginesWindow.english()).engine("K03");
+        window.place.commands().get(0).perform();
+        window.place.asOf().day().field().setText("4 May 2026");
+        window.place.asOf().take();
+        window.tasks.awaitIdle();
+        assertThat(GoldenText.of(window.root(1366, 768)))
+                .contains("label Mon 4 May 2026\n", "Back to today", "as of Mon 4 May 2026");
+
+        window.place.commands().get(1).perform();
+        window.tasks.awaitIdle();
+        assertThat(GoldenText.of(window.root(1366, 768)))
+                .contains("label Wed 8 Jul 2026\n")
+                .doesNotContain("Back to today");
+    }
+
+    static Stream<Arguments> layouts() {
+        return Stream.of(Side.values())
+                .flatMap(side -> Stream.of(
+                        Arguments.of(side, 1366, 768, 1.0f),
+                        Arguments.of(side, 1366, 768, 1.5f),
+                        Arguments.of(side, 1100, 700, 1.0f),
+                        Arguments.of(side, 1100, 700, 1.5f)));
+    }
+
+    @ParameterizedTest(name = "{0}, {1} x {2} at {3}")
+    @MethodSource("layouts")
+    void nothing_is_cut_or_overlaps(Side side, int width, int height, float zoom) {
+        Component page = shown(side, Theme.LIGHT, zoom, EnginesWindow.english(), width, height);
+        assertThat(LayoutRules.broken(page)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void in_a_longer_language_nothing_overlaps(Side side) {
+        Component page = shown(side, Theme.LIGHT, 1.0f, Texts.pseudo(), 1366, 768);
+        assertThat(LayoutRules.broken(page))
+                .filteredOn(fault -> fault.contains("overlaps"))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void everything_that_takes_the_focus_has_a_name_of_its_own(Side side) {
+        assertThat(AccessibleWalk.faults(shown(side))).isEmpty();
+    }
+
+    static Stream<Arguments> themes() {
+        return Stream.of(Theme.LIGHT, Theme.DARK)
+                .flatMap(theme -> Stream.of(Side.values()).map(side -> Arguments.of(theme, side)));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("themes")
+    void every_word_can_be_told_from_what_it_stands_on(Theme theme, Side side) {
+        assertThat(Contrast.tooLow(shown(side, theme, 1.0f, EnginesWindow.english(), 1366, 768)))
+                .isEmpty();
+    }
+}
