@@ -13,7 +13,7 @@ import witnessmark.desktop.form.SeamIcon;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.Styles;
 
-/** The heading of an engine: number, where and what stands worst; under it since rebuild, since skim, design. */
+/** The heading of an engine: number, where and what stands worst; under it design, since rebuild, since skim. */
 final class EngineHead extends JPanel {
     private final JLabel number = Lettering.line("", Styles.SECTION);
     private final JLabel where = Lettering.cutLine("", Styles.FIELD_LABEL);
@@ -35,10 +35,10 @@ final class EngineHead extends JPanel {
         is.add(where, "wmin 0");
         is.add(mark);
         is.add(worst, "wmin 0");
-        JPanel has = line("[]10[]14[0:pref:]");
+        JPanel has = line("[0:pref:]6[]6[]push");
+        has.add(design, "wmin 0");
         has.add(sinceRebuild);
         has.add(sinceSkim);
-        has.add(design, "wmin 0");
         add(is, "wmin 0, wrap");
         add(has, "wmin 0");
     }

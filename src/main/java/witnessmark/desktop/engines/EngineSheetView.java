@@ -1,6 +1,7 @@
 package witnessmark.desktop.engines;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.BorderLayout;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -71,7 +72,10 @@ final class EngineSheetView {
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
         tabs.putClientProperty(FlatClientProperties.STYLE, "background: $Wm.sheet");
-        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, curves.controls());
+        // What trails the tabs stands on a panel of the look's own, which would show through.
+        JPanel trailing = Styles.as(Styles.SHEET, new JPanel(new BorderLayout()));
+        trailing.add(curves.controls());
+        tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, trailing);
         curves.controls().setVisible(false);
         tabs.addChangeListener(e -> curves.controls().setVisible(tabs.getSelectedComponent() == curves));
         tabs.addTab(texts.get("engines.tab.build"), build);
@@ -79,8 +83,8 @@ final class EngineSheetView {
         tabs.addTab(texts.get("engines.tab.curves"), curves);
         tabs.getAccessibleContext().setAccessibleName(texts.get("engines.tabs"));
         lower.setOpaque(false);
-        lower.add(tabs, "grow, hmin 230, wmin 0");
-        lower.add(behind, "grow, hmin 230, wmin 0");
+        lower.add(tabs, "grow, h 260:260:, wmin 0");
+        lower.add(behind, "grow, h 330:330:, wmin 0");
         behind.setVisible(false);
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(lineView, "growx, wmin 0, wrap");

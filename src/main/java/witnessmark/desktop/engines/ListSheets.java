@@ -8,21 +8,24 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.SideBySide;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.wording.Texts;
 
 /** All engines, and beside them all heads. */
 final class ListSheets extends JPanel {
+    private static final int HEADS_WIDE = 384;
+    private static final int BESIDE_FROM = 1000;
+
     private final FigureTable<EngineLine> engines;
     private final FigureTable<HeadLine> heads;
 
     ListSheets(Texts texts, Consumer<Shown> open) {
-        super(new MigLayout("insets 0, gap 14, fillx", "[0:0:,grow 65,fill][0:0:,grow 35,fill]", "[fill]"));
+        super(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[fill]"));
         setOpaque(false);
         engines = engines(texts, open);
         heads = heads(texts, open);
-        add(sheet(engines), "growy");
-        add(sheet(heads), "growy");
+        add(new SideBySide(sheet(engines), sheet(heads), HEADS_WIDE, BESIDE_FROM), "wmin 0");
     }
 
     void show(EnginesLines lines) {

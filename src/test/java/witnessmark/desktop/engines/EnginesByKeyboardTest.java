@@ -95,8 +95,7 @@ class EnginesByKeyboardTest {
         List<String> names = TabWalk.namesFrom(window.place.firstFocus());
         assertThat(names).doesNotHaveDuplicates().noneMatch(String::isBlank);
         assertThat(names)
-                .containsSubsequence(
-                        "Build as fitted", "Close", "Entries behind the figure", "Strike out…", "History");
+                .containsSubsequence("Build as fitted", "Close", "Entries behind the figure", "Strike out…", "History");
     }
 
     @Test
@@ -211,7 +210,9 @@ class EnginesByKeyboardTest {
         assertThat(sheet().behind().history().shown()).isNotEmpty();
         keys.press(KeyEvent.VK_ESCAPE);
         Focus.await(sheet().lineView());
-        assertThat(sheet().behind().isVisible()).as("no figure is open, so nothing is left to show").isFalse();
+        assertThat(sheet().behind().isVisible())
+                .as("no figure is open, so nothing is left to show")
+                .isFalse();
     }
 
     /** How much of the line is seen at once, in milliseconds. */
