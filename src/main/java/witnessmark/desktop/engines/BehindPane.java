@@ -63,13 +63,7 @@ final class BehindPane extends JPanel {
         actions = new EntryActions(texts, work, entries::selected);
         through = entries.table().getColumnModel().getColumn(THROUGH);
         entries.onSelect(this::follow);
-        entries.onOpen(line -> {
-            if (line.canOpen()) {
-                work.open(line);
-            } else {
-                work.history(line);
-            }
-        });
+        entries.onOpen(work::open);
         add(top(), "growx, wrap");
         add(of, "wmin 0, growx, wrap");
         add(basis, "wmin 0, growx, wrap");

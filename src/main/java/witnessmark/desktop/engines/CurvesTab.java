@@ -34,7 +34,7 @@ final class CurvesTab extends JPanel {
     private final Texts texts;
     private final ChoiceBox<Which> which;
     private final ChartView view;
-    private final JLabel readout = Lettering.line(" ", Styles.ECHO);
+    private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final CardLayout cards = new CardLayout();
     private final JPanel shown = new JPanel(cards);
     private final JPanel tableRoom = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[fill,grow]"));
@@ -143,7 +143,6 @@ final class CurvesTab extends JPanel {
 
     private void read(@Nullable String words) {
         readout.setText(words == null || words.isEmpty() ? " " : words);
-        readout.setToolTipText(words);
         if (words != null && !words.isEmpty()) {
             view.getAccessibleContext().setAccessibleDescription(words);
         }

@@ -29,7 +29,7 @@ final class EngineSheetView {
     private final EngineHead head;
     private final LineOfLifeModel line = new LineOfLifeModel();
     private final LineOfLifeView lineView;
-    private final JLabel readout = Lettering.line(" ", Styles.ECHO);
+    private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final JTabbedPane tabs = new JTabbedPane();
     private final BuildTab build;
     private final LivesTab lives;
@@ -166,7 +166,6 @@ final class EngineSheetView {
         String words =
                 chosen == null ? texts.get("engines.line.hint", line.marks().size()) : chosen.words();
         readout.setText(words);
-        readout.setToolTipText(chosen == null ? null : words);
         lineView.changed(words);
     }
 }

@@ -98,7 +98,7 @@ final class EntryActions extends JPanel {
         open.setToolTipText(texts.get("engines.entry.open.tip"));
         history.setEnabled(line != null);
         revalidate();
-        if (focused) {
+        if (focused && !owner.isShowing()) {
             takeFocus();
         }
     }

@@ -4,6 +4,7 @@ import static java.awt.event.InputEvent.CTRL_DOWN_MASK;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,8 +14,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.chart.Dot;
 import witnessmark.chart.DrawnChart;
 import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.shell.Visit;
 import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
@@ -121,7 +126,8 @@ class EnginesByKeyboardTest {
         assertThat(sheet().behind().getAccessibleContext().getAccessibleName())
                 .contains(part.ran().text());
 
-        keys.press(KeyEvent.VK_ENTER);
+        tabTo(sheet().behind().actions().historyButton());
+        keys.press(KeyEvent.VK_SPACE);
         Focus.await(sheet().behind().history().table());
         assertThat(sheet().behind().history().shown()).isNotEmpty();
         keys.press(KeyEvent.VK_ESCAPE);
@@ -205,7 +211,7 @@ class EnginesByKeyboardTest {
         keys.press(KeyEvent.VK_PLUS).press(KeyEvent.VK_PLUS).press(KeyEvent.VK_0);
         assertThat(seen(line)).isEqualTo(all);
 
-        keys.press(KeyEvent.VK_END).press(KeyEvent.VK_ENTER);
+        keys.press(KeyEvent.VK_HOME).press(KeyEvent.VK_ENTER);
         Focus.await(sheet().behind().history().table());
         assertThat(sheet().behind().history().shown()).isNotEmpty();
         keys.press(KeyEvent.VK_ESCAPE);
@@ -251,34 +257,44 @@ class EnginesByKeyboardTest {
     }
 
     @Test
-    void enter_on_a_point_of_the_chart_opens_its_record() {
-        toChart();
-        keys.press(KeyEvent.VK_END).press(KeyEvent.VK_LEFT).press(KeyEvent.VK_LEFT);
-        String read = sheet().curves().readout();
+    void enter_on_a_run_behind_a_figure_opens_it_on_its_sheet_and_back_leads_here() {
+        tabTo(sheet().head().sinceRebuildButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(sheet().behind().entries().table());
+        String run = sheet().behind().entries().selected().id();
         keys.press(KeyEvent.VK_ENTER);
-        Focus.await(sheet().behind().history().table());
-        assertThat(sheet().behind().historyOf()).as("the record of '%s'", read).isNotBlank();
-        assertThat(sheet().behind().history().shown()).isNotEmpty();
-
-        keys.press(KeyEvent.VK_ESCAPE);
-        Focus.await(sheet().curves().view());
+        assertThat(window.pane.current()).contains(new Visit(PlaceId.RUN_SHEET.name(), run));
+        window.tasks.awaitIdle();
+        keys.press(KeyEvent.VK_LEFT, InputEvent.ALT_DOWN_MASK);
+        assertThat(window.pane.current().orElseThrow().page()).isEqualTo(PlaceId.ENGINES.name());
     }
 
     /** On the charts of all engines and all heads most points belong to another engine than the one in hand. */
-    @Test
-    void enter_opens_the_record_of_another_engines_point_too() {
+    @ParameterizedTest
+    @EnumSource(CurvesModel.Which.class)
+    void enter_on_a_point_of_the_chart_opens_its_record_whosever_it_is(CurvesModel.Which which) {
         toChart();
-        for (CurvesModel.Which which : List.of(CurvesModel.Which.ENGINES, CurvesModel.Which.HEADS)) {
-            sheet().curves().which().combo().setSelectedItem(which);
-            keys.press(KeyEvent.VK_HOME).press(KeyEvent.VK_DOWN).press(KeyEvent.VK_HOME);
-            String read = sheet().curves().readout();
-            assertThat(read).doesNotStartWith("K03").doesNotStartWith("HD-03");
-            keys.press(KeyEvent.VK_ENTER);
-            Focus.await(sheet().behind().history().table());
-            assertThat(sheet().behind().history().shown()).as(read).isNotEmpty();
-            keys.press(KeyEvent.VK_ESCAPE);
-            Focus.await(sheet().curves().view());
-        }
+        sheet().curves().which().combo().setSelectedItem(which);
+        keys.press(KeyEvent.VK_DOWN).press(KeyEvent.VK_END).press(KeyEvent.VK_LEFT);
+        DrawnChart drawn = Objects.requireNonNull(sheet().curves().view().drawn());
+        List<Dot> dots = drawn.chart().lines().get(1).dots();
+        Dot point = dots.get(dots.size() - 2);
+        assertThat(sheet().curves().readout()).isEqualTo(point.words());
+
+        keys.press(KeyEvent.VK_ENTER);
+
+        assertThat(window.pane.current()).contains(new Visit(PlaceId.RUN_SHEET.name(), point.record()));
+    }
+
+    @Test
+    void enter_on_the_rebuild_on_the_chart_shows_its_history_and_esc_goes_back_to_the_chart() {
+        toChart();
+        keys.press(KeyEvent.VK_HOME).press(KeyEvent.VK_ENTER);
+        Focus.await(sheet().behind().history().table());
+        assertThat(sheet().behind().historyOf()).contains("K03", "28 Jan 2026");
+        assertThat(sheet().behind().history().shown()).isNotEmpty();
+        keys.press(KeyEvent.VK_ESCAPE);
+        Focus.await(sheet().curves().view());
     }
 
     private void toChart() {

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.swing.JRootPane;
+import witnessmark.desktop.runsheet.RunContext;
+import witnessmark.desktop.runsheet.RunSheetPlace;
+import witnessmark.desktop.runsheet.UndoActions;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Look;
 import witnessmark.desktop.shell.Place;
@@ -34,7 +37,7 @@ final class EnginesWindow implements AutoCloseable {
     final EnginesPlace place;
     final ShellPane pane;
 
-    /** @param others further places of the window, to be led to */
+    /** @param others further places of the window, to be led to; the run sheet when none is given */
     EnginesWindow(Desk desk, Look look, Texts texts, Place... others) {
         this.desk = desk;
         this.texts = texts;
@@ -42,9 +45,12 @@ final class EnginesWindow implements AutoCloseable {
                 texts, new Measures(texts, Units.METRIC), tasks, window, () -> desk, DayOrder.DAY_FIRST);
         ShellContext context = new ShellContext(
                 texts, tasks, new MemorySettings(), look, window, new AboutFacts("0.1.0", List.of()), () -> {});
+        RunContext runs = new RunContext(
+                desk, SampleBooks.ids(), window, tasks, texts, new Measures(texts, Units.METRIC), DayOrder.DAY_FIRST);
+        UndoActions undo = new UndoActions(runs);
         List<Place> places = new ArrayList<>(List.of(place));
-        places.addAll(List.of(others));
-        pane = new ShellPane(context, places, List.of(), List.of());
+        places.addAll(others.length > 0 ? List.of(others) : List.of(new RunSheetPlace(runs, undo)));
+        pane = new ShellPane(context, places, undo.commands(), List.of());
         pane.logbook("Marrowgate, sample season");
         window.go(PlaceId.ENGINES);
         tasks.awaitIdle();
