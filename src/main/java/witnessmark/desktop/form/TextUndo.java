@@ -12,10 +12,15 @@ import javax.swing.undo.CompoundEdit;
 import javax.swing.undo.UndoManager;
 import javax.swing.undo.UndoableEdit;
 
-/** Undo and redo of typing in one text component. Typing without a pause at a word's end is one step. */
+/**
+ * Undo and redo of typing in one text component. Typing without a pause at a word's end is one step, and so is typing
+ * over what was chosen.
+ */
 public final class TextUndo {
     private final UndoManager manager = new UndoManager();
     private Step open = new Step();
+    private boolean whole;
+    private boolean choiceGone;
     private int length;
 
     private TextUndo(JTextComponent text) {
@@ -54,8 +59,10 @@ public final class TextUndo {
         int now = text.getDocument().getLength();
         boolean typedOne = now == length + 1;
         boolean wordEnds = typedOne && text.getCaretPosition() > 0 && endsWord(text);
+        boolean over = choiceGone && now > length;
+        choiceGone = now < length - 1; // more than a character at once: what was chosen, perhaps to be typed over
         length = now;
-        if (!typedOne || !open.isInProgress() || open.isEmpty()) {
+        if (!open.isInProgress() || open.isEmpty() || (!over && (whole || !typedOne))) {
             open.end();
             open = new Step();
             open.addEdit(event.getEdit());
@@ -63,9 +70,7 @@ public final class TextUndo {
         } else {
             open.addEdit(event.getEdit());
         }
-        if (wordEnds || !typedOne) {
-            open.end();
-        }
+        whole = wordEnds || (!typedOne && !over);
     }
 
     private static boolean endsWord(JTextComponent text) {

@@ -87,6 +87,9 @@ final class DoesModel {
     /** Quietly, what is not shown: limits further away, and parts that have none. */
     List<String> rest(RunDoes does) {
         long hidden = does.limits().size() - rows(does).size();
+        if (does.limits().isEmpty() && does.withoutLimit() == 0) {
+            return List.of(texts.get("runsheet.does.bare", does.engine()));
+        }
         return Stream.of(
                         hidden > 0 ? Optional.of(texts.get("runsheet.does.more", hidden)) : Optional.<String>empty(),
                         does.withoutLimit() > 0

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -208,14 +209,26 @@ final class RunSheetActions {
         draft.gone();
         model.moveOn(fields, saved.fresh());
         view.focus(model.firstEmpty());
-        String sentence = isMarked(written) ? "runsheet.saved.perhaps_same" : "runsheet.saved";
         context.window()
                 .say(
-                        texts.get(sentence, what),
+                        savedSentence(written, what),
                         Caption.of(texts.get("runsheet.undo.word")),
                         () -> undo.undo(written.change()));
         context.window().changed();
         tell();
+    }
+
+    /** What was saved; that it may be another run, or which figures are unlike the engine's own, comes with it. */
+    private String savedSentence(Written written, String what) {
+        if (isMarked(written)) {
+            return texts.get("runsheet.saved.perhaps_same", what);
+        }
+        String queried = runs(written)
+                .flatMap(run -> words.fields(run.fact().queried()).stream())
+                .collect(Collectors.joining(", "));
+        return queried.isEmpty()
+                ? texts.get("runsheet.saved", what)
+                : texts.get("runsheet.saved.queried", what, queried);
     }
 
     private void couldNotSave(Throwable thrown) {
@@ -228,17 +241,13 @@ final class RunSheetActions {
 
     /** Whether the run was saved as perhaps the same as another. */
     private static boolean isMarked(Written written) {
-        return written.amendments().stream()
-                .map(amendment -> amendment.record())
-                .anyMatch(record -> isMarked(written, record));
+        return runs(written).anyMatch(run -> run.fact().perhapsSame() != null);
     }
 
-    private static boolean isMarked(Written written, UUID record) {
-        return written.facts()
-                .of(Run.class)
-                .find(new Id<Run>(record))
-                .filter(run -> run.fact().perhapsSame() != null)
-                .isPresent();
+    private static Stream<Entry<Run>> runs(Written written) {
+        return written.amendments().stream()
+                .map(amendment -> written.facts().of(Run.class).find(new Id<Run>(amendment.record())))
+                .flatMap(Optional::stream);
     }
 
     private String car(Run run) {

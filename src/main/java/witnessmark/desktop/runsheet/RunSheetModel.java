@@ -202,6 +202,7 @@ public final class RunSheetModel {
      * @return whether there was such a thing
      */
     boolean take(RunField field) {
+        leave(field); // taken before the field was left: it is checked now
         String meant = line(field).problem() == null ? null : reading.of(field).meant();
         if (meant == null) {
             return false;

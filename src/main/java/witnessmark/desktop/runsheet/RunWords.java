@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import witnessmark.domain.Car;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Engine;
@@ -70,6 +71,14 @@ final class RunWords {
     /** The label of a field, with {@code &} before its letter. */
     String label(RunField field) {
         return texts.get("runsheet.field." + field.key());
+    }
+
+    /** The labels of fields named by their keys, as a run says which were queried; in lower case, inside a sentence. */
+    List<String> fields(String keys) {
+        return Stream.of(keys.split(" "))
+                .flatMap(key -> RunField.of(key).stream())
+                .map(field -> label(field).replace("&", "").toLowerCase(texts.locale()))
+                .toList();
     }
 
     /** The unit at the right edge of a field, empty for none. */
@@ -143,7 +152,7 @@ final class RunWords {
         if (fact instanceof Long days) {
             return days;
         }
-        if (fact instanceof LocalDate day && kind == Note.Kind.ENGINE_SINCE) {
+        if (fact instanceof LocalDate day && (kind == Note.Kind.ENGINE_SINCE || kind == Note.Kind.ENGINE_RUN)) {
             return measures.shortDate(day);
         }
         if (fact instanceof LocalDate day && kind == Note.Kind.NEXT_EVENT) {

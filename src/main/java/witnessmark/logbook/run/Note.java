@@ -23,6 +23,10 @@ public record Note(Kind kind, List<Object> facts) {
         ENGINE_SINCE,
         /** Engine, its life in running time since its last rebuild: on the dyno. */
         ENGINE_ON_DYNO,
+        /** Engine, since when in the car, its whole life in running time: no rebuild is written down. */
+        ENGINE_RUN,
+        /** No car is written down yet. */
+        NO_CAR_YET,
         /** Engine that took the run. */
         ENGINE_RAN,
         FROM_CALENDAR,

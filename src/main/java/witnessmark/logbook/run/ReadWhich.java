@@ -67,7 +67,8 @@ final class ReadWhich {
                 ? facts.of(PlannedRun.class).get(planned).kind()
                 : car == null ? RunKind.DYNO : Keys.kind(which).orElse(RunKind.OTHER);
         if (car == null && engine == null) {
-            out.put(RunField.CAR, FieldReading.wrong(Problem.of(ProblemKind.NEEDED, RunField.CAR)));
+            Note.Kind note = facts.of(Car.class).inForce().findAny().isEmpty() ? Note.Kind.NO_CAR_YET : Note.Kind.NONE;
+            out.put(RunField.CAR, new FieldReading(Note.of(note), Problem.of(ProblemKind.NEEDED, RunField.CAR), null));
         }
         return new Which(car, engine, event, planned, kind, driver, day, start.at(), start.known());
     }

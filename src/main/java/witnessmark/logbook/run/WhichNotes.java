@@ -1,9 +1,9 @@
 package witnessmark.logbook.run;
 
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
@@ -11,7 +11,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
-import witnessmark.domain.Zone;
+import witnessmark.ledger.Limits;
 import witnessmark.ledger.result.Life;
 import witnessmark.logbook.View;
 import witnessmark.outcome.Problem;
@@ -77,16 +77,15 @@ final class WhichNotes {
         if (engine == null) {
             String car = which.car() == null
                     ? ""
-                    : view.facts()
-                            .of(witnessmark.domain.Car.class)
-                            .get(which.car())
-                            .name();
+                    : view.facts().of(Car.class).get(which.car()).name();
             return FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, car));
         }
         String number = view.facts().of(Engine.class).get(engine).number();
-        Life since = view.ledger().sinceRebuild(engine, EnumSet.of(Zone.BOTTOM_END), Counter.RUNNING);
+        Life since = view.ledger().sinceRebuild(engine, Limits.REBUILD, Counter.RUNNING);
+        boolean rebuilt = view.ledger().lastClosed(engine, Limits.REBUILD).isPresent();
+        Note.Kind kind = rebuilt ? Note.Kind.ENGINE_SINCE : Note.Kind.ENGINE_RUN;
         return FieldReading.fine(inCar(which)
-                .map(in -> Note.of(Note.Kind.ENGINE_SINCE, number, in.from().day(), since))
+                .map(in -> Note.of(kind, number, in.from().day(), since))
                 .orElse(Note.of(Note.Kind.ENGINE_ON_DYNO, number, since)));
     }
 

@@ -200,7 +200,8 @@ class RunSheetActionsTest {
         stage.put(RunField.OIL_PRESSURE, "45");
         save();
 
-        assertThat(status()).startsWith("Run saved");
+        assertThat(status())
+                .isEqualTo("Run saved: car 41, Practice 1, 28 min 20 s. Queried: oil pressure, lowest hot.");
         assertThat(book.view().facts().of(Run.class).where(run -> run.queried().equals("oil_pressure")))
                 .hasSize(1);
     }

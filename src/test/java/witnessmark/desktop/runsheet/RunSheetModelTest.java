@@ -213,6 +213,17 @@ class RunSheetModelTest {
     }
 
     @Test
+    void alt_enter_in_a_field_not_left_yet_checks_it_and_takes_what_was_meant() {
+        on(SATURDAY);
+        pick(RunField.CAR, "41, engine K03");
+        put(RunField.RUNNING, "28:20");
+        model.type(RunField.OIL_PRESSURE, "45");
+
+        assertThat(model.take(RunField.OIL_PRESSURE)).isTrue();
+        assertThat(model.text(RunField.OIL_PRESSURE)).isEqualTo("4.5 bar");
+    }
+
+    @Test
     void of_two_readings_alt_enter_takes_the_likelier() {
         put(RunField.RUNNING, "1:20");
 
