@@ -43,6 +43,7 @@ final class Window implements OpenLogbook {
     private final Consumer<List<Problem>> lastWords;
     private @Nullable ShellFrame frame;
     private @Nullable OpenBook book;
+    private @Nullable Watch watch;
     private Desk desk = new Desk();
 
     /** @param lastWords told the problems when no logbook at all can be opened; not expected to return */
@@ -144,6 +145,7 @@ final class Window implements OpenLogbook {
         }
         frame = made;
         book = opened;
+        watchOver(opened);
         made.pane().logbook(name(opened));
         desk.writing(opened.desk().who());
         made.open(PlaceId.BEFORE_WE_GO);
@@ -156,6 +158,14 @@ final class Window implements OpenLogbook {
         } else {
             places.shown();
         }
+    }
+
+    private void watchOver(OpenBook opened) {
+        Watch before = watch;
+        if (before != null) {
+            before.close();
+        }
+        watch = new Watch(texts, tasks, opened.desk(), this::notice);
     }
 
     private String lastSaved() {
