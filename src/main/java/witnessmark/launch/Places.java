@@ -65,7 +65,8 @@ final class Places {
                 start.place()::dismiss);
         all.add(start.place());
         all.add(runSheet);
-        all.add(new EnginesPlace(shell.texts(), measures, shell.tasks(), shell.desk(), book::desk, DAYS));
+        all.add(new EnginesPlace(
+                shell.texts(), measures, shell.tasks(), shell.desk(), book::desk, shell.settings(), DAYS));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
         commands.addAll(sheets.commands());

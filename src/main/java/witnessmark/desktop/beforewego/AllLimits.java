@@ -7,6 +7,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.SheetTable;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.wording.Texts;
 
@@ -16,9 +17,10 @@ final class AllLimits extends JPanel {
 
     private final SheetTable<LimitLine> table;
 
-    AllLimits(Texts texts, Consumer<LimitLine> open) {
+    AllLimits(SheetTools tools, Consumer<LimitLine> open) {
         super(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[fill]"));
         setOpaque(false);
+        Texts texts = tools.texts();
         StateWords states = new StateWords(texts);
         table = new SheetTable<>(
                 texts.get("beforewego.all"),
@@ -45,6 +47,7 @@ final class AllLimits extends JPanel {
                                 .inked(LimitLine::state)
                                 .wide(156)),
                 LimitLine::id);
+        table.with(tools, "beforewego.limits");
         table.onOpen(open);
         add(table, "growx, h " + HIGH + "!");
     }

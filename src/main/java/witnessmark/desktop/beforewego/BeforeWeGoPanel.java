@@ -12,6 +12,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.wording.Texts;
 
 /** The page: board, nearest limits, last out, lives moved; in a new logbook the first steps in their place. */
@@ -33,11 +34,12 @@ final class BeforeWeGoPanel extends JPanel {
     /** Where rows lead. */
     record Opening(Consumer<LimitLine> limit, Consumer<OutLine> run, Consumer<OutLine> engine) {}
 
-    BeforeWeGoPanel(Texts texts, BeginActions actions, Runnable importSeason, Opening opening) {
+    BeforeWeGoPanel(SheetTools tools, BeginActions actions, Runnable importSeason, Opening opening) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
+        Texts texts = tools.texts();
         setOpaque(false);
         below.setOpaque(false);
-        nearest = new NearestSheet(texts, actions, opening.limit());
+        nearest = new NearestSheet(tools, actions, opening.limit());
         logRun = Buttons.plain(Caption.of(texts.get("beforewego.logRun")), actions.logRun());
         lastOut = new OutSheet(texts, "beforewego.lastOut", "beforewego.lastOut.none", opening.run(), logRun);
         moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);

@@ -14,12 +14,12 @@ import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Kept;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
-import witnessmark.desktop.task.Tasks;
 import witnessmark.logbook.View;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.wording.Measures;
@@ -51,20 +51,19 @@ public final class BeforeWeGoPlace implements Place {
      * @param importSeason asks for a season folder to bring in
      */
     public BeforeWeGoPlace(
-            Texts texts,
+            SheetTools tools,
             Measures measures,
-            Tasks tasks,
             Desk desk,
             Supplier<View> view,
             BeginActions actions,
             Runnable importSeason) {
-        this.texts = texts;
+        this.texts = tools.texts();
         this.desk = desk;
         this.view = view;
         this.model = new BeforeWeGoModel(texts, measures);
-        this.latest = new Latest(tasks);
+        this.latest = new Latest(tools.tasks());
         this.panel = new BeforeWeGoPanel(
-                texts,
+                tools,
                 actions,
                 importSeason,
                 new BeforeWeGoPanel.Opening(

@@ -18,6 +18,7 @@ import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.SeamIcon;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
@@ -45,13 +46,13 @@ final class NearestSheet {
      * @param actions what leads on while nothing is fitted or limited yet
      * @param open told the row that is opened
      */
-    NearestSheet(Texts texts, BeginActions actions, Consumer<LimitLine> open) {
-        this.texts = texts;
+    NearestSheet(SheetTools tools, BeginActions actions, Consumer<LimitLine> open) {
+        this.texts = tools.texts();
         this.fitPart = Buttons.plain(Caption.of(texts.get("beforewego.nearest.fit")), actions.fitPart());
         this.setLimit = Buttons.plain(Caption.of(texts.get("beforewego.nearest.limit")), actions.setLimit());
         this.states = new StateWords(texts);
         this.open = open;
-        this.all = new AllLimits(texts, open);
+        this.all = new AllLimits(tools, open);
         this.toggle = Buttons.link(Caption.of(texts.get("beforewego.showAll")), this::toggle);
         this.foot = foot();
         this.legend = legend();

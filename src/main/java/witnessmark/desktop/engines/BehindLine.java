@@ -16,6 +16,8 @@ import witnessmark.quantity.Moment;
  * @param through the position and engine or car the part was in; empty for an engine's own figure
  * @param how how the figure is known; when it is not counted, why not
  * @param amount what it adds, in the counter's unit
+ * @param lowest the least it may add
+ * @param highest the most it may add
  * @param adds the same, already formatted; that it is not counted, when it adds nothing
  * @param why whether it counts
  * @param words the row in one sentence
@@ -29,6 +31,8 @@ record BehindLine(
         String through,
         String how,
         long amount,
+        long lowest,
+        long highest,
         String adds,
         Behind.Why why,
         String words) {

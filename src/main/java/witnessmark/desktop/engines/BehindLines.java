@@ -1,6 +1,7 @@
 package witnessmark.desktop.engines;
 
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * A figure and every entry behind it, in words.
@@ -9,10 +10,24 @@ import java.util.List;
  * @param of what it is of: "VS-03, running time since 20 Jan"
  * @param basis what it is made of
  * @param rows every entry
- * @param sum the line under them that adds up
+ * @param sum adds up the entries shown, all of them or a part
  * @param notCounted how many entries are not counted; empty when none
  */
-record BehindLines(String title, String of, String basis, List<BehindLine> rows, String sum, String notCounted) {
+record BehindLines(
+        String title,
+        String of,
+        String basis,
+        List<BehindLine> rows,
+        Function<List<BehindLine>, Sum> sum,
+        String notCounted) {
+    /**
+     * What stands under the entries.
+     *
+     * @param entries how many count, and of how many when not all are shown
+     * @param adds what they add up to
+     */
+    record Sum(String entries, String adds) {}
+
     BehindLines {
         rows = List.copyOf(rows);
     }

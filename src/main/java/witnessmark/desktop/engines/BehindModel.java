@@ -34,15 +34,30 @@ final class BehindModel {
         Counter counter = behind.figure().counter();
         List<BehindLine> rows =
                 behind.lines().stream().map(line -> line(line, counter)).toList();
-        long counted = rows.stream().filter(BehindLine::counts).count();
-        long aside = rows.size() - counted;
+        long aside = rows.stream().filter(line -> !line.counts()).count();
         return new BehindLines(
                 lives.life(behind.life()),
                 of(behind),
                 lives.basis(behind.life()),
                 rows,
-                texts.get("engines.behind.sum", counted, lives.life(behind.life())),
+                shown -> sum(behind, rows, shown),
                 aside == 0 ? "" : texts.get("engines.behind.notCounted", aside));
+    }
+
+    /** All of them add up to the figure itself; a part adds up by likely amounts, with the range where there is one. */
+    private BehindLines.Sum sum(Behind behind, List<BehindLine> all, List<BehindLine> shown) {
+        List<BehindLine> counted = shown.stream().filter(BehindLine::counts).toList();
+        long ofAll = all.stream().filter(BehindLine::counts).count();
+        if (shown.size() == all.size()) {
+            return new BehindLines.Sum(texts.get("engines.behind.sum", ofAll), lives.life(behind.life()));
+        }
+        Counter counter = behind.figure().counter();
+        long lowest = counted.stream().mapToLong(BehindLine::lowest).sum();
+        long highest = counted.stream().mapToLong(BehindLine::highest).sum();
+        long likely = counted.stream().mapToLong(BehindLine::amount).sum();
+        return new BehindLines.Sum(
+                texts.get("engines.behind.sum.shown", counted.size(), ofAll),
+                lowest == highest ? amounts.amount(counter, likely) : amounts.range(counter, lowest, highest));
     }
 
     /** A line in short, for saying what was done to it: "Race 2, Sun 5 Jul". */
@@ -84,6 +99,8 @@ final class BehindModel {
                 through,
                 how,
                 line.amount(),
+                line.lowest(),
+                line.highest(),
                 adds,
                 line.why(),
                 measures.row(List.of(measures.fullMoment(line.at()), what, how, adds)));

@@ -5,14 +5,13 @@ import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Function;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.table.TableColumn;
-import javax.swing.table.TableColumnModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
@@ -22,6 +21,7 @@ import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.SheetTable;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.Texts;
@@ -31,7 +31,6 @@ final class BehindPane extends JPanel {
     private static final String ENTRIES = "entries";
     private static final String HISTORY = "history";
     private static final int THROUGH = 2;
-    private static final int COLUMNS = 5;
 
     private final Texts texts;
     private final JLabel title = Lettering.line("", Styles.SECTION);
@@ -41,27 +40,25 @@ final class BehindPane extends JPanel {
     private final JPanel body = new JPanel(cards);
     private final SheetTable<BehindLine> entries;
     private final SheetTable<HistoryLine> history;
-    private final JLabel sum = Lettering.figure("", Styles.STRONG);
     private final JLabel notCounted = Lettering.line("", Styles.NOTE);
     private final JTextArea historyOf = Lettering.paragraph("", Styles.STRONG);
     private final JLabel inHand = Lettering.cutLine(" ", Styles.ECHO);
-    private final TableColumn through;
     private final EntryActions actions;
     private final Runnable close;
     private final JButton back;
     private boolean entriesBehind;
+    private Function<List<BehindLine>, BehindLines.Sum> sum = shown -> new BehindLines.Sum("", "");
 
     /** @param close run when the pane is to be put away */
-    BehindPane(Texts texts, EntryWork work, Runnable close) {
+    BehindPane(SheetTools tools, EntryWork work, Runnable close) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]2[]2[]6[fill,grow]"));
-        this.texts = texts;
+        this.texts = tools.texts();
         this.close = close;
         back = Buttons.link(Caption.of(texts.get("engines.history.back")), this::backToEntries);
         setOpaque(false);
-        entries = entries(texts);
-        history = history(texts);
+        entries = madeEntries().with(tools, "engines.behind");
+        history = history(texts).with(tools, "engines.history");
         actions = new EntryActions(texts, work, entries::selected);
-        through = entries.table().getColumnModel().getColumn(THROUGH);
         entries.onSelect(this::follow);
         entries.onOpen(work::open);
         add(top(), "growx, wrap");
@@ -85,10 +82,12 @@ final class BehindPane extends JPanel {
         of.setText(lines.of());
         basis.setText(lines.basis());
         basis.getAccessibleContext().setAccessibleName(lines.basis());
-        sum.setText(lines.sum());
         notCounted.setText(lines.notCounted());
         actions.readOnly(readOnly);
-        showThrough(lines.rows().stream().anyMatch(line -> !line.through().isEmpty()));
+        // The column says nothing of an engine's own figure.
+        entries.offer(
+                THROUGH, lines.rows().stream().anyMatch(line -> !line.through().isEmpty()));
+        sum = lines.sum();
         entries.show(lines.rows());
         follow(entries.selected());
         if (entriesToo) {
@@ -143,18 +142,6 @@ final class BehindPane extends JPanel {
         return actions;
     }
 
-    /** The column says nothing of an engine's own figure. */
-    private void showThrough(boolean wanted) {
-        TableColumnModel columns = entries.table().getColumnModel();
-        boolean there = columns.getColumnCount() == COLUMNS;
-        if (wanted && !there) {
-            columns.addColumn(through);
-            columns.moveColumn(columns.getColumnCount() - 1, THROUGH);
-        } else if (!wanted && there) {
-            columns.removeColumn(through);
-        }
-    }
-
     private void follow(@Nullable BehindLine line) {
         actions.follow(line);
         inHand.setText(line == null ? " " : line.words());
@@ -188,8 +175,7 @@ final class BehindPane extends JPanel {
         card.setOpaque(false);
         card.add(entries, "span, grow, w 0:0:, hmin 120, wrap");
         card.add(inHand, "span, growx, wmin 0, wrap");
-        card.add(notCounted, "wmin 0");
-        card.add(sum, "wrap");
+        card.add(notCounted, "span, wmin 0, wrap");
         card.add(actions, "span, growx, w 0:0:");
         return card;
     }
@@ -203,7 +189,7 @@ final class BehindPane extends JPanel {
         return card;
     }
 
-    private static SheetTable<BehindLine> entries(Texts texts) {
+    private SheetTable<BehindLine> madeEntries() {
         return new SheetTable<>(
                 texts.get("engines.behind"),
                 List.of(
@@ -212,6 +198,7 @@ final class BehindPane extends JPanel {
                                 .wide(120),
                         Column.<BehindLine>text(texts.get("engines.behind.column.what"), BehindLine::what)
                                 .inked(BehindPane::ink)
+                                .totalled(shown -> sum.apply(shown).entries())
                                 .wide(150)
                                 .grow(),
                         Column.<BehindLine>text(texts.get("engines.behind.column.through"), BehindLine::through)
@@ -220,6 +207,7 @@ final class BehindPane extends JPanel {
                                 .wide(90),
                         Column.<BehindLine, Long>figure(
                                         texts.get("engines.behind.column.adds"), BehindLine::adds, BehindLine::amount)
+                                .totalled(shown -> sum.apply(shown).adds())
                                 .wide(84)),
                 BehindLine::id);
     }

@@ -6,6 +6,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.desktop.form.Styles;
 import witnessmark.quantity.Moment;
@@ -18,13 +19,13 @@ final class BuildTab extends JPanel {
     private final FigureTable<BuildLine> table;
     private final javax.swing.JTextArea incomplete = Lettering.paragraph("", Styles.STRONG);
 
-    BuildTab(Texts texts, Consumer<Shown> open) {
+    BuildTab(SheetTools tools, Consumer<Shown> open) {
         super(new MigLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]4[fill,grow]"));
         setOpaque(false);
-        table = table(texts, open);
-        table.table().getColumnModel().getColumn(STRIP).setCellRenderer(new StripCell());
+        table = table(tools.texts(), open).with(tools, "engines.build");
+        table.sheet().column(STRIP).setCellRenderer(new StripCell());
         add(incomplete, "wmin 0, growx, wrap");
-        add(table.sheet(), "grow, hmin 150, wmin 0");
+        add(table.sheet(), "push, grow, hmin 150, wmin 0");
     }
 
     void show(SheetLines lines) {

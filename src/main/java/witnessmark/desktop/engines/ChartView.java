@@ -108,12 +108,12 @@ final class ChartView extends JPanel {
 
     @Override
     public Dimension getPreferredSize() {
-        return UIScale.scale(new Dimension(600, 260));
+        return UIScale.scale(new Dimension(600, 200));
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return UIScale.scale(new Dimension(0, 200));
+        return UIScale.scale(new Dimension(0, 170));
     }
 
     @Override

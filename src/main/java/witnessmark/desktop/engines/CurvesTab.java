@@ -22,6 +22,7 @@ import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
 
@@ -31,6 +32,7 @@ final class CurvesTab extends JPanel {
     private static final String TABLE = "table";
     private static final String NOTHING = "nothing";
 
+    private final SheetTools tools;
     private final Texts texts;
     private final ChoiceBox<Which> which;
     private final ChartView view;
@@ -48,9 +50,10 @@ final class CurvesTab extends JPanel {
      * @param open told the point whose record is opened
      * @param say told what was done
      */
-    CurvesTab(Texts texts, Consumer<Dot> open, Consumer<String> say) {
+    CurvesTab(SheetTools tools, Consumer<Dot> open, Consumer<String> say) {
         super(new MigLayout("insets 4 0 0 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow]0[]"));
-        this.texts = texts;
+        this.tools = tools;
+        this.texts = tools.texts();
         setOpaque(false);
         which = new ChoiceBox<>(Caption.of(texts.get("engines.curves.which")), w -> texts.get(w.key()));
         which.load(List.of(Which.values()), Which.THIS);
@@ -129,14 +132,15 @@ final class CurvesTab extends JPanel {
         revalidate();
     }
 
-    private static SheetTable<List<String>> table(Chart chart) {
+    private SheetTable<List<String>> table(Chart chart) {
         ChartTable table = chart.table();
         List<Column<List<String>>> columns = IntStream.range(0, table.headings().size())
                 .mapToObj(i -> Column.<List<String>>text(table.headings().get(i), row -> row.get(i))
                         .wide(180)
                         .grow())
                 .toList();
-        SheetTable<List<String>> sheet = new SheetTable<>(chart.finding(), columns, row -> row);
+        SheetTable<List<String>> sheet =
+                new SheetTable<>(chart.finding(), columns, row -> row).with(tools, "engines.curves");
         sheet.show(table.rows());
         return sheet;
     }

@@ -16,6 +16,7 @@ import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -58,17 +59,17 @@ final class EngineSheetView {
         void closeBehind();
     }
 
-    EngineSheetView(Texts texts, Measures measures, EntryWork work, Asked asked) {
-        this.texts = texts;
+    EngineSheetView(SheetTools tools, Measures measures, EntryWork work, Asked asked) {
+        this.texts = tools.texts();
         Consumer<Shown> open = asked::behind;
         head = new EngineHead(open);
         LineOfLifePainter painter = new LineOfLifePainter(
                 line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
         lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::open);
-        build = new BuildTab(texts, open);
-        lives = new LivesTab(texts, open);
-        curves = new CurvesTab(texts, asked::record, asked::say);
-        behind = new BehindPane(texts, work, asked::closeBehind);
+        build = new BuildTab(tools, open);
+        lives = new LivesTab(tools, open);
+        curves = new CurvesTab(tools, asked::record, asked::say);
+        behind = new BehindPane(tools, work, asked::closeBehind);
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
         tabs.putClientProperty(FlatClientProperties.STYLE, "background: $Wm.sheet");
@@ -83,8 +84,8 @@ final class EngineSheetView {
         tabs.addTab(texts.get("engines.tab.curves"), curves);
         tabs.getAccessibleContext().setAccessibleName(texts.get("engines.tabs"));
         lower.setOpaque(false);
-        lower.add(tabs, "grow, h 260:260:, wmin 0");
-        lower.add(behind, "grow, h 330:330:, wmin 0");
+        lower.add(tabs, "grow, h 230:pref:, wmin 0");
+        lower.add(behind, "grow, h 230:pref:, wmin 0");
         behind.setVisible(false);
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(lineView, "growx, wmin 0, wrap");

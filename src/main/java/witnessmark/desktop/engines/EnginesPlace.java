@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
@@ -30,6 +31,7 @@ import witnessmark.logbook.engines.Figure;
 import witnessmark.logbook.engines.SeeBehind;
 import witnessmark.logbook.engines.SeeEngine;
 import witnessmark.logbook.engines.SeeHistory;
+import witnessmark.logbook.port.Settings;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
@@ -64,6 +66,7 @@ public final class EnginesPlace implements Place {
     /**
      * @param window the window's desk
      * @param desk the logbook in hand; asked anew each time, since another may be opened
+     * @param settings where it is remembered how people like the lists
      * @param order what stands first in a date of figures
      */
     public EnginesPlace(
@@ -72,7 +75,9 @@ public final class EnginesPlace implements Place {
             Tasks tasks,
             witnessmark.desktop.shell.Desk window,
             Supplier<Desk> desk,
+            Settings settings,
             DayOrder order) {
+        SheetTools tools = new SheetTools(texts, tasks, settings);
         this.texts = texts;
         this.measures = measures;
         this.window = window;
@@ -86,9 +91,9 @@ public final class EnginesPlace implements Place {
         readingOwner = new Latest(tasks);
         readingSheet = new Latest(tasks);
         readingBehind = new Latest(tasks);
-        lists = new ListSheets(texts, this::behind);
+        lists = new ListSheets(tools, this::behind);
         EntryChanges changes = new EntryChanges(texts, new Problems(texts, measures), tasks, desk, window, behindModel);
-        sheet = new EngineSheetView(texts, measures, new Work(changes), new Asked());
+        sheet = new EngineSheetView(tools, measures, new Work(changes), new Asked());
         asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);
         panel = new EnginesPanel(texts, lists, sheet, asOf);
         lists.onChoose(engine -> readSheet());

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import javax.swing.JTable;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SheetTable;
+import witnessmark.desktop.form.SheetTools;
 
 /**
  * A list whose figures can be opened: by a click on one, or by Enter on the row, which opens the figure in the column
@@ -36,6 +37,12 @@ final class FigureTable<R> {
         Pointer pointer = new Pointer();
         table.addMouseListener(pointer);
         table.addMouseMotionListener(pointer);
+    }
+
+    /** Lets people filter the list and find it again as they left it. */
+    FigureTable<R> with(SheetTools tools, String key) {
+        sheet.with(tools, key);
+        return this;
     }
 
     SheetTable<R> sheet() {

@@ -8,6 +8,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.SideBySide;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.wording.Texts;
@@ -20,11 +21,11 @@ final class ListSheets extends JPanel {
     private final FigureTable<EngineLine> engines;
     private final FigureTable<HeadLine> heads;
 
-    ListSheets(Texts texts, Consumer<Shown> open) {
+    ListSheets(SheetTools tools, Consumer<Shown> open) {
         super(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[fill]"));
         setOpaque(false);
-        engines = engines(texts, open);
-        heads = heads(texts, open);
+        engines = engines(tools.texts(), open).with(tools, "engines.engines");
+        heads = heads(tools.texts(), open).with(tools, "engines.heads");
         add(new SideBySide(sheet(engines), sheet(heads), HEADS_WIDE, BESIDE_FROM), "wmin 0");
     }
 
@@ -67,7 +68,7 @@ final class ListSheets extends JPanel {
 
     private static Sheet sheet(FigureTable<?> table) {
         Sheet sheet = new Sheet("fill, insets 6 18 10 18", "[0::,grow,fill]", "[fill,grow]");
-        sheet.add(table.sheet(), "grow, h 156:156:, w 0:0:");
+        sheet.add(table.sheet(), "grow, h 156:pref:, w 0:0:");
         return sheet;
     }
 

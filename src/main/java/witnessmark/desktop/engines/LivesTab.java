@@ -5,15 +5,17 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.wording.Texts;
 
 /** The engine's life by every counter that runs feed. */
 final class LivesTab extends JPanel {
     private final FigureTable<CounterLine> table;
 
-    LivesTab(Texts texts, Consumer<Shown> open) {
+    LivesTab(SheetTools tools, Consumer<Shown> open) {
         super(new MigLayout("insets 6 0 0 0, fill", "[0::,grow,fill]", "[fill,grow]"));
         setOpaque(false);
+        Texts texts = tools.texts();
         List<FigureColumn<CounterLine>> columns = List.of(
                 FigureColumn.words(Column.<CounterLine>text(texts.get("engines.column.counter"), CounterLine::counter)
                         .strong()
@@ -24,7 +26,8 @@ final class LivesTab extends JPanel {
                         .wide(280)
                         .grow()));
         table = new FigureTable<>(
-                texts.get("engines.lives"), columns, CounterLine::id, texts.get("engines.figure.tip"), open);
+                        texts.get("engines.lives"), columns, CounterLine::id, texts.get("engines.figure.tip"), open)
+                .with(tools, "engines.lives");
         add(table.sheet(), "grow, hmin 150, wmin 0");
     }
 

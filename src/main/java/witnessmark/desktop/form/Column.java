@@ -1,6 +1,7 @@
 package witnessmark.desktop.form;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +25,7 @@ public final class Column<R> {
     private final Comparator<R> order;
     private final Function<? super R, Boolean> blank;
     private @Nullable Function<? super R, SeamState> state;
+    private @Nullable Function<? super List<R>, String> total;
     private int width;
     private boolean grows;
     private boolean strong;
@@ -100,6 +102,25 @@ public final class Column<R> {
     public Column<R> inked(Function<? super R, SeamState> by) {
         state = by;
         return this;
+    }
+
+    /**
+     * What stands under the column.
+     *
+     * @param words of the rows shown, filtered and sorted
+     */
+    public Column<R> totalled(Function<? super List<R>, String> words) {
+        total = words;
+        return this;
+    }
+
+    boolean isTotalled() {
+        return total != null;
+    }
+
+    /** What stands under the column for these rows; empty when nothing does. */
+    String totalOf(List<R> shown) {
+        return total == null ? "" : total.apply(shown);
     }
 
     Kind kind() {

@@ -1,6 +1,7 @@
 package witnessmark.desktop.form;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import javax.swing.table.AbstractTableModel;
 import witnessmark.desktop.task.EventThread;
 
@@ -25,6 +26,12 @@ final class SheetRows<R> extends AbstractTableModel {
 
     List<R> rows() {
         return rows;
+    }
+
+    /** Everything a row says, for filtering. */
+    String words(int index) {
+        R row = rows.get(index);
+        return columns.stream().map(column -> column.textOf(row)).collect(Collectors.joining(" "));
     }
 
     Column<R> column(int index) {

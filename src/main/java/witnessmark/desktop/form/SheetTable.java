@@ -1,6 +1,6 @@
 package witnessmark.desktop.form;
 
-import com.formdev.flatlaf.util.UIScale;
+import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -23,6 +23,7 @@ import javax.swing.RowFilter;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
+import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,16 +33,28 @@ import org.jspecify.annotations.Nullable;
  * @param <R> the row, an immutable view record
  */
 public final class SheetTable<R> extends JPanel {
+    /** What {@code ActionMap} calls filtering, sorting by the column in hand and choosing columns. */
+    public static final String FILTER = "wm-filter";
+
+    public static final String SORT = "wm-sort";
+    public static final String COLUMNS = "wm-columns";
+
     private static final String ROWS = "rows";
     private static final String EMPTY = "empty";
+    private static final String NONE = "none";
 
     private final SheetRows<R> rows;
     private final SheetSorter<R> sorter;
+    private final SheetColumns<R> columns;
     private final JTable table;
     private final Function<? super R, ?> id;
     private final CardLayout cards = new CardLayout();
+    private final JPanel body = new JPanel(cards);
     private final List<Consumer<@Nullable R>> onSelect = new ArrayList<>();
     private @Nullable JComponent empty;
+    private @Nullable SheetFilter filter;
+    private @Nullable SheetTotals<R> totals;
+    private @Nullable Object kept;
     private boolean showing;
     private boolean built;
 
@@ -53,20 +66,22 @@ public final class SheetTable<R> extends JPanel {
     public SheetTable(String name, List<Column<R>> columns, Function<? super R, ?> id) {
         this.rows = new SheetRows<>(columns);
         this.sorter = new SheetSorter<>(rows);
-        this.table = new JTable(rows);
+        this.columns = new SheetColumns<>(rows);
+        this.table = this.columns.table();
         this.id = id;
-        setLayout(cards);
+        setLayout(new BorderLayout());
         setOpaque(false);
+        body.setOpaque(false);
         table.setRowSorter(sorter);
         table.getAccessibleContext().setAccessibleName(name);
         table.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
         table.setFillsViewportHeight(true);
         table.getTableHeader().setReorderingAllowed(true);
         table.putClientProperty("terminateEditOnFocusLost", true);
-        Styles.as(Styles.CLOSE, table);
         Traversal.tabLeaves(table);
         layOutColumns();
-        bindKeys();
+        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_ENTER), "wm-open");
+        getActionMap().put(SORT, action(this::sortByColumnInHand));
         new SheetCopy<>(this).install();
         table.getSelectionModel().addListSelectionListener(e -> {
             if (!e.getValueIsAdjusting() && !showing) {
@@ -75,13 +90,45 @@ public final class SheetTable<R> extends JPanel {
         });
         JScrollPane scroll = new JScrollPane(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
-        add(scroll, ROWS);
+        body.add(scroll, ROWS);
+        add(body, BorderLayout.CENTER);
+        if (columns.stream().anyMatch(Column::isTotalled)) {
+            totals = new SheetTotals<>(name, rows, this.columns.table(), scroll, this::shown);
+            add(totals, BorderLayout.SOUTH);
+        }
+        sorter.addRowSorterListener(e -> counted());
         built = true;
     }
 
-    /** Rows 30 high for cold hands and gloves, instead of 24. */
-    public SheetTable<R> comfortable() {
-        Styles.as(Styles.COMFORTABLE, table);
+    /**
+     * Lets people filter the list, choose its columns, and find it again as they left it.
+     *
+     * @param key the list's own name among the settings
+     */
+    public SheetTable<R> with(SheetTools tools, String key) {
+        SheetFilter made = new SheetFilter(tools, this::filter, this::takeFocus);
+        filter = made;
+        add(made, BorderLayout.NORTH);
+        body.add(nothingMatches(tools), NONE);
+        getActionMap().put(FILTER, action(made::ask));
+        getActionMap().put(COLUMNS, action(() -> chooseColumns(tools, 0, 0)));
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_ESCAPE), "wm-unfilter");
+        getActionMap().put("wm-unfilter", new Unfilter(made));
+        MouseAdapter heading = new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent e) {
+                mouseReleased(e);
+            }
+
+            @Override
+            public void mouseReleased(MouseEvent e) {
+                if (e.isPopupTrigger()) {
+                    chooseColumns(tools, e.getX(), e.getY());
+                }
+            }
+        };
+        table.getTableHeader().addMouseListener(heading);
+        new SheetMemory(tools, key, columns, sorter, made).start();
         return this;
     }
 
@@ -89,10 +136,10 @@ public final class SheetTable<R> extends JPanel {
     public SheetTable<R> whenEmpty(JComponent shown) {
         JComponent before = empty;
         if (before != null) {
-            remove(before);
+            body.remove(before);
         }
         empty = shown;
-        add(shown, EMPTY);
+        body.add(shown, EMPTY);
         showCard();
         return this;
     }
@@ -100,29 +147,26 @@ public final class SheetTable<R> extends JPanel {
     /** Shows other rows in their natural order; sort, filter and selection stay. */
     public void show(List<? extends R> next) {
         R before = selected();
-        Object kept = before == null ? null : id.apply(before);
+        Object wanted = before == null ? null : id.apply(before);
         showing = true;
         rows.show(next);
-        boolean found = kept != null && select(kept);
+        columns.fit();
+        boolean found = wanted != null && find(wanted);
         showing = false;
-        showCard();
-        if (kept != null || found) {
+        counted();
+        if (wanted != null || found) {
             tellSelection();
         }
     }
 
-    /** Shows only rows that pass. */
-    public void filter(@Nullable Predicate<? super R> wanted) {
-        if (wanted == null) {
-            sorter.setRowFilter(null);
-            return;
-        }
-        sorter.setRowFilter(new RowFilter<SheetRows<R>, Integer>() {
-            @Override
-            public boolean include(Entry<? extends SheetRows<R>, ? extends Integer> entry) {
-                return wanted.test(entry.getModel().row(entry.getIdentifier()));
-            }
-        });
+    /** Whether a column has anything to say of the rows shown; without that it is neither shown nor offered. */
+    public void offer(int column, boolean yes) {
+        columns.offer(column, yes);
+    }
+
+    /** The column as declared, shown or not. */
+    public TableColumn column(int index) {
+        return columns.column(index);
     }
 
     /** The row in hand, {@code null} for none. */
@@ -131,8 +175,18 @@ public final class SheetTable<R> extends JPanel {
         return at < 0 ? null : rows.row(table.convertRowIndexToModel(at));
     }
 
-    /** Selects the row with the id and brings it into view. */
+    /** Selects the row with the id and brings it into view, out of a filter that hides it. */
     public boolean select(Object wanted) {
+        boolean found = find(wanted);
+        SheetFilter filtering = filter;
+        if (!found && filtering != null && rows.rows().stream().anyMatch(row -> wanted.equals(id.apply(row)))) {
+            filtering.clear();
+            return find(wanted);
+        }
+        return found;
+    }
+
+    private boolean find(Object wanted) {
         for (int at = 0; at < table.getRowCount(); at++) {
             if (Objects.equals(id.apply(rows.row(table.convertRowIndexToModel(at))), wanted)) {
                 table.setRowSelectionInterval(at, at);
@@ -180,6 +234,10 @@ public final class SheetTable<R> extends JPanel {
         return table;
     }
 
+    SheetColumns<R> columns() {
+        return columns;
+    }
+
     SheetRows<R> rows() {
         return rows;
     }
@@ -187,21 +245,9 @@ public final class SheetTable<R> extends JPanel {
     private void layOutColumns() {
         for (int i = 0; i < rows.getColumnCount(); i++) {
             Column<R> declared = rows.column(i);
-            TableColumn column = table.getColumnModel().getColumn(i);
+            TableColumn column = columns.column(i);
             column.setCellRenderer(new SheetCell<>(declared));
             column.setHeaderRenderer(new Heading(table, declared.kind()));
-        }
-        scaleColumns();
-    }
-
-    /** Widths in the size the window is shown at; called again when that changes. */
-    private void scaleColumns() {
-        for (int at = 0; at < table.getColumnCount(); at++) {
-            TableColumn column = table.getColumnModel().getColumn(at);
-            Column<R> declared = rows.column(column.getModelIndex());
-            column.setMinWidth(UIScale.scale(Math.min(declared.width(), 60)));
-            column.setMaxWidth(declared.grows() ? Integer.MAX_VALUE : UIScale.scale(declared.width() * 2));
-            column.setPreferredWidth(UIScale.scale(declared.width()));
         }
     }
 
@@ -209,26 +255,105 @@ public final class SheetTable<R> extends JPanel {
     public void updateUI() {
         super.updateUI();
         if (built) {
-            scaleColumns();
+            columns.scale();
+            columns.fit();
         }
     }
 
-    private void bindKeys() {
-        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_ENTER), "wm-open");
-        table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.menuShift(KeyEvent.VK_S), "wm-sort");
-        table.getActionMap().put("wm-sort", action(() -> {
-            int at = table.getSelectedColumn();
-            sorter.toggleSortOrder(table.convertColumnIndexToModel(Math.max(0, at)));
+    private void sortByColumnInHand() {
+        int at = Math.max(0, table.getSelectedColumn());
+        sorter.toggleSortOrder(table.convertColumnIndexToModel(at));
+    }
+
+    private void chooseColumns(SheetTools tools, int x, int y) {
+        columns.menu(tools.texts()).show(table.getTableHeader(), x, y);
+    }
+
+    /** Shows only rows that hold every word. The row in hand comes back with the filter's end. */
+    private void filter(List<String> words) {
+        R before = selected();
+        kept = before == null ? kept : id.apply(before);
+        Predicate<String> holding = SheetFilter.holding(words);
+        sorter.setRowFilter(
+                words.isEmpty()
+                        ? null
+                        : new RowFilter<SheetRows<R>, Integer>() {
+                            @Override
+                            public boolean include(Entry<? extends SheetRows<R>, ? extends Integer> entry) {
+                                return holding.test(rows.words(entry.getIdentifier()));
+                            }
+                        });
+        Object wanted = kept;
+        if (wanted != null && selected() == null) {
+            find(wanted);
+        }
+        counted();
+    }
+
+    private JComponent nothingMatches(SheetTools tools) {
+        JPanel none = new JPanel(new MigLayout("insets 8 0 0 0, gap 8", "[][]"));
+        none.setOpaque(false);
+        none.add(Lettering.line(tools.texts().get("form.list.nothing"), Styles.QUIET_INK));
+        none.add(Buttons.link(Caption.of(tools.texts().get("form.list.showAll")), () -> {
+            SheetFilter filtering = filter;
+            if (filtering != null) {
+                filtering.clear();
+                takeFocus();
+            }
         }));
+        return none;
+    }
+
+    private void takeFocus() {
+        if (table.getSelectedRow() < 0 && table.getRowCount() > 0) {
+            table.setRowSelectionInterval(0, 0);
+        }
+        table.requestFocusInWindow();
+    }
+
+    /** Other rows are shown: the right card, the count, the totals. */
+    private void counted() {
+        SheetFilter filtering = filter;
+        if (filtering != null) {
+            filtering.count(table.getRowCount(), rows.getRowCount());
+        }
+        if (totals != null) {
+            totals.update();
+        }
+        showCard();
     }
 
     private void showCard() {
-        cards.show(this, rows.getRowCount() == 0 && empty != null ? EMPTY : ROWS);
+        boolean none = table.getRowCount() == 0 && rows.getRowCount() > 0;
+        cards.show(body, rows.getRowCount() == 0 && empty != null ? EMPTY : none && filter != null ? NONE : ROWS);
+    }
+
+    SheetFilter filterField() {
+        return Objects.requireNonNull(filter);
     }
 
     private void tellSelection() {
         R row = selected();
         onSelect.forEach(listener -> listener.accept(row));
+    }
+
+    /** Esc takes a filter away; without one it goes on to whatever else it closes. */
+    private static final class Unfilter extends AbstractAction {
+        private final SheetFilter filter;
+
+        Unfilter(SheetFilter filter) {
+            this.filter = filter;
+        }
+
+        @Override
+        public boolean isEnabled() {
+            return filter.filters();
+        }
+
+        @Override
+        public void actionPerformed(ActionEvent e) {
+            filter.clear();
+        }
     }
 
     private static AbstractAction action(Runnable work) {

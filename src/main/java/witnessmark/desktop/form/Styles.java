@@ -45,10 +45,6 @@ public final class Styles {
     public static final String MAIN = "main";
 
     public static final String LINK = "link";
-    /** Rows 24 high. */
-    public static final String CLOSE = "close";
-    /** Rows 30 high. */
-    public static final String COMFORTABLE = "comfortable";
 
     private Styles() {}
 

@@ -17,6 +17,12 @@ import witnessmark.logbook.port.Settings;
 public final class Look {
     private static final String THEME = "look.theme";
     private static final String ZOOM = "look.zoom";
+    private static final String ROWS = "look.rows";
+    private static final String COMFORTABLE = "comfortable";
+    /** Heights of a row of a list, in unscaled pixels: never under 24, so that every row can be hit. */
+    private static final int CLOSE_HEIGHT = 24;
+
+    private static final int COMFORTABLE_HEIGHT = 30;
     /** Size of plain text at normal size, in pixels. */
     private static final int BODY = 13;
 
@@ -42,6 +48,7 @@ public final class Look {
         FlatLaf.setGlobalExtraDefaults(null);
         FlatLaf.registerCustomDefaultsSource("themes");
         applyZoom(Zoom.read(settings.get(ZOOM).orElse("")));
+        applyRows();
         set();
     }
 
@@ -79,6 +86,23 @@ public final class Look {
         set();
         FlatLaf.updateUI();
         listeners.forEach(Runnable::run);
+    }
+
+    /** Whether rows of lists are higher: for cold hands and gloves. */
+    public boolean comfortableRows() {
+        return settings.get(ROWS).orElse("").equals(COMFORTABLE);
+    }
+
+    /** Makes the rows of every list higher or closer, at once, and remembers it. */
+    public void comfortableRows(boolean yes) {
+        settings.put(ROWS, yes ? COMFORTABLE : "close");
+        applyRows();
+        FlatLaf.updateUI();
+        listeners.forEach(Runnable::run);
+    }
+
+    private void applyRows() {
+        UIManager.put("Table.rowHeight", comfortableRows() ? COMFORTABLE_HEIGHT : CLOSE_HEIGHT);
     }
 
     public void larger() {

@@ -9,6 +9,7 @@ import java.util.Map;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.SheetTable;
 import witnessmark.wording.Texts;
 
 /** The commands of the window itself: going, looking, finding, help, leaving. */
@@ -18,6 +19,8 @@ final class ShellCommands {
     private final Command back;
     private final Command forward;
     private final Command help;
+    private final Command comfortable;
+    private final Command close;
     private final Map<Theme, Command> themes = new EnumMap<>(Theme.class);
     private final Look look;
 
@@ -33,6 +36,9 @@ final class ShellCommands {
         add("shell.command.find", CommandMenu.GO, 3, Keys.menu(KeyEvent.VK_K), pane::find);
         addEditing();
         addLook(pane);
+        comfortable = addRows("comfortable", true);
+        close = addRows("close", false);
+        addLists(pane);
         help = add("shell.command.help", CommandMenu.HELP, 1, Keys.plain(KeyEvent.VK_F1), pane::toggleHelp);
         help.asChoice(false);
         if (!SystemInfo.isMacOS) {
@@ -88,7 +94,36 @@ final class ShellCommands {
         add("shell.command.previousPane", CommandMenu.VIEW, 3, Keys.shift(KeyEvent.VK_F6), () -> pane.nextPane(-1));
     }
 
+    private Command addRows(String which, boolean comfortably) {
+        Runnable use = () -> look.comfortableRows(comfortably);
+        return add("shell.command.rows." + which, CommandMenu.VIEW, 2, null, use)
+                .asChoice(false);
+    }
+
+    private void addLists(ShellPane pane) {
+        add(
+                "shell.command.filter",
+                CommandMenu.EDIT,
+                4,
+                Keys.menu(KeyEvent.VK_F),
+                () -> pane.inList(SheetTable.FILTER));
+        add(
+                "shell.command.sort",
+                CommandMenu.VIEW,
+                6,
+                Keys.menuShift(KeyEvent.VK_S),
+                () -> pane.inList(SheetTable.SORT));
+        add(
+                "shell.command.columns",
+                CommandMenu.VIEW,
+                6,
+                Keys.menuShift(KeyEvent.VK_H),
+                () -> pane.inList(SheetTable.COLUMNS));
+    }
+
     private void showTheme() {
+        comfortable.inForce(look.comfortableRows());
+        close.inForce(!look.comfortableRows());
         themes.forEach((theme, command) -> command.inForce(theme == look.theme()));
     }
 

@@ -117,6 +117,13 @@ public final class ShellPane extends JPanel {
         find.start();
     }
 
+    /** Does something to the list in hand, or to the page's first list when the focus is in none. */
+    void inList(String name) {
+        if (!FocusedAction.perform(name, pages)) {
+            status.show(texts.get("shell.noList"), null);
+        }
+    }
+
     void nextPane(int step) {
         panes.move(step);
     }

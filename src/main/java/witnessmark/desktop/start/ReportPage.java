@@ -16,6 +16,7 @@ import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTable;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
 
@@ -40,7 +41,8 @@ final class ReportPage implements Aside {
      * @param ways what can be done, the main one last
      * @param close what Esc does
      */
-    ReportPage(Texts texts, Content content, List<JButton> ways, Runnable close) {
+    ReportPage(SheetTools tools, Content content, List<JButton> ways, Runnable close) {
+        Texts texts = tools.texts();
         this.title = content.title();
         this.ways = List.copyOf(ways);
         this.table = new SheetTable<>(
@@ -57,6 +59,7 @@ final class ReportPage implements Aside {
                                 .wide(260)
                                 .grow()),
                 ProblemLine::number);
+        table.with(tools, "start.report");
         table.show(content.lines());
         table.onSelect(this::showWhole);
         page.setOpaque(false);

@@ -8,6 +8,7 @@ import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
 import witnessmark.outcome.Problem;
 import witnessmark.wording.Texts;
@@ -66,7 +67,8 @@ final class Reports {
     }
 
     void show(ReportPage.Content content, List<JButton> ways) {
-        show(new ReportPage(texts(), content, ways, this::dismiss));
+        show(new ReportPage(
+                new SheetTools(texts(), context.tasks(), context.settings()), content, ways, this::dismiss));
     }
 
     void show(Aside page) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
 import witnessmark.logbook.SampleSeason;
 
@@ -21,9 +22,8 @@ public final class Start {
         this.context = context;
         this.actions = actions;
         this.place = new BeforeWeGoPlace(
-                context.texts(),
+                new SheetTools(context.texts(), context.tasks(), context.settings()),
                 context.measures(),
-                context.tasks(),
                 context.window(),
                 context.logbook()::view,
                 actions,

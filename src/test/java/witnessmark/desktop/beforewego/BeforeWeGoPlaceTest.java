@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Palette;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Look;
@@ -203,9 +204,8 @@ class BeforeWeGoPlaceTest {
 
     private BeforeWeGoPlace place(Supplier<View> view) {
         return new BeforeWeGoPlace(
-                texts,
+                new SheetTools(texts, tasks, new MemorySettings()),
                 new Measures(texts, Units.METRIC),
-                tasks,
                 desk,
                 view,
                 new BeginActions(

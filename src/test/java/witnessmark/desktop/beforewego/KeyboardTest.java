@@ -9,8 +9,10 @@ import javax.swing.JFrame;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.TabWalk;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Facts;
@@ -39,9 +41,8 @@ class KeyboardTest {
             throw new IllegalStateException(failure);
         })) {
             BeforeWeGoPlace place = new BeforeWeGoPlace(
-                    texts,
+                    new SheetTools(texts, tasks, new MemorySettings()),
                     new Measures(texts, Units.METRIC),
-                    tasks,
                     new Desk(),
                     () -> Views.of(sample, Views.DAY),
                     new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),

@@ -8,6 +8,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import javax.swing.JFrame;
 import org.junit.jupiter.api.AfterEach;
@@ -18,12 +19,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import witnessmark.chart.Dot;
 import witnessmark.chart.DrawnChart;
+import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.Visit;
 import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.TabWalk;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.engines.Behind;
@@ -113,6 +116,62 @@ class EnginesByKeyboardTest {
         keys.press(KeyEvent.VK_UP);
         assertThat(sheet().lineView().getAccessibleContext().getAccessibleName())
                 .isEqualTo("Line of life of K03");
+    }
+
+    @Test
+    void ctrl_f_filters_the_list_in_hand_and_esc_gives_all_of_it_back() {
+        FigureTable<EngineLine> engines = window.place.lists().engines();
+        keys.press(KeyEvent.VK_F, CTRL_DOWN_MASK);
+        tabbedInto("Filter this list");
+        keys.type("k06 shells");
+        assertThat(numbers(engines)).containsExactly("K06");
+        assertThat(Keyboard.owner().getAccessibleContext().getAccessibleDescription())
+                .isEqualTo("1 of 5");
+        keys.press(KeyEvent.VK_DOWN);
+        Focus.await(engines.table());
+        assertThat(sheet().lineView().getAccessibleContext().getAccessibleName())
+                .isEqualTo("Line of life of K06");
+        keys.press(KeyEvent.VK_ESCAPE);
+        assertThat(numbers(engines)).containsExactly("K03", "K05", "K06", "K21", "K22");
+        assertThat(engines.sheet().selected().number()).isEqualTo("K06");
+    }
+
+    /** The entries filtered add up to the sum of their own amounts; all of them to the figure itself. */
+    @Test
+    void the_entries_behind_a_figure_add_up_as_far_as_they_are_shown() {
+        tabTo(sheet().head().sinceRebuildButton());
+        keys.press(KeyEvent.VK_SPACE);
+        SheetTable<BehindLine> entries = sheet().behind().entries();
+        Focus.await(entries.table());
+        assertThat(window.said()).contains("27 entries", "12.87 h").doesNotContain("Shown:");
+        keys.press(KeyEvent.VK_F, CTRL_DOWN_MASK);
+        tabbedInto("Filter this list");
+        keys.type("pellow ridge");
+        long sum = entries.shown().stream()
+                .filter(BehindLine::counts)
+                .mapToLong(BehindLine::amount)
+                .sum();
+        assertThat(entries.shown()).hasSizeBetween(2, 26);
+        assertThat(window.said())
+                .contains("Shown: " + entries.shown().size() + " of 27 entries")
+                .contains(String.format(Locale.ROOT, "%.2f h", sum / 3_600_000.0));
+    }
+
+    @Test
+    void ctrl_shift_s_sorts_by_the_column_in_hand() {
+        FigureTable<EngineLine> engines = window.place.lists().engines();
+        engines.table().setColumnSelectionInterval(1, 1);
+        keys.press(KeyEvent.VK_S, CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK);
+        keys.press(KeyEvent.VK_S, CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK);
+        assertThat(numbers(engines)).containsExactly("K22", "K21", "K06", "K05", "K03");
+    }
+
+    private static List<String> numbers(FigureTable<EngineLine> engines) {
+        return engines.sheet().shown().stream().map(EngineLine::number).toList();
+    }
+
+    private void tabbedInto(String name) {
+        Focus.await(new Ui(window.pane).field(name));
     }
 
     @Test

@@ -39,6 +39,8 @@ class EnginesPicturesTest {
         "K06, CURVES, DARK, 1.0",
         "K05, BUILD, DARK, 1.0",
         "K21, LIVES, LIGHT, 1.0",
+        "K03, FILTERED, LIGHT, 1.0",
+        "K03, FILTERED, DARK, 1.5",
         "K03, BUILD, LIGHT, 1.5",
         "K06, CURVES, DARK, 1.5",
     })
@@ -49,6 +51,11 @@ class EnginesPicturesTest {
                 case "BEHIND" -> window.behindSinceRebuild();
                 case "LIVES" -> window.place.sheet().tabs().setSelectedIndex(1);
                 case "CURVES" -> window.place.sheet().tabs().setSelectedIndex(2);
+                case "FILTERED" -> {
+                    window.behindSinceRebuild();
+                    window.filter(window.place.sheet().behind().entries(), "ridge");
+                    window.filter(window.place.lists().heads().sheet(), "nowhere");
+                }
                 default -> {}
             }
             JRootPane root = window.root(1366, 768);

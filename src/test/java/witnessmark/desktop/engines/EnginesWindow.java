@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.swing.JRootPane;
+import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
@@ -16,8 +17,10 @@ import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.shell.ShellPane;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.domain.Engine;
 import witnessmark.logbook.Desk;
 import witnessmark.quantity.typed.DayOrder;
@@ -34,6 +37,7 @@ final class EnginesWindow implements AutoCloseable {
     final Tasks tasks = new Tasks((thread, failure) -> {
         throw new IllegalStateException(failure);
     });
+    final MemorySettings settings = new MemorySettings();
     final EnginesPlace place;
     final ShellPane pane;
 
@@ -42,9 +46,9 @@ final class EnginesWindow implements AutoCloseable {
         this.desk = desk;
         this.texts = texts;
         place = new EnginesPlace(
-                texts, new Measures(texts, Units.METRIC), tasks, window, () -> desk, DayOrder.DAY_FIRST);
-        ShellContext context = new ShellContext(
-                texts, tasks, new MemorySettings(), look, window, new AboutFacts("0.1.0", List.of()), () -> {});
+                texts, new Measures(texts, Units.METRIC), tasks, window, () -> desk, settings, DayOrder.DAY_FIRST);
+        ShellContext context =
+                new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {});
         RunContext runs = new RunContext(
                 desk, SampleBooks.ids(), window, tasks, texts, new Measures(texts, Units.METRIC), DayOrder.DAY_FIRST);
         UndoActions undo = new UndoActions(runs);
@@ -95,6 +99,19 @@ final class EnginesWindow implements AutoCloseable {
 
     void select(BehindLine line) {
         place.sheet().behind().entries().select(Objects.requireNonNull(line.id()));
+    }
+
+    /** Types words into the field above a list. */
+    void filter(SheetTable<?> list, String words) {
+        list.getActionMap().get(SheetTable.FILTER).actionPerformed(null);
+        root(1366, 768);
+        new Ui(list).field("Filter this list").setText(words);
+        tasks.awaitIdle();
+    }
+
+    /** The page as text, as the window shows it. */
+    String said() {
+        return GoldenText.of(pane);
     }
 
     JRootPane root(int width, int height) {

@@ -107,16 +107,6 @@ class SheetTableTest {
     }
 
     @Test
-    void a_filter_hides_rows_and_the_sort_stays() {
-        table.show(PARTS);
-        clickHeading(2);
-        table.filter(part -> part.hours() != null);
-        assertThat(serials()).containsExactly("BE-22", "VS-03", "P-09");
-        table.filter(null);
-        assertThat(serials()).hasSize(4);
-    }
-
-    @Test
     void copying_takes_what_is_shown_in_the_order_on_the_screen() {
         table.show(List.of(new Part("A\tB", 1.25, SeamState.DUE), new Part("C", null, SeamState.OVER)));
         table.table().getColumnModel().moveColumn(2, 0);
@@ -156,8 +146,6 @@ class SheetTableTest {
         table.show(PARTS);
         Stage.lay(table, 600, 300);
         assertThat(table.table().getRowHeight()).isEqualTo(24);
-        table.comfortable();
-        assertThat(table.table().getRowHeight()).isEqualTo(30);
         JLabel figure = (JLabel) table.table().prepareRenderer(table.table().getCellRenderer(0, 2), 0, 2);
         assertThat(figure.getHorizontalAlignment()).isEqualTo(JLabel.TRAILING);
         assertThat(figure.getText()).isEqualTo("12.9");

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Look;
@@ -41,9 +42,8 @@ final class SheetsWindow implements AutoCloseable {
         own = new OwnLogbook(folder);
         sheets = made();
         place = new BeforeWeGoPlace(
-                texts,
+                new SheetTools(texts, tasks, new MemorySettings()),
                 new Measures(texts, Units.METRIC),
-                tasks,
                 window,
                 own.desk::view,
                 new BeginActions(
