@@ -24,8 +24,8 @@ final class BuildTab extends JPanel {
         setOpaque(false);
         table = table(tools.texts(), open).with(tools, "engines.build");
         table.sheet().column(STRIP).setCellRenderer(new StripCell());
-        add(incomplete, "wmin 0, growx, wrap");
-        add(table.sheet(), "push, grow, hmin 150, wmin 0");
+        add(incomplete, "cell 0 0, wmin 0, growx");
+        add(table.sheet(), "cell 0 1, grow, hmin 150, wmin 0");
     }
 
     void show(SheetLines lines) {

@@ -1,6 +1,7 @@
 package witnessmark.desktop.form;
 
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Font;
 import java.util.List;
 import java.util.function.Supplier;
@@ -60,8 +61,13 @@ final class SheetTotals<R> extends JScrollPane {
         }
 
         @Override
-        public java.awt.Dimension getPreferredScrollableViewportSize() {
-            return new java.awt.Dimension(0, getRowHeight());
+        public Dimension getPreferredSize() {
+            return new Dimension(getColumnModel().getTotalColumnWidth(), getRowHeight());
+        }
+
+        @Override
+        public Dimension getPreferredScrollableViewportSize() {
+            return new Dimension(0, getRowHeight());
         }
 
         @Override

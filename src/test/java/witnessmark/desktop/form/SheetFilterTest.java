@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
+import javax.swing.JTable;
 import javax.swing.table.TableColumn;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -91,12 +92,16 @@ class SheetFilterTest {
         return new Ui(Stage.lay(list, 600, 300));
     }
 
-    private String totals() {
-        SheetTotals<?> row = (SheetTotals<?>) Arrays.stream(list.getComponents())
+    private JTable totalsRow() {
+        return (JTable) Arrays.stream(list.getComponents())
                 .filter(SheetTotals.class::isInstance)
+                .map(row -> ((SheetTotals<?>) row).getViewport().getView())
                 .findFirst()
                 .orElseThrow();
-        javax.swing.JTable table = (javax.swing.JTable) row.getViewport().getView();
+    }
+
+    private String totals() {
+        JTable table = totalsRow();
         List<String> cells = new ArrayList<>();
         for (int at = 0; at < table.getColumnCount(); at++) {
             cells.add(String.valueOf(table.getValueAt(0, at)));
@@ -197,6 +202,10 @@ class SheetFilterTest {
         assertThat(totals()).isEqualTo("Shown: 4 |  | 114 min");
         type("race");
         assertThat(totals()).isEqualTo("Shown: 2 |  | 56 min");
+        Stage.lay(list, 600, 300);
+        assertThat(totalsRow().getWidth())
+                .as("as wide as the list above")
+                .isEqualTo(list.table().getWidth());
     }
 
     @Test
