@@ -156,7 +156,7 @@ public final class EnginesPlace implements Place {
             openWanted();
         }
         if (lists.chosen() == null && !lines.engines().isEmpty()) {
-            lists.choose(lines.engines().get(0).id());
+            lists.chooseFirst(lines);
         } else {
             readSheet();
         }

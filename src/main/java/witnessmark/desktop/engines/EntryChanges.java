@@ -1,6 +1,8 @@
 package witnessmark.desktop.engines;
 
+import java.util.UUID;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import witnessmark.desktop.form.Caption;
@@ -13,6 +15,8 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.StrikeOut;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
@@ -66,23 +70,36 @@ final class EntryChanges {
         perform(
                 done,
                 () -> writing.with(done),
-                () -> window.say(
-                        texts.get("engines.said", done), Caption.of(texts.get("engines.undo")), () -> undo(done)));
+                written -> window.say(
+                        texts.get("engines.said", done),
+                        Caption.of(texts.get("engines.undo")),
+                        () -> undo(done, written.change())));
     }
 
-    private void undo(String done) {
+    /** Takes the change back as long as it is the last: never another one in its place. */
+    private void undo(String done, UUID change) {
         String undone = texts.get("engines.undone", done);
-        perform(undone, () -> desk.get().undo(), () -> window.say(undone));
+        perform(
+                undone,
+                () -> isLast(change) ? desk.get().undo() : Outcome.didNot(Problem.of(ProblemKind.NOTHING_TO_UNDO)),
+                written -> window.say(undone));
     }
 
-    private void perform(String name, Callable<Outcome<Written>> work, Runnable say) {
+    private boolean isLast(UUID change) {
+        return desk.get()
+                .undoable()
+                .filter(done -> done.change().equals(change))
+                .isPresent();
+    }
+
+    private void perform(String name, Callable<Outcome<Written>> work, Consumer<Written> say) {
         tasks.write(
                 name,
                 work,
                 outcome -> {
                     window.changed();
                     if (outcome.didWork()) {
-                        say.run();
+                        say.accept(outcome.orThrow());
                     } else {
                         window.say(outcome.problems().stream()
                                 .map(problems::sentence)

@@ -50,6 +50,12 @@ final class ListSheets extends JPanel {
         return row == null ? null : row.id();
     }
 
+    /** Takes the first engine in hand: of those that a filter leaves, if it leaves any. */
+    void chooseFirst(EnginesLines lines) {
+        List<EngineLine> shown = engines.sheet().shown();
+        choose((shown.isEmpty() ? lines.engines() : shown).get(0).id());
+    }
+
     boolean choose(String engine) {
         return Objects.equals(chosen(), engine) || engines.sheet().select(engine);
     }

@@ -17,4 +17,9 @@ public enum FindGroup {
     String key() {
         return key;
     }
+
+    /** The key of the words that offer to show everything found of it. */
+    String allKey() {
+        return key + ".all";
+    }
 }

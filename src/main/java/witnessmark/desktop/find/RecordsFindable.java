@@ -61,6 +61,11 @@ public final class RecordsFindable implements Findable {
     }
 
     @Override
+    public String all(int count) {
+        return texts.get(group.allKey(), count);
+    }
+
+    @Override
     public List<Found> find(String typed, int most) {
         return index.now().find(group, typed, day.apply(typed).orElse(null), most).stream()
                 .map(record -> new Found(record.title(), record.note(), () -> desk.go(record.place(), record.record())))

@@ -25,6 +25,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.task.EventThread;
 
 /**
  * A list in columns that is read, sorted, filtered and copied, not typed into. Tab leaves it, Enter or a double click
@@ -256,7 +257,8 @@ public final class SheetTable<R> extends JPanel {
         super.updateUI();
         if (built) {
             columns.scale();
-            columns.fit();
+            // Cells and headings take up their fonts only after this.
+            EventThread.later(columns::fit);
         }
     }
 

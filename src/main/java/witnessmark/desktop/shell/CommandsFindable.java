@@ -23,6 +23,11 @@ final class CommandsFindable implements Findable {
     }
 
     @Override
+    public String all(int count) {
+        return texts.get("shell.find.commands.all", count);
+    }
+
+    @Override
     public List<Found> find(String typed, int most) {
         String[] words = typed.toLowerCase(Locale.ROOT).split("\\s+");
         return commands.get().stream()

@@ -29,8 +29,6 @@ import witnessmark.wording.Texts;
 
 /** Find anything: one field at the top right of every page, its results dropping down under it. */
 final class FindField extends JTextField {
-    private static final int MOST = 8;
-
     private final transient Texts texts;
     private final transient List<Findable> sources;
     private final transient Latest latest;
@@ -80,23 +78,27 @@ final class FindField extends JTextField {
         latest.run(
                 texts.get("shell.find.working"),
                 () -> search(typed),
-                popup::show,
-                failure -> popup.show(List.of(FoundRow.heading(texts.get("shell.find.failed")))));
+                found -> show(typed, found),
+                failure -> popup.say(texts.get("shell.find.failed")));
     }
 
-    private List<FoundRow> search(String typed) {
-        List<FoundRow> rows = new ArrayList<>();
+    private List<FoundGroup> search(String typed) {
+        List<FoundGroup> groups = new ArrayList<>();
         for (Findable source : sources) {
-            List<Found> found = source.find(typed, MOST);
+            List<Found> found = source.find(typed, Integer.MAX_VALUE);
             if (!found.isEmpty()) {
-                rows.add(FoundRow.heading(source.group()));
-                found.stream().limit(MOST).map(FoundRow::of).forEach(rows::add);
+                groups.add(new FoundGroup(source.group(), found, source.all(found.size())));
             }
         }
-        if (rows.isEmpty()) {
-            rows.add(FoundRow.heading(texts.get("shell.find.none", typed)));
+        return groups;
+    }
+
+    private void show(String typed, List<FoundGroup> found) {
+        if (found.isEmpty()) {
+            popup.say(texts.get("shell.find.none", typed));
+        } else {
+            popup.show(found);
         }
-        return rows;
     }
 
     private void leave() {

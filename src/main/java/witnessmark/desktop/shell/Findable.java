@@ -14,4 +14,7 @@ public interface Findable {
      * @param most how many are wanted at the most
      */
     List<Found> find(String typed, int most);
+
+    /** The words that offer to show everything that was found: "All 214 runs". */
+    String all(int count);
 }

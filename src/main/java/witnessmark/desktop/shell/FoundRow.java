@@ -2,14 +2,23 @@ package witnessmark.desktop.shell;
 
 import org.jspecify.annotations.Nullable;
 
-/** A row of the results: something found, or the heading of a group. */
-record FoundRow(String text, String note, @Nullable Runnable open) {
+/**
+ * A row of the results: something found, the heading of a group, or what shows all of a group.
+ *
+ * @param open null for a heading
+ * @param stays whether the results stay when it is opened
+ */
+record FoundRow(String text, String note, @Nullable Runnable open, boolean stays) {
     static FoundRow heading(String group) {
-        return new FoundRow(group, "", null);
+        return new FoundRow(group, "", null, true);
     }
 
     static FoundRow of(Found found) {
-        return new FoundRow(found.title(), found.note(), found.open());
+        return new FoundRow(found.title(), found.note(), found.open(), false);
+    }
+
+    static FoundRow all(String words, Runnable show) {
+        return new FoundRow(words, "", show, true);
     }
 
     boolean isHeading() {

@@ -10,7 +10,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import javax.swing.AbstractButton;
 import javax.swing.JFrame;
+import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -157,6 +159,25 @@ class EnginesByKeyboardTest {
                 .contains(String.format(Locale.ROOT, "%.2f h", sum / 3_600_000.0));
     }
 
+    /** The longest figure keeps its room when everything is shown larger. */
+    @Test
+    void ctrl_plus_shows_all_larger_and_no_figure_is_cut() {
+        JTable list = window.place.lists().engines().table();
+        int before = list.getRowHeight();
+        keys.press(KeyEvent.VK_PLUS, CTRL_DOWN_MASK);
+        Focus.await(list);
+        assertThat(list.getRowHeight()).isGreaterThan(before);
+        for (int row = 0; row < list.getRowCount(); row++) {
+            for (int column = 3; column <= 5; column++) {
+                Component cell = list.prepareRenderer(list.getCellRenderer(row, column), row, column);
+                assertThat(list.getColumnModel().getColumn(column).getPreferredWidth())
+                        .isGreaterThanOrEqualTo(cell.getPreferredSize().width);
+            }
+        }
+        keys.press(KeyEvent.VK_0, CTRL_DOWN_MASK);
+        assertThat(list.getRowHeight()).isEqualTo(before);
+    }
+
     @Test
     void ctrl_shift_s_sorts_by_the_column_in_hand() {
         FigureTable<EngineLine> engines = window.place.lists().engines();
@@ -226,6 +247,32 @@ class EnginesByKeyboardTest {
         assertThat(lives()).isEqualTo(lives);
         assertThat(sheet().behind().entries().selected().words()).isEqualTo(entry);
         Focus.await(sheet().behind().actions().strikeButton());
+    }
+
+    /** The offer to undo stands in the strip while other things are done; it never takes those back. */
+    @Test
+    void the_undo_offered_takes_back_its_own_change_or_none() {
+        tabTo(sheet().head().sinceRebuildButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(sheet().behind().entries().table());
+        strikeOutTheEntryInHand("written twice");
+        AbstractButton offered = new Ui(window.pane).button("Undo");
+        keys.press(KeyEvent.VK_Z, CTRL_DOWN_MASK);
+        strikeOutTheEntryInHand("another driver");
+        String after = sinceRebuild();
+
+        offered.doClick();
+        window.tasks.awaitIdle();
+
+        assertThat(sinceRebuild()).isEqualTo(after);
+    }
+
+    private void strikeOutTheEntryInHand(String why) {
+        tabTo(sheet().behind().actions().strikeButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(sheet().behind().actions().reason().field());
+        keys.type(why).press(KeyEvent.VK_ENTER, CTRL_DOWN_MASK);
+        Focus.await(sheet().behind().actions().restoreButton());
     }
 
     @Test

@@ -127,6 +127,20 @@ class EnginesPageTest {
                 .doesNotContain("Back to today");
     }
 
+    /** A filter left on in the evening is still on, and said, in the morning; the first engine it leaves is in hand. */
+    @Test
+    void the_list_is_filtered_as_it_was_left() {
+        window = new EnginesWindow(desk, Looks.light(), EnginesWindow.english());
+        window.filter(window.place.lists().engines().sheet(), "k2");
+        window = window.again();
+        assertThat(window.place.lists().engines().sheet().shown())
+                .extracting(EngineLine::number)
+                .containsExactly("K21", "K22");
+        assertThat(window.place.sheet().head().sinceRebuildButton().getText()).startsWith("8.5 to 14.5 h");
+        window.root(1366, 768);
+        assertThat(window.said()).contains("Filter this list: k2", "label 2 of 5");
+    }
+
     static Stream<Arguments> layouts() {
         return Stream.of(Side.values())
                 .flatMap(side -> Stream.of(

@@ -37,14 +37,21 @@ final class EnginesWindow implements AutoCloseable {
     final Tasks tasks = new Tasks((thread, failure) -> {
         throw new IllegalStateException(failure);
     });
-    final MemorySettings settings = new MemorySettings();
+    final MemorySettings settings;
+    private final Look look;
     final EnginesPlace place;
     final ShellPane pane;
 
     /** @param others further places of the window, to be led to; the run sheet when none is given */
     EnginesWindow(Desk desk, Look look, Texts texts, Place... others) {
+        this(desk, look, texts, new MemorySettings(), others);
+    }
+
+    private EnginesWindow(Desk desk, Look look, Texts texts, MemorySettings settings, Place... others) {
         this.desk = desk;
+        this.look = look;
         this.texts = texts;
+        this.settings = settings;
         place = new EnginesPlace(
                 texts, new Measures(texts, Units.METRIC), tasks, window, () -> desk, settings, DayOrder.DAY_FIRST);
         ShellContext context =
@@ -107,6 +114,14 @@ final class EnginesWindow implements AutoCloseable {
         root(1366, 768);
         new Ui(list).field("Filter this list").setText(words);
         tasks.awaitIdle();
+    }
+
+    /** The same program started again: another window over the same logbook and the same settings. */
+    EnginesWindow again() {
+        tasks.awaitIdle();
+        EnginesWindow next = new EnginesWindow(desk, look, texts, settings);
+        close();
+        return next;
     }
 
     /** The page as text, as the window shows it. */
