@@ -83,7 +83,10 @@ public final class FileBench {
                         .orThrow();
             }
             System.out.printf(
-                    Locale.ROOT, "made of %d entries in %d s%n", entries.size(), (System.nanoTime() - start) / 1_000_000_000L);
+                    Locale.ROOT,
+                    "made of %d entries in %d s%n",
+                    entries.size(),
+                    (System.nanoTime() - start) / 1_000_000_000L);
         }
     }
 

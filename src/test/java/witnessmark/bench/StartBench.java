@@ -41,7 +41,7 @@ public final class StartBench {
     }
 
     private static boolean filled() {
-        return says(Frame.getFrames()[0], "run, limit");
+        return says(Frame.getFrames()[0], " run, l");
     }
 
     private static boolean says(Container in, String words) {

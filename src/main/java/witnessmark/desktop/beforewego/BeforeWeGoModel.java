@@ -26,6 +26,9 @@ public final class BeforeWeGoModel {
     /** Rows shown before the quiet line, when no more than these ask for a hand. */
     static final int ROWS = 6;
 
+    /** No more rows than this, however many ask for a hand: the table under them has every one. */
+    static final int MOST = 24;
+
     private final Texts texts;
     private final Measures measures;
     private final Amounts amounts;
@@ -42,11 +45,13 @@ public final class BeforeWeGoModel {
 
     public StandingLines lines(Standing standing) {
         PartCount count = standing.goingParts();
+        List<LimitOn> nearest = nearest(standing.going());
         return new StandingLines(
                 measures.date(standing.day()),
                 board(standing),
                 count.over(),
-                nearest(standing.going()),
+                nearest.stream().limit(MOST).map(limits::line).toList(),
+                Math.max(0, nearest.size() - MOST),
                 texts.get("beforewego.quiet", count.inside(), count.notKnown(), count.noLimit()),
                 elsewhere(standing.elsewhereParts()),
                 all(standing),
@@ -96,16 +101,16 @@ public final class BeforeWeGoModel {
     }
 
     /**
-     * Every limit that is over or not known, then what is nearest among the rest, each part once, until there are
+     * Every limit that is over or not known and matters most, then what is nearest among the rest, each part once, until there are
      * enough rows.
      */
-    private List<LimitLine> nearest(List<LimitOn> going) {
-        List<LimitLine> rows = new ArrayList<>();
+    private List<LimitOn> nearest(List<LimitOn> going) {
+        List<LimitOn> rows = new ArrayList<>();
         Set<String> shown = new HashSet<>();
         for (LimitOn on : going) {
             boolean calls = on.state() == LimitState.OVER || (on.state() == LimitState.NOT_KNOWN && on.canWreck());
             if (calls || (rows.size() < ROWS && !shown.contains(on.subject()))) {
-                rows.add(limits.line(on));
+                rows.add(on);
                 shown.add(on.subject());
             }
         }

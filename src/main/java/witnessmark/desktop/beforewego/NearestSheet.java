@@ -83,6 +83,10 @@ final class NearestSheet {
                     nothingFitted ? fitPart : setLimit);
         }
         rows.add(new Hairline(), OpenRow.BETWEEN);
+        if (lines.more() > 0) {
+            String more = texts.get("beforewego.nearest.more", lines.more());
+            rows.add(Lettering.paragraph(more, SeamState.OVER.style()), "growx, gap 8 8 8 8");
+        }
         foot.setVisible(!nothingFitted);
         legend.setVisible(!lines.nearest().isEmpty());
         say(quiet, lines.quiet());

@@ -10,6 +10,7 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param board the next event
  * @param over how many parts going are over a recorded limit
  * @param nearest the rows, worst first
+ * @param more how many more would be rows if there were room
  * @param quiet how all parts going stand, in one sentence
  * @param elsewhere how the parts that are not going stand; empty when all are going
  * @param all every limit and every fitted part without one, worst first
@@ -22,6 +23,7 @@ public record StandingLines(
         Board board,
         int over,
         List<LimitLine> nearest,
+        int more,
         String quiet,
         String elsewhere,
         List<LimitLine> all,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +18,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Facts;
+import witnessmark.logbook.standing.LimitOn;
 import witnessmark.logbook.standing.SeeStanding;
+import witnessmark.logbook.standing.Standing;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
@@ -144,6 +147,25 @@ class BeforeWeGoModelTest {
         assertThat(k03.title()).isEqualTo("K03 from 10.65 to 12.87 h");
         assertThat(k03.first()).isEqualTo("Round 5, Pellow Ridge: 5 runs");
         assertThat(k03.second()).startsWith("Adds 2.22 h, and to the ");
+    }
+
+    @Test
+    void of_very_many_over_the_worst_are_rows_and_the_others_are_counted() {
+        Standing one = SeeStanding.of(Views.of(sample, Views.DAY));
+        List<LimitOn> many = Collections.nCopies(1000, one.going().get(0));
+        StandingLines lines = MODEL.lines(new Standing(
+                one.day(),
+                one.next(),
+                many,
+                one.elsewhere(),
+                one.withoutLimit(),
+                one.goingParts(),
+                one.elsewhereParts(),
+                one.lastOut(),
+                one.moved(),
+                one.steps()));
+        assertThat(lines.nearest()).hasSizeLessThan(50);
+        assertThat(lines.nearest().size() + lines.more()).isEqualTo(1000);
     }
 
     @ParameterizedTest(name = "as of {0}")
