@@ -90,8 +90,8 @@ class ShellFrameTest {
     void the_window_comes_back_where_it_stood_and_on_the_page_it_showed() {
         ShellFrame first = frame();
         first.open(PlaceId.BEFORE_WE_GO);
-        first.setBounds(40, 30, 1000, 640);
         desk.go(PlaceId.ENGINES);
+        first.setBounds(40, 30, 1000, 640);
         first.keepState();
         first.dispose();
         desk = new Desk();
