@@ -1,5 +1,6 @@
 package witnessmark.desktop.beforewego;
 
+import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Cursor;
@@ -112,12 +113,6 @@ final class OpenRow extends JButton {
     }
 
     private void bind(int key, String name, Runnable work) {
-        getInputMap(WHEN_FOCUSED).put(Keys.plain(key), name);
-        getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
+        FormKeys.bind(this, Keys.plain(key), name, work);
     }
 }

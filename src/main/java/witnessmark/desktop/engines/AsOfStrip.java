@@ -1,10 +1,9 @@
 package witnessmark.desktop.engines;
 
-import java.awt.event.ActionEvent;
+import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.time.LocalDate;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
@@ -76,12 +75,6 @@ final class AsOfStrip extends JPanel {
     }
 
     private void bind(javax.swing.KeyStroke key, String name, Runnable work) {
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, name);
-        getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
+        FormKeys.bindWithin(this, key, name, work);
     }
 }

@@ -1,12 +1,11 @@
 package witnessmark.desktop.engines;
 
+import witnessmark.desktop.form.FormKeys;
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Instant;
 import java.util.List;
 import java.util.function.Function;
-import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -68,13 +67,7 @@ final class BehindPane extends JPanel {
         body.add(entriesCard(), ENTRIES);
         body.add(historyCard(), HISTORY);
         add(body, "grow, w 0:0:");
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_ESCAPE), "wm-close");
-        getActionMap().put("wm-close", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                escape();
-            }
-        });
+        FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-close", this::escape);
     }
 
     void show(BehindLines lines, boolean readOnly, boolean entriesToo) {

@@ -1,12 +1,12 @@
 package witnessmark.desktop.engines;
 
+import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
@@ -18,9 +18,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
@@ -217,14 +215,7 @@ final class ChartView extends JPanel {
     }
 
     private void bind(int key, String name, Runnable work) {
-        KeyStroke stroke = Keys.plain(key);
-        getInputMap(WHEN_FOCUSED).put(stroke, name);
-        getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
+        FormKeys.bind(this, Keys.plain(key), name, work);
     }
 
     /** Choosing a point, moving along and looking closer with the mouse. */

@@ -1,12 +1,11 @@
 package witnessmark.desktop.engines;
 
+import witnessmark.desktop.form.FormKeys;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -61,13 +60,7 @@ final class EntryActions extends JPanel {
         asking.add(reason, "growx");
         asking.add(not, "gapbottom 18");
         asking.add(really, "gapbottom 18");
-        asking.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.menu(KeyEvent.VK_ENTER), "wm-strike");
-        asking.getActionMap().put("wm-strike", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                strikeOut();
-            }
-        });
+        FormKeys.bindWithin(asking, Keys.menu(KeyEvent.VK_ENTER), "wm-strike", this::strikeOut);
         asking.setVisible(false);
         add(buttons, "w 0:0:");
         add(asking, "w 0:0:");

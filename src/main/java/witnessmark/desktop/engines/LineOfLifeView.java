@@ -1,10 +1,10 @@
 package witnessmark.desktop.engines;
 
+import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
@@ -12,7 +12,6 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
@@ -125,13 +124,9 @@ final class LineOfLifeView extends JPanel {
     }
 
     private void bind(KeyStroke key, String name, Runnable work) {
-        getInputMap(WHEN_FOCUSED).put(key, name);
-        getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-                told.run();
-            }
+        FormKeys.bind(this, key, name, () -> {
+            work.run();
+            told.run();
         });
     }
 

@@ -3,9 +3,7 @@ package witnessmark.desktop.form;
 import java.awt.datatransfer.Clipboard;
 import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.Transferable;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JTable;
 import javax.swing.TransferHandler;
@@ -21,14 +19,9 @@ final class SheetCopy<R> extends TransferHandler {
     void install() {
         JTable table = sheet.table();
         table.setTransferHandler(this);
-        table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .put(Keys.menuShift(KeyEvent.VK_C), "wm-copy-headed");
-        table.getActionMap().put("wm-copy-headed", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                Clipboard clipboard = table.getToolkit().getSystemClipboard();
-                clipboard.setContents(new StringSelection(text(true)), null);
-            }
+        FormKeys.bindWithin(table, Keys.menuShift(KeyEvent.VK_C), "wm-copy-headed", () -> {
+            Clipboard clipboard = table.getToolkit().getSystemClipboard();
+            clipboard.setContents(new StringSelection(text(true)), null);
         });
     }
 

@@ -1,7 +1,6 @@
 package witnessmark.desktop.form;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.Arrays;
@@ -9,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -118,13 +116,6 @@ final class SheetFilter extends JPanel {
     }
 
     private void bind(int key, Runnable work) {
-        String name = "wm-" + key;
-        field.getInputMap(WHEN_FOCUSED).put(Keys.plain(key), name);
-        field.getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
+        FormKeys.bind(field, Keys.plain(key), "wm-" + key, work);
     }
 }

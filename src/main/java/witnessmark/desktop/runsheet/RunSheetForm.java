@@ -1,5 +1,6 @@
 package witnessmark.desktop.runsheet;
 
+import witnessmark.desktop.form.FormKeys;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.FocusAdapter;

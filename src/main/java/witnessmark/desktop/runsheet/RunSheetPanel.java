@@ -1,5 +1,6 @@
 package witnessmark.desktop.runsheet;
 
+import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package witnessmark.desktop.sheets;
 
+import witnessmark.desktop.form.FormKeys;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,7 +101,7 @@ final class SheetFields {
                 Choice chosen = box.chosen();
                 typed(field, chosen == null ? "" : chosen.key());
             });
-            SheetKeys.enterMovesOn(box.combo());
+            FormKeys.enterMovesOn(box.combo());
             return box;
         }
         if (field.kind() == FieldKind.LINES) {

@@ -1,5 +1,6 @@
 package witnessmark.desktop.sheets;
 
+import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,9 +61,9 @@ final class SheetPage implements Aside {
         page.add(new ScrollPage(sheet()), "grow, wrap");
         page.add(strip, "growx, wrap");
         page.add(foot, "growx");
-        SheetKeys.bind(page, Keys.menu(KeyEvent.VK_ENTER), "wm-save", this::save);
-        SheetKeys.bind(page, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", this::saveNext);
-        SheetKeys.bind(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
+        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-save", this::save);
+        FormKeys.bindWithin(page, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", this::saveNext);
+        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         model.onChange(this::show);
         actions.onChange(this::show);
         show();

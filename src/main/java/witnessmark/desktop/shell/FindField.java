@@ -1,16 +1,15 @@
 package witnessmark.desktop.shell;
 
+import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.extras.FlatSVGIcon;
 import com.formdev.flatlaf.ui.FlatEmptyBorder;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.AbstractAction;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -123,13 +122,7 @@ final class FindField extends JTextField {
     }
 
     private void bind(KeyStroke key, String name, Runnable work) {
-        getInputMap(WHEN_FOCUSED).put(key, name);
-        getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
+        FormKeys.bind(this, key, name, work);
     }
 
     /** Every change of what is typed asks again, a moment later. */

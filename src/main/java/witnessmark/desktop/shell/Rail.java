@@ -1,15 +1,14 @@
 package witnessmark.desktop.shell;
 
+import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Graphics;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -143,13 +142,7 @@ final class Rail extends JPanel {
                 onGo.accept(row.place());
             }
         });
-        list.getInputMap(WHEN_FOCUSED).put(Keys.plain(KeyEvent.VK_ENTER), "enter");
-        list.getActionMap().put("enter", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                onEnter.run();
-            }
-        });
+        FormKeys.bind(list, Keys.plain(KeyEvent.VK_ENTER), "enter", onEnter);
         list.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseReleased(MouseEvent e) {

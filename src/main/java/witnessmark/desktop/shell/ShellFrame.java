@@ -1,15 +1,13 @@
 package witnessmark.desktop.shell;
 
+import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.extras.FlatSVGUtils;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
@@ -100,12 +98,6 @@ public final class ShellFrame extends JFrame {
     }
 
     private void bind(KeyStroke key, String name, Runnable work) {
-        getRootPane().getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(key, name);
-        getRootPane().getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
+        FormKeys.bindInWindow(getRootPane(), key, name, work);
     }
 }

@@ -1,9 +1,8 @@
 package witnessmark.desktop.start;
 
-import java.awt.event.ActionEvent;
+import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.List;
-import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -64,13 +63,7 @@ final class ReportPage implements Aside {
         table.onSelect(this::showWhole);
         page.setOpaque(false);
         page.add(sheet(content), "grow");
-        page.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(Keys.plain(KeyEvent.VK_ESCAPE), "close");
-        page.getActionMap().put("close", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                close.run();
-            }
-        });
+        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "close", close);
         if (!content.lines().isEmpty()) {
             table.table().setRowSelectionInterval(0, 0);
         }

@@ -1,14 +1,12 @@
 package witnessmark.desktop.start;
 
-import java.awt.event.ActionEvent;
+import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
-import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -68,8 +66,8 @@ final class StartPage implements Aside {
         suggest();
         page.setOpaque(false);
         page.add(new ScrollPage(sheet()), "grow");
-        bind(Keys.menu(KeyEvent.VK_ENTER), "start", this::start);
-        bind(Keys.plain(KeyEvent.VK_ESCAPE), "cancel", close);
+        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "start", this::start);
+        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "cancel", close);
     }
 
     @Override
@@ -190,15 +188,5 @@ final class StartPage implements Aside {
 
     private FieldBox box(StartLogbookModel.Stop stop) {
         return stop.field() == StartLogbookModel.Field.TEAM ? team : file;
-    }
-
-    private void bind(KeyStroke key, String name, Runnable work) {
-        page.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, name);
-        page.getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
     }
 }

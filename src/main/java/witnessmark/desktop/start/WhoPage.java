@@ -1,15 +1,13 @@
 package witnessmark.desktop.start;
 
-import java.awt.event.ActionEvent;
+import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Buttons;
@@ -56,8 +54,8 @@ final class WhoPage implements Aside {
         sheet.add(foot, "growx, gaptop 10, wrap");
         page.setOpaque(false);
         page.add(new ScrollPage(sheet), "grow");
-        bind(Keys.menu(KeyEvent.VK_ENTER), "take", this::take);
-        bind(Keys.plain(KeyEvent.VK_ESCAPE), "cancel", close);
+        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "take", this::take);
+        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "cancel", close);
     }
 
     @Override
@@ -99,15 +97,5 @@ final class WhoPage implements Aside {
             context.window().writing(name);
         }
         close.run();
-    }
-
-    private void bind(KeyStroke key, String name, Runnable work) {
-        page.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, name);
-        page.getActionMap().put(name, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
     }
 }
