@@ -3,6 +3,8 @@ package witnessmark.desktop.form;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Graphics;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -28,6 +30,23 @@ public final class NoticeStrip extends JPanel {
         ways.forEach(buttons::add);
         setVisible(true);
         revalidate();
+    }
+
+    /**
+     * Shows all of these sentences that are not empty, each once and on a line of its own; hidden when there is none.
+     *
+     * @param ways asked only when something else is said than before
+     */
+    public void say(List<String> sentences, Supplier<List<? extends AbstractButton>> ways) {
+        String all = sentences.stream()
+                .filter(sentence -> !sentence.isEmpty())
+                .distinct()
+                .collect(Collectors.joining("\n"));
+        if (all.isEmpty()) {
+            dismiss();
+        } else if (!all.equals(sentence())) {
+            show(all, ways.get());
+        }
     }
 
     public void dismiss() {

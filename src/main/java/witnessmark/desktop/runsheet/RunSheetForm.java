@@ -49,6 +49,8 @@ final class RunSheetForm extends JPanel {
             boxes.put(field, box(field));
         }
         add(layOut());
+        FormKeys.bindWithin(
+                this, Keys.alt(KeyEvent.VK_ENTER), "wm-take", () -> focused().ifPresent(model::take));
         model.onChange(this::showModel);
         showModel();
     }

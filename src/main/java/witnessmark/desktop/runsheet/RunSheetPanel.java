@@ -1,11 +1,11 @@
 package witnessmark.desktop.runsheet;
 
+import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -28,10 +28,9 @@ final class RunSheetPanel extends JPanel implements SheetView {
     private final DoesPanel does;
     private final SheetBeside page;
     private final NoticeStrip strip = new NoticeStrip();
-    private final RunFoot foot;
+    private final FormFoot foot;
     private final transient Runnable leave;
     private transient Optional<RunDoes> shown = Optional.empty();
-    private String said = "";
 
     /** @param leave what Esc does */
     RunSheetPanel(RunSheetModel model, RunSheetActions actions, RunWords words, Runnable leave) {
@@ -46,7 +45,7 @@ final class RunSheetPanel extends JPanel implements SheetView {
         this.form = new RunSheetForm(model, words);
         this.does = new DoesPanel(words, texts.get("runsheet.does.waiting"));
         this.page = new SheetBeside(form, does);
-        this.foot = new RunFoot(buttons());
+        this.foot = new FormFoot(buttons());
         add(page, "grow, wrap");
         add(strip, "growx, wrap");
         add(foot, "growx");
@@ -94,11 +93,6 @@ final class RunSheetPanel extends JPanel implements SheetView {
     private void bindKeys() {
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", () -> actions.save(false));
         FormKeys.bindWithin(this, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", () -> actions.save(true));
-        FormKeys.bindWithin(
-                this,
-                Keys.alt(KeyEvent.VK_ENTER),
-                "wm-take",
-                () -> form.focused().ifPresent(model::take));
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
     }
 
@@ -108,38 +102,19 @@ final class RunSheetPanel extends JPanel implements SheetView {
             does.show(shown);
         }
         foot.draft(actions.draftLine());
-        List<RunField> stopped = model.stopped();
-        foot.look(
-                texts.get("runsheet.look", stopped.size()),
-                stopped.stream()
-                        .map(field -> Caption.of(words.label(field)).text())
-                        .toList(),
-                at -> form.focus(stopped.get(at)));
+        foot.look(texts.get("runsheet.look", model.stopped().size()), model.stopped(), words::name, form::focus);
         showStrip();
     }
 
     private void showStrip() {
         List<String> sentences = new ArrayList<>();
-        if (!actions.failure().isEmpty()) {
-            sentences.add(actions.failure());
-        }
+        sentences.add(actions.failure());
         boolean asks = asksAboutChange();
         if (asks) {
             sentences.add(words.inFull(model.line(RunField.OUT_AT)));
         }
         actions.wholeRun().forEach(problem -> sentences.add(words.sentence(problem)));
-        String all = sentences.stream().distinct().collect(Collectors.joining("\n"));
-        if (all.equals(said)) {
-            return;
-        }
-        said = all;
-        if (all.isEmpty()) {
-            strip.dismiss();
-        } else {
-            strip.show(all, asks ? changeButtons() : List.of());
-        }
-        revalidate();
-        repaint();
+        strip.say(sentences, () -> asks ? changeButtons() : List.of());
     }
 
     private boolean asksAboutChange() {

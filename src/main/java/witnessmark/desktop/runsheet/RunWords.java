@@ -1,5 +1,6 @@
 package witnessmark.desktop.runsheet;
 
+import witnessmark.desktop.form.Caption;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -73,11 +74,16 @@ final class RunWords {
         return texts.get("runsheet.field." + field.key());
     }
 
+    /** The label of a field without its letter. */
+    String name(RunField field) {
+        return Caption.of(label(field)).text();
+    }
+
     /** The labels of fields named by their keys, as a run says which were queried; in lower case, inside a sentence. */
     List<String> fields(String keys) {
         return Stream.of(keys.split(" "))
                 .flatMap(key -> RunField.of(key).stream())
-                .map(field -> label(field).replace("&", "").toLowerCase(texts.locale()))
+                .map(field -> name(field).toLowerCase(texts.locale()))
                 .toList();
     }
 

@@ -1,5 +1,6 @@
 package witnessmark.desktop.runsheet;
 
+import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
@@ -39,7 +40,7 @@ final class ToldPanel extends JPanel {
     private final ChoiceBox<Entry<Engine>> engine;
     private final JTextArea life = Lettering.paragraph("", Styles.ECHO);
     private final NoticeStrip strip = new NoticeStrip();
-    private final RunFoot foot;
+    private final FormFoot foot;
     private boolean showing;
 
     /** @param leave what Esc and the back button do, and saving when it worked */
@@ -56,7 +57,7 @@ final class ToldPanel extends JPanel {
         for (ToldField field : ToldField.values()) {
             boxes.put(field, field == ToldField.ENGINE ? engineBox() : fieldBox(field));
         }
-        this.foot = new RunFoot(buttons());
+        this.foot = new FormFoot(buttons());
         add(new ScrollPage(sheet()), "grow, wrap");
         add(strip, "growx, wrap");
         add(foot, "growx");
@@ -147,13 +148,10 @@ final class ToldPanel extends JPanel {
         List<ToldField> stopped = model.stopped();
         foot.look(
                 texts.get("runsheet.look", stopped.size()),
-                stopped.stream().map(words::label).toList(),
-                at -> box(stopped.get(at)).takeFocus());
-        if (actions.failure().isEmpty()) {
-            strip.dismiss();
-        } else {
-            strip.show(actions.failure(), List.of());
-        }
+                stopped,
+                words::label,
+                field -> box(field).takeFocus());
+        strip.say(List.of(actions.failure()), List::of);
     }
 
     private void showEngines() {

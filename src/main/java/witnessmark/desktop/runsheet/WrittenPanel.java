@@ -1,11 +1,11 @@
 package witnessmark.desktop.runsheet;
 
+import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -27,14 +27,13 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final DoesPanel does;
     private final SheetBeside page;
     private final NoticeStrip strip = new NoticeStrip();
-    private final RunFoot foot;
+    private final FormFoot foot;
     private final ReasonRow asking;
     private final JButton strike;
     private final JButton restore;
     private final JButton putBack;
     private final JButton save;
     private transient Optional<RunDoes> shown = Optional.empty();
-    private String said = "";
 
     /**
      * @param fresh goes to the sheet for a new run
@@ -58,7 +57,7 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.putBack = button("runsheet.written.putBack", actions::putBack);
         this.save = Buttons.main(
                 Caption.of(texts.get("runsheet.written.save")), Keys.menu(KeyEvent.VK_ENTER), actions::save);
-        this.foot = new RunFoot(List.of(button("runsheet.written.fresh", fresh), strike, restore, putBack, save));
+        this.foot = new FormFoot(List.of(button("runsheet.written.fresh", fresh), strike, restore, putBack, save));
         this.asking = new ReasonRow(texts, this::strikeOut, this::stopAsking);
         asking.setVisible(false);
         add(page, "grow, wrap");
@@ -66,11 +65,6 @@ final class WrittenPanel extends JPanel implements SheetView {
         add(foot, "growx, wrap");
         add(asking, "growx");
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", actions::save);
-        FormKeys.bindWithin(
-                this,
-                Keys.alt(KeyEvent.VK_ENTER),
-                "wm-take",
-                () -> form.focused().ifPresent(model::take));
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         form.onLeave(field -> actions.left());
         model.onChange(this::showModel);
@@ -155,13 +149,7 @@ final class WrittenPanel extends JPanel implements SheetView {
         save.setVisible(correct);
         foot.about(actions.by());
         foot.draft(actions.draftLine());
-        List<RunField> stopped = model.stopped();
-        foot.look(
-                texts.get("runsheet.look", stopped.size()),
-                stopped.stream()
-                        .map(field -> Caption.of(words.label(field)).text())
-                        .toList(),
-                at -> form.focus(stopped.get(at)));
+        foot.look(texts.get("runsheet.look", model.stopped().size()), model.stopped(), words::name, form::focus);
         showStrip();
     }
 
@@ -179,21 +167,8 @@ final class WrittenPanel extends JPanel implements SheetView {
         other.ifPresent(run -> sentences.add(texts.get("runsheet.written.perhaps_same", run)));
         actions.changedMeanwhile().ifPresent(who -> sentences.add(texts.get("runsheet.written.meanwhile", who)));
         model.wholeRun().forEach(problem -> sentences.add(words.sentence(problem)));
-        String all = sentences.stream()
-                .filter(sentence -> !sentence.isEmpty())
-                .distinct()
-                .collect(Collectors.joining("\n"));
-        if (all.equals(said)) {
-            return;
-        }
-        said = all;
-        if (all.isEmpty()) {
-            strip.dismiss();
-        } else {
-            strip.show(all, other.isPresent() && actions.canCorrect() ? settling() : List.of());
-        }
-        revalidate();
-        repaint();
+        boolean settles = other.isPresent() && actions.canCorrect();
+        strip.say(sentences, () -> settles ? settling() : List.of());
     }
 
     private List<JButton> settling() {

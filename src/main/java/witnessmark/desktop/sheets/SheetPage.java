@@ -1,10 +1,10 @@
 package witnessmark.desktop.sheets;
 
+import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -40,7 +40,7 @@ final class SheetPage implements Aside {
     private final JPanel page =
             new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
     private final NoticeStrip strip = new NoticeStrip();
-    private final SheetFoot foot;
+    private final FormFoot foot;
     private final List<Row> rows = new ArrayList<>();
 
     /** A line of the sheet that is shown while one of its fields is asked for. */
@@ -56,7 +56,7 @@ final class SheetPage implements Aside {
         this.texts = words.texts();
         this.leave = leave;
         this.fields = new SheetFields(model, words);
-        this.foot = new SheetFoot(buttons());
+        this.foot = new FormFoot(buttons());
         page.setOpaque(false);
         page.add(new ScrollPage(sheet()), "grow, wrap");
         page.add(strip, "growx, wrap");
@@ -157,16 +157,8 @@ final class SheetPage implements Aside {
         showReadBack();
         foot.draft(actions.draftLine());
         List<SheetField> stopped = model.stopped();
-        Consumer<Integer> goTo = at -> look(stopped.get(at));
-        foot.look(
-                texts.get("sheets.look", stopped.size()),
-                stopped.stream().map(words::label).toList(),
-                goTo);
-        if (actions.failure().isEmpty()) {
-            strip.dismiss();
-        } else {
-            strip.show(actions.failure(), List.of());
-        }
+        foot.look(texts.get("sheets.look", stopped.size()), stopped, words::label, this::look);
+        strip.say(List.of(actions.failure()), List::of);
     }
 
     private void showReadBack() {

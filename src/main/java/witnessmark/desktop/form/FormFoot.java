@@ -1,26 +1,22 @@
-package witnessmark.desktop.runsheet;
+package witnessmark.desktop.form;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import witnessmark.desktop.form.Buttons;
-import witnessmark.desktop.form.Caption;
-import witnessmark.desktop.form.Lettering;
-import witnessmark.desktop.form.Styles;
 
 /** The foot of a form: which fields need a look, what became of the draft, and the buttons. */
-final class RunFoot extends JPanel {
+public final class FormFoot extends JPanel {
     private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6", "[]", "[]"));
     private final JLabel about = Lettering.cutLine("", Styles.NOTE);
     private final JLabel draft = Lettering.cutLine("", Styles.NOTE);
-    private List<String> shown = List.of();
+    private List<?> shown = List.of();
 
     /** @param buttons in order, the main one last */
-    RunFoot(List<JButton> buttons) {
+    public FormFoot(List<JButton> buttons) {
         super(new MigLayout(
                 "insets 0, gap 8, fillx, hidemode 3",
                 "[0::,grow,fill]" + "[]".repeat(buttons.size()),
@@ -39,13 +35,13 @@ final class RunFoot extends JPanel {
     }
 
     /** A line that stays, above what is said of the draft. */
-    void about(String line) {
+    public void about(String line) {
         about.setText(line);
         about.setToolTipText(line);
         about.setVisible(!line.isEmpty());
     }
 
-    void draft(String line) {
+    public void draft(String line) {
         draft.setText(line.isEmpty() ? " " : line);
         draft.setToolTipText(line.isEmpty() ? null : line);
     }
@@ -54,22 +50,20 @@ final class RunFoot extends JPanel {
      * Names the fields that need a look, each a link to it.
      *
      * @param heading how many there are, already worded
-     * @param names of the fields, in order; nothing is shown when there are none
+     * @param fields in order; nothing is shown when there are none
+     * @param label of a field, without a letter to press
      */
-    void look(String heading, List<String> names, Consumer<Integer> goTo) {
-        if (shown.equals(names)) {
+    public <F> void look(String heading, List<F> fields, Function<F, String> label, Consumer<F> goTo) {
+        if (shown.equals(fields)) {
             return;
         }
-        shown = List.copyOf(names);
+        shown = List.copyOf(fields);
         look.removeAll();
-        look.setVisible(!names.isEmpty());
-        List<JButton> links = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            int at = i;
-            links.add(Buttons.link(Caption.of(names.get(i)), () -> goTo.accept(at)));
-        }
+        look.setVisible(!fields.isEmpty());
         look.add(Lettering.line(heading, Styles.STOP));
-        links.forEach(link -> look.add(link));
+        for (F field : fields) {
+            look.add(Buttons.link(Caption.of(label.apply(field)), () -> goTo.accept(field)));
+        }
         revalidate();
         repaint();
     }
