@@ -1,6 +1,5 @@
 package witnessmark.desktop.beforewego;
 
-import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Cursor;
@@ -17,6 +16,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;

@@ -1,6 +1,5 @@
 package witnessmark.desktop.engines;
 
-import witnessmark.desktop.form.FormKeys;
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
 import java.time.Instant;
@@ -16,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamState;

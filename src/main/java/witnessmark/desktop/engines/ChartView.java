@@ -1,6 +1,5 @@
 package witnessmark.desktop.engines;
 
-import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
@@ -23,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.chart.DrawnChart;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Palette;
 

@@ -1,6 +1,5 @@
 package witnessmark.desktop.engines;
 
-import witnessmark.desktop.form.FormKeys;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
@@ -14,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;

@@ -1,6 +1,5 @@
 package witnessmark.desktop.engines;
 
-import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -15,6 +14,7 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.wording.Texts;
 

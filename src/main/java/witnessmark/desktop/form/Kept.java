@@ -21,7 +21,15 @@ public final class Kept {
     /** Says that the component is back, or in a window for the first time. */
     public static void returns(JComponent component) {
         Object was = component.getClientProperty(LOOK);
-        if (was != null && was != UIManager.getLookAndFeel()) {
+        if (was != null) {
+            returns(component, was);
+        }
+        leaves(component); // what follows is told to it while it is in a window
+    }
+
+    /** The same, for a component made under that look and not told that it would be kept. */
+    public static void returns(JComponent component, Object madeUnder) {
+        if (madeUnder != UIManager.getLookAndFeel()) {
             SwingUtilities.updateComponentTreeUI(component);
         }
     }

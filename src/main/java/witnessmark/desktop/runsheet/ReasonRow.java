@@ -1,6 +1,5 @@
 package witnessmark.desktop.runsheet;
 
-import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import javax.swing.JButton;
@@ -9,6 +8,7 @@ import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;

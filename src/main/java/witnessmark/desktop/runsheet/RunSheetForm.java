@@ -1,6 +1,5 @@
 package witnessmark.desktop.runsheet;
 
-import witnessmark.desktop.form.FormKeys;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.FocusAdapter;
@@ -20,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.LabelledBox;
 import witnessmark.desktop.form.Lettering;

@@ -1,7 +1,5 @@
 package witnessmark.desktop.runsheet;
 
-import witnessmark.desktop.form.FormFoot;
-import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +9,8 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormFoot;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.logbook.run.RunDoes;

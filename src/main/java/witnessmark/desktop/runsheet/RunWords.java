@@ -1,6 +1,5 @@
 package witnessmark.desktop.runsheet;
 
-import witnessmark.desktop.form.Caption;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -8,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import witnessmark.desktop.form.Caption;
 import witnessmark.domain.Car;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Engine;

@@ -1,7 +1,5 @@
 package witnessmark.desktop.runsheet;
 
-import witnessmark.desktop.form.FormFoot;
-import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.EnumMap;
 import java.util.List;
@@ -16,6 +14,8 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormFoot;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.LabelledBox;
 import witnessmark.desktop.form.Lettering;

@@ -1,6 +1,5 @@
 package witnessmark.desktop.sheets;
 
-import witnessmark.desktop.form.FormKeys;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +8,7 @@ import javax.swing.JComponent;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.LabelledBox;
 import witnessmark.desktop.form.NotesBox;
 import witnessmark.logbook.sheets.Choice;

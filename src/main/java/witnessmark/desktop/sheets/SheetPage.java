@@ -1,7 +1,5 @@
 package witnessmark.desktop.sheets;
 
-import witnessmark.desktop.form.FormFoot;
-import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +12,8 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormFoot;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;

@@ -14,8 +14,7 @@ import javax.swing.JList;
 import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
-import javax.swing.SwingUtilities;
-import javax.swing.UIManager;
+import witnessmark.desktop.form.Kept;
 import witnessmark.wording.Texts;
 
 /** The results under the find field, in groups. It never takes the focus: the field keeps it. */
@@ -29,13 +28,13 @@ final class FindPopup {
     private final JPopupMenu popup = new JPopupMenu();
     private final DefaultListModel<FoundRow> rows = new DefaultListModel<>();
     private final JList<FoundRow> list = new Rows(rows);
-    private Object look = UIManager.getLookAndFeel();
 
     /** @param afterOpening run before going to what was chosen */
     FindPopup(JComponent field, Texts texts, Runnable afterOpening) {
         this.field = field;
         this.texts = texts;
         this.afterOpening = afterOpening;
+        Kept.leaves(popup);
         popup.setFocusable(false);
         popup.setLayout(new BorderLayout());
         list.setFocusable(false);
@@ -84,7 +83,7 @@ final class FindPopup {
     }
 
     private void show(List<FoundRow> found, String words) {
-        follow();
+        Kept.returns(popup);
         list.setCellRenderer(new FoundCell());
         rows.clear();
         rows.addAll(found);
@@ -106,15 +105,6 @@ final class FindPopup {
             popup.pack();
         } else {
             popup.show(field, field.getWidth() - width, field.getHeight());
-        }
-    }
-
-    /** A popup that is not showing is in no window: after a change of look it has to be updated by hand. */
-    private void follow() {
-        Object now = UIManager.getLookAndFeel();
-        if (now != look) {
-            look = now;
-            SwingUtilities.updateComponentTreeUI(popup);
         }
     }
 

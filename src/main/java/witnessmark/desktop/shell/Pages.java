@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
+import witnessmark.desktop.form.Kept;
 
 /** The pages, each built at its first visit and kept afterwards. */
 final class Pages extends JPanel {
@@ -48,9 +48,7 @@ final class Pages extends JPanel {
         if (built.add(visit.page())) {
             JComponent page = place.map(Place::component).orElseGet(about::component);
             add(page, visit.page());
-            if (UIManager.getLookAndFeel() != madeUnder) {
-                SwingUtilities.updateComponentTreeUI(page);
-            }
+            Kept.returns(page, madeUnder);
         }
         cards.show(this, visit.page());
         place.ifPresent(Place::refresh);

@@ -1,6 +1,5 @@
 package witnessmark.desktop.shell;
 
-import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -17,6 +16,7 @@ import javax.swing.JPanel;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;

@@ -1,6 +1,5 @@
 package witnessmark.desktop.shell;
 
-import witnessmark.desktop.form.FormKeys;
 import com.formdev.flatlaf.extras.FlatSVGUtils;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
@@ -11,6 +10,7 @@ import java.util.List;
 import javax.swing.JFrame;
 import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.task.Tasks;
 

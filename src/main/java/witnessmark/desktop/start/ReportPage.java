@@ -1,6 +1,5 @@
 package witnessmark.desktop.start;
 
-import witnessmark.desktop.form.FormKeys;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import javax.swing.JButton;
@@ -11,6 +10,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;

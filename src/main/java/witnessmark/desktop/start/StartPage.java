@@ -1,13 +1,9 @@
 package witnessmark.desktop.start;
 
-import witnessmark.desktop.form.FormKeys;
-import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.Aside;
@@ -15,10 +11,8 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
-import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
-import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.logbook.port.Logbook;
@@ -39,7 +33,7 @@ final class StartPage implements Aside {
     private final FieldBox file;
     private final ChoiceBox<Units> units;
     private final NoticeStrip refusal = new NoticeStrip();
-    private final JPanel page = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final Asking page;
     private boolean working;
     private boolean suggesting;
 
@@ -64,10 +58,7 @@ final class StartPage implements Aside {
             }
         });
         suggest();
-        page.setOpaque(false);
-        page.add(new ScrollPage(sheet()), "grow");
-        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "start", this::start);
-        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "cancel", close);
+        page = new Asking(context, sheet(), texts.get("beforewego.start.begin"), this::start, close);
     }
 
     @Override
@@ -77,7 +68,7 @@ final class StartPage implements Aside {
 
     @Override
     public JComponent component() {
-        return page;
+        return page.component();
     }
 
     @Override
@@ -85,7 +76,7 @@ final class StartPage implements Aside {
         return team.field();
     }
 
-    private JComponent sheet() {
+    private Sheet sheet() {
         Sheet sheet = new Sheet("fillx, aligny top", "[0::560,grow,fill][]", "");
         sheet.add(Lettering.line(texts.get("beforewego.start"), Styles.SECTION), "span, wrap");
         sheet.add(Lettering.paragraph(texts.get("beforewego.start.note"), Styles.NOTE), "span, growx, wmin 0, wrap 8");
@@ -99,18 +90,7 @@ final class StartPage implements Aside {
             sheet.add(Lettering.paragraph(caution, Styles.FIELD_LABEL), "span, growx, wmin 0, wrap 4");
         }
         sheet.add(refusal, "span, growx, wmin 0, hidemode 3, wrap");
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
-        foot.setOpaque(false);
-        foot.add(Buttons.plain(Caption.of(texts.get("beforewego.cancel")), close), "tag cancel");
-        foot.add(
-                Buttons.main(
-                        Caption.of(texts.get("beforewego.start.begin")), Keys.menu(KeyEvent.VK_ENTER), this::start),
-                "tag ok");
-        sheet.add(foot, "growx, gaptop 10, wrap");
-        JPanel outer = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
-        outer.setOpaque(false);
-        outer.add(sheet, "grow");
-        return outer;
+        return sheet;
     }
 
     private void suggest() {

@@ -1,21 +1,15 @@
 package witnessmark.desktop.start;
 
-import witnessmark.desktop.form.FormKeys;
-import java.awt.event.KeyEvent;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
-import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
-import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.domain.Person;
@@ -27,7 +21,7 @@ final class WhoPage implements Aside {
     private final Texts texts;
     private final Runnable close;
     private final ChoiceBox<String> who;
-    private final JPanel page = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final Asking page;
 
     /**
      * @param addPerson shows the sheet that adds somebody
@@ -45,17 +39,7 @@ final class WhoPage implements Aside {
         sheet.add(Lettering.paragraph(texts.get("beforewego.who.about"), Styles.NOTE), "span, growx, wmin 0, wrap 8");
         sheet.add(who, "growx");
         sheet.add(Buttons.plain(Caption.of(texts.get("beforewego.who.add")), addPerson), "aligny top, gaptop 20, wrap");
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
-        foot.setOpaque(false);
-        foot.add(Buttons.plain(Caption.of(texts.get("beforewego.cancel")), close), "tag cancel");
-        foot.add(
-                Buttons.main(Caption.of(texts.get("beforewego.who.take")), Keys.menu(KeyEvent.VK_ENTER), this::take),
-                "tag ok");
-        sheet.add(foot, "growx, gaptop 10, wrap");
-        page.setOpaque(false);
-        page.add(new ScrollPage(sheet), "grow");
-        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "take", this::take);
-        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "cancel", close);
+        page = new Asking(context, sheet, texts.get("beforewego.who.take"), this::take, close);
     }
 
     @Override
@@ -65,7 +49,7 @@ final class WhoPage implements Aside {
 
     @Override
     public JComponent component() {
-        return page;
+        return page.component();
     }
 
     @Override
