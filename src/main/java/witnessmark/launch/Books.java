@@ -35,11 +35,8 @@ final class Books {
         if (!args.isEmpty()) {
             return open(Path.of(args.get(0)));
         }
-        Optional<Path> last = outside.settings()
-                .get(LAST)
-                .filter(path -> !path.isBlank())
-                .map(Path::of)
-                .filter(Files::exists);
+        Optional<Path> last =
+                outside.settings().get(LAST).filter(path -> !path.isBlank()).map(Path::of);
         return last.isPresent() ? open(last.get()) : sample();
     }
 
@@ -55,8 +52,14 @@ final class Books {
         return new OpenBook(new Desk(book, new ClockDay(outside.clock(), book), who(book.path())), null, null);
     }
 
-    /** The sample season's working copy. */
+    /** The sample season's working copy, remembered as what was open last. */
     Outcome<OpenBook> sample() {
+        outside.settings().put(LAST, "");
+        return sampleInstead();
+    }
+
+    /** The same for want of another logbook, which stays the one to begin with next time. */
+    Outcome<OpenBook> sampleInstead() {
         Path folder = sampleFolder();
         SampleSeason season = new SampleSeason(
                 outside.files(),
@@ -65,7 +68,6 @@ final class Books {
                 outside.settings(),
                 outside.clock(),
                 outside.data().path().resolve("sample"));
-        outside.settings().put(LAST, "");
         return season.open(folder, outside.person()).map(desk -> {
             desk.writesNow(who(desk.logbook().path()));
             return new OpenBook(desk, folder, season);

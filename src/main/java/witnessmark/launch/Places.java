@@ -39,6 +39,7 @@ final class Places {
     private final List<Place> all = new ArrayList<>();
     private final List<Command> commands = new ArrayList<>();
     private final List<Findable> findable = new ArrayList<>();
+    private final Start start;
     private final @Nullable SampleStrip strip;
 
     Places(ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window) {
@@ -48,7 +49,7 @@ final class Places {
         RunSheetPlace runSheet = new RunSheetPlace(runs, undo);
         Sheets sheets = new Sheets(new SheetsContext(
                 book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, DAYS, undo::undo));
-        Start start = new Start(
+        start = new Start(
                 startContext(shell, measures, book, outside, window, undo),
                 new BeginActions(
                         sheets::addCar,
@@ -100,6 +101,11 @@ final class Places {
         if (strip != null) {
             strip.show();
         }
+    }
+
+    /** Asks for another logbook, as the command does. */
+    void openAnother() {
+        start.openAnother();
     }
 
     private static Command units(ShellContext shell, String key, Units units, Measures now, Window window) {

@@ -63,14 +63,16 @@ final class Window implements OpenLogbook {
     void start(List<String> args) {
         EventThread.later(() -> look.install(false));
         Outcome<OpenBook> first = books.first(args);
-        Outcome<OpenBook> shown = first.didWork() ? first : books.sample();
+        Outcome<OpenBook> shown = first.didWork() ? first : books.sampleInstead();
         if (!shown.didWork()) {
             lastWords.accept(first.problems());
             return;
         }
         EventThread.later(() -> {
-            show(shown.orThrow());
-            notice(first.problems());
+            show(shown.orThrow(), first.didWork() ? List.of() : first.problems());
+            if (first.didWork()) {
+                notice(first.problems());
+            }
         });
     }
 
@@ -132,6 +134,11 @@ final class Window implements OpenLogbook {
     }
 
     private void show(OpenBook opened) {
+        show(opened, List.of());
+    }
+
+    /** @param missed why another logbook could not be opened, for which this one stands in; empty for none */
+    private void show(OpenBook opened, List<Problem> missed) {
         ShellFrame before = frame;
         Measures measures = measures();
         desk = new Desk();
@@ -155,6 +162,12 @@ final class Window implements OpenLogbook {
             desk.notice(
                     sentence(readOnly.get()),
                     List.of(Buttons.plain(Caption.of(texts.get("shell.notice.again")), () -> open(path))));
+        } else if (!missed.isEmpty()) {
+            desk.notice(
+                    texts.get("shell.notice.instead", sentence(missed.get(0))),
+                    List.of(
+                            Buttons.plain(Caption.of(texts.get("shell.notice.open")), places::openAnother),
+                            Buttons.plain(Caption.of(texts.get("shell.notice.stay")), places::shown)));
         } else {
             places.shown();
         }

@@ -40,6 +40,8 @@ public enum ProblemKind {
     NO_ENGINE_IN_CAR(1, true),
     /** engine that went in, when: before or after that change? */
     BEFORE_OR_AFTER_CHANGE(2, true),
+    /** planned run, its day: the run is logged on another. */
+    PLANNED_FOR_ANOTHER_DAY(2, false),
     /** engine, empty positions. */
     ENGINE_INCOMPLETE(2, false),
     /** part of the whole, whole: a share longer than the running time. field name, value, running time. */

@@ -2,6 +2,7 @@ package witnessmark.desktop.form;
 
 import java.awt.Component;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListCellRenderer;
@@ -10,10 +11,15 @@ import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import org.jspecify.annotations.Nullable;
 
-/** One of a short list: label, drop-down, note line. Up and Down choose, letters jump. */
+/** One of a short list: label, drop-down, note line. Up and Down choose, letters typed without a pause jump. */
 public final class ChoiceBox<T> extends LabelledBox {
+    /** After this a letter begins anew. */
+    private static final long PAUSE_NANOS = 1_000_000_000L;
+
     private final JComboBox<T> combo;
     private final Function<? super T, String> words;
+    private final StringBuilder typed = new StringBuilder();
+    private long typedAt;
     private boolean loading;
 
     /** @param words how a choice reads */
@@ -27,7 +33,7 @@ public final class ChoiceBox<T> extends LabelledBox {
         this.words = words;
         Lettering.plain(combo);
         combo.setRenderer(new Renderer());
-        combo.setKeySelectionManager((key, model) -> startingWith(key));
+        combo.setKeySelectionManager((key, model) -> startingWith(key, System.nanoTime()));
         combo.setMaximumRowCount(14);
         combo.setMinimumSize(new java.awt.Dimension(0, 0));
     }
@@ -66,12 +72,30 @@ public final class ChoiceBox<T> extends LabelledBox {
         });
     }
 
-    private int startingWith(char key) {
+    /**
+     * The choice that begins with the letters typed without a pause, from the chosen one on; one letter alone, typed
+     * again, goes to the next that begins with it.
+     *
+     * @param now in nanoseconds
+     * @return its index, -1 for none
+     */
+    int startingWith(char key, long now) {
+        if (now - typedAt > PAUSE_NANOS) {
+            typed.setLength(0);
+        }
+        typedAt = now;
+        typed.append(Character.toLowerCase(key));
+        boolean same = typed.chars().allMatch(letter -> letter == typed.charAt(0));
+        int all = beginning(typed.toString(), typed.length() == 1 ? 1 : 0);
+        return all < 0 && same ? beginning(typed.substring(0, 1), 1) : all;
+    }
+
+    private int beginning(String letters, int from) {
         int count = combo.getItemCount();
-        for (int step = 1; step <= count; step++) {
+        for (int step = from; step < count + from; step++) {
             int index = Math.floorMod(combo.getSelectedIndex() + step, count);
-            String word = words.apply(combo.getItemAt(index));
-            if (!word.isEmpty() && Character.toLowerCase(word.charAt(0)) == Character.toLowerCase(key)) {
+            T item = combo.getItemAt(index);
+            if (item != null && words.apply(item).toLowerCase(Locale.ROOT).startsWith(letters)) {
                 return index;
             }
         }

@@ -36,6 +36,7 @@ final class ShortFacts {
             case CANNOT_READ, LONGER_THAN_RUN -> new int[] {2};
             case TWO_READINGS, UNUSUAL, OUT_OF_RANGE -> new int[] {2, 3};
             case UNUSUAL_MEANT -> new int[] {2, 3, 4};
+            case PLANNED_FOR_ANOTHER_DAY -> new int[] {1};
             case RUN_LENGTH_UNUSUAL -> new int[] {1, 2};
             case BEFORE_OR_AFTER_CHANGE -> new int[] {0, 1};
             case ENDS_BEFORE_IT_BEGINS -> new int[] {1};

@@ -1,6 +1,7 @@
 package witnessmark.desktop.shell;
 
 import com.formdev.flatlaf.extras.FlatSVGUtils;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -16,6 +17,7 @@ import witnessmark.desktop.task.Tasks;
 
 /** The one window: menu bar, what {@link ShellPane} shows, and where it stood last time. */
 public final class ShellFrame extends JFrame {
+    private final transient MenuLetters letters = new MenuLetters();
     private static final Duration BETWEEN_ASKING = Duration.ofSeconds(2);
 
     private final transient WindowState state;
@@ -52,6 +54,18 @@ public final class ShellFrame extends JFrame {
                 askSystem();
             }
         });
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(letters);
+    }
+
+    @Override
+    public void removeNotify() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(letters);
+        super.removeNotify();
     }
 
     public ShellPane pane() {

@@ -39,7 +39,10 @@ public final class Start {
 
     /** The commands of the Logbook menu. */
     public List<Command> commands() {
-        return new StartCommands(context, new StartCommands.Work(this::startOwn, this::askWho, folder, keeping)).all();
+        return new StartCommands(
+                        context,
+                        new StartCommands.Work(this::startOwn, this::openAnother, this::askWho, folder, keeping))
+                .all();
     }
 
     /** The strip for when the logbook in the window is the sample season. Call its {@code show} once the window is up. */
@@ -50,6 +53,11 @@ public final class Start {
     /** Shows the page that begins an own logbook. */
     public void startOwn() {
         reports.show(new StartPage(context, reports::dismiss));
+    }
+
+    /** Asks for another logbook and puts it in the window. */
+    public void openAnother() {
+        context.choosing().logbook().ifPresent(context.opening()::open);
     }
 
     /** Shows the page that asks who is writing. */

@@ -17,16 +17,12 @@ final class StartCommands {
     private final List<Command> all = new ArrayList<>();
 
     /** What the commands do. */
-    record Work(Runnable startOwn, Runnable who, SeasonFolder folder, Keeping keeping) {}
+    record Work(Runnable startOwn, Runnable openAnother, Runnable who, SeasonFolder folder, Keeping keeping) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
         add("beforewego.command.new", 1, Keys.menu(KeyEvent.VK_N), work.startOwn());
-        add(
-                "beforewego.command.open",
-                1,
-                Keys.menu(KeyEvent.VK_O),
-                () -> context.choosing().logbook().ifPresent(context.opening()::open));
+        add("beforewego.command.open", 1, Keys.menu(KeyEvent.VK_O), work.openAnother());
         add("beforewego.command.sample", 1, null, context.opening()::openSample);
         recent(context);
         add("beforewego.command.import", 3, null, work.folder()::bringIn);

@@ -10,6 +10,7 @@ import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Id;
+import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.ledger.Limits;
 import witnessmark.ledger.result.Life;
@@ -39,7 +40,24 @@ final class WhichNotes {
         out.put(RunField.DRIVER, FieldReading.fine(driver(which)));
         out.put(RunField.KNOWN, FieldReading.fine(Note.of(Note.Kind.NONE)));
         out.put(RunField.DRIVER_ASKED, FieldReading.fine(Note.of(Note.Kind.NONE)));
+        plannedDay(which, out);
         figures(which, values, out);
+    }
+
+    /** A run of the timetable on another day than it was planned for: the timetable's time would be a wrong one. */
+    private void plannedDay(Which which, Map<RunField, FieldReading> out) {
+        PlannedRun planned = which.planned() == null
+                ? null
+                : view.facts().of(PlannedRun.class).get(which.planned());
+        if (planned != null
+                && which.day() != null
+                && !planned.day().equals(which.day())
+                && isFine(out, RunField.DATE)) {
+            Problem asked = Problem.of(ProblemKind.PLANNED_FOR_ANOTHER_DAY, planned.name(), planned.day());
+            Note note =
+                    out.getOrDefault(RunField.DATE, FieldReading.wrong(asked)).note();
+            out.put(RunField.DATE, new FieldReading(note, asked, planned.day().toString()));
+        }
     }
 
     /** Beside a figure that is fine: the limiter, what counts as an over-rev, how long a lap was. */

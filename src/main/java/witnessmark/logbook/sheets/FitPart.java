@@ -22,6 +22,7 @@ import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Position;
+import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -63,12 +64,22 @@ public final class FitPart implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         Map<SheetField, String> out = new HashMap<>();
-        out.put(SINCE, sight.today().minusDays(1).toString());
+        out.put(SINCE, day(sight).toString());
         out.put(PART, SheetWord.NEW_PART.key());
         out.put(PART_DESIGN, SheetWord.NEW_DESIGN.key());
         out.put(SINGLE_USE, SheetWord.NO.key());
         out.put(HoursSoFar.HOW, SheetWord.PART_NEW.key());
         return out;
+    }
+
+    /** Today once something ran today, as the part goes in after it; else yesterday evening, so that it takes what runs today. */
+    private static LocalDate day(SheetSight sight) {
+        LocalDate today = sight.today();
+        boolean ran = !sight.facts()
+                .of(Run.class)
+                .where(run -> run.start().day().equals(today))
+                .isEmpty();
+        return ran ? today : today.minusDays(1);
     }
 
     @Override

@@ -115,6 +115,38 @@ class RunSheetModelTest {
         assertThat(line(RunField.OUT_AT)).isEqualTo("empty: about 12:00");
     }
 
+    /** The timetable of Round 6: Race 1 on Sunday 26 July, Practice 1 the day before. */
+    @Test
+    void a_run_of_the_timetable_on_another_day_is_asked_about_and_alt_enter_takes_the_day_planned() {
+        on(SATURDAY);
+        pick(RunField.CAR, "41, engine K03");
+        pickPlanned("Race 1");
+        assertThat(line(RunField.DATE)).as("it has not been yet").isEqualTo("Planned for Sun 26 Jul 2026. Right?");
+        assertThat(level(RunField.DATE)).isEqualTo(FieldLine.Level.QUERY);
+
+        on(SATURDAY.plusDays(1));
+        pick(RunField.CAR, "41, engine K03");
+        pickPlanned("Practice 1");
+        assertThat(line(RunField.DATE)).as("the day follows").isEqualTo("yesterday");
+        put(RunField.DATE, "26 Jul");
+        assertThat(line(RunField.DATE)).isEqualTo("Planned for Sat 25 Jul 2026. Right?");
+        assertThat(model.take(RunField.DATE)).isTrue();
+        put(RunField.RUNNING, "28:20");
+        assertThat(model.reading().run().fact().start().day()).isEqualTo(SATURDAY);
+        assertThat(model.reading().run().fact().queried()).isEmpty();
+    }
+
+    private void pickPlanned(String name) {
+        model.type(
+                RunField.PLANNED,
+                model.choices(RunField.PLANNED).stream()
+                        .filter(choice -> words.choice(choice).contains(name))
+                        .map(Choice::key)
+                        .findFirst()
+                        .orElseThrow());
+        model.leave(RunField.PLANNED);
+    }
+
     @Test
     void a_needed_field_is_not_asked_for_before_somebody_saves() {
         model.leave(RunField.RUNNING);

@@ -251,6 +251,20 @@ class LogbookMadeByHandTest {
     }
 
     @Test
+    void a_part_goes_in_after_what_ran_today_and_before_it_when_nothing_did() {
+        engineInCarSince("1 Mar");
+        SheetField since = OwnLogbook.field(new FitPart(), "since");
+        assertThat(new FitPart().fresh(own.sheets.sight())).containsEntry(since, "2026-03-09");
+        fitSprings("VS-1", "9 Mar");
+        logRun("30");
+        assertThat(new FitPart().fresh(own.sheets.sight())).containsEntry(since, "2026-03-10");
+        own.save(new FitPart(), "place", "H1", "position", "valve springs", "mark", "VS-2", "part_design_name", "Other")
+                .orThrow();
+        assertThat(life("VS-1").total()).isEqualTo(HOUR / 2);
+        assertThat(life("VS-2").total()).isZero();
+    }
+
+    @Test
     void a_position_added_to_a_design_takes_a_part_and_cannot_be_added_twice() {
         addEngine("H1");
         own.save(new AddPosition(), "position_of", "Quarrow H1", "part_kind", "damper")

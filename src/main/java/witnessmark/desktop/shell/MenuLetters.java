@@ -1,0 +1,21 @@
+package witnessmark.desktop.shell;
+
+import java.awt.KeyEventDispatcher;
+import java.awt.event.KeyEvent;
+import javax.swing.MenuSelectionManager;
+
+/**
+ * A letter pressed while a menu is open chooses in the menu, and the character it types is nobody's: without this it
+ * lands in the field that the chosen command gives the focus to.
+ */
+final class MenuLetters implements KeyEventDispatcher {
+    private boolean menus;
+
+    @Override
+    public boolean dispatchKeyEvent(KeyEvent event) {
+        if (event.getID() == KeyEvent.KEY_PRESSED) {
+            menus = MenuSelectionManager.defaultManager().getSelectedPath().length > 0;
+        }
+        return event.getID() == KeyEvent.KEY_TYPED && menus;
+    }
+}

@@ -1,0 +1,61 @@
+package witnessmark.desktop.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.function.Function;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.desktop.testing.UiTest;
+
+/** Choosing by typing what a choice is called. */
+@UiTest
+class ChoiceByLettersTest {
+    private static final long SECOND = 1_000_000_000L;
+
+    private final ChoiceBox<String> choice = new ChoiceBox<>(Caption.of("Position"), Function.identity());
+    private long now = 100 * SECOND;
+
+    @BeforeEach
+    void load() {
+        choice.load(List.of("Pistons", "Inlet valves", "Valve spring caps", "Valve springs", "Vent"), "Pistons");
+    }
+
+    /** Types a letter as the drop-down does: the choice stands on what it went to. */
+    private void type(String letters) {
+        for (char letter : letters.toCharArray()) {
+            now += SECOND / 5;
+            int at = choice.startingWith(letter, now);
+            if (at >= 0) {
+                choice.combo().setSelectedIndex(at);
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "v, Valve spring caps",
+        "valve sp, Valve spring caps",
+        "valve springs, Valve springs",
+        "VALVE SPRINGS, Valve springs",
+        "ve, Vent",
+        "vv, Valve springs",
+        "vvv, Vent",
+        "vvvv, Valve spring caps",
+        "vx, Valve spring caps",
+    })
+    void letters_without_a_pause_are_one_word_and_one_letter_again_is_the_next(String letters, String chosen) {
+        type(letters);
+        assertThat(choice.chosen()).isEqualTo(chosen);
+    }
+
+    @Test
+    void after_a_pause_a_letter_begins_anew() {
+        type("v");
+        now += 2 * SECOND;
+        type("p");
+        assertThat(choice.chosen()).isEqualTo("Pistons");
+    }
+}

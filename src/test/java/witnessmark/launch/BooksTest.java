@@ -1,0 +1,87 @@
+package witnessmark.launch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.desktop.testing.MemorySettings;
+import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.JsonStories;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.sample.SampleBooks;
+import witnessmark.store.DataFolder;
+import witnessmark.store.Holder;
+import witnessmark.store.SqliteLogbookFiles;
+
+/** Which logbook the program begins with, and what it says when that one cannot be had. */
+class BooksTest {
+    @TempDir
+    Path folder;
+
+    private final MemorySettings settings = new MemorySettings();
+    private SqliteLogbookFiles files;
+    private Books books;
+
+    @BeforeEach
+    void begin() {
+        InstantSource clock = InstantSource.system();
+        files = new SqliteLogbookFiles(
+                folder.resolve("data"), clock::millis, () -> "test-device", new Holder("bench", "Ada"));
+        books = new Books(new Outside(
+                new DataFolder(folder.resolve("data")),
+                files,
+                new CsvSeasonFolders(),
+                new JsonStories(),
+                settings,
+                SampleBooks.ids(),
+                clock,
+                "Ada"));
+    }
+
+    private static List<ProblemKind> kinds(Outcome<?> outcome) {
+        return outcome.problems().stream().map(Problem::kind).toList();
+    }
+
+    @Test
+    void a_logbook_that_is_gone_is_said_to_be_and_stays_the_one_to_begin_with() throws IOException {
+        Path own = folder.resolve("ours.witness");
+        files.create(own).orThrow().close();
+        books.open(own).orThrow().desk().logbook().close();
+        Path away = Files.move(own, folder.resolve("away.witness"));
+
+        Outcome<OpenBook> first = books.first(List.of());
+        assertThat(first.didWork()).isFalse();
+        assertThat(kinds(first)).containsExactly(ProblemKind.NO_SUCH_FILE);
+        OpenBook sample = books.sampleInstead().orThrow();
+        assertThat(sample.isSample()).isTrue();
+        sample.desk().logbook().close();
+
+        Files.move(away, own);
+        OpenBook back = books.first(List.of()).orThrow();
+        assertThat(back.desk().logbook().path()).isEqualTo(own.toRealPath());
+        back.desk().logbook().close();
+    }
+
+    @Test
+    void a_file_that_is_no_logbook_and_a_word_that_is_no_file_are_each_said_to_be_none() throws IOException {
+        Path notes = Files.writeString(folder.resolve("notes.txt"), "plugs clean");
+        assertThat(kinds(books.first(List.of(notes.toString())))).containsExactly(ProblemKind.NOT_A_LOGBOOK);
+        assertThat(kinds(books.first(List.of("frobnicate")))).containsExactly(ProblemKind.NO_SUCH_FILE);
+    }
+
+    @Test
+    void the_sample_asked_for_is_what_it_begins_with_next_time() {
+        books.sample().orThrow().desk().logbook().close();
+        OpenBook again = books.first(List.of()).orThrow();
+        assertThat(again.isSample()).isTrue();
+        again.desk().logbook().close();
+    }
+}
