@@ -21,16 +21,11 @@ import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.quantity.typed.DistanceUnit;
-import witnessmark.quantity.typed.PressureUnit;
-import witnessmark.quantity.typed.TemperatureUnit;
-import witnessmark.quantity.typed.VolumeUnit;
 
 /** Logs a run through the run sheet. */
 @Command(name = "log", mixinStandardHelpOptions = true)
 final class Log implements Callable<Integer> {
-    private static final FieldUnits UNITS = new FieldUnits(
-            PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE, DistanceUnit.KILOMETRE, DayOrder.DAY_FIRST);
+    private static final FieldUnits UNITS = FieldUnits.metric(DayOrder.DAY_FIRST);
 
     @Mixin
     private Open open = new Open();

@@ -11,10 +11,6 @@ import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.RunSheet;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.quantity.typed.DistanceUnit;
-import witnessmark.quantity.typed.PressureUnit;
-import witnessmark.quantity.typed.TemperatureUnit;
-import witnessmark.quantity.typed.VolumeUnit;
 import witnessmark.sample.SampleBooks;
 
 /**
@@ -32,15 +28,7 @@ public final class SaveBench {
     public static void main(String[] args) throws Exception {
         Path folder = Files.createTempDirectory("save-bench");
         Desk desk = new SampleBooks(folder).open();
-        RunSheet sheet = new RunSheet(
-                desk,
-                SampleBooks.ids(),
-                new FieldUnits(
-                        PressureUnit.BAR,
-                        TemperatureUnit.CELSIUS,
-                        VolumeUnit.LITRE,
-                        DistanceUnit.KILOMETRE,
-                        DayOrder.DAY_FIRST));
+        RunSheet sheet = new RunSheet(desk, SampleBooks.ids(), FieldUnits.metric(DayOrder.DAY_FIRST));
         Map<RunField, String> typed = new EnumMap<>(sheet.fresh(
                 desk.view().facts().of(Car.class).named("41").orElseThrow().id()));
         double[] millis = new double[SAVES];

@@ -51,13 +51,8 @@ class CoherenceTest {
     private final Id<Fitment> fitted = story.fit(rods, engine, rodsHere, MARCH, null);
     private final Id<EngineInCar> stay = story.put(engine, car, MARCH, null);
 
-    /** Judges what is written last, or what is written again. */
     private List<Problem> problems(Id<?>... changed) {
-        List<Id<?>> ids = List.of(changed);
-        List<Entry<?>> entries = story.entries().stream()
-                .filter(entry -> ids.contains(entry.id()))
-                .toList();
-        return Coherence.forEntries(story.facts(), entries, TODAY);
+        return story.problems(TODAY, changed);
     }
 
     private static Problem problem(ProblemKind kind, Object... facts) {

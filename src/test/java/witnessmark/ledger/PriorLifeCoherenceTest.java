@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
-import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
@@ -81,13 +80,8 @@ class PriorLifeCoherenceTest {
                 .containsExactly(problem(ProblemKind.PRIOR_LIFE_OVERLAPS_RUNS, "R-1/3", APRIL, "Test 1"));
     }
 
-    /** Judges what is written last, or what is written again. */
     private List<Problem> problems(Id<?>... changed) {
-        List<Id<?>> ids = List.of(changed);
-        List<Entry<?>> entries = story.entries().stream()
-                .filter(entry -> ids.contains(entry.id()))
-                .toList();
-        return Coherence.forEntries(story.facts(), entries, TODAY);
+        return story.problems(TODAY, changed);
     }
 
     private static Problem problem(ProblemKind kind, Object... facts) {

@@ -31,6 +31,7 @@ import witnessmark.domain.Work;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.WorkResult;
 import witnessmark.domain.Zone;
+import witnessmark.outcome.Problem;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
@@ -166,5 +167,13 @@ public final class Story {
     private <F extends Fact> Id<F> next() {
         made++;
         return new Id<>(new UUID(made << 16 | 0x7000, 0x8000_0000_0000_0000L));
+    }
+
+    /** Judges these entries as they stand, as if they had been written last. */
+    List<Problem> problems(AsOf today, Id<?>... changed) {
+        List<Id<?>> ids = List.of(changed);
+        List<Entry<?>> judged =
+                entries().stream().filter(entry -> ids.contains(entry.id())).toList();
+        return Coherence.forEntries(facts(), judged, today);
     }
 }

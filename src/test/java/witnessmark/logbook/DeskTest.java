@@ -24,10 +24,6 @@ import witnessmark.outcome.Outcome;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.quantity.typed.DistanceUnit;
-import witnessmark.quantity.typed.PressureUnit;
-import witnessmark.quantity.typed.TemperatureUnit;
-import witnessmark.quantity.typed.VolumeUnit;
 import witnessmark.sample.SampleBooks;
 
 /** Writing, taking back and looking back, on the sample season and the real store. */
@@ -180,15 +176,7 @@ class DeskTest {
     }
 
     private RunSheet sheet() {
-        return new RunSheet(
-                desk,
-                SampleBooks.ids(),
-                new FieldUnits(
-                        PressureUnit.BAR,
-                        TemperatureUnit.CELSIUS,
-                        VolumeUnit.LITRE,
-                        DistanceUnit.KILOMETRE,
-                        DayOrder.DAY_FIRST));
+        return new RunSheet(desk, SampleBooks.ids(), FieldUnits.metric(DayOrder.DAY_FIRST));
     }
 
     private Outcome<Written> save(Map<RunField, String> typed) {

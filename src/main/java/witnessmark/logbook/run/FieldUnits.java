@@ -16,4 +16,10 @@ import witnessmark.quantity.typed.VolumeUnit;
  * @param days day or month first
  */
 public record FieldUnits(
-        PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume, DistanceUnit distance, DayOrder days) {}
+        PressureUnit pressure, TemperatureUnit temperature, VolumeUnit volume, DistanceUnit distance, DayOrder days) {
+    /** Bar, degrees Celsius, litres and kilometres. */
+    public static FieldUnits metric(DayOrder days) {
+        return new FieldUnits(
+                PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE, DistanceUnit.KILOMETRE, days);
+    }
+}

@@ -21,10 +21,6 @@ import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.OwnLogbook;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.quantity.typed.DistanceUnit;
-import witnessmark.quantity.typed.PressureUnit;
-import witnessmark.quantity.typed.TemperatureUnit;
-import witnessmark.quantity.typed.VolumeUnit;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
@@ -42,15 +38,7 @@ class YoungLogbookTest {
     @BeforeEach
     void begin() {
         own = new OwnLogbook(folder);
-        sheet = new RunSheet(
-                own.desk,
-                own.ids,
-                new FieldUnits(
-                        PressureUnit.BAR,
-                        TemperatureUnit.CELSIUS,
-                        VolumeUnit.LITRE,
-                        DistanceUnit.KILOMETRE,
-                        DayOrder.DAY_FIRST));
+        sheet = new RunSheet(own.desk, own.ids, FieldUnits.metric(DayOrder.DAY_FIRST));
     }
 
     @AfterEach

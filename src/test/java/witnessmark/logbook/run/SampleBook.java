@@ -15,10 +15,6 @@ import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Today;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.quantity.typed.DistanceUnit;
-import witnessmark.quantity.typed.PressureUnit;
-import witnessmark.quantity.typed.TemperatureUnit;
-import witnessmark.quantity.typed.VolumeUnit;
 
 /** The sample season on a desk, on a day of its story. */
 public final class SampleBook {
@@ -27,8 +23,7 @@ public final class SampleBook {
 
     public static final ZoneId LONDON = ZoneId.of("Europe/London");
 
-    public static final FieldUnits UNITS = new FieldUnits(
-            PressureUnit.BAR, TemperatureUnit.CELSIUS, VolumeUnit.LITRE, DistanceUnit.KILOMETRE, DayOrder.DAY_FIRST);
+    public static final FieldUnits UNITS = FieldUnits.metric(DayOrder.DAY_FIRST);
 
     private SampleBook() {}
 

@@ -27,10 +27,6 @@ import witnessmark.logbook.run.RunSheet;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.quantity.typed.DistanceUnit;
-import witnessmark.quantity.typed.PressureUnit;
-import witnessmark.quantity.typed.TemperatureUnit;
-import witnessmark.quantity.typed.VolumeUnit;
 
 /** A team makes its own logbook by sheets alone, and then logs a run. Oracle: sums done by hand in the comments. */
 class LogbookMadeByHandTest {
@@ -402,15 +398,7 @@ class LogbookMadeByHandTest {
     }
 
     private void logRun(String running) {
-        RunSheet sheet = new RunSheet(
-                own.desk,
-                own.ids,
-                new FieldUnits(
-                        PressureUnit.BAR,
-                        TemperatureUnit.CELSIUS,
-                        VolumeUnit.LITRE,
-                        DistanceUnit.KILOMETRE,
-                        DayOrder.DAY_FIRST));
+        RunSheet sheet = new RunSheet(own.desk, own.ids, FieldUnits.metric(DayOrder.DAY_FIRST));
         Id<Car> car =
                 own.desk.view().facts().of(Car.class).named("7").orElseThrow().id();
         Map<RunField, String> typed = new EnumMap<>(sheet.fresh(car));

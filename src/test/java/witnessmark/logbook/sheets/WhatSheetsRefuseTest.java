@@ -20,10 +20,6 @@ import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.quantity.typed.DistanceUnit;
-import witnessmark.quantity.typed.PressureUnit;
-import witnessmark.quantity.typed.TemperatureUnit;
-import witnessmark.quantity.typed.VolumeUnit;
 
 /** Each bad input gives its problem, beside its field, and nothing is written. */
 class WhatSheetsRefuseTest {
@@ -353,15 +349,7 @@ class WhatSheetsRefuseTest {
     }
 
     private void logRun(String running, String day, String out) {
-        RunSheet sheet = new RunSheet(
-                own.desk,
-                own.ids,
-                new FieldUnits(
-                        PressureUnit.BAR,
-                        TemperatureUnit.CELSIUS,
-                        VolumeUnit.LITRE,
-                        DistanceUnit.KILOMETRE,
-                        DayOrder.DAY_FIRST));
+        RunSheet sheet = new RunSheet(own.desk, own.ids, FieldUnits.metric(DayOrder.DAY_FIRST));
         Map<RunField, String> typed = new EnumMap<>(sheet.fresh(
                 own.desk.view().facts().of(Car.class).named("7").orElseThrow().id()));
         typed.put(RunField.RUNNING, running);
