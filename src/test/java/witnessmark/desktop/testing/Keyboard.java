@@ -1,7 +1,6 @@
 package witnessmark.desktop.testing;
 
 import java.awt.Component;
-import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 
 /** Keys going to whatever has the focus, in a window that is showing. Event thread only. */
@@ -35,13 +34,9 @@ public final class Keyboard {
         return this;
     }
 
-    /** What has the focus. @throws AssertionError if nothing has */
+    /** What has the focus, once something has. @throws AssertionError if nothing gets it */
     public static Component owner() {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (owner == null) {
-            throw new AssertionError("nothing has the focus");
-        }
-        return owner;
+        return Focus.awaitAny();
     }
 
     private static void send(int id, int code, int modifiers, char c) {
