@@ -25,6 +25,9 @@ import witnessmark.outcome.ProblemKind;
  * its end is left out as a whole.
  */
 final class FileRows<F extends Fact> {
+    /** The parser tells faults apart only in its message. */
+    private static final Pattern QUOTES = Pattern.compile("quote");
+
     private static final Pattern LINE = Pattern.compile("line (\\d{1,15})");
 
     private final RecordType<F> type;
@@ -53,13 +56,35 @@ final class FileRows<F extends Fact> {
 
     /** The rows that could be read; none when the file is left out. */
     List<Row> read() {
+        if (readsToItsEnd()) {
+            return rows;
+        }
+        reading.leftOut().table(type.kind());
+        return List.of();
+    }
+
+    private boolean readsToItsEnd() {
         try {
             TextLook look = look();
-            return look != null && parse() && isWhole(look) ? rows : List.of();
-        } catch (CsvParseException | UncheckedIOException | IOException e) {
-            String said = String.valueOf(e.getMessage());
-            problems.at(line(said), null, ProblemKind.CANNOT_READ_FILE, type.file(), said);
-            return List.of();
+            return look != null && parse() && isWhole(look);
+        } catch (CsvParseException e) {
+            torn(String.valueOf(e.getMessage()));
+        } catch (UncheckedIOException | IOException e) {
+            problems.at(lastLine, null, ProblemKind.CANNOT_READ_FILE, type.file(), ReadFailure.words(e));
+        }
+        return false;
+    }
+
+    private void torn(String said) {
+        if (QUOTES.matcher(said).find()) {
+            problems.at(line(said), null, ProblemKind.QUOTES_ASTRAY, type.file());
+        } else {
+            problems.at(
+                    line(said),
+                    null,
+                    ProblemKind.CANNOT_READ_FILE,
+                    type.file(),
+                    "the row there is longer than any row of a table");
         }
     }
 

@@ -50,8 +50,7 @@ final class FolderReader {
         try {
             tables = tables();
         } catch (IOException | DirectoryIteratorException e) {
-            return Outcome.didNot(
-                    Problem.of(ProblemKind.CANNOT_READ_FILE, folder.toString(), String.valueOf(e.getMessage())));
+            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, folder.toString(), ReadFailure.words(e)));
         }
         if (Files.exists(folder.resolve(SeasonIndex.FILE))) {
             return SeasonIndex.read(folder, problems).then(index -> read(tables, index.rows()));
@@ -69,17 +68,34 @@ final class FolderReader {
             }
         }
         for (RecordType<?> type : RecordTypes.all()) {
-            boolean listed = stated == null ? tables.contains(type.file()) : stated.containsKey(type.file());
-            if (listed && !problems.full()) {
+            boolean there = tables.contains(type.file());
+            boolean listed = stated == null ? there : stated.containsKey(type.file());
+            if (!listed) {
+                unlisted(type, there);
+            } else if (!problems.full()) {
                 problems.beginFile(type.file());
-                if (tables.contains(type.file())) {
+                if (there) {
                     read(type, stated == null ? null : stated.get(type.file()));
                 } else {
                     problems.inFile(ProblemKind.FILE_MISSING, type.file());
+                    reading.leftOut().table(type.kind());
                 }
             }
         }
-        return problems.outcome(List.copyOf(reading.toWrite()));
+        for (String missed : reading.leftOut().missed()) {
+            problems.beginFile(missed);
+            problems.inFile(ProblemKind.FILE_MISSING, missed);
+        }
+        return problems.outcome(
+                List.copyOf(reading.toWrite()), reading.leftOut().counted());
+    }
+
+    private void unlisted(RecordType<?> type, boolean there) {
+        if (there) {
+            reading.leftOut().table(type.kind());
+        } else if (reading.known().of(type.kind()).size() == 0) {
+            reading.leftOut().absent(type.kind());
+        }
     }
 
     private <F extends Fact> void read(RecordType<F> type, @Nullable Integer stated) {

@@ -42,6 +42,12 @@ final class MomentText {
         return Moment.parse(text);
     }
 
+    /** Whether only a zone is missing to read it. */
+    static boolean lacksZone(String text, @Nullable ZoneId day, @Nullable ZoneId wallClock) {
+        return (day == null && DAY.matcher(text).matches())
+                || (wallClock == null && WALL_CLOCK.matcher(text).matches());
+    }
+
     private static ZoneId known(@Nullable ZoneId zone) {
         if (zone == null) {
             throw new DateTimeException("no zone is known");

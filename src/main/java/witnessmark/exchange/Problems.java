@@ -33,6 +33,16 @@ final class Problems {
         }
     }
 
+    /**
+     * A row turned out to wait for another: what it names and nobody has is then no fault of its own.
+     *
+     * @param before how many problems there were before the row
+     */
+    void forgiveUnknown(int before) {
+        found.subList(Math.min(before, found.size()), found.size())
+                .removeIf(problem -> problem.kind() == ProblemKind.REFERENCE_UNKNOWN);
+    }
+
     int count() {
         return found.size();
     }
@@ -47,13 +57,19 @@ final class Problems {
         return found.size() >= Limits.PROBLEMS;
     }
 
-    /** Worked, worked except for these problems, or did not because there are too many of them. */
-    <T> Outcome<T> outcome(T value) {
+    /**
+     * Worked, worked except for these problems, or did not because there are too many of them.
+     *
+     * @param waiting the rows that wait, told after what they wait for
+     */
+    <T> Outcome<T> outcome(T value, List<Problem> waiting) {
         sortFile();
         if (full()) {
             return Outcome.didNot(found);
         }
-        return found.isEmpty() ? Outcome.worked(value) : new Outcome.WorkedExcept<>(value, found);
+        List<Problem> all = new ArrayList<>(found);
+        all.addAll(waiting);
+        return all.isEmpty() ? Outcome.worked(value) : new Outcome.WorkedExcept<>(value, all);
     }
 
     private void sortFile() {

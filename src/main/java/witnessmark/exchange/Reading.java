@@ -22,6 +22,7 @@ final class Reading {
     private final Facts known;
     private final Supplier<UUID> newId;
     private final Problems problems = new Problems();
+    private final LeftOut leftOut = new LeftOut();
     private final Map<Class<? extends Fact>, NameIndex> names = new HashMap<>();
     private final Map<Class<? extends Fact>, Set<UUID>> ofFolder = new HashMap<>();
     private final List<Entry<?>> toWrite = new ArrayList<>();
@@ -46,6 +47,10 @@ final class Reading {
 
     Problems problems() {
         return problems;
+    }
+
+    LeftOut leftOut() {
+        return leftOut;
     }
 
     UUID newId() {

@@ -3,16 +3,20 @@ package witnessmark.exchange;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
 import witnessmark.domain.Standing;
+import witnessmark.domain.Team;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.outcome.ProblemKind;
@@ -52,7 +56,7 @@ final class RowReader<F extends Fact> {
 
     /** A row while it is read. */
     private record Fields<F extends Fact>(
-            long line, List<String> texts, @Nullable Entry<F> known, Map<Integer, String> own) {
+            long line, List<String> texts, @Nullable Entry<F> known, Map<Integer, String> own, Set<String> causes) {
         @Nullable
         String at(int place) {
             return place < 0 ? null : texts.get(place);
@@ -71,30 +75,58 @@ final class RowReader<F extends Fact> {
         int before = reading.problems().count();
         if (texts.size() != heading.width()) {
             reading.problems().at(line, null, ProblemKind.ROW_LENGTH, texts.size(), heading.width());
+            reading.leftOut().row(type.kind(), names(texts), type.file());
             return null;
         }
         UUID given = id(line, texts);
         Entry<F> known = given == null
                 ? null
                 : reading.known().of(type.kind()).find(new Id<>(given)).orElse(null);
-        Fields<F> fields = new Fields<>(line, texts, known, new HashMap<>());
+        Fields<F> fields = new Fields<>(line, texts, known, new HashMap<>(), new LinkedHashSet<>());
         @Nullable Object[] values = values(fields);
         Standing standing = standing(fields);
         String because = fields.at(struckBecause);
         if (because == null && known != null) {
             because = known.struckBecause();
         }
-        return reading.problems().countedSince(before)
-                ? null
-                : new Row(
-                        line,
-                        label(fields),
-                        given == null ? reading.newId() : given,
-                        given != null,
-                        values,
-                        fields.own(),
-                        standing,
-                        because == null || because.isEmpty() ? null : because);
+        if (isLeftOut(fields, before)) {
+            return null;
+        }
+        return new Row(
+                line,
+                label(fields),
+                given == null ? reading.newId() : given,
+                given != null,
+                values,
+                fields.own(),
+                standing,
+                because == null || because.isEmpty() ? null : because);
+    }
+
+    /** Whether a row has a fault of its own or waits for what is left out; both are noted. */
+    private boolean isLeftOut(Fields<F> fields, int before) {
+        if (fields.causes().isEmpty() && !reading.problems().countedSince(before)) {
+            return false;
+        }
+        String cause = type.file();
+        if (!fields.causes().isEmpty()) {
+            cause = fields.causes().iterator().next();
+            reading.problems().forgiveUnknown(before);
+            if (!reading.problems().countedSince(before)) {
+                reading.leftOut().waits(type.file(), cause);
+            }
+        }
+        reading.leftOut().row(type.kind(), names(fields.texts()), cause);
+        return true;
+    }
+
+    /** What other rows may call a row that is left out. */
+    private List<String> names(List<String> texts) {
+        return Stream.concat(Stream.of(Heading.ID), Sameness.NAME_HEADINGS.stream())
+                .map(heading::place)
+                .filter(place -> place >= 0 && place < texts.size())
+                .map(texts::get)
+                .toList();
     }
 
     private @Nullable Object[] values(Fields<F> fields) {
@@ -158,7 +190,8 @@ final class RowReader<F extends Fact> {
             }
             return null;
         }
-        UUID id = References.resolve(reading.names(target), component, target, fields.line(), text, reading.problems());
+        UUID id = References.resolve(
+                reading.names(target), component, target, fields.line(), text, reading, fields.causes()::add);
         return id == null ? null : new Id<>(id);
     }
 
@@ -167,6 +200,13 @@ final class RowReader<F extends Fact> {
         String text = fields.at(places[i]);
         if (text == null) {
             return fields.kept(component);
+        }
+        if (MomentText.lacksZone(text.strip(), reading.teamZone(), wallClock)) {
+            String cause = reading.leftOut().causeOf(Team.class, "");
+            if (cause != null) {
+                fields.causes().add(cause);
+                return null;
+            }
         }
         return text.isBlank() && component.nullable()
                 ? null

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
@@ -95,12 +96,14 @@ final class Settling<F extends Fact> {
         }
         F fact = fact(row, row.values());
         if (fact == null) {
+            leaveOut(row, type.file());
             return;
         }
         if (row.standing() == Standing.IN_FORCE) {
             String name = sameness.uniqueName(fact);
             if (name != null && !sameness.claim(name)) {
                 problems.at(row.line(), sameness.nameHeading(), ProblemKind.DUPLICATE, Limits.shown(name));
+                leaveOut(row, type.file());
                 return;
             }
         }
@@ -142,17 +145,32 @@ final class Settling<F extends Fact> {
     }
 
     private boolean findOwn(Draft<F> draft, NameIndex names) {
-        boolean all = true;
-        for (Map.Entry<Integer, String> own : draft.row.own().entrySet()) {
+        Row row = draft.row;
+        int before = problems.count();
+        Set<String> causes = new LinkedHashSet<>();
+        for (Map.Entry<Integer, String> own : row.own().entrySet()) {
             Component component = type.components().get(own.getKey());
-            UUID id = References.resolve(names, component, type.kind(), draft.row.line(), own.getValue(), problems);
-            if (id == null) {
-                all = false;
-            } else {
+            UUID id =
+                    References.resolve(names, component, type.kind(), row.line(), own.getValue(), reading, causes::add);
+            if (id != null) {
                 draft.own.put(own.getKey(), id);
             }
         }
-        return all;
+        if (draft.own.size() == row.own().size()) {
+            return true;
+        }
+        boolean ownFault = problems.countedSince(before);
+        String cause =
+                ownFault || causes.isEmpty() ? type.file() : causes.iterator().next();
+        if (!ownFault) {
+            reading.leftOut().waits(type.file(), cause);
+        }
+        leaveOut(row, cause);
+        return false;
+    }
+
+    private void leaveOut(Row row, String cause) {
+        reading.leftOut().row(type.kind(), List.of(row.id().toString(), row.label()), cause);
     }
 
     private void hold(Draft<F> draft) {
@@ -174,15 +192,16 @@ final class Settling<F extends Fact> {
         for (Map.Entry<Integer, UUID> own : draft.own.entrySet()) {
             UUID target = settledId(own.getValue());
             if (target == null) {
-                Component component = type.components().get(own.getKey());
-                String text = row.own().getOrDefault(own.getKey(), "");
-                References.unknown(component, type.kind(), row.line(), text, problems);
+                // that row has its own problem already
+                reading.leftOut().waits(type.file(), type.file());
+                leaveOut(row, type.file());
                 return;
             }
             values[own.getKey()] = new Id<F>(target);
         }
         F fact = fact(row, values);
         if (fact == null) {
+            leaveOut(row, type.file());
             return;
         }
         Entry<F> wanted = new Entry<>(new Id<>(row.id()), fact, row.standing(), row.struckBecause(), 1);
@@ -200,6 +219,7 @@ final class Settling<F extends Fact> {
                     ProblemKind.NAME_TAKEN,
                     type.name(),
                     Limits.shown(String.valueOf(fact.knownAs())));
+            leaveOut(row, type.file());
         } else {
             long rev = known == null ? 1 : known.rev() + 1;
             take(draft, row.id(), new Entry<>(wanted.id(), fact, wanted.standing(), wanted.struckBecause(), rev));

@@ -7,8 +7,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
@@ -21,6 +23,7 @@ import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /**
  * Takes a season folder into the logbook in one change. Nothing is taken when a row is bad, unless the user says that
@@ -32,11 +35,13 @@ public final class ImportSeason {
      *
      * @param entries what would be written: every good row that the logbook does not have already
      * @param problems what stops or is queried, each with its place
+     * @param unread the tables of which no row could be read, in the order of their problems
      */
-    public record Reading(List<Entry<?>> entries, List<Problem> problems) {
+    public record Reading(List<Entry<?>> entries, List<Problem> problems, List<String> unread) {
         public Reading {
             entries = List.copyOf(entries);
             problems = List.copyOf(problems);
+            unread = List.copyOf(unread);
         }
 
         /** Whether a row was left out. */
@@ -67,7 +72,23 @@ public final class ImportSeason {
             return Outcome.didNot(read.problems());
         }
         List<Problem> problems = new ArrayList<>(read.problems());
-        return Outcome.worked(new Reading(coherent(known, read.orThrow(), today, places, problems), problems));
+        List<String> unread = unread(problems, places);
+        return Outcome.worked(new Reading(coherent(known, read.orThrow(), today, places, problems), problems, unread));
+    }
+
+    /** A table with a fault, of which no row has a place, was not read. Rows that only wait are no fault of theirs. */
+    private static List<String> unread(List<Problem> problems, Map<UUID, Place> places) {
+        Set<String> readAtAll = places.values().stream().map(Place::file).collect(Collectors.toSet());
+        return problems.stream()
+                .filter(problem -> problem.kind() != ProblemKind.ROWS_WAIT)
+                .map(Problem::place)
+                .filter(Objects::nonNull)
+                .map(Place::file)
+                .filter(file ->
+                        RecordTypes.all().stream().anyMatch(type -> type.file().equals(file)))
+                .filter(file -> !readAtAll.contains(file))
+                .distinct()
+                .toList();
     }
 
     /** Leaves out what contradicts something, and what refers to what was left out, until nothing does. */

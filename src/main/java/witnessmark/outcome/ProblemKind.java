@@ -92,12 +92,16 @@ public enum ProblemKind {
     COLUMN_UNKNOWN(1, true),
     /** column heading. */
     COLUMN_MISSING(1, true),
+    /** file: the rows cannot be told apart from there on, since a quotation mark is missing or one too many. */
+    QUOTES_ASTRAY(1, true),
     /** fields found, fields expected. */
     ROW_LENGTH(2, true),
     /** column heading, text, form expected. */
     VALUE_UNREADABLE(3, true),
     /** column heading, text, kind of record looked for. */
     REFERENCE_UNKNOWN(3, true),
+    /** how many rows, file: they name what is left out of that file, and nothing else is wrong with them. */
+    ROWS_WAIT(2, true),
     /** id or name. */
     DUPLICATE(1, true),
     /** rows found, rows stated: the file ends before all that was written to it. */

@@ -24,10 +24,12 @@ final class FactWords {
     /** Texts longer than this are cut in a sentence; what was typed stays whole where it was typed. */
     private static final int LONGEST = 120;
 
+    private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
 
     FactWords(Texts texts, Measures measures) {
+        this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
     }
@@ -40,6 +42,9 @@ final class FactWords {
      * @param fact its value
      */
     String word(ProblemKind kind, int index, Object fact) {
+        if (kind == ProblemKind.ROWS_WAIT && index == 0 && fact instanceof Number) {
+            return texts.get("problems.rows_wait", fact);
+        }
         if (fact instanceof Collection<?> several) {
             var words = several.stream().map(each -> word(kind, index, each)).toList();
             return kind == ProblemKind.CANNOT_READ ? measures.any(words) : measures.all(words);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static witnessmark.outcome.ProblemKind.DUPLICATE;
 import static witnessmark.outcome.ProblemKind.REFERENCE_UNKNOWN;
 import static witnessmark.outcome.ProblemKind.REFUSED_BY_LOGBOOK;
+import static witnessmark.outcome.ProblemKind.ROWS_WAIT;
 import static witnessmark.outcome.ProblemKind.TWO_READINGS;
 import static witnessmark.outcome.ProblemKind.VALUE_UNREADABLE;
 
@@ -76,11 +77,7 @@ class BadRowTest extends ReadingTest {
                 problem("team.csv", 2, "zone", VALUE_UNREADABLE, "zone", "London", "Europe/London"),
                 problem("positions.csv", 4, "needed", VALUE_UNREADABLE, "needed", "perhaps", "yes or no"),
                 problem("parts.csv", 2, "bought_on", VALUE_UNREADABLE, "bought_on", "2.11.2025", "2026-07-05"),
-                problem("prior-lives.csv", 2, "part", REFERENCE_UNKNOWN, "part", "RS-03", "part"),
-                problem("fitments.csv", 2, "part", REFERENCE_UNKNOWN, "part", "RS-03", "part"),
-                problem("works.csv", 2, "part", REFERENCE_UNKNOWN, "part", "RS-03", "part"),
                 problem("timetables.csv", 3, "out", VALUE_UNREADABLE, "out", "half past nine", "15:00"),
-                problem("missed-runs.csv", 2, "planned", REFERENCE_UNKNOWN, "planned", "Away/Race 1", "planned_run"),
                 problem(
                         "limits.csv",
                         2,
@@ -90,7 +87,11 @@ class BadRowTest extends ReadingTest {
                         "hours",
                         "running, loaded, high speed, distance, laps, race starts, engine starts, heat cycles, pulls,"
                                 + " over-revs"),
-                problem("limits.csv", 2, "amount", VALUE_UNREADABLE, "amount", "12 h", "46332000"));
+                problem("limits.csv", 2, "amount", VALUE_UNREADABLE, "amount", "12 h", "46332000"),
+                waiting("prior-lives.csv", 1, "parts.csv"),
+                waiting("fitments.csv", 1, "parts.csv"),
+                waiting("works.csv", 1, "parts.csv"),
+                waiting("missed-runs.csv", 1, "timetables.csv"));
     }
 
     @Test
@@ -193,37 +194,46 @@ class BadRowTest extends ReadingTest {
     }
 
     @Test
-    void rows_that_refer_to_a_row_left_out_are_left_out_too() {
+    void rows_that_refer_to_a_row_left_out_wait_for_it_and_are_counted_by_file() {
+        String designs = "engine-designs.csv";
         assertRead(
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
                 rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
-                unknown("positions.csv", 2, "design", "Four 16", "engine_design"),
-                unknown("positions.csv", 3, "design", "Four 16", "engine_design"),
-                unknown("engines.csv", 2, "design", "Four 16", "engine_design"),
-                unknown("engines.csv", 3, "design", "Four 16", "engine_design"),
-                unknown("engines.csv", 4, "design", "Four 16", "engine_design"),
-                unknown("engines-in-cars.csv", 2, "engine", Folders.id(10), "engine"),
-                unknown("builds.csv", 2, "engine", "K05", "engine"),
-                unknown("fitments.csv", 2, "engine", "K05", "engine"),
-                unknown("fitments.csv", 2, "position", "Four 16/rods", "position"),
-                unknown("fitments.csv", 2, "build_in", "K05/1", "build"),
-                unknown("entries.csv", 2, "engine", "K05", "engine"),
-                unknown("runs.csv", 2, "engine", "K05", "engine"),
-                unknown("runs.csv", 4, "engine", "K05", "engine"),
-                unknown("runs.csv", 5, "engine", "K05", "engine"),
-                unknown("missed-runs.csv", 2, "engine", "K05", "engine"),
-                unknown("told-running.csv", 2, "engine", "K05", "engine"),
-                unknown("limits.csv", 2, "design", "Four 16", "engine_design"));
+                waiting("positions.csv", 2, designs),
+                waiting("engines.csv", 3, designs),
+                waiting("engines-in-cars.csv", 1, designs),
+                waiting("builds.csv", 1, designs),
+                waiting("fitments.csv", 1, designs),
+                waiting("entries.csv", 1, designs),
+                waiting("runs.csv", 3, designs),
+                waiting("missed-runs.csv", 1, designs),
+                waiting("told-running.csv", 1, designs),
+                waiting("limits.csv", 1, designs));
     }
 
     @Test
-    void rows_that_refer_to_a_row_of_their_own_table_that_is_left_out_are_left_out_too() {
+    void rows_that_refer_to_a_row_of_their_own_table_that_is_left_out_wait_for_it_too() {
         assertRead(
                 SeasonText.small().cell("runs.csv", 1, "running_s", "?"),
                 rows(30, 32),
                 problem("runs.csv", 2, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
-                unknown("runs.csv", 5, "perhaps_same", Folders.id(30), "run"));
+                waiting("runs.csv", 1, "runs.csv"));
+    }
+
+    @Test
+    void a_row_with_a_fault_of_its_own_is_named_though_it_waits_as_well() {
+        assertRead(
+                SeasonText.small().cell("engines.csv", 2, "design", "nothing").cell("runs.csv", 2, "running_s", "?"),
+                rows(11, 22, 23, 29, 30, 31, 32, 33, 34),
+                problem("engines.csv", 3, "design", REFERENCE_UNKNOWN, "design", "nothing", "engine_design"),
+                problem("runs.csv", 4, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
+                waiting("builds.csv", 1, "engines.csv"),
+                waiting("fitments.csv", 1, "engines.csv"),
+                waiting("entries.csv", 1, "engines.csv"),
+                waiting("runs.csv", 2, "engines.csv"),
+                waiting("missed-runs.csv", 1, "engines.csv"),
+                waiting("told-running.csv", 1, "engines.csv"));
     }
 
     @Test
@@ -243,6 +253,10 @@ class BadRowTest extends ReadingTest {
         assertThat(read(SeasonText.small().cell("runs.csv", 2, "laps", "9".repeat(900_000)))
                         .problems())
                 .containsExactly(problem("runs.csv", 4, "laps", VALUE_UNREADABLE, "laps", "9".repeat(200) + "…", "12"));
+    }
+
+    private static Problem waiting(String file, int rows, String cause) {
+        return problem(file, 0, null, ROWS_WAIT, rows, cause);
     }
 
     private static Problem unknown(String file, long line, String column, String text, String kind) {

@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static witnessmark.outcome.ProblemKind.COLUMN_MISSING;
 import static witnessmark.outcome.ProblemKind.COLUMN_UNKNOWN;
 import static witnessmark.outcome.ProblemKind.DUPLICATE;
+import static witnessmark.outcome.ProblemKind.FILE_MISSING;
 import static witnessmark.outcome.ProblemKind.FILE_UNKNOWN;
-import static witnessmark.outcome.ProblemKind.VALUE_UNREADABLE;
+import static witnessmark.outcome.ProblemKind.ROWS_WAIT;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -132,14 +133,9 @@ class HandMadeTest extends ReadingTest {
         assertThat(read.of(Work.class).all().get(0).fact().at())
                 .isEqualTo(Moment.parse("2026-01-28T23:59:59.999+01:00[Europe/Rome]"));
         assertThat(folders.read(works.in(place.resolve("works")), Facts.none()).problems())
-                .containsExactly(problem(
-                        "works.csv",
-                        2,
-                        "at",
-                        VALUE_UNREADABLE,
-                        "at",
-                        "2026-01-28",
-                        "2026-07-05T15:00:00+01:00[Europe/London]"));
+                .containsExactly(
+                        problem("team.csv", 0, null, FILE_MISSING, "team.csv"),
+                        problem("works.csv", 0, null, ROWS_WAIT, 1, "team.csv"));
     }
 
     @Test

@@ -3,7 +3,7 @@ package witnessmark.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static witnessmark.outcome.ProblemKind.ANOTHER_TEAM;
 import static witnessmark.outcome.ProblemKind.NAME_TAKEN;
-import static witnessmark.outcome.ProblemKind.REFERENCE_UNKNOWN;
+import static witnessmark.outcome.ProblemKind.ROWS_WAIT;
 import static witnessmark.outcome.ProblemKind.VALUE_UNREADABLE;
 
 import java.util.List;
@@ -180,7 +180,7 @@ class ReadIntoLogbookTest extends ReadingTest {
         assertThat(read.problems())
                 .containsExactly(
                         problem("engines.csv", 2, "number", NAME_TAKEN, "engine", "K05"),
-                        problem("entries.csv", 2, "engine", REFERENCE_UNKNOWN, "engine", foreign, "engine"));
+                        problem("entries.csv", 0, null, ROWS_WAIT, 1, "engines.csv"));
         assertThat(read.orThrow()).isEmpty();
     }
 

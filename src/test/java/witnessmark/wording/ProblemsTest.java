@@ -86,6 +86,7 @@ class ProblemsTest {
                 "problems.three_parts",
                 "problems.two_parts",
                 "problems.placed",
+                "problems.rows_wait",
                 "problems.place.row",
                 "problems.place.column",
                 "problems.place.both"));

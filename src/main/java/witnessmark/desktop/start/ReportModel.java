@@ -68,6 +68,9 @@ final class ReportModel {
     String verdict(ImportSeason.Reading reading) {
         long stops = reading.problems().stream().filter(Problem::stops).count();
         long queries = reading.problems().size() - stops;
+        if (!reading.unread().isEmpty()) {
+            return texts.get("beforewego.import.unread", measures.all(reading.unread()));
+        }
         if (stops > 0) {
             return texts.get("beforewego.import.bad", stops, queries);
         }

@@ -55,16 +55,24 @@ final class SeasonFolder {
         reports.say("beforewego.import.read");
     }
 
+    /** The main one is last: mending comes before taking what is good when nothing of a table could be read. */
     private List<JButton> ways(Path folder, ImportSeason.Reading reading) {
         List<JButton> ways = new ArrayList<>();
         ways.add(reports.way("beforewego.import.leave", reports::dismiss));
-        if (reading.entries().isEmpty()) {
-            return ways;
+        Runnable take = () -> take(folder, reading);
+        if (!reading.stops()) {
+            if (!reading.entries().isEmpty()) {
+                ways.add(reports.main("beforewego.import.takeAll", take));
+            }
+        } else if (reading.unread().isEmpty() && !reading.entries().isEmpty()) {
+            ways.add(reports.way("beforewego.import.again", () -> read(folder)));
+            ways.add(reports.main("beforewego.import.takeGood", take));
+        } else {
+            if (!reading.entries().isEmpty()) {
+                ways.add(reports.way("beforewego.import.takeGood", take));
+            }
+            ways.add(reports.main("beforewego.import.again", () -> read(folder)));
         }
-        ways.add(
-                reading.stops()
-                        ? reports.main("beforewego.import.takeGood", () -> take(folder, reading))
-                        : reports.main("beforewego.import.takeAll", () -> take(folder, reading)));
         return ways;
     }
 

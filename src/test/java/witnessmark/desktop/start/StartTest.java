@@ -2,6 +2,7 @@ package witnessmark.desktop.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
@@ -136,6 +138,34 @@ class StartTest {
         assertThat(window.opened).containsExactly("undo");
         assertThat(window.logbook.undoable())
                 .hasValueSatisfying(done -> assertThat(done.why()).isEqualTo("bringing in spoiled"));
+    }
+
+    @Test
+    void bad_rows_leave_taking_the_good_ones_as_the_main_button() throws IOException {
+        window.answer = spoiled();
+        window.perform("import");
+        assertThat(isMain("Take the good rows")).isTrue();
+        assertThat(isMain("Read again")).isFalse();
+    }
+
+    @Test
+    void a_missing_table_makes_reading_again_the_main_button_and_a_mended_folder_is_read_whole() throws IOException {
+        Path spoiled = spoiled();
+        Path aside = folder.resolve("told-running.csv");
+        Files.move(spoiled.resolve("told-running.csv"), aside);
+        window.answer = spoiled;
+        window.perform("import");
+        assertThat(window.said()).contains("Nothing of told-running.csv could be read.");
+        assertThat(isMain("Read again")).isTrue();
+        assertThat(isMain("Take the good rows")).isFalse();
+        Files.move(aside, spoiled.resolve("told-running.csv"));
+        window.press("Read again");
+        assertThat(window.said()).doesNotContain("told-running.csv");
+        assertThat(isMain("Take the good rows")).isTrue();
+    }
+
+    private boolean isMain(String button) {
+        return Styles.MAIN.equals(window.ui().button(button).getClientProperty(FlatClientProperties.STYLE_CLASS));
     }
 
     @Test
