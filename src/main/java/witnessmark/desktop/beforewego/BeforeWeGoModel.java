@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.domain.Run;
+import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.LimitState;
 import witnessmark.logbook.standing.LastOut;
 import witnessmark.logbook.standing.LifeMoved;
@@ -16,6 +17,7 @@ import witnessmark.logbook.standing.PartCount;
 import witnessmark.logbook.standing.Standing;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
@@ -71,6 +73,14 @@ public final class BeforeWeGoModel {
         List<BoardLine.Figure> figures = new ArrayList<>();
         if (!next.running()) {
             figures.add(figure(next.days(), "beforewego.board.days"));
+        }
+        if (next.cars() == 0) {
+            figures.add(new BoardLine.Figure(
+                    texts.get("beforewego.board.noCars"), texts.get("beforewego.board.noCars.under")));
+            if (next.timetable() > 0) {
+                figures.add(figure(next.timetable(), "beforewego.board.timetable"));
+            }
+            return new Board(next.event().name(), texts.get("beforewego.board.noEntry", under(next)), figures);
         }
         figures.add(figure(next.cars(), "beforewego.board.cars"));
         if (next.planned() > 0) {
@@ -163,23 +173,35 @@ public final class BeforeWeGoModel {
     }
 
     private OutLine moved(LifeMoved moved) {
-        String added = moved.now().lowest() == moved.now().highest()
-                ? amounts.amount(Counter.RUNNING, moved.now().total())
-                : measures.about(amounts.amount(Counter.RUNNING, moved.now().total()));
         Run first = moved.runs().get(0).fact();
         String outing = first.name().isEmpty() ? records.label(records.word(first.kind())) : first.name();
         String event = moved.event() == null ? outing : moved.event();
         return new OutLine(
-                texts.get("beforewego.moved.title", moved.number(), hoursAlone(moved.before()), added),
+                texts.get("beforewego.moved.title", moved.number(), before(moved), likely(moved.now())),
                 texts.get("beforewego.moved.event", event, moved.runs().size()),
-                texts.get(
-                        "beforewego.moved.parts",
-                        amounts.amount(Counter.RUNNING, moved.added().total()),
-                        moved.parts()),
+                texts.get("beforewego.moved.parts", likely(moved.added()), moved.parts()),
                 moved.engine().text());
     }
 
+    /** A figure without its unit, which stands behind the one after it: "about 9.00". */
+    private String before(LifeMoved moved) {
+        if (!moved.now().complete()) {
+            return measures.atLeast(hoursAlone(moved.leastBefore()));
+        }
+        String shown = hoursAlone(moved.before());
+        return moved.aboutBefore() ? measures.about(shown) : shown;
+    }
+
+    /** A life in one figure, with the word that it is not exact where it is not. */
+    private String likely(Life life) {
+        if (!life.complete()) {
+            return measures.atLeast(amounts.amount(Counter.RUNNING, life.lowest()));
+        }
+        String shown = amounts.amount(Counter.RUNNING, life.total());
+        return life.estimated() > 0 || life.toldHighest() > 0 ? measures.about(shown) : shown;
+    }
+
     private String hoursAlone(long millis) {
-        return measures.number(new witnessmark.quantity.RunningTime(millis).hours(2), 2);
+        return measures.number(new RunningTime(millis).hours(2), 2);
     }
 }

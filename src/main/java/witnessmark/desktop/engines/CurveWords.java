@@ -13,9 +13,8 @@ import witnessmark.domain.Work;
 import witnessmark.logbook.engines.Curve;
 import witnessmark.logbook.engines.EngineRow;
 import witnessmark.logbook.engines.Engines;
-import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
-import witnessmark.wording.Amounts;
+import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -24,13 +23,13 @@ import witnessmark.wording.Texts;
 final class CurveWords {
     private final Texts texts;
     private final Measures measures;
-    private final Amounts amounts;
+    private final LifeWords lives;
     private final RecordWords records;
 
     CurveWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
-        this.amounts = new Amounts(texts, measures);
+        this.lives = new LifeWords(texts, measures);
         this.records = new RecordWords(texts);
     }
 
@@ -43,12 +42,12 @@ final class CurveWords {
         }
         Drawn most = drawn.get(0);
         for (Drawn line : drawn) {
-            most = line.curve().last() > most.curve().last() ? line : most;
+            most = line.curve().last().total() > most.curve().last().total() ? line : most;
         }
         return texts.get(
                 which == Which.ENGINES ? "engines.curves.finding.engines" : "engines.curves.finding.heads",
                 most.curve().name(),
-                hours(most.curve().last()));
+                lives.life(most.curve().last()));
     }
 
     private String one(Drawn line) {
@@ -56,7 +55,7 @@ final class CurveWords {
         String key = line.skim()
                 ? set ? "engines.curves.sinceSkim" : "engines.curves.noSkim"
                 : set ? "engines.curves.sinceRebuild" : "engines.curves.noRebuild";
-        return texts.get(key, line.curve().name(), hours(line.curve().last()));
+        return texts.get(key, line.curve().name(), lives.life(line.curve().last()));
     }
 
     /** Source, days and count. */
@@ -107,11 +106,16 @@ final class CurveWords {
                 curve.name(),
                 source(step.source()),
                 measures.fullMoment(step.at()),
-                hours(step.since()));
+                since(step));
     }
 
-    String today(Curve curve, Moment end, long since) {
-        return texts.get("engines.curves.today", curve.name(), measures.date(end.day()), hours(since));
+    String today(Curve curve, Moment end) {
+        return texts.get("engines.curves.today", curve.name(), measures.date(end.day()), lives.life(curve.last()));
+    }
+
+    /** The figure of a step, with the word that it is not exact where it is not. */
+    String since(Curve.Step step) {
+        return lives.life(step.since());
     }
 
     String source(Entry<?> source) {
@@ -131,10 +135,6 @@ final class CurveWords {
     String month(YearMonth month) {
         String day = measures.shortDate(month.atDay(1));
         return month.getMonthValue() == 1 ? Integer.toString(month.getYear()) : day;
-    }
-
-    private String hours(long millis) {
-        return amounts.amount(Counter.RUNNING, millis);
     }
 
     private static boolean back(Entry<?> source) {

@@ -19,10 +19,8 @@ import witnessmark.domain.Work;
 import witnessmark.logbook.engines.Curve;
 import witnessmark.logbook.engines.EngineRow;
 import witnessmark.logbook.engines.Engines;
-import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
-import witnessmark.wording.Amounts;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -32,7 +30,6 @@ final class CurvesModel {
 
     private final Texts texts;
     private final Measures measures;
-    private final Amounts amounts;
     private final CurveWords words;
 
     /** Which lines are on the chart. */
@@ -58,7 +55,6 @@ final class CurvesModel {
     CurvesModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
-        this.amounts = new Amounts(texts, measures);
         this.words = new CurveWords(texts, measures);
     }
 
@@ -132,13 +128,13 @@ final class CurvesModel {
         for (Curve.Step step : drawn.curve().steps()) {
             dots.add(new Dot(
                     step.at().epochMillis(),
-                    step.since() / PER_HOUR,
+                    step.since().total() / PER_HOUR,
                     words.step(drawn.curve(), step),
                     step.source().id().text()));
         }
         if (!dots.isEmpty() && dots.get(dots.size() - 1).across() < end.epochMillis()) {
-            long last = drawn.curve().last();
-            dots.add(new Dot(end.epochMillis(), last / PER_HOUR, words.today(drawn.curve(), end, last), null));
+            double last = drawn.curve().last().total() / PER_HOUR;
+            dots.add(new Dot(end.epochMillis(), last, words.today(drawn.curve(), end), null));
         }
         return new Line(
                 drawn.curve().id(), words.name(drawn.curve(), drawn.skim()), Line.Path.STEP, drawn.quiet(), dots);
@@ -189,7 +185,7 @@ final class CurvesModel {
                         words.name(line.curve(), line.skim()),
                         measures.fullMoment(step.at()),
                         words.source(step.source()),
-                        amounts.amount(Counter.RUNNING, step.since())));
+                        words.since(step)));
             }
         }
         return new ChartTable(

@@ -2,6 +2,8 @@ package witnessmark.logbook.engines;
 
 import java.util.List;
 import witnessmark.domain.Entry;
+import witnessmark.ledger.result.Life;
+import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
 /**
@@ -20,13 +22,15 @@ public record Curve(String name, String id, List<Step> steps) {
      * One step.
      *
      * @param at when the entry was over
-     * @param since the likely running time since the last rebuild or skim, in milliseconds
+     * @param since the running time since the last rebuild or skim, and how well it is known
      * @param source the run, told running or life carried in that added to it; the build or skim that set it back
      */
-    public record Step(Moment at, long since, Entry<?> source) {}
+    public record Step(Moment at, Life since, Entry<?> source) {}
 
-    /** The running time as of the day looked at; 0 before anything happened. */
-    public long last() {
-        return steps.isEmpty() ? 0 : steps.get(steps.size() - 1).since();
+    /** The running time as of the day looked at; none before anything happened. */
+    public Life last() {
+        return steps.isEmpty()
+                ? Life.none(Counter.RUNNING)
+                : steps.get(steps.size() - 1).since();
     }
 }

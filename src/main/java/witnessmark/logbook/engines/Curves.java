@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.HowKnown;
 import witnessmark.domain.Part;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.Run;
@@ -21,6 +23,7 @@ import witnessmark.ledger.Limits;
 import witnessmark.ledger.result.Account;
 import witnessmark.ledger.result.Charge;
 import witnessmark.ledger.result.Counted;
+import witnessmark.ledger.result.Life;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -52,7 +55,10 @@ final class Curves {
             }
         }
         Account account = ledger.engineAccount(engine.id(), Counter.RUNNING);
-        return new Curve(engine.fact().number(), engine.id().text(), steps(account, backs));
+        return new Curve(
+                engine.fact().number(),
+                engine.id().text(),
+                steps(account, backs, since -> ledger.engineSince(engine.id(), Counter.RUNNING, since)));
     }
 
     Curve sinceSkim(Entry<Part> head) {
@@ -67,30 +73,67 @@ final class Curves {
             }
         }
         Account account = ledger.account(head.id(), Counter.RUNNING);
-        return new Curve(head.fact().mark(), head.id().text(), steps(account, backs));
+        return new Curve(
+                head.fact().mark(),
+                head.id().text(),
+                steps(account, backs, since -> ledger.since(head.id(), Counter.RUNNING, since)));
     }
 
-    private static List<Curve.Step> steps(Account account, List<SetBack> backs) {
-        record Event(Moment at, long adds, @Nullable SetBack back, Entry<?> source) {}
+    /** @param from what ran from a moment on, which tells whether all of that is written down */
+    private static List<Curve.Step> steps(Account account, List<SetBack> backs, Function<Moment, Life> from) {
+        record Event(Moment at, @Nullable Charge adds, Entry<?> source) {}
         List<Event> events = new ArrayList<>();
         for (SetBack back : backs) {
-            events.add(new Event(back.at(), 0, back, back.source()));
+            events.add(new Event(back.at(), null, back.source()));
         }
+        Moment leftOut = null;
         for (Charge charge : account.charges()) {
             boolean carriedInAfter = charge.source().fact() instanceof PriorLife
                     && backs.stream().anyMatch(back -> !back.at().isAfter(charge.at()));
-            if (charge.counted() == Counted.YES && !carriedInAfter) {
-                events.add(new Event(over(charge, backs), charge.amount(), null, charge.source()));
+            if (carriedInAfter) {
+                leftOut = charge.at();
+            } else if (charge.counted() == Counted.YES) {
+                events.add(new Event(over(charge, backs), charge, charge.source()));
             }
         }
-        events.sort(Comparator.comparing(Event::at).thenComparing(event -> event.back() == null ? 0 : 1));
+        events.sort(Comparator.comparing(Event::at).thenComparing(event -> event.adds() == null ? 0 : 1));
         List<Curve.Step> steps = new ArrayList<>();
-        long since = 0;
+        Life nothing = Life.none(Counter.RUNNING);
+        Life since = account.life().atLeast() ? atLeast(nothing) : nothing;
         for (Event event : events) {
-            since = event.back() != null ? 0 : Math.addExact(since, event.adds());
-            steps.add(new Curve.Step(event.at(), since, event.source()));
+            Charge adds = event.adds();
+            if (adds != null) {
+                since = since.plus(life(adds));
+                steps.add(new Curve.Step(event.at(), since, event.source()));
+                continue;
+            }
+            steps.add(new Curve.Step(event.at(), nothing, event.source()));
+            boolean missing = leftOut != null && !leftOut.isBefore(event.at());
+            since = missing || from.apply(event.at()).atLeast() ? atLeast(nothing) : nothing;
         }
         return steps;
+    }
+
+    private static Life atLeast(Life nothing) {
+        return new Life(nothing.counter(), 0, 0, 0, 0, 0, true, 0, 0);
+    }
+
+    private static Life life(Charge charge) {
+        int runs = charge.source().fact() instanceof PriorLife ? 0 : 1;
+        if (charge.how() == HowKnown.TOLD) {
+            return new Life(Counter.RUNNING, 0, charge.amount(), charge.lowest(), charge.highest(), 0, false, runs, 0);
+        }
+        boolean estimated = charge.how() == HowKnown.ESTIMATED;
+        return new Life(
+                Counter.RUNNING,
+                estimated ? 0 : charge.amount(),
+                0,
+                0,
+                0,
+                estimated ? charge.amount() : 0,
+                false,
+                runs,
+                0);
     }
 
     /**

@@ -59,6 +59,7 @@ final class Calendar {
                 .filter(entry -> !entry.fact().at().day().isAfter(day))
                 .count();
         int all = planned.size() * cars.size();
-        return new NextEvent(event.id(), event.fact(), day, cars.size(), all, (int) Math.min(all, run + missed));
+        return new NextEvent(
+                event.id(), event.fact(), day, cars.size(), planned.size(), all, (int) Math.min(all, run + missed));
     }
 }

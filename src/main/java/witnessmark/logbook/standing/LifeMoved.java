@@ -35,4 +35,14 @@ public record LifeMoved(
     public long before() {
         return now.total() - added.total();
     }
+
+    /** The least it had run before the outing, in milliseconds. */
+    public long leastBefore() {
+        return Math.max(0, now.lowest() - added.highest());
+    }
+
+    /** Whether any of what it had run before the outing is told or estimated, so that the figure is only likely. */
+    public boolean aboutBefore() {
+        return now.toldHighest() != added.toldHighest() || now.estimated() != added.estimated();
+    }
 }

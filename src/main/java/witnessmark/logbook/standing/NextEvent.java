@@ -13,11 +13,12 @@ import witnessmark.quantity.Moment;
  * @param id which event
  * @param event as written
  * @param day the day looked at
- * @param cars how many cars are entered
- * @param planned runs in its timetable, counted once for each car entered
+ * @param cars how many cars are entered; none when no entry is written down, which says nothing of who goes
+ * @param timetable runs in its timetable
+ * @param planned the same, counted once for each car entered
  * @param done how many of these were run or missed
  */
-public record NextEvent(Id<Event> id, Event event, LocalDate day, int cars, int planned, int done) {
+public record NextEvent(Id<Event> id, Event event, LocalDate day, int cars, int timetable, int planned, int done) {
     /** Whether it runs on the day looked at. */
     public boolean running() {
         return !day.isBefore(event.firstDay());

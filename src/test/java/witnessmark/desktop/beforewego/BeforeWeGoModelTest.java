@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Facts;
+import witnessmark.domain.PriorKind;
 import witnessmark.logbook.standing.LimitOn;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.Standing;
@@ -111,6 +113,26 @@ class BeforeWeGoModelTest {
                 .containsExactly(tuple("2", "cars"), tuple("4", "runs to go"));
     }
 
+    /** Counted in the season's tables by hand: five runs stand in the timetable of round 6, two cars are entered. */
+    @Test
+    void where_no_car_is_entered_the_board_says_so_and_counts_the_timetable_alone() {
+        Board board = MODEL.lines(SeeStanding.of(Views.of(Views.withoutEntries(sample), Views.DAY)))
+                .board();
+        assertThat(board.figures())
+                .extracting(BoardLine.Figure::value, BoardLine.Figure::words)
+                .containsExactly(tuple("16", "days"), tuple("no", "car entered"), tuple("5", "runs each"));
+        assertThat(board.under())
+                .isEqualTo("Truck leaves Fri 24 Jul, 06:00. All cars count as going. Enter cars by season folder.");
+    }
+
+    @Test
+    void what_goes_without_entries_is_every_engine_in_a_car_as_the_board_says() {
+        Standing standing = SeeStanding.of(Views.of(Views.withoutEntries(sample), Views.DAY));
+        assertThat(standing.going().stream().map(LimitOn::engine).filter(Objects::nonNull))
+                .contains("K03", "K06", "K21")
+                .doesNotContain("K05", "K22");
+    }
+
     @Test
     void the_truck_that_has_left_is_not_announced_again() {
         Board board = lines(LocalDate.of(2026, 7, 3)).board();
@@ -146,6 +168,26 @@ class BeforeWeGoModelTest {
         OutLine k03 = lines(Views.DAY).moved().get(0);
         assertThat(k03.title()).isEqualTo("K03 from 10.65 to 12.87 h");
         assertThat(k03.first()).isEqualTo("Round 5, Pellow Ridge: 5 runs");
+        assertThat(k03.second()).startsWith("Adds 2.22 h, and to the ");
+    }
+
+    /** The outing alone was timed, so that only what stands before and after it is a likely figure. */
+    @Test
+    void lives_moved_from_a_told_life_are_about_and_what_was_timed_is_not() {
+        Facts told = Views.told(sample, "K03", 9, PriorKind.TOLD);
+        OutLine k03 =
+                MODEL.lines(SeeStanding.of(Views.of(told, Views.DAY))).moved().get(0);
+        assertThat(k03.title()).isEqualTo("K03 from about 19.65 to about 21.87 h");
+        assertThat(k03.second()).startsWith("Adds 2.22 h, and to the ");
+    }
+
+    @Test
+    void lives_moved_from_a_life_nobody_knows_in_full_are_a_least() {
+        Facts unknown = Views.told(sample, "K03", 9, PriorKind.UNKNOWN);
+        OutLine k03 = MODEL.lines(SeeStanding.of(Views.of(unknown, Views.DAY)))
+                .moved()
+                .get(0);
+        assertThat(k03.title()).isEqualTo("K03 from at least 19.65 to at least 21.87 h");
         assertThat(k03.second()).startsWith("Adds 2.22 h, and to the ");
     }
 

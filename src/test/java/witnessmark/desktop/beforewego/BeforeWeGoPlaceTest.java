@@ -77,6 +77,8 @@ class BeforeWeGoPlaceTest {
         "sample, DARK, 1.0",
         "sample, LIGHT, 1.5",
         "sample, DARK, 1.5",
+        "unentered, LIGHT, 1.0",
+        "unentered, DARK, 1.5",
         "new, LIGHT, 1.0",
         "new, DARK, 1.0",
         "new, LIGHT, 1.5"
@@ -96,6 +98,7 @@ class BeforeWeGoPlaceTest {
         "sample, 1100, 700, 1.0, false",
         "sample, 1100, 700, 1.5, false",
         "sample, 1366, 768, 1.0, true",
+        "unentered, 1366, 768, 1.5, false",
         "new, 1366, 768, 1.0, false",
         "new, 1100, 700, 1.5, false",
         "new, 1366, 768, 1.0, true"
@@ -199,7 +202,11 @@ class BeforeWeGoPlaceTest {
     }
 
     private Facts facts(String book) {
-        return book.equals("sample") ? sample : Facts.none();
+        return switch (book) {
+            case "sample" -> sample;
+            case "unentered" -> Views.withoutEntries(sample);
+            default -> Facts.none();
+        };
     }
 
     private BeforeWeGoPlace place(Supplier<View> view) {
