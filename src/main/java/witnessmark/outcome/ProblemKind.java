@@ -18,6 +18,8 @@ public enum ProblemKind {
     UNUSUAL_MEANT(5, false),
     /** field name, value, allowed low, allowed high. */
     OUT_OF_RANGE(4, true),
+    /** field name, text as typed, other field, what was picked in it: one of the two cannot be meant. */
+    SAYS_OTHERWISE(4, true),
 
     // Running
     /** engine, run named, its start, its end: the runs of one engine overlap. */
@@ -54,6 +56,8 @@ public enum ProblemKind {
     FITTED_BEFORE_BOUGHT(3, true),
     /** position, place (engine or car), part there, part wanted, moment. */
     TWO_PARTS_IN_POSITION(5, true),
+    /** position, place (engine or car), part that goes in there at the moment wanted or later, when it does. */
+    FITTED_LATER(4, true),
     /** part, place it is in, place wanted, moment. */
     PART_IN_TWO_PLACES(4, true),
     /** part, place of its first use: a single-use part used twice. */

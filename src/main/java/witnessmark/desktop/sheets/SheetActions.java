@@ -38,6 +38,8 @@ final class SheetActions {
     private @Nullable SheetReading looked;
     private boolean saving;
     private String failure = "";
+    /** What was typed when the logbook refused it; null when it did not, or could not be asked. */
+    private @Nullable Map<SheetField, String> refused;
 
     SheetActions(SheetsContext context, WriteSheet writing, SheetModel model, SheetWords words) {
         this.context = context;
@@ -131,6 +133,7 @@ final class SheetActions {
             failure = String.join(
                     "\n",
                     attempt.outcome().problems().stream().map(words::sentence).toList());
+            refused = attempt.found().isEmpty() ? null : model.texts();
             model.stopped().stream().findFirst().ifPresent(stopped);
             tell();
             return;
@@ -143,6 +146,10 @@ final class SheetActions {
     }
 
     private void modelChanged() {
+        if (refused != null && !refused.equals(model.texts())) {
+            refused = null; // it was about what stood on the sheet then; what stands there now is judged anew
+            failure = "";
+        }
         if (model.reading() != looked) {
             looked = model.reading();
             if (!model.reading().entries().isEmpty()) {

@@ -117,6 +117,8 @@ final class SheetWords {
             case TWO_READINGS -> List.of(facts.get(2), facts.get(3));
             case OUT_OF_RANGE -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN -> List.of(facts.get(1));
+            case SAYS_OTHERWISE -> List.of(facts.get(3));
+            case FITTED_LATER -> List.of(facts.get(2), facts.get(3));
             default -> List.of();
         };
     }
@@ -125,10 +127,12 @@ final class SheetWords {
         return facts.stream().map(fact -> shown(field, fact)).toArray();
     }
 
-    /** Fields by their labels, so that any sentence can name them. */
+    /** Fields by their labels and choices by their words, so that any sentence can name them. */
     private Problem plain(Problem problem) {
         List<Object> facts = problem.facts().stream()
-                .map(fact -> fact instanceof SheetField field ? (Object) label(field) : fact)
+                .map(fact -> fact instanceof SheetField field
+                        ? (Object) label(field)
+                        : fact instanceof SheetWord ? named(fact) : fact)
                 .toList();
         return new Problem(problem.kind(), facts, problem.place());
     }
@@ -136,6 +140,9 @@ final class SheetWords {
     private String shown(SheetField field, Object fact) {
         if (fact instanceof SheetField other) {
             return label(other);
+        }
+        if (fact instanceof SheetWord) {
+            return named(fact);
         }
         if (fact instanceof RunningTime time) {
             return field.kind() == FieldKind.LINES ? measures.running(time) : measures.hours(time);

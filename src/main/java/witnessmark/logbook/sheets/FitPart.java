@@ -143,12 +143,7 @@ public final class FitPart implements LogSheet {
                 ? Optional.empty()
                 : Places.in(in.sight(), place, position.id(), since);
         if (place != null && position != null && since != null) {
-            in.note(
-                    POSITION,
-                    there.map(fitment -> SheetNote.of(
-                                    "comes_off",
-                                    in.sight().name(Part.class, fitment.fact().part())))
-                            .orElse(SheetNote.of("empty_position")));
+            around(in, place, position, since, there);
         }
         boolean newPart = in.is(PART, SheetWord.NEW_PART);
         @Nullable Entry<Part> spare = newPart ? null : in.chosen(PART, Part.class);
@@ -157,8 +152,7 @@ public final class FitPart implements LogSheet {
         if (place == null || position == null || since == null || !in.fine()) {
             return;
         }
-        there.ifPresent(fitment -> in.change(
-                POSITION, fitment, Places.ended(fitment.fact(), since, in.text(OFF_WHY), in.text(OFF_CONDITION))));
+        there.ifPresent(fitment -> in.change(POSITION, fitment, ended(in, fitment.fact(), since)));
         Id<Part> part;
         if (spare != null) {
             part = spare.id();
@@ -172,6 +166,43 @@ public final class FitPart implements LogSheet {
         Id<Engine> engine = place.engine() == null ? null : place.engine().id();
         @Nullable Id<Car> car = place.car() == null ? null : place.car().id();
         in.make(PART, new Fitment(part, engine, car, position.id(), since, null, null, null, "", "", false));
+    }
+
+    /** Says what comes off; a part that is written down there from then on or later is in the way. */
+    private static void around(
+            ReadSheet in,
+            Places.Place place,
+            Entry<Position> position,
+            Moment since,
+            Optional<Entry<Fitment>> there) {
+        in.note(
+                POSITION,
+                there.map(fitment -> comesOff(in, fitment.fact())).orElse(SheetNote.of("empty_position", since)));
+        Places.nextIn(in.sight(), place, position.id(), since)
+                .ifPresent(next -> in.wrong(
+                        SINCE,
+                        ProblemKind.FITTED_LATER,
+                        in.sight().name(Position.class, position.id()),
+                        place.name(),
+                        in.sight().name(Part.class, next.fact().part()),
+                        next.fact().from()));
+    }
+
+    private static SheetNote comesOff(ReadSheet in, Fitment fitment) {
+        String part = in.sight().name(Part.class, fitment.part());
+        Moment already = fitment.to();
+        return already == null ? SheetNote.of("comes_off", part) : SheetNote.of("comes_off_earlier", part, already);
+    }
+
+    /** One that came off later by what is written keeps why and how it looked, where the sheet says nothing. */
+    private static Fitment ended(ReadSheet in, Fitment fitment, Moment since) {
+        String why = in.text(OFF_WHY);
+        String condition = in.text(OFF_CONDITION);
+        return Places.ended(
+                fitment,
+                since,
+                why.isEmpty() ? fitment.why() : why,
+                condition.isEmpty() ? fitment.condition() : condition);
     }
 
     @Override

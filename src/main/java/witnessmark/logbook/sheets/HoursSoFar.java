@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
@@ -32,6 +33,9 @@ final class HoursSoFar {
     static final SheetField HIGHEST = of("hours_highest", FieldKind.HOURS);
     static final SheetField AS_OF = of("hours_as_of", FieldKind.DAY);
     static final SheetField WORDS = text("hours_words", 3);
+
+    /** Typed by hand only, never filled in. */
+    private static final List<SheetField> LOST_OTHERWISE = List.of(HOURS, LOWEST, HIGHEST, WORDS);
 
     /** What makes hours typed as known a word of mouth. */
     private static final Pattern ABOUT =
@@ -64,6 +68,11 @@ final class HoursSoFar {
         if (field.equals(HOW)) {
             return true;
         }
+        return belongs(field, typed) || isLeftOver(field, typed);
+    }
+
+    /** Whether a field goes with how the hours are known. */
+    private static boolean belongs(SheetField field, SheetTyped typed) {
         if (field.equals(HOURS)) {
             return typed.is(HOW, SheetWord.KNOWN) || typed.is(HOW, SheetWord.ABOUT);
         }
@@ -73,13 +82,38 @@ final class HoursSoFar {
         return !typed.is(HOW, SheetWord.PART_NEW);
     }
 
+    /** Whether something typed stands in a field that does not go with how the hours are known: it stays in sight. */
+    private static boolean isLeftOver(SheetField field, SheetTyped typed) {
+        return LOST_OTHERWISE.contains(field)
+                && !belongs(field, typed)
+                && !typed.text(field).isEmpty();
+    }
+
+    /** Nothing typed is dropped in silence. */
+    private static void stopAtLeftOvers(ReadSheet in) {
+        for (SheetField field : LOST_OTHERWISE) {
+            if (isLeftOver(field, in.typed())) {
+                in.wrong(field, ProblemKind.SAYS_OTHERWISE, field, in.text(field), HOW, how(in));
+            }
+        }
+    }
+
+    private static SheetWord how(ReadSheet in) {
+        return Stream.of(SheetWord.KNOWN, SheetWord.ABOUT, SheetWord.NOT_KNOWN)
+                .filter(word -> in.is(HOW, word))
+                .findFirst()
+                .orElse(SheetWord.PART_NEW);
+    }
+
     /**
      * The life carried in, or null for what is new or while something is wrong.
      *
      * @param otherwise the moment it is stated for when no day is given, or null when a day has to be
      */
     static @Nullable Life read(ReadSheet in, ReadValues values, @Nullable Moment otherwise) {
-        in.needed(HOW);
+        if (!in.needed(HOW).isEmpty()) {
+            stopAtLeftOvers(in);
+        }
         if (in.is(HOW, SheetWord.PART_NEW)) {
             return null;
         }

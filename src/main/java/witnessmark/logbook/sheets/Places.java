@@ -79,6 +79,18 @@ final class Places {
                 sight, fitment -> place.holds(fitment) && fitment.position().equals(position), at);
     }
 
+    /** What is the first to go into a position of a place at a moment or after it. */
+    static Optional<Entry<Fitment>> nextIn(SheetSight sight, Place place, Id<Position> position, Moment at) {
+        return sight
+                .facts()
+                .of(Fitment.class)
+                .where(fitment -> place.holds(fitment)
+                        && fitment.position().equals(position)
+                        && !fitment.from().isBefore(at))
+                .stream()
+                .min(Comparator.comparing(fitment -> fitment.fact().from()));
+    }
+
     /** Fitments that go on at a moment, in the order they were written. */
     static List<Entry<Fitment>> goingOn(SheetSight sight, Moment at) {
         return sight.facts().of(Fitment.class).where(fitment -> goesOn(fitment, at));

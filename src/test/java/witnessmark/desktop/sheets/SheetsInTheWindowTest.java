@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
+import javax.swing.JTextArea;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +22,7 @@ import witnessmark.desktop.testing.Contrast;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Car;
@@ -101,6 +104,40 @@ class SheetsInTheWindowTest {
             assertThat(window.ui().choice("Engine").getClientProperty("JComponent.outline"))
                     .isEqualTo("error");
         }
+    }
+
+    @Test
+    void a_refusal_goes_when_what_it_was_about_is_put_right() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            stock(window);
+            window.open("put_engine");
+            window.ui().choice("Engine").setSelectedIndex(0);
+            window.ui().choice("Car").setSelectedIndex(0);
+            window.ui().field("Since").setText("8 Mar");
+            window.ui().button("Save").doClick();
+            window.awaitIdle();
+            window.lay(1366, 768);
+            assertThat(refusals(window)).hasSize(1);
+            window.ui().field("Oil, cooler, anything else").setText("dry sump");
+            window.awaitIdle();
+            window.lay(1366, 768);
+            assertThat(window.ui().field("Since").getClientProperty("JComponent.outline"))
+                    .as("still refused under its field, judged anew")
+                    .isEqualTo("error");
+            window.ui().field("Since").setText("9 Mar");
+            window.awaitIdle();
+            window.lay(1366, 768);
+            assertThat(refusals(window)).isEmpty();
+        }
+    }
+
+    /** What the page says is not saved, and why. */
+    private static List<String> refusals(SheetsWindow window) {
+        return Stage.visible(page(window)).stream()
+                .filter(JTextArea.class::isInstance)
+                .map(area -> ((JTextArea) area).getText())
+                .filter(text -> text.contains("not saved"))
+                .toList();
     }
 
     @Test

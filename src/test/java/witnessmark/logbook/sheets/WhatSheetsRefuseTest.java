@@ -3,7 +3,9 @@ package witnessmark.logbook.sheets;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -12,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.domain.Car;
+import witnessmark.domain.Fitment;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.run.RunField;
@@ -19,6 +22,7 @@ import witnessmark.logbook.run.RunSheet;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.DayOrder;
 
 /** Each bad input gives its problem, beside its field, and nothing is written. */
@@ -83,12 +87,73 @@ class WhatSheetsRefuseTest {
     }
 
     @Test
-    void two_parts_in_a_position_when_one_is_fitted_before_the_other_was() {
-        refused(
-                new FitPart(),
-                ProblemKind.TWO_PARTS_IN_POSITION,
-                "position",
-                springs("VS-2", "part_design", "Marl spring set", "since", "1 Mar"));
+    void a_part_fitted_before_or_when_another_went_in_is_refused_until_the_day_is_after_that() {
+        for (String day : List.of("1 Mar", "2 Mar")) {
+            refused(
+                    new FitPart(),
+                    ProblemKind.FITTED_LATER,
+                    "since",
+                    springs("VS-2", "part_design", "Marl spring set", "since", day));
+        }
+        Map<SheetField, String> early = springs("VS-2", "part_design", "Marl spring set", "since", "1 Mar");
+        SheetReading read = own.sheets.read(new FitPart(), early);
+        assertThat(read.of(FitPart.POSITION).note().key()).isEqualTo("empty_position");
+        assertThat(read.of(FitPart.POSITION).note().facts())
+                .isEqualTo(List.of(Moment.endOf(LocalDate.of(2026, 3, 1), own.desk.view().zone())));
+        Map<SheetField, String> later = springs("VS-2", "part_design", "Marl spring set", "since", "3 Mar");
+        assertThat(own.sheets.save(new FitPart(), later, "by hand").didWork()).isTrue();
+    }
+
+    @Test
+    void a_part_that_came_off_later_by_what_is_written_keeps_why_when_it_comes_off_earlier() {
+        own.save(new TakeOffPart(), "place", "H1", "fitted", "VS-1", "off_when", "8 Mar", "off_reason", "soft")
+                .orThrow();
+        Map<SheetField, String> typed = springs("VS-2", "part_design", "Marl spring set", "since", "5 Mar");
+        SheetNote note = own.sheets.read(new FitPart(), typed).of(FitPart.POSITION).note();
+        assertThat(note.key()).isEqualTo("comes_off_earlier");
+        own.sheets.save(new FitPart(), typed, "by hand").orThrow();
+        assertThat(own.desk.view().facts().of(Fitment.class).where(fitment -> fitment.to() != null))
+                .singleElement()
+                .satisfies(entry -> {
+                    assertThat(entry.fact().why()).isEqualTo("soft");
+                    assertThat(java.util.Objects.requireNonNull(entry.fact().to())
+                                    .day())
+                            .isEqualTo(LocalDate.of(2026, 3, 5));
+                });
+    }
+
+    @Test
+    void hours_that_do_not_go_with_how_they_are_known_stay_in_sight_and_keep_the_sheet_from_being_saved() {
+        for (String how : List.of("not_known", "part_new")) {
+            Map<SheetField, String> typed = own.filled(
+                    new AddEngine(),
+                    "number",
+                    "H2",
+                    "design_name",
+                    "Other",
+                    "cylinders",
+                    "4",
+                    "hours_how",
+                    how,
+                    "hours",
+                    "about 9",
+                    "hours_as_of",
+                    "9 Mar");
+            SheetReading read = own.sheets.read(new AddEngine(), typed);
+            assertThat(read.asked()).contains(AddEngine.HOURS);
+            assertThat(read.of(AddEngine.HOURS).problem())
+                    .isEqualTo(Problem.of(
+                            ProblemKind.SAYS_OTHERWISE,
+                            AddEngine.HOURS,
+                            "about 9",
+                            AddEngine.HOURS_HOW,
+                            SheetWord.valueOf(how.toUpperCase(java.util.Locale.ROOT))));
+            assertThat(own.sheets.save(new AddEngine(), typed, "by hand").didWork())
+                    .isFalse();
+            typed.put(AddEngine.HOURS, "");
+            assertThat(own.sheets.read(new AddEngine(), typed).asked()).doesNotContain(AddEngine.HOURS);
+            assertThat(own.sheets.read(new AddEngine(), typed).stops()).isFalse();
+        }
     }
 
     @Test
