@@ -30,6 +30,12 @@ public enum ProblemKind {
     RUN_IN_FUTURE(2, true),
     /** running time, shortest usual, longest usual. */
     RUN_LENGTH_UNUSUAL(3, false),
+    /** running time, laps, time a lap took, shortest usual, longest usual, how many runs say so, whose: a circuit's or an engine's. */
+    PACE_UNUSUAL(7, false),
+    /** highest engine speed, speed above which it is an over-rev: none is counted. */
+    OVER_REV_NOT_COUNTED(2, false),
+    /** over-revs counted, highest engine speed, speed above which it would be one. */
+    OVER_REV_NOT_REACHED(3, false),
     /** running time: zero. */
     RUN_OF_NO_LENGTH(1, true),
     /** running time, longest that can be one run. */

@@ -164,7 +164,7 @@ final class RunWords {
         if (fact instanceof LocalDate day && kind == Note.Kind.NEXT_EVENT) {
             return measures.moment(Moment.endOf(day, ZoneOffset.UTC));
         }
-        return kind == Note.Kind.LAST_RUN ? figure(fact) : word(fact);
+        return kind == Note.Kind.LAST_RUN || kind == Note.Kind.USUAL_PACE ? figure(fact) : word(fact);
     }
 
     private String shortly(Problem problem) {

@@ -19,6 +19,8 @@ public record Note(Kind kind, List<Object> facts) {
         NOT_RECORDED_BEFORE,
         /** How many, time a lap takes by the time on the track. */
         A_LAP,
+        /** Shortest and longest time a lap usually takes, by earlier runs. */
+        USUAL_PACE,
         /** Engine, since when in the car, its life in running time since its last rebuild. */
         ENGINE_SINCE,
         /** Engine, its life in running time since its last rebuild: on the dyno. */

@@ -125,6 +125,7 @@ public final class RunSheet implements TypedRun {
         fields.put(RunField.REMARKS, FieldReading.fine(Note.of(Note.Kind.NONE)));
         if (running != null) {
             PartsOfRunning.check(running, values, fields);
+            new UsualPace(before(view), which).check(running, values, fields);
         }
         if (running == null || which.engine() == null || which.start() == null) {
             return new RunReading(fields, null, List.of());

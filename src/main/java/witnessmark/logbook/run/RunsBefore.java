@@ -52,11 +52,14 @@ final class RunsBefore {
 
     /** What the last runs of an engine on the track read, newest first, where they read it. */
     List<Long> readings(Id<Engine> engine, boolean onDyno, Function<Run, @Nullable Long> reading) {
+        return readings(run -> run.engine().equals(engine) && (run.car() == null) == onDyno, reading);
+    }
+
+    /** What the last of the runs asked for read, newest first, where they read it. */
+    List<Long> readings(Predicate<Run> asked, Function<Run, @Nullable Long> reading) {
         List<Long> found = new ArrayList<>();
         for (Entry<Run> run : latestFirst) {
-            Long value = run.fact().engine().equals(engine) && (run.fact().car() == null) == onDyno
-                    ? reading.apply(run.fact())
-                    : null;
+            Long value = asked.test(run.fact()) ? reading.apply(run.fact()) : null;
             if (value != null && found.size() < LOOK_BACK) {
                 found.add(value);
             }

@@ -78,6 +78,7 @@ final class WhichNotes {
             Note lap = Note.of(Note.Kind.A_LAP, laps, new RunningTime(track.millis() / laps));
             out.put(RunField.LAPS, FieldReading.fine(lap));
         }
+        OverRevs.check(design(which).map(EngineDesign::overRevAbove).orElse(null), values, out);
     }
 
     private static boolean isFine(Map<RunField, FieldReading> out, RunField field) {

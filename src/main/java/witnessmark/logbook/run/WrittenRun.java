@@ -93,6 +93,7 @@ public final class WrittenRun implements TypedRun {
         fields.put(RunField.REMARKS, FieldReading.fine(Note.of(Note.Kind.NONE)));
         if (running != null) {
             PartsOfRunning.check(running, values, fields);
+            new UsualPace(before(view), which).check(running, values, fields);
         }
         if (running == null || which.engine() == null || which.start() == null) {
             return new RunReading(fields, null, List.of());

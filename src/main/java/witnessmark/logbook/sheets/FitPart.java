@@ -170,11 +170,7 @@ public final class FitPart implements LogSheet {
 
     /** Says what comes off; a part that is written down there from then on or later is in the way. */
     private static void around(
-            ReadSheet in,
-            Places.Place place,
-            Entry<Position> position,
-            Moment since,
-            Optional<Entry<Fitment>> there) {
+            ReadSheet in, Places.Place place, Entry<Position> position, Moment since, Optional<Entry<Fitment>> there) {
         in.note(
                 POSITION,
                 there.map(fitment -> comesOff(in, fitment.fact())).orElse(SheetNote.of("empty_position", since)));

@@ -143,8 +143,8 @@ class CorrectRunTest {
     @ParameterizedTest(name = "{0} {1}: {2}")
     @CsvSource({
         "LAPS, 11, as_typed laps",
-        "RUNNING, 21 min, as_typed running_ms",
-        "OVER_REVS, 2, as_typed over_revs",
+        "RUNNING, 21 min, as_typed queried running_ms",
+        "OVER_REVS, 2, as_typed over_revs queried",
         "WATER, 91, as_typed water_highest_mk",
         "OIL_ADDED, '0,1', as_typed oil_added_ul",
         "RACE_STARTS, 2, race_starts",

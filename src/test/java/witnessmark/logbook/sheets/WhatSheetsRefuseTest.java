@@ -99,7 +99,8 @@ class WhatSheetsRefuseTest {
         SheetReading read = own.sheets.read(new FitPart(), early);
         assertThat(read.of(FitPart.POSITION).note().key()).isEqualTo("empty_position");
         assertThat(read.of(FitPart.POSITION).note().facts())
-                .isEqualTo(List.of(Moment.endOf(LocalDate.of(2026, 3, 1), own.desk.view().zone())));
+                .isEqualTo(List.of(
+                        Moment.endOf(LocalDate.of(2026, 3, 1), own.desk.view().zone())));
         Map<SheetField, String> later = springs("VS-2", "part_design", "Marl spring set", "since", "3 Mar");
         assertThat(own.sheets.save(new FitPart(), later, "by hand").didWork()).isTrue();
     }
@@ -109,7 +110,8 @@ class WhatSheetsRefuseTest {
         own.save(new TakeOffPart(), "place", "H1", "fitted", "VS-1", "off_when", "8 Mar", "off_reason", "soft")
                 .orThrow();
         Map<SheetField, String> typed = springs("VS-2", "part_design", "Marl spring set", "since", "5 Mar");
-        SheetNote note = own.sheets.read(new FitPart(), typed).of(FitPart.POSITION).note();
+        SheetNote note =
+                own.sheets.read(new FitPart(), typed).of(FitPart.POSITION).note();
         assertThat(note.key()).isEqualTo("comes_off_earlier");
         own.sheets.save(new FitPart(), typed, "by hand").orThrow();
         assertThat(own.desk.view().facts().of(Fitment.class).where(fitment -> fitment.to() != null))
