@@ -353,57 +353,6 @@ class RunSheetModelTest {
     }
 
     @Test
-    void a_draft_brings_back_every_text_even_one_that_cannot_be_read() {
-        on(SATURDAY);
-        put(RunField.RUNNING, "1h7x");
-        put(RunField.REMARKS, "Plugs clean.\nGears fine.");
-        pick(RunField.DRIVER, "Driver 2");
-        Map<RunField, String> before = model.texts();
-        Map<String, String> kept = model.draft(RunField.LAPS);
-
-        RunSheetModel next = new RunSheetModel(sheet);
-        assertThat(next.restore(kept, sheet.fresh(null))).contains(RunField.LAPS);
-
-        assertThat(next.texts()).isEqualTo(before);
-        assertThat(next.isDirty()).isTrue();
-        assertThat(next.line(RunField.RUNNING).level()).isEqualTo(FieldLine.Level.STOP);
-        next.type(RunField.PLANNED, model.choices(RunField.PLANNED).get(1).key());
-        assertThat(next.text(RunField.DRIVER)).isEqualTo(before.get(RunField.DRIVER));
-    }
-
-    @Test
-    void keys_pressed_before_the_draft_was_read_are_not_lost() {
-        put(RunField.RUNNING, "31");
-        Map<String, String> kept = model.draft(null);
-        RunSheetModel next = new RunSheetModel(sheet);
-        next.type(RunField.LAPS, "14");
-
-        next.restore(kept, sheet.fresh(null));
-
-        assertThat(next.text(RunField.RUNNING)).isEqualTo("31");
-        assertThat(next.text(RunField.LAPS)).isEqualTo("14");
-    }
-
-    @Test
-    void a_draft_that_names_what_is_gone_still_opens() {
-        RunSheetModel next = new RunSheetModel(sheet);
-        next.restore(
-                Map.of(
-                        "event", "019f0000-0000-7000-8000-000000000000",
-                        "planned", "planned:not an id",
-                        "car", "car:",
-                        "known", "by heart",
-                        "running", "31",
-                        "typed by hand", "event planned car known running"),
-                sheet.fresh(null));
-
-        assertThat(next.text(RunField.RUNNING)).isEqualTo("31");
-        assertThat(next.text(RunField.CAR)).isEqualTo(sheet.fresh(null).get(RunField.CAR));
-        assertThat(next.text(RunField.EVENT)).isEmpty();
-        assertThat(next.ask()).isTrue();
-    }
-
-    @Test
     void a_cleared_sheet_can_be_put_back_once() {
         put(RunField.RUNNING, "28:20");
         put(RunField.WATER, "hot");
