@@ -1,5 +1,7 @@
 package witnessmark.desktop.find;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.shell.PlaceId;
 
 /**
@@ -9,10 +11,26 @@ import witnessmark.desktop.shell.PlaceId;
  * @param note where or when, as shown
  * @param serial what people call it, compared without spaces, dashes and case; empty for what has no name of its own
  * @param words everything it is found by, in small letters, words apart by one space
- * @param place where it is shown
+ * @param place where it is shown, or null when it is shown nowhere but among what is found
  * @param record the text of its identity there
+ * @param within what it holds, shown in its turn when it is chosen: the runs of an event; empty for what has a place
  */
-record Indexed(String title, String note, String serial, String words, PlaceId place, String record) {
+record Indexed(
+        String title,
+        String note,
+        String serial,
+        String words,
+        @Nullable PlaceId place,
+        String record,
+        List<Indexed> within) {
+    Indexed {
+        within = List.copyOf(within);
+    }
+
+    Indexed(String title, String note, String serial, String words, PlaceId place, String record) {
+        this(title, note, serial, words, place, record, List.of());
+    }
+
     /** The worst match that is one. */
     static final int WORST = 4;
 

@@ -1,5 +1,6 @@
 package witnessmark.desktop.find;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -13,14 +14,11 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Event;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
-import witnessmark.domain.Person;
-import witnessmark.domain.Run;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -28,21 +26,24 @@ import witnessmark.wording.Texts;
 /** Makes the index of one revision: engines and parts by their marks, runs and events with the latest first. */
 final class ReadRecords {
     private final Texts texts;
-    private final Measures measures;
     private final RecordWords records;
+    private final ReadRuns runs;
+    private final ReadEvents events;
 
     ReadRecords(Texts texts, Measures measures) {
         this.texts = texts;
-        this.measures = measures;
         this.records = new RecordWords(texts);
+        this.runs = new ReadRuns(texts, measures);
+        this.events = new ReadEvents(texts, measures, runs);
     }
 
-    RecordIndex of(Facts facts) {
+    /** @param today the day taken for today: the event that comes next has a place of its own */
+    RecordIndex of(Facts facts, LocalDate today) {
         Map<FindGroup, List<Indexed>> all = new EnumMap<>(FindGroup.class);
         all.put(FindGroup.ENGINES, engines(facts));
         all.put(FindGroup.PARTS, parts(facts));
-        all.put(FindGroup.RUNS, runs(facts));
-        all.put(FindGroup.EVENTS, events(facts));
+        all.put(FindGroup.RUNS, runs.all(facts));
+        all.put(FindGroup.EVENTS, events.all(facts, today));
         return new RecordIndex(all);
     }
 
@@ -130,89 +131,7 @@ final class ReadRecords {
                                 "beforewego.car", facts.of(Car.class).get(car).name());
     }
 
-    private List<Indexed> runs(Facts facts) {
-        List<Indexed> found = new ArrayList<>();
-        facts.of(Run.class)
-                .inForce()
-                .sorted(Comparator.comparing((Entry<Run> run) -> run.fact().start())
-                        .reversed())
-                .forEach(run -> found.add(run(facts, run)));
-        return found;
-    }
-
-    private Indexed run(Facts facts, Entry<Run> run) {
-        Run fact = run.fact();
-        String name = fact.name().isEmpty() ? records.label(records.word(fact.kind())) : fact.name();
-        String event = fact.event() == null
-                ? ""
-                : facts.of(Event.class).get(fact.event()).name();
-        String car = fact.car() == null
-                ? ""
-                : texts.get(
-                        "beforewego.car", facts.of(Car.class).get(fact.car()).name());
-        String driver = fact.driver() == null
-                ? ""
-                : facts.of(Person.class).get(fact.driver()).name();
-        String engine = texts.get(
-                "beforewego.engine", facts.of(Engine.class).get(fact.engine()).number());
-        String day = measures.date(fact.start().day());
-        String title = event.isEmpty() ? name : texts.get("beforewego.find.run", name, event);
-        String note = car.isEmpty()
-                ? texts.get("beforewego.comma", day, engine)
-                : texts.get("beforewego.comma", texts.get("beforewego.comma", car, day), engine);
-        return new Indexed(
-                title,
-                note,
-                "",
-                words(title, note, fact.start().day().toString(), driver, records.word(fact.kind()), fact.remarks()),
-                PlaceId.RUN_SHEET,
-                run.id().text());
-    }
-
-    /** An event leads to its last run, and before it has one to the first place. */
-    private List<Indexed> events(Facts facts) {
-        Map<Id<Event>, Entry<Run>> last = new HashMap<>();
-        Map<Id<Event>, Integer> counts = new HashMap<>();
-        facts.of(Run.class)
-                .inForce()
-                .sorted(Comparator.comparing(run -> run.fact().start()))
-                .forEach(run -> {
-                    Id<Event> event = run.fact().event();
-                    if (event != null) {
-                        last.put(event, run);
-                        counts.merge(event, 1, Integer::sum);
-                    }
-                });
-        List<Indexed> found = new ArrayList<>();
-        facts.of(Event.class)
-                .inForce()
-                .sorted(Comparator.comparing(
-                                (Entry<Event> event) -> event.fact().firstDay())
-                        .reversed())
-                .forEach(event -> {
-                    Event fact = event.fact();
-                    Entry<Run> run = last.get(event.id());
-                    String note = texts.get(
-                            "beforewego.find.event",
-                            measures.date(fact.firstDay()),
-                            counts.getOrDefault(event.id(), 0));
-                    found.add(new Indexed(
-                            fact.name(),
-                            note,
-                            "",
-                            words(
-                                    fact.name(),
-                                    fact.circuit(),
-                                    note,
-                                    fact.firstDay().toString(),
-                                    fact.note()),
-                            run == null ? PlaceId.BEFORE_WE_GO : PlaceId.RUN_SHEET,
-                            run == null ? event.id().text() : run.id().text()));
-                });
-        return found;
-    }
-
-    private static String words(@Nullable String... all) {
+    static String words(@Nullable String... all) {
         StringBuilder words = new StringBuilder();
         for (String text : all) {
             if (text != null && !text.isBlank()) {

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Findable;
 import witnessmark.desktop.shell.Found;
+import witnessmark.desktop.shell.PlaceId;
 import witnessmark.domain.Facts;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.quantity.typed.TypedDate;
@@ -47,7 +48,7 @@ public final class RecordsFindable implements Findable {
             Supplier<Facts> facts,
             Supplier<LocalDate> today,
             DayOrder order) {
-        IndexOfLatest index = new IndexOfLatest(facts, new ReadRecords(texts, measures));
+        IndexOfLatest index = new IndexOfLatest(facts, today, new ReadRecords(texts, measures));
         Function<String, Optional<LocalDate>> day =
                 typed -> TypedDate.read(typed, today.get(), order).only();
         return Arrays.stream(FindGroup.values())
@@ -68,7 +69,17 @@ public final class RecordsFindable implements Findable {
     @Override
     public List<Found> find(String typed, int most) {
         return index.now().find(group, typed, day.apply(typed).orElse(null), most).stream()
-                .map(record -> new Found(record.title(), record.note(), () -> desk.go(record.place(), record.record())))
+                .map(this::found)
                 .toList();
+    }
+
+    private Found found(Indexed record) {
+        PlaceId place = record.place();
+        return place == null
+                ? Found.holding(
+                        record.title(),
+                        record.note(),
+                        record.within().stream().map(this::found).toList())
+                : new Found(record.title(), record.note(), () -> desk.go(place, record.record()));
     }
 }

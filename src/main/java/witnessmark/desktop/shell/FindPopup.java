@@ -20,7 +20,7 @@ import witnessmark.wording.Texts;
 /** The results under the find field, in groups. It never takes the focus: the field keeps it. */
 final class FindPopup {
     private static final int MOST_HIGH = 440;
-    private static final int WIDE = 460;
+    private static final int WIDE = 560;
 
     private final JComponent field;
     private final Texts texts;
@@ -55,7 +55,7 @@ final class FindPopup {
         List<FoundRow> found = new ArrayList<>();
         for (FoundGroup group : groups) {
             found.add(FoundRow.heading(group.heading()));
-            group.all().stream().limit(FoundGroup.FIRST).map(FoundRow::of).forEach(found::add);
+            group.all().stream().limit(FoundGroup.FIRST).map(this::row).forEach(found::add);
             if (group.hasMore()) {
                 found.add(FoundRow.all(group.showAll(), () -> showAll(group)));
             }
@@ -77,9 +77,22 @@ final class FindPopup {
     private void showAll(FoundGroup group) {
         List<FoundRow> found = new ArrayList<>();
         found.add(FoundRow.heading(group.heading()));
-        group.all().stream().map(FoundRow::of).forEach(found::add);
+        group.all().stream().map(this::row).forEach(found::add);
         show(found, texts.get("shell.find.count", group.all().size()));
         choose(FoundGroup.FIRST + 1);
+    }
+
+    private FoundRow row(Found found) {
+        return found.within().isEmpty() ? FoundRow.of(found) : FoundRow.holding(found, () -> showWithin(found));
+    }
+
+    /** What one of those found holds, in the place of all results. */
+    private void showWithin(Found found) {
+        List<FoundRow> within = new ArrayList<>();
+        within.add(FoundRow.heading(found.title()));
+        found.within().stream().map(this::row).forEach(within::add);
+        show(within, texts.get("shell.find.count", found.within().size()));
+        move(1);
     }
 
     private void show(List<FoundRow> found, String words) {

@@ -17,6 +17,11 @@ record FoundRow(String text, String note, @Nullable Runnable open, boolean stays
         return new FoundRow(found.title(), found.note(), found.open(), false);
     }
 
+    /** What shows others in the results' place. */
+    static FoundRow holding(Found found, Runnable show) {
+        return new FoundRow(found.title(), found.note(), show, true);
+    }
+
     static FoundRow all(String words, Runnable show) {
         return new FoundRow(words, "", show, true);
     }

@@ -1,12 +1,14 @@
 package witnessmark.desktop.find;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -17,9 +19,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Findable;
 import witnessmark.desktop.shell.Found;
+import witnessmark.desktop.shell.PlaceId;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Part;
+import witnessmark.domain.Run;
 import witnessmark.domain.Standing;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.SampleBooks;
@@ -73,7 +77,8 @@ class RecordsFindableTest {
         List<Found> found = find(FindGroup.RUNS, typed, 8);
         assertThat(found)
                 .hasSize(4)
-                .allSatisfy(run -> assertThat(run.note()).matches("Car [0-9]+, Sun 5 Jul 2026, Engine .*"));
+                .allSatisfy(run -> assertThat(run.note())
+                        .matches("Sun 5 Jul 2026, \\d\\d:\\d\\d, 2\\d min( \\d+ s)?, car \\d+, engine .*"));
     }
 
     @Test
@@ -88,8 +93,86 @@ class RecordsFindableTest {
     void the_latest_run_stands_first_among_equals() {
         assertThat(find(FindGroup.RUNS, "race 2", 1)).singleElement().satisfies(run -> {
             assertThat(run.title()).isEqualTo("Race 2, Round 5, Pellow Ridge");
-            assertThat(run.note()).matches("Car [0-9]+, Sun 5 Jul 2026, Engine .*");
+            assertThat(run.note()).matches("Sun 5 Jul 2026, \\d\\d:\\d\\d, 2\\d min( \\d+ s)?, car \\d+, engine .*");
         });
+    }
+
+    /** In the season's table of runs, two of the tests of 21 March by the same car and engine. */
+    @Test
+    void two_runs_of_a_day_are_told_apart_by_their_time_out_and_how_long_they_were() {
+        assertThat(find(FindGroup.RUNS, "run dunmarrow k03", 20))
+                .extracting(Found::title, Found::note)
+                .contains(
+                        tuple("Run 1, Test 1, Dunmarrow", "Sat 21 Mar 2026, 09:30, 24 min 12 s, car 41, engine K03"),
+                        tuple("Run 2, Test 1, Dunmarrow", "Sat 21 Mar 2026, 10:15, 23 min 54 s, car 41, engine K03"))
+                .doesNotHaveDuplicates();
+    }
+
+    /** The season's only run that was struck out: practice 2 of round 1, logged twice. */
+    @ParameterizedTest(name = "\"{0}\"")
+    @ValueSource(strings = {"struck out", "logged twice", "practice 2 brindlewick", "11 Apr"})
+    void a_run_that_was_struck_out_is_found_and_said_to_be(String typed) {
+        assertThat(find(FindGroup.RUNS, typed, 20))
+                .filteredOn(run -> run.note().startsWith("Struck out: "))
+                .singleElement()
+                .satisfies(run -> {
+                    assertThat(run.title()).isEqualTo("Practice 2, Round 1, Brindlewick");
+                    assertThat(run.note()).isEqualTo("Struck out: Sat 11 Apr 2026, 11:30, 25 min, car 41, engine K03");
+                });
+    }
+
+    @Test
+    void a_run_that_was_struck_out_opens_on_its_sheet_and_counts_for_no_event() {
+        Indexed struck = first(FindGroup.RUNS, "logged twice", TODAY);
+        Entry<Run> run = sample.of(Run.class).all().stream()
+                .filter(entry -> entry.standing() == Standing.STRUCK_OUT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(struck.place()).isEqualTo(PlaceId.RUN_SHEET);
+        assertThat(struck.record()).isEqualTo(run.id().text());
+        long counted = sample.of(Run.class)
+                .inForce()
+                .filter(entry -> Objects.equals(entry.fact().event(), run.fact().event()))
+                .count();
+        assertThat(first(FindGroup.EVENTS, "round 1 brindlewick", TODAY).note())
+                .isEqualTo("Sat 11 Apr 2026, " + counted + " runs…");
+    }
+
+    @Test
+    void the_event_that_comes_next_leads_to_before_we_go_until_its_last_day_is_over() {
+        assertThat(first(FindGroup.EVENTS, "thornacre", TODAY).place()).isEqualTo(PlaceId.BEFORE_WE_GO);
+        LocalDate last = LocalDate.of(2026, 7, 26);
+        assertThat(first(FindGroup.EVENTS, "thornacre", last).place()).isEqualTo(PlaceId.BEFORE_WE_GO);
+        assertThat(first(FindGroup.EVENTS, "thornacre", last.plusDays(1)).place())
+                .isNull();
+        assertThat(first(FindGroup.EVENTS, "wendlestone", last.plusDays(1)).place())
+                .isEqualTo(PlaceId.BEFORE_WE_GO);
+    }
+
+    /** Five runs by two cars were planned at round 5, and every one was run. */
+    @Test
+    void an_event_that_was_holds_its_runs_in_the_order_of_time_each_leading_to_its_sheet() {
+        Found round5 = find(FindGroup.EVENTS, "pellow", 2).get(0);
+        assertThat(round5.open()).isNull();
+        assertThat(round5.within())
+                .hasSize(10)
+                .allSatisfy(run -> assertThat(run.open()).isNotNull());
+        assertThat(round5.within()).extracting(Found::title).startsWith("Practice 1, Round 5, Pellow Ridge");
+        assertThat(round5.within()).extracting(Found::title).endsWith("Race 2, Round 5, Pellow Ridge");
+        assertThat(first(FindGroup.EVENTS, "pellow", TODAY).within())
+                .allSatisfy(run -> assertThat(run.place()).isEqualTo(PlaceId.RUN_SHEET))
+                .extracting(Indexed::record)
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void an_event_later_than_the_next_shows_its_timetable_and_offers_nothing_to_open() {
+        Found test2 = find(FindGroup.EVENTS, "test 2", 2).get(0);
+        assertThat(test2.note()).isEqualTo("Sat 17 Oct 2026, no run yet…");
+        assertThat(test2.within())
+                .allSatisfy(run -> assertThat(run.open()).isNull())
+                .extracting(Found::title)
+                .startsWith("Run 1: Sat 17 Oct 2026, 09:30, 24 min, planned");
     }
 
     @Test
@@ -137,6 +220,12 @@ class RecordsFindableTest {
         List<String> titles = new ArrayList<>();
         find(group, typed, most).forEach(found -> titles.add(found.title()));
         return titles;
+    }
+
+    private static Indexed first(FindGroup group, String typed, LocalDate today) {
+        List<Indexed> found = new ReadRecords(TEXTS, MEASURES).of(sample, today).find(group, typed, null, 1);
+        assertThat(found).hasSize(1);
+        return found.get(0);
     }
 
     private static List<Found> find(FindGroup group, String typed, int most) {

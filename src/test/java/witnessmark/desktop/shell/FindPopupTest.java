@@ -106,6 +106,22 @@ class FindPopupTest {
         assertThat(said()).isEqualTo("Nothing found for 'nowhere'. Try fewer letters.");
     }
 
+    /** An event holds its runs: Enter shows them in the results' place, past what can only be read. */
+    @Test
+    void enter_on_what_holds_others_shows_them_and_enter_on_one_of_them_goes_there() {
+        Found planned = Found.holding("Race 2, planned", "", List.of());
+        Found run = new Found("Race 1", "12:00", () -> opened.add("Race 1"));
+        field.popup()
+                .show(List.of(new FoundGroup(
+                        "events", List.of(Found.holding("Round 5", "2 runs…", List.of(planned, run))), "All")));
+        field.popup().open();
+        assertThat(rows()).containsExactly("Round 5", "Race 2, planned", "Race 1");
+        assertThat(said()).isEqualTo("2 found");
+        assertThat(opened).isEmpty();
+        field.popup().open();
+        assertThat(opened).containsExactly("Race 1");
+    }
+
     /** 1, 11, 21, … 211: 22 runs end in 1, and one part. */
     @Test
     void each_group_shows_its_first_eight_and_then_offers_all() {
