@@ -1,6 +1,8 @@
 package witnessmark.desktop.beforewego;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -8,12 +10,14 @@ import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Kept;
+import witnessmark.desktop.form.LastFocus;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.Desk;
@@ -36,6 +40,7 @@ public final class BeforeWeGoPlace implements Place {
     private final Latest latest;
     private final BeforeWeGoPanel panel;
     private final JPanel page = new JPanel(new BorderLayout());
+    private final LastFocus lastFocus;
     private final JButton again;
     private final List<Consumer<String>> onDay = new ArrayList<>();
     private String day = "";
@@ -73,6 +78,7 @@ public final class BeforeWeGoPlace implements Place {
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
         page.setOpaque(false);
         page.add(panel);
+        this.lastFocus = new LastFocus(panel);
     }
 
     @Override
@@ -149,6 +155,8 @@ public final class BeforeWeGoPlace implements Place {
     private void show(StandingLines lines) {
         boolean another = !day.isEmpty() && !day.equals(lines.day());
         day = lines.day();
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        boolean within = owner != null && SwingUtilities.isDescendingFrom(owner, panel);
         panel.show(lines);
         if (another) {
             onDay.forEach(listener -> listener.accept(day));
@@ -156,8 +164,8 @@ public final class BeforeWeGoPlace implements Place {
         desk.waiting(PlaceId.BEFORE_WE_GO, lines.over());
         Aside shown = aside;
         desk.heading(PlaceId.BEFORE_WE_GO, shown == null ? day : shown.heading());
-        if (focusWhenShown && shown == null && page.isShowing()) {
-            panel.firstFocus().requestFocusInWindow();
+        if ((focusWhenShown || within) && shown == null && page.isShowing()) {
+            lastFocus.component().orElseGet(panel::firstFocus).requestFocusInWindow();
         }
         focusWhenShown = false;
     }

@@ -20,7 +20,7 @@ final class EnginesPanel extends JPanel {
     private final AsOfStrip asOf;
 
     EnginesPanel(Texts texts, ListSheets lists, EngineSheetView sheet, AsOfStrip asOf) {
-        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow]"));
+        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[][0::,fill,grow]"));
         setOpaque(false);
         this.lists = lists;
         this.sheet = sheet;
@@ -30,11 +30,11 @@ final class EnginesPanel extends JPanel {
         top.setOpaque(false);
         top.add(notice);
         top.add(asOf, "gapbottom 4");
-        top.add(lists);
+        add(top, "growx, wmin 0, wrap");
         JPanel page =
                 new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]14[fill,grow]"));
         page.setOpaque(false);
-        page.add(top, "growx, wmin 0, wrap");
+        page.add(lists, "growx, wmin 0, wrap");
         page.add(sheet.component(), "grow, wmin 0, wrap");
         page.add(none, "aligny top");
         add(new ScrollPage(page), "grow");

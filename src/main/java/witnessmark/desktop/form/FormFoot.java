@@ -3,6 +3,7 @@ package witnessmark.desktop.form;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -10,6 +11,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** The foot of a form: which fields need a look, what became of the draft, and the buttons. */
 public final class FormFoot extends JPanel {
+    /** So many fields are named where more than one is left over. */
+    private static final int NAMED = 3;
+
     private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6", "[]", "[]"));
     private final JLabel about = Lettering.cutLine("", Styles.NOTE);
     private final JLabel draft = Lettering.cutLine("", Styles.NOTE);
@@ -27,9 +31,9 @@ public final class FormFoot extends JPanel {
         JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         left.setOpaque(false);
         about.setVisible(false);
-        left.add(look, "wmin 0");
         left.add(about, "wmin 0");
         left.add(draft, "wmin 0");
+        add(look, "span, wmin 0, wrap");
         add(left, "wmin 0");
         buttons.forEach(button -> add(button));
     }
@@ -47,13 +51,15 @@ public final class FormFoot extends JPanel {
     }
 
     /**
-     * Names the fields that need a look, each a link to it.
+     * Names the first of the fields that need a look, each a link to it, and counts the rest.
      *
      * @param heading how many there are, already worded
+     * @param rest how many more than are named, in words
      * @param fields in order; nothing is shown when there are none
      * @param label of a field, without a letter to press
      */
-    public <F> void look(String heading, List<F> fields, Function<F, String> label, Consumer<F> goTo) {
+    public <F> void look(
+            String heading, IntFunction<String> rest, List<F> fields, Function<F, String> label, Consumer<F> goTo) {
         if (shown.equals(fields)) {
             return;
         }
@@ -61,8 +67,12 @@ public final class FormFoot extends JPanel {
         look.removeAll();
         look.setVisible(!fields.isEmpty());
         look.add(Lettering.line(heading, Styles.STOP));
-        for (F field : fields) {
+        int named = fields.size() > NAMED + 1 ? NAMED : fields.size();
+        for (F field : fields.subList(0, named)) {
             look.add(Buttons.link(Caption.of(label.apply(field)), () -> goTo.accept(field)));
+        }
+        if (named < fields.size()) {
+            look.add(Lettering.line(rest.apply(fields.size() - named), Styles.NOTE));
         }
         revalidate();
         repaint();

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import witnessmark.desktop.task.Later;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.logbook.Desk;
@@ -20,6 +22,7 @@ final class KeptDraft {
     /** The one draft of a form for something not yet written. */
     static final String NEW = "new";
 
+    private static final Logger LOG = LoggerFactory.getLogger(KeptDraft.class);
     private static final Duration AGE = Duration.ofMillis(900);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
 
@@ -34,6 +37,7 @@ final class KeptDraft {
     private final Later soon;
     private Map<String, String> last = Map.of();
     private String line = "";
+    private boolean waits;
 
     /**
      * @param form the name drafts of this form go under
@@ -77,6 +81,23 @@ final class KeptDraft {
         return line;
     }
 
+    /** Finds out whether there is a draft from before the program was started, without opening the form. */
+    void lookFor() {
+        tasks.run(
+                texts.get("runsheet.opening"),
+                () -> find().isPresent(),
+                there -> {
+                    waits = there;
+                    told.run();
+                },
+                failure -> LOG.error("the draft of a form could not be looked for", failure));
+    }
+
+    /** Whether there is one that is not on the form yet. */
+    boolean waits() {
+        return waits;
+    }
+
     /** Reads the draft. Off the event thread. */
     Optional<Drafts.Draft> find() {
         return book.logbook().drafts().find(form, record);
@@ -85,6 +106,7 @@ final class KeptDraft {
     /** It was read and is on the form. */
     void found(Drafts.Draft draft) {
         last = draft.fields();
+        waits = false;
         say(Drafts.Kept.IN_LOGBOOK, draft.keptAt());
     }
 
@@ -102,6 +124,7 @@ final class KeptDraft {
     void gone() {
         last = Map.of();
         line = "";
+        waits = false;
         told.run();
     }
 

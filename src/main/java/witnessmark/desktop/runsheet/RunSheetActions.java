@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Refusal;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Car;
 import witnessmark.domain.Entry;
@@ -41,7 +42,7 @@ final class RunSheetActions {
     private @Nullable Id<Car> wanted;
     private boolean begun;
     private boolean saving;
-    private String failure = "";
+    private final Refusal failure = new Refusal();
 
     RunSheetActions(RunContext context, RunSheet sheet, RunSheetModel model, RunWords words, UndoActions undo) {
         this.context = context;
@@ -60,7 +61,10 @@ final class RunSheetActions {
                 () -> model.draft(view.focused().orElse(null)),
                 this::tell);
         this.opening = new Latest(context.tasks());
-        model.onChange(draft::typed);
+        model.onChange(() -> {
+            failure.typed(model.texts());
+            draft.typed();
+        });
         LiveForecast.of(context.tasks(), texts, model);
     }
 
@@ -73,13 +77,22 @@ final class RunSheetActions {
         listeners.add(listener);
     }
 
+    /** Finds out whether a draft waits to be opened. */
+    void lookForDraft() {
+        draft.lookFor();
+    }
+
+    boolean draftWaits() {
+        return draft.waits();
+    }
+
     String draftLine() {
         return draft.line();
     }
 
     /** Why the last saving did not work, in full; empty when it did. */
     String failure() {
-        return failure;
+        return failure.said();
     }
 
     /** Opens the sheet the first time; later looks again at what the logbook says now. */
@@ -106,7 +119,7 @@ final class RunSheetActions {
         if (saving) {
             return;
         }
-        failure = "";
+        failure.none();
         boolean can = model.ask();
         Entry<Run> run = model.reading().run();
         if (!can || run == null) {
@@ -129,10 +142,11 @@ final class RunSheetActions {
     /** Empties the sheet; it can be put back once. */
     void clear() {
         if (!model.isDirty()) {
+            view.focus(model.firstEmpty());
             return;
         }
         model.clear(sheet.fresh(wanted));
-        failure = "";
+        failure.none();
         draft.discard();
         view.focus(model.firstEmpty());
         context.window().say(texts.get("runsheet.cleared"), Caption.of(texts.get("runsheet.undo.word")), this::putBack);
@@ -177,7 +191,7 @@ final class RunSheetActions {
     private void couldNotOpen(Throwable thrown) {
         LOG.error("the run sheet could not be opened", thrown);
         begun = false;
-        failure = texts.get("runsheet.not_opened");
+        failure.broke(texts.get("runsheet.not_opened"));
         tell();
     }
 
@@ -197,9 +211,7 @@ final class RunSheetActions {
     private void saved(Map<RunField, String> fields, String what, Saved saved) {
         saving = false;
         if (!saved.outcome().didWork()) {
-            failure = String.join(
-                    "\n",
-                    saved.outcome().problems().stream().map(words::sentence).toList());
+            failure.refused(saved.outcome().problems(), words::sentence, model.texts());
             draft.typed();
             tell();
             return;
@@ -234,7 +246,7 @@ final class RunSheetActions {
     private void couldNotSave(Throwable thrown) {
         LOG.error("a run could not be saved", thrown);
         saving = false;
-        failure = texts.get("runsheet.not_saved");
+        failure.broke(texts.get("runsheet.not_saved"));
         draft.typed();
         tell();
     }

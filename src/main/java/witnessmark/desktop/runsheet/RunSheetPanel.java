@@ -102,7 +102,12 @@ final class RunSheetPanel extends JPanel implements SheetView {
             does.show(shown);
         }
         foot.draft(actions.draftLine());
-        foot.look(texts.get("runsheet.look", model.stopped().size()), model.stopped(), words::name, form::focus);
+        foot.look(
+                texts.get("runsheet.look", model.stopped().size()),
+                rest -> texts.get("runsheet.look.rest", rest),
+                model.stopped(),
+                words::name,
+                form::focus);
         showStrip();
     }
 

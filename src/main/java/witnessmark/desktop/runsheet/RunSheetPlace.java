@@ -74,6 +74,11 @@ public final class RunSheetPlace implements Place {
         this.toldWords = new ToldWords(context.texts(), context.measures());
         this.toldModel = new ToldModel(telling);
         this.toldActions = new ToldActions(context, telling, toldModel, toldWords, undo);
+        toldModel.onChange(this::showDraft);
+        actions.onChange(this::showDraft);
+        toldActions.onChange(this::showDraft);
+        actions.lookForDraft();
+        toldActions.lookForDraft();
         this.commands = List.of(
                 new Command(
                         context.texts(), "runsheet.log", CommandMenu.RECORD, 1, Keys.menu(KeyEvent.VK_R), this::logRun),
@@ -168,7 +173,8 @@ public final class RunSheetPlace implements Place {
 
     /** Says beside the place that something typed here is not in the logbook. */
     private void showDraft() {
-        context.window().draft(PlaceId.RUN_SHEET, model.isDirty() || !drafts.isEmpty());
+        boolean typed = model.isDirty() || toldModel.isDirty() || !drafts.isEmpty();
+        context.window().draft(PlaceId.RUN_SHEET, typed || actions.draftWaits() || toldActions.draftWaits());
     }
 
     @Override

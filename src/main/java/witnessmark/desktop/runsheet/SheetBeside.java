@@ -25,6 +25,8 @@ final class SheetBeside extends JPanel {
         this.form = form;
         this.does = does;
         sheets.setOpaque(false);
+        sheets.add(form);
+        sheets.add(does);
         place(true);
         add(new ScrollPage(sheets));
         addComponentListener(new ComponentAdapter() {
@@ -44,14 +46,14 @@ final class SheetBeside extends JPanel {
         }
     }
 
+    /** Neither is taken out on the way: the focus would be lost. */
     private void place(boolean next) {
         beside = next;
-        sheets.removeAll();
-        sheets.setLayout(
-                next
-                        ? new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]17[338!,fill]", "[grow,fill]")
-                        : new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]", "[]14[]"));
-        sheets.add(form, "wmin 0");
-        sheets.add(does, "wmin 0");
+        MigLayout layout = next
+                ? new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]17[338!,fill]", "[grow,fill]")
+                : new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]", "[]14[]");
+        sheets.setLayout(layout);
+        layout.addLayoutComponent(form, "wmin 0");
+        layout.addLayoutComponent(does, "wmin 0");
     }
 }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Refusal;
 import witnessmark.desktop.task.Later;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Engine;
@@ -42,7 +43,7 @@ final class ToldActions {
     private @Nullable ToldReading looked;
     private boolean begun;
     private boolean saving;
-    private String failure = "";
+    private final Refusal failure = new Refusal();
 
     ToldActions(RunContext context, TellRunning telling, ToldModel model, ToldWords words, UndoActions undo) {
         this.context = context;
@@ -70,12 +71,21 @@ final class ToldActions {
         listeners.add(listener);
     }
 
+    /** Finds out whether a draft waits to be opened. */
+    void lookForDraft() {
+        draft.lookFor();
+    }
+
+    boolean draftWaits() {
+        return draft.waits();
+    }
+
     String draftLine() {
         return draft.line();
     }
 
     String failure() {
-        return failure;
+        return failure.said();
     }
 
     void refresh() {
@@ -104,7 +114,7 @@ final class ToldActions {
         if (saving) {
             return;
         }
-        failure = "";
+        failure.none();
         boolean can = model.ask();
         Entry<ToldRunning> told = model.reading().told();
         if (!can || told == null) {
@@ -129,7 +139,7 @@ final class ToldActions {
                         thrown -> {
                             LOG.error("told running could not be saved", thrown);
                             saving = false;
-                            failure = texts.get("runsheet.told.not_saved");
+                            failure.broke(texts.get("runsheet.told.not_saved"));
                             draft.typed();
                             tell();
                         });
@@ -137,7 +147,7 @@ final class ToldActions {
 
     void clear() {
         model.clear();
-        failure = "";
+        failure.none();
         draft.discard();
     }
 
@@ -152,8 +162,7 @@ final class ToldActions {
     private void saved(String engine, Outcome<Written> outcome, Runnable done) {
         saving = false;
         if (!outcome.didWork()) {
-            failure = String.join(
-                    "\n", outcome.problems().stream().map(words::sentence).toList());
+            failure.refused(outcome.problems(), words::sentence, model.texts());
             draft.typed();
             tell();
             return;
@@ -180,6 +189,7 @@ final class ToldActions {
     }
 
     private void modelChanged() {
+        failure.typed(model.texts());
         draft.typed();
         if (model.reading() != looked) {
             looked = model.reading();

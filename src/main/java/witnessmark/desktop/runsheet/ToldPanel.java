@@ -118,8 +118,13 @@ final class ToldPanel extends JPanel {
     private List<JButton> buttons() {
         return List.of(
                 Buttons.plain(Caption.of(texts.get("runsheet.told.back")), leave),
-                Buttons.plain(Caption.of(texts.get("runsheet.told.clear")), actions::clear),
+                Buttons.plain(Caption.of(texts.get("runsheet.told.clear")), this::clear),
                 Buttons.main(Caption.of(texts.get("runsheet.told.save")), Keys.menu(KeyEvent.VK_ENTER), this::save));
+    }
+
+    private void clear() {
+        actions.clear();
+        box(model.firstEmpty()).takeFocus();
     }
 
     private void save() {
@@ -148,6 +153,7 @@ final class ToldPanel extends JPanel {
         List<ToldField> stopped = model.stopped();
         foot.look(
                 texts.get("runsheet.look", stopped.size()),
+                rest -> texts.get("runsheet.look.rest", rest),
                 stopped,
                 words::label,
                 field -> box(field).takeFocus());

@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Refusal;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Run;
@@ -46,7 +47,7 @@ final class WrittenActions {
     private List<Amended> history = List.of();
     private String by = "";
     private String changedBy = "";
-    private String failure = "";
+    private final Refusal failure = new Refusal();
     private boolean meanwhile;
     private boolean begun;
     private boolean working;
@@ -114,7 +115,7 @@ final class WrittenActions {
 
     /** Why the last thing asked for did not work; empty when it did. */
     String failure() {
-        return failure;
+        return failure.said();
     }
 
     /** Who changed the run while somebody was typing here; empty when nobody did. */
@@ -172,7 +173,7 @@ final class WrittenActions {
         if (working || !canCorrect()) {
             return;
         }
-        failure = "";
+        failure.none();
         boolean can = model.ask();
         if (!model.isDirty()) {
             context.window().say(texts.get("runsheet.written.nothing"));
@@ -233,7 +234,7 @@ final class WrittenActions {
             return;
         }
         meanwhile = false;
-        failure = "";
+        failure.none();
         model.asWritten();
         draft.discard();
         view.focus(RunField.RUNNING);
@@ -289,7 +290,7 @@ final class WrittenActions {
             return;
         }
         working = true;
-        failure = "";
+        failure.none();
         Entry<Run> entry = entry();
         String named = named();
         String why = texts.get(whyKey, named);
@@ -319,14 +320,13 @@ final class WrittenActions {
     }
 
     private void said(Outcome<?> outcome) {
-        failure = String.join(
-                "\n", outcome.problems().stream().map(words::sentence).toList());
+        failure.refused(outcome.problems(), words::sentence, model.texts());
     }
 
     private void couldNot(Throwable thrown) {
         LOG.error("a written run could not be changed", thrown);
         working = false;
-        failure = texts.get("runsheet.written.not_saved");
+        failure.broke(texts.get("runsheet.written.not_saved"));
         draft.typed();
         tell();
     }
@@ -375,6 +375,7 @@ final class WrittenActions {
     }
 
     private void modelChanged() {
+        failure.typed(model.texts());
         draft.typed();
         if (!model.isDirty()) {
             meanwhile = false;

@@ -149,7 +149,12 @@ final class WrittenPanel extends JPanel implements SheetView {
         save.setVisible(correct);
         foot.about(actions.by());
         foot.draft(actions.draftLine());
-        foot.look(texts.get("runsheet.look", model.stopped().size()), model.stopped(), words::name, form::focus);
+        foot.look(
+                texts.get("runsheet.look", model.stopped().size()),
+                rest -> texts.get("runsheet.look.rest", rest),
+                model.stopped(),
+                words::name,
+                form::focus);
         showStrip();
     }
 

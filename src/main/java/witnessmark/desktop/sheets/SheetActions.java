@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Refusal;
 import witnessmark.desktop.task.Later;
 import witnessmark.desktop.task.Latest;
 import witnessmark.logbook.port.Written;
@@ -37,9 +38,7 @@ final class SheetActions {
     private final List<Runnable> listeners = new ArrayList<>();
     private @Nullable SheetReading looked;
     private boolean saving;
-    private String failure = "";
-    /** What was typed when the logbook refused it; null when it did not, or could not be asked. */
-    private @Nullable Map<SheetField, String> refused;
+    private final Refusal failure = new Refusal();
 
     SheetActions(SheetsContext context, WriteSheet writing, SheetModel model, SheetWords words) {
         this.context = context;
@@ -59,7 +58,7 @@ final class SheetActions {
 
     /** Why it could not be saved, in sentences; empty when nothing went wrong. */
     String failure() {
-        return failure;
+        return failure.said();
     }
 
     /** What is to be said about the draft; empty while there is none. */
@@ -74,7 +73,7 @@ final class SheetActions {
     }
 
     void clear() {
-        failure = "";
+        failure.none();
         model.clear();
         draft.discard();
         tell();
@@ -90,7 +89,7 @@ final class SheetActions {
         if (saving) {
             return;
         }
-        failure = "";
+        failure.none();
         if (!model.ask()) {
             model.stopped().stream().findFirst().ifPresent(stopped);
             tell();
@@ -110,7 +109,7 @@ final class SheetActions {
                         thrown -> {
                             LOG.error("a sheet could not be saved", thrown);
                             saving = false;
-                            failure = texts.get("sheets.not_saved");
+                            failure.broke(texts.get("sheets.not_saved"));
                             tell();
                         });
     }
@@ -130,10 +129,7 @@ final class SheetActions {
         saving = false;
         if (!attempt.outcome().didWork()) {
             model.found(attempt.reading(), attempt.found());
-            failure = String.join(
-                    "\n",
-                    attempt.outcome().problems().stream().map(words::sentence).toList());
-            refused = attempt.found().isEmpty() ? null : model.texts();
+            failure.refused(attempt.outcome().problems(), words::sentence, model.texts());
             model.stopped().stream().findFirst().ifPresent(stopped);
             tell();
             return;
@@ -146,10 +142,7 @@ final class SheetActions {
     }
 
     private void modelChanged() {
-        if (refused != null && !refused.equals(model.texts())) {
-            refused = null; // it was about what stood on the sheet then; what stands there now is judged anew
-            failure = "";
-        }
+        failure.typed(model.texts());
         if (model.reading() != looked) {
             looked = model.reading();
             if (!model.reading().entries().isEmpty()) {

@@ -92,7 +92,7 @@ final class SheetPage implements Aside {
     private List<JButton> buttons() {
         return List.of(
                 Buttons.plain(Caption.of(texts.get("sheets.back")), leave),
-                Buttons.plain(Caption.of(texts.get("sheets.clear")), actions::clear),
+                Buttons.plain(Caption.of(texts.get("sheets.clear")), this::clear),
                 Buttons.plain(Caption.of(texts.get("sheets.save_next")), this::saveNext),
                 Buttons.main(Caption.of(texts.get("sheets.save")), Keys.menu(KeyEvent.VK_ENTER), this::save));
     }
@@ -133,6 +133,11 @@ final class SheetPage implements Aside {
         return line;
     }
 
+    private void clear() {
+        actions.clear();
+        look(model.firstEmpty());
+    }
+
     private void save() {
         actions.save(this::look, () -> {
             model.clear();
@@ -157,7 +162,12 @@ final class SheetPage implements Aside {
         showReadBack();
         foot.draft(actions.draftLine());
         List<SheetField> stopped = model.stopped();
-        foot.look(texts.get("sheets.look", stopped.size()), stopped, words::label, this::look);
+        foot.look(
+                texts.get("sheets.look", stopped.size()),
+                rest -> texts.get("sheets.look.rest", rest),
+                stopped,
+                words::label,
+                this::look);
         strip.say(List.of(actions.failure()), List::of);
     }
 

@@ -2,15 +2,15 @@ package witnessmark.desktop.shell;
 
 import java.awt.CardLayout;
 import java.util.EnumMap;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
 import witnessmark.desktop.form.Kept;
+import witnessmark.desktop.form.LastFocus;
 
 /** The pages, each built at its first visit and kept afterwards. */
 final class Pages extends JPanel {
@@ -19,7 +19,7 @@ final class Pages extends JPanel {
 
     private final CardLayout cards = new CardLayout();
     private final Map<PlaceId, Place> places = new EnumMap<>(PlaceId.class);
-    private final Set<String> built = new HashSet<>();
+    private final Map<String, LastFocus> built = new HashMap<>();
     private final AboutPage about;
     /** A change of theme or size reaches only what is in a window; a place not visited yet is brought up to it then. */
     private final Object madeUnder = UIManager.getLookAndFeel();
@@ -42,13 +42,19 @@ final class Pages extends JPanel {
                 .findFirst();
     }
 
+    /** What had the focus last on a page, when it is still there. */
+    Optional<JComponent> lastFocus(String page) {
+        return Optional.ofNullable(built.get(page)).flatMap(LastFocus::component);
+    }
+
     /** Brings the page to the front, with its record where the visit names one. */
     void show(Visit visit) {
         Optional<Place> place = place(visit.page());
-        if (built.add(visit.page())) {
+        if (!built.containsKey(visit.page())) {
             JComponent page = place.map(Place::component).orElseGet(about::component);
             add(page, visit.page());
             Kept.returns(page, madeUnder);
+            built.put(visit.page(), new LastFocus(page));
         }
         cards.show(this, visit.page());
         place.ifPresent(Place::refresh);

@@ -79,7 +79,7 @@ final class Rail extends JPanel {
     /** Whose name goes with what is written. */
     void writing(String name) {
         writing.setText(texts.get("shell.rail.writing", name));
-        writing.setToolTipText(texts.get("shell.rail.writing.tip"));
+        writing.setToolTipText(texts.get("shell.rail.writing.tip", name));
         writing.setVisible(true);
     }
 

@@ -23,6 +23,7 @@ public final class ShellFrame extends JFrame {
     private final transient WindowState state;
     private final transient ShellContext context;
     private final ShellPane pane;
+    private final transient HelpFirst helpFirst;
     private transient Instant asked = Instant.EPOCH;
 
     /** @throws java.awt.HeadlessException where there is no display */
@@ -31,6 +32,7 @@ public final class ShellFrame extends JFrame {
         this.context = context;
         this.state = new WindowState(context.settings());
         this.pane = new ShellPane(context, places, more, sources);
+        this.helpFirst = new HelpFirst(pane::closeHelp);
         setIconImages(FlatSVGUtils.createWindowIconImages("/icons/app.svg"));
         setJMenuBar(pane.menuBar());
         setContentPane(pane);
@@ -60,11 +62,13 @@ public final class ShellFrame extends JFrame {
     public void addNotify() {
         super.addNotify();
         KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(letters);
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(helpFirst);
     }
 
     @Override
     public void removeNotify() {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(letters);
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(helpFirst);
         super.removeNotify();
     }
 

@@ -2,6 +2,8 @@ package witnessmark.desktop.shell;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +13,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.NoticeStrip;
@@ -68,7 +71,7 @@ public final class ShellPane extends JPanel {
         all.add(new CommandsFindable(texts, commands::all));
         find = new FindField(texts, context.tasks(), all);
         panes = new Panes(List.of(
-                () -> rail.isVisible() ? rail.places() : chooser, this::firstFocus, help::firstFocus, () -> find));
+                () -> rail.isVisible() ? rail.places() : chooser, this::pageFocus, help::firstFocus, () -> find));
         watch = new WorkWatch(context.tasks(), status, Instant::now);
         layOut();
         desk.listen(new Ear());
@@ -134,6 +137,17 @@ public final class ShellPane extends JPanel {
 
     void toggleHelp() {
         showHelp(!help.isVisible());
+    }
+
+    /** Closes the help, unless there is none or the focus is where Esc has work of its own. */
+    boolean closeHelp() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        boolean here = owner != null && owner != find && SwingUtilities.isDescendingFrom(owner, this);
+        if (here && help.isVisible()) {
+            showHelp(false);
+            return true;
+        }
+        return false;
     }
 
     boolean helpShown() {
@@ -248,7 +262,15 @@ public final class ShellPane extends JPanel {
     }
 
     void focusPage() {
-        firstFocus().requestFocusInWindow();
+        pageFocus().requestFocusInWindow();
+    }
+
+    /** Where one was on the page; where it begins for who comes the first time, or to a record. */
+    private JComponent pageFocus() {
+        Optional<Visit> visit = visits.current();
+        return visit.filter(at -> at.record() == null)
+                .flatMap(at -> pages.lastFocus(at.page()))
+                .orElseGet(this::firstFocus);
     }
 
     private JComponent firstFocus() {

@@ -57,6 +57,8 @@ public record Note(Kind kind, List<Object> facts) {
         OVER_REV_ABOVE,
         /** Share left of the running time. */
         LEAVES,
+        /** What is taken to be so until something else is chosen. */
+        UNLESS_CHOSEN,
         NONE
     }
 

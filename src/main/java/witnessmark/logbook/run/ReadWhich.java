@@ -56,9 +56,8 @@ final class ReadWhich {
         @Nullable Id<Person> driver = id(typed.getOrDefault(RunField.DRIVER, ""));
         @Nullable LocalDate day = day(typed.getOrDefault(RunField.DATE, ""), out);
         ZoneId zone = event == null ? home : facts.of(Event.class).get(event).zone();
-        Out start = day == null
-                ? new Out(null, StartKnown.TYPED)
-                : start(typed.getOrDefault(RunField.OUT_AT, ""), day, zone, planned, car, running, out);
+        String clock = typed.getOrDefault(RunField.OUT_AT, "");
+        Out start = day == null ? onNoDay(clock, out) : start(clock, day, zone, planned, car, running, out);
         @Nullable
         Id<Engine> engine = car == null
                 ? Keys.engine(place).orElse(null)
@@ -96,6 +95,18 @@ final class ReadWhich {
         }
         out.put(RunField.DATE, FieldReading.wrong(problem(RunField.DATE, text, typed)));
         return null;
+    }
+
+    /** Without a day it is no moment, but whether it reads can be said. */
+    private static Out onNoDay(String text, Map<RunField, FieldReading> out) {
+        Typed<LocalTime> typed = TypedClock.read(text);
+        boolean fine = text.isBlank() || isBeforeOrAfter(text) || typed instanceof Typed.Read<LocalTime>;
+        out.put(
+                RunField.OUT_AT,
+                fine
+                        ? FieldReading.fine(Note.of(Note.Kind.NONE))
+                        : FieldReading.wrong(problem(RunField.OUT_AT, text, typed)));
+        return new Out(null, StartKnown.TYPED);
     }
 
     private Out start(

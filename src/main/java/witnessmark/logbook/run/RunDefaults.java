@@ -16,7 +16,6 @@ import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
-import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
 /**
@@ -48,12 +47,8 @@ final class RunDefaults {
         fields.put(RunField.DATE, DAY.format(today));
         fields.putAll(forDay(car.orElse(null), today, today));
         fields.putAll(forCar(car.orElse(null)));
-        Optional<Run> last = lastOf(car.orElse(null));
-        fields.put(
-                RunField.KNOWN,
-                last.map(run -> run.knownBy().of(Counter.RUNNING))
-                        .orElse(HowKnown.TIMED)
-                        .code());
+        // how the last run was measured says nothing about this one
+        fields.put(RunField.KNOWN, HowKnown.TIMED.code());
         fields.put(RunField.HEAT_CYCLES, "1");
         fields.put(RunField.DRIVER_ASKED, witnessmark.domain.DriverAsked.NOT_ASKED.code());
         return fields;

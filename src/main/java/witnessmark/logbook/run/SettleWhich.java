@@ -64,7 +64,7 @@ final class SettleWhich {
         if (engine != null) {
             String number = facts.of(Engine.class).get(engine).number();
             out.put(RunField.CAR, FieldReading.fine(Note.of(Note.Kind.ENGINE_RAN, number)));
-        } else {
+        } else if (which.day() != null) {
             out.putIfAbsent(
                     RunField.CAR, FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, name(which.car()))));
         }

@@ -9,6 +9,7 @@ import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.HowKnown;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
@@ -38,10 +39,17 @@ final class WhichNotes {
         out.put(RunField.EVENT, FieldReading.fine(event(which)));
         out.put(RunField.PLANNED, FieldReading.fine(planned(which)));
         out.put(RunField.DRIVER, FieldReading.fine(driver(which)));
-        out.put(RunField.KNOWN, FieldReading.fine(Note.of(Note.Kind.NONE)));
+        out.put(RunField.KNOWN, FieldReading.fine(Note.of(known(typed))));
         out.put(RunField.DRIVER_ASKED, FieldReading.fine(Note.of(Note.Kind.NONE)));
         plannedDay(which, out);
         figures(which, values, out);
+    }
+
+    /** Nobody is taken to have a trace or a meter until he says so. */
+    private static Note.Kind known(Map<RunField, String> typed) {
+        return HowKnown.TIMED.code().equals(typed.getOrDefault(RunField.KNOWN, ""))
+                ? Note.Kind.UNLESS_CHOSEN
+                : Note.Kind.NONE;
     }
 
     /** A run of the timetable on another day than it was planned for: the timetable's time would be a wrong one. */
@@ -93,6 +101,9 @@ final class WhichNotes {
 
     private FieldReading car(Which which) {
         Id<Engine> engine = which.engine();
+        if (engine == null && which.day() == null) {
+            return FieldReading.fine(Note.of(Note.Kind.NONE)); // which engine hangs on the day
+        }
         if (engine == null) {
             String car = which.car() == null
                     ? ""

@@ -3,13 +3,18 @@ package witnessmark.desktop.runsheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
+import javax.swing.JList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.StatusStrip;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.shell.Visit;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
@@ -90,6 +95,36 @@ class RunSheetActionsTest {
         assertThat(draft.fields()).containsEntry("running", "1h7x");
         assertThat(draft.keptAt()).isEqualTo(book.today().now());
         assertThat(shownDraft()).isEqualTo("Draft kept 09:41:12. Not in the logbook yet.");
+    }
+
+    /** Started again, the rail says that something waits before anybody has opened the sheet, and until it is cleared. */
+    @Test
+    void a_draft_from_before_is_told_beside_the_place() {
+        assertThat(placesSaid()).doesNotContain("Run sheet, draft");
+        stage.model().type(RunField.RUNNING, "1h7x");
+        settle();
+        RunSheetStage first = stage;
+        stage = new RunSheetStage(book);
+        settle();
+        stage.pane.go(Visit.to(PlaceId.ENGINES));
+        assertThat(stage.model().isOpen()).isFalse();
+        assertThat(placesSaid()).contains("Run sheet, draft");
+        stage.open();
+        assertThat(placesSaid()).contains("Run sheet, draft");
+        click("Clear sheet");
+        settle();
+        assertThat(placesSaid()).doesNotContain("Run sheet, draft");
+        first.close();
+    }
+
+    private List<String> placesSaid() {
+        JList<?> places = only(JList.class, false);
+        return IntStream.range(0, places.getModel().getSize())
+                .mapToObj(i -> places.getAccessibleContext()
+                        .getAccessibleChild(i)
+                        .getAccessibleContext()
+                        .getAccessibleName())
+                .toList();
     }
 
     private String shownDraft() {

@@ -3,11 +3,14 @@ package witnessmark.desktop.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,6 +21,7 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.TabWalk;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.wording.Texts;
 
@@ -123,6 +127,38 @@ class ShellFrameTest {
         gallery.context.look().zoom(1.5f);
         gallery.context.look().zoom(1.0f);
         gallery.tasks.awaitIdle();
+        frame.dispose();
+    }
+
+    @Test
+    void who_comes_back_to_a_place_is_where_he_was_in_it() {
+        ShellFrame frame = frame();
+        frame.open(PlaceId.RUN_SHEET);
+        Focus.await(gallery.sheet.firstFocus());
+        JComponent laps = (JComponent) new Ui(gallery.sheet.component()).field("Laps");
+        laps.requestFocusInWindow();
+        Focus.await(laps);
+        desk.go(PlaceId.BEFORE_WE_GO);
+        assertThat(laps.isShowing()).isFalse();
+        desk.go(PlaceId.RUN_SHEET);
+        Focus.await(laps);
+        frame.dispose();
+    }
+
+    @Test
+    void esc_closes_the_help_before_it_leaves_the_page_and_the_focus_stays() {
+        ShellFrame frame = frame();
+        frame.open(PlaceId.RUN_SHEET);
+        Focus.await(gallery.sheet.firstFocus());
+        JComponent laps = (JComponent) new Ui(gallery.sheet.component()).field("Laps");
+        laps.requestFocusInWindow();
+        Focus.await(laps);
+        frame.pane().toggleHelp();
+        KeyEvent escape = new KeyEvent(laps, KeyEvent.KEY_PRESSED, 0L, 0, KeyEvent.VK_ESCAPE, KeyEvent.CHAR_UNDEFINED);
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().dispatchEvent(escape);
+        assertThat(frame.pane().helpShown()).isFalse();
+        assertThat(frame.pane().current()).contains(Visit.to(PlaceId.RUN_SHEET));
+        Focus.await(laps);
         frame.dispose();
     }
 

@@ -1,0 +1,64 @@
+package witnessmark.desktop.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+@UiTest
+class FormFootTest {
+    /** As many fields as are named and counted, whatever their number. */
+    @ParameterizedTest(name = "{0} fields: {1} named")
+    @CsvSource({"1, 1, 0", "3, 3, 0", "4, 4, 0", "5, 3, 2", "10, 3, 7"})
+    void the_first_fields_that_need_a_look_are_named_and_the_rest_is_counted(int fields, int named, int rest) {
+        Looks.light();
+        FormFoot foot = new FormFoot(List.of());
+        List<String> gone = new ArrayList<>();
+        List<String> all =
+                IntStream.range(0, fields).mapToObj(i -> "Field " + i).toList();
+        foot.look("look:", more -> "and " + more + " more", all, Function.identity(), gone::add);
+        Stage.lay(foot, 900, 120);
+        List<AbstractButton> links = Stage.visible(foot).stream()
+                .filter(AbstractButton.class::isInstance)
+                .map(AbstractButton.class::cast)
+                .toList();
+        assertThat(links).extracting(AbstractButton::getText).isEqualTo(all.subList(0, named));
+        assertThat(said(foot).contains("and " + rest + " more")).isEqualTo(rest > 0);
+        links.forEach(AbstractButton::doClick);
+        assertThat(gone).isEqualTo(all.subList(0, named));
+    }
+
+    private static List<String> said(FormFoot foot) {
+        return Stage.visible(foot).stream()
+                .filter(JLabel.class::isInstance)
+                .map(label -> ((JLabel) label).getText())
+                .toList();
+    }
+
+    @Test
+    void a_refusal_is_said_until_something_else_is_typed_and_a_full_disk_until_it_is_asked_again() {
+        Refusal refusal = new Refusal();
+        refusal.refused(List.of(Problem.of(ProblemKind.NEEDED, "Laps")), problem -> "refused", "12x");
+        refusal.typed("12x");
+        assertThat(refusal.said()).isEqualTo("refused");
+        refusal.typed("12");
+        assertThat(refusal.said()).isEmpty();
+        refusal.refused(List.of(Problem.of(ProblemKind.DISK_FULL, "disk")), problem -> "full", "12");
+        refusal.typed("13");
+        assertThat(refusal.said()).isEqualTo("full");
+        refusal.none();
+        assertThat(refusal.said()).isEmpty();
+    }
+}
