@@ -56,6 +56,11 @@ public final class Amounts {
         return left == 0 ? texts.get("measures.at_limit") : texts.get("measures.to_limit", visible(counter, left));
     }
 
+    /** The same in short, where a heading names the limit: {@code 6.7 h left}. */
+    public String left(Counter counter, long left) {
+        return left == 0 ? texts.get("measures.at_limit") : texts.get("measures.left", visible(counter, left));
+    }
+
     /** A rough amount that never rounds to nothing: {@code 0.9 h}, {@code 0.04 h}, {@code 14 s}, {@code 30 m}. */
     private String visible(Counter counter, long amount) {
         for (int decimals = ROUGH; decimals <= FINE; decimals++) {

@@ -72,13 +72,20 @@ public final class LifeWords {
      * may have been used than is known, {@code at least 0.9 h over} and {@code at most 6.7 h to its limit}.
      */
     public String limit(LimitUse use) {
-        Counter counter = use.used().counter();
+        return limit(use, amounts.toLimit(use.used().counter(), Math.max(0, use.left())));
+    }
+
+    /** The same in short, where a heading names the limit: {@code 6.7 h left}, {@code at most 6.7 h left}. */
+    public String left(LimitUse use) {
+        return limit(use, amounts.left(use.used().counter(), Math.max(0, use.left())));
+    }
+
+    private String limit(LimitUse use, String within) {
         long left = use.left();
         if (left > 0) {
-            String shown = amounts.toLimit(counter, left);
-            return use.used().complete() ? shown : texts.get("measures.life.at_most_to_limit", shown);
+            return use.used().complete() ? within : texts.get("measures.life.at_most_to_limit", within);
         }
-        String shown = amounts.over(counter, -left);
+        String shown = amounts.over(use.used().counter(), -left);
         return use.used().complete() || left == 0 ? shown : measures.atLeast(shown);
     }
 

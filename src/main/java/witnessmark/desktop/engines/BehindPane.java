@@ -39,7 +39,6 @@ final class BehindPane extends JPanel {
     private final JPanel body = new JPanel(cards);
     private final SheetTable<BehindLine> entries;
     private final SheetTable<HistoryLine> history;
-    private final JLabel notCounted = Lettering.line("", Styles.NOTE);
     private final JTextArea historyOf = Lettering.paragraph("", Styles.STRONG);
     private final JLabel inHand = Lettering.cutLine(" ", Styles.ECHO);
     private final EntryActions actions;
@@ -50,7 +49,7 @@ final class BehindPane extends JPanel {
 
     /** @param close run when the pane is to be put away */
     BehindPane(SheetTools tools, EntryWork work, Runnable close) {
-        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]2[]2[]6[fill,grow]"));
+        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]2[]4[fill,grow]"));
         this.texts = tools.texts();
         this.close = close;
         back = Buttons.link(Caption.of(texts.get("engines.history.back")), this::backToEntries);
@@ -61,7 +60,6 @@ final class BehindPane extends JPanel {
         entries.onSelect(this::follow);
         entries.onOpen(work::open);
         add(top(), "growx, wrap");
-        add(of, "wmin 0, growx, wrap");
         add(basis, "wmin 0, growx, wrap");
         body.setOpaque(false);
         body.add(entriesCard(), ENTRIES);
@@ -73,9 +71,12 @@ final class BehindPane extends JPanel {
     void show(BehindLines lines, boolean readOnly, boolean entriesToo) {
         title.setText(lines.title());
         of.setText(lines.of());
-        basis.setText(lines.basis());
-        basis.getAccessibleContext().setAccessibleName(lines.basis());
-        notCounted.setText(lines.notCounted());
+        String known = lines.notCounted().isEmpty()
+                ? lines.basis()
+                : texts.get("engines.comma", lines.basis(), lines.notCounted());
+        basis.setText(known);
+        basis.setVisible(true);
+        basis.getAccessibleContext().setAccessibleName(known);
         actions.readOnly(readOnly);
         // The column says nothing of an engine's own figure.
         entries.offer(
@@ -100,9 +101,9 @@ final class BehindPane extends JPanel {
         back.setVisible(ofFigure);
         if (!ofFigure) {
             title.setText(texts.get("engines.history"));
-            of.setText(" ");
-            basis.setText("");
+            of.setText("");
         }
+        basis.setVisible(ofFigure);
         historyOf.setText(texts.get("engines.history.of", entry));
         historyOf.getAccessibleContext().setAccessibleName(historyOf.getText());
         history.show(lines);
@@ -156,19 +157,20 @@ final class BehindPane extends JPanel {
     }
 
     private JComponent top() {
-        JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill][]"));
+        JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]8[]", "[baseline]"));
         top.setOpaque(false);
-        top.add(title, "wmin 0");
+        top.add(title);
+        top.add(of, "wmin 0");
         top.add(Buttons.link(Caption.of(texts.get("engines.behind.close")), close));
         return top;
     }
 
     private JComponent entriesCard() {
-        JPanel card = new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill][]", "[fill,grow]3[]2[]4[]"));
+        JPanel card = new JPanel(
+                new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill][]", "[fill,grow]3[]3[]"));
         card.setOpaque(false);
         card.add(entries, "span, grow, w 0:0:, hmin 120, wrap");
         card.add(inHand, "span, growx, wmin 0, wrap");
-        card.add(notCounted, "span, wmin 0, wrap");
         card.add(actions, "span, growx, w 0:0:");
         return card;
     }

@@ -1,6 +1,5 @@
 package witnessmark.desktop.engines;
 
-import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
 
 /**
@@ -11,16 +10,8 @@ import witnessmark.desktop.form.SeamState;
  * @param where the car it is in, or since when it is open
  * @param running its whole running time
  * @param sinceRebuild its running time since the last rebuild
- * @param sinceSkim the running time of its head since the last skim; null when no head is fitted
  * @param state the mark
  * @param worst what stands worst, in words
  */
 record EngineLine(
-        String id,
-        String number,
-        String where,
-        Shown running,
-        Shown sinceRebuild,
-        @Nullable Shown sinceSkim,
-        SeamState state,
-        String worst) {}
+        String id, String number, String where, Shown running, Shown sinceRebuild, SeamState state, String worst) {}

@@ -10,7 +10,6 @@ import java.util.function.Function;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -23,9 +22,6 @@ import witnessmark.wording.Texts;
 
 /** One engine: heading, line of life, and under tabs the build, the lives, the chart; a figure's entries at the side. */
 final class EngineSheetView {
-    private static final String ALONE = "[0:0:,grow,fill]";
-    private static final String BESIDE = "[0:0:,grow 48,fill][0:0:,grow 52,fill]";
-
     private final Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]2[]0[]2[fill,grow]");
     private final EngineHead head;
     private final LineOfLifeModel line = new LineOfLifeModel();
@@ -35,9 +31,7 @@ final class EngineSheetView {
     private final BuildTab build;
     private final LivesTab lives;
     private final CurvesTab curves;
-    private final BehindPane behind;
-    private final MigLayout lowerLayout = new MigLayout("insets 0, gap 18, fill, hidemode 3", ALONE, "[fill,grow]");
-    private final JPanel lower = new JPanel(lowerLayout);
+    private final Beside beside;
     private final Texts texts;
     private String shown = "";
 
@@ -69,7 +63,6 @@ final class EngineSheetView {
         build = new BuildTab(tools, open);
         lives = new LivesTab(tools, open);
         curves = new CurvesTab(tools, asked::record, asked::say);
-        behind = new BehindPane(tools, work, asked::closeBehind);
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
         tabs.putClientProperty(FlatClientProperties.STYLE, "background: $Wm.sheet");
@@ -83,14 +76,11 @@ final class EngineSheetView {
         tabs.addTab(texts.get("engines.tab.lives"), lives);
         tabs.addTab(texts.get("engines.tab.curves"), curves);
         tabs.getAccessibleContext().setAccessibleName(texts.get("engines.tabs"));
-        lower.setOpaque(false);
-        lower.add(tabs, "grow, h 230:pref:, wmin 0");
-        lower.add(behind, "grow, h 230:pref:, wmin 0");
-        behind.setVisible(false);
+        beside = new Beside(tabs, new BehindPane(tools, work, asked::closeBehind));
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(lineView, "growx, wmin 0, wrap");
         sheet.add(readout, "growx, wmin 0, wrap");
-        sheet.add(lower, "grow, wmin 0");
+        sheet.add(beside, "grow, wmin 0");
     }
 
     Sheet component() {
@@ -109,21 +99,6 @@ final class EngineSheetView {
         curves.show(charts);
         sheet.revalidate();
         sheet.repaint();
-    }
-
-    /** Shows the pane at the side. */
-    void showBehind() {
-        if (!behind.isVisible()) {
-            behind.setVisible(true);
-            lowerLayout.setColumnConstraints(BESIDE);
-            lower.revalidate();
-        }
-    }
-
-    void hideBehind() {
-        behind.setVisible(false);
-        lowerLayout.setColumnConstraints(ALONE);
-        lower.revalidate();
     }
 
     EngineHead head() {
@@ -154,8 +129,8 @@ final class EngineSheetView {
         return curves;
     }
 
-    BehindPane behind() {
-        return behind;
+    Beside beside() {
+        return beside;
     }
 
     String readout() {

@@ -1,5 +1,6 @@
 package witnessmark.desktop.engines;
 
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Build;
@@ -105,6 +106,15 @@ final class EngineWords {
 
     /** What stands worst: "valve springs VS-03, 0.9 h over", "open, 14 positions empty", "no limit recorded". */
     String worst(EngineRow row) {
+        return worst(row, this::left);
+    }
+
+    /** The same in short, under a heading that names the limit: "big-end shells BE-06, 3.9 h left". */
+    String nearest(EngineRow row) {
+        return worst(row, limit -> perhaps(limit, lives.left(limit.use())));
+    }
+
+    private String worst(EngineRow row, Function<NearestLimit, String> left) {
         if (row.open() != null) {
             return row.empty() == 0
                     ? texts.get("engines.worst.open")
@@ -115,7 +125,7 @@ final class EngineWords {
         }
         return row.worst() == null
                 ? texts.get("engines.worst.none")
-                : texts.get("engines.comma", on(row.worst()), left(row.worst()));
+                : texts.get("engines.comma", on(row.worst()), left.apply(row.worst()));
     }
 
     /** What a limit falls on: "valve springs VS-03", or the work it names when it falls on the engine as a whole. */
@@ -127,7 +137,10 @@ final class EngineWords {
 
     /** "0.9 h over", "perhaps 11.5 h over", "at most 6.7 h to its limit". */
     String left(NearestLimit limit) {
-        String shown = lives.limit(limit.use());
+        return perhaps(limit, lives.limit(limit.use()));
+    }
+
+    private String perhaps(NearestLimit limit, String shown) {
         return limit.perhapsOver() ? texts.get("engines.perhaps", shown) : shown;
     }
 

@@ -42,16 +42,14 @@ final class EnginesModel {
     }
 
     private EngineLine line(EngineRow row) {
-        HeadRow head = row.head();
         return new EngineLine(
                 row.engine().id().text(),
                 row.engine().fact().number(),
                 words.where(row),
                 words.shown(row.running(), words.figure(row.engine(), Counter.RUNNING, null)),
                 sinceRebuild(row),
-                head == null ? null : words.sinceSkim(head),
                 words.state(row),
-                words.records().label(words.worst(row)));
+                words.records().label(words.nearest(row)));
     }
 
     private Shown sinceRebuild(EngineRow row) {

@@ -32,7 +32,7 @@ final class EnginesPanel extends JPanel {
         top.add(asOf, "gapbottom 4");
         add(top, "growx, wmin 0, wrap");
         JPanel page =
-                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]14[fill,grow]"));
+                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]10[fill,grow]"));
         page.setOpaque(false);
         page.add(lists, "growx, wmin 0, wrap");
         page.add(sheet.component(), "grow, wmin 0, wrap");

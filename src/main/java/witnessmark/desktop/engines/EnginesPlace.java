@@ -210,8 +210,16 @@ public final class EnginesPlace implements Place {
         String record = wanted;
         if (record != null && sheet.build().choosePart(record)) {
             wanted = null;
-            sheet.tabs().setSelectedComponent(sheet.build());
+            reveal(sheet.build());
         }
+    }
+
+    /** Shows what is under a tab, also where the entries behind a figure stand in its place. */
+    private void reveal(JComponent tab) {
+        if (!sheet.tabs().isVisible()) {
+            closeBehind();
+        }
+        sheet.tabs().setSelectedComponent(tab);
     }
 
     private void failed() {
@@ -230,7 +238,8 @@ public final class EnginesPlace implements Place {
     /** Where the focus is to go back to, unless it is in the pane itself. */
     private void rememberFocus() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
-        if (owner == null || !SwingUtilities.isDescendingFrom(owner, sheet.behind())) {
+        if (owner == null
+                || !SwingUtilities.isDescendingFrom(owner, sheet.beside().behind())) {
             cameFrom = owner instanceof JComponent component ? component : null;
         }
     }
@@ -245,10 +254,10 @@ public final class EnginesPlace implements Place {
                 () -> behindModel.lines(SeeBehind.of(desk.get().view(), figure)),
                 lines -> {
                     Engines all = engines;
-                    sheet.showBehind();
-                    sheet.behind().show(lines, all != null && all.readOnly(), true);
+                    sheet.beside().open();
+                    sheet.beside().behind().show(lines, all != null && all.readOnly(), true);
                     if (entering) {
-                        sheet.behind().takeFocus();
+                        sheet.beside().behind().takeFocus();
                     }
                 },
                 failure -> failed());
@@ -257,7 +266,7 @@ public final class EnginesPlace implements Place {
     private void closeBehind() {
         opened = null;
         readingBehind.drop();
-        sheet.hideBehind();
+        sheet.beside().close();
         JComponent back = cameFrom;
         (back != null && back.isShowing() ? back : firstFocus()).requestFocusInWindow();
     }
@@ -281,8 +290,8 @@ public final class EnginesPlace implements Place {
                 texts.get("engines.readingHistory"),
                 () -> historyModel.lines(entry, SeeHistory.of(desk.get().logbook(), entry), all.zone()),
                 lines -> {
-                    sheet.showBehind();
-                    sheet.behind().showHistory(named, lines, opened != null);
+                    sheet.beside().open();
+                    sheet.beside().behind().showHistory(named, lines, opened != null);
                 },
                 failure -> failed());
     }
@@ -329,7 +338,7 @@ public final class EnginesPlace implements Place {
 
     private void chartAsTable() {
         window.go(PlaceId.ENGINES);
-        sheet.tabs().setSelectedComponent(sheet.curves());
+        reveal(sheet.curves());
         sheet.curves().toggle();
     }
 

@@ -53,14 +53,6 @@ final class FigureTable<R> {
         return sheet.table();
     }
 
-    /** Selects the first row when none is selected, and takes the focus. */
-    void takeFocus() {
-        if (sheet.selected() == null && table().getRowCount() > 0) {
-            table().setRowSelectionInterval(0, 0);
-        }
-        table().requestFocusInWindow();
-    }
-
     private void openInHand(R row) {
         Shown inHand = at(row, table().getSelectedColumn());
         if (inHand != null) {

@@ -15,7 +15,7 @@ import witnessmark.wording.Texts;
 
 /** All engines, and beside them all heads. */
 final class ListSheets extends JPanel {
-    private static final int HEADS_WIDE = 384;
+    private static final int HEADS_WIDE = 400;
     private static final int BESIDE_FROM = 1000;
 
     private final FigureTable<EngineLine> engines;
@@ -73,7 +73,7 @@ final class ListSheets extends JPanel {
     }
 
     private static Sheet sheet(FigureTable<?> table) {
-        Sheet sheet = new Sheet("fill, insets 6 18 10 18", "[0::,grow,fill]", "[fill,grow]");
+        Sheet sheet = new Sheet("fill, insets 4 18 6 18", "[0::,grow,fill]", "[fill,grow]");
         sheet.add(table.sheet(), "grow, h 156:pref:, w 0:0:");
         return sheet;
     }
@@ -89,13 +89,12 @@ final class ListSheets extends JPanel {
                         .strong()
                         .wide(58)),
                 FigureColumn.words(Column.<EngineLine>text(texts.get("engines.column.where"), EngineLine::where)
-                        .wide(100)),
+                        .wide(92)),
                 FigureColumn.figure(texts.get("engines.column.running"), EngineLine::running, none, 88),
                 FigureColumn.figure(texts.get("engines.column.sinceRebuild"), EngineLine::sinceRebuild, none, 96),
-                FigureColumn.figure(texts.get("engines.column.sinceSkim"), EngineLine::sinceSkim, none, 112),
                 FigureColumn.words(Column.<EngineLine>text(texts.get("engines.column.worst"), EngineLine::worst)
                         .inked(EngineLine::state)
-                        .wide(220)
+                        .wide(256)
                         .grow()));
         return new FigureTable<>(
                 texts.get("engines.list"), columns, EngineLine::id, texts.get("engines.figure.tip"), open);
@@ -111,7 +110,7 @@ final class ListSheets extends JPanel {
                         .wide(116)
                         .grow()),
                 FigureColumn.figure(texts.get("engines.column.running"), HeadLine::running, none, 96),
-                FigureColumn.figure(texts.get("engines.column.sinceSkim.short"), HeadLine::sinceSkim, none, 100));
+                FigureColumn.figure(texts.get("engines.column.sinceSkim"), HeadLine::sinceSkim, none, 100));
         return new FigureTable<>(
                 texts.get("engines.heads"), columns, HeadLine::id, texts.get("engines.figure.tip"), open);
     }

@@ -3,6 +3,8 @@ package witnessmark.desktop.form;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.ActionEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -87,6 +89,18 @@ public final class SheetTable<R> extends JPanel {
         table.getSelectionModel().addListSelectionListener(e -> {
             if (!e.getValueIsAdjusting() && !showing) {
                 tellSelection();
+            }
+        });
+        table.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                showCursor();
+                boolean byKey = e.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
+                        || e.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD;
+                if (byKey) {
+                    table.scrollRectToVisible(
+                            table.getCellRect(table.getSelectedRow(), table.getSelectedColumn(), true));
+                }
             }
         });
         JScrollPane scroll = new JScrollPane(table);
@@ -307,10 +321,21 @@ public final class SheetTable<R> extends JPanel {
     }
 
     private void takeFocus() {
-        if (table.getSelectedRow() < 0 && table.getRowCount() > 0) {
+        showCursor();
+        table.requestFocusInWindow();
+    }
+
+    /** A list that has the focus shows the row and the cell that keys go on from. */
+    private void showCursor() {
+        if (table.getRowCount() == 0 || table.getColumnCount() == 0) {
+            return;
+        }
+        if (table.getSelectedRow() < 0) {
             table.setRowSelectionInterval(0, 0);
         }
-        table.requestFocusInWindow();
+        if (table.getSelectedColumn() < 0) {
+            table.setColumnSelectionInterval(0, 0);
+        }
     }
 
     /** Other rows are shown: the right card, the count, the totals. */

@@ -101,7 +101,7 @@ class EnginesByKeyboardTest {
     void tab_goes_on_into_the_entries_behind_a_figure_and_what_can_be_done_to_one() {
         tabTo(sheet().head().sinceRebuildButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().entries().table());
+        Focus.await(sheet().beside().behind().entries().table());
         List<String> names = TabWalk.namesFrom(window.place.firstFocus());
         assertThat(names).doesNotHaveDuplicates().noneMatch(String::isBlank);
         assertThat(names)
@@ -143,7 +143,7 @@ class EnginesByKeyboardTest {
     void the_entries_behind_a_figure_add_up_as_far_as_they_are_shown() {
         tabTo(sheet().head().sinceRebuildButton());
         keys.press(KeyEvent.VK_SPACE);
-        SheetTable<BehindLine> entries = sheet().behind().entries();
+        SheetTable<BehindLine> entries = sheet().beside().behind().entries();
         Focus.await(entries.table());
         assertThat(window.said()).contains("27 entries", "12.87 h").doesNotContain("Shown:");
         keys.press(KeyEvent.VK_F, CTRL_DOWN_MASK);
@@ -201,20 +201,20 @@ class EnginesByKeyboardTest {
         tabTo(build);
         keys.press(KeyEvent.VK_HOME, CTRL_DOWN_MASK);
         keys.press(KeyEvent.VK_ENTER);
-        Focus.await(sheet().behind().entries().table());
+        Focus.await(sheet().beside().behind().entries().table());
         BuildLine part = sheet().build().table().sheet().selected();
-        assertThat(sheet().behind().getAccessibleContext().getAccessibleName())
+        assertThat(sheet().beside().behind().getAccessibleContext().getAccessibleName())
                 .contains(part.ran().text());
 
-        tabTo(sheet().behind().actions().historyButton());
+        tabTo(sheet().beside().behind().actions().historyButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().history().table());
-        assertThat(sheet().behind().history().shown()).isNotEmpty();
+        Focus.await(sheet().beside().behind().history().table());
+        assertThat(sheet().beside().behind().history().shown()).isNotEmpty();
         keys.press(KeyEvent.VK_ESCAPE);
-        Focus.await(sheet().behind().entries().table());
+        Focus.await(sheet().beside().behind().entries().table());
         keys.press(KeyEvent.VK_ESCAPE);
         Focus.await(build);
-        assertThat(sheet().behind().isVisible()).isFalse();
+        assertThat(sheet().beside().behind().isVisible()).isFalse();
     }
 
     /** The run is out of every figure when struck out, and Ctrl+Z gives back exactly what there was. */
@@ -224,29 +224,30 @@ class EnginesByKeyboardTest {
         List<String> lives = lives();
         tabTo(sheet().head().sinceRebuildButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().entries().table());
-        String entry = sheet().behind().entries().selected().words();
-        tabTo(sheet().behind().actions().strikeButton());
+        Focus.await(sheet().beside().behind().entries().table());
+        String entry = sheet().beside().behind().entries().selected().words();
+        tabTo(sheet().beside().behind().actions().strikeButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().actions().reason().field());
+        Focus.await(sheet().beside().behind().actions().reason().field());
         keys.press(KeyEvent.VK_ENTER, CTRL_DOWN_MASK);
-        assertThat(sheet().behind().actions().reason().line().getText()).isNotBlank();
+        assertThat(sheet().beside().behind().actions().reason().line().getText())
+                .isNotBlank();
         assertThat(sinceRebuild()).isEqualTo(before);
 
         keys.type("written twice").press(KeyEvent.VK_ENTER, CTRL_DOWN_MASK);
 
         assertThat(sinceRebuild()).isNotEqualTo(before);
         assertThat(lives()).isNotEqualTo(lives);
-        assertThat(sheet().behind().entries().selected().why()).isEqualTo(Behind.Why.STRUCK_OUT);
-        assertThat(sheet().behind().entries().selected().how()).isEqualTo("struck out: written twice");
-        Focus.await(sheet().behind().actions().restoreButton());
+        assertThat(sheet().beside().behind().entries().selected().why()).isEqualTo(Behind.Why.STRUCK_OUT);
+        assertThat(sheet().beside().behind().entries().selected().how()).isEqualTo("struck out: written twice");
+        Focus.await(sheet().beside().behind().actions().restoreButton());
 
         keys.press(KeyEvent.VK_Z, CTRL_DOWN_MASK);
 
         assertThat(sinceRebuild()).isEqualTo(before);
         assertThat(lives()).isEqualTo(lives);
-        assertThat(sheet().behind().entries().selected().words()).isEqualTo(entry);
-        Focus.await(sheet().behind().actions().strikeButton());
+        assertThat(sheet().beside().behind().entries().selected().words()).isEqualTo(entry);
+        Focus.await(sheet().beside().behind().actions().strikeButton());
     }
 
     /** The offer to undo stands in the strip while other things are done; it never takes those back. */
@@ -254,7 +255,7 @@ class EnginesByKeyboardTest {
     void the_undo_offered_takes_back_its_own_change_or_none() {
         tabTo(sheet().head().sinceRebuildButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().entries().table());
+        Focus.await(sheet().beside().behind().entries().table());
         strikeOutTheEntryInHand("written twice");
         AbstractButton offered = new Ui(window.pane).button("Undo");
         keys.press(KeyEvent.VK_Z, CTRL_DOWN_MASK);
@@ -268,11 +269,11 @@ class EnginesByKeyboardTest {
     }
 
     private void strikeOutTheEntryInHand(String why) {
-        tabTo(sheet().behind().actions().strikeButton());
+        tabTo(sheet().beside().behind().actions().strikeButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().actions().reason().field());
+        Focus.await(sheet().beside().behind().actions().reason().field());
         keys.type(why).press(KeyEvent.VK_ENTER, CTRL_DOWN_MASK);
-        Focus.await(sheet().behind().actions().restoreButton());
+        Focus.await(sheet().beside().behind().actions().restoreButton());
     }
 
     @Test
@@ -280,14 +281,14 @@ class EnginesByKeyboardTest {
         String before = sinceRebuild();
         tabTo(sheet().head().sinceRebuildButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().entries().table());
-        tabTo(sheet().behind().actions().strikeButton());
+        Focus.await(sheet().beside().behind().entries().table());
+        tabTo(sheet().beside().behind().actions().strikeButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().actions().reason().field());
+        Focus.await(sheet().beside().behind().actions().reason().field());
         keys.type("never mind").press(KeyEvent.VK_ESCAPE);
-        Focus.await(sheet().behind().actions().strikeButton());
+        Focus.await(sheet().beside().behind().actions().strikeButton());
         assertThat(sinceRebuild()).isEqualTo(before);
-        assertThat(sheet().behind().isVisible()).isTrue();
+        assertThat(sheet().beside().behind().isVisible()).isTrue();
     }
 
     @Test
@@ -318,11 +319,11 @@ class EnginesByKeyboardTest {
         assertThat(seen(line)).isEqualTo(all);
 
         keys.press(KeyEvent.VK_HOME).press(KeyEvent.VK_ENTER);
-        Focus.await(sheet().behind().history().table());
-        assertThat(sheet().behind().history().shown()).isNotEmpty();
+        Focus.await(sheet().beside().behind().history().table());
+        assertThat(sheet().beside().behind().history().shown()).isNotEmpty();
         keys.press(KeyEvent.VK_ESCAPE);
         Focus.await(sheet().lineView());
-        assertThat(sheet().behind().isVisible())
+        assertThat(sheet().beside().behind().isVisible())
                 .as("no figure is open, so nothing is left to show")
                 .isFalse();
     }
@@ -366,8 +367,8 @@ class EnginesByKeyboardTest {
     void enter_on_a_run_behind_a_figure_opens_it_on_its_sheet_and_back_leads_here() {
         tabTo(sheet().head().sinceRebuildButton());
         keys.press(KeyEvent.VK_SPACE);
-        Focus.await(sheet().behind().entries().table());
-        String run = sheet().behind().entries().selected().id();
+        Focus.await(sheet().beside().behind().entries().table());
+        String run = sheet().beside().behind().entries().selected().id();
         keys.press(KeyEvent.VK_ENTER);
         assertThat(window.pane.current()).contains(new Visit(PlaceId.RUN_SHEET.name(), run));
         window.tasks.awaitIdle();
@@ -396,9 +397,9 @@ class EnginesByKeyboardTest {
     void enter_on_the_rebuild_on_the_chart_shows_its_history_and_esc_goes_back_to_the_chart() {
         toChart();
         keys.press(KeyEvent.VK_HOME).press(KeyEvent.VK_ENTER);
-        Focus.await(sheet().behind().history().table());
-        assertThat(sheet().behind().historyOf()).contains("K03", "28 Jan 2026");
-        assertThat(sheet().behind().history().shown()).isNotEmpty();
+        Focus.await(sheet().beside().behind().history().table());
+        assertThat(sheet().beside().behind().historyOf()).contains("K03", "28 Jan 2026");
+        assertThat(sheet().beside().behind().history().shown()).isNotEmpty();
         keys.press(KeyEvent.VK_ESCAPE);
         Focus.await(sheet().curves().view());
     }

@@ -74,13 +74,13 @@ class EnginesPageTest {
             case BEHIND -> window.behindSinceRebuild();
             case STRIKING -> {
                 window.behindSinceRebuild();
-                window.place.sheet().behind().takeFocus();
-                window.place.sheet().behind().actions().ask();
+                window.place.sheet().beside().behind().takeFocus();
+                window.place.sheet().beside().behind().actions().ask();
             }
             case HISTORY -> {
                 window.behindSinceRebuild();
-                window.place.sheet().behind().takeFocus();
-                window.place.sheet().behind().actions().historyButton().doClick();
+                window.place.sheet().beside().behind().takeFocus();
+                window.place.sheet().beside().behind().actions().historyButton().doClick();
             }
             case OTHER_DAY -> {
                 window.behindSinceRebuild();
@@ -106,7 +106,8 @@ class EnginesPageTest {
                 switch (side) {
                     case BUILD, OTHER_DAY -> (Container) window.place.component();
                     case LIVES, CURVES, CURVES_AS_TABLE -> window.place.sheet().tabs();
-                    case BEHIND, STRIKING, HISTORY -> window.place.sheet().behind();
+                    case BEHIND, STRIKING, HISTORY ->
+                        window.place.sheet().beside().behind();
                 });
     }
 

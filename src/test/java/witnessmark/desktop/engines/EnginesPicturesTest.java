@@ -35,6 +35,7 @@ class EnginesPicturesTest {
         "K03, BUILD, LIGHT, 1.0",
         "K03, BEHIND, LIGHT, 1.0",
         "K03, BEHIND, DARK, 1.0",
+        "K03, BEHIND, LIGHT, 1.5",
         "K06, CURVES, LIGHT, 1.0",
         "K06, CURVES, DARK, 1.0",
         "K05, BUILD, DARK, 1.0",
@@ -53,7 +54,7 @@ class EnginesPicturesTest {
                 case "CURVES" -> window.place.sheet().tabs().setSelectedIndex(2);
                 case "FILTERED" -> {
                     window.behindSinceRebuild();
-                    window.filter(window.place.sheet().behind().entries(), "ridge");
+                    window.filter(window.place.sheet().beside().behind().entries(), "ridge");
                     window.filter(window.place.lists().heads().sheet(), "nowhere");
                 }
                 default -> {}

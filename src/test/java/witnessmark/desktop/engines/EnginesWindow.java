@@ -98,14 +98,14 @@ final class EnginesWindow implements AutoCloseable {
 
     /** The row of the entries behind the figure that is named so. */
     BehindLine entry(String named) {
-        return place.sheet().behind().entries().shown().stream()
+        return place.sheet().beside().behind().entries().shown().stream()
                 .filter(line -> line.words().contains(named))
                 .findFirst()
                 .orElseThrow();
     }
 
     void select(BehindLine line) {
-        place.sheet().behind().entries().select(Objects.requireNonNull(line.id()));
+        place.sheet().beside().behind().entries().select(Objects.requireNonNull(line.id()));
     }
 
     /** Types words into the field above a list. */

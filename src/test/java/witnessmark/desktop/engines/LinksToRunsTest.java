@@ -49,7 +49,7 @@ class LinksToRunsTest {
         window.select(race);
         window.root(1366, 768);
 
-        new Ui(window.place.sheet().behind()).button("Open run").doClick();
+        new Ui(window.place.sheet().beside().behind()).button("Open run").doClick();
 
         assertThat(window.pane.current()).contains(Visit.to(PlaceId.RUN_SHEET, race.id()));
     }
@@ -61,7 +61,8 @@ class LinksToRunsTest {
         window.select(window.entry("Race 2, Round 5"));
         window.root(1366, 768);
 
-        assertThat(LayoutRules.broken(window.place.sheet().behind().actions())).isEmpty();
+        assertThat(LayoutRules.broken(window.place.sheet().beside().behind().actions()))
+                .isEmpty();
     }
 
     @Test
@@ -73,7 +74,7 @@ class LinksToRunsTest {
         line.choose(at(line, false));
         press();
         assertThat(window.pane.current()).contains(Visit.to(PlaceId.ENGINES, engine()));
-        assertThat(window.place.sheet().behind().history().shown()).isNotEmpty();
+        assertThat(window.place.sheet().beside().behind().history().shown()).isNotEmpty();
 
         line.choose(at);
         press();
