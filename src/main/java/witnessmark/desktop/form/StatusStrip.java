@@ -9,8 +9,14 @@ import org.jspecify.annotations.Nullable;
 
 /** What happened last, in one sentence, and one thing that can be done about it. Screen readers are told. */
 public final class StatusStrip extends JPanel {
+    /** The longest sentence of our own, with names as people give them, stays whole. */
+    private static final int LONGEST = 300;
+
+    private static final int END = 100;
+
     private final JTextArea words = Lettering.paragraph("", Styles.NOTE);
     private final JTextArea working = Lettering.paragraph("", Styles.ECHO);
+    private String said = "";
 
     public StatusStrip(String name) {
         super(new MigLayout("insets 0, gap 0, fillx, hidemode 3", "[0::,grow,fill]"));
@@ -24,7 +30,10 @@ public final class StatusStrip extends JPanel {
     /** @param way what can be done, for example take it back; {@code null} for nothing */
     public void show(String sentence, @Nullable JButton way) {
         AccessibleContext context = getAccessibleContext();
-        words.setText(sentence);
+        said = sentence;
+        String shown = cut(sentence);
+        words.setText(shown);
+        words.setToolTipText(shown.equals(sentence) ? null : sentence);
         while (getComponentCount() > 2) {
             remove(2);
         }
@@ -46,7 +55,17 @@ public final class StatusStrip extends JPanel {
         }
     }
 
+    /** What happened, in full. */
     public String sentence() {
-        return words.getText();
+        return said;
+    }
+
+    /** A sentence made very long by a name in it loses its middle; its end says what happened. */
+    private static String cut(String sentence) {
+        return sentence.length() <= LONGEST
+                ? sentence
+                : sentence.substring(0, LONGEST - END).strip()
+                        + "…"
+                        + sentence.substring(sentence.length() - END).strip();
     }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
+import javax.swing.JTextArea;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,6 +46,27 @@ class FormFootTest {
                 .filter(JLabel.class::isInstance)
                 .map(label -> ((JLabel) label).getText())
                 .toList();
+    }
+
+    @Test
+    void a_sentence_with_a_very_long_name_is_cut_in_the_middle_and_whole_in_its_tip() {
+        Looks.light();
+        String sentence = "Car " + "Long name ".repeat(40) + "added.";
+        StatusStrip strip = new StatusStrip("What happened last");
+        strip.show(sentence, null);
+        Stage.lay(strip, 150, 600);
+        JTextArea shown = Stage.visible(strip).stream()
+                .filter(JTextArea.class::isInstance)
+                .map(JTextArea.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertThat(shown.getText()).startsWith("Car Long").endsWith("added.").contains("…");
+        assertThat(shown.getText().length()).isLessThanOrEqualTo(301);
+        assertThat(shown.getToolTipText()).isEqualTo(sentence);
+        assertThat(strip.sentence()).isEqualTo(sentence);
+        strip.show("Run saved.", null);
+        assertThat(shown.getText()).isEqualTo("Run saved.");
+        assertThat(shown.getToolTipText()).isNull();
     }
 
     @Test
