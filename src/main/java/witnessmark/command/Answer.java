@@ -3,11 +3,18 @@ package witnessmark.command;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
 
-/** Prints what a command came to, for people or for programs. */
+/**
+ * Prints what a command came to: for people sentences, problems on standard error; for programs one JSON answer on
+ * standard output, a refusal too.
+ */
 final class Answer {
     /** Raised when a field changes its meaning or goes; new fields do not raise it. */
     static final int JSON_VERSION = 1;
@@ -15,17 +22,73 @@ final class Answer {
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     private final Tools tools;
+    private final String command;
+    private final boolean json;
+    private final List<Problem> met = new ArrayList<>();
 
-    Answer(Tools tools) {
+    /** @param json whether a program reads the answer */
+    Answer(Tools tools, String command, boolean json) {
         this.tools = tools;
+        this.command = command;
+        this.json = json;
+    }
+
+    Tools tools() {
+        return tools;
+    }
+
+    boolean json() {
+        return json;
     }
 
     /** A JSON answer to be filled, with its version and the command's name. */
-    ObjectNode json(String command) {
+    ObjectNode node() {
         return JSON.createObjectNode().put("version", JSON_VERSION).put("command", command);
     }
 
+    /** Prints a JSON answer of something that worked, with the problems met on the way. */
     void print(ObjectNode answer) {
+        print(answer, true, null);
+    }
+
+    void line(String sentence) {
+        tools.out().println(sentence);
+    }
+
+    /** Says problems, as sentences on standard error or in the JSON answer. */
+    void problems(List<Problem> problems) {
+        met.addAll(problems);
+        if (!json) {
+            problems.forEach(problem -> tools.err().println(tools.problems().sentence(problem)));
+        }
+    }
+
+    /** Says the problems and gives the exit code of something that did not work. */
+    int didNot(List<Problem> problems) {
+        problems(problems);
+        if (json) {
+            print(node(), false, null);
+        }
+        return Exit.DID_NOT;
+    }
+
+    /** Says in a sentence why nothing was done, and gives the exit code. */
+    int refuse(String sentence, int exit) {
+        if (json) {
+            print(node(), false, sentence);
+        } else {
+            tools.err().println(sentence);
+        }
+        return exit;
+    }
+
+    private void print(ObjectNode answer, boolean worked, @Nullable String said) {
+        answer.put("worked", worked);
+        if (said != null) {
+            answer.put("said", said);
+        }
+        ArrayNode found = answer.putArray("found");
+        met.forEach(problem -> describe(found.addObject(), problem));
         try {
             tools.out().println(JSON.writeValueAsString(answer));
         } catch (JsonProcessingException e) {
@@ -33,20 +96,19 @@ final class Answer {
         }
     }
 
-    void line(String sentence) {
-        tools.out().println(sentence);
-    }
-
-    /** Prints problems as sentences on standard error. */
-    void problems(List<Problem> problems) {
-        for (Problem problem : problems) {
-            tools.err().println(tools.problems().sentence(problem));
+    private void describe(ObjectNode node, Problem problem) {
+        node.put("kind", problem.kind().name())
+                .put("stops", problem.stops())
+                .put("sentence", tools.problems().sentence(problem));
+        Place place = problem.place();
+        if (place != null) {
+            node.put("file", place.file());
+            if (place.row() > 0) {
+                node.put("row", place.row());
+            }
+            if (place.column() != null) {
+                node.put("column", place.column());
+            }
         }
-    }
-
-    /** Prints the problems and gives the exit code of something that did not work. */
-    int didNot(List<Problem> problems) {
-        problems(problems);
-        return Exit.DID_NOT;
     }
 }

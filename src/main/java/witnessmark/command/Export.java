@@ -31,17 +31,16 @@ final class Export implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return open.with(tools, null, this::work);
+        return open.with(new Answer(tools, "export", json), null, this::work);
     }
 
-    private int work(Desk desk) {
-        Answer answer = new Answer(tools);
+    private int work(Desk desk, Answer answer) {
         Outcome<Integer> written = new ExportSeason(tools.folders()).export(desk, folder);
         if (!written.didWork()) {
             return answer.didNot(written.problems());
         }
         if (json) {
-            answer.print(answer.json("export").put("rows", written.orThrow()).put("folder", folder.toString()));
+            answer.print(answer.node().put("rows", written.orThrow()).put("folder", folder.toString()));
         } else {
             answer.line(tools.texts().get("command.export.done", written.orThrow(), folder.toString()));
         }

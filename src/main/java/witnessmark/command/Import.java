@@ -35,11 +35,10 @@ final class Import implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return open.with(tools, null, this::work);
+        return open.with(new Answer(tools, "import", json), null, this::work);
     }
 
-    private int work(Desk desk) {
-        Answer answer = new Answer(tools);
+    private int work(Desk desk, Answer answer) {
         ImportSeason importing = new ImportSeason(desk, tools.folders());
         Outcome<ImportSeason.Reading> read = importing.read(folder);
         if (!read.didWork()) {
@@ -48,10 +47,10 @@ final class Import implements Callable<Integer> {
         ImportSeason.Reading reading = read.orThrow();
         answer.problems(reading.problems());
         if (reading.stops() && !keepGoodRows) {
-            tools.err()
-                    .println(tools.texts()
-                            .get("command.import.nothing", reading.entries().size()));
-            return Exit.DID_NOT;
+            return answer.refuse(
+                    tools.texts()
+                            .get("command.import.nothing", reading.entries().size()),
+                    Exit.DID_NOT);
         }
         int rows = reading.entries().size();
         if (rows > 0) {
@@ -62,7 +61,7 @@ final class Import implements Callable<Integer> {
             }
         }
         if (json) {
-            answer.print(answer.json("import")
+            answer.print(answer.node()
                     .put("rows", rows)
                     .put("leftOut", reading.problems().size()));
         } else {

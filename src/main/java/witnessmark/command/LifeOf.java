@@ -2,7 +2,6 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +31,7 @@ final class LifeOf implements Callable<Integer> {
     private String name;
 
     @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
-    private @Nullable LocalDate asOf;
+    private @Nullable String asOf;
 
     @Option(names = "--entries", descriptionKey = "command.entries")
     private boolean entries;
@@ -48,11 +47,10 @@ final class LifeOf implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return open.with(tools, asOf, this::work);
+        return open.with(new Answer(tools, "life", json), asOf, this::work);
     }
 
-    private int work(Desk desk) {
-        Answer answer = new Answer(tools);
+    private int work(Desk desk, Answer answer) {
         View view = desk.view();
         Optional<Subject> subject = Subject.named(view.facts(), name);
         if (subject.isEmpty()) {
@@ -88,7 +86,7 @@ final class LifeOf implements Callable<Integer> {
     }
 
     private ObjectNode asJson(Answer answer, View view, Subject subject) {
-        ObjectNode root = answer.json("life");
+        ObjectNode root = answer.node();
         root.put("name", subject.name()).put("asOf", view.day().toString());
         ArrayNode lives = root.putArray("lives");
         for (Life life : SeeLives.of(view, subject)) {

@@ -62,11 +62,10 @@ final class Log implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return open.with(tools, null, this::work);
+        return open.with(new Answer(tools, "log", json), null, this::work);
     }
 
-    private int work(Desk desk) {
-        Answer answer = new Answer(tools);
+    private int work(Desk desk, Answer answer) {
         Optional<Entry<Car>> found = desk.view().facts().of(Car.class).named(car);
         if (found.isEmpty()) {
             return answer.didNot(
@@ -96,8 +95,7 @@ final class Log implements Callable<Integer> {
         List<Problem> queries = queries(reading);
         if (!reading.stops() && !queries.isEmpty() && !yes) {
             answer.problems(queries);
-            tools.err().println(tools.texts().get("command.log.queried"));
-            return Exit.DID_NOT;
+            return answer.refuse(tools.texts().get("command.log.queried"), Exit.DID_NOT);
         }
         Outcome<Written> saved = sheet.save(typed, tools.texts().get("command.why.log", car));
         if (!saved.didWork()) {
@@ -105,7 +103,7 @@ final class Log implements Callable<Integer> {
         }
         String id = saved.orThrow().amendments().get(0).record().toString();
         if (json) {
-            answer.print(answer.json("log").put("run", id).put("queried", queries.size()));
+            answer.print(answer.node().put("run", id).put("queried", queries.size()));
         } else {
             answer.line(tools.texts().get("command.log.done", car, running));
         }

@@ -2,6 +2,7 @@ package witnessmark.command;
 
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -10,6 +11,8 @@ import picocli.CommandLine.Parameters;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /** Makes an empty logbook. */
 @Command(name = "new", mixinStandardHelpOptions = true)
@@ -22,7 +25,7 @@ final class New implements Callable<Integer> {
     private @Nullable String team;
 
     @Option(names = "--zone", paramLabel = "ZONE", descriptionKey = "command.zone")
-    private @Nullable ZoneId zone;
+    private @Nullable String zone;
 
     @Option(names = "--currency", paramLabel = "CODE", descriptionKey = "command.currency", defaultValue = "EUR")
     @SuppressWarnings("NullAway.Init") // has a default
@@ -42,14 +45,18 @@ final class New implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Answer answer = new Answer(tools);
+        Answer answer = new Answer(tools, "new", json);
+        if (zone != null && !ZoneId.getAvailableZoneIds().contains(zone)) {
+            return answer.didNot(List.of(Problem.of(
+                    ProblemKind.CANNOT_READ, tools.texts().get("command.zone.word"), zone, "Europe/London")));
+        }
         Outcome<Logbook> started = team == null ? tools.files().create(path) : start(team);
         if (!started.didWork()) {
             return answer.didNot(started.problems());
         }
         started.orThrow().close();
         if (json) {
-            answer.print(answer.json("new").put("logbook", path.toString()).put("team", team == null ? "" : team));
+            answer.print(answer.node().put("logbook", path.toString()).put("team", team == null ? "" : team));
         } else {
             answer.line(tools.texts().get("command.new.done", path.toString()));
         }
@@ -61,7 +68,7 @@ final class New implements Callable<Integer> {
                 .start(
                         path,
                         name,
-                        zone == null ? tools.zone() : zone,
+                        zone == null ? tools.zone() : ZoneId.of(zone),
                         currency,
                         who == null ? tools.person() : who,
                         tools.texts().get("command.why.new"));

@@ -3,7 +3,8 @@ package witnessmark.command;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.function.ToIntFunction;
+import java.util.List;
+import java.util.function.ToIntBiFunction;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -11,6 +12,11 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Today;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.quantity.typed.Typed;
+import witnessmark.quantity.typed.TypedDate;
 
 /** The logbook a command works on, and who works. */
 final class Open {
@@ -24,20 +30,36 @@ final class Open {
     /**
      * Opens the logbook, works on it, and closes it whatever happens.
      *
-     * @param asOf the day to look at it as of, or null for today
+     * @param answer where it says what it comes to
+     * @param asOf the day to look at it as of, as typed, or null for today
      */
-    int with(Tools tools, @Nullable LocalDate asOf, ToIntFunction<Desk> work) {
+    int with(Answer answer, @Nullable String asOf, ToIntBiFunction<Desk, Answer> work) {
+        Tools tools = answer.tools();
         Outcome<Logbook> opened = tools.files().open(path);
-        Answer answer = new Answer(tools);
         if (!opened.didWork()) {
             return answer.didNot(opened.problems());
         }
         try (Logbook logbook = opened.orThrow()) {
             answer.problems(opened.problems());
             Desk desk = new Desk(logbook, today(tools, logbook), who == null ? tools.person() : who);
-            desk.lookAsOf(asOf);
-            return work.applyAsInt(desk);
+            if (asOf != null) {
+                Typed<LocalDate> day = TypedDate.read(asOf, desk.today().day(), DayOrder.DAY_FIRST);
+                if (day.only().isEmpty()) {
+                    return answer.didNot(List.of(unread(tools, asOf, day)));
+                }
+                desk.lookAsOf(day.only().get());
+            }
+            return work.applyAsInt(desk, answer);
         }
+    }
+
+    private static Problem unread(Tools tools, String asOf, Typed<LocalDate> day) {
+        String field = tools.texts().get("command.asof.word");
+        if (day instanceof Typed.Two<LocalDate> two) {
+            return Problem.of(ProblemKind.TWO_READINGS, field, asOf, two.first(), two.second());
+        }
+        List<String> examples = day instanceof Typed.Unreadable<LocalDate> no ? no.examples() : List.of();
+        return Problem.of(ProblemKind.CANNOT_READ, field, asOf, examples);
     }
 
     Path path() {

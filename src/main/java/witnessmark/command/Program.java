@@ -43,6 +43,11 @@ public final class Program implements Runnable {
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));
+        describe(line.getCommandSpec(), tools.texts().get("command.about"));
+        line.getSubcommands()
+                .forEach((name, command) ->
+                        describe(command.getCommandSpec(), tools.texts().get("command." + name + ".about")));
+        line.setParameterExceptionHandler(new WrongArguments(tools));
         line.setOut(tools.out());
         line.setErr(tools.err());
         int code = line.execute(args);
@@ -51,13 +56,17 @@ public final class Program implements Runnable {
         return code;
     }
 
+    private static void describe(CommandSpec command, String about) {
+        command.usageMessage().description(about);
+    }
+
     /**
      * Says why the program cannot go on, where there is no window to say it in.
      *
      * @return the exit code
      */
     public static int say(Tools tools, List<Problem> problems) {
-        new Answer(tools).problems(problems);
+        new Answer(tools, "", false).problems(problems);
         tools.err().flush();
         return Exit.USAGE;
     }

@@ -25,16 +25,15 @@ final class Verify implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return open.with(tools, null, this::work);
+        return open.with(new Answer(tools, "verify", json), null, this::work);
     }
 
-    private int work(Desk desk) {
-        Answer answer = new Answer(tools);
+    private int work(Desk desk, Answer answer) {
         List<Problem> found = desk.logbook().verify();
         int amendments = desk.logbook().history().size();
         answer.problems(found);
         if (json) {
-            answer.print(answer.json("verify")
+            answer.print(answer.node()
                     .put("amendments", amendments)
                     .put("problems", found.size())
                     .put("asWritten", found.isEmpty()));

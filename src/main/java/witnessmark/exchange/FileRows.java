@@ -70,7 +70,7 @@ final class FileRows<F extends Fact> {
         } catch (CsvParseException e) {
             torn(String.valueOf(e.getMessage()));
         } catch (UncheckedIOException | IOException e) {
-            problems.at(lastLine, null, ProblemKind.CANNOT_READ_FILE, type.file(), ReadFailure.words(e));
+            problems.at(lastLine, null, ProblemKind.CANNOT_READ_FILE, type.file(), SystemWords.of(e));
         }
         return false;
     }

@@ -50,7 +50,7 @@ final class FolderReader {
         try {
             tables = tables();
         } catch (IOException | DirectoryIteratorException e) {
-            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, folder.toString(), ReadFailure.words(e)));
+            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, folder.toString(), SystemWords.of(e)));
         }
         if (Files.exists(folder.resolve(SeasonIndex.FILE))) {
             return SeasonIndex.read(folder, problems).then(index -> read(tables, index.rows()));

@@ -45,6 +45,9 @@ final class FolderWriter {
         try {
             if (Files.exists(folder)) {
                 folder = folder.toRealPath();
+                if (!Files.isDirectory(folder)) {
+                    return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, wanted.toString()));
+                }
                 if (!mayReplace(folder)) {
                     return Outcome.didNot(Problem.of(ProblemKind.FOLDER_NOT_EMPTY, wanted.toString()));
                 }
@@ -135,9 +138,6 @@ final class FolderWriter {
 
     /** Whether there is nothing in a folder but what an earlier writing put there. */
     private static boolean mayReplace(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return false;
-        }
         List<String> names = new ArrayList<>();
         try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
             for (Path path : all) {

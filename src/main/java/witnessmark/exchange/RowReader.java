@@ -153,7 +153,7 @@ final class RowReader<F extends Fact> {
             return null;
         }
         if (!WholeName.isId(text.strip())) {
-            unreadable(line, Heading.ID, text, "01976c2e-0000-7000-8000-000000000000");
+            reading.problems().at(line, Heading.ID, ProblemKind.ID_UNREADABLE, Limits.shown(text));
             return null;
         }
         return UUID.fromString(text.strip());

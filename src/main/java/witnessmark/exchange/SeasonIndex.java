@@ -81,7 +81,7 @@ record SeasonIndex(Map<String, Integer> rows) {
                     e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNr()),
                     null);
         } catch (IOException e) {
-            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, file.toString(), ReadFailure.words(e)));
+            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, file.toString(), SystemWords.of(e)));
         }
     }
 

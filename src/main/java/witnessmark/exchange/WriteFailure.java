@@ -30,7 +30,7 @@ final class WriteFailure {
         boolean full = FULL.stream().anyMatch(plain::contains) || nothingLeft(place);
         return full
                 ? Problem.of(ProblemKind.DISK_FULL, place.toString())
-                : Problem.of(ProblemKind.CANNOT_WRITE, place.toString(), said);
+                : Problem.of(ProblemKind.CANNOT_WRITE, place.toString(), SystemWords.of(error));
     }
 
     /** The system may word its reason in another language; then the free space tells. */
@@ -38,10 +38,15 @@ final class WriteFailure {
         Path parent = place.toAbsolutePath().getParent();
         try {
             FileStore store = store(Files.exists(place) ? place : parent);
-            return store != null && !store.isReadOnly() && store.getUsableSpace() < NEXT_TO_NOTHING;
+            return store != null && !store.isReadOnly() && isDisk(store) && store.getUsableSpace() < NEXT_TO_NOTHING;
         } catch (IOException e) {
             return false; // a disk that does not answer is not known to be full
         }
+    }
+
+    /** A place that the system only pretends, such as /proc, has no room at all and is not full. */
+    private static boolean isDisk(FileStore store) throws IOException {
+        return store.getTotalSpace() > 0;
     }
 
     private static @Nullable FileStore store(@Nullable Path place) throws IOException {

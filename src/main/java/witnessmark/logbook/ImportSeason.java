@@ -73,7 +73,12 @@ public final class ImportSeason {
         }
         List<Problem> problems = new ArrayList<>(read.problems());
         List<String> unread = unread(problems, places);
-        return Outcome.worked(new Reading(coherent(known, read.orThrow(), today, places, problems), problems, unread));
+        List<Entry<?>> coherent = coherent(known, read.orThrow(), today, places, problems);
+        if (!unread.isEmpty()) {
+            // engines look incomplete while their parts are left out: what only is odd is told once all is read
+            problems.removeIf(problem -> !problem.stops());
+        }
+        return Outcome.worked(new Reading(coherent, problems, unread));
     }
 
     /** A table with a fault, of which no row has a place, was not read. Rows that only wait are no fault of theirs. */

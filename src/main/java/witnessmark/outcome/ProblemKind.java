@@ -108,6 +108,8 @@ public enum ProblemKind {
     ROW_LENGTH(2, true),
     /** column heading, text, form expected. */
     VALUE_UNREADABLE(3, true),
+    /** text that stands in the place of an id. */
+    ID_UNREADABLE(1, true),
     /** column heading, text, kind of record looked for. */
     REFERENCE_UNKNOWN(3, true),
     /** how many rows, file: they name what is left out of that file, and nothing else is wrong with them. */
@@ -128,6 +130,8 @@ public enum ProblemKind {
     // Logbook files
     /** path. */
     NO_SUCH_FILE(1, true),
+    /** path, where backups of logbooks are: there is no file at the path. */
+    LOGBOOK_GONE(2, true),
     /** path, what it is instead. */
     NOT_A_LOGBOOK(2, true),
     /** path, version found, newest version known. */
@@ -144,8 +148,8 @@ public enum ProblemKind {
     PLACE_READ_ONLY(1, false),
     /** path. */
     FILE_EXISTS(1, true),
-    /** path. */
-    FILE_MOVED_AWAY(1, true),
+    /** path, where its backups are. */
+    FILE_MOVED_AWAY(2, true),
     /** path, what the system said. */
     CANNOT_WRITE(2, true),
     /** path, what the system said. */

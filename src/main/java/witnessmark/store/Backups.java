@@ -51,6 +51,10 @@ final class Backups {
         this.check = check;
     }
 
+    Path folder() {
+        return folder;
+    }
+
     /**
      * Makes one more. A logbook that has faults itself is copied too, so that what was written since is in two places;
      * that copy never takes the place of a good one, and the faults are told.

@@ -1,10 +1,14 @@
 package witnessmark.store;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Locale;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import witnessmark.outcome.Problem;
@@ -12,6 +16,12 @@ import witnessmark.outcome.ProblemKind;
 
 /** What a failure of SQLite means for the people whose file it is. */
 final class Faults {
+    /** What is damaged, in the words of whoever opens the file. */
+    static final String TORN = "parts of it can no longer be read";
+
+    private static final String NO_ANSWER = "the disk did not do what was asked of it";
+    private static final Logger LOG = LoggerFactory.getLogger(Faults.class);
+
     private Faults() {}
 
     /** A failure while opening or reading. */
@@ -37,10 +47,21 @@ final class Faults {
 
     /** A failure while writing another file than SQLite's. */
     static Problem writing(Path path, IOException e) {
-        String said = e instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason()
-                : e.getClass().getSimpleName().replace("Exception", "") + ": " + e.getMessage();
-        return noSpace(e) ? Problem.of(ProblemKind.DISK_FULL, path) : Problem.of(ProblemKind.CANNOT_WRITE, path, said);
+        return noSpace(e)
+                ? Problem.of(ProblemKind.DISK_FULL, path)
+                : Problem.of(ProblemKind.CANNOT_WRITE, path, words(e));
+    }
+
+    /** Why a file could not be read or written, as people say it. */
+    static String words(IOException e) {
+        LOG.info("a file could not be read or written", e);
+        if (e instanceof AccessDeniedException) {
+            return "whoever is logged in on this computer is not allowed to";
+        }
+        if (e instanceof NoSuchFileException) {
+            return "there is nothing at that place";
+        }
+        return e instanceof FileSystemException system && system.getReason() != null ? system.getReason() : NO_ANSWER;
     }
 
     /** Whether the file read is at fault. */
@@ -56,8 +77,21 @@ final class Faults {
         return base(e) == SQLiteErrorCode.SQLITE_CONSTRAINT;
     }
 
-    /** SQLite's message without the code in front of it. */
-    static String words(SQLException e) {
+    /** Why SQLite could not read or write, as people say it; its own words go to the log. */
+    private static String words(SQLException e) {
+        LOG.warn("SQLite could not read or write", e);
+        return switch (base(e)) {
+            case SQLITE_CORRUPT, SQLITE_FORMAT, SQLITE_NOTADB -> TORN;
+            case SQLITE_BUSY, SQLITE_LOCKED -> "another program holds it";
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> "nothing can be written there";
+            case SQLITE_CANTOPEN -> "it cannot be opened at that place";
+            case SQLITE_IOERR -> NO_ANSWER;
+            default -> "the log of this program says more";
+        };
+    }
+
+    /** What a rule of the schema says, without the code in front of it. */
+    static String rule(SQLException e) {
         String message = String.valueOf(e.getMessage());
         int from = message.startsWith("[") ? message.indexOf(']') + 1 : 0;
         return message.substring(from).strip();

@@ -67,9 +67,14 @@ final class Home {
         return EmergencyJournal.in(dataFolder, clock);
     }
 
+    /** Where the backups of all logbooks are, each in a folder of its own. */
+    Path backups() {
+        return dataFolder.resolve("backups");
+    }
+
     /** Where the backups of a logbook go. */
     Path backupFolder(String logbookId) {
-        return dataFolder.resolve("backups").resolve(logbookId);
+        return backups().resolve(logbookId);
     }
 
     /** Where drafts go that a logbook cannot take. */

@@ -45,7 +45,7 @@ final class Opening {
     }
 
     private synchronized Outcome<Logbook> open(Path asked, boolean madeNow) {
-        Problem outside = Probe.outside(asked);
+        Problem outside = probe.outside(asked);
         if (outside != null) {
             return Outcome.didNot(outside);
         }
@@ -71,7 +71,7 @@ final class Opening {
             }
             return locked(path, lock, madeNow);
         } catch (IOException e) {
-            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, asked, String.valueOf(e.getMessage())));
+            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, asked, Faults.words(e)));
         }
     }
 

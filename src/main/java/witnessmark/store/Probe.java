@@ -25,9 +25,10 @@ final class Probe {
     }
 
     /** What can be seen without reading the file, or null when it may be a logbook. */
-    static @Nullable Problem outside(Path path) {
+    @Nullable
+    Problem outside(Path path) {
         if (!Files.exists(path)) {
-            return Problem.of(ProblemKind.NO_SUCH_FILE, path);
+            return Problem.of(ProblemKind.LOGBOOK_GONE, path, home.backups());
         }
         if (Files.isDirectory(path)) {
             return Problem.of(ProblemKind.NOT_A_LOGBOOK, path, "a folder");
@@ -38,7 +39,7 @@ final class Probe {
         try {
             return Files.size(path) == 0 ? Problem.of(ProblemKind.NOT_A_LOGBOOK, path, "an empty file") : null;
         } catch (IOException e) {
-            return Problem.of(ProblemKind.CANNOT_READ_FILE, path, String.valueOf(e.getMessage()));
+            return Problem.of(ProblemKind.CANNOT_READ_FILE, path, Faults.words(e));
         }
     }
 
@@ -56,7 +57,7 @@ final class Probe {
                     ? Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, "the end of the file is missing")
                     : null;
         } catch (IOException e) {
-            return Problem.of(ProblemKind.CANNOT_READ_FILE, path, String.valueOf(e.getMessage()));
+            return Problem.of(ProblemKind.CANNOT_READ_FILE, path, Faults.words(e));
         }
     }
 
@@ -130,7 +131,8 @@ final class Probe {
             }
             String fault = database.text("file/quick_check");
             if (!fault.equals("ok")) {
-                return Outcome.didNot(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, fault));
+                LOG.warn("a logbook is damaged: {} {}", path, fault);
+                return Outcome.didNot(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, Faults.TORN));
             }
             return Outcome.worked(version);
         } catch (SQLException e) {

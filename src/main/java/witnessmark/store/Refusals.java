@@ -39,7 +39,7 @@ final class Refusals {
                 ProblemKind.REFUSED_BY_LOGBOOK,
                 RecordTypes.of(refused.fact().getClass()).name(),
                 names.of(refused),
-                Faults.words(e));
+                Faults.rule(e));
     }
 
     /** The problem behind a guard's code; null when there is no more to say than the database does. */

@@ -136,7 +136,7 @@ final class SqliteLogbook implements Logbook {
     @Override
     public List<Problem> verify() {
         if (!key.stillAt(path)) {
-            return List.of(Problem.of(ProblemKind.FILE_MOVED_AWAY, path)); // another file there is not ours to judge
+            return List.of(Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder())); // another file there is not ours to judge
         }
         try (Database reader = reader()) {
             return faultsOf(path, reader);
@@ -232,7 +232,7 @@ final class SqliteLogbook implements Logbook {
 
     private Outcome<Written> movedAway(Change change) {
         home.journal().keep(path, change);
-        return Outcome.didNot(Problem.of(ProblemKind.FILE_MOVED_AWAY, path));
+        return Outcome.didNot(Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder()));
     }
 
     /**
@@ -296,7 +296,7 @@ final class SqliteLogbook implements Logbook {
 
     /** The file was moved away or removed: the connection still has it, and may be the only one that does. */
     private synchronized Outcome<Path> rescue() {
-        Problem moved = Problem.of(ProblemKind.FILE_MOVED_AWAY, path);
+        Problem moved = Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder());
         Database open = database;
         if (open == null) {
             return Outcome.didNot(moved);

@@ -60,7 +60,7 @@ public final class SqliteLogbookFiles implements LogbookFiles {
             Files.move(aside, file); // refuses where somebody made one meanwhile
             SafeFiles.syncFolder(SafeFiles.folderOf(file));
         } catch (IOException e) {
-            return cannotMake(file, aside, Problem.of(ProblemKind.CANNOT_WRITE, file, said(e)));
+            return cannotMake(file, aside, Faults.writing(file, e));
         } catch (SQLException e) {
             return cannotMake(file, aside, Faults.writing(file, e));
         }
@@ -80,9 +80,5 @@ public final class SqliteLogbookFiles implements LogbookFiles {
         }
         LOG.warn("no logbook could be made at {}: {}", file, problem);
         return Outcome.didNot(problem);
-    }
-
-    private static String said(IOException e) {
-        return e.getClass().getSimpleName().replace("Exception", "") + ": " + e.getMessage();
     }
 }

@@ -70,11 +70,16 @@ final class Verification {
     }
 
     private void file(Database database) throws SQLException {
+        boolean[] torn = {false};
         database.each("file/integrity_check", row -> {
             if (!"ok".equals(row.getString(1))) {
-                add(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, row.getString(1)));
+                LOG.warn("a logbook is damaged: {} {}", path, row.getString(1));
+                torn[0] = true;
             }
         });
+        if (torn[0]) {
+            add(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, Faults.TORN));
+        }
         database.each(
                 "file/foreign_key_check",
                 row -> add(Problem.of(

@@ -42,8 +42,8 @@ final class FactWords {
      * @param fact its value
      */
     String word(ProblemKind kind, int index, Object fact) {
-        if (kind == ProblemKind.ROWS_WAIT && index == 0 && fact instanceof Number) {
-            return texts.get("problems.rows_wait", fact);
+        if (index == 0 && fact instanceof Number && texts.has(Problems.key(kind, "count"))) {
+            return texts.get(Problems.key(kind, "count"), fact);
         }
         if (fact instanceof Collection<?> several) {
             var words = several.stream().map(each -> word(kind, index, each)).toList();

@@ -27,6 +27,12 @@ public final class Problems {
         return texts.get("problems.three_parts", happened(problem), meaning(problem), remedy(problem));
     }
 
+    /** The same where something was typed into a form, which keeps it. */
+    public String typed(Problem problem) {
+        String meaning = problem.stops() ? texts.get("problems.typed", meaning(problem)) : meaning(problem);
+        return texts.get("problems.three_parts", happened(problem), meaning, remedy(problem));
+    }
+
     /** What happened and what to do, for the line under a field. */
     public String note(Problem problem) {
         return texts.get("problems.two_parts", happened(problem), remedy(problem));

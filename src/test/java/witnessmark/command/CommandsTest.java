@@ -223,6 +223,90 @@ class CommandsTest {
         assertThat(Files.readString(notes, StandardCharsets.UTF_8)).isEqualTo("plugs clean\n");
     }
 
+    /** What a program reads is checked field by field against what a person is told by the same command. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(
+            strings = {
+                "life BOOK X99",
+                "life BOOK K03 --as-of tomorow",
+                "log BOOK --car 99 --date 2026-07-08 --running 27:30",
+                "log BOOK --car 41 --date 2026-07-08 --out 14:00 --running 27:30 --field oil_pressure=45",
+                "import BOOK NOWHERE",
+                "export BOOK BOOK",
+                "new BOOK",
+                "new NOWHERE/a.witness",
+                "new OTHER --team Ours --zone London",
+                "verify NOWHERE",
+                "life BOOK",
+                "life BOOK K03 --colour",
+            })
+    void a_refusal_asked_for_as_json_is_json_and_says_the_same(String line) throws IOException {
+        sample();
+        String[] words = line.replace("BOOK", book)
+                .replace("NOWHERE", shell.path("nowhere").toString())
+                .replace("OTHER", shell.path("other.witness").toString())
+                .split(" ");
+        Shell.Ran told = shell.run(words);
+        assertThat(told.code()).isIn(1, 2);
+        assertThat(told.out()).isEmpty();
+        assertThat(told.err())
+                .doesNotContain("Exception", "java.", "LocalDate", "what you wrote is kept", "What you typed");
+        String[] asked = Stream.concat(Stream.of(words), Stream.of("--json")).toArray(String[]::new);
+        Shell.Ran ran = shell.run(asked);
+        assertThat(ran.code()).isEqualTo(told.code());
+        assertThat(ran.err()).isEmpty();
+        JsonNode answer = json(ran);
+        assertThat(answer.get("command").asText()).isEqualTo(words[0]);
+        assertThat(answer.get("worked").asBoolean()).isFalse();
+        StringBuilder said = new StringBuilder();
+        answer.get("found").forEach(found -> said.append(found.get("sentence").asText()).append('\n'));
+        if (answer.has("said")) {
+            said.append(answer.get("said").asText()).append('\n');
+        }
+        assertThat(said).hasToString(told.err());
+    }
+
+    @Test
+    void problems_of_a_folder_carry_their_place_as_json() throws IOException {
+        Path bad = shell.path("bad");
+        copy(SampleBooks.FOLDER, bad);
+        Files.delete(bad.resolve("parts.csv"));
+        shell.run("new", book);
+        JsonNode answer = json(shell.run("import", book, bad.toString(), "--json"));
+        JsonNode first = answer.get("found").get(0);
+        assertThat(first.get("kind").asText()).isEqualTo("FILE_MISSING");
+        assertThat(first.get("file").asText()).isEqualTo("parts.csv");
+        assertThat(first.has("row")).isFalse();
+        assertThat(answer.get("found").size()).as("no line for each row").isLessThan(10);
+    }
+
+    @ParameterizedTest(name = "as of {0} is as of {1}")
+    @CsvSource({"2026-01-20, Tue 20 Jan 2026", "20 Jan, Tue 20 Jan 2026", "today, Wed 8 Jul 2026"})
+    void a_day_is_read_as_people_type_it(String typed, String day) {
+        sample();
+        assertThat(shell.run("life", book, "K03", "--as-of", typed).out()).startsWith("K03, as of " + day);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-13-45", "31 Feb", "soon"})
+    void a_day_that_is_none_is_refused_with_one_that_can_be_read(String typed) {
+        sample();
+        Shell.Ran ran = shell.run("life", book, "K03", "--as-of", typed);
+        assertThat(ran.code()).isEqualTo(1);
+        String example = ran.err().replaceFirst("(?s).*Try (.*?) or .*", "$1").strip();
+        assertThat(shell.run("life", book, "K03", "--as-of", example).code())
+                .as(ran.err())
+                .isZero();
+    }
+
+    @Test
+    void the_list_of_commands_says_what_each_does() {
+        String help = shell.run("--help").out();
+        for (String command : new String[] {"new", "import", "export", "life", "log", "verify"}) {
+            assertThat(help).containsPattern("(?m)^  " + command + " +[A-Z].*\\.$");
+        }
+    }
+
     @ParameterizedTest(name = "{0} --help")
     @ValueSource(strings = {"new", "import", "export", "life", "log", "verify"})
     void help_is_said_in_whole_sentences(String command) {

@@ -2,6 +2,7 @@ package witnessmark.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static witnessmark.outcome.ProblemKind.DUPLICATE;
+import static witnessmark.outcome.ProblemKind.ID_UNREADABLE;
 import static witnessmark.outcome.ProblemKind.REFERENCE_UNKNOWN;
 import static witnessmark.outcome.ProblemKind.REFUSED_BY_LOGBOOK;
 import static witnessmark.outcome.ProblemKind.ROWS_WAIT;
@@ -53,14 +54,21 @@ class BadRowTest extends ReadingTest {
                 "driver_asked|''|said yes, said no, not asked",
                 "engine|''|id or name",
                 "standing|struck|in force, struck out, in conflict",
-                "id|31|01976c2e-0000-7000-8000-000000000000",
-                "id|1-1-1-1-1|01976c2e-0000-7000-8000-000000000000",
             })
     void a_value_that_cannot_be_read_is_named_with_the_form_expected(String column, String text, String form) {
         assertRead(
                 SeasonText.small().cell("runs.csv", 2, column, text),
                 rows(31),
                 problem("runs.csv", 4, column, VALUE_UNREADABLE, column, text, form));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"31", "1-1-1-1-1", "01976c2e-0000-7000-8000-00000000003g"})
+    void an_id_that_is_none_is_named(String text) {
+        assertRead(
+                SeasonText.small().cell("runs.csv", 2, "id", text),
+                rows(31),
+                problem("runs.csv", 4, "id", ID_UNREADABLE, text));
     }
 
     @Test

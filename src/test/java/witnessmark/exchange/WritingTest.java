@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -47,6 +49,24 @@ class WritingTest {
     @AfterAll
     static void loud() {
         LOG.setLevel(null);
+    }
+
+    /** The kernel makes up /proc and gives it no size at all, so it has no free space either, and is not full. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void a_place_where_nothing_can_be_written_is_not_said_to_be_full() {
+        Path pretended = Path.of("/proc/witness-mark-season");
+        assertThat(folders.write(Facts.none(), pretended).problems())
+                .extracting(Problem::kind)
+                .containsExactly(ProblemKind.CANNOT_WRITE);
+    }
+
+    @Test
+    void a_file_in_the_place_of_the_folder_is_said_to_be_there_and_stays() throws IOException {
+        Path file = Files.writeString(place.resolve("notes.txt"), "plugs clean");
+        assertThat(folders.write(Facts.none(), file))
+                .isEqualTo(Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, file.toString())));
+        assertThat(file).hasContent("plugs clean");
     }
 
     @Test

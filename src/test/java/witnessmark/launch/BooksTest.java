@@ -59,7 +59,7 @@ class BooksTest {
 
         Outcome<OpenBook> first = books.first(List.of());
         assertThat(first.didWork()).isFalse();
-        assertThat(kinds(first)).containsExactly(ProblemKind.NO_SUCH_FILE);
+        assertThat(kinds(first)).containsExactly(ProblemKind.LOGBOOK_GONE);
         OpenBook sample = books.sampleInstead().orThrow();
         assertThat(sample.isSample()).isTrue();
         sample.desk().logbook().close();
@@ -74,7 +74,7 @@ class BooksTest {
     void a_file_that_is_no_logbook_and_a_word_that_is_no_file_are_each_said_to_be_none() throws IOException {
         Path notes = Files.writeString(folder.resolve("notes.txt"), "plugs clean");
         assertThat(kinds(books.first(List.of(notes.toString())))).containsExactly(ProblemKind.NOT_A_LOGBOOK);
-        assertThat(kinds(books.first(List.of("frobnicate")))).containsExactly(ProblemKind.NO_SUCH_FILE);
+        assertThat(kinds(books.first(List.of("frobnicate")))).containsExactly(ProblemKind.LOGBOOK_GONE);
     }
 
     @Test

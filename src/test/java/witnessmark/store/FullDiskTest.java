@@ -64,9 +64,10 @@ class FullDiskTest {
 
             assertThat(child.ask("shell rm " + disk.resolve("fill"))).isEqualTo("status 0");
             assertThat(child.ask("open " + file))
-                    .isEqualTo("except\tENTRIES_KEPT_ASIDE\tEntries that could not be saved to this logbook wait in "
-                            + data.resolve("emergency-journal.jsonl") + ": 3. They count nowhere until they are in the"
-                            + " logbook. Enter again what is missing, then delete that file.");
+                    .isEqualTo("except\tENTRIES_KEPT_ASIDE\tAn earlier saving did not reach this logbook: 3 entries could not be"
+                            + " written, as when a disk is full or gone. Nothing of that counts anywhere yet; what was"
+                            + " to be saved is kept as text in " + data.resolve("emergency-journal.jsonl")
+                            + ". Look into that file, enter again what is missing here, then throw the file away.");
             assertThat(cars(child)).containsExactlyInAnyOrderElementsOf(saved);
             for (String again : refused) {
                 assertThat(child.ask("car " + again)).isEqualTo("worked");

@@ -102,15 +102,15 @@ class OpeningTest {
 
         assertThat(opened.didWork()).isFalse();
         assertThat(Sentences.only(opened, ProblemKind.NOT_A_LOGBOOK))
-                .isEqualTo(file + " is not a logbook but " + instead + ". It is not opened, and it stays as it is."
-                        + " Choose a file whose name ends in .witness.");
+                .isEqualTo("'" + file + "' is not a logbook but " + instead + ". It is not opened, and it stays as it is."
+                        + " Choose a logbook; the name of one usually ends in .witness.");
     }
 
     @Test
     void where_nothing_is_nothing_is_made() throws IOException {
         Outcome<Logbook> opened = untouched(place("gone.witness"));
 
-        assertThat(Sentences.only(opened, ProblemKind.NO_SUCH_FILE)).contains("gone.witness");
+        assertThat(Sentences.only(opened, ProblemKind.LOGBOOK_GONE)).contains("gone.witness", "backups");
     }
 
     @Test

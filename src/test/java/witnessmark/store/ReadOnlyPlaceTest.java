@@ -111,13 +111,13 @@ class ReadOnlyPlaceTest {
     private void readsAndRefuses(Child child) throws Exception {
         FolderState before = FolderState.of(place);
         assertThat(child.ask("open " + file))
-                .isEqualTo(TAB_LINE + file + " lies where nothing can be written. It is open for reading only, and"
+                .isEqualTo(TAB_LINE + "'" + file + "' lies where nothing can be written. It is open for reading only, and"
                         + " it stays as it is. Copy it to a folder of your own to write in it.");
         assertThat(child.ask("cars")).isEqualTo("7");
         assertThat(child.ask("car 8"))
-                .isEqualTo("did not\tOPEN_READ_ONLY\tThe logbook is open for reading only. Nothing is saved; what"
-                        + " you wrote is kept. Open it where it can be written to, or save a copy and write in"
-                        + " that.");
+                .isEqualTo("did not\tOPEN_READ_ONLY\tThe logbook is open for reading only. Nothing is saved."
+                        + " Open it where it can be written to, or export it as a season folder and import that into a"
+                        + " new logbook.");
         assertThat(child.ask("cars")).isEqualTo("7");
         assertThat(child.ask("keep half a run")).isEqualTo("IN_FALLBACK_FILE");
         assertThat(child.ask("draft")).isEqualTo("half a run");

@@ -85,8 +85,10 @@ class ProblemsTest {
         expected.addAll(Set.of(
                 "problems.three_parts",
                 "problems.two_parts",
+                "problems.entries_kept_aside.count",
+                "problems.typed",
                 "problems.placed",
-                "problems.rows_wait",
+                "problems.rows_wait.count",
                 "problems.place.row",
                 "problems.place.column",
                 "problems.place.both"));
@@ -99,7 +101,7 @@ class ProblemsTest {
         Problem problem = Problem.of(ProblemKind.CANNOT_READ, "Running time", "1h7x", List.of("1h20", "80 min"));
         assertThat(problems.note(problem)).isEqualTo("Couldn't read '1h7x' for Running time. Try 1h20 or 80 min.");
         assertThat(problems.sentence(problem))
-                .isEqualTo("Couldn't read '1h7x' for Running time. It stays as you typed it, and nothing is saved yet."
+                .isEqualTo("Couldn't read '1h7x' for Running time. Nothing is saved yet."
                         + " Try 1h20 or 80 min.");
     }
 

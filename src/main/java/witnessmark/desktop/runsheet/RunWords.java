@@ -139,7 +139,7 @@ final class RunWords {
 
     /** What happened, what it means for what is typed, what to do. */
     String sentence(Problem problem) {
-        return problems.sentence(problem);
+        return problems.typed(problem);
     }
 
     private String note(FieldLine line) {

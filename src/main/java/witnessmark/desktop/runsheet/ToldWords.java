@@ -52,7 +52,7 @@ final class ToldWords {
     }
 
     String sentence(Problem problem) {
-        return problems.sentence(problem);
+        return problems.typed(problem);
     }
 
     /** {@code K21: 31.20 h, of that 8 to 14 h told}. */

@@ -98,7 +98,7 @@ final class SheetWords {
     }
 
     String sentence(Problem problem) {
-        return problems.sentence(plain(problem));
+        return problems.typed(plain(problem));
     }
 
     String why(List<String> about) {

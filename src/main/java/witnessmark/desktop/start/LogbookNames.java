@@ -2,6 +2,7 @@ package witnessmark.desktop.start;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Locale;
 
 /** Names of logbook files and of the folders written beside them. */
 final class LogbookNames {
@@ -20,10 +21,11 @@ final class LogbookNames {
         return (stem.isEmpty() ? "logbook" : stem) + "." + ENDING;
     }
 
-    /** The path with the ending, when it has none of its own. */
+    /** The path with the ending: without it the file would not be offered when a logbook is opened. */
     static Path ended(Path path) {
         String name = String.valueOf(path.getFileName());
-        return name.contains(".") ? path : path.resolveSibling(name + "." + ENDING);
+        boolean ended = name.toLowerCase(Locale.ROOT).endsWith("." + ENDING);
+        return ended ? path : path.resolveSibling(name + "." + ENDING);
     }
 
     /** The name without its ending, as shown. */

@@ -146,7 +146,7 @@ final class StartPage implements Aside {
             Problem problem = outcome.problems().get(0);
             StartLogbookModel.Stop stop = model.refused(problem);
             stop(stop);
-            refusal.show(context.problems().sentence(problem), List.of());
+            refusal.show(context.problems().typed(problem), List.of());
             box(stop).takeFocus();
             return;
         }

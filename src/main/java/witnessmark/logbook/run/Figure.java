@@ -26,7 +26,7 @@ record Figure<T>(
         Function<T, String> text,
         Function<Run, @Nullable T> of,
         Function<T, Long> number,
-        LongFunction<Object> shown,
+        LongFunction<T> shown,
         long lowest,
         long highest,
         long instrument) {}

@@ -91,18 +91,18 @@ final class ReadFigure {
         Object high = figure.shown().apply(band.high());
         for (long scale : new long[] {10, 100}) {
             if (number % scale == 0 && band.holds(number / scale) && number / scale >= band.lowFence()) {
-                Object meant = figure.shown().apply(number / scale);
+                T meant = figure.shown().apply(number / scale);
                 return new FieldReading(
                         Note.of(Note.Kind.UNDERSTOOD, value),
                         Problem.of(ProblemKind.UNUSUAL_MEANT, figure.field(), value, low, high, meant),
-                        meantText(meant));
+                        figure.text().apply(meant));
             }
             if (band.holds(number * scale)) {
-                Object meant = figure.shown().apply(number * scale);
+                T meant = figure.shown().apply(number * scale);
                 return new FieldReading(
                         Note.of(Note.Kind.UNDERSTOOD, value),
                         Problem.of(ProblemKind.UNUSUAL_MEANT, figure.field(), value, low, high, meant),
-                        meantText(meant));
+                        figure.text().apply(meant));
             }
         }
         return new FieldReading(
@@ -135,9 +135,5 @@ final class ReadFigure {
         return last.map(run -> figure.of().apply(run.fact()))
                 .<Note>map(value -> Note.of(Note.Kind.LAST_RUN, value))
                 .orElse(Note.of(Note.Kind.NOT_RECORDED_BEFORE));
-    }
-
-    private static String meantText(Object meant) {
-        return MeantText.of(meant);
     }
 }

@@ -45,7 +45,7 @@ final class ReadRunning {
         return new FieldReading(
                 Note.of(Note.Kind.NONE),
                 Problem.of(ProblemKind.TWO_READINGS, RunField.RUNNING, text.strip(), two.first(), two.second()),
-                MeantText.of(two.first()));
+                AsTyped.time(two.first()));
     }
 
     private static FieldReading judged(RunningTime time) {

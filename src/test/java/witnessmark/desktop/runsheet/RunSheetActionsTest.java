@@ -217,8 +217,8 @@ class RunSheetActionsTest {
         save();
 
         assertThat(strip())
-                .isEqualTo("Couldn't save to memory.witness: the disk is full. Nothing is half saved, and"
-                        + " what you wrote is kept. Free some space, then save again.");
+                .isEqualTo("Couldn't save to memory.witness: the disk is full. Nothing is half saved."
+                        + " What you typed stays here. Free some space, then save again.");
         assertThat(stage.model().text(RunField.RUNNING)).isEqualTo("28:20");
         assertThat(stage.model().text(RunField.REMARKS)).isEqualTo("Plugs clean.");
         assertThat(logbook.drafts().find("run sheet", "new")).isPresent();
@@ -283,12 +283,12 @@ class RunSheetActionsTest {
         stage.model().type(RunField.PLANNED, practice);
         stage.put(RunField.OUT_AT, "09:00");
         stage.put(RunField.RUNNING, "28:20");
-        assertThat(strip()).startsWith("This may be Practice 1 of engine K03 again");
+        assertThat(strip()).startsWith("Engine K03 has Practice 1 written down already");
         save();
 
         assertThat(status())
-                .isEqualTo("Run saved: car 41, Practice 1, 28 min 20 s. It may be one that is already written down:"
-                        + " until you say so, its running counts once.");
+                .isEqualTo("Run saved: car 41, Practice 1, 28 min 20 s. It looks like one written down already,"
+                        + " which alone counts until you say Same run or Another run on its sheet.");
     }
 
     @Test

@@ -23,9 +23,11 @@ class LogbookNamesTest {
     }
 
     @Test
-    void a_path_without_an_ending_gets_one_and_another_stays() {
+    void a_path_without_the_ending_gets_it_so_that_it_is_offered_when_a_logbook_is_opened() {
         assertThat(LogbookNames.ended(Path.of("x", "season"))).isEqualTo(Path.of("x", "season.witness"));
-        assertThat(LogbookNames.ended(Path.of("x", "season.db"))).isEqualTo(Path.of("x", "season.db"));
+        assertThat(LogbookNames.ended(Path.of("x", "season.db"))).isEqualTo(Path.of("x", "season.db.witness"));
+        assertThat(LogbookNames.ended(Path.of("x", "No. 7"))).isEqualTo(Path.of("x", "No. 7.witness"));
+        assertThat(LogbookNames.ended(Path.of("x", "A.WITNESS"))).isEqualTo(Path.of("x", "A.WITNESS"));
     }
 
     @Test
