@@ -54,8 +54,12 @@ final class Import implements Callable<Integer> {
         }
         int rows = reading.entries().size();
         if (rows > 0) {
+            String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
             Outcome<Written> written = importing.write(
-                    reading, keepGoodRows, tools.texts().get("command.why.import", folder.getFileName()));
+                    reading,
+                    keepGoodRows,
+                    tools.texts().get("command.who.import", desk.who(), name),
+                    tools.texts().get("command.why.import", name));
             if (!written.didWork()) {
                 return answer.didNot(written.problems());
             }

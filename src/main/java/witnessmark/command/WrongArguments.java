@@ -40,7 +40,9 @@ final class WrongArguments implements IParameterExceptionHandler {
         }
         if (wrong instanceof UnmatchedArgumentException unknown) {
             return tools.texts()
-                    .get("command.usage.unknown", unknown.getUnmatched().stream().collect(Collectors.joining(" ")));
+                    .get(
+                            "command.usage.unknown",
+                            unknown.getUnmatched().stream().collect(Collectors.joining(" ")));
         }
         ArgSpec at = wrong.getArgSpec();
         return at == null

@@ -9,6 +9,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
@@ -128,7 +129,12 @@ public final class Desk {
      * @param next the entries as they are to stand
      */
     public Outcome<Written> write(String why, List<? extends Entry<?>> next) {
-        Outcome<Written> written = toLogbook(why, next);
+        return writeFrom(who, why, next);
+    }
+
+    /** The same for entries that nobody typed here: the history names where they are from in place of who writes. */
+    Outcome<Written> writeFrom(String from, String why, List<? extends Entry<?>> next) {
+        Outcome<Written> written = toLogbook(from, why, next);
         if (written.didWork()) {
             push(done, new Done(written.orThrow().change(), why));
             takenBack.clear();
@@ -153,21 +159,31 @@ public final class Desk {
 
     /** Takes the last change of this session back by writing its opposite. */
     public Outcome<Written> undo() {
-        return move(done, takenBack);
+        return undo(UnaryOperator.identity());
+    }
+
+    /**
+     * The same.
+     *
+     * @param because the reason with which entries that were new are struck out, made from the words of the change
+     */
+    public Outcome<Written> undo(UnaryOperator<String> because) {
+        return move(done, takenBack, because);
     }
 
     /** Does the change last taken back again. */
     public Outcome<Written> redo() {
-        return move(takenBack, done);
+        return move(takenBack, done, UnaryOperator.identity());
     }
 
-    private Outcome<Written> move(Deque<Done> from, Deque<Done> to) {
+    private Outcome<Written> move(Deque<Done> from, Deque<Done> to, UnaryOperator<String> because) {
         Done last = from.peek();
         if (last == null) {
             return Outcome.didNot(Problem.of(ProblemKind.NOTHING_TO_UNDO));
         }
-        Outcome<Written> written = Opposite.of(logbook.facts(), logbook.amendments(last.change()), last.why())
-                .then(entries -> toLogbook(last.why(), entries));
+        String reason = because.apply(last.why());
+        Outcome<Written> written = Opposite.of(logbook.facts(), logbook.amendments(last.change()), reason)
+                .then(entries -> toLogbook(who, reason, entries));
         if (written.didWork()) {
             from.pop();
             push(to, new Done(written.orThrow().change(), last.why()));
@@ -175,12 +191,12 @@ public final class Desk {
         return written;
     }
 
-    private Outcome<Written> toLogbook(String why, List<? extends Entry<?>> next) {
+    private Outcome<Written> toLogbook(String from, String why, List<? extends Entry<?>> next) {
         LocalDate earlier = asOf;
         if (earlier != null) {
             return Outcome.didNot(Problem.of(ProblemKind.AS_OF_EARLIER_DAY, earlier));
         }
-        Outcome<Written> written = logbook.write(new Change(who, why, next));
+        Outcome<Written> written = logbook.write(new Change(from, why, next));
         if (written.didWork()) {
             List<Amendment> amendments = written.orThrow().amendments();
             if (!amendments.isEmpty()) {

@@ -7,7 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -86,8 +86,7 @@ public final class ImportSeason {
         Set<String> readAtAll = places.values().stream().map(Place::file).collect(Collectors.toSet());
         return problems.stream()
                 .filter(problem -> problem.kind() != ProblemKind.ROWS_WAIT)
-                .map(Problem::place)
-                .filter(Objects::nonNull)
+                .flatMap(problem -> Optional.ofNullable(problem.place()).stream())
                 .map(Place::file)
                 .filter(file ->
                         RecordTypes.all().stream().anyMatch(type -> type.file().equals(file)))
@@ -144,13 +143,14 @@ public final class ImportSeason {
      * Writes what was read.
      *
      * @param keepGoodRows whether the good rows are wanted although others were left out
+     * @param from where the rows are from, in words; the history names it as who wrote them
      * @param why the words for the history
      * @return what was written; did-not with the problems when rows are bad and the good ones are not wanted
      */
-    public Outcome<Written> write(Reading reading, boolean keepGoodRows, String why) {
+    public Outcome<Written> write(Reading reading, boolean keepGoodRows, String from, String why) {
         if (reading.stops() && !keepGoodRows) {
             return Outcome.didNot(reading.problems());
         }
-        return desk.write(why, reading.entries());
+        return desk.writeFrom(from, why, reading.entries());
     }
 }

@@ -32,6 +32,9 @@ import witnessmark.outcome.ProblemKind;
 public final class SampleSeason {
     private static final String TOLD = "sample.chapters told";
     private static final String WHY = "sample.words of chapter ";
+    /** Who wrote the entries of the story, as the history has it: nobody on this computer did. */
+    private static final String WRITER = "the sample season";
+
     private static final String FILE = "sample-season.witness";
 
     private final LogbookFiles files;
@@ -69,7 +72,7 @@ public final class SampleSeason {
     public Outcome<Desk> open(Path folder, String who) {
         return stories.read(folder).then(story -> {
             Path file = workingFolder.resolve(FILE);
-            Outcome<Logbook> book = Files.exists(file) ? files.open(file) : make(story, file, who);
+            Outcome<Logbook> book = Files.exists(file) ? files.open(file) : make(story, file);
             return book.map(opened -> onTheDesk(opened, story, who));
         });
     }
@@ -99,7 +102,7 @@ public final class SampleSeason {
         int told = told() + 1; // before it is written: a chapter taken back and told again is counted once
         Outcome<Written> written = importing
                 .readOn(chapter.folder(), chapter.today())
-                .then(reading -> importing.write(reading, false, why));
+                .then(reading -> importing.write(reading, false, WRITER, why));
         if (written.didWork()) {
             settings.put(WHY + told, why);
             settings.put(TOLD, Integer.toString(told));
@@ -122,7 +125,7 @@ public final class SampleSeason {
         return Outcome.worked(file);
     }
 
-    private Outcome<Logbook> make(Story story, Path file, String who) {
+    private Outcome<Logbook> make(Story story, Path file) {
         settings.put(TOLD, "0");
         try {
             Files.createDirectories(workingFolder);
@@ -133,7 +136,7 @@ public final class SampleSeason {
         return files.create(file).then(book -> {
             Outcome<List<Entry<?>>> read = folders.read(story.folder(), book.facts());
             Outcome<Written> written = read instanceof Outcome.Worked<List<Entry<?>>> all
-                    ? book.write(new Change(who, "sample season", all.value()))
+                    ? book.write(new Change(WRITER, "read from the sample's season folder", all.value()))
                     : Outcome.didNot(read.problems());
             if (!written.didWork()) {
                 book.close();
@@ -156,12 +159,15 @@ public final class SampleSeason {
         return told;
     }
 
-    /** Undo strikes out what a chapter added, with the chapter's words as the reason. */
+    /** Undo strikes out what a chapter added, with the chapter's words in the reason. */
     private static boolean takenBack(Facts facts, String why) {
         return !why.isEmpty()
                 && RecordTypes.all().stream()
                         .flatMap(type -> facts.of(type.kind()).all().stream())
-                        .anyMatch(entry -> why.equals(entry.struckBecause()));
+                        .anyMatch(entry -> {
+                            String because = entry.struckBecause();
+                            return because != null && because.contains(why);
+                        });
     }
 
     private Today storyDay(Story story) {

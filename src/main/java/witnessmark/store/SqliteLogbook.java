@@ -136,7 +136,8 @@ final class SqliteLogbook implements Logbook {
     @Override
     public List<Problem> verify() {
         if (!key.stillAt(path)) {
-            return List.of(Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder())); // another file there is not ours to judge
+            return List.of(Problem.of(
+                    ProblemKind.FILE_MOVED_AWAY, path, backups.folder())); // another file there is not ours to judge
         }
         try (Database reader = reader()) {
             return faultsOf(path, reader);

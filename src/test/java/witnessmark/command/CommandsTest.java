@@ -259,7 +259,8 @@ class CommandsTest {
         assertThat(answer.get("command").asText()).isEqualTo(words[0]);
         assertThat(answer.get("worked").asBoolean()).isFalse();
         StringBuilder said = new StringBuilder();
-        answer.get("found").forEach(found -> said.append(found.get("sentence").asText()).append('\n'));
+        answer.get("found")
+                .forEach(found -> said.append(found.get("sentence").asText()).append('\n'));
         if (answer.has("said")) {
             said.append(answer.get("said").asText()).append('\n');
         }

@@ -102,8 +102,9 @@ class OpeningTest {
 
         assertThat(opened.didWork()).isFalse();
         assertThat(Sentences.only(opened, ProblemKind.NOT_A_LOGBOOK))
-                .isEqualTo("'" + file + "' is not a logbook but " + instead + ". It is not opened, and it stays as it is."
-                        + " Choose a logbook; the name of one usually ends in .witness.");
+                .isEqualTo(
+                        "'" + file + "' is not a logbook but " + instead + ". It is not opened, and it stays as it is."
+                                + " Choose a logbook; the name of one usually ends in .witness.");
     }
 
     @Test

@@ -111,8 +111,9 @@ class ReadOnlyPlaceTest {
     private void readsAndRefuses(Child child) throws Exception {
         FolderState before = FolderState.of(place);
         assertThat(child.ask("open " + file))
-                .isEqualTo(TAB_LINE + "'" + file + "' lies where nothing can be written. It is open for reading only, and"
-                        + " it stays as it is. Copy it to a folder of your own to write in it.");
+                .isEqualTo(
+                        TAB_LINE + "'" + file + "' lies where nothing can be written. It is open for reading only, and"
+                                + " it stays as it is. Copy it to a folder of your own to write in it.");
         assertThat(child.ask("cars")).isEqualTo("7");
         assertThat(child.ask("car 8"))
                 .isEqualTo("did not\tOPEN_READ_ONLY\tThe logbook is open for reading only. Nothing is saved."

@@ -101,8 +101,7 @@ class ProblemsTest {
         Problem problem = Problem.of(ProblemKind.CANNOT_READ, "Running time", "1h7x", List.of("1h20", "80 min"));
         assertThat(problems.note(problem)).isEqualTo("Couldn't read '1h7x' for Running time. Try 1h20 or 80 min.");
         assertThat(problems.sentence(problem))
-                .isEqualTo("Couldn't read '1h7x' for Running time. Nothing is saved yet."
-                        + " Try 1h20 or 80 min.");
+                .isEqualTo("Couldn't read '1h7x' for Running time. Nothing is saved yet." + " Try 1h20 or 80 min.");
     }
 
     @Test

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.image.Component;
+import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.engines.Amended;
 import witnessmark.quantity.Moment;
@@ -37,7 +38,18 @@ final class HistoryModel {
                 measures.fullMoment(Moment.of(amended.at(), zone)),
                 amended.who(),
                 amended.makes() ? texts.get("engines.history.made") : changes(entry, amended.fields()),
-                amended.why());
+                why(amended));
+    }
+
+    /** The reason somebody gave; else what was being done, which names the entry as the heading does. */
+    private static String why(Amended amended) {
+        for (Amended.Field field : amended.fields()) {
+            String because = field.after();
+            if (because != null && field.name().equals(EntryImage.STRUCK_BECAUSE)) {
+                return because;
+            }
+        }
+        return amended.why();
     }
 
     private String changes(Entry<?> entry, List<Amended.Field> fields) {
@@ -46,6 +58,9 @@ final class HistoryModel {
         }
         List<String> all = new ArrayList<>();
         for (Amended.Field field : fields) {
+            if (field.name().equals(EntryImage.STRUCK_BECAUSE)) {
+                continue; // stands beside it, as the reason why
+            }
             all.add(texts.get(
                     "engines.history.field",
                     name(entry.fact().getClass(), field.name()),

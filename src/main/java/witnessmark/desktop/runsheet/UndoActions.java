@@ -45,7 +45,7 @@ public final class UndoActions {
     public void undo() {
         perform(
                 () -> book.undoable().map(Desk.Done::why).orElse(""),
-                book::undo,
+                () -> book.undo(this::because),
                 "runsheet.undone",
                 Caption.of(texts.get("runsheet.redo.word")),
                 this::redo);
@@ -55,7 +55,9 @@ public final class UndoActions {
     void undo(UUID change) {
         perform(
                 () -> book.undoable().map(Desk.Done::why).orElse(""),
-                () -> isLast(change) ? book.undo() : Outcome.didNot(Problem.of(ProblemKind.NOTHING_TO_UNDO)),
+                () -> isLast(change)
+                        ? book.undo(this::because)
+                        : Outcome.didNot(Problem.of(ProblemKind.NOTHING_TO_UNDO)),
                 "runsheet.undone",
                 Caption.of(texts.get("runsheet.redo.word")),
                 this::redo);
@@ -69,6 +71,10 @@ public final class UndoActions {
                 "runsheet.redone",
                 Caption.of(texts.get("runsheet.undo.word")),
                 this::undo);
+    }
+
+    private String because(String why) {
+        return texts.get("runsheet.undo.because", why);
     }
 
     private boolean isLast(UUID change) {

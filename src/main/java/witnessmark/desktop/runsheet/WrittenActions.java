@@ -141,12 +141,15 @@ final class WrittenActions {
         return !isStruckOut() && !isEarlierDay();
     }
 
-    /** The run this may be again, as long as nobody has settled it. */
+    /** Which run this may be again, as long as nobody has settled it. */
     Optional<String> perhapsSame() {
         return Optional.ofNullable(entry().fact().perhapsSame())
                 .filter(other -> entry().inForce())
                 .flatMap(other -> book.view().facts().of(Run.class).find(other))
-                .map(other -> words.named(other.fact(), book.view().facts()));
+                .map(other -> texts.get(
+                        "runsheet.written.perhaps_same",
+                        words.named(other.fact(), book.view().facts()),
+                        words.measures().moment(other.fact().start())));
     }
 
     // What a person does

@@ -169,7 +169,7 @@ final class WrittenPanel extends JPanel implements SheetView {
             sentences.add(texts.get("runsheet.written.struck", because == null ? "" : because));
         }
         Optional<String> other = actions.perhapsSame();
-        other.ifPresent(run -> sentences.add(texts.get("runsheet.written.perhaps_same", run)));
+        other.ifPresent(sentences::add);
         actions.changedMeanwhile().ifPresent(who -> sentences.add(texts.get("runsheet.written.meanwhile", who)));
         model.wholeRun().forEach(problem -> sentences.add(words.sentence(problem)));
         boolean settles = other.isPresent() && actions.canCorrect();

@@ -78,11 +78,13 @@ final class SeasonFolder {
 
     private void take(Path folder, ImportSeason.Reading reading) {
         String name = String.valueOf(folder.getFileName());
+        String from =
+                reports.texts().get("beforewego.import.who", context.logbook().who(), name);
         String why = reports.texts().get("beforewego.import.why", name);
         context.tasks()
                 .write(
                         reports.texts().get("beforewego.import.taking", name),
-                        () -> context.uses().importing().write(reading, true, why),
+                        () -> context.uses().importing().write(reading, true, from, why),
                         outcome -> taken(name, reading, outcome),
                         reports::failed);
     }

@@ -18,6 +18,7 @@ import witnessmark.desktop.shell.Visit;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Drafts;
@@ -204,6 +205,10 @@ class RunSheetActionsTest {
 
         assertThat(runs()).isEqualTo(before);
         assertThat(status()).isEqualTo("Taken back: run of car 41, Practice 1, 28 min 20 s.");
+        assertThat(logbook.facts().of(Run.class).all())
+                .extracting(Entry::struckBecause)
+                .as("a run nobody struck out by hand says so")
+                .contains("saving it was taken back (run of car 41, Practice 1, 28 min 20 s)");
         assertThat(stage.model().text(RunField.OUT_AT))
                 .as("the run comes up again")
                 .isEqualTo("09:00");

@@ -50,6 +50,27 @@ class SampleStripTest {
     }
 
     @Test
+    void what_the_story_brings_says_it_is_from_the_sample_and_what_is_typed_says_who_typed_it() {
+        window.press("Walk on to Round 6, Thornacre");
+        assertThat(window.logbook.logbook().history())
+                .isNotEmpty()
+                .allSatisfy(amendment -> assertThat(amendment.who()).isEqualTo("the sample season"));
+        window.logbook.undo().orThrow();
+        assertThat(window.logbook.logbook().history())
+                .last()
+                .satisfies(amendment -> assertThat(amendment.who()).isEqualTo(window.logbook.who()));
+    }
+
+    @Test
+    void a_step_taken_back_with_the_words_of_the_window_is_offered_again() {
+        window.press("Walk on to Round 6, Thornacre");
+        window.logbook.undo(why -> "saving it was taken back (" + why + ")").orThrow();
+        window.desk.changed();
+        window.settle();
+        assertThat(window.said()).contains("Walk on to Round 6, Thornacre", "Wed 8 Jul 2026");
+    }
+
+    @Test
     void walking_on_writes_the_chapter_moves_the_day_and_can_be_taken_back() {
         window.press("Walk on to Round 6, Thornacre");
         assertThat(window.said())

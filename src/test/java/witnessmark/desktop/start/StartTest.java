@@ -134,6 +134,10 @@ class StartTest {
         window.press("Take the good rows");
         assertThat(window.logbook.logbook().facts().of(Run.class).size()).isEqualTo((int) before + 1);
         assertThat(window.said()).contains("1 row taken from spoiled.", "Nearest to its limit");
+        assertThat(window.logbook.logbook().history())
+                .last()
+                .satisfies(amendment ->
+                        assertThat(amendment.who()).isEqualTo(window.logbook.who() + ", from season folder spoiled"));
         window.press("Undo");
         assertThat(window.opened).containsExactly("undo");
         assertThat(window.logbook.undoable())
