@@ -38,7 +38,8 @@
  *
  * <h2>Bad rows</h2>
  *
- * <p>A row that cannot be taken is left out with its place and reason, and so are rows that refer to it; a table with
+ * <p>A row that cannot be taken is left out with its place and reason. Rows that refer to it wait for it: they are left
+ * out too, and counted by file after all causes rather than named one by one. A table with
  * unknown or missing columns, in another encoding, or shorter than {@code season.json} says is left out as a whole,
  * since what is read of it would not be what was written.
  *

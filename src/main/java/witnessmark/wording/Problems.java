@@ -42,7 +42,8 @@ public final class Problems {
     public String happened(Problem problem) {
         String what = capital(part(problem, "what"));
         Place place = problem.place();
-        return place == null ? what : texts.get("problems.placed", place(place), what);
+        boolean named = place != null && what.startsWith(place(place) + " ");
+        return place == null || named ? what : texts.get("problems.placed", place(place), what);
     }
 
     /** What it means for what is written or typed. */

@@ -44,8 +44,8 @@ class FullDiskTest {
                     saved.add(i + " " + "x".repeat(2_000));
                 } else {
                     assertThat(answer)
-                            .isEqualTo(NO_SPACE + file + ": the disk is full. Nothing is half saved, and what you wrote"
-                                    + " is kept. Free some space, then save again.");
+                            .isEqualTo(NO_SPACE + file + ": the disk is full. Nothing is half saved."
+                                    + " Free some space, then save again.");
                     refused.add(i + " " + "x".repeat(2_000));
                 }
             }

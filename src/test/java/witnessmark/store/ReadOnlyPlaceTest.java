@@ -99,7 +99,7 @@ class ReadOnlyPlaceTest {
             assertThat(child.ask("car 7")).isEqualTo("worked");
             assertThat(child.ask("close")).isEqualTo("worked");
             assertThat(child.ask("shell mount -o remount,ro " + disk)).isEqualTo("status 0");
-            assertThat(child.ask("open " + there)).startsWith(TAB_LINE + there);
+            assertThat(child.ask("open " + there)).startsWith(TAB_LINE + "'" + there + "'");
             assertThat(child.ask("cars")).isEqualTo("7");
             assertThat(child.ask("car 8")).startsWith("did not\tOPEN_READ_ONLY\t");
             assertThat(child.ask("verify")).isEqualTo("worked");

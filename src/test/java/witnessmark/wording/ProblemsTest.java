@@ -134,6 +134,30 @@ class ProblemsTest {
     }
 
     @Test
+    void a_sentence_that_begins_with_its_file_does_not_name_it_twice() {
+        Problem missing = Problem.of(ProblemKind.FILE_MISSING, "parts.csv").at(new Place("parts.csv", 0, null));
+        assertThat(problems.happened(missing)).isEqualTo("parts.csv is not in the folder.");
+    }
+
+    @Test
+    void rows_that_wait_are_counted_in_words() {
+        Place fitments = new Place("fitments.csv", 0, null);
+        assertThat(problems.happened(
+                        Problem.of(ProblemKind.ROWS_WAIT, 1, "parts.csv").at(fitments)))
+                .startsWith("fitments.csv: 1 row waiting for parts.csv,");
+        assertThat(problems.happened(
+                        Problem.of(ProblemKind.ROWS_WAIT, 162, "parts.csv").at(fitments)))
+                .startsWith("fitments.csv: 162 rows waiting for parts.csv,");
+    }
+
+    @Test
+    void what_is_typed_is_said_to_stay_only_where_something_was_typed() {
+        Problem full = Problem.of(ProblemKind.DISK_FULL, "team.witness");
+        assertThat(problems.typed(full)).contains(" What you typed stays here. ");
+        assertThat(problems.sentence(full)).doesNotContain("typed");
+    }
+
+    @Test
     void a_fact_is_shown_by_its_type() {
         assertThat(shown(MOMENT)).isEqualTo("Sun 5 Jul 2026, 15:00");
         assertThat(shown(LocalDate.of(2026, 7, 5))).isEqualTo("Sun 5 Jul 2026");

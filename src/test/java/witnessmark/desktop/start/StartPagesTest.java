@@ -2,6 +2,9 @@ package witnessmark.desktop.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +29,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Person;
 import witnessmark.domain.Standing;
 import witnessmark.domain.history.Amendment;
+import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.sample.SampleBooks;
 import witnessmark.wording.Texts;
 
@@ -43,6 +47,8 @@ class StartPagesTest {
         "report, LIGHT, 1.0, false",
         "report, DARK, 1.0, false",
         "report, LIGHT, 1.5, false",
+        "import, LIGHT, 1.0, false",
+        "import, DARK, 1.5, false",
         "who, LIGHT, 1.0, false",
         "who, DARK, 1.5, false",
         "strip, LIGHT, 1.0, false",
@@ -105,11 +111,28 @@ class StartPagesTest {
         }
     }
 
-    private static void show(StartedWindow window, String page) {
+    /** The season read back with one table missing and one part more. */
+    private void importWithoutTable(StartedWindow window) {
+        Path season = folder.resolve("season");
+        new CsvSeasonFolders().write(window.logbook.logbook().facts(), season).orThrow();
+        try {
+            Files.delete(season.resolve("told-running.csv"));
+            Files.writeString(
+                    season.resolve("people.csv"),
+                    Files.readString(season.resolve("people.csv")) + ",Somebody new,mechanic,,\n");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        window.answer = season;
+        window.perform("import");
+    }
+
+    private void show(StartedWindow window, String page) {
         switch (page) {
             case "start" -> window.start.startOwn();
             case "who" -> window.start.askWho();
             case "strip" -> window.strip.show();
+            case "import" -> importWithoutTable(window);
             default -> {
                 List<ProblemLine> lines = IntStream.rangeClosed(1, 12)
                         .mapToObj(i -> new ProblemLine(
