@@ -1,6 +1,7 @@
 package witnessmark.ledger;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import witnessmark.domain.Zone;
 import witnessmark.ledger.result.Account;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.Point;
+import witnessmark.ledger.result.Stay;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -225,6 +227,17 @@ public final class LifeLedger {
                 .flatMap(tenure -> fitted.of(tenure.part()).stream())
                 .filter(entry -> Fitted.covers(entry.fact().from(), entry.fact().to(), at))
                 .reduce((earlier, later) -> later);
+    }
+
+    /** Every time a part was fitted, its set's before it was split off; oldest first. */
+    public List<Stay> stays(Id<Part> part) {
+        return Tenure.of(parts, part).stream()
+                .flatMap(tenure -> fitted.of(tenure.part()).stream()
+                        .map(entry ->
+                                Stretch.of(tenure, entry.fact(), Long.MIN_VALUE).stay(entry, cutoff.last()))
+                        .flatMap(Optional::stream))
+                .sorted(Comparator.comparing(Stay::from))
+                .toList();
     }
 
     /** The car an engine was in at a moment. */

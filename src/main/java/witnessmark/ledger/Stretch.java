@@ -1,6 +1,11 @@
 package witnessmark.ledger;
 
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Optional;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
+import witnessmark.ledger.result.Stay;
 import witnessmark.quantity.Moment;
 
 /**
@@ -16,5 +21,15 @@ record Stretch(long from, long to) {
         return new Stretch(
                 Math.max(Math.max(tenure.from(), fitment.from().epochMillis()), since),
                 Math.min(tenure.to(), end == null ? Long.MAX_VALUE : end.epochMillis()));
+    }
+
+    /** The stay of a fitment in this time, as of a last millisecond; empty when it lies outside. */
+    Optional<Stay> stay(Entry<Fitment> fitment, long last) {
+        if (from >= to || from > last) {
+            return Optional.empty();
+        }
+        ZoneId zone = fitment.fact().from().zone();
+        Moment begun = Moment.of(Instant.ofEpochMilli(from), zone);
+        return Optional.of(new Stay(fitment, begun, to > last ? null : Moment.of(Instant.ofEpochMilli(to), zone)));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTools;
@@ -19,10 +20,14 @@ final class BuildTab extends JPanel {
     private final FigureTable<BuildLine> table;
     private final javax.swing.JTextArea incomplete = Lettering.paragraph("", Styles.STRONG);
 
-    BuildTab(SheetTools tools, Consumer<Shown> open) {
+    /**
+     * @param open told the figure that is opened
+     * @param part told the identity of the part that is opened
+     */
+    BuildTab(SheetTools tools, Consumer<Shown> open, Consumer<String> part) {
         super(new MigLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]4[fill,grow]"));
         setOpaque(false);
-        table = table(tools.texts(), open).with(tools, "engines.build");
+        table = table(tools.texts(), open, part).with(tools, "engines.build");
         table.sheet().column(STRIP).setCellRenderer(new StripCell());
         add(incomplete, "cell 0 0, wmin 0, growx");
         add(table.sheet(), "cell 0 1, grow, hmin 150, wmin 0");
@@ -47,7 +52,7 @@ final class BuildTab extends JPanel {
         return table;
     }
 
-    private static FigureTable<BuildLine> table(Texts texts, Consumer<Shown> open) {
+    private static FigureTable<BuildLine> table(Texts texts, Consumer<Shown> open, Consumer<String> opened) {
         StateWords states = new StateWords(texts);
         List<FigureColumn<BuildLine>> columns = List.of(
                 FigureColumn.words(
@@ -57,8 +62,10 @@ final class BuildTab extends JPanel {
                                 texts.get("engines.column.position"), BuildLine::position, BuildLine::ordinal)
                         .strong()
                         .wide(124)),
-                FigureColumn.words(Column.<BuildLine>text(texts.get("engines.column.part"), BuildLine::mark)
-                        .wide(84)),
+                FigureColumn.leading(
+                        Column.<BuildLine>text(texts.get("engines.column.part"), BuildLine::mark)
+                                .wide(84),
+                        row -> way(row, opened)),
                 FigureColumn.words(Column.<BuildLine>text(texts.get("engines.column.design"), BuildLine::design)
                         .wide(190)
                         .grow()),
@@ -75,6 +82,11 @@ final class BuildTab extends JPanel {
                         .inked(BuildLine::state)
                         .wide(170)));
         return new FigureTable<>(
-                texts.get("engines.build"), columns, BuildLine::id, texts.get("engines.figure.tip"), open);
+                texts.get("engines.build"), columns, BuildLine::id, texts.get("engines.part.tip"), open);
+    }
+
+    private static @Nullable Runnable way(BuildLine row, Consumer<String> opened) {
+        String part = row.part();
+        return part == null ? null : () -> opened.accept(part);
     }
 }

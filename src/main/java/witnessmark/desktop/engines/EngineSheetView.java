@@ -40,6 +40,9 @@ final class EngineSheetView {
         /** Shows the entries behind a figure. */
         void behind(Shown figure);
 
+        /** Shows where a part has been, by the text form of its identity. */
+        void part(String part);
+
         /** Opens an entry on the line of life. */
         void open(LifeMark mark);
 
@@ -60,8 +63,8 @@ final class EngineSheetView {
         LineOfLifePainter painter = new LineOfLifePainter(
                 line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
         lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::open);
-        build = new BuildTab(tools, open);
-        lives = new LivesTab(tools, open);
+        build = new BuildTab(tools, open, asked::part);
+        lives = new LivesTab(tools, "engines.lives", open);
         curves = new CurvesTab(tools, asked::record, asked::say);
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
@@ -95,7 +98,7 @@ final class EngineSheetView {
         lineView.getAccessibleContext().setAccessibleName(texts.get("engines.line.of", lines.number()));
         readLine();
         build.show(lines);
-        lives.show(lines);
+        lives.show(lines.lives());
         curves.show(charts);
         sheet.revalidate();
         sheet.repaint();

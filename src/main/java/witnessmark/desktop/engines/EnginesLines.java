@@ -7,11 +7,11 @@ import java.util.List;
  *
  * @param day the day looked at
  * @param engines by number
- * @param heads by mark
+ * @param parts the heads, then the other parts that are in no engine, each by mark
  */
-record EnginesLines(String day, List<EngineLine> engines, List<HeadLine> heads) {
+record EnginesLines(String day, List<EngineLine> engines, List<PartLine> parts) {
     EnginesLines {
         engines = List.copyOf(engines);
-        heads = List.copyOf(heads);
+        parts = List.copyOf(parts);
     }
 }

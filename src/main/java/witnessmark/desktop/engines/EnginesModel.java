@@ -2,6 +2,7 @@ package witnessmark.desktop.engines;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Life;
 import witnessmark.desktop.form.SeamState;
@@ -26,19 +27,24 @@ final class EnginesModel {
     private final Measures measures;
     private final Amounts amounts;
     private final EngineWords words;
+    private final PartModel parts;
 
     EnginesModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.amounts = new Amounts(texts, measures);
         this.words = new EngineWords(texts, measures);
+        this.parts = new PartModel(texts, measures);
     }
 
     EnginesLines lines(Engines engines) {
         return new EnginesLines(
                 measures.date(engines.day()),
                 engines.engines().stream().map(this::line).toList(),
-                engines.heads().stream().map(this::line).toList());
+                Stream.concat(
+                                engines.heads().stream().map(this::line),
+                                engines.offEngines().stream().map(parts::line))
+                        .toList());
     }
 
     private EngineLine line(EngineRow row) {
@@ -57,15 +63,13 @@ final class EnginesModel {
                 row.sinceRebuild(), words.figure(row.engine(), Counter.RUNNING, EngineWords.closed(row.rebuild())));
     }
 
-    private HeadLine line(HeadRow row) {
-        Moment skimmed = EngineWords.skimmed(row.skim());
-        return new HeadLine(
+    private PartLine line(HeadRow row) {
+        return new PartLine(
                 row.head().id().text(),
                 row.head().fact().mark(),
                 where(row),
                 words.shown(row.running(), words.figure(row.head(), null)),
-                words.sinceSkim(row),
-                skimmed == null ? texts.get("engines.head.noSkim") : measures.shortDate(skimmed.day()));
+                words.sinceSkim(row));
     }
 
     private String where(HeadRow row) {

@@ -11,19 +11,23 @@ import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
 
-/** The page: the lists above, the engine in hand below; in a logbook without engines what to do first. */
+/** The page: the lists above, the engine or part in hand below; in a logbook without engines what to do first. */
 final class EnginesPanel extends JPanel {
     private final NoticeStrip notice = new NoticeStrip();
     private final JPanel none;
     private final ListSheets lists;
     private final EngineSheetView sheet;
+    private final PartView part;
     private final AsOfStrip asOf;
+    private boolean any;
+    private boolean partShown;
 
-    EnginesPanel(Texts texts, ListSheets lists, EngineSheetView sheet, AsOfStrip asOf) {
+    EnginesPanel(Texts texts, ListSheets lists, EngineSheetView sheet, PartView part, AsOfStrip asOf) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[][0::,fill,grow]"));
         setOpaque(false);
         this.lists = lists;
         this.sheet = sheet;
+        this.part = part;
         this.asOf = asOf;
         this.none = none(texts);
         JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
@@ -35,17 +39,31 @@ final class EnginesPanel extends JPanel {
                 new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]10[fill,grow]"));
         page.setOpaque(false);
         page.add(lists, "growx, wmin 0, wrap");
-        page.add(sheet.component(), "grow, wmin 0, wrap");
-        page.add(none, "aligny top");
+        page.add(sheet.component(), "cell 0 1, grow, wmin 0");
+        page.add(part.component(), "cell 0 1, grow, wmin 0");
+        page.add(none, "cell 0 2, aligny top");
         add(new ScrollPage(page), "grow");
         asOf.setVisible(false);
         none.setVisible(false);
+        part.component().setVisible(false);
     }
 
-    void showPage(boolean any) {
+    void showPage(boolean anything) {
         notice.dismiss();
+        any = anything;
+        arrange();
+    }
+
+    /** Shows the part in hand in the place of the engine, or the engine again. */
+    void showPart(boolean yes) {
+        partShown = yes;
+        arrange();
+    }
+
+    private void arrange() {
         lists.setVisible(any);
-        sheet.component().setVisible(any);
+        sheet.component().setVisible(any && !partShown);
+        part.component().setVisible(any && partShown);
         none.setVisible(!any);
         revalidate();
         repaint();

@@ -55,11 +55,14 @@ public final class EnginesPlace implements Place {
     private final Latest readingBehind;
     private final ListSheets lists;
     private final EngineSheetView sheet;
+    private final PartView partView;
+    private final PartInHand part;
     private final AsOfStrip asOf;
     private final EnginesPanel panel;
     private final List<Command> commands;
     private @Nullable Engines engines;
     private @Nullable String wanted;
+    private @Nullable String engine;
     private @Nullable Figure opened;
     private @Nullable JComponent cameFrom;
 
@@ -91,12 +94,18 @@ public final class EnginesPlace implements Place {
         readingOwner = new Latest(tasks);
         readingSheet = new Latest(tasks);
         readingBehind = new Latest(tasks);
-        lists = new ListSheets(tools, this::behind);
+        lists = new ListSheets(tools, this::behind, this::openPart);
         EntryChanges changes = new EntryChanges(texts, new Problems(texts, measures), tasks, desk, window, behindModel);
         sheet = new EngineSheetView(tools, measures, new Work(changes), new Asked());
+        partView = new PartView(
+                tools,
+                new Work(changes),
+                new PartView.Asked(
+                        this::behind, id -> window.go(PlaceId.ENGINES, id), this::closeBehind, this::backToEngine));
         asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);
-        panel = new EnginesPanel(texts, lists, sheet, asOf);
-        lists.onChoose(engine -> readSheet());
+        panel = new EnginesPanel(texts, lists, sheet, partView, asOf);
+        part = new PartInHand(texts, measures, tasks, desk, partView, panel::showPart, this::failed);
+        lists.onChoose(this::chosen);
         commands = List.of(
                 new Command(texts, "engines.command.asOf", CommandMenu.VIEW, 4, null, this::askAsOf),
                 new Command(texts, "engines.command.today", CommandMenu.VIEW, 4, null, this::backToToday),
@@ -117,7 +126,7 @@ public final class EnginesPlace implements Place {
 
     @Override
     public JComponent firstFocus() {
-        return lists.engines().table();
+        return part.isShown() ? partView.first() : lists.engines().table();
     }
 
     @Override
@@ -134,7 +143,7 @@ public final class EnginesPlace implements Place {
                 failure -> failed());
     }
 
-    /** Opens an engine, or the engine a part is in with the part chosen, or a head off its engine. */
+    /** Opens an engine, or the engine a part is in with the part chosen, or a part that is in no engine. */
     @Override
     public void open(String record) {
         wanted = record;
@@ -160,6 +169,7 @@ public final class EnginesPlace implements Place {
         } else {
             readSheet();
         }
+        part.refresh();
         readBehind(false);
     }
 
@@ -167,46 +177,81 @@ public final class EnginesPlace implements Place {
         String record = wanted;
         if (record != null && lists.choose(record)) {
             wanted = null;
+            leavePart();
         } else if (record != null) {
-            lists.chooseHead(record);
+            lists.choosePart(record);
             readingOwner.run(
                     texts.get("engines.reading"),
                     () -> SeeEngine.engineOf(desk.get().view(), record),
-                    owner -> owner.map(Id::text).ifPresent(this::chooseAnew),
+                    owner -> owner.map(Id::text).ifPresentOrElse(this::chooseAnew, () -> openPart(record)),
                     failure -> failed());
         }
     }
 
     /** Chooses an engine, and shows it anew when it was chosen already: a part of it may be wanted. */
-    private void chooseAnew(String engine) {
-        boolean already = engine.equals(lists.chosen());
-        if (lists.choose(engine) && already) {
+    private void chooseAnew(String owner) {
+        leavePart();
+        boolean already = owner.equals(lists.chosen());
+        if (lists.choose(owner) && already) {
             readSheet();
         }
     }
 
+    /** Another engine in hand takes its place back; the same one told again, since the list was read again, does not. */
+    private void chosen(String now) {
+        if (!now.equals(engine)) {
+            engine = now;
+            leavePart();
+        }
+        readSheet();
+    }
+
+    // A part
+
+    private void openPart(String record) {
+        wanted = null;
+        putBehindAway();
+        part.open(record);
+    }
+
+    private void leavePart() {
+        if (part.isShown()) {
+            putBehindAway();
+            part.close();
+        }
+    }
+
+    private void backToEngine() {
+        leavePart();
+        firstFocus().requestFocusInWindow();
+    }
+
+    private Beside beside() {
+        return part.isShown() ? partView.beside() : sheet.beside();
+    }
+
     private void readSheet() {
-        String engine = lists.chosen();
+        String chosen = lists.chosen();
         Engines all = engines;
-        if (engine == null || all == null) {
+        if (chosen == null || all == null) {
             return;
         }
         readingSheet.run(
                 texts.get("engines.reading"),
-                () -> SeeEngine.of(desk.get().view(), Id.<Engine>parse(engine)),
+                () -> SeeEngine.of(desk.get().view(), Id.<Engine>parse(chosen)),
                 read -> read.ifPresent(found -> show(found, all)),
                 failure -> failed());
     }
 
     private void show(EngineSheet read, Engines all) {
-        String engine = read.row().engine().id().text();
+        String shown = read.row().engine().id().text();
         long end = Moment.endOf(read.day(), all.zone()).epochMillis();
         sheet.show(
                 model.lines(read),
                 lifeMarks.of(read.line(), end),
                 end,
                 all.zone(),
-                which -> curvesModel.chart(all, engine, which));
+                which -> curvesModel.chart(all, shown, which));
         String record = wanted;
         if (record != null && sheet.build().choosePart(record)) {
             wanted = null;
@@ -216,6 +261,7 @@ public final class EnginesPlace implements Place {
 
     /** Shows what is under a tab, also where the entries behind a figure stand in its place. */
     private void reveal(JComponent tab) {
+        leavePart();
         if (!sheet.tabs().isVisible()) {
             closeBehind();
         }
@@ -238,8 +284,7 @@ public final class EnginesPlace implements Place {
     /** Where the focus is to go back to, unless it is in the pane itself. */
     private void rememberFocus() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
-        if (owner == null
-                || !SwingUtilities.isDescendingFrom(owner, sheet.beside().behind())) {
+        if (owner == null || !SwingUtilities.isDescendingFrom(owner, beside().behind())) {
             cameFrom = owner instanceof JComponent component ? component : null;
         }
     }
@@ -254,21 +299,25 @@ public final class EnginesPlace implements Place {
                 () -> behindModel.lines(SeeBehind.of(desk.get().view(), figure)),
                 lines -> {
                     Engines all = engines;
-                    sheet.beside().open();
-                    sheet.beside().behind().show(lines, all != null && all.readOnly(), true);
+                    beside().open();
+                    beside().behind().show(lines, all != null && all.readOnly(), true);
                     if (entering) {
-                        sheet.beside().behind().takeFocus();
+                        beside().behind().takeFocus();
                     }
                 },
                 failure -> failed());
     }
 
     private void closeBehind() {
-        opened = null;
-        readingBehind.drop();
-        sheet.beside().close();
+        putBehindAway();
         JComponent back = cameFrom;
         (back != null && back.isShowing() ? back : firstFocus()).requestFocusInWindow();
+    }
+
+    private void putBehindAway() {
+        opened = null;
+        readingBehind.drop();
+        beside().close();
     }
 
     /** A run opens on its sheet, where it can be corrected; of anything else the history is shown. */
@@ -290,8 +339,8 @@ public final class EnginesPlace implements Place {
                 texts.get("engines.readingHistory"),
                 () -> historyModel.lines(entry, SeeHistory.of(desk.get().logbook(), entry), all.zone()),
                 lines -> {
-                    sheet.beside().open();
-                    sheet.beside().behind().showHistory(named, lines, opened != null);
+                    beside().open();
+                    beside().behind().showHistory(named, lines, opened != null);
                 },
                 failure -> failed());
     }
@@ -354,6 +403,10 @@ public final class EnginesPlace implements Place {
         return sheet;
     }
 
+    PartView part() {
+        return partView;
+    }
+
     AsOfStrip asOf() {
         return asOf;
     }
@@ -399,6 +452,11 @@ public final class EnginesPlace implements Place {
 
     /** What the engine in hand leads to. */
     private final class Asked implements EngineSheetView.Asked {
+        @Override
+        public void part(String record) {
+            openPart(record);
+        }
+
         @Override
         public void behind(Shown figure) {
             EnginesPlace.this.behind(figure);

@@ -5,15 +5,24 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Column;
 
 /**
- * A column of a list in which figures open what is behind them.
+ * A column of a list in which figures open what is behind them and names may lead elsewhere.
  *
  * @param column how it is shown
  * @param figure the figure of a row in this column, or null for a column of words
+ * @param way where a row leads from this column, or null for one that leads nowhere
  */
-record FigureColumn<R>(Column<R> column, @Nullable Function<? super R, @Nullable Shown> figure) {
+record FigureColumn<R>(
+        Column<R> column,
+        @Nullable Function<? super R, @Nullable Shown> figure,
+        @Nullable Function<? super R, @Nullable Runnable> way) {
     /** A column that opens nothing. */
     static <R> FigureColumn<R> words(Column<R> column) {
-        return new FigureColumn<>(column, null);
+        return new FigureColumn<>(column, null, null);
+    }
+
+    /** A column of words that lead somewhere, of some rows perhaps nowhere. */
+    static <R> FigureColumn<R> leading(Column<R> column, Function<? super R, @Nullable Runnable> way) {
+        return new FigureColumn<>(column, null, way);
     }
 
     /**
@@ -33,6 +42,6 @@ record FigureColumn<R>(Column<R> column, @Nullable Function<? super R, @Nullable
                     Shown shown = figure.apply(row);
                     return shown == null ? null : Long.valueOf(shown.amount());
                 });
-        return new FigureColumn<>(column.wide(wide), figure);
+        return new FigureColumn<>(column.wide(wide), figure, null);
     }
 }

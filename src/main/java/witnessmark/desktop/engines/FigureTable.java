@@ -54,43 +54,45 @@ final class FigureTable<R> {
     }
 
     private void openInHand(R row) {
-        Shown inHand = at(row, table().getSelectedColumn());
+        Runnable inHand = at(row, table().getSelectedColumn());
         if (inHand != null) {
-            open.accept(inHand);
+            inHand.run();
             return;
         }
         for (FigureColumn<R> column : columns) {
-            Shown first = column.figure() == null ? null : column.figure().apply(row);
+            Runnable first = column.figure() == null ? null : way(row, column);
             if (first != null) {
-                open.accept(first);
+                first.run();
                 return;
             }
         }
     }
 
-    private @Nullable Shown at(R row, int viewColumn) {
-        if (viewColumn < 0) {
-            return null;
-        }
-        FigureColumn<R> column = columns.get(table().convertColumnIndexToModel(viewColumn));
-        return column.figure() == null ? null : column.figure().apply(row);
+    private @Nullable Runnable at(R row, int viewColumn) {
+        return viewColumn < 0 ? null : way(row, columns.get(table().convertColumnIndexToModel(viewColumn)));
     }
 
-    private @Nullable Shown at(Point point) {
+    /** What a row opens from a column, or null when nothing. */
+    private @Nullable Runnable way(R row, FigureColumn<R> column) {
+        if (column.way() != null) {
+            return column.way().apply(row);
+        }
+        Shown figure = column.figure() == null ? null : column.figure().apply(row);
+        return figure == null ? null : () -> open.accept(figure);
+    }
+
+    private @Nullable Runnable at(Point point) {
         int row = table().rowAtPoint(point);
-        if (row < 0) {
-            return null;
-        }
-        return at(sheet.shown().get(row), table().columnAtPoint(point));
+        return row < 0 ? null : at(sheet.shown().get(row), table().columnAtPoint(point));
     }
 
-    /** Opens the figure clicked on, and shows a hand over figures. */
+    /** Opens what is clicked on, and shows a hand over it. */
     private final class Pointer extends MouseAdapter {
         @Override
         public void mouseClicked(MouseEvent e) {
-            Shown figure = at(e.getPoint());
-            if (figure != null && e.getButton() == MouseEvent.BUTTON1 && e.getClickCount() == 1) {
-                open.accept(figure);
+            Runnable way = at(e.getPoint());
+            if (way != null && e.getButton() == MouseEvent.BUTTON1 && e.getClickCount() == 1) {
+                way.run();
             }
         }
 

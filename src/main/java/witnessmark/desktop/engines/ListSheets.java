@@ -13,25 +13,29 @@ import witnessmark.desktop.form.SideBySide;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.wording.Texts;
 
-/** All engines, and beside them all heads. */
+/** All engines, and beside them all heads and the other parts that are in no engine. */
 final class ListSheets extends JPanel {
-    private static final int HEADS_WIDE = 400;
+    private static final int PARTS_WIDE = 423;
     private static final int BESIDE_FROM = 1000;
 
     private final FigureTable<EngineLine> engines;
-    private final FigureTable<HeadLine> heads;
+    private final FigureTable<PartLine> parts;
 
-    ListSheets(SheetTools tools, Consumer<Shown> open) {
+    /**
+     * @param open told the figure that is opened
+     * @param part told the identity of the part that is opened
+     */
+    ListSheets(SheetTools tools, Consumer<Shown> open, Consumer<String> part) {
         super(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[fill]"));
         setOpaque(false);
         engines = engines(tools.texts(), open).with(tools, "engines.engines");
-        heads = heads(tools.texts(), open).with(tools, "engines.heads");
-        add(new SideBySide(sheet(engines), sheet(heads), HEADS_WIDE, BESIDE_FROM), "wmin 0");
+        parts = parts(tools.texts(), open, part).with(tools, "engines.heads");
+        add(new SideBySide(sheet(engines), sheet(parts), PARTS_WIDE, BESIDE_FROM), "wmin 0");
     }
 
     void show(EnginesLines lines) {
         engines.sheet().show(lines.engines());
-        heads.sheet().show(lines.heads());
+        parts.sheet().show(lines.parts());
     }
 
     /** Told the identity of the engine in hand. */
@@ -60,20 +64,21 @@ final class ListSheets extends JPanel {
         return Objects.equals(chosen(), engine) || engines.sheet().select(engine);
     }
 
-    boolean chooseHead(String head) {
-        return heads.sheet().select(head);
+    /** Chooses a head, or another part that is in no engine. */
+    void choosePart(String part) {
+        parts.sheet().select(part);
     }
 
     FigureTable<EngineLine> engines() {
         return engines;
     }
 
-    FigureTable<HeadLine> heads() {
-        return heads;
+    FigureTable<PartLine> parts() {
+        return parts;
     }
 
     private static Sheet sheet(FigureTable<?> table) {
-        Sheet sheet = new Sheet("fill, insets 4 18 6 18", "[0::,grow,fill]", "[fill,grow]");
+        Sheet sheet = new Sheet("fill, insets 4 14 6 14", "[0::,grow,fill]", "[fill,grow]");
         sheet.add(table.sheet(), "grow, h 156:pref:, w 0:0:");
         return sheet;
     }
@@ -100,18 +105,20 @@ final class ListSheets extends JPanel {
                 texts.get("engines.list"), columns, EngineLine::id, texts.get("engines.figure.tip"), open);
     }
 
-    private static FigureTable<HeadLine> heads(Texts texts, Consumer<Shown> open) {
+    private static FigureTable<PartLine> parts(Texts texts, Consumer<Shown> open, Consumer<String> part) {
         String none = texts.get("engines.none");
-        List<FigureColumn<HeadLine>> columns = List.of(
-                FigureColumn.words(Column.<HeadLine>text(texts.get("engines.column.head"), HeadLine::mark)
-                        .strong()
-                        .wide(58)),
-                FigureColumn.words(Column.<HeadLine>text(texts.get("engines.column.where"), HeadLine::where)
+        List<FigureColumn<PartLine>> columns = List.of(
+                FigureColumn.leading(
+                        Column.<PartLine>text(texts.get("engines.column.part"), PartLine::mark)
+                                .strong()
+                                .wide(66),
+                        row -> () -> part.accept(row.id())),
+                FigureColumn.words(Column.<PartLine>text(texts.get("engines.column.where"), PartLine::where)
                         .wide(116)
                         .grow()),
-                FigureColumn.figure(texts.get("engines.column.running"), HeadLine::running, none, 96),
-                FigureColumn.figure(texts.get("engines.column.sinceSkim"), HeadLine::sinceSkim, none, 100));
+                FigureColumn.figure(texts.get("engines.column.running"), PartLine::running, none, 96),
+                FigureColumn.figure(texts.get("engines.column.sinceSkim"), PartLine::sinceSkim, "", 100));
         return new FigureTable<>(
-                texts.get("engines.heads"), columns, HeadLine::id, texts.get("engines.figure.tip"), open);
+                texts.get("engines.heads"), columns, PartLine::id, texts.get("engines.part.tip"), open);
     }
 }

@@ -8,11 +8,14 @@ import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.wording.Texts;
 
-/** The engine's life by every counter that runs feed. */
+/** The life of an engine or part by every counter that runs feed. */
 final class LivesTab extends JPanel {
+    private static final int SINCE_REBUILD = 2;
+
     private final FigureTable<CounterLine> table;
 
-    LivesTab(SheetTools tools, Consumer<Shown> open) {
+    /** @param key the list's own name among the settings */
+    LivesTab(SheetTools tools, String key, Consumer<Shown> open) {
         super(new MigLayout("insets 6 0 0 0, fill", "[0::,grow,fill]", "[fill,grow]"));
         setOpaque(false);
         Texts texts = tools.texts();
@@ -27,12 +30,13 @@ final class LivesTab extends JPanel {
                         .grow()));
         table = new FigureTable<>(
                         texts.get("engines.lives"), columns, CounterLine::id, texts.get("engines.figure.tip"), open)
-                .with(tools, "engines.lives");
+                .with(tools, key);
         add(table.sheet(), "grow, hmin 150, wmin 0");
     }
 
-    void show(SheetLines lines) {
-        table.sheet().show(lines.lives());
+    void show(List<CounterLine> lives) {
+        table.sheet().offer(SINCE_REBUILD, lives.stream().anyMatch(line -> line.sinceRebuild() != null));
+        table.sheet().show(lives);
     }
 
     FigureTable<CounterLine> table() {

@@ -2,6 +2,7 @@ package witnessmark.desktop.form;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -98,6 +99,7 @@ public final class SheetTable<R> extends JPanel {
                 boolean byKey = e.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
                         || e.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD;
                 if (byKey) {
+                    scrollRectToVisible(new Rectangle(0, 0, getWidth(), getHeight()));
                     table.scrollRectToVisible(
                             table.getCellRect(table.getSelectedRow(), table.getSelectedColumn(), true));
                 }

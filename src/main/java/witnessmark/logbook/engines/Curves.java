@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
-import witnessmark.domain.HowKnown;
 import witnessmark.domain.Part;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.Run;
@@ -103,7 +102,7 @@ final class Curves {
         for (Event event : events) {
             Charge adds = event.adds();
             if (adds != null) {
-                since = since.plus(life(adds));
+                since = since.plus(Charged.life(Counter.RUNNING, adds));
                 steps.add(new Curve.Step(event.at(), since, event.source()));
                 continue;
             }
@@ -116,24 +115,6 @@ final class Curves {
 
     private static Life atLeast(Life nothing) {
         return new Life(nothing.counter(), 0, 0, 0, 0, 0, true, 0, 0);
-    }
-
-    private static Life life(Charge charge) {
-        int runs = charge.source().fact() instanceof PriorLife ? 0 : 1;
-        if (charge.how() == HowKnown.TOLD) {
-            return new Life(Counter.RUNNING, 0, charge.amount(), charge.lowest(), charge.highest(), 0, false, runs, 0);
-        }
-        boolean estimated = charge.how() == HowKnown.ESTIMATED;
-        return new Life(
-                Counter.RUNNING,
-                estimated ? 0 : charge.amount(),
-                0,
-                0,
-                0,
-                estimated ? charge.amount() : 0,
-                false,
-                runs,
-                0);
     }
 
     /**

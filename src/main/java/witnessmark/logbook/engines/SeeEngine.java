@@ -17,7 +17,6 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
-import witnessmark.domain.SetMember;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
 import witnessmark.ledger.result.Life;
@@ -54,20 +53,13 @@ public final class SeeEngine {
     }
 
     /**
-     * The engine a part is in, or came off last.
+     * The engine a part is in on the day looked at.
      *
-     * @param part the text form of its identity; another record's has no engine
+     * @param part the text form of its identity; another record's is in none
      */
     public static Optional<Id<Engine>> engineOf(View view, String part) {
-        Facts facts = view.facts();
-        return facts.of(Part.class)
-                .find(Id.parse(part))
-                .flatMap(found -> facts.of(Fitment.class)
-                        .inForce()
-                        .filter(fitment -> fitment.fact().part().equals(found.id()))
-                        .filter(fitment ->
-                                view.ledger().asOf().counts(fitment.fact().from()))
-                        .max(Comparator.comparing(fitment -> fitment.fact().from())))
+        return view.ledger()
+                .whereIs(Id.parse(part), view.ledger().asOf().last())
                 .map(fitment -> fitment.fact().engine());
     }
 
@@ -86,6 +78,7 @@ public final class SeeEngine {
                 view.readOnly(),
                 engines,
                 heads,
+                SeePart.offEngines(view),
                 engines.stream()
                         .map(row -> curves.sinceRebuild(row.engine()))
                         .filter(curve -> !curve.steps().isEmpty())
@@ -140,24 +133,8 @@ public final class SeeEngine {
                 fitment,
                 part,
                 facts.of(PartDesign.class).get(part.fact().design()),
-                members(part.id()),
+                SeePart.members(ledger, part.id()),
                 running,
                 limit);
-    }
-
-    /** The members of a set that were not split off by the end of the day looked at. */
-    private List<String> members(Id<Part> set) {
-        List<String> gone =
-                facts
-                        .of(Part.class)
-                        .where(part -> set.equals(part.ofSet()) && ledger.asOf().counts(part.splitAt()))
-                        .stream()
-                        .map(part -> part.fact().memberMark())
-                        .toList();
-        return facts.of(SetMember.class).where(member -> member.set().equals(set)).stream()
-                .sorted(Comparator.comparingInt(member -> member.fact().ordinal()))
-                .map(member -> member.fact().mark())
-                .filter(mark -> !gone.contains(mark))
-                .toList();
     }
 }

@@ -90,7 +90,7 @@ class EnginesByKeyboardTest {
         assertThat(names)
                 .containsSubsequence(
                         "Engines",
-                        "Heads",
+                        "Heads, and parts off the engines",
                         sinceRebuild(),
                         "Line of life of K03",
                         "What is in it and what it has done",

@@ -20,7 +20,6 @@ import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.UiTest;
-import witnessmark.domain.Part;
 import witnessmark.logbook.Desk;
 
 /** What must be seen of the place Engines on a small laptop: a window of 1366 by 768, as it is and at 150 %. */
@@ -62,7 +61,7 @@ class EnginesInViewTest {
         show(zoom);
         for (JTable list : List.of(
                 window.place.lists().engines().table(),
-                window.place.lists().heads().table())) {
+                window.place.lists().parts().table())) {
             for (int row = 0; row < list.getRowCount(); row++) {
                 for (int column = 0; column < list.getColumnCount(); column++) {
                     Component cell = list.prepareRenderer(list.getCellRenderer(row, column), row, column);
@@ -106,20 +105,19 @@ class EnginesInViewTest {
     void a_part_found_while_entries_stand_in_the_place_of_the_build_is_shown_in_it() {
         show(1.5f);
         window.behindSinceRebuild();
-        window.window.go(PlaceId.ENGINES, part("BE-06"));
-        window.tasks.awaitIdle();
+        window.part("BE-06");
         assertThat(window.place.sheet().build().table().table().isShowing()).isTrue();
         assertThat(window.place.sheet().build().table().sheet().selected().mark())
                 .isEqualTo("BE-06");
     }
 
-    @Test
-    void a_list_that_has_the_focus_shows_where_its_cursor_is() {
-        show(1.0f);
-        window.window.go(PlaceId.ENGINES, part("VS-03"));
-        window.tasks.awaitIdle();
+    @ParameterizedTest(name = "at {0}")
+    @ValueSource(floats = {1.0f, 1.5f})
+    void a_list_that_has_the_focus_shows_where_its_cursor_is(float zoom) {
+        show(zoom);
+        window.part("VS-03");
         JTable build = window.place.sheet().build().table().table();
-        JTable heads = window.place.lists().heads().table();
+        JTable heads = window.place.lists().parts().table();
         for (JTable list : List.of(heads, build)) {
             for (int i = 0; i < 40 && Keyboard.owner() != list; i++) {
                 keys.press(KeyEvent.VK_TAB);
@@ -136,8 +134,16 @@ class EnginesInViewTest {
                 .isEqualTo("VS-03");
     }
 
-    private String part(String mark) {
-        return desk.view().facts().of(Part.class).named(mark).orElseThrow().id().text();
+    @ParameterizedTest(name = "at {0}")
+    @ValueSource(floats = {1.0f, 1.5f})
+    void a_part_that_is_found_comes_into_view(float zoom) {
+        show(zoom);
+        window.part("RB-03a");
+        JTable times = window.place.part().times().table();
+        Focus.await(times);
+        window.tasks.awaitIdle();
+        assertThat(times.getVisibleRect().contains(times.getCellRect(0, 0, false)))
+                .isTrue();
     }
 
     private static void inView(JComponent component) {

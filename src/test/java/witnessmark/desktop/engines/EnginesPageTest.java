@@ -38,7 +38,9 @@ class EnginesPageTest {
         BEHIND,
         STRIKING,
         HISTORY,
-        OTHER_DAY
+        OTHER_DAY,
+        PART,
+        PART_BEHIND
     }
 
     @TempDir
@@ -87,6 +89,11 @@ class EnginesPageTest {
                 desk.lookAsOf(LocalDate.of(2026, 5, 4));
                 window.window.changed();
             }
+            case PART -> window.part("HD-05");
+            case PART_BEHIND -> {
+                window.part("HD-05");
+                window.behindItsLife();
+            }
         }
         window.tasks.awaitIdle();
         return window.root(width, height);
@@ -108,6 +115,7 @@ class EnginesPageTest {
                     case LIVES, CURVES, CURVES_AS_TABLE -> window.place.sheet().tabs();
                     case BEHIND, STRIKING, HISTORY ->
                         window.place.sheet().beside().behind();
+                    case PART, PART_BEHIND -> window.place.part().component();
                 });
     }
 

@@ -39,6 +39,10 @@ class EnginesPicturesTest {
         "K06, CURVES, LIGHT, 1.0",
         "K06, CURVES, DARK, 1.0",
         "K05, BUILD, DARK, 1.0",
+        "K03, PART, LIGHT, 1.0",
+        "K03, PART, DARK, 1.0",
+        "K03, PART_BEHIND, LIGHT, 1.0",
+        "K03, PART_BEHIND, DARK, 1.5",
         "K21, LIVES, LIGHT, 1.0",
         "K03, FILTERED, LIGHT, 1.0",
         "K03, FILTERED, DARK, 1.5",
@@ -55,8 +59,10 @@ class EnginesPicturesTest {
                 case "FILTERED" -> {
                     window.behindSinceRebuild();
                     window.filter(window.place.sheet().beside().behind().entries(), "ridge");
-                    window.filter(window.place.lists().heads().sheet(), "nowhere");
+                    window.filter(window.place.lists().parts().sheet(), "nowhere");
                 }
+                case "PART" -> window.part("HD-05");
+                case "PART_BEHIND" -> window.part("RB-03a").behindItsLife();
                 default -> {}
             }
             JRootPane root = window.root(1366, 768);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.swing.JRootPane;
+import javax.swing.JTable;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
@@ -22,6 +23,7 @@ import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Part;
 import witnessmark.logbook.Desk;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.SampleBooks;
@@ -85,6 +87,29 @@ final class EnginesWindow implements AutoCloseable {
                 .id()
                 .text();
         window.go(PlaceId.ENGINES, id);
+        tasks.awaitIdle();
+        return this;
+    }
+
+    /** Opens the part of this mark. */
+    EnginesWindow part(String mark) {
+        String id = desk.view()
+                .facts()
+                .of(Part.class)
+                .named(mark)
+                .orElseThrow()
+                .id()
+                .text();
+        window.go(PlaceId.ENGINES, id);
+        tasks.awaitIdle();
+        return this;
+    }
+
+    /** Opens the running time of the part in hand. */
+    EnginesWindow behindItsLife() {
+        JTable lives = place.part().lives().table().table();
+        lives.setRowSelectionInterval(0, 0);
+        lives.getActionMap().get("wm-open").actionPerformed(null);
         tasks.awaitIdle();
         return this;
     }

@@ -1,0 +1,92 @@
+package witnessmark.desktop.engines;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.task.Latest;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.engines.SeePart;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** The part in hand, shown in the place of the engine: reads it off the event thread. */
+final class PartInHand {
+    private final Texts texts;
+    private final PartModel model;
+    private final Supplier<Desk> desk;
+    private final Latest reading;
+    private final PartView view;
+    private final Consumer<Boolean> shows;
+    private final Runnable failed;
+    private @Nullable String part;
+
+    /**
+     * @param shows told whether the part is to stand in the place of the engine
+     * @param failed run when it could not be read
+     */
+    PartInHand(
+            Texts texts,
+            Measures measures,
+            Tasks tasks,
+            Supplier<Desk> desk,
+            PartView view,
+            Consumer<Boolean> shows,
+            Runnable failed) {
+        this.texts = texts;
+        this.model = new PartModel(texts, measures);
+        this.desk = desk;
+        this.reading = new Latest(tasks);
+        this.view = view;
+        this.shows = shows;
+        this.failed = failed;
+    }
+
+    /** Reads a part, by the text form of its identity, and shows it; another record's identity shows nothing. */
+    void open(String id) {
+        read(id, true);
+    }
+
+    /** Reads the part in hand again, when there is one. */
+    void refresh() {
+        String id = part;
+        if (id != null) {
+            read(id, false);
+        }
+    }
+
+    /** Gives the engine its place back. */
+    void close() {
+        reading.drop();
+        part = null;
+        shows.accept(false);
+    }
+
+    boolean isShown() {
+        return part != null;
+    }
+
+    private void read(String id, boolean entering) {
+        reading.run(
+                texts.get("engines.part.reading"),
+                () -> SeePart.of(desk.get().view(), Id.<Part>parse(id)).map(model::lines),
+                read -> show(read, entering),
+                failure -> failed.run());
+    }
+
+    private void show(Optional<PartLines> read, boolean entering) {
+        if (read.isEmpty()) {
+            close();
+            return;
+        }
+        part = read.get().part();
+        view.show(read.get());
+        shows.accept(true);
+        if (entering) {
+            view.takeFocus();
+        }
+    }
+}

@@ -1,0 +1,131 @@
+package witnessmark.desktop.engines;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import witnessmark.ledger.result.Life;
+import witnessmark.logbook.engines.Figure;
+import witnessmark.logbook.engines.FittedTime;
+import witnessmark.logbook.engines.PartRow;
+import witnessmark.logbook.engines.PartSheet;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Words the parts that are in no engine, and one part in full. The same answer always gives the same lines. */
+final class PartModel {
+    private final Texts texts;
+    private final Measures measures;
+    private final EngineWords words;
+
+    PartModel(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.words = new EngineWords(texts, measures);
+    }
+
+    PartLine line(PartRow row) {
+        return new PartLine(
+                row.part().id().text(),
+                row.part().fact().mark(),
+                brief(row.last()),
+                words.shown(row.running(), words.figure(row.part(), null)),
+                null);
+    }
+
+    private String brief(@Nullable FittedTime last) {
+        if (last == null) {
+            return texts.get("engines.head.never");
+        }
+        Moment to = last.stay().to();
+        if (to != null) {
+            return texts.get("engines.head.off", place(last), words.day(to));
+        }
+        return last.engine() == null ? texts.get("engines.part.in", place(last)) : place(last);
+    }
+
+    PartLines lines(PartSheet sheet) {
+        PartRow row = sheet.row();
+        return new PartLines(
+                row.part().id().text(),
+                row.part().fact().mark(),
+                where(row.last()),
+                what(sheet),
+                sheet.times().stream().map(this::line).toList(),
+                sheet.lives().stream().map(life -> line(row, life)).toList());
+    }
+
+    /** "on the shelf since 14 Jun 2026, off K05", "in K03 since 28 Jan 2026, as valve springs", "never fitted". */
+    private String where(@Nullable FittedTime last) {
+        if (last == null) {
+            return texts.get("engines.part.never");
+        }
+        Moment to = last.stay().to();
+        return to == null
+                ? texts.get("engines.part.there", place(last), date(last.stay().from()), last.position())
+                : texts.get("engines.part.shelf", date(to), place(last));
+    }
+
+    /** Why it came off and how it looked; nothing while it is there, and where nothing is written down. */
+    private String why(FittedTime fitted) {
+        if (fitted.lasts()) {
+            return "";
+        }
+        return measures.row(Stream.of(fitted.fitment().why(), fitted.fitment().condition())
+                .filter(said -> !said.isEmpty())
+                .toList());
+    }
+
+    private String what(PartSheet sheet) {
+        List<String> said = new ArrayList<>();
+        said.add(words.records().label(words.records().word(sheet.row().design().kind())));
+        said.add(sheet.row().design().name());
+        String batch = sheet.row().part().fact().batch();
+        if (!batch.isEmpty()) {
+            said.add(texts.get("engines.part.batch", batch));
+        }
+        List<String> members = sheet.members();
+        if (!members.isEmpty()) {
+            said.add(texts.get(
+                    "engines.build.members", members.size(), members.get(0), members.get(members.size() - 1)));
+        }
+        return measures.row(said);
+    }
+
+    private TimeLine line(PartSheet.Time time) {
+        FittedTime fitted = time.fitted();
+        Moment to = fitted.stay().to();
+        return new TimeLine(
+                fitted.stay().fitment().id().text(),
+                fitted.engine() == null ? null : fitted.engine().text(),
+                place(fitted),
+                fitted.position(),
+                date(fitted.stay().from()),
+                fitted.stay().from(),
+                to == null ? texts.get("engines.part.still") : date(to),
+                to,
+                words.lives().life(time.ran()),
+                time.ran().total(),
+                why(fitted));
+    }
+
+    private CounterLine line(PartRow row, Life whole) {
+        Counter counter = whole.counter();
+        return new CounterLine(
+                counter.code(),
+                words.records().label(words.records().counter(counter)),
+                words.shown(whole, new Figure.OfPart(row.part(), counter, null)),
+                null,
+                words.lives().basis(whole));
+    }
+
+    private String place(FittedTime fitted) {
+        return fitted.engine() == null ? texts.get("engines.where.car", fitted.place()) : fitted.place();
+    }
+
+    private String date(Moment moment) {
+        return measures.date(moment.day());
+    }
+}
