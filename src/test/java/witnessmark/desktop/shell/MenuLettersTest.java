@@ -40,6 +40,7 @@ class MenuLettersTest {
     @Test
     void letters_are_typed_on_while_a_list_under_the_field_leaves_the_keys_to_it() {
         JPopupMenu results = new JPopupMenu();
+        results.setInvoker(anywhere);
         results.setFocusable(false);
         MenuSelectionManager.defaultManager().setSelectedPath(new MenuElement[] {results});
         assertThat(letters.dispatchKeyEvent(pressed('E'))).isFalse();
