@@ -121,6 +121,7 @@ final class LifeOf implements Callable<Integer> {
             case MILLISECOND -> "ms";
             case METRE -> "m";
             case COUNT -> "";
+            case DAY -> "d";
         };
     }
 }

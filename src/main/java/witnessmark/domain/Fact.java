@@ -25,7 +25,14 @@ public sealed interface Fact
                 Run,
                 MissedRun,
                 ToldRunning,
-                Limit {
+                Limit,
+                ReadingLimit,
+                Trigger,
+                Reading,
+                OverRev,
+                Hold,
+                Clearance,
+                RunOn {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

@@ -4,6 +4,8 @@ package witnessmark.domain;
 public enum LimitAction implements Coded {
     /** Open it, look, measure. */
     LOOK("look"),
+    /** Tested for cracks; looking alone does not do. */
+    CRACK_TEST("crack test"),
     RENEW("renew");
 
     private final String code;

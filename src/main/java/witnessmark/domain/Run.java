@@ -106,7 +106,7 @@ public record Run(
         return in != null ? in : start.plus(running);
     }
 
-    /** What this run adds to a counter, in the counter's unit, or null when it does not say. */
+    /** What this run adds to a counter, in the counter's unit, or null when it does not say, or no run can. */
     public @Nullable Long of(Counter counter) {
         return switch (counter) {
             case RUNNING -> Long.valueOf(running.millis());
@@ -119,6 +119,7 @@ public record Run(
             case HEAT_CYCLES -> count(heatCycles);
             case PULLS -> count(pulls);
             case OVER_REVS -> count(overRevs);
+            case AGE, USES -> null;
         };
     }
 

@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Limit;
+import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.Trigger;
 import witnessmark.quantity.Moment;
 
 /**
@@ -31,7 +33,20 @@ public record AsOf(LocalDate day, ZoneId zone) {
 
     /** Whether a limit stands on this day: from its first day to its last, both included. */
     public boolean stands(Limit limit) {
-        LocalDate to = limit.validTo();
-        return !day.isBefore(limit.validFrom()) && (to == null || !day.isAfter(to));
+        return stands(day, limit.validFrom(), limit.validTo());
+    }
+
+    /** Whether a limit of readings stands on this day. */
+    public boolean stands(ReadingLimit limit) {
+        return stands(day, limit.validFrom(), limit.validTo());
+    }
+
+    /** Whether a rule stood on a day something happened. */
+    static boolean stood(Trigger rule, LocalDate then) {
+        return stands(then, rule.validFrom(), rule.validTo());
+    }
+
+    private static boolean stands(LocalDate day, LocalDate from, @Nullable LocalDate to) {
+        return !day.isBefore(from) && (to == null || !day.isAfter(to));
     }
 }

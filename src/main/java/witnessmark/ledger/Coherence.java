@@ -2,13 +2,18 @@ package witnessmark.ledger;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Clearance;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
+import witnessmark.domain.Limit;
 import witnessmark.domain.Run;
+import witnessmark.domain.RunOn;
+import witnessmark.domain.Trigger;
 import witnessmark.ledger.result.Clash;
 import witnessmark.outcome.Problem;
 
@@ -55,6 +60,7 @@ public final class Coherence {
         CarChecks cars = new CarChecks(around, clashes);
         ChangeChecks changes = new ChangeChecks(around, clashes);
         NeededChecks needed = new NeededChecks(around, clashes);
+        RuleChecks rules = new RuleChecks(around, clashes);
         for (Entry<?> entry : changed) {
             Entry<Run> run = as(Run.class, entry);
             if (run != null && run.inForce()) {
@@ -74,12 +80,28 @@ public final class Coherence {
                     changes.checkStay(stay);
                 }
             }
+            if (entry.inForce()) {
+                check(rules, entry);
+            }
         }
         new TwinChecks(around, clashes).check();
         cars.check();
         new FitmentChecks(around, clashes).check();
         new PriorChecks(around, clashes).check();
         return clashes.all();
+    }
+
+    private static void check(RuleChecks rules, Entry<?> entry) {
+        apply(as(Limit.class, entry), rules::checkLimit);
+        apply(as(Trigger.class, entry), rules::checkTrigger);
+        apply(as(RunOn.class, entry), rules::checkRunOn);
+        apply(as(Clearance.class, entry), rules::checkClearance);
+    }
+
+    private static <T> void apply(@Nullable T entry, Consumer<T> check) {
+        if (entry != null) {
+            check.accept(entry);
+        }
     }
 
     @SuppressWarnings("unchecked") // an entry is of the kind of its fact

@@ -240,6 +240,13 @@ public final class LifeLedger {
                 .toList();
     }
 
+    /** What a part brought with it from before the logbook. */
+    public Life carriedIn(Id<Part> part, Counter counter) {
+        Tally tally = new Tally(counter);
+        Origin.of(priors(Tenure.of(parts, part)), counter).charge(tally, Origin.EVER);
+        return tally.life();
+    }
+
     /** The car an engine was in at a moment. */
     public Optional<Entry<EngineInCar>> carOf(Id<Engine> engine, Moment at) {
         return fitted.carOf(engine, at);

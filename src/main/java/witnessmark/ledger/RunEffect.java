@@ -60,16 +60,16 @@ public final class RunEffect {
     }
 
     private List<Seat> seats(Run run) {
-        List<Seat> seats = new ArrayList<>(limitsAfter.seats(run.engine(), run.start()));
+        List<Seat> seats = new ArrayList<>(limitsAfter.seats().of(run.engine(), run.start()));
         if (run.car() != null) {
-            seats.addAll(limitsAfter.seatsInCar(run.car(), run.start()));
+            seats.addAll(limitsAfter.seats().ofCar(run.car(), run.start()));
         }
         return seats;
     }
 
     private List<LifeChange> changes(Id<Engine> engine) {
         List<LifeChange> changes = new ArrayList<>();
-        for (Counter counter : Counter.values()) {
+        for (Counter counter : Counter.fedByRuns()) {
             Life without = before.engineLife(engine, counter);
             Life with = after.engineLife(engine, counter);
             if (!without.equals(with)) {

@@ -1,6 +1,5 @@
 package witnessmark.logbook;
 
-import java.util.Arrays;
 import java.util.List;
 import witnessmark.ledger.result.Account;
 import witnessmark.ledger.result.Life;
@@ -12,7 +11,7 @@ public final class SeeLives {
 
     /** One life for each counter, in the order of {@link Counter}. */
     public static List<Life> of(View view, Subject subject) {
-        return Arrays.stream(Counter.values())
+        return Counter.fedByRuns().stream()
                 .map(counter -> of(view, subject, counter))
                 .toList();
     }

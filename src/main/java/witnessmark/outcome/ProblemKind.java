@@ -79,6 +79,24 @@ public enum ProblemKind {
     /** position, design or car it belongs to, place. */
     POSITION_OF_ANOTHER_DESIGN(3, true),
 
+    // Limits and holds
+    /** limit, counter: no run says it. */
+    COUNTER_NOT_RECORDED(2, false),
+    /** limit, other limit: the look would come no sooner than the renewing. */
+    LIMITS_CONTRADICT(2, false),
+    /** trigger, kinds of part that have no place there. */
+    TRIGGER_WITHOUT_PARTS(2, false),
+    /** limit: the rule book's. */
+    RULE_BOOK_NOT_PASSED(1, true),
+    /** limit: the new figure does not lie past it. */
+    RUN_ON_NOT_PAST_LIMIT(1, true),
+    /** limit, whose it is: nobody was asked. */
+    NOBODY_ASKED(2, false),
+    /** when it happened: signed clear before. */
+    CLEARED_BEFORE(1, true),
+    /** who held it and clears it. */
+    CLEARS_OWN_HOLD(1, false),
+
     // Records
     /** kind of record, name looked for. */
     NOT_FOUND(2, true),

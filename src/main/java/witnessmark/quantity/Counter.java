@@ -1,7 +1,10 @@
 package witnessmark.quantity;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
- * What a life is counted in. A run feeds each of these with a whole number of the counter's unit; a run that does not
+ * What a life is counted in. A run feeds most of these with a whole number of the counter's unit; a run that does not
  * say is <em>not known</em> for that counter, never zero.
  */
 public enum Counter {
@@ -20,13 +23,22 @@ public enum Counter {
     /** Full-load sweeps on the dyno. */
     PULLS("pulls", Unit.COUNT),
     /** Excursions above the over-rev speed of the engine design. */
-    OVER_REVS("over-revs", Unit.COUNT);
+    OVER_REVS("over-revs", Unit.COUNT),
+
+    /** How old it is by the place's local days, whatever ran. A life is in days, a limit in whole months. */
+    AGE("months", Unit.DAY),
+    /** How often it was fitted and taken off again. */
+    USES("uses", Unit.COUNT);
+
+    private static final List<Counter> FED_BY_RUNS =
+            Arrays.stream(values()).filter(Counter::isFedByRuns).toList();
 
     /** The unit a counter's whole numbers are in. */
     public enum Unit {
         MILLISECOND,
         METRE,
-        COUNT
+        COUNT,
+        DAY
     }
 
     private final String code;
@@ -44,5 +56,15 @@ public enum Counter {
 
     public Unit unit() {
         return unit;
+    }
+
+    /** Whether running moves it; the others move by the calendar and by fitting. */
+    public boolean isFedByRuns() {
+        return this != AGE && this != USES;
+    }
+
+    /** Those that runs feed, in order. */
+    public static List<Counter> fedByRuns() {
+        return FED_BY_RUNS;
     }
 }

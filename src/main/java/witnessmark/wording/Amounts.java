@@ -83,7 +83,7 @@ public final class Amounts {
         return switch (counter.unit()) {
             case MILLISECOND -> new RunningTime(amount).hours(decimals);
             case METRE -> measures.units().distance().in(new Distance(amount), ROUGH);
-            case COUNT -> BigDecimal.valueOf(amount);
+            case COUNT, DAY -> BigDecimal.valueOf(amount);
         };
     }
 
@@ -95,6 +95,7 @@ public final class Amounts {
                         "measures.figure",
                         figure,
                         measures.sign(measures.units().distance()));
+            case DAY -> texts.get(amount == 1 ? "measures.day" : "measures.days", figure);
             case COUNT ->
                 texts.get(
                         "measures.count." + counter.code().replace(' ', '_') + (amount == 1 ? ".one" : ".many"),

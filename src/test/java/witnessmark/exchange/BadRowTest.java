@@ -94,7 +94,7 @@ class BadRowTest extends ReadingTest {
                         "counter",
                         "hours",
                         "running, loaded, high speed, distance, laps, race starts, engine starts, heat cycles, pulls,"
-                                + " over-revs"),
+                                + " over-revs, months, uses"),
                 problem("limits.csv", 2, "amount", VALUE_UNREADABLE, "amount", "12 h", "46332000"),
                 waiting("prior-lives.csv", 1, "parts.csv"),
                 waiting("fitments.csv", 1, "parts.csv"),
@@ -206,7 +206,7 @@ class BadRowTest extends ReadingTest {
         String designs = "engine-designs.csv";
         assertRead(
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
-                rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35),
+                rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),
@@ -217,23 +217,26 @@ class BadRowTest extends ReadingTest {
                 waiting("runs.csv", 3, designs),
                 waiting("missed-runs.csv", 1, designs),
                 waiting("told-running.csv", 1, designs),
-                waiting("limits.csv", 1, designs));
+                waiting("limits.csv", 1, designs),
+                waiting("readings.csv", 2, designs),
+                waiting("over-revs.csv", 1, designs));
     }
 
     @Test
     void rows_that_refer_to_a_row_of_their_own_table_that_is_left_out_wait_for_it_too() {
         assertRead(
                 SeasonText.small().cell("runs.csv", 1, "running_s", "?"),
-                rows(30, 32),
+                rows(30, 32, 40),
                 problem("runs.csv", 2, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
-                waiting("runs.csv", 1, "runs.csv"));
+                waiting("runs.csv", 1, "runs.csv"),
+                waiting("over-revs.csv", 1, "runs.csv"));
     }
 
     @Test
     void a_row_with_a_fault_of_its_own_is_named_though_it_waits_as_well() {
         assertRead(
                 SeasonText.small().cell("engines.csv", 2, "design", "nothing").cell("runs.csv", 2, "running_s", "?"),
-                rows(11, 22, 23, 29, 30, 31, 32, 33, 34),
+                rows(11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40),
                 problem("engines.csv", 3, "design", REFERENCE_UNKNOWN, "design", "nothing", "engine_design"),
                 problem("runs.csv", 4, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
                 waiting("builds.csv", 1, "engines.csv"),
@@ -241,7 +244,9 @@ class BadRowTest extends ReadingTest {
                 waiting("entries.csv", 1, "engines.csv"),
                 waiting("runs.csv", 2, "engines.csv"),
                 waiting("missed-runs.csv", 1, "engines.csv"),
-                waiting("told-running.csv", 1, "engines.csv"));
+                waiting("told-running.csv", 1, "engines.csv"),
+                waiting("readings.csv", 2, "engines.csv"),
+                waiting("over-revs.csv", 1, "engines.csv"));
     }
 
     @Test
@@ -250,10 +255,11 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small()
                         .cell("runs.csv", 1, "perhaps_same", Folders.id(32))
                         .cell("runs.csv", 2, "perhaps_same", Folders.id(31)),
-                rows(30, 31, 32),
+                rows(30, 31, 32, 40),
                 unknown("runs.csv", 2, "perhaps_same", Folders.id(32), "run"),
                 unknown("runs.csv", 4, "perhaps_same", Folders.id(31), "run"),
-                unknown("runs.csv", 5, "perhaps_same", Folders.id(30), "run"));
+                unknown("runs.csv", 5, "perhaps_same", Folders.id(30), "run"),
+                unknown("over-revs.csv", 2, "run", Folders.id(30), "run"));
     }
 
     @Test

@@ -7,6 +7,7 @@ import static witnessmark.outcome.ProblemKind.COLUMN_UNKNOWN;
 import static witnessmark.outcome.ProblemKind.DUPLICATE;
 import static witnessmark.outcome.ProblemKind.FILE_CUT_SHORT;
 import static witnessmark.outcome.ProblemKind.QUOTES_ASTRAY;
+import static witnessmark.outcome.ProblemKind.ROWS_WAIT;
 import static witnessmark.outcome.ProblemKind.ROW_LENGTH;
 
 import java.util.List;
@@ -121,8 +122,9 @@ class BadTableTest extends ReadingTest {
     void a_table_with_fewer_rows_than_the_index_says_is_cut_short() {
         assertRead(
                 SeasonText.small().grid("runs.csv", grid -> grid.rows().remove(3)),
-                rows(30, 31, 32),
-                problem("runs.csv", 0, null, FILE_CUT_SHORT, 2, 3));
+                rows(30, 31, 32, 40),
+                problem("runs.csv", 0, null, FILE_CUT_SHORT, 2, 3),
+                problem("over-revs.csv", 0, null, ROWS_WAIT, 1, "runs.csv"));
     }
 
     @Test

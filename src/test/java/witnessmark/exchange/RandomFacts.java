@@ -26,7 +26,6 @@ import witnessmark.domain.Id;
 import witnessmark.domain.KnownBy;
 import witnessmark.domain.Standing;
 import witnessmark.domain.Team;
-import witnessmark.domain.Zone;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.quantity.Counter;
@@ -140,7 +139,7 @@ final class RandomFacts {
         if (of instanceof ParameterizedType generic) {
             return generic.getRawType() == Id.class
                     ? reference((Class<?>) generic.getActualTypeArguments()[0])
-                    : zones();
+                    : words((Class<?>) generic.getActualTypeArguments()[0]);
         }
         Class<?> plain = (Class<?>) of;
         if (plain.isEnum()) {
@@ -164,6 +163,7 @@ final class RandomFacts {
                 Map.entry(int.class, r -> r.nextInt(6)),
                 Map.entry(Integer.class, r -> r.nextInt(3) == 0 ? Integer.MAX_VALUE : r.nextInt(9)),
                 Map.entry(long.class, r -> r.nextInt(4) == 0 ? Long.MAX_VALUE : (long) r.nextInt(3)),
+                Map.entry(Long.class, r -> r.nextInt(4) == 0 ? Long.MAX_VALUE : (long) r.nextInt(3)),
                 Map.entry(boolean.class, Random::nextBoolean),
                 Map.entry(ZoneId.class, r -> pick(ZONES.toArray())),
                 Map.entry(LocalDate.class, r -> LocalDate.ofEpochDay(20_000 + r.nextInt(9))),
@@ -205,10 +205,10 @@ final class RandomFacts {
         return new KnownBy(known);
     }
 
-    private Set<Zone> zones() {
-        Set<Zone> zones = new HashSet<>(List.of(pick(Zone.values())));
-        zones.add(pick(Zone.values()));
-        return zones;
+    private Set<Object> words(Class<?> list) {
+        Set<Object> words = new HashSet<>(List.of(pick(list.getEnumConstants())));
+        words.add(pick(list.getEnumConstants()));
+        return words;
     }
 
     private String text() {

@@ -131,7 +131,7 @@ public final class HistoryGenerator {
                         moment(),
                         new RunningTime(1 + random.nextLong(6_000_000)))
                 .knownBy(Counter.RUNNING, pick(List.of(HowKnown.values())));
-        for (Counter counter : Counter.values()) {
+        for (Counter counter : Counter.fedByRuns()) {
             if (counter != Counter.RUNNING && chance(60)) {
                 draft.with(counter, random.nextInt(1000));
             }
@@ -172,7 +172,7 @@ public final class HistoryGenerator {
                 new PriorLife(
                         ofEngine ? null : pick(parts),
                         ofEngine ? pick(engines) : null,
-                        chance(60) ? Counter.RUNNING : pick(List.of(Counter.values())),
+                        chance(60) ? Counter.RUNNING : pick(Counter.fedByRuns()),
                         kind,
                         amount,
                         lowest,

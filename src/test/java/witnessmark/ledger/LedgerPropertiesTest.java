@@ -121,7 +121,7 @@ class LedgerPropertiesTest {
     @Test
     void no_history_is_a_life_of_nothing() {
         LifeLedger ledger = LifeLedger.of(Facts.none(), Story.asOf("2026-03-01"));
-        for (Counter counter : Counter.values()) {
+        for (Counter counter : Counter.fedByRuns()) {
             assertThat(ledger.life(id(), counter)).isEqualTo(Life.none(counter));
             assertThat(ledger.engineLife(id(), counter)).isEqualTo(Life.none(counter));
             assertThat(ledger.carLife(id(), counter)).isEqualTo(Life.none(counter));
@@ -205,7 +205,7 @@ class LedgerPropertiesTest {
                 run.car(),
                 firstHalf ? run.start() : run.start().plus(new RunningTime(half)),
                 new RunningTime(firstHalf ? half : run.running().millis() - half));
-        for (Counter counter : Counter.values()) {
+        for (Counter counter : Counter.fedByRuns()) {
             Long amount = run.of(counter);
             HowKnown how = run.knownBy().of(counter);
             draft.knownBy(counter, how);

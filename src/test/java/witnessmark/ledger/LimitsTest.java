@@ -14,6 +14,7 @@ import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Fitment;
 import witnessmark.domain.HowKnown;
 import witnessmark.domain.Id;
 import witnessmark.domain.Limit;
@@ -25,14 +26,15 @@ import witnessmark.domain.PartKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.PriorKind;
 import witnessmark.domain.Run;
+import witnessmark.domain.RunOn;
 import witnessmark.domain.Standing;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.WorkResult;
 import witnessmark.domain.Zone;
 import witnessmark.ledger.result.Effect;
 import witnessmark.ledger.result.EffectOfRun;
-import witnessmark.ledger.result.LimitState;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -213,11 +215,11 @@ class LimitsTest {
     void exactly_as_much_as_the_limit_is_over_and_a_millisecond_less_is_within() {
         add(limit(LimitAction.RENEW, 60).part(rods));
         story.add(new RunDraft(engine, car, at("2026-03-10T10:00Z"), minutes(60)).written());
-        assertThat(only(rods).state()).isEqualTo(LimitState.OVER);
+        assertThat(only(rods).state()).isEqualTo(MarkState.OVER);
         assertThat(only(rods).left()).isZero();
 
         add(new LimitDraft(LimitAction.RENEW, Counter.RUNNING, 60 * MINUTE + 1).part(spring));
-        assertThat(only(spring).state()).isEqualTo(LimitState.WITHIN);
+        assertThat(only(spring).state()).isEqualTo(MarkState.WITHIN);
         assertThat(only(spring).left()).isEqualTo(1);
     }
 
@@ -226,7 +228,7 @@ class LimitsTest {
         add(limit(LimitAction.RENEW, 60).part(rods));
         story.told(engine, at("2026-03-10T10:00Z"), at("2026-04-10T10:00Z"), 10, 20, 60);
 
-        assertThat(only(rods).state()).isEqualTo(LimitState.OVER);
+        assertThat(only(rods).state()).isEqualTo(MarkState.OVER);
         assertThat(only(rods).used().total()).isEqualTo(20 * MINUTE);
     }
 
@@ -234,12 +236,12 @@ class LimitsTest {
     void what_is_not_known_in_full_is_not_within() {
         add(new LimitDraft(LimitAction.RENEW, Counter.OVER_REVS, 3).part(rods));
         story.run(engine, car, at("2026-03-10T10:00Z"), 20);
-        assertThat(only(rods).state()).isEqualTo(LimitState.NOT_KNOWN);
+        assertThat(only(rods).state()).isEqualTo(MarkState.NOT_KNOWN);
 
         add(limit(LimitAction.RENEW, 60).part(spring));
-        assertThat(only(spring).state()).isEqualTo(LimitState.WITHIN);
+        assertThat(only(spring).state()).isEqualTo(MarkState.WITHIN);
         story.prior(spring, Counter.RUNNING, PriorKind.UNKNOWN, 0, 0, 0, MARCH);
-        assertThat(only(spring).state()).isEqualTo(LimitState.NOT_KNOWN);
+        assertThat(only(spring).state()).isEqualTo(MarkState.NOT_KNOWN);
     }
 
     @Test
@@ -247,7 +249,7 @@ class LimitsTest {
         add(limit(LimitAction.RENEW, 60).part(rods));
         story.prior(rods, Counter.RUNNING, PriorKind.UNKNOWN, 0, 60 * MINUTE, 0, MARCH);
 
-        assertThat(only(rods).state()).isEqualTo(LimitState.OVER);
+        assertThat(only(rods).state()).isEqualTo(MarkState.OVER);
     }
 
     @Test
@@ -390,5 +392,84 @@ class LimitsTest {
         List<LimitUse> uses = limits().nearestOf(part);
         assertThat(uses).hasSize(1);
         return uses.get(0);
+    }
+
+    @Test
+    void only_a_crack_test_resets_a_limit_to_crack_test() {
+        add(limit(LimitAction.CRACK_TEST, 60).part(rods));
+        story.run(engine, car, at("2026-03-10T10:00Z"), 40);
+        story.work(rods, WorkKind.LOOK, at("2026-03-11T10:00Z"), WorkResult.DONE);
+        assertThat(only(rods).used().total()).isEqualTo(40 * MINUTE);
+
+        story.work(rods, WorkKind.CRACK_TEST, at("2026-03-12T10:00Z"), WorkResult.DONE);
+        assertThat(only(rods).used().total()).isZero();
+    }
+
+    /** Sixty months from 31 August 2021 end on 31 August 2026; the year 2024 has its leap day in between. */
+    @Test
+    void age_counts_local_days_from_the_day_a_part_was_made() {
+        Id<Part> damper = story.add(new Part(
+                "D-1",
+                story.partDesign("damper", PartKind.DAMPER, false),
+                "",
+                "",
+                null,
+                LocalDate.parse("2021-08-31"),
+                null,
+                null,
+                null,
+                null,
+                ""));
+        add(new LimitDraft(LimitAction.RENEW, Counter.AGE, 60).part(damper));
+
+        LimitUse use = only(damper);
+
+        assertThat(use.amount()).isEqualTo(1826);
+        assertThat(use.used().total()).isEqualTo(1764);
+        assertThat(use.left()).isEqualTo(62);
+        assertThat(use.state()).isEqualTo(MarkState.WITHIN);
+        assertThat(new Limits(LifeLedger.of(story.facts(), asOf("2026-08-31"))).nearestOf(damper))
+                .singleElement()
+                .extracting(LimitUse::state)
+                .isEqualTo(MarkState.OVER);
+    }
+
+    @Test
+    void the_age_of_a_part_whose_making_nobody_wrote_down_is_not_known() {
+        add(new LimitDraft(LimitAction.RENEW, Counter.AGE, 60).part(rods));
+
+        assertThat(only(rods).state()).isEqualTo(MarkState.NOT_KNOWN);
+    }
+
+    @Test
+    void a_use_is_used_when_the_part_comes_off_again() {
+        Id<PartDesign> design = story.partDesign("steel gasket", PartKind.HEAD_GASKET, true);
+        Id<Position> gasketHere = story.position(this.design, PartKind.HEAD_GASKET, "gasket", 3, true);
+        Id<Part> gasket = story.part("G-1", design);
+        add(new LimitDraft(LimitAction.RENEW, Counter.USES, 1).part(gasket));
+        Id<Fitment> fitted = story.fit(gasket, engine, gasketHere, MARCH, null);
+        assertThat(only(gasket).state()).as("in its only use").isEqualTo(MarkState.WITHIN);
+
+        story.rewrite(
+                fitted,
+                new Fitment(
+                        gasket, engine, null, gasketHere, MARCH, at("2026-05-01T08:00Z"), null, null, "", "", false),
+                Standing.IN_FORCE);
+        assertThat(only(gasket).state()).isEqualTo(MarkState.OVER);
+    }
+
+    @Test
+    void going_on_past_a_limit_counts_for_the_part_it_was_signed_for_up_to_its_figure() {
+        Id<Limit> limit = add(limit(LimitAction.RENEW, 60).kind(PartKind.RODS));
+        story.run(engine, car, at("2026-03-10T10:00Z"), 70);
+        assertThat(only(rods).state()).isEqualTo(MarkState.OVER);
+
+        story.add(new RunOn(
+                limit, null, rods, null, null, 80 * MINUTE, at("2026-03-11T10:00Z"), "OW", "", "", "no spare"));
+        assertThat(only(rods).state()).isEqualTo(MarkState.RUN_ON);
+        assertThat(only(rods).left()).as("the limit itself stays").isEqualTo(-10 * MINUTE);
+
+        story.run(engine, car, at("2026-03-12T10:00Z"), 10);
+        assertThat(only(rods).state()).isEqualTo(MarkState.OVER);
     }
 }

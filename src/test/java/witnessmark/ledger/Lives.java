@@ -15,7 +15,7 @@ final class Lives {
 
     static List<Life> of(LifeLedger ledger, History history) {
         List<Life> lives = new ArrayList<>();
-        for (Counter counter : Counter.values()) {
+        for (Counter counter : Counter.fedByRuns()) {
             for (Id<Part> part : history.parts()) {
                 lives.add(ledger.life(part, counter));
             }

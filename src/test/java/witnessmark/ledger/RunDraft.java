@@ -16,8 +16,11 @@ import witnessmark.domain.RunKind;
 import witnessmark.domain.StartKnown;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Distance;
+import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.Temperature;
 
 /** A run about to be written: timed, with nothing but running time unless told otherwise. */
 public final class RunDraft {
@@ -34,6 +37,11 @@ public final class RunDraft {
     private @Nullable RunningTime track;
     private @Nullable RunningTime warmUp;
     private @Nullable Id<Run> perhapsSame;
+    private @Nullable RunKind kind;
+    private @Nullable EngineSpeed highest;
+    private @Nullable Temperature water;
+    private @Nullable Temperature oil;
+    private @Nullable Pressure oilPressure;
 
     public RunDraft(Id<Engine> engine, @Nullable Id<Car> car, Moment start, RunningTime running) {
         this.engine = engine;
@@ -85,13 +93,38 @@ public final class RunDraft {
         return this;
     }
 
+    public RunDraft kind(RunKind what) {
+        kind = what;
+        return this;
+    }
+
+    public RunDraft highest(@Nullable EngineSpeed speed) {
+        highest = speed;
+        return this;
+    }
+
+    public RunDraft water(Temperature temperature) {
+        water = temperature;
+        return this;
+    }
+
+    public RunDraft oil(Temperature temperature) {
+        oil = temperature;
+        return this;
+    }
+
+    public RunDraft oilPressure(Pressure pressure) {
+        oilPressure = pressure;
+        return this;
+    }
+
     public Run written() {
         return new Run(
                 engine,
                 car,
                 event,
                 planned,
-                car == null ? RunKind.DYNO : RunKind.PRACTICE,
+                kind != null ? kind : car == null ? RunKind.DYNO : RunKind.PRACTICE,
                 name,
                 start,
                 StartKnown.TYPED,
@@ -110,11 +143,11 @@ public final class RunDraft {
                 count(Counter.HEAT_CYCLES),
                 count(Counter.PULLS),
                 count(Counter.OVER_REVS),
+                highest,
                 null,
-                null,
-                null,
-                null,
-                null,
+                water,
+                oil,
+                oilPressure,
                 null,
                 null,
                 DriverAsked.NOT_ASKED,

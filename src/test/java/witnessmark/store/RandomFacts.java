@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +27,6 @@ import witnessmark.domain.Part;
 import witnessmark.domain.Run;
 import witnessmark.domain.Standing;
 import witnessmark.domain.Team;
-import witnessmark.domain.Zone;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
@@ -171,8 +169,9 @@ final class RandomFacts {
                     ? null
                     : known.get(random.nextInt(known.size())).id();
         }
-        if (type instanceof ParameterizedType) {
-            return EnumSet.of(oneOf(List.of(Zone.values())), oneOf(List.of(Zone.values())));
+        if (type instanceof ParameterizedType set) {
+            List<?> words = List.of(((Class<?>) set.getActualTypeArguments()[0]).getEnumConstants());
+            return Set.of(oneOf(words));
         }
         Class<?> plain = (Class<?>) type;
         if (plain == String.class) {
@@ -186,7 +185,7 @@ final class RandomFacts {
         long number = random.nextInt(4) == 0 ? random.nextLong(1L << 40) : random.nextInt(100_000);
         if (type == int.class || type == Integer.class) {
             return 1 + counter;
-        } else if (type == long.class) {
+        } else if (type == long.class || type == Long.class) {
             return number;
         } else if (type == boolean.class) {
             return random.nextBoolean();
@@ -205,7 +204,7 @@ final class RandomFacts {
         } else if (type == EngineSpeed.class) {
             return new EngineSpeed(random.nextInt(20_000));
         } else if (type == Counter.class) {
-            return oneOf(List.of(Counter.values()));
+            return oneOf(Counter.fedByRuns());
         } else if (type == Moment.class) {
             return moment(number);
         } else if (type == LocalDate.class) {

@@ -21,15 +21,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import witnessmark.domain.Coded;
 import witnessmark.domain.DriverAsked;
+import witnessmark.domain.Grade;
 import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.MissedHow;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.PriorKind;
+import witnessmark.domain.ReadingKind;
 import witnessmark.domain.RunKind;
 import witnessmark.domain.SpeedSource;
 import witnessmark.domain.Standing;
 import witnessmark.domain.StartKnown;
+import witnessmark.domain.TriggerKind;
+import witnessmark.domain.Warmth;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.WorkResult;
 import witnessmark.domain.image.Column;
@@ -146,6 +150,10 @@ class SchemaTest {
                 new Object[] {"missed_how", codes(MissedHow.values())},
                 new Object[] {"limit_action", codes(LimitAction.values())},
                 new Object[] {"limit_rank", codes(LimitRank.values())},
+                new Object[] {"reading_kind", codes(ReadingKind.values())},
+                new Object[] {"grade", codes(Grade.values())},
+                new Object[] {"warmth", codes(Warmth.values())},
+                new Object[] {"trigger_kind", codes(TriggerKind.values())},
                 new Object[] {
                     "counter",
                     Arrays.stream(Counter.values()).map(Counter::code).toList()

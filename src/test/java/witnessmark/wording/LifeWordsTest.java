@@ -129,6 +129,6 @@ class LifeWordsTest {
                 LocalDate.of(2026, 1, 1),
                 null);
         Entry<Limit> entry = new Entry<>(new Id<>(new UUID(0, 1)), limit, Standing.IN_FORCE, null, 1);
-        return new LimitUse(entry, null, null, null, null, used, null);
+        return new LimitUse(entry, null, null, null, null, used, entry.fact().amount(), null, null);
     }
 }

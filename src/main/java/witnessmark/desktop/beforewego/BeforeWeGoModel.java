@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.domain.Run;
 import witnessmark.ledger.result.Life;
-import witnessmark.ledger.result.LimitState;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.standing.LastOut;
 import witnessmark.logbook.standing.LifeMoved;
 import witnessmark.logbook.standing.LimitOn;
@@ -118,7 +118,7 @@ public final class BeforeWeGoModel {
         List<LimitOn> rows = new ArrayList<>();
         Set<String> shown = new HashSet<>();
         for (LimitOn on : going) {
-            boolean calls = on.state() == LimitState.OVER || (on.state() == LimitState.NOT_KNOWN && on.canWreck());
+            boolean calls = on.state() == MarkState.OVER || (on.state() == MarkState.NOT_KNOWN && on.canWreck());
             if (calls || (rows.size() < ROWS && !shown.contains(on.subject()))) {
                 rows.add(on);
                 shown.add(on.subject());

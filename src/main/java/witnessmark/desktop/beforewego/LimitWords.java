@@ -7,7 +7,7 @@ import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Limit;
 import witnessmark.domain.LimitAction;
 import witnessmark.ledger.result.Life;
-import witnessmark.ledger.result.LimitState;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.standing.LimitOn;
 import witnessmark.logbook.standing.PartWithoutLimit;
 import witnessmark.quantity.Counter;
@@ -55,7 +55,7 @@ final class LimitWords {
                 left,
                 limit.name(),
                 due,
-                (double) on.use().used().highest() / limit.amount(),
+                (double) on.use().used().highest() / on.use().amount(),
                 on.subject(),
                 texts.get("beforewego.tip", figures, limit.source()),
                 about(title, where, figures, left, due));
@@ -89,9 +89,12 @@ final class LimitWords {
         return on.use().limit().id().text() + " " + on.subject();
     }
 
-    static SeamState state(LimitState state) {
+    static SeamState state(MarkState state) {
         return switch (state) {
+            case HELD -> SeamState.HELD;
             case OVER -> SeamState.OVER;
+            case RUN_ON -> SeamState.RUN_ON;
+            case DUE -> SeamState.DUE;
             case NOT_KNOWN -> SeamState.NOT_KNOWN;
             case WITHIN -> SeamState.WITHIN;
         };
@@ -127,7 +130,7 @@ final class LimitWords {
         if (!used.complete() && used.highest() == 0) {
             return witnessmark.desktop.form.Life.notKnown();
         }
-        return witnessmark.desktop.form.Life.of(used.highest(), 0, on.limit().amount());
+        return witnessmark.desktop.form.Life.of(used.highest(), 0, on.use().amount());
     }
 
     /** "12.87 h", "8 to 14 h" where told, "at least 3.2 h" where more may have been run. */
@@ -159,7 +162,7 @@ final class LimitWords {
         Counter counter = on.limit().counter();
         Life used = on.use().used();
         return switch (on.state()) {
-            case OVER ->
+            case HELD, OVER, RUN_ON, DUE ->
                 texts.get(
                         on.perhapsOver() ? "beforewego.left.perhapsOver" : "beforewego.left.over",
                         amounts.over(counter, -on.use().left()));

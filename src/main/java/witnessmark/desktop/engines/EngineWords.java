@@ -9,7 +9,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
 import witnessmark.domain.Work;
 import witnessmark.ledger.result.Life;
-import witnessmark.ledger.result.LimitState;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.engines.EngineRow;
 import witnessmark.logbook.engines.Figure;
 import witnessmark.logbook.engines.HeadRow;
@@ -96,9 +96,12 @@ final class EngineWords {
         return state(row.worst().state());
     }
 
-    static SeamState state(LimitState state) {
+    static SeamState state(MarkState state) {
         return switch (state) {
+            case HELD -> SeamState.HELD;
             case OVER -> SeamState.OVER;
+            case RUN_ON -> SeamState.RUN_ON;
+            case DUE -> SeamState.DUE;
             case NOT_KNOWN -> SeamState.NOT_KNOWN;
             case WITHIN -> SeamState.WITHIN;
         };

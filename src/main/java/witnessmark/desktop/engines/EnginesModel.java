@@ -208,7 +208,7 @@ final class EnginesModel {
         witnessmark.ledger.result.Life used = nearest.use().used();
         return !used.complete() && used.highest() == 0
                 ? Life.notKnown()
-                : Life.of(used.highest(), 0, nearest.limit().amount());
+                : Life.of(used.highest(), 0, nearest.use().amount());
     }
 
     private List<CounterLine> counters(EngineSheet sheet) {

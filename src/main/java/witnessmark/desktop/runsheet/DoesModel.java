@@ -9,8 +9,8 @@ import witnessmark.domain.LimitAction;
 import witnessmark.domain.PartKind;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.LifeChange;
-import witnessmark.ledger.result.LimitState;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.run.Due;
 import witnessmark.logbook.run.LimitEffect;
 import witnessmark.logbook.run.RunDoes;
@@ -113,7 +113,7 @@ final class DoesModel {
     private Row row(LimitEffect limit) {
         LimitUse before = limit.effect().before();
         LimitUse after = limit.effect().after();
-        long amount = after.limit().fact().amount();
+        long amount = after.amount();
         State state = state(limit);
         double ran = (double) before.used().highest() / amount;
         double adds =
@@ -140,9 +140,9 @@ final class DoesModel {
 
     private static State state(LimitEffect limit) {
         return switch (limit.effect().after().state()) {
-            case OVER -> State.OVER;
+            case HELD, OVER, RUN_ON -> State.OVER;
             case NOT_KNOWN -> State.NOT_KNOWN;
-            case WITHIN -> limit.due() != null ? State.DUE : State.WITHIN;
+            case DUE, WITHIN -> limit.due() != null ? State.DUE : State.WITHIN;
         };
     }
 
@@ -168,7 +168,7 @@ final class DoesModel {
         @Nullable Due due = limit.due();
         return switch (state) {
             case OVER ->
-                before.state() == LimitState.OVER
+                before.state() == MarkState.OVER
                         ? texts.get("runsheet.does.was", lives.limit(before))
                         : texts.get("runsheet.does.goes_over");
             case NOT_KNOWN ->

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import witnessmark.domain.Build;
 import witnessmark.domain.Car;
+import witnessmark.domain.Clearance;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
@@ -11,18 +12,24 @@ import witnessmark.domain.Event;
 import witnessmark.domain.EventEntry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Fitment;
+import witnessmark.domain.Hold;
 import witnessmark.domain.Limit;
 import witnessmark.domain.MissedRun;
+import witnessmark.domain.OverRev;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.Person;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
 import witnessmark.domain.PriorLife;
+import witnessmark.domain.Reading;
+import witnessmark.domain.ReadingLimit;
 import witnessmark.domain.Run;
+import witnessmark.domain.RunOn;
 import witnessmark.domain.SetMember;
 import witnessmark.domain.Team;
 import witnessmark.domain.ToldRunning;
+import witnessmark.domain.Trigger;
 import witnessmark.domain.Work;
 
 /** Every kind of fact as a record. A kind comes after those it refers to. */
@@ -48,7 +55,14 @@ public final class RecordTypes {
             new RecordType<>("run", "runs.csv", Run.class),
             new RecordType<>("missed_run", "missed-runs.csv", MissedRun.class),
             new RecordType<>("told_running", "told-running.csv", ToldRunning.class),
-            new RecordType<>("limit", "limits.csv", Limit.class));
+            new RecordType<>("limit", "limits.csv", Limit.class),
+            new RecordType<>("reading_limit", "reading-limits.csv", ReadingLimit.class),
+            new RecordType<>("trigger", "triggers.csv", Trigger.class),
+            new RecordType<>("reading", "readings.csv", Reading.class),
+            new RecordType<>("over_rev", "over-revs.csv", OverRev.class),
+            new RecordType<>("hold", "holds.csv", Hold.class),
+            new RecordType<>("clearance", "clearances.csv", Clearance.class),
+            new RecordType<>("run_on", "run-ons.csv", RunOn.class));
 
     private RecordTypes() {}
 

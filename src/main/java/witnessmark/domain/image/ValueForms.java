@@ -7,7 +7,6 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +15,6 @@ import java.util.stream.Collectors;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Id;
 import witnessmark.domain.KnownBy;
-import witnessmark.domain.Zone;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
@@ -43,8 +41,10 @@ final class ValueForms {
             if (generic.getRawType() == Id.class) {
                 return ValueForm.words(Id.class, "_id", Id::text, Id::parse, "id or name");
             }
-            if (generic.getRawType() == Set.class && generic.getActualTypeArguments()[0] == Zone.class) {
-                return zones();
+            if (generic.getRawType() == Set.class
+                    && generic.getActualTypeArguments()[0] instanceof Class<?> words
+                    && words.isEnum()) {
+                return several(words);
             }
         }
         if (type instanceof Class<?> plain) {
@@ -80,9 +80,10 @@ final class ValueForms {
                 Integer.class, "", i -> (long) i, Math::toIntExact, "", Object::toString, Integer::valueOf, "12");
         forms.put(int.class, whole);
         forms.put(Integer.class, whole);
-        forms.put(
-                long.class,
-                ValueForm.whole(Long.class, "", l -> l, l -> l, "", Object::toString, Long::valueOf, "46332000"));
+        ValueForm large =
+                ValueForm.whole(Long.class, "", l -> l, l -> l, "", Object::toString, Long::valueOf, "46332000");
+        forms.put(long.class, large);
+        forms.put(Long.class, large);
         forms.put(
                 boolean.class,
                 ValueForm.whole(
@@ -203,19 +204,21 @@ final class ValueForms {
                 "2026-07-05T15:00:00+01:00[Europe/London]");
     }
 
-    private static ValueForm zones() {
+    /** Several words of a closed list in its order, joined by semicolons; empty for none. */
+    private static ValueForm several(Class<?> list) {
+        ValueForm one = coded(list);
+        List<?> all = Arrays.asList(list.getEnumConstants());
         return ValueForm.words(
                 Set.class,
                 "",
-                set -> EnumSet.copyOf(
-                                ((Set<?>) set).stream().map(Zone.class::cast).toList())
-                        .stream()
-                        .map(Zone::code)
+                set -> all.stream()
+                        .filter(((Set<?>) set)::contains)
+                        .map(one.text())
                         .collect(Collectors.joining(";")),
-                text -> Arrays.stream(text.split(";"))
-                        .map(code -> Coded.of(Zone.class, code))
-                        .collect(Collectors.toSet()),
-                "head;covers");
+                text -> text.isEmpty()
+                        ? Set.of()
+                        : Arrays.stream(text.split(";")).map(one.parse()).collect(Collectors.toSet()),
+                all.stream().limit(2).map(one.text()).collect(Collectors.joining(";")));
     }
 
     private static ValueForm coded(Class<?> list) {

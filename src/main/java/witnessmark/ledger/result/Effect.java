@@ -15,6 +15,6 @@ public record Effect(LimitUse before, LimitUse after) {
 
     /** Whether the run takes it from inside the limit, or from not known, to over. */
     public boolean goesOver() {
-        return before.state() != LimitState.OVER && after.state() == LimitState.OVER;
+        return before.state() != MarkState.OVER && after.state() == MarkState.OVER;
     }
 }

@@ -9,18 +9,21 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Limit;
 import witnessmark.domain.Part;
 import witnessmark.domain.Position;
+import witnessmark.domain.RunOn;
 import witnessmark.quantity.Moment;
 
 /**
- * A limit and how much of it is used.
+ * A limit and how much of it is used. A limit on age stands in months; its use and its amount here are in days.
  *
  * @param limit which limit
  * @param part the part it falls on, or null when it falls on an engine or a car as a whole
  * @param engine the engine, or the one the part is in; null when there is none
  * @param car the car, or the one the part is in or its engine is in; null when there is none
  * @param position where the part sits, or null
- * @param used what was run since the limit was last reset
+ * @param used what was used since the limit was last reset
+ * @param amount how much may be used, in the unit of the use
  * @param since when it was last reset, or null when it never was
+ * @param runOn the decision to go on past it that counts, or null
  */
 public record LimitUse(
         Entry<Limit> limit,
@@ -29,7 +32,10 @@ public record LimitUse(
         @Nullable Id<Car> car,
         @Nullable Id<Position> position,
         Life used,
-        @Nullable Moment since) {
+        long amount,
+        @Nullable Moment since,
+        @Nullable Entry<RunOn> runOn)
+        implements MarkReason {
     public LimitUse {
         if (used.counter() != limit.fact().counter()) {
             throw new IllegalArgumentException("a limit is judged by its own counter");
@@ -38,23 +44,22 @@ public record LimitUse(
 
     /** What is left in the counter's unit, told running at its high end; less than 0 once it is past. */
     public long left() {
-        return Math.subtractExact(limit.fact().amount(), used.highest());
+        return Math.subtractExact(amount, used.highest());
     }
 
-    /** Where it stands. Used up to the limit exactly is over. */
-    public LimitState state() {
+    /** Where it stands without looking ahead. Used up to the limit exactly is over. */
+    @Override
+    public MarkState state() {
         if (left() <= 0) {
-            return LimitState.OVER;
+            return runOn != null && used.highest() < runOn.fact().upTo() ? MarkState.RUN_ON : MarkState.OVER;
         }
-        return used.complete() ? LimitState.WITHIN : LimitState.NOT_KNOWN;
+        return used.complete() ? MarkState.WITHIN : MarkState.NOT_KNOWN;
     }
 
     /** Compares the shares used, told running at its high end: less than 0 when this share is the smaller. */
     public int compareShare(LimitUse other) {
-        BigInteger mine = BigInteger.valueOf(used.highest())
-                .multiply(BigInteger.valueOf(other.limit.fact().amount()));
-        BigInteger theirs = BigInteger.valueOf(other.used.highest())
-                .multiply(BigInteger.valueOf(limit.fact().amount()));
+        BigInteger mine = BigInteger.valueOf(used.highest()).multiply(BigInteger.valueOf(other.amount));
+        BigInteger theirs = BigInteger.valueOf(other.used.highest()).multiply(BigInteger.valueOf(amount));
         return mine.compareTo(theirs);
     }
 }

@@ -20,8 +20,8 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
-import witnessmark.ledger.result.LimitState;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -75,7 +75,7 @@ final class EngineRows {
     }
 
     private static boolean certainlyOver(NearestLimit limit) {
-        return limit.state() == LimitState.OVER && !limit.perhapsOver();
+        return limit.state() == MarkState.OVER && !limit.perhapsOver();
     }
 
     private NearestLimit nearest(LimitUse use) {

@@ -2,8 +2,8 @@ package witnessmark.logbook.engines;
 
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Limit;
-import witnessmark.ledger.result.LimitState;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.MarkState;
 
 /**
  * A limit that falls on an engine or on a part in it.
@@ -19,12 +19,12 @@ public record NearestLimit(
         return use.limit().fact();
     }
 
-    public LimitState state() {
+    public MarkState state() {
         return use.state();
     }
 
     /** Whether it is past only if told running is taken at its high end. */
     public boolean perhapsOver() {
-        return state() == LimitState.OVER && use.used().lowest() < limit().amount();
+        return state() == MarkState.OVER && use.used().lowest() < use.amount();
     }
 }

@@ -1,7 +1,6 @@
 package witnessmark.logbook.engines;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -100,7 +99,7 @@ public final class SeeEngine {
                 view.day(),
                 rows.row(engine),
                 SeeLives.of(view, new Subject.OfEngine(engine)),
-                Arrays.stream(Counter.values())
+                Counter.fedByRuns().stream()
                         .map(counter -> ledger.sinceRebuild(engine.id(), Limits.REBUILD, counter))
                         .toList(),
                 build(engine, rows.limits(engine.id())),

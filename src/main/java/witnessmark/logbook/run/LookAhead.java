@@ -15,8 +15,8 @@ import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
-import witnessmark.ledger.result.LimitState;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.RunningTime;
 
@@ -59,7 +59,7 @@ final class LookAhead {
 
     /** The coming run by which what is left of a limit is used up. */
     Optional<Due> usesUp(LimitUse use) {
-        if (use.state() != LimitState.WITHIN) {
+        if (use.state() != MarkState.WITHIN) {
             return Optional.empty();
         }
         long left = use.left();

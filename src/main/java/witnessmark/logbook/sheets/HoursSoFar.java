@@ -164,7 +164,7 @@ final class HoursSoFar {
                         life.highest().millis(),
                         life.at(),
                         life.words()));
-        for (Counter other : Counter.values()) {
+        for (Counter other : Counter.fedByRuns()) {
             if (other != Counter.RUNNING) {
                 in.make(AS_OF, new PriorLife(part, engine, other, PriorKind.UNKNOWN, 0, 0, 0, life.at(), life.words()));
             }

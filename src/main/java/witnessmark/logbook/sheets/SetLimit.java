@@ -154,7 +154,7 @@ public final class SetLimit implements LogSheet {
             case METRE ->
                 Optional.ofNullable(
                         values.<Distance>echoed(FIGURE, text -> TypedFigure.read(text, DistanceUnit.KILOMETRE)));
-            case COUNT -> Optional.ofNullable(values.echoed(FIGURE, TypedFigure::count));
+            case COUNT, DAY -> Optional.ofNullable(values.echoed(FIGURE, TypedFigure::count));
         };
         if (in.text(FIGURE).isEmpty()) {
             return null;

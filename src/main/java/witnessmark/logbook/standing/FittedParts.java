@@ -13,7 +13,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.ledger.LifeLedger;
-import witnessmark.ledger.result.LimitState;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -81,10 +81,10 @@ final class FittedParts {
 
     /** Counts each part once, at the worst of its limits. */
     PartCount count(Set<Id<Part>> parts, List<LimitOn> limits) {
-        Set<Id<Part>> over = having(limits, LimitState.OVER);
-        Set<Id<Part>> notKnown = having(limits, LimitState.NOT_KNOWN);
+        Set<Id<Part>> over = having(limits, MarkState.OVER);
+        Set<Id<Part>> notKnown = having(limits, MarkState.NOT_KNOWN);
         notKnown.removeAll(over);
-        Set<Id<Part>> inside = having(limits, LimitState.WITHIN);
+        Set<Id<Part>> inside = having(limits, MarkState.WITHIN);
         inside.removeAll(over);
         inside.removeAll(notKnown);
         Set<Id<Part>> rest = new HashSet<>(parts);
@@ -94,7 +94,7 @@ final class FittedParts {
         return new PartCount(over.size(), notKnown.size(), inside.size(), rest.size());
     }
 
-    private static Set<Id<Part>> having(List<LimitOn> limits, LimitState state) {
+    private static Set<Id<Part>> having(List<LimitOn> limits, MarkState state) {
         Set<Id<Part>> parts = new HashSet<>();
         for (LimitOn limit : limits) {
             Id<Part> part = limit.use().part();

@@ -3,8 +3,8 @@ package witnessmark.logbook.standing;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Limit;
 import witnessmark.domain.PartKind;
-import witnessmark.ledger.result.LimitState;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.MarkState;
 
 /**
  * A recorded limit, how much of it is used, and by whom, in the words of the crew.
@@ -27,7 +27,7 @@ public record LimitOn(
         return use.limit().fact();
     }
 
-    public LimitState state() {
+    public MarkState state() {
         return use.state();
     }
 
@@ -44,6 +44,6 @@ public record LimitOn(
 
     /** Whether more may have been used than is known, and the limit is past only if so. */
     public boolean perhapsOver() {
-        return state() == LimitState.OVER && use.used().lowest() < limit().amount();
+        return state() == MarkState.OVER && use.used().lowest() < use.amount();
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.event.KeyEvent;
 import javax.swing.JLabel;
 import javax.swing.JMenu;
-import javax.swing.JPopupMenu;
 import javax.swing.MenuElement;
 import javax.swing.MenuSelectionManager;
 import org.junit.jupiter.api.AfterEach;
@@ -34,17 +33,6 @@ class MenuLettersTest {
 
         assertThat(letters.dispatchKeyEvent(pressed('K'))).isFalse();
         assertThat(letters.dispatchKeyEvent(typed('k'))).isFalse();
-    }
-
-    /** Results under the find field stand there while typing goes on. */
-    @Test
-    void letters_are_typed_on_while_a_list_under_the_field_leaves_the_keys_to_it() {
-        JPopupMenu results = new JPopupMenu();
-        results.setInvoker(anywhere);
-        results.setFocusable(false);
-        MenuSelectionManager.defaultManager().setSelectedPath(new MenuElement[] {results});
-        assertThat(letters.dispatchKeyEvent(pressed('E'))).isFalse();
-        assertThat(letters.dispatchKeyEvent(typed('e'))).isFalse();
     }
 
     private KeyEvent pressed(char key) {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import witnessmark.domain.Engine;
 import witnessmark.domain.PartKind;
 import witnessmark.ledger.result.Life;
-import witnessmark.ledger.result.LimitState;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.quantity.RunningTime;
@@ -52,7 +52,7 @@ class SeeEngineTest {
         NearestLimit worst = k03.worst();
         assertThat(worst).isNotNull();
         assertThat(worst.mark()).isEqualTo("VS-03");
-        assertThat(worst.state()).isEqualTo(LimitState.OVER);
+        assertThat(worst.state()).isEqualTo(MarkState.OVER);
         assertThat(hours(worst.use().used())).isEqualTo("12.87");
     }
 

@@ -20,8 +20,8 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.Run;
 import witnessmark.domain.Zone;
 import witnessmark.ledger.result.Life;
-import witnessmark.ledger.result.LimitState;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.Desk;
 import witnessmark.quantity.Counter;
 
@@ -93,7 +93,7 @@ class ForecastTest {
         LimitEffect worst = does("28:20").limits().get(0);
 
         assertThat(worst.mark()).isEqualTo("VS-03");
-        assertThat(worst.effect().before().state()).isEqualTo(LimitState.OVER);
+        assertThat(worst.effect().before().state()).isEqualTo(MarkState.OVER);
         assertThat(worst.due()).isNull();
     }
 

@@ -18,7 +18,7 @@ import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.ledger.result.Life;
-import witnessmark.ledger.result.LimitState;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.SeeLives;
 import witnessmark.logbook.Subject;
 import witnessmark.logbook.run.FieldUnits;
@@ -64,7 +64,7 @@ class LogbookMadeByHandTest {
         assertThat(new witnessmark.ledger.Limits(own.desk.view().ledger()).nearest())
                 .singleElement()
                 .satisfies(use -> {
-                    assertThat(use.state()).isEqualTo(LimitState.WITHIN);
+                    assertThat(use.state()).isEqualTo(MarkState.WITHIN);
                     assertThat(use.used().total()).isEqualTo(HOUR / 2);
                 });
         assertThat(own.desk.logbook().verify()).isEmpty();

@@ -20,7 +20,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Part;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
-import witnessmark.ledger.result.LimitState;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.quantity.RunningTime;
@@ -46,7 +46,7 @@ class SeeStandingTest {
     @Test
     void on_the_evening_of_8_july_the_springs_of_k03_are_past_the_builders_limit() {
         LimitOn springs = on(SeeStanding.of(desk.view()), "VS-03");
-        assertThat(springs.state()).isEqualTo(LimitState.OVER);
+        assertThat(springs.state()).isEqualTo(MarkState.OVER);
         assertThat(new RunningTime(springs.use().used().total()).hours(2)).isEqualByComparingTo("12.87");
         assertThat(new RunningTime(-springs.use().left()).hours(1)).isEqualByComparingTo("0.9");
         assertThat(springs.engine()).isEqualTo("K03");
@@ -59,7 +59,7 @@ class SeeStandingTest {
     void in_june_the_same_springs_had_run_10_65_of_12_hours() {
         desk.lookAsOf(LocalDate.of(2026, 6, 14));
         LimitOn springs = on(SeeStanding.of(desk.view()), "VS-03");
-        assertThat(springs.state()).isEqualTo(LimitState.WITHIN);
+        assertThat(springs.state()).isEqualTo(MarkState.WITHIN);
         assertThat(new RunningTime(springs.use().used().total()).hours(2)).isEqualByComparingTo("10.65");
     }
 
@@ -153,7 +153,7 @@ class SeeStandingTest {
         for (LimitOn on : standing.going()) {
             if (on.mark() != null) {
                 seen.add(on.mark());
-                if (on.state() == LimitState.OVER) {
+                if (on.state() == MarkState.OVER) {
                     over.add(on.mark());
                 }
             }
@@ -178,7 +178,7 @@ class SeeStandingTest {
     @Test
     void a_customers_clutch_whose_starts_nobody_counted_is_not_known() {
         LimitOn clutch = on(SeeStanding.of(desk.view()), "CL-21");
-        assertThat(clutch.state()).isEqualTo(LimitState.NOT_KNOWN);
+        assertThat(clutch.state()).isEqualTo(MarkState.NOT_KNOWN);
         assertThat(clutch.use().used().complete()).isFalse();
     }
 

@@ -1,0 +1,205 @@
+package witnessmark.ledger;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Clearance;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Hold;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
+import witnessmark.domain.Reading;
+import witnessmark.domain.Run;
+import witnessmark.domain.Trigger;
+import witnessmark.ledger.result.HeldBy;
+import witnessmark.ledger.result.Raised;
+import witnessmark.quantity.Moment;
+
+/**
+ * What holds engines and parts as of the ledger's day: what a person held, and what a run or a reading raised under a
+ * rule that stood then. A part is held wherever it is now, for it was there when it happened; a member split off later
+ * is held with its set. Whatever was signed clear stays in the list, with its clearance.
+ */
+public final class Holds {
+    private final LifeLedger ledger;
+    private final List<Raised> raised;
+
+    public Holds(LifeLedger ledger) {
+        this.ledger = ledger;
+        this.raised = Stream.of(written(), byRuns(), byReadings())
+                .flatMap(List::stream)
+                .sorted(Comparator.comparing((Raised each) -> each.by().since()))
+                .toList();
+    }
+
+    /** Everything that ever held something, the first first. */
+    public List<Raised> all() {
+        return raised;
+    }
+
+    /** What holds something now, the first first. */
+    public List<HeldBy> open() {
+        return raised.stream()
+                .filter(each -> each.clearance() == null)
+                .map(Raised::by)
+                .toList();
+    }
+
+    /** What holds a part by itself now, the engine it is in aside. */
+    public List<HeldBy> on(Id<Part> part) {
+        return open().stream().filter(by -> part.equals(by.part())).toList();
+    }
+
+    /** What holds an engine as a whole now. */
+    public List<HeldBy> on(Id<Engine> engine, boolean whole) {
+        return open().stream()
+                .filter(by -> engine.equals(by.engine()) && (by.part() == null) == whole)
+                .toList();
+    }
+
+    private List<Raised> written() {
+        List<Raised> all = new ArrayList<>();
+        ledger.facts()
+                .of(Hold.class)
+                .inForce()
+                .filter(hold -> ledger.asOf().counts(hold.fact().at()))
+                .forEach(hold -> {
+                    Id<Part> part = hold.fact().part();
+                    if (part == null) {
+                        all.add(raised(new HeldBy(
+                                hold,
+                                null,
+                                null,
+                                hold.fact().engine(),
+                                hold.fact().at())));
+                    } else {
+                        hold(all, hold, null, List.of(part), hold.fact().at());
+                    }
+                });
+        return all;
+    }
+
+    private List<Raised> byRuns() {
+        List<Raised> all = new ArrayList<>();
+        RunTriggers triggers = new RunTriggers(ledger.facts());
+        ledger.facts()
+                .of(Run.class)
+                .inForce()
+                .filter(run -> run.fact().perhapsSame() == null)
+                .filter(run -> ledger.asOf().counts(run.fact().start()))
+                .forEach(run -> triggers.raisedBy(run)
+                        .forEach(rule -> hold(
+                                all, run, rule, run.fact().engine(), run.fact().start())));
+        return all;
+    }
+
+    private List<Raised> byReadings() {
+        List<Raised> all = new ArrayList<>();
+        new ReadingTriggers(ledger)
+                .raised()
+                .forEach((reading, rules) -> rules.forEach(rule -> {
+                    Reading fact = reading.fact();
+                    Id<Part> part = fact.part();
+                    Id<Engine> engine = fact.engine() != null ? fact.engine() : engineOf(part, fact.at());
+                    if (engine != null) {
+                        hold(all, reading, rule, engine, fact.at());
+                    } else if (part != null) {
+                        hold(all, reading, rule, List.of(part), fact.at());
+                    }
+                }));
+        return all;
+    }
+
+    private @Nullable Id<Engine> engineOf(@Nullable Id<Part> part, Moment at) {
+        return part == null
+                ? null
+                : ledger.whereIs(part, at).map(there -> there.fact().engine()).orElse(null);
+    }
+
+    /** Holds the engine as a whole, or what the rule names of what was in it. */
+    private void hold(List<Raised> all, Entry<?> cause, Entry<Trigger> rule, Id<Engine> engine, Moment at) {
+        Set<PartKind> kinds = rule.fact().holds();
+        if (kinds.isEmpty()) {
+            all.add(raised(new HeldBy(cause, rule, null, engine, at)));
+            return;
+        }
+        List<Id<Part>> there = ledger.fittedAt(engine, at).values().stream()
+                .map(Entry::fact)
+                .map(Fitment::part)
+                .filter(part -> kinds.contains(kind(part)))
+                .toList();
+        hold(all, cause, rule, there, at);
+    }
+
+    private void hold(
+            List<Raised> all, Entry<?> cause, @Nullable Entry<Trigger> rule, List<Id<Part>> parts, Moment at) {
+        for (Id<Part> part : parts) {
+            for (Id<Part> each : withMembersSplitOff(part, at)) {
+                all.add(raised(new HeldBy(cause, rule, each, engineOf(part, at), at)));
+            }
+        }
+    }
+
+    /** A part, and what was split off it after a moment, with what was split off that. */
+    private List<Id<Part>> withMembersSplitOff(Id<Part> part, Moment at) {
+        List<Id<Part>> all = new ArrayList<>(List.of(part));
+        for (int i = 0; i < all.size(); i++) {
+            Id<Part> set = all.get(i);
+            ledger.facts()
+                    .of(Part.class)
+                    .inForce()
+                    .filter(member -> set.equals(member.fact().ofSet()) && !all.contains(member.id()))
+                    .filter(member -> {
+                        Moment split = member.fact().splitAt();
+                        return split != null
+                                && split.isAfter(at)
+                                && ledger.asOf().counts(split);
+                    })
+                    .forEach(member -> all.add(member.id()));
+        }
+        return all;
+    }
+
+    private Raised raised(HeldBy by) {
+        return new Raised(by, clearance(by).orElse(null));
+    }
+
+    private Optional<Entry<Clearance>> clearance(HeldBy by) {
+        return ledger.facts()
+                .of(Clearance.class)
+                .inForce()
+                .filter(entry -> ledger.asOf().counts(entry.fact().at()))
+                .filter(entry -> clears(entry.fact(), by))
+                .min(Comparator.comparing(entry -> entry.fact().at()));
+    }
+
+    private static boolean clears(Clearance clearance, HeldBy by) {
+        Id<?> cause = by.cause().id();
+        boolean same =
+                cause.equals(clearance.hold()) || cause.equals(clearance.run()) || cause.equals(clearance.reading());
+        return same
+                && Objects.equals(
+                        clearance.trigger(),
+                        by.rule() == null ? null : by.rule().id())
+                && (clearance.part() == null || clearance.part().equals(by.part()));
+    }
+
+    private @Nullable PartKind kind(Id<Part> part) {
+        return ledger.facts()
+                .of(Part.class)
+                .find(part)
+                .flatMap(entry ->
+                        ledger.facts().of(PartDesign.class).find(entry.fact().design()))
+                .map(design -> design.fact().kind())
+                .orElse(null);
+    }
+}

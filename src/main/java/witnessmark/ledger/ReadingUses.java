@@ -1,0 +1,180 @@
+package witnessmark.ledger;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Reading;
+import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.RunOn;
+import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.ReadingUse;
+import witnessmark.ledger.result.ReadingUse.Broken;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
+
+/**
+ * How the last readings stand to their limits. Place by place the last reading counts; it is held against the last
+ * reading before it that was marked as baseline, else against the first one of that place. The age is that of the place
+ * read longest ago.
+ */
+final class ReadingUses {
+    private final LifeLedger ledger;
+    private final RunOns runOns;
+    private final List<Entry<ReadingLimit>> limits;
+    private final Map<Id<?>, List<Entry<Reading>>> byThing = new HashMap<>();
+
+    ReadingUses(LifeLedger ledger) {
+        this.ledger = ledger;
+        this.runOns = RunOns.of(ledger.facts(), ledger.asOf());
+        this.limits = ledger.facts()
+                .of(ReadingLimit.class)
+                .where(limit -> ledger.asOf().stands(limit));
+        if (!limits.isEmpty()) {
+            ledger.facts()
+                    .of(Reading.class)
+                    .inForce()
+                    .filter(reading -> ledger.asOf().counts(reading.fact().at()))
+                    .sorted(Comparator.comparing(
+                                    (Entry<Reading> reading) -> reading.fact().at())
+                            .thenComparing(Entry::id))
+                    .forEach(this::add);
+        }
+    }
+
+    /** Every limit of readings that falls on what sits there. */
+    List<ReadingUse> of(Seat seat) {
+        List<ReadingUse> uses = new ArrayList<>();
+        for (Entry<ReadingLimit> limit : limits) {
+            if (falls(limit.fact(), seat)) {
+                uses.add(use(limit, seat));
+            }
+        }
+        return uses;
+    }
+
+    private void add(Entry<Reading> reading) {
+        Reading fact = reading.fact();
+        Id<?> thing = fact.part() != null ? fact.part() : fact.engine();
+        byThing.computeIfAbsent(Objects.requireNonNull(thing), id -> new ArrayList<>())
+                .add(reading);
+    }
+
+    private static boolean falls(ReadingLimit limit, Seat seat) {
+        boolean onWhat = limit.partKind() == null
+                ? seat.part() == null && seat.engine() != null
+                : limit.partKind() == seat.partKind();
+        return onWhat
+                && (limit.engine() == null || limit.engine().equals(seat.engine()))
+                && (limit.design() == null || limit.design().equals(seat.design()));
+    }
+
+    private ReadingUse use(Entry<ReadingLimit> limit, Seat seat) {
+        Id<?> thing = Objects.requireNonNull(seat.part() != null ? seat.part() : seat.engine());
+        Map<String, List<Entry<Reading>>> places = new LinkedHashMap<>();
+        for (Entry<Reading> reading : byThing.getOrDefault(thing, List.of())) {
+            if (reading.fact().kind() == limit.fact().kind()) {
+                places.computeIfAbsent(reading.fact().place(), place -> new ArrayList<>())
+                        .add(reading);
+            }
+        }
+        Entry<Reading> worst = null;
+        Entry<Reading> worstBase = null;
+        Broken broken = Broken.NONE;
+        Moment oldest = null;
+        for (List<Entry<Reading>> place : places.values()) {
+            Entry<Reading> last = place.get(place.size() - 1);
+            Entry<Reading> base = baseline(place);
+            Broken breaks = breaks(limit.fact(), last.fact(), base.fact());
+            if (worst == null || worse(limit.fact(), breaks, last.fact(), broken, worst.fact())) {
+                worst = last;
+                worstBase = base;
+                broken = breaks;
+            }
+            oldest = oldest == null || last.fact().at().isBefore(oldest)
+                    ? last.fact().at()
+                    : oldest;
+        }
+        return new ReadingUse(
+                limit, seat.part(), seat.engine(), worst, worstBase, broken, since(seat, oldest), runOn(limit, seat));
+    }
+
+    private Life since(Seat seat, @Nullable Moment read) {
+        if (seat.part() != null) {
+            return read == null
+                    ? ledger.life(seat.part(), Counter.RUNNING)
+                    : ledger.since(seat.part(), Counter.RUNNING, read);
+        }
+        Id<Engine> engine = Objects.requireNonNull(seat.engine());
+        return read == null
+                ? ledger.engineLife(engine, Counter.RUNNING)
+                : ledger.engineSince(engine, Counter.RUNNING, read);
+    }
+
+    /** The run-on that counts: the running it goes up to is not reached yet. */
+    private @Nullable Entry<RunOn> runOn(Entry<ReadingLimit> limit, Seat seat) {
+        Entry<RunOn> signed = runOns.past(limit.id(), seat);
+        return signed != null && since(seat, null).highest() < signed.fact().upTo() ? signed : null;
+    }
+
+    private static Entry<Reading> baseline(List<Entry<Reading>> place) {
+        Entry<Reading> base = place.get(0);
+        for (Entry<Reading> reading : place) {
+            base = reading.fact().baseline() ? reading : base;
+        }
+        return base;
+    }
+
+    /** Which figure of the limit a reading breaks, the worst first. */
+    private static Broken breaks(ReadingLimit limit, Reading reading, Reading base) {
+        if (reading.grade() != null) {
+            return limit.worstGrade() != null
+                            && reading.grade().badness() > limit.worstGrade().badness()
+                    ? Broken.GRADE
+                    : Broken.NONE;
+        }
+        long value = Objects.requireNonNull(reading.value());
+        long from = Objects.requireNonNull(base.value());
+        if (limit.atMost() != null && value > limit.atMost()) {
+            return Broken.AT_MOST;
+        }
+        if (limit.atLeast() != null && value < limit.atLeast()) {
+            return Broken.AT_LEAST;
+        }
+        if (limit.fallAtMost() != null && fellFurther(from, value, limit.fallAtMost())) {
+            return Broken.FALL;
+        }
+        return limit.changeAtMost() != null && Math.abs(value - from) > limit.changeAtMost()
+                ? Broken.CHANGE
+                : Broken.NONE;
+    }
+
+    /** Whether (from - value) / from is more than some hundredths of a percent, without dividing. */
+    private static boolean fellFurther(long from, long value, int most) {
+        BigInteger fell = BigInteger.valueOf(from - value).multiply(BigInteger.valueOf(10_000));
+        return fell.compareTo(BigInteger.valueOf(from).multiply(BigInteger.valueOf(most))) > 0;
+    }
+
+    /** Whether one stands worse than another: by what it breaks, then by its grade, then by its figure. */
+    private static boolean worse(ReadingLimit limit, Broken one, Reading reading, Broken other, Reading than) {
+        if (one != other) {
+            return one.ordinal() < other.ordinal();
+        }
+        if (reading.grade() != null && than.grade() != null) {
+            return reading.grade().badness() > than.grade().badness();
+        }
+        if (reading.value() == null || than.value() == null) {
+            return false;
+        }
+        boolean lowIsBad = limit.atLeast() != null || limit.fallAtMost() != null;
+        return lowIsBad ? reading.value() < than.value() : reading.value() > than.value();
+    }
+}

@@ -1,0 +1,90 @@
+package witnessmark.ledger;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.EngineDesign;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.quantity.Moment;
+
+/** What limits may fall on, and where it sits. */
+final class Seats {
+    private final LifeLedger ledger;
+
+    Seats(LifeLedger ledger) {
+        this.ledger = ledger;
+    }
+
+    /** The engine and what was fitted in it at a moment. */
+    List<Seat> of(Id<Engine> engine, Moment at) {
+        List<Seat> seats = new ArrayList<>();
+        seats.add(new Seat(null, null, null, null, engine, design(engine), car(engine, at)));
+        ledger.fittedAt(engine, at)
+                .values()
+                .forEach(fitted -> seats.add(seat(fitted.fact().part(), fitted.fact(), at)));
+        return seats;
+    }
+
+    /** The car and what was fitted to it at a moment. */
+    List<Seat> ofCar(Id<Car> car, Moment at) {
+        List<Seat> seats = new ArrayList<>();
+        seats.add(new Seat(null, null, null, null, null, null, car));
+        ledger.fittedInCar(car, at)
+                .values()
+                .forEach(fitted -> seats.add(seat(fitted.fact().part(), fitted.fact(), at)));
+        return seats;
+    }
+
+    /** A part where it sits, or on the shelf. */
+    Seat seat(Id<Part> part, @Nullable Fitment fitment, Moment at) {
+        Id<PartDesign> is = ledger.facts()
+                .of(Part.class)
+                .find(part)
+                .map(entry -> entry.fact().design())
+                .orElse(null);
+        PartDesign design = partDesign(part);
+        Id<Engine> engine = fitment == null ? null : fitment.engine();
+        return new Seat(
+                part,
+                is,
+                design == null ? null : design.kind(),
+                fitment == null ? null : fitment.position(),
+                engine,
+                engine == null ? null : design(engine),
+                fitment == null ? null : engine == null ? fitment.car() : car(engine, at));
+    }
+
+    /** Whether a part's failure can wreck the engine. */
+    boolean canWreck(Id<Part> part) {
+        PartDesign design = partDesign(part);
+        return design != null && design.canWreck();
+    }
+
+    private @Nullable PartDesign partDesign(Id<Part> part) {
+        return ledger.facts()
+                .of(Part.class)
+                .find(part)
+                .flatMap(entry ->
+                        ledger.facts().of(PartDesign.class).find(entry.fact().design()))
+                .map(Entry::fact)
+                .orElse(null);
+    }
+
+    private @Nullable Id<EngineDesign> design(Id<Engine> engine) {
+        return ledger.facts()
+                .of(Engine.class)
+                .find(engine)
+                .map(entry -> entry.fact().design())
+                .orElse(null);
+    }
+
+    private @Nullable Id<Car> car(Id<Engine> engine, Moment at) {
+        return ledger.carOf(engine, at).map(stay -> stay.fact().car()).orElse(null);
+    }
+}

@@ -1,0 +1,31 @@
+package witnessmark.ledger.result;
+
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.Trigger;
+import witnessmark.quantity.Moment;
+
+/**
+ * What holds an engine or a part.
+ *
+ * @param cause the run, the reading or the written hold
+ * @param rule the rule by which a run or reading holds, or null for a written hold
+ * @param part the part held, or null when it is the engine with all that is in it
+ * @param engine the engine it happened on, or null when the part was in none
+ * @param since when it happened
+ */
+public record HeldBy(
+        Entry<?> cause,
+        @Nullable Entry<Trigger> rule,
+        @Nullable Id<Part> part,
+        @Nullable Id<Engine> engine,
+        Moment since)
+        implements MarkReason {
+    @Override
+    public MarkState state() {
+        return MarkState.HELD;
+    }
+}

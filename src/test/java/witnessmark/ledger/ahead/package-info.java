@@ -1,0 +1,4 @@
+@NullMarked
+package witnessmark.ledger.ahead;
+
+import org.jspecify.annotations.NullMarked;
