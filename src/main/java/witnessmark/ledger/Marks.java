@@ -15,6 +15,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.ledger.ahead.Ahead;
 import witnessmark.ledger.ahead.Step;
+import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.HeldBy;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
@@ -124,8 +125,30 @@ public final class Marks {
                 seat.engine(),
                 seat.car(),
                 seat.position(),
-                seat.part() != null && seats.canWreck(seat.part()),
-                runsOut);
+                canWreck(seat, reason),
+                runsOut,
+                expected(seat, reason));
+    }
+
+    /** An engine not read may be wrecked as well as one whose part is not known. */
+    private boolean canWreck(Seat seat, MarkReason reason) {
+        return seat.part() != null ? seats.canWreck(seat.part()) : reason instanceof ReadingUse;
+    }
+
+    private @Nullable Expected expected(Seat seat, MarkReason reason) {
+        Counter counter = reason.fold(
+                by -> null,
+                use -> use.used().counter(),
+                use -> use.limit().fact().every() == null ? null : Counter.RUNNING,
+                date -> null);
+        return counter == null
+                ? null
+                : ahead.expected(
+                                coming(seat).stream()
+                                        .filter(step -> !step.after())
+                                        .toList(),
+                                counter)
+                        .orElse(null);
     }
 
     /** Where a limit runs out; with a run-on, where that does. */
@@ -149,6 +172,7 @@ public final class Marks {
             return null;
         }
         return ahead.runsOut(Counter.RUNNING, every.millis() - use.since().highest(), coming(seat))
+                .filter(out -> !out.after()) // what is read at each event is not due before the event after
                 .orElse(null);
     }
 

@@ -43,7 +43,7 @@ class TwoProgramsTest {
 
             Outcome<Logbook> second = logbooks.files.open(logbooks.file());
             assertThat(Sentences.only(second, ProblemKind.LOGBOOK_IN_USE))
-                    .startsWith(logbooks.file().toRealPath() + " is open on trackside, by Bea, since ")
+                    .startsWith("'" + logbooks.file().toRealPath() + "' is open on trackside, by Bea, since ")
                     .contains(Integer.toString(
                             java.time.Year.now(java.time.ZoneId.systemDefault()).getValue()))
                     .endsWith("Ask Bea to close it, then open it again.");
@@ -68,8 +68,8 @@ class TwoProgramsTest {
                     reading.close();
                     TestLogbooks.write(writing, Garage.made(new Car("9", ""))).orThrow();
                     assertThat(other.ask("open " + logbooks.file()))
-                            .startsWith("except\tLOGBOOK_IN_USE\t"
-                                    + logbooks.file().toRealPath() + " is open on bench, by Ada,");
+                            .startsWith("except\tLOGBOOK_IN_USE\t'"
+                                    + logbooks.file().toRealPath() + "' is open on bench, by Ada,");
                     assertThat(other.ask("cars")).isEqualTo("10,7,8,9");
                 }
             }

@@ -8,10 +8,9 @@ import java.util.stream.Stream;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.domain.Run;
 import witnessmark.ledger.result.Life;
-import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.standing.LastOut;
 import witnessmark.logbook.standing.LifeMoved;
-import witnessmark.logbook.standing.LimitOn;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.NextEvent;
 import witnessmark.logbook.standing.PartCount;
 import witnessmark.logbook.standing.Standing;
@@ -25,8 +24,8 @@ import witnessmark.wording.Texts;
 
 /** Words the standing of the team. The same standing always gives the same lines. */
 public final class BeforeWeGoModel {
-    /** Rows shown before the quiet line, when no more than these ask for a hand. */
-    static final int ROWS = 6;
+    /** Rows filled up with what stands nearest to its limit, when fewer ask for a hand. */
+    static final int ROWS = 4;
 
     /** No more rows than this, however many ask for a hand: the table under them has every one. */
     static final int MOST = 24;
@@ -35,25 +34,35 @@ public final class BeforeWeGoModel {
     private final Measures measures;
     private final Amounts amounts;
     private final RecordWords records;
-    private final LimitWords limits;
+    private final MarkWords marks;
 
     public BeforeWeGoModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.amounts = new Amounts(texts, measures);
         this.records = new RecordWords(texts);
-        this.limits = new LimitWords(texts, measures);
+        this.marks = new MarkWords(texts, measures);
     }
 
     public StandingLines lines(Standing standing) {
         PartCount count = standing.goingParts();
-        List<LimitOn> nearest = nearest(standing.going());
+        List<MarkOn> must = standing.going().stream().filter(MarkOn::calls).toList();
+        List<MarkOn> due = standing.going().stream().filter(MarkOn::comesDue).toList();
+        int shown = Math.min(MOST, must.size() + due.size());
         return new StandingLines(
                 measures.date(standing.day()),
-                board(standing),
-                count.over(),
-                nearest.stream().limit(MOST).map(limits::line).toList(),
-                Math.max(0, nearest.size() - MOST),
+                board(standing, must.size()),
+                must.size(),
+                must.stream().limit(MOST).map(marks::line).toList(),
+                due.stream()
+                        .limit(Math.max(0, MOST - must.size()))
+                        .map(marks::line)
+                        .toList(),
+                nearest(standing.going(), ROWS - shown).stream()
+                        .map(marks::line)
+                        .toList(),
+                must.size() + due.size() - shown,
+                new RunsOutModel(texts, measures, marks).lines(standing),
                 texts.get("beforewego.quiet", count.inside(), count.notKnown(), count.noLimit()),
                 elsewhere(standing.elsewhereParts()),
                 all(standing),
@@ -62,7 +71,7 @@ public final class BeforeWeGoModel {
                 standing.steps());
     }
 
-    private Board board(Standing standing) {
+    private Board board(Standing standing, int calling) {
         NextEvent next = standing.next();
         if (standing.steps().left()) {
             return new Board(texts.get("beforewego.board.new"), texts.get("beforewego.board.new.under"), List.of());
@@ -80,7 +89,8 @@ public final class BeforeWeGoModel {
             if (next.timetable() > 0) {
                 figures.add(figure(next.timetable(), "beforewego.board.timetable"));
             }
-            return new Board(next.event().name(), texts.get("beforewego.board.noEntry", under(next)), figures);
+            return new Board(
+                    title(next, calling), texts.get("beforewego.board.noEntry", under(next, calling)), figures);
         }
         figures.add(figure(next.cars(), "beforewego.board.cars"));
         if (next.planned() > 0) {
@@ -89,7 +99,20 @@ public final class BeforeWeGoModel {
                             ? figure(next.planned() - next.done(), "beforewego.board.runsLeft")
                             : figure(next.planned(), "beforewego.board.runs"));
         }
-        return new Board(next.event().name(), under(next), figures);
+        return new Board(title(next, calling), under(next, calling), figures);
+    }
+
+    /** What must be done stands larger than the event's name; with nothing to do the name does. */
+    private String title(NextEvent next, int calling) {
+        return calling == 0
+                ? next.event().name()
+                : texts.get(next.running() ? "beforewego.board.nextRun" : "beforewego.board.jobs", calling);
+    }
+
+    private String under(NextEvent next, int calling) {
+        return calling == 0
+                ? under(next)
+                : texts.get("beforewego.board.at", under(next), next.event().name());
     }
 
     private String under(NextEvent next) {
@@ -110,34 +133,35 @@ public final class BeforeWeGoModel {
         return new BoardLine.Figure(measures.number(value), texts.get(words, value));
     }
 
-    /**
-     * Every limit that is over or not known and matters most, then what is nearest among the rest, each part once, until there are
-     * enough rows.
-     */
-    private List<LimitOn> nearest(List<LimitOn> going) {
-        List<LimitOn> rows = new ArrayList<>();
+    /** What stands nearest to its limit of what asks for nothing, each part once; none when no more rows are wanted. */
+    private static List<MarkOn> nearest(List<MarkOn> going, int rows) {
+        List<MarkOn> nearest = new ArrayList<>();
         Set<String> shown = new HashSet<>();
-        for (LimitOn on : going) {
-            boolean calls = on.state() == MarkState.OVER || (on.state() == MarkState.NOT_KNOWN && on.canWreck());
-            if (calls || (rows.size() < ROWS && !shown.contains(on.subject()))) {
-                rows.add(on);
-                shown.add(on.subject());
+        for (MarkOn on : going) {
+            boolean quiet = !on.calls() && !on.comesDue() && on.use() != null;
+            if (quiet && nearest.size() < rows && shown.add(on.subject())) {
+                nearest.add(on);
             }
         }
-        return rows;
+        return nearest;
     }
 
     private String elsewhere(PartCount count) {
         return count.all() == 0
                 ? ""
-                : texts.get("beforewego.elsewhere", count.over(), count.notKnown(), count.inside(), count.noLimit());
+                : texts.get(
+                        "beforewego.elsewhere",
+                        count.held() + count.over() + count.runOn(),
+                        count.notKnown(),
+                        count.inside() + count.due(),
+                        count.noLimit());
     }
 
-    private List<LimitLine> all(Standing standing) {
+    private List<MarkLine> all(Standing standing) {
         return Stream.concat(
                         Stream.concat(standing.going().stream(), standing.elsewhere().stream())
-                                .map(limits::line),
-                        standing.withoutLimit().stream().map(limits::line))
+                                .map(marks::line),
+                        standing.withoutLimit().stream().map(marks::line))
                 .toList();
     }
 

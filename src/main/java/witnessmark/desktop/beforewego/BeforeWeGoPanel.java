@@ -32,7 +32,7 @@ final class BeforeWeGoPanel extends JPanel {
     private boolean stepsShown;
 
     /** Where rows lead. */
-    record Opening(Consumer<LimitLine> limit, Consumer<OutLine> run, Consumer<OutLine> engine) {}
+    record Opening(Consumer<MarkLine> limit, Consumer<OutLine> run, Consumer<OutLine> engine) {}
 
     BeforeWeGoPanel(SheetTools tools, BeginActions actions, Runnable importSeason, Opening opening) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));

@@ -161,7 +161,7 @@ public final class BeforeWeGoPlace implements Place {
         if (another) {
             onDay.forEach(listener -> listener.accept(day));
         }
-        desk.waiting(PlaceId.BEFORE_WE_GO, lines.over());
+        desk.waiting(PlaceId.BEFORE_WE_GO, lines.calling());
         Aside shown = aside;
         desk.heading(PlaceId.BEFORE_WE_GO, shown == null ? day : shown.heading());
         if ((focusWhenShown || within) && shown == null && page.isShowing()) {

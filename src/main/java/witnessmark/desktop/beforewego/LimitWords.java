@@ -3,13 +3,16 @@ package witnessmark.desktop.beforewego;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Limit;
 import witnessmark.domain.LimitAction;
+import witnessmark.domain.RunOn;
+import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.MarkState;
-import witnessmark.logbook.standing.LimitOn;
-import witnessmark.logbook.standing.PartWithoutLimit;
+import witnessmark.ledger.result.RunsOut;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.Amounts;
@@ -17,7 +20,7 @@ import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
-/** Words one limit. Every figure is one the ledger summed; what is not known says what is missing. */
+/** Words how much of a limit is used, and where the rest runs out. */
 final class LimitWords {
     private final Texts texts;
     private final Measures measures;
@@ -31,111 +34,37 @@ final class LimitWords {
         this.records = new RecordWords(texts);
     }
 
-    LimitLine line(LimitOn on) {
-        Limit limit = on.limit();
-        String title = title(on);
-        String where = where(on.engine(), on.car());
+    MarkWords.Said of(MarkOn on, LimitUse use) {
+        Limit limit = use.limit().fact();
         String figures = texts.get(
-                limit.action() == LimitAction.LOOK ? "beforewego.figures.look" : "beforewego.figures.renew",
-                ranWords(on),
-                limitAmount(limit),
+                limit.action() == LimitAction.RENEW ? "beforewego.figures.renew" : "beforewego.figures.look",
+                ranWords(use),
+                limitAmount(use),
                 records.word(limit.rank()));
-        String left = left(on);
-        String due = due(on);
-        return new LimitLine(
-                limit(on),
-                state(on.state()),
-                title,
-                where,
-                place(on.engine(), on.car()),
-                life(on),
-                ran(on),
-                limitAmount(limit),
+        return new MarkWords.Said(
+                life(on, use),
+                ran(use),
+                limitAmount(use),
                 figures,
-                left,
+                left(on, use),
                 limit.name(),
-                due,
-                (double) on.use().used().highest() / on.use().amount(),
-                on.subject(),
-                texts.get("beforewego.tip", figures, limit.source()),
-                about(title, where, figures, left, due));
+                beside(on, use),
+                (double) use.used().highest() / use.amount(),
+                limit.source());
     }
 
-    /** A part nobody wrote a limit for: not known, and said so. */
-    LimitLine line(PartWithoutLimit part) {
-        String title = texts.get("beforewego.part", records.label(records.word(part.kind())), part.mark());
-        String where = where(part.engine(), part.car());
-        String none = texts.get("beforewego.limit.none");
-        return new LimitLine(
-                part.part().text(),
-                SeamState.NOT_KNOWN,
-                title,
-                where,
-                place(part.engine(), part.car()),
-                witnessmark.desktop.form.Life.notKnown(),
-                amounts.amount(Counter.RUNNING, part.ran().total()),
-                none,
-                none,
-                texts.get("beforewego.left.noLimit"),
-                "",
-                "",
-                null,
-                part.part().text(),
-                none,
-                about(title, where, none));
-    }
-
-    private static String limit(LimitOn on) {
-        return on.use().limit().id().text() + " " + on.subject();
-    }
-
-    static SeamState state(MarkState state) {
-        return switch (state) {
-            case HELD -> SeamState.HELD;
-            case OVER -> SeamState.OVER;
-            case RUN_ON -> SeamState.RUN_ON;
-            case DUE -> SeamState.DUE;
-            case NOT_KNOWN -> SeamState.NOT_KNOWN;
-            case WITHIN -> SeamState.WITHIN;
-        };
-    }
-
-    private String title(LimitOn on) {
-        if (on.kind() != null && on.mark() != null) {
-            return texts.get("beforewego.part", records.label(records.word(on.kind())), on.mark());
-        }
-        return on.engine() != null
-                ? texts.get("beforewego.engine", on.engine())
-                : texts.get("beforewego.car", String.valueOf(on.car()));
-    }
-
-    String where(@Nullable String engine, @Nullable String car) {
-        if (engine == null) {
-            return car == null ? texts.get("beforewego.shelf") : texts.get("beforewego.car", car);
-        }
-        return car == null
-                ? texts.get("beforewego.engine.noCar", engine)
-                : texts.get("beforewego.engine.car", engine, car);
-    }
-
-    private String place(@Nullable String engine, @Nullable String car) {
-        if (engine == null) {
-            return car == null ? texts.get("beforewego.shelf") : texts.get("beforewego.car", car);
-        }
-        return car == null ? engine : texts.get("beforewego.place", engine, car);
-    }
-
-    private static witnessmark.desktop.form.Life life(LimitOn on) {
-        Life used = on.use().used();
+    private static witnessmark.desktop.form.Life life(MarkOn on, LimitUse use) {
+        Life used = use.used();
         if (!used.complete() && used.highest() == 0) {
             return witnessmark.desktop.form.Life.notKnown();
         }
-        return witnessmark.desktop.form.Life.of(used.highest(), 0, on.use().amount());
+        Expected expected = on.mark().expected();
+        return witnessmark.desktop.form.Life.of(used.highest(), expected == null ? 0 : expected.likely(), use.amount());
     }
 
     /** "12.87 h", "8 to 14 h" where told, "at least 3.2 h" where more may have been run. */
-    private String ran(LimitOn on) {
-        Life used = on.use().used();
+    private String ran(LimitUse use) {
+        Life used = use.used();
         Counter counter = used.counter();
         String shown = used.lowest() == used.highest()
                 ? amounts.amount(counter, used.total())
@@ -143,48 +72,92 @@ final class LimitWords {
         return used.complete() ? shown : measures.atLeast(shown);
     }
 
-    private String ranWords(LimitOn on) {
+    private String ranWords(LimitUse use) {
         return texts.get(
-                switch (on.use().used().counter()) {
+                switch (use.used().counter()) {
                     case RUNNING, DISTANCE -> "beforewego.ran.run";
                     case LOADED -> "beforewego.ran.loaded";
                     case HIGH_SPEED -> "beforewego.ran.highSpeed";
+                    case AGE -> "beforewego.ran.old";
                     default -> "beforewego.ran.counted";
                 },
-                ran(on));
+                ran(use));
     }
 
-    private String limitAmount(Limit limit) {
-        return amounts.range(limit.counter(), limit.amount(), limit.amount());
+    /** The limit as it is written down: an age in months. */
+    private String limitAmount(LimitUse use) {
+        Limit limit = use.limit().fact();
+        return limit.counter() == Counter.AGE
+                ? texts.get("beforewego.months", limit.amount())
+                : amounts.range(limit.counter(), limit.amount(), limit.amount());
     }
 
-    private String left(LimitOn on) {
-        Counter counter = on.limit().counter();
-        Life used = on.use().used();
+    private String left(MarkOn on, LimitUse use) {
+        Counter counter = use.used().counter();
         return switch (on.state()) {
-            case HELD, OVER, RUN_ON, DUE ->
+            case HELD, OVER ->
                 texts.get(
                         on.perhapsOver() ? "beforewego.left.perhapsOver" : "beforewego.left.over",
-                        amounts.over(counter, -on.use().left()));
-            case WITHIN ->
-                used.lowest() == used.highest()
-                        ? amounts.toLimit(counter, on.use().left())
-                        : measures.atLeast(amounts.toLimit(counter, on.use().left()));
+                        amounts.over(counter, -use.left()));
+            case RUN_ON -> texts.get("beforewego.runOn", runOnTo(counter, use.runOn()));
+            case DUE -> due(counter, on.mark().runsOut());
+            case WITHIN -> within(counter, use);
             case NOT_KNOWN ->
-                used.highest() == 0
+                use.used().highest() == 0
                         ? texts.get("beforewego.left.notKnown", records.label(records.counter(counter)))
-                        : measures.atLeast(amounts.rough(counter, used.lowest()));
+                        : measures.atLeast(amounts.rough(counter, use.used().lowest()));
         };
     }
 
-    /** What falls due, when it was last done, and what is missing. */
-    private String due(LimitOn on) {
-        Life used = on.use().used();
+    private String runOnTo(Counter counter, @Nullable Entry<RunOn> runOn) {
+        return runOn == null ? "" : amounts.rough(counter, runOn.fact().upTo());
+    }
+
+    private String within(Counter counter, LimitUse use) {
+        return use.used().lowest() == use.used().highest()
+                ? amounts.toLimit(counter, use.left())
+                : measures.atLeast(amounts.toLimit(counter, use.left()));
+    }
+
+    /** "Race 2, Sun 26 Jul", "perhaps in Race 2, Sun 26 Jul", "1.6 h left after". */
+    private String due(Counter counter, @Nullable RunsOut out) {
+        if (out == null) {
+            return "";
+        }
+        if (out.after()) {
+            return counter == Counter.AGE || out.leftAfter() <= 0
+                    ? texts.get("beforewego.due.after")
+                    : texts.get("beforewego.due.leftAfter", amounts.rough(counter, out.leftAfter()));
+        }
+        if (out.planned() == null) {
+            return texts.get("beforewego.due.event", out.event().fact().name());
+        }
+        String run = texts.get(
+                "beforewego.due.run",
+                measures.weekday(out.planned().fact().day()),
+                out.planned().fact().name());
+        return out.sure() ? run : texts.get("beforewego.due.perhaps", run);
+    }
+
+    /** What falls due or what the coming event takes, when it was last done, and what is missing. */
+    private String beside(MarkOn on, LimitUse use) {
+        if (on.state() == MarkState.RUN_ON && use.runOn() != null) {
+            return texts.get(
+                    "beforewego.runOn.signed",
+                    measures.shortDate(use.runOn().fact().at().day()),
+                    use.runOn().fact().by());
+        }
+        Expected expected = on.mark().expected();
+        if (on.state() == MarkState.DUE && expected != null && expected.likely() > 0) {
+            return takes(expected);
+        }
+        Life used = use.used();
         List<String> said = new ArrayList<>();
-        said.add(on.limit().name());
-        Moment since = on.use().since();
+        said.add(use.limit().fact().name());
+        Moment since = use.since();
         if (used.atLeast()) {
-            said.add(texts.get("beforewego.missing.before"));
+            said.add(
+                    texts.get(used.counter() == Counter.AGE ? "beforewego.missing.made" : "beforewego.missing.before"));
         } else if (used.runsNotRead() > 0) {
             said.add(texts.get("beforewego.missing.runs", used.runsNotRead(), records.counter(used.counter())));
         } else if (since != null) {
@@ -193,11 +166,18 @@ final class LimitWords {
         return said.size() == 1 ? said.get(0) : texts.get("beforewego.comma", said.get(0), said.get(1));
     }
 
-    private String about(String first, String... more) {
-        String all = first;
-        for (String next : more) {
-            all = next.isEmpty() ? all : texts.get("beforewego.comma", all, next);
+    /** "2.2 h there (1.9 to 2.4), from 7 events". */
+    String takes(Expected expected) {
+        Counter counter = expected.counter();
+        String likely = amounts.rough(counter, expected.likely());
+        if (expected.runs() == 0) {
+            return texts.get(
+                    expected.basis() == Expected.Basis.TIMETABLE
+                            ? "beforewego.takes.timetable"
+                            : "beforewego.takes.usual",
+                    likely);
         }
-        return all;
+        return texts.get(
+                "beforewego.takes", likely, amounts.range(counter, expected.low(), expected.high()), expected.events());
     }
 }

@@ -2,6 +2,7 @@ package witnessmark.desktop.beforewego;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -13,6 +14,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.Life;
 import witnessmark.desktop.form.LifeStrip;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.SeamIcon;
@@ -23,45 +25,50 @@ import witnessmark.desktop.form.StateWords;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
 
-/** What stands nearest to its limit: the rows, the quiet line under them, and on asking every limit there is. */
+/**
+ * What must be done before the team goes, what comes due while it is there, what stands nearest; the quiet line under
+ * them, on asking every mark there is, and where it runs out run by run.
+ */
 final class NearestSheet {
     private static final String ROW = "[24!]12[0:0:,grow 38,fill]16[0:0:,grow 40,fill]20[0:0:,grow 36,fill]";
 
     private final Sheet sheet = new Sheet("fillx, aligny top, hidemode 3", "[0::,grow,fill]", "");
     private final Texts texts;
     private final StateWords states;
-    private final Consumer<LimitLine> open;
+    private final Consumer<MarkLine> open;
     private final JPanel rows = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
     private final JTextArea quiet = Lettering.paragraph("", Styles.FIELD_LABEL);
     private final JTextArea elsewhere = Lettering.paragraph("", Styles.NOTE);
     private final JButton toggle;
-    private final AllLimits all;
+    private final AllMarks all;
+    private final RunsOutSheet runsOut;
     private final JPanel foot;
     private final JPanel legend;
     private final JButton fitPart;
     private final JButton setLimit;
-    private List<LimitLine> shown = List.of();
+    private List<MarkLine> shown = List.of();
 
     /**
      * @param actions what leads on while nothing is fitted or limited yet
      * @param open told the row that is opened
      */
-    NearestSheet(SheetTools tools, BeginActions actions, Consumer<LimitLine> open) {
+    NearestSheet(SheetTools tools, BeginActions actions, Consumer<MarkLine> open) {
         this.texts = tools.texts();
         this.fitPart = Buttons.plain(Caption.of(texts.get("beforewego.nearest.fit")), actions.fitPart());
         this.setLimit = Buttons.plain(Caption.of(texts.get("beforewego.nearest.limit")), actions.setLimit());
         this.states = new StateWords(texts);
         this.open = open;
-        this.all = new AllLimits(tools, open);
+        this.all = new AllMarks(tools, open);
+        this.runsOut = new RunsOutSheet(texts);
         this.toggle = Buttons.link(Caption.of(texts.get("beforewego.showAll")), this::toggle);
         this.foot = foot();
         this.legend = legend();
         rows.setOpaque(false);
-        sheet.add(head(), "growx, wrap");
         sheet.add(rows, OpenRow.LIST + ", wrap");
         sheet.add(foot, "growx, gaptop 8, wrap");
         sheet.add(legend, "growx, gaptop 6, wrap");
         sheet.add(all, "growx, gaptop 10, wrap");
+        sheet.add(runsOut.component(), "growx, wrap");
         all.setVisible(false);
     }
 
@@ -70,25 +77,28 @@ final class NearestSheet {
     }
 
     void show(StandingLines lines) {
-        shown = lines.nearest();
+        shown = Stream.of(lines.must(), lines.due(), lines.nearest())
+                .flatMap(List::stream)
+                .toList();
         rows.removeAll();
-        for (LimitLine line : lines.nearest()) {
-            rows.add(new Hairline(), OpenRow.BETWEEN);
-            rows.add(row(line), "growx");
-        }
-        boolean nothingFitted = lines.all().isEmpty();
-        if (lines.nearest().isEmpty()) {
-            say(
-                    nothingFitted ? "beforewego.nearest.bare" : "beforewego.nearest.none",
-                    nothingFitted ? fitPart : setLimit);
-        }
-        rows.add(new Hairline(), OpenRow.BETWEEN);
+        section("beforewego.must", "beforewego.must.runsOut", lines.must());
         if (lines.more() > 0) {
             String more = texts.get("beforewego.nearest.more", lines.more());
             rows.add(Lettering.paragraph(more, SeamState.OVER.style()), "growx, gap 8 8 8 8");
         }
+        section("beforewego.due", "", lines.due());
+        section("beforewego.nearest", "beforewego.nearest.recorded", lines.nearest());
+        boolean nothingFitted = lines.all().isEmpty();
+        if (shown.isEmpty()) {
+            rows.add(heading("beforewego.nearest", ""), "growx");
+            say(
+                    nothingFitted ? "beforewego.nearest.bare" : "beforewego.nearest.none",
+                    nothingFitted ? fitPart : setLimit);
+            rows.add(new Hairline(), OpenRow.BETWEEN);
+        }
+        runsOut.show(lines.runsOut());
         foot.setVisible(!nothingFitted);
-        legend.setVisible(!lines.nearest().isEmpty());
+        legend.setVisible(!shown.isEmpty());
         say(quiet, lines.quiet());
         say(elsewhere, lines.elsewhere());
         elsewhere.setVisible(!lines.elsewhere().isEmpty());
@@ -112,7 +122,7 @@ final class NearestSheet {
         return toggle;
     }
 
-    AllLimits all() {
+    AllMarks all() {
         return all;
     }
 
@@ -128,20 +138,35 @@ final class NearestSheet {
         }
     }
 
-    private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", ROW));
+    /** A heading with its rows between lines; nothing at all when there are none. */
+    private void section(String heading, String beside, List<MarkLine> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        rows.add(heading(heading, beside), rows.getComponentCount() == 0 ? "growx" : "growx, gaptop 14");
+        for (MarkLine line : lines) {
+            rows.add(new Hairline(), OpenRow.BETWEEN);
+            rows.add(row(line), "growx");
+        }
+        rows.add(new Hairline(), OpenRow.BETWEEN);
+    }
+
+    private JPanel heading(String key, String beside) {
+        JPanel head =
+                new JPanel(new MigLayout("insets 0 " + OpenRow.BLEED + " 0 " + OpenRow.BLEED + ", gap 0, fillx", ROW));
         head.setOpaque(false);
-        head.add(Lettering.line(texts.get("beforewego.nearest"), Styles.SECTION), "span 3, growx, w 0:0:, gapbottom 6");
-        head.add(Lettering.cutLine(texts.get("beforewego.nearest.recorded"), Styles.NOTE), "w 0:0:");
+        head.add(Lettering.line(texts.get(key), Styles.SECTION), "span 3, growx, w 0:0:, gapbottom 6");
+        head.add(beside.isEmpty() ? new JLabel() : Lettering.cutLine(texts.get(beside), Styles.NOTE), "w 0:0:");
         return head;
     }
 
-    private OpenRow row(LimitLine line) {
+    private OpenRow row(MarkLine line) {
         String about = texts.get("beforewego.comma", states.of(line.state()), line.about());
         OpenRow row = new OpenRow(ROW, about, () -> open.accept(line));
         row.add(new JLabel(new SeamIcon(line.state())), "spany 2");
         row.say(line.title(), Styles.ROW_TITLE, "");
-        row.add(new LifeStrip(line.life(), line.state(), line.figures()), "wmax 188");
+        Life life = line.life();
+        row.add(life == null ? new JLabel() : new LifeStrip(life, line.state(), line.figures()), "wmax 188");
         row.say(line.left(), line.state().style(), "wrap");
         row.say(line.where(), Styles.NOTE, "");
         row.say(line.figures(), Styles.ECHO, "");
@@ -174,6 +199,7 @@ final class NearestSheet {
         legend.setOpaque(false);
         piece(legend, LegendIcon.bar(Palette.WITHIN), "beforewego.legend.ran");
         piece(legend, LegendIcon.bar(Palette.OVER_FILL), "beforewego.legend.over");
+        piece(legend, LegendIcon.bar(Palette.DUE_FILL), "beforewego.legend.adds");
         piece(legend, LegendIcon.seam(), "beforewego.legend.limit");
         return legend;
     }
@@ -189,7 +215,7 @@ final class NearestSheet {
     }
 
     /** The rows as shown, worst first. */
-    List<LimitLine> shown() {
+    List<MarkLine> shown() {
         return shown;
     }
 }

@@ -8,9 +8,12 @@ import witnessmark.logbook.standing.FirstSteps;
  *
  * @param day beside the title
  * @param board the next event
- * @param over how many parts going are over a recorded limit
- * @param nearest the rows, worst first
+ * @param calling how many marks ask for something before the team goes
+ * @param must those, worst first, as far as there is room
+ * @param due what comes due while the team is there
+ * @param nearest what stands nearest to its limit after these, when these are few
  * @param more how many more would be rows if there were room
+ * @param runsOut where it runs out, run by run
  * @param quiet how all parts going stand, in one sentence
  * @param elsewhere how the parts that are not going stand; empty when all are going
  * @param all every limit and every fitted part without one, worst first
@@ -21,16 +24,21 @@ import witnessmark.logbook.standing.FirstSteps;
 public record StandingLines(
         String day,
         Board board,
-        int over,
-        List<LimitLine> nearest,
+        int calling,
+        List<MarkLine> must,
+        List<MarkLine> due,
+        List<MarkLine> nearest,
         int more,
+        RunsOutLines runsOut,
         String quiet,
         String elsewhere,
-        List<LimitLine> all,
+        List<MarkLine> all,
         List<OutLine> lastOut,
         List<OutLine> moved,
         FirstSteps steps) {
     public StandingLines {
+        must = List.copyOf(must);
+        due = List.copyOf(due);
         nearest = List.copyOf(nearest);
         all = List.copyOf(all);
         lastOut = List.copyOf(lastOut);

@@ -18,6 +18,7 @@ import witnessmark.domain.Position;
  * @param position where the part sits, or null
  * @param canWreck its failure can wreck the engine: not known then weighs as much as over
  * @param runsOut where it runs out, or null when it lasts through the next event and one more like it, or nothing says
+ * @param expected what the next event is expected to take of the counter it is held against, or null
  */
 public record Mark(
         MarkState state,
@@ -27,7 +28,8 @@ public record Mark(
         @Nullable Id<Car> car,
         @Nullable Id<Position> position,
         boolean canWreck,
-        @Nullable RunsOut runsOut) {
+        @Nullable RunsOut runsOut,
+        @Nullable Expected expected) {
     /** What it weighs in an order of worst first: the less, the worse. */
     public int weight() {
         return (state == MarkState.NOT_KNOWN && canWreck ? MarkState.OVER : state).ordinal();

@@ -1,8 +1,11 @@
 package witnessmark.logbook.standing;
 
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -52,10 +55,10 @@ final class FittedParts {
         return in(otherEngines, otherCars);
     }
 
-    /** Those of the parts on which none of the limits falls, by their marks. */
-    List<PartWithoutLimit> withoutLimit(Set<Id<Part>> parts, List<LimitOn> limits) {
+    /** Those of the parts that nothing is held against, by their marks. */
+    List<PartWithoutLimit> withoutLimit(Set<Id<Part>> parts, List<MarkOn> marks) {
         Set<Id<Part>> rest = new HashSet<>(parts);
-        limits.forEach(limit -> rest.remove(limit.use().part()));
+        marks.forEach(mark -> rest.remove(mark.mark().part()));
         return rest.stream()
                 .map(this::plain)
                 .sorted(Comparator.comparing(PartWithoutLimit::mark))
@@ -79,29 +82,26 @@ final class FittedParts {
                 ledger.life(part, Counter.RUNNING));
     }
 
-    /** Counts each part once, at the worst of its limits. */
-    PartCount count(Set<Id<Part>> parts, List<LimitOn> limits) {
-        Set<Id<Part>> over = having(limits, MarkState.OVER);
-        Set<Id<Part>> notKnown = having(limits, MarkState.NOT_KNOWN);
-        notKnown.removeAll(over);
-        Set<Id<Part>> inside = having(limits, MarkState.WITHIN);
-        inside.removeAll(over);
-        inside.removeAll(notKnown);
-        Set<Id<Part>> rest = new HashSet<>(parts);
-        rest.removeAll(over);
-        rest.removeAll(notKnown);
-        rest.removeAll(inside);
-        return new PartCount(over.size(), notKnown.size(), inside.size(), rest.size());
-    }
-
-    private static Set<Id<Part>> having(List<LimitOn> limits, MarkState state) {
-        Set<Id<Part>> parts = new HashSet<>();
-        for (LimitOn limit : limits) {
-            Id<Part> part = limit.use().part();
-            if (part != null && limit.state() == state) {
-                parts.add(part);
+    /** Counts each part once, where it stands worst. */
+    PartCount count(Set<Id<Part>> parts, List<MarkOn> marks) {
+        Map<Id<Part>, MarkState> worst = new HashMap<>();
+        for (MarkOn mark : marks) {
+            Id<Part> part = mark.mark().part();
+            if (part != null) {
+                worst.merge(part, mark.state(), (one, other) -> one.compareTo(other) < 0 ? one : other);
             }
         }
-        return parts;
+        Map<MarkState, Integer> counts = new EnumMap<>(MarkState.class);
+        worst.values().forEach(state -> counts.merge(state, 1, Integer::sum));
+        Set<Id<Part>> rest = new HashSet<>(parts);
+        rest.removeAll(worst.keySet());
+        return new PartCount(
+                counts.getOrDefault(MarkState.HELD, 0),
+                counts.getOrDefault(MarkState.OVER, 0),
+                counts.getOrDefault(MarkState.RUN_ON, 0),
+                counts.getOrDefault(MarkState.DUE, 0),
+                counts.getOrDefault(MarkState.NOT_KNOWN, 0),
+                counts.getOrDefault(MarkState.WITHIN, 0),
+                rest.size());
     }
 }

@@ -1,6 +1,7 @@
 package witnessmark.logbook.standing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,9 +14,10 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
+import witnessmark.domain.PlannedRun;
 import witnessmark.ledger.LifeLedger;
-import witnessmark.ledger.Limits;
-import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.Marks;
+import witnessmark.ledger.result.Mark;
 import witnessmark.logbook.View;
 import witnessmark.quantity.Moment;
 
@@ -40,16 +42,15 @@ public final class SeeStanding {
 
     private Standing standing() {
         NextEvent next = new Calendar(facts, view.day()).next().orElse(null);
-        Limits limits = new Limits(ledger);
         Set<Id<Car>> cars = carsGoing(next);
         Set<Id<Engine>> engines = enginesGoing(cars, next);
-        List<LimitOn> going = new ArrayList<>();
-        List<LimitOn> elsewhere = new ArrayList<>();
-        for (LimitUse use : limits.nearest()) {
-            boolean goes = use.engine() != null
-                    ? engines.contains(use.engine())
-                    : use.car() != null && cars.contains(use.car());
-            (goes ? going : elsewhere).add(on(use));
+        List<MarkOn> going = new ArrayList<>();
+        List<MarkOn> elsewhere = new ArrayList<>();
+        for (Mark mark : new Marks(ledger).all()) {
+            boolean goes = mark.engine() != null
+                    ? engines.contains(mark.engine())
+                    : mark.car() != null && cars.contains(mark.car());
+            (goes ? going : elsewhere).add(on(mark));
         }
         Outings outings = new Outings(facts, ledger);
         FittedParts parts = new FittedParts(facts, ledger, now);
@@ -60,6 +61,11 @@ public final class SeeStanding {
         return new Standing(
                 view.day(),
                 next,
+                next == null ? List.of() : timetable(next),
+                cars.stream()
+                        .map(car -> facts.of(Car.class).get(car).name())
+                        .sorted()
+                        .toList(),
                 going,
                 elsewhere,
                 withoutLimit,
@@ -109,18 +115,24 @@ public final class SeeStanding {
         return facts.of(EventEntry.class).where(entry -> entry.event().equals(next.id()));
     }
 
-    private LimitOn on(LimitUse use) {
-        Part part = use.part() == null ? null : facts.of(Part.class).get(use.part());
-        PartDesign design = part == null ? null : facts.of(PartDesign.class).get(part.design());
-        return new LimitOn(
-                use,
+    private List<Entry<PlannedRun>> timetable(NextEvent next) {
+        return facts.of(PlannedRun.class).where(planned -> planned.event().equals(next.id())).stream()
+                .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
+                .toList();
+    }
+
+    private MarkOn on(Mark mark) {
+        Part part = mark.part() == null ? null : facts.of(Part.class).get(mark.part());
+        return new MarkOn(
+                mark,
                 part == null ? null : part.mark(),
-                design == null ? null : design.kind(),
-                design != null && design.canWreck(),
-                use.engine() == null
+                part == null
                         ? null
-                        : facts.of(Engine.class).get(use.engine()).number(),
-                use.car() == null ? null : facts.of(Car.class).get(use.car()).name());
+                        : facts.of(PartDesign.class).get(part.design()).kind(),
+                mark.engine() == null
+                        ? null
+                        : facts.of(Engine.class).get(mark.engine()).number(),
+                mark.car() == null ? null : facts.of(Car.class).get(mark.car()).name());
     }
 
     private FirstSteps steps(Outings outings) {

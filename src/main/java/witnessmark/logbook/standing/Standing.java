@@ -3,16 +3,22 @@ package witnessmark.logbook.standing;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.PlannedRun;
 
 /**
- * How the team stands on a day, from what is written down and nothing else. Limits are taken as recorded; no rule adds
- * running that has not been run.
+ * How the team stands on a day, from what is written down, and what is to come by the timetables and the team's own
+ * record.
  *
  * @param day the day it is seen as of
  * @param next the event that runs or comes next, or null when none is written down
- * @param going limits on the cars and engines going to it, worst first; on every engine in a car when nothing is entered
- * @param elsewhere limits on all other engines and cars, worst first
+ * @param timetable the runs of that event, in order
+ * @param cars the names of the cars going
+ * @param going marks of the cars and engines going to it, worst first; of every engine in a car when nothing is entered
+ * @param elsewhere marks of all other engines and cars, worst first
  * @param withoutLimit every fitted part without a recorded limit, those going first
+ * @param timetable the runs of that event, in order
+ * @param cars the names of the cars going
  * @param goingParts how the parts going stand, counted
  * @param elsewhereParts how all other fitted parts stand, counted
  * @param lastOut the last run of each car that ran, the latest first
@@ -22,8 +28,10 @@ import org.jspecify.annotations.Nullable;
 public record Standing(
         LocalDate day,
         @Nullable NextEvent next,
-        List<LimitOn> going,
-        List<LimitOn> elsewhere,
+        List<Entry<PlannedRun>> timetable,
+        List<String> cars,
+        List<MarkOn> going,
+        List<MarkOn> elsewhere,
         List<PartWithoutLimit> withoutLimit,
         PartCount goingParts,
         PartCount elsewhereParts,
@@ -31,6 +39,8 @@ public record Standing(
         List<LifeMoved> moved,
         FirstSteps steps) {
     public Standing {
+        timetable = List.copyOf(timetable);
+        cars = List.copyOf(cars);
         going = List.copyOf(going);
         elsewhere = List.copyOf(elsewhere);
         withoutLimit = List.copyOf(withoutLimit);

@@ -14,13 +14,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Facts;
 import witnessmark.domain.PriorKind;
-import witnessmark.logbook.standing.LimitOn;
+import witnessmark.ledger.result.MarkState;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.Standing;
 import witnessmark.wording.Measures;
@@ -43,8 +43,8 @@ class BeforeWeGoModelTest {
     }
 
     @Test
-    void the_springs_of_k03_stand_first_with_their_figures() {
-        LimitLine first = lines(Views.DAY).nearest().get(0);
+    void the_springs_of_k03_are_told_with_their_figures() {
+        MarkLine first = lines(Views.DAY).must().get(1);
         assertThat(first.state()).isEqualTo(SeamState.OVER);
         assertThat(first.title()).isEqualTo("Valve springs VS-03");
         assertThat(first.where()).isEqualTo("Engine K03, car 41");
@@ -56,7 +56,7 @@ class BeforeWeGoModelTest {
 
     @Test
     void the_row_says_all_of_itself_to_a_screen_reader() {
-        LimitLine first = lines(Views.DAY).nearest().get(0);
+        MarkLine first = lines(Views.DAY).must().get(1);
         assertThat(first.about()).contains(first.title(), first.where(), first.figures(), first.left(), first.due());
     }
 
@@ -70,7 +70,7 @@ class BeforeWeGoModelTest {
 
     @Test
     void what_nobody_counted_says_what_is_missing_and_shows_no_figure_for_it() {
-        LimitLine clutch = line("CL-21");
+        MarkLine clutch = line("CL-21");
         assertThat(clutch.state()).isEqualTo(SeamState.NOT_KNOWN);
         assertThat(clutch.left()).isEqualTo("Race starts not known");
         assertThat(clutch.dueWords()).contains("1 run does not say race starts");
@@ -79,14 +79,14 @@ class BeforeWeGoModelTest {
 
     @Test
     void a_life_somebody_told_of_is_a_range_and_what_is_left_is_a_least() {
-        LimitLine pump = line("OP-21");
+        MarkLine pump = line("OP-21");
         assertThat(pump.ran()).contains(" to ");
         assertThat(pump.left()).startsWith("at least ");
     }
 
     @Test
     void a_part_without_a_limit_says_so() {
-        LimitLine head = line("HD-03");
+        MarkLine head = line("HD-03");
         assertThat(head.state()).isEqualTo(SeamState.NOT_KNOWN);
         assertThat(head.left()).isEqualTo("No limit recorded");
         assertThat(head.life().isKnown()).isFalse();
@@ -96,8 +96,8 @@ class BeforeWeGoModelTest {
     @Test
     void the_board_names_the_next_event_and_what_it_takes() {
         Board board = lines(Views.DAY).board();
-        assertThat(board.sentence()).isEqualTo("Round 6, Thornacre");
-        assertThat(board.under()).isEqualTo("Truck leaves Fri 24 Jul, 06:00.");
+        assertThat(board.sentence()).isEqualTo("3 jobs before we load");
+        assertThat(board.under()).isEqualTo("Truck leaves Fri 24 Jul, 06:00. Round 6, Thornacre.");
         assertThat(board.figures())
                 .extracting(BoardLine.Figure::value, BoardLine.Figure::words)
                 .containsExactly(tuple("16", "days"), tuple("2", "cars"), tuple("10", "runs planned"));
@@ -106,8 +106,8 @@ class BeforeWeGoModelTest {
     @Test
     void during_an_event_the_board_counts_the_runs_that_are_left() {
         Board board = lines(LocalDate.of(2026, 7, 4)).board();
-        assertThat(board.sentence()).isEqualTo("Round 5, Pellow Ridge");
-        assertThat(board.under()).isEqualTo("Running from Sat 4 Jul 2026 to Sun 5 Jul 2026.");
+        assertThat(board.sentence()).isEqualTo("1 job before the next run");
+        assertThat(board.under()).isEqualTo("Running from Sat 4 Jul 2026 to Sun 5 Jul 2026. Round 5, Pellow Ridge.");
         assertThat(board.figures())
                 .extracting(BoardLine.Figure::value, BoardLine.Figure::words)
                 .containsExactly(tuple("2", "cars"), tuple("4", "runs to go"));
@@ -122,13 +122,14 @@ class BeforeWeGoModelTest {
                 .extracting(BoardLine.Figure::value, BoardLine.Figure::words)
                 .containsExactly(tuple("16", "days"), tuple("no", "car entered"), tuple("5", "runs each"));
         assertThat(board.under())
-                .isEqualTo("Truck leaves Fri 24 Jul, 06:00. All cars count as going. Enter cars by season folder.");
+                .startsWith("Truck leaves Fri 24 Jul, 06:00.")
+                .contains("All cars count as going. Enter cars by season folder.");
     }
 
     @Test
     void what_goes_without_entries_is_every_engine_in_a_car_as_the_board_says() {
         Standing standing = SeeStanding.of(Views.of(Views.withoutEntries(sample), Views.DAY));
-        assertThat(standing.going().stream().map(LimitOn::engine).filter(Objects::nonNull))
+        assertThat(standing.going().stream().map(MarkOn::engine).filter(Objects::nonNull))
                 .contains("K03", "K06", "K21")
                 .doesNotContain("K05", "K22");
     }
@@ -136,7 +137,7 @@ class BeforeWeGoModelTest {
     @Test
     void the_truck_that_has_left_is_not_announced_again() {
         Board board = lines(LocalDate.of(2026, 7, 3)).board();
-        assertThat(board.under()).isEqualTo("Truck leaves Fri 3 Jul, 06:00.");
+        assertThat(board.under()).startsWith("Truck leaves Fri 3 Jul, 06:00.");
         assertThat(board.figures().get(0)).isEqualTo(new BoardLine.Figure("0", "days"));
     }
 
@@ -145,7 +146,9 @@ class BeforeWeGoModelTest {
         StandingLines lines = lines(LocalDate.of(2027, 1, 1));
         assertThat(lines.board().sentence()).isEqualTo("No event after today");
         assertThat(lines.board().figures()).isEmpty();
-        assertThat(lines.nearest()).isNotEmpty();
+        assertThat(lines.due()).isEmpty();
+        assertThat(lines.runsOut().any()).isFalse();
+        assertThat(lines.must()).isNotEmpty();
     }
 
     @Test
@@ -194,10 +197,12 @@ class BeforeWeGoModelTest {
     @Test
     void of_very_many_over_the_worst_are_rows_and_the_others_are_counted() {
         Standing one = SeeStanding.of(Views.of(sample, Views.DAY));
-        List<LimitOn> many = Collections.nCopies(1000, one.going().get(0));
+        List<MarkOn> many = Collections.nCopies(1000, one.going().get(0));
         StandingLines lines = MODEL.lines(new Standing(
                 one.day(),
                 one.next(),
+                one.timetable(),
+                one.cars(),
                 many,
                 one.elsewhere(),
                 one.withoutLimit(),
@@ -206,45 +211,79 @@ class BeforeWeGoModelTest {
                 one.lastOut(),
                 one.moved(),
                 one.steps()));
-        assertThat(lines.nearest()).hasSizeLessThan(50);
-        assertThat(lines.nearest().size() + lines.more()).isEqualTo(1000);
+        assertThat(lines.must()).hasSizeLessThan(50);
+        assertThat(lines.must().size() + lines.more()).isEqualTo(1000);
+        assertThat(lines.calling()).isEqualTo(1000);
     }
 
     @ParameterizedTest(name = "as of {0}")
     @ValueSource(strings = {"2026-02-20", "2026-03-22", "2026-05-04", "2026-06-01", "2026-06-14", "2026-07-08"})
-    void every_over_is_a_row_and_the_rows_are_in_the_order_of_all(LocalDate day) {
+    void everything_that_calls_is_a_row_and_the_rows_are_in_the_order_of_all(LocalDate day) {
         StandingLines lines = lines(day);
-        List<String> all = lines.all().stream().map(LimitLine::id).toList();
-        List<Integer> places =
-                lines.nearest().stream().map(row -> all.indexOf(row.id())).toList();
-        assertThat(places).isSorted().doesNotContain(-1);
+        List<String> all = lines.all().stream().map(MarkLine::id).toList();
+        for (List<MarkLine> section : List.of(lines.must(), lines.due(), lines.nearest())) {
+            List<Integer> places =
+                    section.stream().map(row -> all.indexOf(row.id())).toList();
+            assertThat(places).isSorted().doesNotContain(-1);
+        }
         long over = SeeStanding.of(Views.of(sample, day)).going().stream()
-                .filter(on -> LimitWords.state(on.state()) == SeamState.OVER)
+                .filter(on -> on.state() == MarkState.OVER || on.state() == MarkState.HELD)
                 .count();
-        assertThat(lines.nearest())
-                .filteredOn(row -> row.state() == SeamState.OVER)
+        assertThat(lines.must())
+                .filteredOn(row -> row.state() == SeamState.OVER || row.state() == SeamState.HELD)
                 .hasSize((int) over);
         assertThat(new HashSet<>(all)).hasSameSizeAs(all);
     }
 
-    /** No rules yet: nothing is due, held or run on. */
-    @ParameterizedTest(name = "as of {0}")
-    @ValueSource(strings = {"2026-03-22", "2026-06-14", "2026-07-08"})
-    void only_the_three_states_that_need_no_rule_are_shown(LocalDate day) {
-        assertThat(lines(day).all())
-                .extracting(LimitLine::state)
-                .containsOnly(SeamState.OVER, SeamState.NOT_KNOWN, SeamState.WITHIN);
+    @Test
+    void the_quiet_line_counts_parts() {
+        StandingLines lines = lines(Views.DAY);
+        assertThat(lines.calling()).isEqualTo(3);
+        assertThat(lines.quiet())
+                .matches("\\d+ parts inside recorded limits; 0 not known; \\d+ without a recorded limit");
+        assertThat(lines.elsewhere()).startsWith("Not going: nothing over a limit;");
     }
 
-    @ParameterizedTest(name = "{0} over, {1} not known")
-    @CsvSource({"1, 0"})
-    void the_quiet_line_counts_parts(int over, int notKnown) {
+    /** The crew's three worries of that evening, and the fourth of the printed table: how far the shells are. */
+    @Test
+    void on_the_evening_of_8_july_the_rows_say_what_holds_what_is_over_and_what_comes_due() {
         StandingLines lines = lines(Views.DAY);
-        assertThat(lines.over()).isEqualTo(over);
-        assertThat(lines.quiet())
-                .matches(
-                        "\\d+ parts inside recorded limits; " + notKnown + " not known; \\d+ without a recorded limit");
-        assertThat(lines.elsewhere()).startsWith("Not going: nothing over a limit; 2 not known");
+        assertThat(lines.must())
+                .extracting(MarkLine::title, MarkLine::state, MarkLine::left, MarkLine::figures)
+                .containsExactly(
+                        tuple("Rods RS-03", SeamState.HELD, "Held, not signed clear", "9\u2009340 rpm on 3 May"),
+                        tuple(
+                                "Valve springs VS-03",
+                                SeamState.OVER,
+                                "0.9 h over now",
+                                "12.87 h run, limit 12 h (builder)"),
+                        tuple(
+                                "Valve springs VS-03",
+                                SeamState.OVER,
+                                "9 % down, limit 8 %",
+                                "exhaust 3B, 266 N on 7 Jul, was 291 N"));
+        assertThat(lines.due())
+                .filteredOn(row -> row.title().equals("Big-end shells BE-06"))
+                .singleElement()
+                .satisfies(row -> {
+                    assertThat(row.left()).isEqualTo("1.7 h left after");
+                    assertThat(row.figures()).isEqualTo("6.11 h run, look at 10 h (builder)");
+                    assertThat(row.dueWords()).startsWith("2.2 h there (");
+                });
+    }
+
+    @Test
+    void what_calls_stands_under_the_first_run_and_what_lasts_the_event_under_the_last() {
+        RunsOutLines runsOut = lines(Views.DAY).runsOut();
+        assertThat(runsOut.runs()).hasSize(5);
+        assertThat(runsOut.runs().get(0)).startsWith("Sat, ");
+        assertThat(runsOut.cars()).extracting(RunsOutLines.Row::car).containsExactly("Car 41", "Car 57");
+        assertThat(runsOut.cars().get(0).cells().get(0))
+                .extracting(RunsOutLines.Cell::words)
+                .contains("rods, held", "valve springs, already over");
+        assertThat(runsOut.cars().get(1).cells().get(4))
+                .extracting(RunsOutLines.Cell::words)
+                .contains("big-end shells, within one event after");
     }
 
     @Test
@@ -260,7 +299,7 @@ class BeforeWeGoModelTest {
         return MODEL.lines(SeeStanding.of(Views.of(sample, day)));
     }
 
-    private static LimitLine line(String mark) {
+    private static MarkLine line(String mark) {
         return lines(Views.DAY).all().stream()
                 .filter(row -> row.title().endsWith(" " + mark))
                 .findFirst()

@@ -136,13 +136,13 @@ class BeforeWeGoPlaceTest {
         BeforeWeGoPlace place = place(() -> Views.of(sample, Views.DAY));
         ShellPane pane = shell(Looks.light(), place);
         OpenRow first = (OpenRow) place.firstFocus();
-        assertThat(first.getAccessibleContext().getAccessibleName()).startsWith("Over, Valve springs VS-03");
+        assertThat(first.getAccessibleContext().getAccessibleName()).startsWith("Held, Rods RS-03");
         String[] asked = new String[1];
         first.addActionListener(e -> asked[0] = "opened");
         Ui.press(first, Keys.plain(KeyEvent.VK_ENTER));
         assertThat(asked[0]).isEqualTo("opened");
         assertThat(pane.current()).contains(Visit.to(PlaceId.BEFORE_WE_GO));
-        String springs = sample.of(Part.class).named("VS-03").orElseThrow().id().text();
+        String springs = sample.of(Part.class).named("RS-03").orElseThrow().id().text();
         assertThat(place.panel().nearest().shown().get(0).record()).isEqualTo(springs);
     }
 
@@ -150,7 +150,7 @@ class BeforeWeGoPlaceTest {
     void show_them_lists_every_limit_and_hides_it_again() {
         BeforeWeGoPlace place = place(() -> Views.of(sample, Views.DAY));
         shown(place);
-        AllLimits all = place.panel().nearest().all();
+        AllMarks all = place.panel().nearest().all();
         assertThat(all.isVisible()).isFalse();
         place.panel().nearest().toggleButton().doClick();
         assertThat(all.isVisible()).isTrue();

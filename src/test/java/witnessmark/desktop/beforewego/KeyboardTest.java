@@ -54,8 +54,9 @@ class KeyboardTest {
             frame.setVisible(true);
             List<String> names = TabWalk.namesFrom(place.firstFocus());
             assertThat(names).doesNotHaveDuplicates();
-            assertThat(names.get(0)).startsWith("Over, Valve springs VS-03");
-            assertThat(names.subList(1, 6)).allMatch(name -> name.startsWith("Within, "));
+            assertThat(names.get(0)).startsWith("Held, Rods RS-03");
+            assertThat(names.subList(1, 3)).allMatch(name -> name.startsWith("Over, "));
+            assertThat(names.subList(3, 6)).allMatch(name -> name.startsWith("Due, "));
             assertThat(names.subList(6, 12))
                     .satisfiesExactly(
                             name -> assertThat(name).isEqualTo("Show them"),

@@ -152,7 +152,7 @@ class LogARunByKeyboardTest {
         keys.press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
         keys.press(KeyEvent.VK_ENTER, InputEvent.ALT_DOWN_MASK);
 
-        assertThat(((JTextComponent) Typist.owner()).getText()).isEqualTo("80 min");
+        assertThat(((JTextComponent) Typist.owner()).getText()).isEqualTo("80");
     }
 
     @Test

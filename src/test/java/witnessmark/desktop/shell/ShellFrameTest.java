@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.SecondaryLoop;
+import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
 import java.util.HashSet;
 import java.util.List;
@@ -12,6 +14,7 @@ import java.util.Locale;
 import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -95,15 +98,32 @@ class ShellFrameTest {
         ShellFrame first = frame();
         first.open(PlaceId.BEFORE_WE_GO);
         desk.go(PlaceId.ENGINES);
-        first.setBounds(40, 30, 1000, 640);
+        Rectangle moved = new Rectangle(40, 30, 1000, 640);
+        first.setBounds(moved);
+        awaitBounds(first, moved);
         first.keepState();
         first.dispose();
         desk = new Desk();
         ShellFrame second = frame();
         second.open(PlaceId.BEFORE_WE_GO);
-        assertThat(second.getBounds()).isEqualTo(new Rectangle(40, 30, 1000, 640));
+        awaitBounds(second, moved);
+        assertThat(second.getBounds()).isEqualTo(moved);
         assertThat(second.pane().current()).contains(Visit.to(PlaceId.ENGINES));
         second.dispose();
+    }
+
+    /** The system places a window in its own time, and says where it stands after it was asked to stand elsewhere. */
+    private static void awaitBounds(ShellFrame frame, Rectangle wanted) {
+        SecondaryLoop loop = Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
+        int[] left = {50};
+        Timer look = new Timer(100, e -> {
+            if (frame.getBounds().equals(wanted) || left[0]-- == 0) {
+                loop.exit();
+            }
+        });
+        look.start();
+        loop.enter();
+        look.stop();
     }
 
     @Test

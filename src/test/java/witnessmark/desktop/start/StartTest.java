@@ -93,7 +93,7 @@ class StartTest {
         window.perform("new");
         Ui.press((JComponent) window.start.place().component().getComponent(0), Keys.plain(KeyEvent.VK_ESCAPE));
         window.settle();
-        assertThat(window.said()).contains("Nearest to its limit").doesNotContain("Three answers");
+        assertThat(window.said()).contains("Must be done before we go").doesNotContain("Three answers");
     }
 
     @Test
@@ -133,7 +133,7 @@ class StartTest {
         assertThat(window.logbook.logbook().facts().of(Run.class).size()).isEqualTo((int) before);
         window.press("Take the good rows");
         assertThat(window.logbook.logbook().facts().of(Run.class).size()).isEqualTo((int) before + 1);
-        assertThat(window.said()).contains("1 row taken from spoiled.", "Nearest to its limit");
+        assertThat(window.said()).contains("1 row taken from spoiled.", "Must be done before we go");
         assertThat(window.logbook.logbook().history())
                 .last()
                 .satisfies(amendment ->
@@ -179,7 +179,7 @@ class StartTest {
         window.perform("import");
         window.press("Leave it");
         assertThat(window.logbook.logbook().facts().revision()).isEqualTo(revision);
-        assertThat(window.said()).contains("Nearest to its limit");
+        assertThat(window.said()).contains("Must be done before we go");
     }
 
     @Test

@@ -36,7 +36,7 @@ class EachFieldByItselfTest {
         return problem == null ? null : problem.kind();
     }
 
-    @ParameterizedTest(name = "{0}")
+    @ParameterizedTest(name = "the date ''{0}''")
     @ValueSource(strings = {"32 Jul", "soon", ""})
     void a_date_that_cannot_be_read_is_not_the_cars_fault(String date) {
         RunReading read = sheet.read(typed(RunField.DATE, date));

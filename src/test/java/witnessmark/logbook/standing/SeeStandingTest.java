@@ -45,7 +45,7 @@ class SeeStandingTest {
 
     @Test
     void on_the_evening_of_8_july_the_springs_of_k03_are_past_the_builders_limit() {
-        LimitOn springs = on(SeeStanding.of(desk.view()), "VS-03");
+        MarkOn springs = on(SeeStanding.of(desk.view()), "VS-03");
         assertThat(springs.state()).isEqualTo(MarkState.OVER);
         assertThat(new RunningTime(springs.use().used().total()).hours(2)).isEqualByComparingTo("12.87");
         assertThat(new RunningTime(-springs.use().left()).hours(1)).isEqualByComparingTo("0.9");
@@ -58,8 +58,9 @@ class SeeStandingTest {
     @Test
     void in_june_the_same_springs_had_run_10_65_of_12_hours() {
         desk.lookAsOf(LocalDate.of(2026, 6, 14));
-        LimitOn springs = on(SeeStanding.of(desk.view()), "VS-03");
-        assertThat(springs.state()).isEqualTo(MarkState.WITHIN);
+        MarkOn springs = on(SeeStanding.of(desk.view()), "VS-03");
+        assertThat(springs.state()).isEqualTo(MarkState.DUE);
+        assertThat(springs.runsOut().event().fact().name()).isEqualTo("Round 5, Pellow Ridge");
         assertThat(new RunningTime(springs.use().used().total()).hours(2)).isEqualByComparingTo("10.65");
     }
 
@@ -140,7 +141,7 @@ class SeeStandingTest {
                 .allSatisfy(on -> assertThat(on.car()).isIn("41", "57"));
         assertThat(standing.elsewhere())
                 .isNotEmpty()
-                .allSatisfy(on -> assertThat(on.engine()).isIn("K21", "K22"));
+                .allSatisfy(on -> assertThat(on.engine()).isIn("K05", "K21", "K22"));
     }
 
     @ParameterizedTest(name = "as of {0}")
@@ -148,17 +149,22 @@ class SeeStandingTest {
     void every_part_going_is_counted_once_and_at_its_worst(LocalDate day) {
         desk.lookAsOf(day);
         Standing standing = SeeStanding.of(desk.view());
+        Set<String> held = new HashSet<>();
         Set<String> over = new HashSet<>();
         Set<String> seen = new HashSet<>();
-        for (LimitOn on : standing.going()) {
-            if (on.mark() != null) {
-                seen.add(on.mark());
-                if (on.state() == MarkState.OVER) {
-                    over.add(on.mark());
+        for (MarkOn on : standing.going()) {
+            if (on.serial() != null) {
+                seen.add(on.serial());
+                if (on.state() == MarkState.HELD) {
+                    held.add(on.serial());
+                } else if (on.state() == MarkState.OVER) {
+                    over.add(on.serial());
                 }
             }
         }
+        over.removeAll(held);
         PartCount count = standing.goingParts();
+        assertThat(count.held()).isEqualTo(held.size());
         assertThat(count.over()).isEqualTo(over.size());
         assertThat(count.all() - count.noLimit()).isEqualTo(seen.size());
         assertThat(count.noLimit() + standing.elsewhereParts().noLimit())
@@ -177,7 +183,7 @@ class SeeStandingTest {
 
     @Test
     void a_customers_clutch_whose_starts_nobody_counted_is_not_known() {
-        LimitOn clutch = on(SeeStanding.of(desk.view()), "CL-21");
+        MarkOn clutch = on(SeeStanding.of(desk.view()), "CL-21");
         assertThat(clutch.state()).isEqualTo(MarkState.NOT_KNOWN);
         assertThat(clutch.use().used().complete()).isFalse();
     }
@@ -192,14 +198,14 @@ class SeeStandingTest {
         assertThat(standing.steps().left()).isTrue();
         assertThat(standing.next()).isNull();
         assertThat(standing.going()).isEmpty();
-        assertThat(standing.goingParts()).isEqualTo(new PartCount(0, 0, 0, 0));
+        assertThat(standing.goingParts()).isEqualTo(new PartCount(0, 0, 0, 0, 0, 0, 0));
         assertThat(standing.lastOut()).isEmpty();
         assertThat(standing.moved()).isEmpty();
     }
 
-    private static LimitOn on(Standing standing, String mark) {
+    private static MarkOn on(Standing standing, String mark) {
         return java.util.stream.Stream.concat(standing.going().stream(), standing.elsewhere().stream())
-                .filter(on -> mark.equals(on.mark()))
+                .filter(on -> mark.equals(on.serial()))
                 .findFirst()
                 .orElseThrow();
     }

@@ -12,12 +12,12 @@ import witnessmark.desktop.form.StateWords;
 import witnessmark.wording.Texts;
 
 /** Every recorded limit, and every fitted part without one, as a table. */
-final class AllLimits extends JPanel {
+final class AllMarks extends JPanel {
     private static final int HIGH = 340;
 
-    private final SheetTable<LimitLine> table;
+    private final SheetTable<MarkLine> table;
 
-    AllLimits(SheetTools tools, Consumer<LimitLine> open) {
+    AllMarks(SheetTools tools, Consumer<MarkLine> open) {
         super(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[fill]"));
         setOpaque(false);
         Texts texts = tools.texts();
@@ -25,34 +25,32 @@ final class AllLimits extends JPanel {
         table = new SheetTable<>(
                 texts.get("beforewego.all"),
                 List.of(
-                        Column.<LimitLine>mark(texts.get("beforewego.all.mark"), LimitLine::state, states::of)
+                        Column.<MarkLine>mark(texts.get("beforewego.all.mark"), MarkLine::state, states::of)
                                 .wide(50),
-                        Column.<LimitLine>text(texts.get("beforewego.all.part"), LimitLine::title)
+                        Column.<MarkLine>text(texts.get("beforewego.all.part"), MarkLine::title)
                                 .strong()
                                 .wide(150)
                                 .grow(),
-                        Column.<LimitLine>text(texts.get("beforewego.all.where"), LimitLine::place)
+                        Column.<MarkLine>text(texts.get("beforewego.all.where"), MarkLine::place)
                                 .wide(96),
-                        Column.<LimitLine>text(texts.get("beforewego.all.due"), LimitLine::due)
+                        Column.<MarkLine>text(texts.get("beforewego.all.due"), MarkLine::due)
                                 .wide(130)
                                 .grow(),
-                        Column.<LimitLine, Double>figure(
-                                        texts.get("beforewego.all.ran"), LimitLine::ran, LimitLine::share)
+                        Column.<MarkLine, Double>figure(texts.get("beforewego.all.ran"), MarkLine::ran, MarkLine::share)
                                 .wide(112),
-                        Column.<LimitLine, Double>figure(
-                                        texts.get("beforewego.all.limit"), LimitLine::limit, LimitLine::share)
+                        Column.<MarkLine, Double>figure(
+                                        texts.get("beforewego.all.limit"), MarkLine::limit, MarkLine::share)
                                 .wide(100),
-                        Column.<LimitLine, Double>text(
-                                        texts.get("beforewego.all.left"), LimitLine::left, LimitLine::share)
-                                .inked(LimitLine::state)
+                        Column.<MarkLine, Double>text(texts.get("beforewego.all.left"), MarkLine::left, MarkLine::share)
+                                .inked(MarkLine::state)
                                 .wide(156)),
-                LimitLine::id);
-        table.with(tools, "beforewego.limits");
+                MarkLine::id);
+        table.with(tools, "beforewego.marks");
         table.onOpen(open);
         add(table, "growx, h " + HIGH + "!");
     }
 
-    void show(List<LimitLine> lines) {
+    void show(List<MarkLine> lines) {
         table.show(lines);
     }
 
@@ -63,7 +61,7 @@ final class AllLimits extends JPanel {
         table.table().requestFocusInWindow();
     }
 
-    SheetTable<LimitLine> table() {
+    SheetTable<MarkLine> table() {
         return table;
     }
 

@@ -5,14 +5,14 @@ import witnessmark.desktop.form.Life;
 import witnessmark.desktop.form.SeamState;
 
 /**
- * One limit on one thing, in words, as a row shows it.
+ * One mark of one thing, in words, as a row shows it.
  *
- * @param id what makes it the same row as before: the limit and what it falls on
+ * @param id what makes it the same row as before: the reason and what it is on
  * @param state the mark
  * @param title what it falls on: "Valve springs VS-03"
  * @param where where that is: "Engine K03, car 41"
  * @param place the same short: "K03, car 41"
- * @param life what the strip draws
+ * @param life what the strip draws, or null when a strip says nothing
  * @param ran what was run, already formatted: "12.87 h"
  * @param limit the limit, already formatted: "12 h", or that there is none
  * @param figures what was run and against what: "12.87 h run, limit 12 h (builder)"
@@ -24,13 +24,13 @@ import witnessmark.desktop.form.SeamState;
  * @param tip where the limit is written down
  * @param about the whole row for screen readers, its state's word aside
  */
-public record LimitLine(
+public record MarkLine(
         String id,
         SeamState state,
         String title,
         String where,
         String place,
-        Life life,
+        @Nullable Life life,
         String ran,
         String limit,
         String figures,

@@ -1,0 +1,207 @@
+package witnessmark.desktop.beforewego;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Life;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.ledger.result.MarkState;
+import witnessmark.ledger.result.PrintedDate;
+import witnessmark.ledger.result.ReadingUse;
+import witnessmark.logbook.standing.MarkOn;
+import witnessmark.logbook.standing.PartWithoutLimit;
+import witnessmark.quantity.Counter;
+import witnessmark.wording.Amounts;
+import witnessmark.wording.Measures;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/** Words one mark. Every figure is one the ledger worked out; what is not known says what is missing. */
+final class MarkWords {
+    private final Texts texts;
+    private final Measures measures;
+    private final Amounts amounts;
+    private final RecordWords records;
+    private final HeldWords held;
+    private final LimitWords limits;
+    private final ReadingUseWords readings;
+
+    MarkWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.amounts = new Amounts(texts, measures);
+        this.records = new RecordWords(texts);
+        this.held = new HeldWords(texts, measures);
+        this.limits = new LimitWords(texts, measures);
+        this.readings = new ReadingUseWords(texts, measures);
+    }
+
+    /**
+     * What the reason itself says.
+     *
+     * @param life what the strip draws, or null when a strip says nothing
+     * @param ran what was used or read: "12.87 h"
+     * @param limit against what: "12 h"
+     * @param figures both in a sentence
+     * @param left how it stands: "0.9 h over now"
+     * @param due what falls due
+     * @param dueWords the same with what more is to be said
+     * @param share what is used of the limit, or null
+     * @param source where it is written, or empty
+     */
+    record Said(
+            @Nullable Life life,
+            String ran,
+            String limit,
+            String figures,
+            String left,
+            String due,
+            String dueWords,
+            @Nullable Double share,
+            String source) {}
+
+    MarkLine line(MarkOn on) {
+        Said said = on.mark()
+                .reason()
+                .fold(held::of, use -> limits.of(on, use), use -> readings.of(on, use), this::printed);
+        String title = title(on);
+        String where = where(on.engine(), on.car());
+        return new MarkLine(
+                on.subject() + " " + id(on),
+                state(on.state()),
+                title,
+                where,
+                place(on.engine(), on.car()),
+                said.life(),
+                said.ran(),
+                said.limit(),
+                said.figures(),
+                said.left(),
+                said.due(),
+                said.dueWords(),
+                said.share(),
+                on.subject(),
+                tip(said),
+                about(title, where, said.figures(), said.left(), said.dueWords()));
+    }
+
+    /** A part nobody wrote a limit for: not known, and said so. */
+    MarkLine line(PartWithoutLimit part) {
+        String title = texts.get("beforewego.part", records.label(records.word(part.kind())), part.mark());
+        String where = where(part.engine(), part.car());
+        String none = texts.get("beforewego.limit.none");
+        return new MarkLine(
+                part.part().text(),
+                SeamState.NOT_KNOWN,
+                title,
+                where,
+                place(part.engine(), part.car()),
+                Life.notKnown(),
+                amounts.amount(Counter.RUNNING, part.ran().total()),
+                none,
+                none,
+                texts.get("beforewego.left.noLimit"),
+                "",
+                "",
+                null,
+                part.part().text(),
+                none,
+                about(title, where, none));
+    }
+
+    /** What makes two marks of one thing differ: the rule or what holds it. */
+    private static String id(MarkOn on) {
+        return on.mark()
+                .reason()
+                .fold(
+                        by -> by.cause().id().text()
+                                + (by.rule() == null ? "" : by.rule().id().text()),
+                        use -> use.limit().id().text(),
+                        use -> use.limit().id().text(),
+                        date -> "date");
+    }
+
+    private String tip(Said said) {
+        String whole = about(said.figures(), said.dueWords());
+        return said.source().isEmpty() ? whole : texts.get("beforewego.tip", whole, said.source());
+    }
+
+    private Said printed(PrintedDate date) {
+        String useBy = texts.get("beforewego.printed", measures.date(date.useBy()));
+        String left = date.state() == MarkState.OVER
+                ? texts.get("beforewego.left.over", amounts.over(Counter.AGE, -date.daysLeft()))
+                : amounts.left(Counter.AGE, date.daysLeft());
+        return new Said(
+                null,
+                useBy,
+                useBy,
+                useBy,
+                left,
+                texts.get("beforewego.printed.due"),
+                texts.get("beforewego.printed.due"),
+                null,
+                "");
+    }
+
+    static SeamState state(MarkState state) {
+        return switch (state) {
+            case HELD -> SeamState.HELD;
+            case OVER -> SeamState.OVER;
+            case RUN_ON -> SeamState.RUN_ON;
+            case DUE -> SeamState.DUE;
+            case NOT_KNOWN -> SeamState.NOT_KNOWN;
+            case WITHIN -> SeamState.WITHIN;
+        };
+    }
+
+    /** What it is on, short: "Valve springs VS-03", "Engine K03". */
+    String title(MarkOn on) {
+        if (on.mark().reason() instanceof ReadingUse use && on.serial() == null) {
+            return records.label(records.word(use.limit().fact().kind()));
+        }
+        if (on.kind() != null && on.serial() != null) {
+            return texts.get("beforewego.part", records.label(records.word(on.kind())), on.serial());
+        }
+        return on.engine() != null
+                ? texts.get("beforewego.engine", on.engine())
+                : texts.get("beforewego.car", String.valueOf(on.car()));
+    }
+
+    /** What it is on in a cell of its car's line: "valve springs", "leak-down", "engine K03". */
+    String inCell(MarkOn on) {
+        if (on.mark().reason() instanceof ReadingUse use) {
+            return records.word(use.limit().fact().kind());
+        }
+        return on.kind() != null ? records.word(on.kind()) : title(on);
+    }
+
+    String where(@Nullable String engine, @Nullable String car) {
+        if (engine == null) {
+            return car == null ? texts.get("beforewego.shelf") : texts.get("beforewego.car", car);
+        }
+        return car == null
+                ? texts.get("beforewego.engine.noCar", engine)
+                : texts.get("beforewego.engine.car", engine, car);
+    }
+
+    private String place(@Nullable String engine, @Nullable String car) {
+        if (engine == null) {
+            return car == null ? texts.get("beforewego.shelf") : texts.get("beforewego.car", car);
+        }
+        return car == null ? engine : texts.get("beforewego.place", engine, car);
+    }
+
+    private String about(String first, String... more) {
+        List<String> said = new ArrayList<>(List.of(first));
+        for (String next : more) {
+            if (!next.isEmpty()) {
+                said.add(next);
+            }
+        }
+        String all = said.get(0);
+        for (String next : said.subList(1, said.size())) {
+            all = texts.get("beforewego.comma", all, next);
+        }
+        return all;
+    }
+}
