@@ -90,6 +90,10 @@ public enum ProblemKind {
     RULE_BOOK_NOT_PASSED(1, true),
     /** limit: the new figure does not lie past it. */
     RUN_ON_NOT_PAST_LIMIT(1, true),
+    /** what would go on: more than the new figure has run already. */
+    RUN_ON_OVER_ALREADY(1, true),
+    /** part, date printed on it. */
+    PRINTED_DATE_NOT_PASSED(2, true),
     /** limit, whose it is: nobody was asked. */
     NOBODY_ASKED(2, false),
     /** when it happened: signed clear before. */

@@ -2,18 +2,23 @@ package witnessmark.wording;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import java.util.Objects;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Pressure;
 
-/** Figures and grades of readings as texts, each with its unit. */
+/** Figures and grades of readings as shown, each figure from a whole number of its kind's unit. */
 public final class ReadingWords {
+    private static final int HUNDREDTHS = 2;
+    private static final int THOUSANDTHS = 3;
+
     private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
 
+    /** Shows figures in the language and units of the measures. */
     public ReadingWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
@@ -28,39 +33,42 @@ public final class ReadingWords {
     }
 
     /**
-     * A figure with its unit.
+     * {@code 4.5 %}, {@code 12.4 bar}, {@code 291 N}, {@code 0.25 mm}, {@code 104 HB}, {@code 12 ppm}.
      *
-     * @param value in the kind's unit; of a graded kind there is none
+     * @throws IllegalArgumentException if the kind is graded
      */
     public String figure(ReadingKind kind, long value) {
         return switch (kind.unit()) {
-            case HUNDREDTH_OF_PERCENT -> percent(value);
+            case HUNDREDTH_OF_PERCENT -> with(kind.unit(), value, HUNDREDTHS);
             case PASCAL -> measures.pressure(new Pressure(value));
-            case MILLINEWTON -> texts.get("measures.newton", plain(value, 1000));
+            case MILLINEWTON, MILLIGRAM_PER_TONNE -> with(kind.unit(), value, THOUSANDTHS);
             case NANOMETRE -> measures.length(new Length(value));
-            case TENTH_OF_BRINELL -> texts.get("measures.brinell", plain(value, 10));
-            case MILLIGRAM_PER_TONNE -> texts.get("measures.ppm", plain(value, 1000));
-            case GRADE -> throw new IllegalArgumentException("a graded kind has no figure");
+            case TENTH_OF_BRINELL -> with(kind.unit(), value, 1);
+            case GRADE -> throw new IllegalArgumentException("a grade is no figure");
         };
+    }
+
+    /** The sign of the unit in which such figures are typed: {@code %}, {@code bar}, {@code N}. */
+    public String sign(ReadingKind.Unit unit) {
+        return texts.get("measures.reading." + unit.name().toLowerCase(Locale.ROOT));
     }
 
     /** A share from hundredths of a percent: {@code 8 %}, {@code 7.5 %}. */
     public String percent(long hundredths) {
-        return texts.get("measures.percent", plain(hundredths, 100));
+        return with(ReadingKind.Unit.HUNDREDTH_OF_PERCENT, hundredths, HUNDREDTHS);
     }
 
     /** A share of two figures in whole percent, rounded half up: {@code 9 %}. */
     public String percent(long part, long whole) {
         BigDecimal share = BigDecimal.valueOf(part)
-                .multiply(BigDecimal.valueOf(100))
+                .movePointRight(2)
                 .divide(BigDecimal.valueOf(whole), 0, RoundingMode.HALF_UP);
-        return texts.get("measures.percent", measures.number(share, 0));
+        return texts.get(
+                "measures.figure", measures.number(share, 0), sign(ReadingKind.Unit.HUNDREDTH_OF_PERCENT));
     }
 
-    private String plain(long value, long per) {
-        BigDecimal figure = BigDecimal.valueOf(value)
-                .divide(BigDecimal.valueOf(per), 2, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
-        return measures.number(figure, Math.max(0, figure.scale()));
+    private String with(ReadingKind.Unit unit, long value, int decimals) {
+        BigDecimal figure = BigDecimal.valueOf(value, decimals).stripTrailingZeros();
+        return texts.get("measures.figure", measures.number(figure, Math.max(0, figure.scale())), sign(unit));
     }
 }

@@ -7,6 +7,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
@@ -61,8 +62,10 @@ final class SheetPage implements Aside {
         page.add(new ScrollPage(sheet()), "grow, wrap");
         page.add(strip, "growx, wrap");
         page.add(foot, "growx");
-        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-save", this::save);
-        FormKeys.bindWithin(page, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", this::saveNext);
+        boolean goesOn = model.sheet().oneAfterTheOther();
+        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-save", goesOn ? this::saveNext : this::save);
+        FormKeys.bindWithin(
+                page, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", goesOn ? this::save : this::saveNext);
         FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         model.onChange(this::show);
         actions.onChange(this::show);
@@ -90,11 +93,15 @@ final class SheetPage implements Aside {
     }
 
     private List<JButton> buttons() {
+        Caption save = Caption.of(texts.get("sheets.save"));
+        Caption another = Caption.of(texts.get("sheets.save_next"));
+        KeyStroke main = Keys.menu(KeyEvent.VK_ENTER);
+        boolean goesOn = model.sheet().oneAfterTheOther();
         return List.of(
                 Buttons.plain(Caption.of(texts.get("sheets.back")), leave),
                 Buttons.plain(Caption.of(texts.get("sheets.clear")), this::clear),
-                Buttons.plain(Caption.of(texts.get("sheets.save_next")), this::saveNext),
-                Buttons.main(Caption.of(texts.get("sheets.save")), Keys.menu(KeyEvent.VK_ENTER), this::save));
+                goesOn ? Buttons.plain(save, this::save) : Buttons.plain(another, this::saveNext),
+                goesOn ? Buttons.main(another, main, this::saveNext) : Buttons.main(save, main, this::save));
     }
 
     private Sheet sheet() {

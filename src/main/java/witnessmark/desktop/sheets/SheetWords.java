@@ -1,14 +1,18 @@
 package witnessmark.desktop.sheets;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
+import witnessmark.domain.ReadingKind;
 import witnessmark.logbook.sheets.Choice;
 import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.ReadingFigure;
+import witnessmark.logbook.sheets.SheetAmount;
 import witnessmark.logbook.sheets.SheetField;
 import witnessmark.logbook.sheets.SheetNote;
 import witnessmark.logbook.sheets.SheetWord;
@@ -18,9 +22,13 @@ import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.Temperature;
+import witnessmark.wording.Amounts;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
+import witnessmark.wording.ReadingWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -30,6 +38,8 @@ final class SheetWords {
     private final Measures measures;
     private final Problems problems;
     private final RecordWords records;
+    private final ReadingWords readings;
+    private final Amounts amounts;
     private final LogSheet sheet;
 
     SheetWords(Texts texts, Measures measures, LogSheet sheet) {
@@ -37,6 +47,8 @@ final class SheetWords {
         this.measures = measures;
         this.problems = new Problems(texts, measures);
         this.records = new RecordWords(texts);
+        this.readings = new ReadingWords(texts, measures);
+        this.amounts = new Amounts(texts, measures);
         this.sheet = sheet;
     }
 
@@ -76,7 +88,9 @@ final class SheetWords {
         if (problem == null) {
             return note(field, line.note());
         }
-        String key = "sheets.short." + problem.kind().name().toLowerCase(Locale.ROOT);
+        String kind = problem.kind().name().toLowerCase(Locale.ROOT);
+        String own = "sheets.short." + sheet.key() + "." + kind;
+        String key = texts.has(own) ? own : "sheets.short." + kind;
         return texts.has(key) ? texts.get(key, blanks(field, said(problem))) : problems.note(plain(problem));
     }
 
@@ -113,8 +127,8 @@ final class SheetWords {
     private static List<Object> said(Problem problem) {
         List<Object> facts = problem.facts();
         return switch (problem.kind()) {
-            case CANNOT_READ, UNUSUAL -> List.of(facts.get(2));
-            case TWO_READINGS -> List.of(facts.get(2), facts.get(3));
+            case CANNOT_READ -> List.of(facts.get(2));
+            case TWO_READINGS, UNUSUAL -> List.of(facts.get(2), facts.get(3));
             case OUT_OF_RANGE -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN -> List.of(facts.get(1));
             case SAYS_OTHERWISE -> List.of(facts.get(3));
@@ -132,7 +146,7 @@ final class SheetWords {
         List<Object> facts = problem.facts().stream()
                 .map(fact -> fact instanceof SheetField field
                         ? (Object) label(field)
-                        : fact instanceof SheetWord ? named(fact) : fact)
+                        : fact instanceof SheetWord || fact instanceof ReadingFigure ? named(fact) : fact)
                 .toList();
         return new Problem(problem.kind(), facts, problem.place());
     }
@@ -141,7 +155,7 @@ final class SheetWords {
         if (fact instanceof SheetField other) {
             return label(other);
         }
-        if (fact instanceof SheetWord) {
+        if (fact instanceof SheetWord || fact instanceof SheetNote) {
             return named(fact);
         }
         if (fact instanceof RunningTime time) {
@@ -175,6 +189,24 @@ final class SheetWords {
         if (fact instanceof Distance distance) {
             return measures.distance(distance);
         }
+        if (fact instanceof Temperature temperature) {
+            return measures.temperature(temperature);
+        }
+        if (fact instanceof Pressure pressure) {
+            return measures.pressure(pressure);
+        }
+        if (fact instanceof ReadingFigure figure) {
+            return readings.figure(figure.kind(), figure.value());
+        }
+        if (fact instanceof ReadingKind.Unit unit) {
+            return readings.sign(unit);
+        }
+        if (fact instanceof SheetAmount amount) {
+            return amounts.amount(amount.counter(), amount.amount());
+        }
+        if (fact instanceof BigDecimal figure) {
+            return measures.number(figure, Math.max(0, figure.scale()));
+        }
         return fact instanceof Integer number ? measures.number(number) : String.valueOf(fact);
     }
 
@@ -188,6 +220,16 @@ final class SheetWords {
         if (fact instanceof Coded word) {
             return records.label(records.word(word));
         }
-        return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : String.valueOf(fact);
+        if (fact instanceof SheetNote phrase) {
+            return texts.get(
+                    "sheets.choice." + phrase.key(),
+                    phrase.facts().stream().map(this::inPhrase).toArray());
+        }
+        return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : measure(fact);
+    }
+
+    /** Within a phrase a word of a closed list stands as it is. */
+    private String inPhrase(Object fact) {
+        return fact instanceof Coded word ? records.word(word) : named(fact);
     }
 }

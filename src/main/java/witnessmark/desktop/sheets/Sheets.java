@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.shell.Command;
@@ -19,8 +20,14 @@ import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.PutEngine;
 import witnessmark.logbook.sheets.SetLimit;
+import witnessmark.logbook.sheets.SetReadingLimit;
+import witnessmark.logbook.sheets.SetTrigger;
+import witnessmark.logbook.sheets.SignClear;
+import witnessmark.logbook.sheets.SignRunOn;
 import witnessmark.logbook.sheets.TakeOffPart;
 import witnessmark.logbook.sheets.WriteBuild;
+import witnessmark.logbook.sheets.WriteHold;
+import witnessmark.logbook.sheets.WriteReading;
 import witnessmark.logbook.sheets.WriteSheet;
 import witnessmark.logbook.sheets.WriteWork;
 
@@ -36,6 +43,10 @@ public final class Sheets {
     private final LogSheet addEngine = new AddEngine();
     private final LogSheet fitPart = new FitPart();
     private final LogSheet setLimit = new SetLimit();
+    private final LogSheet writeReading = new WriteReading();
+    private final LogSheet writeHold = new WriteHold();
+    private final LogSheet signClear = new SignClear();
+    private final LogSheet signRunOn = new SignRunOn();
     private final LogSheet addPerson = new AddPerson();
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
@@ -59,11 +70,18 @@ public final class Sheets {
     /** One command for each sheet. */
     public List<Command> commands() {
         List<Command> commands = new ArrayList<>();
-        for (LogSheet sheet : all()) {
-            commands.add(new Command(
-                    context.texts(), "sheets.command." + sheet.key(), CommandMenu.RECORD, 3, null, () -> open(sheet)));
+        for (LogSheet sheet : added()) {
+            commands.add(command(sheet, 3));
+        }
+        for (LogSheet sheet : signed()) {
+            commands.add(command(sheet, 4));
         }
         return List.copyOf(commands);
+    }
+
+    private Command command(LogSheet sheet, int section) {
+        String name = "sheets.command." + sheet.key();
+        return new Command(context.texts(), name, CommandMenu.RECORD, section, null, () -> open(sheet));
     }
 
     /** Shows the sheet that adds a car. */
@@ -91,6 +109,26 @@ public final class Sheets {
         open(addPerson);
     }
 
+    /** Shows the sheet that writes a reading down. */
+    public void writeReading() {
+        open(writeReading);
+    }
+
+    /** Shows the sheet that holds an engine or a part. */
+    public void writeHold() {
+        open(writeHold);
+    }
+
+    /** Shows the sheet that signs clear what holds. */
+    public void signClear() {
+        open(signClear);
+    }
+
+    /** Shows the sheet that signs a run past a limit. */
+    public void signRunOn() {
+        open(signRunOn);
+    }
+
     SheetPage page(LogSheet sheet) {
         @Nullable SheetPage page = pages.get(sheet.key());
         if (page == null) {
@@ -104,6 +142,15 @@ public final class Sheets {
     }
 
     List<LogSheet> all() {
+        return Stream.concat(added().stream(), signed().stream()).toList();
+    }
+
+    private List<LogSheet> signed() {
+        return List.of(
+                writeReading, writeHold, signClear, signRunOn, new SetReadingLimit(), new SetTrigger());
+    }
+
+    private List<LogSheet> added() {
         return List.of(
                 addCar,
                 addEngine,

@@ -29,7 +29,7 @@ final class StartCommands {
         add("beforewego.command.export", 3, null, work.folder()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);
-        all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 4, null, work.who()));
+        all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 5, null, work.who()));
     }
 
     List<Command> all() {

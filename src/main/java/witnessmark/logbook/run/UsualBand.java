@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param lowFence below this a reading is queried
  * @param highFence above this a reading is queried
  */
-record UsualBand(long low, long high, long lowFence, long highFence) {
+public record UsualBand(long low, long high, long lowFence, long highFence) {
     /** Fewer runs than this say nothing about what is usual. */
     static final int LEAST_RUNS = 5;
 
@@ -25,7 +25,7 @@ record UsualBand(long low, long high, long lowFence, long highFence) {
      * @param leastSpread a spread below which differences are the instrument's, in the same unit
      * @return the band, or empty when there are too few runs
      */
-    static Optional<UsualBand> of(List<Long> values, long leastSpread) {
+    public static Optional<UsualBand> of(List<Long> values, long leastSpread) {
         if (values.size() < LEAST_RUNS) {
             return Optional.empty();
         }
@@ -38,7 +38,7 @@ record UsualBand(long low, long high, long lowFence, long highFence) {
                 Math.round(low), Math.round(high), (long) Math.floor(low - reach), (long) Math.ceil(high + reach)));
     }
 
-    boolean holds(long value) {
+    public boolean holds(long value) {
         return lowFence <= value && value <= highFence;
     }
 

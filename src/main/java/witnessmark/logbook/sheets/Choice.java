@@ -1,6 +1,8 @@
 package witnessmark.logbook.sheets;
 
+import java.util.Arrays;
 import java.util.List;
+import witnessmark.domain.Coded;
 
 /**
  * One thing that can be picked in a field.
@@ -11,6 +13,11 @@ import java.util.List;
 public record Choice(String key, List<Object> facts) {
     public Choice {
         facts = List.copyOf(facts);
+    }
+
+    /** One choice for each word of a closed list, under its code. */
+    static <E extends Enum<E> & Coded> List<Choice> words(E[] all) {
+        return Arrays.stream(all).map(word -> of(word.code(), word)).toList();
     }
 
     static Choice of(String key, Object... facts) {

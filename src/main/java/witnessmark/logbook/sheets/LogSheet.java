@@ -35,6 +35,11 @@ public interface LogSheet {
         return Set.of();
     }
 
+    /** Whether several are usually written one after the other, so that saving goes on to the next. */
+    default boolean oneAfterTheOther() {
+        return false;
+    }
+
     /** All its fields in order. */
     default Set<SheetField> fields() {
         Set<SheetField> all = new LinkedHashSet<>();

@@ -78,14 +78,14 @@ public final class SetLimit implements LogSheet {
                 choices.addAll(sight.all(EngineDesign.class, design -> true));
                 yield choices;
             }
-            case "part_kind" -> words(PartKind.values());
+            case "part_kind" -> Choice.words(PartKind.values());
             case "limit_part" -> sight.all(Part.class, part -> true);
-            case "action" -> words(LimitAction.values());
+            case "action" -> Choice.words(LimitAction.values());
             case "counter" ->
                 Arrays.stream(Counter.values())
                         .map(counter -> Choice.of(counter.code(), counter))
                         .toList();
-            case "rank" -> words(LimitRank.values());
+            case "rank" -> Choice.words(LimitRank.values());
             default -> List.of();
         };
     }
@@ -181,9 +181,5 @@ public final class SetLimit implements LogSheet {
                 .filter(counter -> counter.code().equals(code))
                 .findFirst()
                 .orElse(Counter.RUNNING);
-    }
-
-    private static <E extends Enum<E> & witnessmark.domain.Coded> List<Choice> words(E[] all) {
-        return Arrays.stream(all).map(word -> Choice.of(word.code(), word)).toList();
     }
 }

@@ -18,8 +18,10 @@ import witnessmark.quantity.typed.DayOrder;
  * @param view the logbook
  * @param today the day taken for today
  * @param days day or month first in a date of figures
+ * @param who who writes
+ * @param standing what holds and what is near its limit there
  */
-public record SheetSight(View view, LocalDate today, DayOrder days) {
+public record SheetSight(View view, LocalDate today, DayOrder days, String who, StandingNow standing) {
     public Facts facts() {
         return view.facts();
     }

@@ -17,7 +17,10 @@ public enum SheetWord {
     KIND_IN_DESIGN,
     ONE_PART,
     CAR,
-    ENGINE;
+    ENGINE,
+    WHOLE_SET,
+    SOMEBODY_ASKED,
+    NOBODY_ASKED;
 
     /** What a field holds when this is picked, and the name in the bundles. */
     public String key() {

@@ -2,6 +2,7 @@ package witnessmark.logbook.sheets;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.Coherence;
 import witnessmark.logbook.Desk;
@@ -14,13 +15,14 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.DayOrder;
 
 /**
- * Reads and saves sheets. Text in, answers out; nothing is kept between calls. What a sheet writes is one change, and it
+ * Reads and saves sheets. Text in, answers out; nothing typed is kept between calls. What a sheet writes is one change, and it
  * is written only when it can be true together with everything in the logbook.
  */
 public final class WriteSheet {
     private final Desk desk;
     private final Ids ids;
     private final DayOrder days;
+    private volatile @Nullable StandingNow standing;
 
     /** @param days day or month first in a date of figures */
     public WriteSheet(Desk desk, Ids ids, DayOrder days) {
@@ -31,7 +33,11 @@ public final class WriteSheet {
 
     /** The logbook as sheets see it now. */
     public SheetSight sight() {
-        return new SheetSight(desk.view(), desk.today().day(), days);
+        View view = desk.view();
+        StandingNow last = standing;
+        StandingNow now = last != null && last.of() == view ? last : new StandingNow(view);
+        standing = now;
+        return new SheetSight(view, desk.today().day(), days, desk.who(), now);
     }
 
     /** What the typed text comes to, field by field. */

@@ -4,19 +4,12 @@ import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.Engine;
-import witnessmark.domain.Entry;
-import witnessmark.domain.Part;
 import witnessmark.domain.Work;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.WorkResult;
-import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
@@ -34,8 +27,6 @@ public final class WriteWork implements LogSheet {
     public static final SheetField FOUND = text("found", 4);
 
     private static final Length NOTHING = new Length(0);
-    private static final String ENGINE = "engine:";
-    private static final String PART = "part:";
 
     @Override
     public String key() {
@@ -69,26 +60,12 @@ public final class WriteWork implements LogSheet {
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         if (field.equals(KIND)) {
-            return Arrays.stream(WorkKind.values())
-                    .map(kind -> Choice.of(kind.code(), kind))
-                    .toList();
+            return Choice.words(WorkKind.values());
         }
         if (field.equals(RESULT)) {
-            return Arrays.stream(WorkResult.values())
-                    .map(result -> Choice.of(result.code(), result))
-                    .toList();
+            return Choice.words(WorkResult.values());
         }
-        if (!field.equals(ON)) {
-            return List.of();
-        }
-        List<Choice> choices = new ArrayList<>();
-        for (Entry<Engine> engine : sight.facts().of(Engine.class).where(e -> true)) {
-            choices.add(Choice.of(ENGINE + engine.id().text(), SheetWord.ENGINE, engine.fact()));
-        }
-        for (Entry<Part> part : sight.facts().of(Part.class).where(p -> true)) {
-            choices.add(Choice.of(PART + part.id().text(), part.fact()));
-        }
-        return choices;
+        return field.equals(ON) ? EngineOrPart.choices(sight) : List.of();
     }
 
     @Override
@@ -97,16 +74,11 @@ public final class WriteWork implements LogSheet {
         WorkKind kind = in.word(KIND, WorkKind.class);
         WorkResult result = in.word(RESULT, WorkResult.class);
         Moment when = values.moment(WHEN, WHEN_TIME);
-        String on = in.needed(ON);
-        Optional<Entry<Engine>> engine = engine(in.sight(), on);
-        Optional<Entry<Part>> part = part(in.sight(), on);
-        if (!on.isEmpty() && engine.isEmpty() && part.isEmpty()) {
-            in.wrong(ON, ProblemKind.NOT_FOUND, RecordTypes.of(Part.class), on);
-        }
+        EngineOrPart on = EngineOrPart.read(in, ON);
         boolean skim = kind == WorkKind.SKIM;
         @Nullable Length removed = skim ? metal(in, values, REMOVED) : null;
         @Nullable Length left = skim ? metal(in, values, LEFT) : null;
-        if (!in.fine() || kind == null || result == null || when == null) {
+        if (!in.fine() || kind == null || result == null || when == null || on == null) {
             return;
         }
         in.make(
@@ -114,8 +86,8 @@ public final class WriteWork implements LogSheet {
                 new Work(
                         kind,
                         when,
-                        engine.map(Entry::id).orElse(null),
-                        part.map(Entry::id).orElse(null),
+                        on.engineId(),
+                        on.partId(),
                         result,
                         removed,
                         left,
@@ -125,9 +97,8 @@ public final class WriteWork implements LogSheet {
 
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
-        return List.of(engine(sight, typed.text(ON))
-                .map(engine -> engine.fact().number())
-                .or(() -> part(sight, typed.text(ON)).map(part -> part.fact().mark()))
+        return List.of(EngineOrPart.of(sight, typed.text(ON))
+                .map(EngineOrPart::name)
                 .orElse(""));
     }
 
@@ -140,13 +111,5 @@ public final class WriteWork implements LogSheet {
             return null;
         }
         return length;
-    }
-
-    private static Optional<Entry<Engine>> engine(SheetSight sight, String key) {
-        return key.startsWith(ENGINE) ? sight.find(Engine.class, key.substring(ENGINE.length())) : Optional.empty();
-    }
-
-    private static Optional<Entry<Part>> part(SheetSight sight, String key) {
-        return key.startsWith(PART) ? sight.find(Part.class, key.substring(PART.length())) : Optional.empty();
     }
 }

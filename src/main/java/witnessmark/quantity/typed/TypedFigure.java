@@ -1,6 +1,7 @@
 package witnessmark.quantity.typed;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.quantity.EngineSpeed;
@@ -56,6 +57,27 @@ public final class TypedFigure {
         }
         Integer rpm = whole(plain);
         return rpm == null ? new Typed.Unreadable<>(SPEED_EXAMPLES) : new Typed.Read<>(new EngineSpeed(rpm), text);
+    }
+
+    /**
+     * A bare figure, or one with a word for its unit, in whole parts: {@code 14.5 %} with two decimals is 1 450. Finer
+     * figures are rounded to the nearest part, halves away from zero.
+     *
+     * @param decimals how many decimals a part stands for
+     * @param example a text that can be read
+     * @param words the unit's words, in small letters
+     */
+    public static Typed<Long> parts(String text, int decimals, String example, String... words) {
+        String plain = Plain.of(text);
+        Numeral figure = plain == null ? null : Numeral.at(plain, 0);
+        String rest = plain == null || figure == null ? "" : plain.substring(figure.end()).strip();
+        if (figure == null || !rest.isEmpty() && !List.of(words).contains(rest)) {
+            return new Typed.Unreadable<>(List.of(example));
+        }
+        BigDecimal parts = figure.value().movePointRight(decimals).setScale(0, RoundingMode.HALF_UP);
+        return parts.signum() < 0 || parts.compareTo(MOST) > 0
+                ? new Typed.Unreadable<>(List.of(example))
+                : new Typed.Read<>(parts.longValueExact(), text);
     }
 
     /** How many: a whole number, 0 or more. */
