@@ -221,15 +221,22 @@ final class SheetWords {
             return records.label(records.word(word));
         }
         if (fact instanceof SheetNote phrase) {
-            return texts.get(
-                    "sheets.choice." + phrase.key(),
-                    phrase.facts().stream().map(this::inPhrase).toArray());
+            return records.label(phrase(phrase));
         }
         return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : measure(fact);
     }
 
+    private String phrase(SheetNote phrase) {
+        return texts.get(
+                "sheets.choice." + phrase.key(),
+                phrase.facts().stream().map(this::inPhrase).toArray());
+    }
+
     /** Within a phrase a word of a closed list stands as it is. */
     private String inPhrase(Object fact) {
+        if (fact instanceof SheetNote phrase) {
+            return phrase(phrase);
+        }
         return fact instanceof Coded word ? records.word(word) : named(fact);
     }
 }

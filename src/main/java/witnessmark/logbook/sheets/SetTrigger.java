@@ -57,7 +57,7 @@ public final class SetTrigger implements LogSheet {
                 SheetGroup.of(
                         "trigger", List.of(KIND, DESIGN, NAME), List.of(FIGURE, LASTING), List.of(READING, GRADE)),
                 SheetGroup.of("trigger_holds", List.of(HOLDS), List.of(ASKS)),
-                SheetGroup.of("limit_source", List.of(RANK, SOURCE, FROM)));
+                SheetGroup.of("rule_source", List.of(RANK, SOURCE, FROM)));
     }
 
     @Override

@@ -75,7 +75,7 @@ public final class SignRunOn implements LogSheet {
         Long upTo = mark == null ? typedAlone(in) : upTo(in, limits, mark);
         LimitRank rank = mark == null ? LimitRank.OWN : PassableLimits.rank(mark);
         if (rank == LimitRank.OWN) {
-            in.note(ASKED, SheetNote.of("own_limit"));
+            in.note(ASKED, mark == null ? SheetNote.NONE : SheetNote.of("own_limit"));
         } else {
             in.note(ASKED, SheetNote.of("limit_of", rank));
             in.needed(ASKED);

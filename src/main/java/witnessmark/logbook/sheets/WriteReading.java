@@ -25,13 +25,13 @@ public final class WriteReading implements LogSheet {
     public static final SheetField PLACE = text("reading_place", 1);
     public static final SheetField VALUE = text("reading_value", 1);
     public static final SheetField GRADE = choice("reading_grade", 1);
-    public static final SheetField HEARD = text("heard_at", 2);
+    public static final SheetField HEARD = text("heard_at", 3);
     public static final SheetField WARMTH = choice("warmth", 1);
     public static final SheetField BASELINE = choice("baseline", 1);
     public static final SheetField WHEN = of("reading_day", FieldKind.DAY);
     public static final SheetField WHEN_TIME = of("reading_time", FieldKind.CLOCK);
     public static final SheetField BY = text("reading_by", 1);
-    public static final SheetField NOTE = text("note", 4);
+    public static final SheetField NOTE = text("note", 3);
 
     @Override
     public String key() {
@@ -41,8 +41,8 @@ public final class WriteReading implements LogSheet {
     @Override
     public List<SheetGroup> groups() {
         return List.of(
-                SheetGroup.of("reading", List.of(KIND, ON, PLACE, VALUE), List.of(GRADE, HEARD)),
-                SheetGroup.of("reading_how", List.of(WHEN, WHEN_TIME, WARMTH, BASELINE), List.of(BY), List.of(NOTE)));
+                SheetGroup.of("reading", List.of(KIND, ON, PLACE, VALUE), List.of(HEARD, GRADE)),
+                SheetGroup.of("reading_how", List.of(WHEN, WHEN_TIME, WARMTH, BASELINE), List.of(BY, NOTE)));
     }
 
     @Override
