@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
@@ -73,7 +74,7 @@ public final class ChoiceBox<T> extends LabelledBox {
     }
 
     /**
-     * The choice that begins with the letters typed without a pause, from the chosen one on; one letter alone, typed
+     * The choice that begins with the letters typed without a pause, or has a word that does, from the chosen one on; one letter alone, typed
      * again, goes to the next that begins with it.
      *
      * @param now in nanoseconds
@@ -90,12 +91,18 @@ public final class ChoiceBox<T> extends LabelledBox {
         return all < 0 && same ? beginning(typed.substring(0, 1), 1) : all;
     }
 
+    /** The choice that begins so, or else the one in which a word does: {@code K03} finds {@code Engine K03}. */
     private int beginning(String letters, int from) {
+        int whole = next(from, words -> words.startsWith(letters));
+        return whole >= 0 ? whole : next(from, words -> words.contains(" " + letters));
+    }
+
+    private int next(int from, Predicate<String> asked) {
         int count = combo.getItemCount();
         for (int step = from; step < count + from; step++) {
             int index = Math.floorMod(combo.getSelectedIndex() + step, count);
             T item = combo.getItemAt(index);
-            if (item != null && words.apply(item).toLowerCase(Locale.ROOT).startsWith(letters)) {
+            if (item != null && asked.test(words.apply(item).toLowerCase(Locale.ROOT))) {
                 return index;
             }
         }

@@ -51,6 +51,14 @@ class ChoiceByLettersTest {
         assertThat(choice.chosen()).isEqualTo(chosen);
     }
 
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({"k, Engine K05", "kk, Engine K03", "k05, Engine K05", "41, Car 41", "e, Engine K05", "3, Engine K03"})
+    void a_word_within_a_choice_will_do_where_none_begins_so(String letters, String chosen) {
+        choice.load(List.of("Engine K03", "Engine K05", "Car 41"), "Engine K03");
+        type(letters);
+        assertThat(choice.chosen()).isEqualTo(chosen);
+    }
+
     @Test
     void after_a_pause_a_letter_begins_anew() {
         type("v");

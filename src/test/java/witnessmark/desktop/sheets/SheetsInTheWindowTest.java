@@ -28,6 +28,7 @@ import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Event;
+import witnessmark.domain.Reading;
 import witnessmark.logbook.sheets.AddCar;
 import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.LogSheet;
@@ -194,6 +195,31 @@ class SheetsInTheWindowTest {
         }
     }
 
+    @Test
+    void leak_down_of_four_cylinders_is_written_by_keys_with_place_and_figure_only_after_the_first() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            stock(window);
+            window.open("write_reading");
+            window.ui().choice("Engine or part").setSelectedIndex(0);
+            int keys = 0;
+            for (String cylinder : List.of("1", "2", "3", "4")) {
+                keys = cylinder.equals("1") ? 0 : keys + cylinder.length() + "4.5".length() + 2;
+                Ui.type(window.ui().field("Cylinder or place"), cylinder);
+                Ui.type(window.ui().field("Figure"), "4.5");
+                Ui.press(page(window), Keys.menu(KeyEvent.VK_ENTER));
+                window.awaitIdle();
+                window.lay(1366, 768);
+                assertThat(window.shown()).isNotNull();
+                assertThat(java.util.Objects.requireNonNull(window.shown()).firstFocus())
+                        .isSameAs(window.ui().field("Cylinder or place"));
+            }
+            assertThat(keys).as("Enter after the place and Ctrl+Enter after the figure").isLessThan(20);
+            assertThat(window.own.desk.view().facts().of(Reading.class).where(reading -> true))
+                    .extracting(reading -> reading.fact().place())
+                    .containsExactly("1", "2", "3", "4");
+        }
+    }
+
     @ParameterizedTest(name = "zoom {0}, pseudo-language {1}")
     @CsvSource({"1.0, false", "1.5, false", "1.0, true"})
     void nothing_overlaps_or_is_cut_and_everything_has_a_name_of_its_own(float zoom, boolean pseudo) {
@@ -270,6 +296,35 @@ class SheetsInTheWindowTest {
                 Ui.type(ui.field("First day"), "14 Mar");
                 Ui.type(ui.field("Last day"), "15 Mar");
                 ui.field("Runs, one to a line").setText("P1 Sat 09:00 25 min\nQ Sat 14:30 20 min\nR1 Sun half three");
+            }
+            case "write_reading" -> {
+                ui.choice("Engine or part").setSelectedIndex(0);
+                Ui.type(ui.field("Cylinder or place"), "2");
+                Ui.type(ui.field("Figure"), "145 %");
+                ui.button("Save").doClick();
+            }
+            case "write_hold" -> {
+                ui.choice("Engine or part").setSelectedIndex(0);
+                Ui.type(ui.field("What was seen"), "detonation mark on the plug of 3");
+                Ui.type(ui.field("To be looked at before it may be cleared"), "head off, ring lands looked at");
+                ui.button("Save").doClick();
+                window.awaitIdle();
+                window.open(key);
+            }
+            case "sign_clear" -> {
+                ui.choice("What holds").setSelectedIndex(0);
+                Ui.type(ui.field("What was done"), "head off");
+                Ui.type(ui.field("What was found"), "nothing");
+            }
+            case "set_trigger" -> {
+                Ui.type(ui.field("Figure"), "8500");
+                Ui.type(ui.field("For at least"), "0.1");
+                Ui.type(ui.field("Parts it holds"), "rods, rod b, valve springs");
+            }
+            case "set_reading_limit" -> {
+                Ui.type(ui.field("At least"), "12");
+                Ui.type(ui.field("At most"), "10");
+                ui.button("Save").doClick();
             }
             default -> {
                 // as it comes
