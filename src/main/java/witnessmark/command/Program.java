@@ -17,7 +17,7 @@ import witnessmark.outcome.Problem;
 public final class Program implements Runnable {
     /** The words that are commands; anything else names a logbook to open in the window. */
     public static final Set<String> COMMANDS =
-            Set.of("new", "import", "export", "life", "log", "verify", "--help", "-h", "--version", "-V");
+            Set.of("new", "import", "export", "life", "due", "log", "verify", "--help", "-h", "--version", "-V");
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
@@ -40,6 +40,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Import(tools))
                 .addSubcommand(new Export(tools))
                 .addSubcommand(new LifeOf(tools))
+                .addSubcommand(new Due(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));

@@ -1,0 +1,200 @@
+package witnessmark.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import witnessmark.ledger.result.Expected;
+import witnessmark.ledger.result.HeldBy;
+import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.PrintedDate;
+import witnessmark.ledger.result.ReadingUse;
+import witnessmark.ledger.result.RunsOut;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.standing.MarkOn;
+import witnessmark.logbook.standing.NextEvent;
+import witnessmark.logbook.standing.SeeStanding;
+import witnessmark.logbook.standing.Standing;
+import witnessmark.wording.ReadingWords;
+
+/** What must be done before the next event, and what comes due while the team is there. */
+@Command(name = "due", mixinStandardHelpOptions = true)
+final class Due implements Callable<Integer> {
+    @Mixin
+    private Open open = new Open();
+
+    @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
+    private @Nullable String asOf;
+
+    @Option(names = "--json", descriptionKey = "command.json")
+    private boolean json;
+
+    private final Tools tools;
+
+    Due(Tools tools) {
+        this.tools = tools;
+    }
+
+    @Override
+    public Integer call() {
+        return open.with(new Answer(tools, "due", json), asOf, this::work);
+    }
+
+    private int work(Desk desk, Answer answer) {
+        Standing standing = SeeStanding.of(desk.view());
+        if (json) {
+            answer.print(asJson(answer, standing));
+        } else {
+            print(answer, standing);
+        }
+        return Exit.WORKED;
+    }
+
+    private void print(Answer answer, Standing standing) {
+        NextEvent next = standing.next();
+        String day = tools.measures().date(standing.day());
+        answer.line(
+                next == null
+                        ? tools.texts().get("command.due.none", day)
+                        : tools.texts().get("command.due.heading", next.event().name(), day));
+        section(answer, "command.due.must", standing.going().stream().filter(MarkOn::calls).toList());
+        section(answer, "command.due.due", standing.going().stream().filter(MarkOn::comesDue).toList());
+    }
+
+    private void section(Answer answer, String heading, List<MarkOn> marks) {
+        answer.line(tools.texts().get(heading, marks.size()));
+        for (MarkOn on : marks) {
+            answer.line("  %-9s %-26s %-18s %s"
+                    .formatted(state(on), what(on), where(on), why(on) + runsOut(on.runsOut()))
+                    .stripTrailing());
+        }
+    }
+
+    private String state(MarkOn on) {
+        return tools.texts().get(switch (on.state()) {
+            case HELD -> "form.state.held";
+            case OVER -> "form.state.over";
+            case RUN_ON -> "form.state.runOn";
+            case DUE -> "form.state.due";
+            case NOT_KNOWN -> "form.state.notKnown";
+            case WITHIN -> "form.state.within";
+        });
+    }
+
+    private String what(MarkOn on) {
+        return on.kind() == null
+                ? tools.words().label(String.valueOf(on.engine() != null ? on.engine() : on.car()))
+                : tools.words().label(tools.words().word(on.kind())) + " " + on.serial();
+    }
+
+    private String where(MarkOn on) {
+        String engine = on.engine() == null ? "" : on.engine();
+        return on.car() == null
+                ? engine
+                : (engine.isEmpty() ? "" : engine + ", ") + tools.texts().get("command.due.car", on.car());
+    }
+
+    private String why(MarkOn on) {
+        return on.mark()
+                .reason()
+                .fold(
+                        this::held,
+                        use -> use.limit().fact().name() + ": " + tools.lives().limit(use),
+                        this::read,
+                        date -> tools.measures().date(date.useBy()));
+    }
+
+    private String held(HeldBy by) {
+        String name = by.rule() == null ? "" : by.rule().fact().name() + ", ";
+        return name + tools.measures().date(by.since().day());
+    }
+
+    private String read(ReadingUse use) {
+        String name = use.limit().fact().name();
+        return use.worst() == null
+                ? name
+                : name + ": " + use.worst().fact().place() + " "
+                        + new ReadingWords(tools.texts(), tools.measures())
+                                .of(use.worst().fact());
+    }
+
+    private String runsOut(@Nullable RunsOut out) {
+        if (out == null) {
+            return "";
+        }
+        String run = out.planned() == null ? "" : ", " + out.planned().fact().name();
+        return "; " + out.event().fact().name() + run;
+    }
+
+    private ObjectNode asJson(Answer answer, Standing standing) {
+        ObjectNode root = answer.node();
+        root.put("asOf", standing.day().toString());
+        NextEvent next = standing.next();
+        root.put("event", next == null ? null : next.event().name());
+        ArrayNode marks = root.putArray("marks");
+        standing.going().forEach(on -> add(marks.addObject(), on));
+        return root;
+    }
+
+    private static void add(ObjectNode node, MarkOn on) {
+        node.put("state", on.state().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .put("must", on.calls())
+                .put("part", on.serial())
+                .put("engine", on.engine())
+                .put("car", on.car());
+        on.mark().reason().fold(by -> held(node, by), use -> limit(node, use), use -> reading(node, use), date -> date(node, date));
+        RunsOut out = on.runsOut();
+        if (out != null) {
+            node.putObject("runsOut")
+                    .put("event", out.event().fact().name())
+                    .put("run", out.planned() == null ? null : out.planned().fact().name())
+                    .put("sure", out.sure())
+                    .put("after", out.after())
+                    .put("leftAfter", out.leftAfter());
+        }
+        Expected expected = on.mark().expected();
+        if (expected != null) {
+            node.putObject("expected")
+                    .put("low", expected.low())
+                    .put("likely", expected.likely())
+                    .put("high", expected.high())
+                    .put("runs", expected.runs())
+                    .put("events", expected.events());
+        }
+    }
+
+    private static ObjectNode held(ObjectNode node, HeldBy by) {
+        return node.put("reason", "held")
+                .put("rule", by.rule() == null ? null : by.rule().fact().name())
+                .put("cause", by.cause().id().text())
+                .put("since", by.since().text());
+    }
+
+    private static ObjectNode limit(ObjectNode node, LimitUse use) {
+        return node.put("reason", "limit")
+                .put("name", use.limit().fact().name())
+                .put("counter", use.used().counter().code())
+                .put("used", use.used().highest())
+                .put("amount", use.amount())
+                .put("left", use.left());
+    }
+
+    private static ObjectNode reading(ObjectNode node, ReadingUse use) {
+        node.put("reason", "reading").put("name", use.limit().fact().name()).put("broken", use.broken().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        if (use.worst() != null) {
+            node.put("place", use.worst().fact().place())
+                    .put("value", use.worst().fact().value())
+                    .put("grade", use.worst().fact().grade() == null ? null : use.worst().fact().grade().code());
+        }
+        return node;
+    }
+
+    private static ObjectNode date(ObjectNode node, PrintedDate date) {
+        return node.put("reason", "printed date").put("useBy", date.useBy().toString());
+    }
+}

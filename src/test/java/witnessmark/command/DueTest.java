@@ -1,0 +1,60 @@
+package witnessmark.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.quantity.RunningTime;
+import witnessmark.sample.SampleBooks;
+
+/** What is due on the sample season, by its printed table of what should have been shown. */
+class DueTest {
+    @TempDir
+    private Path folder;
+
+    private Shell shell;
+    private String book;
+
+    @BeforeEach
+    void bringInTheSeason() {
+        shell = new Shell(folder);
+        book = folder.resolve("team.witness").toString();
+        assertThat(shell.run("new", book).code()).isZero();
+        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
+                .isZero();
+    }
+
+    @Test
+    void on_8_july_it_says_what_holds_what_is_over_and_what_comes_due() {
+        String said = shell.run("due", book, "--as-of", "2026-07-08").out();
+
+        assertThat(said)
+                .contains("Before Round 6, Thornacre, as of Wed 8 Jul 2026", "Must be done before we go: 3")
+                .containsPattern("Held +Rods RS-03 +K03, car 41 +over-rev, Sun 3 May 2026")
+                .containsPattern("Over +Valve springs VS-03 +K03, car 41 +renew valve springs: 0\\.9 h over")
+                .containsPattern("Due +Big-end shells BE-06");
+    }
+
+    @Test
+    void on_26_may_it_says_that_the_springs_of_k05_run_out_at_round_4_and_in_which_run() throws Exception {
+        JsonNode answer = new ObjectMapper()
+                .readTree(shell.run("due", book, "--as-of", "2026-05-26", "--json").out());
+
+        assertThat(answer.get("version").asInt()).isEqualTo(1);
+        for (JsonNode mark : answer.get("marks")) {
+            if ("VS-05".equals(mark.path("part").asText())
+                    && "renew valve springs".equals(mark.path("name").asText())) {
+                assertThat(mark.get("state").asText()).isEqualTo("due");
+                assertThat(new RunningTime(mark.get("used").asLong()).hours(2)).isEqualByComparingTo("10.47");
+                assertThat(mark.get("runsOut").get("event").asText()).startsWith("Round 4");
+                assertThat(mark.get("runsOut").get("run").asText()).isNotEmpty();
+                return;
+            }
+        }
+        throw new AssertionError("VS-05 is not told");
+    }
+}
