@@ -146,8 +146,7 @@ public final class Sheets {
     }
 
     private List<LogSheet> signed() {
-        return List.of(
-                writeReading, writeHold, signClear, signRunOn, new SetReadingLimit(), new SetTrigger());
+        return List.of(writeReading, writeHold, signClear, signRunOn, new SetReadingLimit(), new SetTrigger());
     }
 
     private List<LogSheet> added() {

@@ -12,7 +12,8 @@ import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
 
 /** An engine or a part, picked in one field: one of the two. */
-record EngineOrPart(@Nullable Entry<Engine> engine, @Nullable Entry<Part> part) {
+record EngineOrPart(
+        @Nullable Entry<Engine> engine, @Nullable Entry<Part> part) {
     private static final String ENGINE = "engine:";
     private static final String PART = "part:";
 

@@ -11,7 +11,8 @@ import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
 
 /** In which engines something holds: in all, in those of a design, or in one. */
-record EngineScope(@Nullable Entry<EngineDesign> design, @Nullable Entry<Engine> engine) {
+record EngineScope(
+        @Nullable Entry<EngineDesign> design, @Nullable Entry<Engine> engine) {
     private static final EngineScope ALL = new EngineScope(null, null);
 
     /** The only design there is, else all. */

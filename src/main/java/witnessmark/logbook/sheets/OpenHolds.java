@@ -64,7 +64,9 @@ final class OpenHolds {
         causes.forEach((cause, held) -> {
             if (held.size() > 1) {
                 choices.add(Choice.of(
-                        cause, SheetNote.of("held_all", happened(held.get(0)), held.get(0).since(), held.size())));
+                        cause,
+                        SheetNote.of(
+                                "held_all", happened(held.get(0)), held.get(0).since(), held.size())));
             }
             held.forEach(by -> choices.add(Choice.of(cause + text(by.part()), line(by))));
         });
@@ -84,7 +86,10 @@ final class OpenHolds {
         Id<Engine> engine = picked.by().engine();
         return part != null
                 ? sight.name(Part.class, part)
-                : engine != null ? sight.name(Engine.class, engine) : sight.name(Part.class, Objects.requireNonNull(picked.by().part()));
+                : engine != null
+                        ? sight.name(Engine.class, engine)
+                        : sight.name(
+                                Part.class, Objects.requireNonNull(picked.by().part()));
     }
 
     private SheetNote line(HeldBy by) {
@@ -123,11 +128,7 @@ final class OpenHolds {
             case SPEED_ABOVE ->
                 Stream.concat(
                                 Stream.ofNullable(run.highest()),
-                                sight
-                                        .facts()
-                                        .of(OverRev.class)
-                                        .where(each -> id.equals(each.run()))
-                                        .stream()
+                                sight.facts().of(OverRev.class).where(each -> id.equals(each.run())).stream()
                                         .map(each -> each.fact().peak()))
                         .max(EngineSpeed::compareTo)
                         .map(Object.class::cast);
@@ -144,7 +145,8 @@ final class OpenHolds {
     }
 
     private static String cause(HeldBy by) {
-        return by.cause().id().text() + "|" + text(by.rule() == null ? null : by.rule().id()) + "|";
+        return by.cause().id().text() + "|"
+                + text(by.rule() == null ? null : by.rule().id()) + "|";
     }
 
     private static String text(@Nullable Id<?> id) {

@@ -78,7 +78,11 @@ final class PassableLimits {
     /** What the limit is called. */
     static String limit(Mark mark) {
         return mark.reason()
-                .fold(by -> "", use -> use.limit().fact().name(), use -> use.limit().fact().name(), date -> "");
+                .fold(
+                        by -> "",
+                        use -> use.limit().fact().name(),
+                        use -> use.limit().fact().name(),
+                        date -> "");
     }
 
     /** What it falls on, by its name. */
@@ -101,7 +105,9 @@ final class PassableLimits {
         Id<Part> part = use.part();
         LocalDate made =
                 part == null ? null : sight.facts().of(Part.class).get(part).madeOn();
-        LocalDate from = use.since() != null ? use.since().day() : made != null ? made : sight.view().day();
+        LocalDate from = use.since() != null
+                ? use.since().day()
+                : made != null ? made : sight.view().day();
         return ChronoUnit.DAYS.between(from, from.plusMonths(months));
     }
 
@@ -159,8 +165,13 @@ final class PassableLimits {
 
     private static String key(Mark mark) {
         String limit = mark.reason()
-                .fold(by -> "", use -> use.limit().id().text(), use -> use.limit().id().text(), PassableLimits::date);
-        return limit + "|" + text(mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car());
+                .fold(
+                        by -> "",
+                        use -> use.limit().id().text(),
+                        use -> use.limit().id().text(),
+                        PassableLimits::date);
+        return limit + "|"
+                + text(mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car());
     }
 
     private static String date(PrintedDate date) {

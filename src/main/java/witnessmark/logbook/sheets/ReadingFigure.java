@@ -62,8 +62,7 @@ public record ReadingFigure(ReadingKind kind, long value) {
         };
     }
 
-    private static <Q> Typed<Long> whole(
-            Typed<Q> typed, java.util.function.ToLongFunction<Q> count, String text) {
+    private static <Q> Typed<Long> whole(Typed<Q> typed, java.util.function.ToLongFunction<Q> count, String text) {
         if (typed instanceof Typed.Unreadable<Q> no) {
             return new Typed.Unreadable<>(no.examples());
         }

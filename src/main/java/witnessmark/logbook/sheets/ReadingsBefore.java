@@ -68,13 +68,15 @@ final class ReadingsBefore {
                 .filter(reading -> reading.place().equals(place) && reading.value() != null)
                 .map(reading -> Objects.requireNonNull(reading.value()))
                 .toList();
-        UsualBand.of(values, leastSpread()).filter(band -> !band.holds(value)).ifPresent(band -> in.wrong(
-                field,
-                ProblemKind.UNUSUAL,
-                field,
-                new ReadingFigure(kind, value),
-                new ReadingFigure(kind, band.low()),
-                new ReadingFigure(kind, band.high())));
+        UsualBand.of(values, leastSpread())
+                .filter(band -> !band.holds(value))
+                .ifPresent(band -> in.wrong(
+                        field,
+                        ProblemKind.UNUSUAL,
+                        field,
+                        new ReadingFigure(kind, value),
+                        new ReadingFigure(kind, band.low()),
+                        new ReadingFigure(kind, band.high())));
     }
 
     private void noteLast(ReadSheet in, SheetField field, String place) {
@@ -82,17 +84,14 @@ final class ReadingsBefore {
                 .filter(reading -> reading.place().equals(place))
                 .reduce((one, other) -> other)
                 .orElseThrow();
-        Object read = last.grade() != null
-                ? last.grade()
-                : new ReadingFigure(kind, Objects.requireNonNull(last.value()));
+        Object read =
+                last.grade() != null ? last.grade() : new ReadingFigure(kind, Objects.requireNonNull(last.value()));
         in.note(field, SheetNote.of("last_read", read, last.at().day()));
     }
 
     private static boolean endsWith(String place, String typed) {
         int from = place.length() - typed.length();
-        return from > 0
-                && place.charAt(from - 1) == ' '
-                && place.regionMatches(true, from, typed, 0, typed.length());
+        return from > 0 && place.charAt(from - 1) == ' ' && place.regionMatches(true, from, typed, 0, typed.length());
     }
 
     /** What two readings of the same thing differ by, whoever reads: common practice, no source. */

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-
 import witnessmark.domain.Grade;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.PartKind;
@@ -49,8 +48,7 @@ public final class SetReadingLimit implements LogSheet {
     public List<SheetGroup> groups() {
         return List.of(
                 SheetGroup.of("limit_for", List.of(KIND, IN, OF, NAME)),
-                SheetGroup.of(
-                        "reading_may", List.of(AT_LEAST, AT_MOST, CHANGE, FALL), List.of(WORST), List.of(EVERY)),
+                SheetGroup.of("reading_may", List.of(AT_LEAST, AT_MOST, CHANGE, FALL), List.of(WORST), List.of(EVERY)),
                 SheetGroup.of("limit_source", List.of(RANK, SOURCE, FROM)));
     }
 
@@ -67,7 +65,8 @@ public final class SetReadingLimit implements LogSheet {
 
     @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
-        boolean graded = kind(typed) != null && Objects.requireNonNull(kind(typed)).graded();
+        boolean graded =
+                kind(typed) != null && Objects.requireNonNull(kind(typed)).graded();
         if (field.equals(WORST)) {
             return graded;
         }

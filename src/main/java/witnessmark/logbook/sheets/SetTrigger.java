@@ -160,23 +160,22 @@ public final class SetTrigger implements LogSheet {
         ReadValues values = new ReadValues(in);
         TriggerKind.Figure unit = java.util.Objects.requireNonNull(kind.figure());
         in.note(FIGURE, SheetNote.of("trigger_in_" + unit.name().toLowerCase(Locale.ROOT)));
-        Long figure =
-                switch (unit) {
-                    case RPM -> {
-                        EngineSpeed speed = values.speed(FIGURE);
-                        yield speed == null ? null : Long.valueOf(speed.rpm());
-                    }
-                    case MILLIKELVIN -> {
-                        Temperature hot = values.echoed(
-                                FIGURE, text -> TypedFigure.<Temperature, TemperatureUnit>read(text, TemperatureUnit.CELSIUS));
-                        yield hot == null ? null : hot.millikelvin();
-                    }
-                    case PASCAL -> {
-                        Pressure pressure = values.echoed(
-                                FIGURE, text -> TypedFigure.<Pressure, PressureUnit>read(text, PressureUnit.BAR));
-                        yield pressure == null ? null : pressure.pascals();
-                    }
-                };
+        Long figure = switch (unit) {
+            case RPM -> {
+                EngineSpeed speed = values.speed(FIGURE);
+                yield speed == null ? null : Long.valueOf(speed.rpm());
+            }
+            case MILLIKELVIN -> {
+                Temperature hot = values.echoed(
+                        FIGURE, text -> TypedFigure.<Temperature, TemperatureUnit>read(text, TemperatureUnit.CELSIUS));
+                yield hot == null ? null : hot.millikelvin();
+            }
+            case PASCAL -> {
+                Pressure pressure =
+                        values.echoed(FIGURE, text -> TypedFigure.<Pressure, PressureUnit>read(text, PressureUnit.BAR));
+                yield pressure == null ? null : pressure.pascals();
+            }
+        };
         if (figure != null && figure <= 0) {
             in.wrong(FIGURE, ProblemKind.CANNOT_READ, FIGURE, in.text(FIGURE), PressureUnit.BAR.example());
             return null;

@@ -152,7 +152,8 @@ public final class SignRunOn implements LogSheet {
                 use == null
                         ? SheetNote.of("ran_now", new SheetAmount(counter, used))
                         : SheetNote.of(
-                                counter == Counter.AGE ? "used_now_months" : "used_now", new SheetAmount(counter, used)));
+                                counter == Counter.AGE ? "used_now_months" : "used_now",
+                                new SheetAmount(counter, used)));
         Long upTo = figure(in, limits, counter, use);
         if (upTo != null && upTo <= used) {
             in.wrong(UP_TO, ProblemKind.RUN_ON_OVER_ALREADY, limits.name(mark));
@@ -161,8 +162,7 @@ public final class SignRunOn implements LogSheet {
         return upTo;
     }
 
-    private static @Nullable Long figure(
-            ReadSheet in, PassableLimits limits, Counter counter, @Nullable LimitUse use) {
+    private static @Nullable Long figure(ReadSheet in, PassableLimits limits, Counter counter, @Nullable LimitUse use) {
         ReadValues values = new ReadValues(in);
         switch (counter.unit()) {
             case MILLISECOND -> {
@@ -170,8 +170,8 @@ public final class SignRunOn implements LogSheet {
                 return time == null ? null : time.millis();
             }
             case METRE -> {
-                Distance distance =
-                        values.echoed(UP_TO, text -> TypedFigure.<Distance, DistanceUnit>read(text, DistanceUnit.KILOMETRE));
+                Distance distance = values.echoed(
+                        UP_TO, text -> TypedFigure.<Distance, DistanceUnit>read(text, DistanceUnit.KILOMETRE));
                 return distance == null ? null : distance.metres();
             }
             default -> {

@@ -57,7 +57,8 @@ public final class WriteHold implements LogSheet {
         }
         List<Choice> choices = new ArrayList<>();
         choices.add(Choice.of("", SheetWord.WHOLE_SET));
-        members(typed, sight).forEach(member -> choices.add(Choice.of(member.id().text(), member.fact())));
+        members(typed, sight)
+                .forEach(member -> choices.add(Choice.of(member.id().text(), member.fact())));
         return choices;
     }
 
@@ -78,9 +79,8 @@ public final class WriteHold implements LogSheet {
 
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
-        return List.of(EngineOrPart.of(sight, typed.text(ON))
-                .map(EngineOrPart::name)
-                .orElse(""));
+        return List.of(
+                EngineOrPart.of(sight, typed.text(ON)).map(EngineOrPart::name).orElse(""));
     }
 
     /** The mark of the member picked; empty for the whole. A member of another set cannot be meant. */
@@ -100,9 +100,8 @@ public final class WriteHold implements LogSheet {
     }
 
     private static List<Entry<SetMember>> members(SheetTyped typed, SheetSight sight) {
-        Id<Part> set = EngineOrPart.of(sight, typed.text(ON))
-                .map(EngineOrPart::partId)
-                .orElse(null);
+        Id<Part> set =
+                EngineOrPart.of(sight, typed.text(ON)).map(EngineOrPart::partId).orElse(null);
         return set == null
                 ? List.of()
                 : sight.facts().of(SetMember.class).where(member -> member.set().equals(set)).stream()

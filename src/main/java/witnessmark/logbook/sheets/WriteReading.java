@@ -138,9 +138,8 @@ public final class WriteReading implements LogSheet {
 
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
-        String name = EngineOrPart.of(sight, typed.text(ON))
-                .map(EngineOrPart::name)
-                .orElse("");
+        String name =
+                EngineOrPart.of(sight, typed.text(ON)).map(EngineOrPart::name).orElse("");
         return List.of((name + " " + typed.text(PLACE)).strip());
     }
 

@@ -83,23 +83,13 @@ public final class WriteWork implements LogSheet {
         }
         in.make(
                 ON,
-                new Work(
-                        kind,
-                        when,
-                        on.engineId(),
-                        on.partId(),
-                        result,
-                        removed,
-                        left,
-                        in.text(BY),
-                        in.text(FOUND)));
+                new Work(kind, when, on.engineId(), on.partId(), result, removed, left, in.text(BY), in.text(FOUND)));
     }
 
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
-        return List.of(EngineOrPart.of(sight, typed.text(ON))
-                .map(EngineOrPart::name)
-                .orElse(""));
+        return List.of(
+                EngineOrPart.of(sight, typed.text(ON)).map(EngineOrPart::name).orElse(""));
     }
 
     /** Metal is more than nothing; empty when nobody measured it. */

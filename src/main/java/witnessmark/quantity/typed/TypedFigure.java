@@ -70,7 +70,9 @@ public final class TypedFigure {
     public static Typed<Long> parts(String text, int decimals, String example, String... words) {
         String plain = Plain.of(text);
         Numeral figure = plain == null ? null : Numeral.at(plain, 0);
-        String rest = plain == null || figure == null ? "" : plain.substring(figure.end()).strip();
+        String rest = plain == null || figure == null
+                ? ""
+                : plain.substring(figure.end()).strip();
         if (figure == null || !rest.isEmpty() && !List.of(words).contains(rest)) {
             return new Typed.Unreadable<>(List.of(example));
         }

@@ -213,7 +213,9 @@ class SheetsInTheWindowTest {
                 assertThat(java.util.Objects.requireNonNull(window.shown()).firstFocus())
                         .isSameAs(window.ui().field("Cylinder or place"));
             }
-            assertThat(keys).as("Enter after the place and Ctrl+Enter after the figure").isLessThan(20);
+            assertThat(keys)
+                    .as("Enter after the place and Ctrl+Enter after the figure")
+                    .isLessThan(20);
             assertThat(window.own.desk.view().facts().of(Reading.class).where(reading -> true))
                     .extracting(reading -> reading.fact().place())
                     .containsExactly("1", "2", "3", "4");

@@ -119,7 +119,8 @@ class ReadAndSignedByHandTest {
 
     @Test
     void each_kind_of_figure_is_kept_in_whole_parts_of_its_unit() {
-        // 12.4 bar = 1 240 000 Pa; 180 psi = 1 241 056.3 Pa (NIST SP 811, 6.894 757 kPa); 291 N; 0.25 mm; 10 thou = 0.254 mm
+        // 12.4 bar = 1 240 000 Pa; 180 psi = 1 241 056.3 Pa (NIST SP 811, 6.894 757 kPa); 291 N; 0.25 mm; 10 thou =
+        // 0.254 mm
         assertThat(value(ReadingKind.COMPRESSION, "12.4")).isEqualTo(1_240_000);
         assertThat(value(ReadingKind.COMPRESSION, "180 psi")).isEqualTo(1_241_056);
         assertThat(value(ReadingKind.SPRING_FORCE, "291 N")).isEqualTo(291_000);
@@ -308,8 +309,7 @@ class ReadAndSignedByHandTest {
                 .facts()
                 .get(0);
         assertThat(rods.facts())
-                .isEqualTo(List.of(
-                        new EngineSpeed(9340), last(Run.class).start(), PartKind.RODS, "RS-1"));
+                .isEqualTo(List.of(new EngineSpeed(9340), last(Run.class).start(), PartKind.RODS, "RS-1"));
 
         own.sheets.save(new SignClear(), clear("RS-1"), "by hand").orThrow();
         assertThat(last(Clearance.class))
@@ -339,9 +339,11 @@ class ReadAndSignedByHandTest {
     @Test
     void triggers_by_temperature_pressure_and_grades_are_kept_in_their_own_units() {
         // 105 C = 378.15 K; 1.5 bar = 150 000 Pa
-        assertThat(trigger("trigger_kind", "water above", "trigger_figure", "105").figure())
+        assertThat(trigger("trigger_kind", "water above", "trigger_figure", "105")
+                        .figure())
                 .isEqualTo(378_150);
-        assertThat(trigger("trigger_kind", "oil pressure below", "trigger_figure", "1.5").figure())
+        assertThat(trigger("trigger_kind", "oil pressure below", "trigger_figure", "1.5")
+                        .figure())
                 .isEqualTo(150_000);
         Trigger graded = trigger("trigger_kind", "graded", "reading_kind", "plug", "trigger_grade", "damaged");
         assertThat(graded.readingKind()).isEqualTo(ReadingKind.PLUG);
@@ -395,7 +397,11 @@ class ReadAndSignedByHandTest {
         logRun("30", "8000");
         assertThat(springs()).isEqualTo(MarkState.OVER);
         Map<SheetField, String> typed = runOn("1.25", "");
-        assertThat(own.sheets.read(new SignRunOn(), runOn("", "")).of(SignRunOn.UP_TO).note().facts())
+        assertThat(own.sheets
+                        .read(new SignRunOn(), runOn("", ""))
+                        .of(SignRunOn.UP_TO)
+                        .note()
+                        .facts())
                 .as("what is used, and no figure proposed")
                 .isEqualTo(List.of(new SheetAmount(witnessmark.quantity.Counter.RUNNING, HOUR / 2)));
         assertThat(new SignRunOn().fresh(own.sheets.sight())).doesNotContainKey(SignRunOn.UP_TO);
@@ -456,7 +462,16 @@ class ReadAndSignedByHandTest {
 
     @Test
     void a_run_on_past_a_limit_of_readings_ends_at_the_running_of_the_engine() {
-        own.save(new SetReadingLimit(), "limit_name", "leak-down", "at_most", "10", "source", "ours", "limit_from", "1 Mar")
+        own.save(
+                        new SetReadingLimit(),
+                        "limit_name",
+                        "leak-down",
+                        "at_most",
+                        "10",
+                        "source",
+                        "ours",
+                        "limit_from",
+                        "1 Mar")
                 .orThrow();
         read("4", "12");
         logRun("30", "8000");
@@ -519,8 +534,7 @@ class ReadAndSignedByHandTest {
     }
 
     private Map<SheetField, String> runOn(String upTo, String asked) {
-        Map<SheetField, String> typed =
-                own.filled(new SignRunOn(), "up_to", upTo, "run_on_why", "no set on the shelf");
+        Map<SheetField, String> typed = own.filled(new SignRunOn(), "up_to", upTo, "run_on_why", "no set on the shelf");
         typed.put(SignRunOn.ASKED, asked);
         typed.put(
                 SignRunOn.LIMIT,
@@ -597,8 +611,7 @@ class ReadAndSignedByHandTest {
     }
 
     private MarkState springs() {
-        return new Marks(own.desk.view().ledger())
-                .ofPart(part("VS-1")).get(0).state();
+        return new Marks(own.desk.view().ledger()).ofPart(part("VS-1")).get(0).state();
     }
 
     private MarkState readings() {

@@ -139,7 +139,12 @@ class WhatSigningRefusesTest {
         dated(null, LocalDate.of(2026, 3, 9));
         assertThat(choices(new SignRunOn(), SignRunOn.LIMIT)).isEmpty();
         Map<SheetField, String> typed = own.filled(new SignRunOn(), "up_to", "1", "run_on_why", "no set");
-        with(new SignRunOn(), typed, SignRunOn.LIMIT, "date|" + springs().id().text(), ProblemKind.PRINTED_DATE_NOT_PASSED);
+        with(
+                new SignRunOn(),
+                typed,
+                SignRunOn.LIMIT,
+                "date|" + springs().id().text(),
+                ProblemKind.PRINTED_DATE_NOT_PASSED);
     }
 
     @Test
@@ -197,13 +202,12 @@ class WhatSigningRefusesTest {
         good.put(SetTrigger.HOLDS, "gearbox");
         assertThat(own.sheets.check(own.sheets.read(new SetTrigger(), good)))
                 .extracting(found -> found.problem().kind(), FoundProblem::field)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple(
-                        ProblemKind.TRIGGER_WITHOUT_PARTS, SetTrigger.HOLDS));
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple(ProblemKind.TRIGGER_WITHOUT_PARTS, SetTrigger.HOLDS));
     }
 
     /** The sheet with one field typed otherwise has this problem there, and is not saved. */
-    private void with(
-            LogSheet sheet, Map<SheetField, String> good, SheetField field, String typed, ProblemKind kind) {
+    private void with(LogSheet sheet, Map<SheetField, String> good, SheetField field, String typed, ProblemKind kind) {
         Map<SheetField, String> bad = new java.util.HashMap<>(good);
         bad.put(field, typed);
         Problem problem = own.sheets.read(sheet, bad).of(field).problem();
@@ -259,7 +263,8 @@ class WhatSigningRefusesTest {
         own.desk
                 .write(
                         "dates",
-                        List.of(new Entry<>(entry.id(), dated, entry.standing(), entry.struckBecause(), entry.rev() + 1)))
+                        List.of(new Entry<>(
+                                entry.id(), dated, entry.standing(), entry.struckBecause(), entry.rev() + 1)))
                 .orThrow();
     }
 
