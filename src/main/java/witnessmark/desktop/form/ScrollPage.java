@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.beans.PropertyChangeListener;
 import javax.swing.BorderFactory;
@@ -44,6 +45,15 @@ public final class ScrollPage extends JScrollPane {
     public void removeNotify() {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removePropertyChangeListener(FOCUS, follow);
         super.removeNotify();
+    }
+
+    /** Shows the page from its top, or as little below it as the focus needs, once it is laid out. */
+    public void fromTop() {
+        SwingUtilities.invokeLater(() -> {
+            validate();
+            getViewport().setViewPosition(new Point(0, 0));
+            bringIntoView(KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner());
+        });
     }
 
     /** A table scrolls its own rows into view. */

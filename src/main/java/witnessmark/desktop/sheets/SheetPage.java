@@ -41,6 +41,7 @@ final class SheetPage implements Aside {
     private final JPanel page =
             new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
     private final NoticeStrip strip = new NoticeStrip();
+    private final ScrollPage scroll;
     private final FormFoot foot;
     private final List<Row> rows = new ArrayList<>();
 
@@ -59,7 +60,8 @@ final class SheetPage implements Aside {
         this.fields = new SheetFields(model, words);
         this.foot = new FormFoot(buttons());
         page.setOpaque(false);
-        page.add(new ScrollPage(sheet()), "grow, wrap");
+        this.scroll = new ScrollPage(sheet());
+        page.add(scroll, "grow, wrap");
         page.add(strip, "growx, wrap");
         page.add(foot, "growx");
         boolean goesOn = model.sheet().oneAfterTheOther();
@@ -85,6 +87,11 @@ final class SheetPage implements Aside {
     @Override
     public JComponent firstFocus() {
         return fields.input(model.firstEmpty());
+    }
+
+    /** It is on screen now: what stands at its top is to be read first. */
+    void shown() {
+        scroll.fromTop();
     }
 
     /** Somebody wants to write on it. */

@@ -168,5 +168,6 @@ public final class Sheets {
         SheetPage page = page(sheet);
         page.open();
         show.accept(page);
+        page.shown();
     }
 }
