@@ -62,8 +62,14 @@ final class Due implements Callable<Integer> {
                 next == null
                         ? tools.texts().get("command.due.none", day)
                         : tools.texts().get("command.due.heading", next.event().name(), day));
-        section(answer, "command.due.must", standing.going().stream().filter(MarkOn::calls).toList());
-        section(answer, "command.due.due", standing.going().stream().filter(MarkOn::comesDue).toList());
+        section(
+                answer,
+                "command.due.must",
+                standing.going().stream().filter(MarkOn::calls).toList());
+        section(
+                answer,
+                "command.due.due",
+                standing.going().stream().filter(MarkOn::comesDue).toList());
     }
 
     private void section(Answer answer, String heading, List<MarkOn> marks) {
@@ -76,14 +82,16 @@ final class Due implements Callable<Integer> {
     }
 
     private String state(MarkOn on) {
-        return tools.texts().get(switch (on.state()) {
-            case HELD -> "form.state.held";
-            case OVER -> "form.state.over";
-            case RUN_ON -> "form.state.runOn";
-            case DUE -> "form.state.due";
-            case NOT_KNOWN -> "form.state.notKnown";
-            case WITHIN -> "form.state.within";
-        });
+        return tools.texts()
+                .get(
+                        switch (on.state()) {
+                            case HELD -> "form.state.held";
+                            case OVER -> "form.state.over";
+                            case RUN_ON -> "form.state.runOn";
+                            case DUE -> "form.state.due";
+                            case NOT_KNOWN -> "form.state.notKnown";
+                            case WITHIN -> "form.state.within";
+                        });
     }
 
     private String what(MarkOn on) {
@@ -147,12 +155,20 @@ final class Due implements Callable<Integer> {
                 .put("part", on.serial())
                 .put("engine", on.engine())
                 .put("car", on.car());
-        on.mark().reason().fold(by -> held(node, by), use -> limit(node, use), use -> reading(node, use), date -> date(node, date));
+        on.mark()
+                .reason()
+                .fold(
+                        by -> held(node, by),
+                        use -> limit(node, use),
+                        use -> reading(node, use),
+                        date -> date(node, date));
         RunsOut out = on.runsOut();
         if (out != null) {
             node.putObject("runsOut")
                     .put("event", out.event().fact().name())
-                    .put("run", out.planned() == null ? null : out.planned().fact().name())
+                    .put(
+                            "run",
+                            out.planned() == null ? null : out.planned().fact().name())
                     .put("sure", out.sure())
                     .put("after", out.after())
                     .put("leftAfter", out.leftAfter());
@@ -185,11 +201,17 @@ final class Due implements Callable<Integer> {
     }
 
     private static ObjectNode reading(ObjectNode node, ReadingUse use) {
-        node.put("reason", "reading").put("name", use.limit().fact().name()).put("broken", use.broken().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        node.put("reason", "reading")
+                .put("name", use.limit().fact().name())
+                .put("broken", use.broken().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         if (use.worst() != null) {
             node.put("place", use.worst().fact().place())
                     .put("value", use.worst().fact().value())
-                    .put("grade", use.worst().fact().grade() == null ? null : use.worst().fact().grade().code());
+                    .put(
+                            "grade",
+                            use.worst().fact().grade() == null
+                                    ? null
+                                    : use.worst().fact().grade().code());
         }
         return node;
     }

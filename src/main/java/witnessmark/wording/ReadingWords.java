@@ -60,11 +60,9 @@ public final class ReadingWords {
 
     /** A share of two figures in whole percent, rounded half up: {@code 9 %}. */
     public String percent(long part, long whole) {
-        BigDecimal share = BigDecimal.valueOf(part)
-                .movePointRight(2)
-                .divide(BigDecimal.valueOf(whole), 0, RoundingMode.HALF_UP);
-        return texts.get(
-                "measures.figure", measures.number(share, 0), sign(ReadingKind.Unit.HUNDREDTH_OF_PERCENT));
+        BigDecimal share =
+                BigDecimal.valueOf(part).movePointRight(2).divide(BigDecimal.valueOf(whole), 0, RoundingMode.HALF_UP);
+        return texts.get("measures.figure", measures.number(share, 0), sign(ReadingKind.Unit.HUNDREDTH_OF_PERCENT));
     }
 
     private String with(ReadingKind.Unit unit, long value, int decimals) {

@@ -42,7 +42,8 @@ class DueTest {
     @Test
     void on_26_may_it_says_that_the_springs_of_k05_run_out_at_round_4_and_in_which_run() throws Exception {
         JsonNode answer = new ObjectMapper()
-                .readTree(shell.run("due", book, "--as-of", "2026-05-26", "--json").out());
+                .readTree(shell.run("due", book, "--as-of", "2026-05-26", "--json")
+                        .out());
 
         assertThat(answer.get("version").asInt()).isEqualTo(1);
         for (JsonNode mark : answer.get("marks")) {
