@@ -16,6 +16,7 @@ import javax.swing.JViewport;
 import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.task.EventThread;
 
 /**
  * A page that scrolls down and never sideways: what is in it is always as wide as the page. What takes the focus comes
@@ -49,7 +50,7 @@ public final class ScrollPage extends JScrollPane {
 
     /** Shows the page from its top, or as little below it as the focus needs, once it is laid out. */
     public void fromTop() {
-        SwingUtilities.invokeLater(() -> {
+        EventThread.later(() -> {
             validate();
             getViewport().setViewPosition(new Point(0, 0));
             bringIntoView(KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner());
