@@ -100,7 +100,8 @@ final class LifeOf implements Callable<Integer> {
                     .put("estimated", life.estimated())
                     .put("atLeast", life.atLeast())
                     .put("runs", life.runs())
-                    .put("runsNotRead", life.runsNotRead());
+                    .put("runsNotRead", life.runsNotRead())
+                    .put("complete", life.complete());
         }
         if (entries) {
             ArrayNode rows = root.putArray("entries");

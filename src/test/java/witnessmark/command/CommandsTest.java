@@ -71,6 +71,18 @@ class CommandsTest {
                 .isZero();
     }
 
+    /** Three runs of K22 do not say how long it was loaded: a figure of 0 alone would be taken for none. */
+    @Test
+    void a_life_that_runs_do_not_say_in_full_is_told_as_such_in_json_too() throws IOException {
+        sample();
+        for (JsonNode life : json(shell.run("life", book, "K22", "--json")).get("lives")) {
+            if (life.get("counter").asText().equals("loaded")) {
+                assertThat(life.get("complete").asBoolean()).isFalse();
+                assertThat(life.get("runsNotRead").asInt()).isPositive();
+            }
+        }
+    }
+
     @Test
     void the_entries_behind_a_life_add_up_to_it() throws IOException {
         sample();

@@ -16,6 +16,7 @@ import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -26,12 +27,14 @@ final class LimitWords {
     private final Measures measures;
     private final Amounts amounts;
     private final RecordWords records;
+    private final LifeWords lives;
 
     LimitWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.amounts = new Amounts(texts, measures);
         this.records = new RecordWords(texts);
+        this.lives = new LifeWords(texts, measures);
     }
 
     MarkWords.Said of(MarkOn on, LimitUse use) {
@@ -105,7 +108,7 @@ final class LimitWords {
             case NOT_KNOWN ->
                 use.used().highest() == 0
                         ? texts.get("beforewego.left.notKnown", records.label(records.counter(counter)))
-                        : measures.atLeast(amounts.rough(counter, use.used().lowest()));
+                        : lives.limit(use); // at most this much is left, never how much was run
         };
     }
 

@@ -68,6 +68,15 @@ class BeforeWeGoModelTest {
         assertThat(line("GB-41").state()).isEqualTo(SeamState.WITHIN);
     }
 
+    /** "At least" would be how much was run; what stands in this column is what is left. */
+    @Test
+    void what_is_not_known_in_full_has_at_most_so_much_left() {
+        assertThat(lines(Views.DAY).all())
+                .filteredOn(row -> row.state() == SeamState.NOT_KNOWN)
+                .isNotEmpty()
+                .noneMatch(row -> row.left().startsWith("at least"));
+    }
+
     @Test
     void what_nobody_counted_says_what_is_missing_and_shows_no_figure_for_it() {
         MarkLine clutch = line("CL-21");
