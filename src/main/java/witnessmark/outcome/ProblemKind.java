@@ -50,6 +50,8 @@ public enum ProblemKind {
     BEFORE_OR_AFTER_CHANGE(2, true),
     /** planned run, its day: the run is logged on another. */
     PLANNED_FOR_ANOTHER_DAY(2, false),
+    /** parts that went in that day without a time, the day: the run goes to what was there before. */
+    FITTED_WITHOUT_TIME(2, false),
     /** engine, empty positions. */
     ENGINE_INCOMPLETE(2, false),
     /** part of the whole, whole: a share longer than the running time. field name, value, running time. */

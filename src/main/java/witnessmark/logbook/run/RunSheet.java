@@ -122,6 +122,7 @@ public final class RunSheet implements TypedRun {
         Which which = reader.which(typed, running, fields);
         Map<RunField, Object> values = reader.values(which, typed, fields);
         new WhichNotes(view, before(view)).add(which, typed, values, fields);
+        UntimedChange.ask(view, which, fields);
         fields.put(RunField.REMARKS, FieldReading.fine(Note.of(Note.Kind.NONE)));
         if (running != null) {
             PartsOfRunning.check(running, values, fields);
