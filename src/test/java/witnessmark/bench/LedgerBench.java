@@ -20,6 +20,7 @@ import witnessmark.ledger.Coherence;
 import witnessmark.ledger.History;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
+import witnessmark.ledger.Marks;
 import witnessmark.ledger.RunDraft;
 import witnessmark.ledger.RunEffect;
 import witnessmark.ledger.Story;
@@ -73,6 +74,7 @@ public final class LedgerBench {
                 "one run: coherence",
                 () -> Coherence.forRun(facts, run, book.asOf()).size());
         time("every limit everywhere", () -> new Limits(ledger).nearest().size());
+        time("every mark everywhere", () -> new Marks(ledger).all().size());
         time(
                 "coherence of everything",
                 () -> Coherence.forEntries(facts, book.story().entries(), book.asOf())

@@ -26,6 +26,7 @@ import witnessmark.quantity.RunningTime;
  * What a run to come will take, by the team's own record of such runs: of that kind at that circuit, once there are
  * three, else of that kind anywhere. Where the timetable states how long a run should last, the record says how much
  * longer or shorter than stated such runs were. Until there are three, the timetable, else what is usual in the trade.
+ * Each answer is worked out once; for one thread.
  */
 public final class OwnRecord {
     /** Fewer say nothing. */
@@ -42,7 +43,10 @@ public final class OwnRecord {
 
     private record Past(Run run, Id<Event> event, @Nullable RunningTime stated) {}
 
+    private record Asked(Id<?> run, Counter counter) {}
+
     private final Facts facts;
+    private final Map<Asked, Optional<Expected>> said = new HashMap<>();
     private final Map<Kind, List<Past>> past = new HashMap<>();
 
     /** The record as of a day. */
@@ -71,6 +75,11 @@ public final class OwnRecord {
 
     /** What a run to come takes of a counter; empty when nothing says. */
     public Optional<Expected> of(Step step, Counter counter) {
+        Id<?> run = step.planned() == null ? step.event().id() : step.planned().id();
+        return said.computeIfAbsent(new Asked(run, counter), asked -> workedOut(step, counter));
+    }
+
+    private Optional<Expected> workedOut(Step step, Counter counter) {
         if (!counter.isFedByRuns() || counter == Counter.OVER_REVS) {
             return Optional.empty(); // nobody plans an over-rev
         }
