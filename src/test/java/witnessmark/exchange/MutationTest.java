@@ -34,7 +34,7 @@ class MutationTest {
     Path place;
 
     static LongStream seeds() {
-        return LongStream.range(0, 20);
+        return LongStream.range(0, 12);
     }
 
     @ParameterizedTest(name = "seed {0}")

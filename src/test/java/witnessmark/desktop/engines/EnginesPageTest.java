@@ -155,7 +155,6 @@ class EnginesPageTest {
                 .flatMap(side -> Stream.of(
                         Arguments.of(side, 1366, 768, 1.0f),
                         Arguments.of(side, 1366, 768, 1.5f),
-                        Arguments.of(side, 1100, 700, 1.0f),
                         Arguments.of(side, 1100, 700, 1.5f)));
     }
 
