@@ -15,7 +15,6 @@ import witnessmark.domain.Fitment;
 import witnessmark.domain.Hold;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
-import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Reading;
 import witnessmark.domain.Run;
@@ -31,10 +30,12 @@ import witnessmark.quantity.Moment;
  */
 public final class Holds {
     private final LifeLedger ledger;
+    private final Seats seats;
     private final List<Raised> raised;
 
     public Holds(LifeLedger ledger) {
         this.ledger = ledger;
+        this.seats = new Seats(ledger);
         this.raised = Stream.of(written(), byRuns(), byReadings())
                 .flatMap(List::stream)
                 .sorted(Comparator.comparing((Raised each) -> each.by().since()))
@@ -66,6 +67,17 @@ public final class Holds {
                 .toList();
     }
 
+    /** What raises a hold, before it is known what that falls on. */
+    private record Evidence(
+            Entry<?> cause,
+            @Nullable Entry<Trigger> rule,
+            Moment at,
+            @Nullable Long figure) {
+        HeldBy on(@Nullable Id<Part> part, @Nullable Id<Engine> engine) {
+            return new HeldBy(cause, rule, part, engine, at, figure);
+        }
+    }
+
     private List<Raised> written() {
         List<Raised> all = new ArrayList<>();
         ledger.facts()
@@ -73,16 +85,12 @@ public final class Holds {
                 .inForce()
                 .filter(hold -> ledger.asOf().counts(hold.fact().at()))
                 .forEach(hold -> {
+                    Evidence evidence = new Evidence(hold, null, hold.fact().at(), null);
                     Id<Part> part = hold.fact().part();
                     if (part == null) {
-                        all.add(raised(new HeldBy(
-                                hold,
-                                null,
-                                null,
-                                hold.fact().engine(),
-                                hold.fact().at())));
+                        all.add(raised(evidence.on(null, hold.fact().engine())));
                     } else {
-                        hold(all, hold, null, List.of(part), hold.fact().at());
+                        hold(all, evidence, List.of(part));
                     }
                 });
         return all;
@@ -96,9 +104,14 @@ public final class Holds {
                 .inForce()
                 .filter(run -> run.fact().perhapsSame() == null)
                 .filter(run -> ledger.asOf().counts(run.fact().start()))
-                .forEach(run -> triggers.raisedBy(run)
-                        .forEach(rule -> hold(
-                                all, run, rule, run.fact().engine(), run.fact().start())));
+                .forEach(run -> triggers.raisedBy(run).forEach(rule -> {
+                    Long reached = triggers.reached(run, rule.fact());
+                    hold(
+                            all,
+                            new Evidence(run, rule, run.fact().start(), reached),
+                            rule,
+                            run.fact().engine());
+                }));
         return all;
     }
 
@@ -108,12 +121,13 @@ public final class Holds {
                 .raised()
                 .forEach((reading, rules) -> rules.forEach(rule -> {
                     Reading fact = reading.fact();
+                    Evidence evidence = new Evidence(reading, rule, fact.at(), null);
                     Id<Part> part = fact.part();
                     Id<Engine> engine = fact.engine() != null ? fact.engine() : engineOf(part, fact.at());
                     if (engine != null) {
-                        hold(all, reading, rule, engine, fact.at());
+                        hold(all, evidence, rule, engine);
                     } else if (part != null) {
-                        hold(all, reading, rule, List.of(part), fact.at());
+                        hold(all, evidence, List.of(part));
                     }
                 }));
         return all;
@@ -126,25 +140,24 @@ public final class Holds {
     }
 
     /** Holds the engine as a whole, or what the rule names of what was in it. */
-    private void hold(List<Raised> all, Entry<?> cause, Entry<Trigger> rule, Id<Engine> engine, Moment at) {
+    private void hold(List<Raised> all, Evidence evidence, Entry<Trigger> rule, Id<Engine> engine) {
         Set<PartKind> kinds = rule.fact().holds();
         if (kinds.isEmpty()) {
-            all.add(raised(new HeldBy(cause, rule, null, engine, at)));
+            all.add(raised(evidence.on(null, engine)));
             return;
         }
-        List<Id<Part>> there = ledger.fittedAt(engine, at).values().stream()
+        List<Id<Part>> there = ledger.fittedAt(engine, evidence.at()).values().stream()
                 .map(Entry::fact)
                 .map(Fitment::part)
-                .filter(part -> kinds.contains(kind(part)))
+                .filter(part -> kinds.contains(seats.kind(part)))
                 .toList();
-        hold(all, cause, rule, there, at);
+        hold(all, evidence, there);
     }
 
-    private void hold(
-            List<Raised> all, Entry<?> cause, @Nullable Entry<Trigger> rule, List<Id<Part>> parts, Moment at) {
+    private void hold(List<Raised> all, Evidence evidence, List<Id<Part>> parts) {
         for (Id<Part> part : parts) {
-            for (Id<Part> each : withMembersSplitOff(part, at)) {
-                all.add(raised(new HeldBy(cause, rule, each, engineOf(part, at), at)));
+            for (Id<Part> each : withMembersSplitOff(part, evidence.at())) {
+                all.add(raised(evidence.on(each, engineOf(part, evidence.at()))));
             }
         }
     }
@@ -191,15 +204,5 @@ public final class Holds {
                         clearance.trigger(),
                         by.rule() == null ? null : by.rule().id())
                 && (clearance.part() == null || clearance.part().equals(by.part()));
-    }
-
-    private @Nullable PartKind kind(Id<Part> part) {
-        return ledger.facts()
-                .of(Part.class)
-                .find(part)
-                .flatMap(entry ->
-                        ledger.facts().of(PartDesign.class).find(entry.fact().design()))
-                .map(design -> design.fact().kind())
-                .orElse(null);
     }
 }

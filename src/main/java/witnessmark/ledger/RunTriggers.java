@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
@@ -15,6 +16,7 @@ import witnessmark.domain.Run;
 import witnessmark.domain.Trigger;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.Temperature;
 
 /** Which rules a run raises by its figures. */
 final class RunTriggers {
@@ -39,18 +41,44 @@ final class RunTriggers {
         return rules.stream().filter(rule -> raises(run, rule.fact())).toList();
     }
 
+    /** What a run reached of what a rule watches, in the unit of the rule's kind; null when it was not read. */
+    @Nullable
+    Long reached(Entry<Run> entry, Trigger rule) {
+        Run run = entry.fact();
+        return switch (rule.kind()) {
+            case SPEED_ABOVE ->
+                Stream.concat(
+                                Stream.ofNullable(run.highest()),
+                                overRevs.getOrDefault(entry.id(), List.of()).stream()
+                                        .map(OverRev::peak))
+                        .max(EngineSpeed::compareTo)
+                        .map(speed -> Long.valueOf(speed.rpm()))
+                        .orElse(null);
+            case WATER_ABOVE -> millikelvin(run.waterHighest());
+            case OIL_ABOVE -> millikelvin(run.oilHighest());
+            case OIL_PRESSURE_BELOW ->
+                run.oilPressure() == null
+                        ? null
+                        : Long.valueOf(run.oilPressure().pascals());
+            case GRADED, WORSE_TWICE -> null;
+        };
+    }
+
+    private static @Nullable Long millikelvin(@Nullable Temperature temperature) {
+        return temperature == null ? null : Long.valueOf(temperature.millikelvin());
+    }
+
     private boolean raises(Entry<Run> entry, Trigger rule) {
         Run run = entry.fact();
         long figure = Objects.requireNonNull(rule.figure());
         if (!AsOf.stood(rule, run.start().day()) || !falls(rule, run.engine())) {
             return false;
         }
+        Long reached = reached(entry, rule);
         return switch (rule.kind()) {
             case SPEED_ABOVE -> tooFast(entry, figure, rule.lasting());
-            case WATER_ABOVE -> run.waterHighest() != null && run.waterHighest().millikelvin() > figure;
-            case OIL_ABOVE -> run.oilHighest() != null && run.oilHighest().millikelvin() > figure;
-            case OIL_PRESSURE_BELOW ->
-                run.oilPressure() != null && run.oilPressure().pascals() < figure;
+            case WATER_ABOVE, OIL_ABOVE -> reached != null && reached > figure;
+            case OIL_PRESSURE_BELOW -> reached != null && reached < figure;
             case GRADED, WORSE_TWICE -> false;
         };
     }

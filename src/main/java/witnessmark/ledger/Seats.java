@@ -11,6 +11,7 @@ import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
 import witnessmark.quantity.Moment;
 
 /** What limits may fall on, and where it sits. */
@@ -48,16 +49,22 @@ final class Seats {
                 .find(part)
                 .map(entry -> entry.fact().design())
                 .orElse(null);
-        PartDesign design = partDesign(part);
         Id<Engine> engine = fitment == null ? null : fitment.engine();
         return new Seat(
                 part,
                 is,
-                design == null ? null : design.kind(),
+                kind(part),
                 fitment == null ? null : fitment.position(),
                 engine,
                 engine == null ? null : design(engine),
                 fitment == null ? null : engine == null ? fitment.car() : car(engine, at));
+    }
+
+    /** What kind of part it is, or null when nothing of it is written. */
+    @Nullable
+    PartKind kind(Id<Part> part) {
+        PartDesign design = partDesign(part);
+        return design == null ? null : design.kind();
     }
 
     /** Whether a part's failure can wreck the engine. */

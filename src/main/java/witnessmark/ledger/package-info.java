@@ -4,8 +4,9 @@
  * they came about.
  *
  * <p>{@code ledger.result} holds the answers, which sentences, pages and screens may see; the sums are made here.
- * Lives are told in {@link witnessmark.ledger.LifeLedger}, what falls due in {@code Limits}, what contradicts itself
- * in {@code Coherence}. Open {@link witnessmark.ledger.LifeLedger} first, then {@link witnessmark.ledger.result.Life}.
+ * Lives are told in {@link witnessmark.ledger.LifeLedger}, how much of a limit is used in {@code Limits}, what holds in
+ * {@code Holds}, how everything stands in {@code Marks}, what contradicts itself in {@code Coherence}; what is to come
+ * is in {@code ledger.ahead}. Open {@link witnessmark.ledger.LifeLedger} first, then {@link witnessmark.ledger.result.Life}.
  */
 @NullMarked
 package witnessmark.ledger;

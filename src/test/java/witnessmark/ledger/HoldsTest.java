@@ -136,6 +136,7 @@ class HoldsTest {
         story.add(new OverRev(run, new EngineSpeed(9340), new RunningTime(420), "4 to 2", SpeedSource.LOGGER, ""));
 
         assertThat(heldParts()).containsExactly(rods);
+        assertThat(holds().open()).extracting(HeldBy::figure).containsExactly(9340L);
     }
 
     @Test

@@ -24,7 +24,7 @@ final class BeforeWeGoPanel extends JPanel {
     private final BoardLine board = new BoardLine();
     private final CardLayout cards = new CardLayout();
     private final JPanel below = new JPanel(cards);
-    private final NearestSheet nearest;
+    private final MarksSheet nearest;
     private final OutSheet lastOut;
     private final OutSheet moved;
     private final FirstStepsSheet steps;
@@ -39,7 +39,7 @@ final class BeforeWeGoPanel extends JPanel {
         Texts texts = tools.texts();
         setOpaque(false);
         below.setOpaque(false);
-        nearest = new NearestSheet(tools, actions, opening.limit());
+        nearest = new MarksSheet(tools, actions, opening.limit());
         logRun = Buttons.plain(Caption.of(texts.get("beforewego.logRun")), actions.logRun());
         lastOut = new OutSheet(texts, "beforewego.lastOut", "beforewego.lastOut.none", opening.run(), logRun);
         moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);
@@ -83,7 +83,7 @@ final class BeforeWeGoPanel extends JPanel {
         return first == null ? logRun : first;
     }
 
-    NearestSheet nearest() {
+    MarksSheet nearest() {
         return nearest;
     }
 

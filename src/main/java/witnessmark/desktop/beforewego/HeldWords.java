@@ -2,9 +2,11 @@ package witnessmark.desktop.beforewego;
 
 import witnessmark.domain.Hold;
 import witnessmark.domain.Reading;
-import witnessmark.domain.Run;
 import witnessmark.domain.Trigger;
 import witnessmark.ledger.result.HeldBy;
+import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Pressure;
+import witnessmark.quantity.Temperature;
 import witnessmark.wording.Measures;
 import witnessmark.wording.ReadingWords;
 import witnessmark.wording.RecordWords;
@@ -30,7 +32,7 @@ final class HeldWords {
                 happened(by),
                 measures.shortDate(by.since().day()));
         Trigger rule = by.rule() == null ? null : by.rule().fact();
-        String asks = rule != null ? rule.asks() : by.cause().fact() instanceof Hold hold ? hold.asks() : "";
+        String asks = by.asks();
         String name = rule != null ? rule.name() : texts.get("beforewego.held.by");
         return new MarkWords.Said(
                 null,
@@ -51,26 +53,20 @@ final class HeldWords {
         if (by.cause().fact() instanceof Reading reading) {
             return texts.get("beforewego.held.reading", records.word(reading.kind()), readings.of(reading));
         }
-        return by.cause().fact() instanceof Run run && by.rule() != null
-                ? figure(run, by.rule().fact())
-                : records.one(by.cause().fact().getClass());
+        Trigger rule = by.rule() == null ? null : by.rule().fact();
+        Long figure = by.figure();
+        if (rule == null) {
+            return records.one(by.cause().fact().getClass());
+        }
+        return figure == null ? rule.name() : reached(rule, figure);
     }
 
-    private String figure(Run run, Trigger rule) {
+    private String reached(Trigger rule, long figure) {
         return switch (rule.kind()) {
-            case SPEED_ABOVE -> run.highest() == null ? rule.name() : measures.speed(run.highest());
-            case WATER_ABOVE ->
-                run.waterHighest() == null
-                        ? rule.name()
-                        : texts.get("beforewego.held.water", measures.temperature(run.waterHighest()));
-            case OIL_ABOVE ->
-                run.oilHighest() == null
-                        ? rule.name()
-                        : texts.get("beforewego.held.oil", measures.temperature(run.oilHighest()));
-            case OIL_PRESSURE_BELOW ->
-                run.oilPressure() == null
-                        ? rule.name()
-                        : texts.get("beforewego.held.pressure", measures.pressure(run.oilPressure()));
+            case SPEED_ABOVE -> measures.speed(new EngineSpeed(Math.toIntExact(figure)));
+            case WATER_ABOVE -> texts.get("beforewego.held.water", measures.temperature(new Temperature(figure)));
+            case OIL_ABOVE -> texts.get("beforewego.held.oil", measures.temperature(new Temperature(figure)));
+            case OIL_PRESSURE_BELOW -> texts.get("beforewego.held.pressure", measures.pressure(new Pressure(figure)));
             case GRADED, WORSE_TWICE -> rule.name();
         };
     }

@@ -68,7 +68,7 @@ final class MarkWords {
         String where = where(on.engine(), on.car());
         return new MarkLine(
                 on.subject() + " " + id(on),
-                state(on.state()),
+                SeamState.of(on.state()),
                 title,
                 where,
                 place(on.engine(), on.car()),
@@ -141,17 +141,6 @@ final class MarkWords {
                 texts.get("beforewego.printed.due"),
                 null,
                 "");
-    }
-
-    static SeamState state(MarkState state) {
-        return switch (state) {
-            case HELD -> SeamState.HELD;
-            case OVER -> SeamState.OVER;
-            case RUN_ON -> SeamState.RUN_ON;
-            case DUE -> SeamState.DUE;
-            case NOT_KNOWN -> SeamState.NOT_KNOWN;
-            case WITHIN -> SeamState.WITHIN;
-        };
     }
 
     /** What it is on, short: "Valve springs VS-03", "Engine K03". */

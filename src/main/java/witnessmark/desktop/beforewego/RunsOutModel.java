@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
@@ -58,7 +59,7 @@ final class RunsOutModel {
         }
         for (MarkOn on : going) {
             if (car.equals(on.car()) && (on.calls() || on.comesDue())) {
-                RunsOutLines.Cell cell = new RunsOutLines.Cell(MarkWords.state(on.state()), words(on));
+                RunsOutLines.Cell cell = new RunsOutLines.Cell(SeamState.of(on.state()), words(on));
                 List<RunsOutLines.Cell> there = cells.get(column(on, columns));
                 if (!there.contains(cell)) {
                     there.add(cell);

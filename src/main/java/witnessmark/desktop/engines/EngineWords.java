@@ -9,7 +9,6 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
 import witnessmark.domain.Work;
 import witnessmark.ledger.result.Life;
-import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.engines.EngineRow;
 import witnessmark.logbook.engines.Figure;
 import witnessmark.logbook.engines.HeadRow;
@@ -93,18 +92,7 @@ final class EngineWords {
         if (row.incomplete() || row.worst() == null) {
             return SeamState.NOT_KNOWN;
         }
-        return state(row.worst().state());
-    }
-
-    static SeamState state(MarkState state) {
-        return switch (state) {
-            case HELD -> SeamState.HELD;
-            case OVER -> SeamState.OVER;
-            case RUN_ON -> SeamState.RUN_ON;
-            case DUE -> SeamState.DUE;
-            case NOT_KNOWN -> SeamState.NOT_KNOWN;
-            case WITHIN -> SeamState.WITHIN;
-        };
+        return SeamState.of(row.worst().state());
     }
 
     /** What stands worst: "valve springs VS-03, 0.9 h over", "open, 14 positions empty", "no limit recorded". */

@@ -174,7 +174,7 @@ final class EnginesModel {
                                         nearest.use().since())),
                 nearest == null ? texts.get("engines.build.noLimit") : limit(nearest.limit()),
                 strip(nearest),
-                nearest == null ? SeamState.NOT_KNOWN : EngineWords.state(nearest.state()),
+                nearest == null ? SeamState.NOT_KNOWN : SeamState.of(nearest.state()),
                 nearest == null ? texts.get("engines.build.noLimitRecorded") : words.left(nearest),
                 nearest == null ? "" : tip(nearest));
     }

@@ -1,5 +1,7 @@
 package witnessmark.desktop.form;
 
+import witnessmark.ledger.result.MarkState;
+
 /** The eight states a witness mark can show, worst first: the order in which lists sort them. */
 public enum SeamState {
     /** A trigger without clearance: do not start. */
@@ -27,6 +29,18 @@ public enum SeamState {
         this.name = name;
         this.ink = ink;
         this.style = style;
+    }
+
+    /** The mark under which a part, an engine or a car stands. */
+    public static SeamState of(MarkState state) {
+        return switch (state) {
+            case HELD -> HELD;
+            case OVER -> OVER;
+            case RUN_ON -> RUN_ON;
+            case DUE -> DUE;
+            case NOT_KNOWN -> NOT_KNOWN;
+            case WITHIN -> WITHIN;
+        };
     }
 
     /** The key of its word: {@code form.state.over}. */

@@ -6,21 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Engine;
-import witnessmark.domain.Entry;
 import witnessmark.domain.Hold;
 import witnessmark.domain.Id;
-import witnessmark.domain.OverRev;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.Reading;
-import witnessmark.domain.Run;
-import witnessmark.domain.Trigger;
 import witnessmark.domain.TriggerKind;
 import witnessmark.ledger.result.HeldBy;
 import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Pressure;
+import witnessmark.quantity.Temperature;
 
 /** What holds something now, as it can be picked to be signed clear: line by line, and all that one cause held. */
 final class OpenHolds {
@@ -54,8 +51,7 @@ final class OpenHolds {
 
         /** What is to be looked at before it may be cleared. */
         String asks() {
-            Entry<Trigger> rule = by.rule();
-            return rule != null ? rule.fact().asks() : by.cause().fact() instanceof Hold hold ? hold.asks() : "";
+            return by.asks();
         }
     }
 
@@ -113,8 +109,8 @@ final class OpenHolds {
     /** What happened: a figure of a run, a grade, or what somebody saw. */
     private Object happened(HeldBy by) {
         TriggerKind kind = by.rule() == null ? null : by.rule().fact().kind();
-        if (by.cause().fact() instanceof Run run && kind != null) {
-            return figure(by.cause().id(), run, kind).orElse(nameOf(by));
+        if (by.figure() != null && kind != null) {
+            return reached(kind, by.figure());
         }
         if (by.cause().fact() instanceof Reading reading && reading.grade() != null) {
             return SheetNote.of(
@@ -123,20 +119,13 @@ final class OpenHolds {
         return by.cause().fact() instanceof Hold hold ? hold.why() : nameOf(by);
     }
 
-    private Optional<Object> figure(Id<?> id, Run run, TriggerKind kind) {
+    private static Object reached(TriggerKind kind, long figure) {
         return switch (kind) {
-            case SPEED_ABOVE ->
-                Stream.concat(
-                                Stream.ofNullable(run.highest()),
-                                sight.facts().of(OverRev.class).where(each -> id.equals(each.run())).stream()
-                                        .map(each -> each.fact().peak()))
-                        .max(EngineSpeed::compareTo)
-                        .map(Object.class::cast);
-            case WATER_ABOVE -> Optional.ofNullable(run.waterHighest()).map(most -> SheetNote.of("water", most));
-            case OIL_ABOVE -> Optional.ofNullable(run.oilHighest()).map(most -> SheetNote.of("oil", most));
-            case OIL_PRESSURE_BELOW ->
-                Optional.ofNullable(run.oilPressure()).map(least -> SheetNote.of("oil_pressure", least));
-            case GRADED, WORSE_TWICE -> Optional.empty();
+            case SPEED_ABOVE -> new EngineSpeed(Math.toIntExact(figure));
+            case WATER_ABOVE -> SheetNote.of("water", new Temperature(figure));
+            case OIL_ABOVE -> SheetNote.of("oil", new Temperature(figure));
+            case OIL_PRESSURE_BELOW -> SheetNote.of("oil_pressure", new Pressure(figure));
+            case GRADED, WORSE_TWICE -> throw new IllegalArgumentException("a grade is no figure");
         };
     }
 

@@ -40,7 +40,7 @@ final class PassableLimits {
         this.sight = sight;
         for (Mark mark : sight.standing().marks()) {
             if (ASKED.contains(mark.state()) && passes(mark.reason())) {
-                (isNever(mark.reason()) ? never : passable).put(key(mark), mark);
+                (isNever(mark) ? never : passable).put(key(mark), mark);
             }
         }
     }
@@ -155,12 +155,8 @@ final class PassableLimits {
         return reason.fold(by -> false, use -> true, use -> use.broken() != ReadingUse.Broken.NONE, date -> true);
     }
 
-    private static boolean isNever(MarkReason reason) {
-        return reason.fold(
-                by -> true,
-                use -> use.limit().fact().rank() == LimitRank.RULE_BOOK,
-                use -> use.limit().fact().rank() == LimitRank.RULE_BOOK,
-                date -> true);
+    private static boolean isNever(Mark mark) {
+        return rank(mark) == LimitRank.RULE_BOOK || mark.reason() instanceof PrintedDate;
     }
 
     private static String key(Mark mark) {
@@ -169,13 +165,9 @@ final class PassableLimits {
                         by -> "",
                         use -> use.limit().id().text(),
                         use -> use.limit().id().text(),
-                        PassableLimits::date);
+                        date -> "date");
         return limit + "|"
                 + text(mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car());
-    }
-
-    private static String date(PrintedDate date) {
-        return "date";
     }
 
     private static String text(@Nullable Id<?> id) {

@@ -29,7 +29,7 @@ import witnessmark.wording.Texts;
  * What must be done before the team goes, what comes due while it is there, what stands nearest; the quiet line under
  * them, on asking every mark there is, and where it runs out run by run.
  */
-final class NearestSheet {
+final class MarksSheet {
     private static final String ROW = "[24!]12[0:0:,grow 38,fill]16[0:0:,grow 40,fill]20[0:0:,grow 36,fill]";
 
     private final Sheet sheet = new Sheet("fillx, aligny top, hidemode 3", "[0::,grow,fill]", "");
@@ -52,7 +52,7 @@ final class NearestSheet {
      * @param actions what leads on while nothing is fitted or limited yet
      * @param open told the row that is opened
      */
-    NearestSheet(SheetTools tools, BeginActions actions, Consumer<MarkLine> open) {
+    MarksSheet(SheetTools tools, BeginActions actions, Consumer<MarkLine> open) {
         this.texts = tools.texts();
         this.fitPart = Buttons.plain(Caption.of(texts.get("beforewego.nearest.fit")), actions.fitPart());
         this.setLimit = Buttons.plain(Caption.of(texts.get("beforewego.nearest.limit")), actions.setLimit());
