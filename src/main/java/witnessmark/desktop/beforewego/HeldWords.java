@@ -27,16 +27,15 @@ final class HeldWords {
     }
 
     MarkWords.Said of(HeldBy by) {
+        String happened = happened(by);
         String what = texts.get(
-                "beforewego.held.on",
-                happened(by),
-                measures.shortDate(by.since().day()));
+                "beforewego.held.on", happened, measures.shortDate(by.since().day()));
         Trigger rule = by.rule() == null ? null : by.rule().fact();
         String asks = by.asks();
         String name = rule != null ? rule.name() : texts.get("beforewego.held.by");
         return new MarkWords.Said(
                 null,
-                what,
+                rule == null ? "" : happened, // what a person wrote may be long; a cell has room for a figure
                 "",
                 what,
                 texts.get("beforewego.held"),

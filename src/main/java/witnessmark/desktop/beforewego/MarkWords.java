@@ -133,8 +133,8 @@ final class MarkWords {
                 : amounts.left(Counter.AGE, date.daysLeft());
         return new Said(
                 null,
-                useBy,
-                useBy,
+                "",
+                measures.date(date.useBy()),
                 useBy,
                 left,
                 texts.get("beforewego.printed.due"),

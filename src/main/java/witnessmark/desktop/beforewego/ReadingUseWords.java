@@ -7,6 +7,7 @@ import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.ReadingUse;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.Measures;
 import witnessmark.wording.ReadingWords;
@@ -37,7 +38,7 @@ final class ReadingUseWords {
             return new MarkWords.Said(
                     null,
                     none,
-                    allowed(use),
+                    figure(use).figure(),
                     none,
                     texts.get("beforewego.reading.notRead", kind),
                     limit.name(),
@@ -58,7 +59,15 @@ final class ReadingUseWords {
                     readings.of(use.baseline().fact()));
         }
         return new MarkWords.Said(
-                null, ran, allowed(use), figures, stands(on, use), limit.name(), beside(on, use), null, limit.source());
+                null,
+                ran,
+                figure(use).figure(),
+                figures,
+                stands(on, use),
+                limit.name(),
+                beside(on, use),
+                null,
+                limit.source());
     }
 
     /** A figure where it was read: "exhaust 3B, 266 N", "cylinder 2, 14 %". */
@@ -102,29 +111,40 @@ final class ReadingUseWords {
         };
     }
 
-    /** The figure that is broken, or the one that speaks for the limit. */
+    /**
+     * What the limit allows.
+     *
+     * @param key of the words it takes in a sentence: "limit 8 %", "not worse than few specks"
+     * @param figure alone, as a cell has room for it: "8 %", "few specks"
+     */
+    private record Allowed(String key, String figure) {}
+
     private String allowed(ReadingUse use) {
+        Allowed allowed = figure(use);
+        return texts.get(allowed.key(), allowed.figure());
+    }
+
+    /** The figure that is broken, or the one that speaks for the limit. */
+    private Allowed figure(ReadingUse use) {
         ReadingLimit limit = use.limit().fact();
         ReadingUse.Broken what = use.broken();
         if (limit.worstGrade() != null) {
-            return texts.get("beforewego.reading.grade", records.word(limit.worstGrade()));
+            return new Allowed("beforewego.reading.grade", records.word(limit.worstGrade()));
         }
         if (limit.fallAtMost() != null && (what == ReadingUse.Broken.FALL || limit.atMost() == null)) {
-            return texts.get("beforewego.reading.limit", readings.percent(limit.fallAtMost()));
+            return new Allowed("beforewego.reading.limit", readings.percent(limit.fallAtMost()));
         }
         if (limit.changeAtMost() != null && (what == ReadingUse.Broken.CHANGE || limit.atMost() == null)) {
-            return texts.get("beforewego.reading.limit", readings.figure(limit.kind(), limit.changeAtMost()));
+            return new Allowed("beforewego.reading.limit", readings.figure(limit.kind(), limit.changeAtMost()));
         }
         if (limit.atMost() != null && what != ReadingUse.Broken.AT_LEAST) {
-            return texts.get("beforewego.reading.limit", readings.figure(limit.kind(), limit.atMost()));
+            return new Allowed("beforewego.reading.limit", readings.figure(limit.kind(), limit.atMost()));
         }
-        return limit.atLeast() != null
-                ? texts.get("beforewego.reading.least", readings.figure(limit.kind(), limit.atLeast()))
-                : limit.every() == null
-                        ? texts.get("beforewego.limit.none")
-                        : texts.get(
-                                "beforewego.reading.every",
-                                amounts.rough(Counter.RUNNING, limit.every().millis()));
+        if (limit.atLeast() != null) {
+            return new Allowed("beforewego.reading.least", readings.figure(limit.kind(), limit.atLeast()));
+        }
+        RunningTime every = Objects.requireNonNull(limit.every()); // a limit says a figure, a grade or an age
+        return new Allowed("beforewego.reading.every", amounts.rough(Counter.RUNNING, every.millis()));
     }
 
     private String beside(MarkOn on, ReadingUse use) {
