@@ -24,6 +24,9 @@ public record Moment(long epochMillis, ZoneId zone, ZoneOffset offset) implement
     /** A date alone means after the last run of that day. */
     private static final LocalTime LAST_OF_DAY = LocalTime.of(23, 59, 59, 999_000_000);
 
+    /** From here on a time of day says no more than the day: it keeps the order of what has only a date. */
+    private static final LocalTime ORDER_OF_DAY = LocalTime.of(23, 59, 59, 900_000_000);
+
     public static Moment of(Instant instant, ZoneId zone) {
         return new Moment(instant.toEpochMilli(), zone, zone.getRules().getOffset(instant));
     }
@@ -74,9 +77,14 @@ public record Moment(long epochMillis, ZoneId zone, ZoneOffset offset) implement
         return LocalDateTime.ofInstant(instant(), offset);
     }
 
-    /** Whether only the day was given (see {@link #endOf}). */
+    /** Whether only the day was given (see {@link #endOf} and {@link #before()}). */
     public boolean dayOnly() {
-        return wallClock().toLocalTime().equals(LAST_OF_DAY);
+        return !wallClock().toLocalTime().isBefore(ORDER_OF_DAY);
+    }
+
+    /** The millisecond before. What has only a date stays so, and comes before what happened later that day. */
+    public Moment before() {
+        return new Moment(epochMillis - 1, zone, offset);
     }
 
     public Moment plus(RunningTime time) {

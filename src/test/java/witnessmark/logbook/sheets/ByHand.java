@@ -226,11 +226,19 @@ abstract class ByHand {
     }
 
     void logRun(String running, String highest) {
+        logRun(running, highest, "");
+    }
+
+    /** @param out the time it went out; empty for as the sheet comes */
+    void logRun(String running, String highest, String out) {
         RunSheet sheet = new RunSheet(own.desk, own.ids, FieldUnits.metric(DayOrder.DAY_FIRST));
         Map<RunField, String> typed = new EnumMap<>(sheet.fresh(
                 own.desk.view().facts().of(Car.class).named("7").orElseThrow().id()));
         typed.put(RunField.RUNNING, running);
         typed.put(RunField.HIGHEST, highest);
+        if (!out.isEmpty()) {
+            typed.put(RunField.OUT_AT, out);
+        }
         sheet.save(typed, "run").orThrow();
     }
 
