@@ -16,6 +16,10 @@ import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.AddEvent;
 import witnessmark.logbook.sheets.AddPerson;
 import witnessmark.logbook.sheets.AddPosition;
+import witnessmark.logbook.sheets.CloseBuild;
+import witnessmark.logbook.sheets.LogMissed;
+import witnessmark.logbook.sheets.EnterCar;
+import witnessmark.logbook.sheets.TakeEngineOut;
 import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.PutEngine;
@@ -154,12 +158,16 @@ public final class Sheets {
                 addCar,
                 addEngine,
                 new PutEngine(),
+                new TakeEngineOut(),
                 fitPart,
                 new TakeOffPart(),
                 new AddEvent(),
+                new EnterCar(),
+                new LogMissed(),
                 setLimit,
                 new WriteWork(),
                 new WriteBuild(),
+                new CloseBuild(),
                 new AddPosition(),
                 addPerson);
     }

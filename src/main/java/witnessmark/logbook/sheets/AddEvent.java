@@ -7,8 +7,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.EventEntry;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.image.RecordTypes;
@@ -24,6 +28,7 @@ public final class AddEvent implements LogSheet {
     public static final SheetField LAST = of("last_day", FieldKind.DAY);
     public static final SheetField TRUCK = of("truck", FieldKind.DAY);
     public static final SheetField TRUCK_TIME = of("truck_time", FieldKind.CLOCK);
+    public static final SheetField CARS = text("cars_entered", 4);
     public static final SheetField TIMETABLE = new SheetField("timetable", FieldKind.LINES, 4);
 
     private static final int LONGEST_DAYS = 60;
@@ -36,7 +41,7 @@ public final class AddEvent implements LogSheet {
     @Override
     public List<SheetGroup> groups() {
         return List.of(
-                SheetGroup.of("event", List.of(NAME, CIRCUIT), List.of(FIRST, LAST, TRUCK, TRUCK_TIME)),
+                SheetGroup.of("event", List.of(NAME, CIRCUIT), List.of(FIRST, LAST, TRUCK, TRUCK_TIME), List.of(CARS)),
                 SheetGroup.of("event_timetable", List.of(TIMETABLE)));
     }
 
@@ -65,6 +70,7 @@ public final class AddEvent implements LogSheet {
             in.wrong(LAST, ProblemKind.OUT_OF_RANGE, LAST, last, first, first.plusDays(LONGEST_DAYS));
         }
         Moment truck = truck(in, values);
+        List<Entry<Car>> cars = cars(in);
         in.note(TIMETABLE, SheetNote.of("line_form"));
         List<Timetable.Line> lines =
                 first == null || last == null || last.isBefore(first) ? List.of() : timetable(in, first, last);
@@ -74,6 +80,7 @@ public final class AddEvent implements LogSheet {
         Id<Event> event = in.make(
                 NAME,
                 new Event(name, in.text(CIRCUIT), first, last, in.sight().view().zone(), truck, ""));
+        cars.forEach(car -> in.make(CARS, new EventEntry(event, car.id(), null)));
         int turn = 1;
         for (Timetable.Line line : lines) {
             in.make(
@@ -85,6 +92,24 @@ public final class AddEvent implements LogSheet {
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(typed.text(NAME));
+    }
+
+    /** The cars named, with commas between, each once. */
+    private static List<Entry<Car>> cars(ReadSheet in) {
+        List<Entry<Car>> cars = new ArrayList<>();
+        in.note(CARS, SheetNote.of("cars_form"));
+        for (String name : in.text(CARS).split("\\s*(,|;|\\band\\b)\\s*")) {
+            Optional<Entry<Car>> car = in.sight().facts().of(Car.class).named(name);
+            if (car.isPresent() && !cars.contains(car.get())) {
+                cars.add(car.get());
+            } else if (car.isEmpty() && !name.isBlank()) {
+                in.wrong(CARS, ProblemKind.NOT_FOUND, RecordTypes.of(Car.class), name);
+            }
+        }
+        if (!cars.isEmpty()) {
+            in.note(CARS, new SheetNote("line", cars.stream().map(car -> (Object) car.fact().name()).toList(), true));
+        }
+        return cars;
     }
 
     private static @Nullable Moment truck(ReadSheet in, ReadValues values) {

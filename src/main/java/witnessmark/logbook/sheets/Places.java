@@ -96,16 +96,6 @@ final class Places {
         return sight.facts().of(Fitment.class).where(fitment -> goesOn(fitment, at));
     }
 
-    /**
-     * Fitments that go on at a moment, or began on its day without a time and have not ended: those may have begun
-     * before it.
-     */
-    static List<Entry<Fitment>> thatDay(SheetSight sight, Moment at) {
-        return sight.facts()
-                .of(Fitment.class)
-                .where(fitment -> goesOn(fitment, at) || (SameDay.is(fitment, at) && fitment.to() == null));
-    }
-
     /** The place of a fitment, by its name. */
     static String name(SheetSight sight, Fitment fitment) {
         Id<Engine> engine = fitment.engine();

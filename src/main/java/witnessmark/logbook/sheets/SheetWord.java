@@ -19,6 +19,8 @@ public enum SheetWord {
     CAR,
     ENGINE,
     WHOLE_SET,
+    ENGINE_OPEN,
+    WHOLE_EVENT,
     SOMEBODY_ASKED,
     NOBODY_ASKED;
 

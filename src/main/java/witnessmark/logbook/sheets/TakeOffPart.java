@@ -4,7 +4,6 @@ import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
-import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,7 +16,6 @@ import witnessmark.domain.Position;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
-import witnessmark.quantity.typed.TypedClock;
 
 /** Takes a part off: when, why, and how it looked. */
 public final class TakeOffPart implements LogSheet {
@@ -60,10 +58,12 @@ public final class TakeOffPart implements LogSheet {
         if (!field.equals(FITTED) || place.isEmpty()) {
             return List.of();
         }
-        return Places.thatDay(
-                        sight, SheetMoments.of(typed, WHEN, WHEN_TIME, sight).orElse(sight.now()))
+        Moment at = SheetMoments.of(typed, WHEN, WHEN_TIME, sight).orElse(sight.now());
+        return sight
+                .facts()
+                .of(Fitment.class)
+                .where(fitment -> place.get().holds(fitment) && SameDay.OF_PARTS.goesOn(fitment, at))
                 .stream()
-                .filter(fitment -> place.get().holds(fitment.fact()))
                 .map(fitment -> Choice.of(
                         fitment.id().text(),
                         sight.facts().of(Position.class).get(fitment.fact().position()),
@@ -75,7 +75,7 @@ public final class TakeOffPart implements LogSheet {
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         return !field.equals(FITTED_AT)
                 || sight.find(Fitment.class, typed.text(FITTED))
-                        .filter(fitment -> SameDay.is(
+                        .filter(fitment -> SameDay.OF_PARTS.is(
                                 fitment.fact(),
                                 SheetMoments.of(typed, WHEN, WHEN_TIME, sight).orElse(sight.now())))
                         .isPresent();
@@ -95,59 +95,27 @@ public final class TakeOffPart implements LogSheet {
             return;
         }
         in.note(FITTED, SheetNote.of("fitted_since", fitment.fact().from()));
-        if (SameDay.is(fitment.fact(), when)) {
-            thatDay(in, fitment, when);
+        if (SameDay.OF_PARTS.is(fitment.fact(), when)) {
+            SameDay.OF_PARTS.end(
+                    in,
+                    fitment,
+                    when,
+                    FITTED_AT,
+                    in.sight().name(Part.class, fitment.fact().part()),
+                    stands -> Places.ended(stands, when, in.text(WHY), in.text(CONDITION)));
             return;
         }
         if (!fitment.fact().from().isBefore(when)) {
-            tooEarly(in, WHEN, fitment.fact(), fitment.fact().from(), when);
+            in.wrong(
+                    WHEN,
+                    ProblemKind.ENDS_BEFORE_IT_BEGINS,
+                    in.sight().name(Part.class, fitment.fact().part()),
+                    fitment.fact().from(),
+                    when);
         }
         if (in.fine()) {
             in.change(FITTED, fitment, Places.ended(fitment.fact(), when, in.text(WHY), in.text(CONDITION)));
         }
-    }
-
-    /** It was fitted that day without a time: when, if it ran, or after the last run, if it ran nothing. */
-    private static void thatDay(ReadSheet in, Entry<Fitment> fitment, Moment when) {
-        LocalTime clock = new ReadValues(in).echoed(FITTED_AT, TypedClock::read);
-        if (clock == null && !when.dayOnly()) {
-            in.note(FITTED_AT, SheetNote.of("fitted_before_off", when));
-            if (in.text(FITTED_AT).isEmpty()) {
-                in.wrong(FITTED_AT, ProblemKind.NEEDED, FITTED_AT);
-            }
-            return;
-        }
-        Moment from = fitment.fact().from();
-        if (clock == null) {
-            in.note(FITTED_AT, SheetNote.of("fitted_ran_nothing"));
-        } else {
-            Moment at = Moment.of(from.day().atTime(clock), from.zone());
-            Moment least = SameDay.notBefore(in.sight(), fitment.fact()).orElse(null);
-            if (!at.isBefore(when)) {
-                tooEarly(in, FITTED_AT, fitment.fact(), at, when);
-            } else if (least != null && !least.isBefore(at)) {
-                tooEarly(in, FITTED_AT, fitment.fact(), least, at);
-            }
-        }
-        if (!in.fine()) {
-            return;
-        }
-        List<Entry<Fitment>> moved = clock == null
-                ? SameDay.earlier(in.sight(), fitment)
-                : SameDay.beginning(in.sight(), fitment, Moment.of(from.day().atTime(clock), from.zone()));
-        for (Entry<Fitment> each : moved) {
-            Fitment stands = each.fact();
-            in.change(
-                    FITTED_AT,
-                    each,
-                    each.id().equals(fitment.id())
-                            ? Places.ended(stands, when, in.text(WHY), in.text(CONDITION))
-                            : stands);
-        }
-    }
-
-    private static void tooEarly(ReadSheet in, SheetField field, Fitment fitment, Moment from, Moment to) {
-        in.wrong(field, ProblemKind.ENDS_BEFORE_IT_BEGINS, in.sight().name(Part.class, fitment.part()), from, to);
     }
 
     @Override
