@@ -107,7 +107,12 @@ public final class AddEvent implements LogSheet {
             }
         }
         if (!cars.isEmpty()) {
-            in.note(CARS, new SheetNote("line", cars.stream().map(car -> (Object) car.fact().name()).toList(), true));
+            in.note(
+                    CARS,
+                    new SheetNote(
+                            "line",
+                            cars.stream().map(car -> (Object) car.fact().name()).toList(),
+                            true));
         }
         return cars;
     }

@@ -36,7 +36,10 @@ public final class CloseBuild implements LogSheet {
     public Map<SheetField, String> fresh(SheetSight sight) {
         List<Entry<Build>> open = open(sight);
         return Map.of(
-                BUILD, open.size() == 1 ? open.get(0).id().text() : "", CLOSED, sight.today().toString());
+                BUILD,
+                open.size() == 1 ? open.get(0).id().text() : "",
+                CLOSED,
+                sight.today().toString());
     }
 
     @Override

@@ -65,14 +65,17 @@ public final class EnterCar implements LogSheet {
     public void read(ReadSheet in) {
         @Nullable Entry<Event> event = in.chosen(EVENT, Event.class);
         @Nullable Entry<Car> car = in.chosen(CAR, Car.class);
-        @Nullable Entry<Engine> engine =
-                in.is(ENGINE, SheetWord.ENGINE_OPEN) ? null : in.chosen(ENGINE, Engine.class);
+        @Nullable Entry<Engine> engine = in.is(ENGINE, SheetWord.ENGINE_OPEN) ? null : in.chosen(ENGINE, Engine.class);
         in.note(ENGINE, SheetNote.of("entry_engine"));
         if (event == null || car == null) {
             return;
         }
         if (entered(in.sight(), event, car)) {
-            in.wrong(CAR, ProblemKind.NAME_TAKEN, RecordTypes.of(EventEntry.class), car.fact().name());
+            in.wrong(
+                    CAR,
+                    ProblemKind.NAME_TAKEN,
+                    RecordTypes.of(EventEntry.class),
+                    car.fact().name());
         }
         if (in.fine()) {
             in.make(CAR, new EventEntry(event.id(), car.id(), engine == null ? null : engine.id()));
@@ -100,7 +103,8 @@ public final class EnterCar implements LogSheet {
     /** All events, the last first. */
     static List<Choice> events(SheetSight sight) {
         return sight.facts().of(Event.class).where(event -> true).stream()
-                .sorted(Comparator.comparing((Entry<Event> event) -> event.fact().firstDay())
+                .sorted(Comparator.comparing(
+                                (Entry<Event> event) -> event.fact().firstDay())
                         .reversed())
                 .map(event -> Choice.of(event.id().text(), event.fact()))
                 .toList();

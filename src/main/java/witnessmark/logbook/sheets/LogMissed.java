@@ -46,8 +46,7 @@ public final class LogMissed implements LogSheet {
 
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
-        return Map.of(
-                EVENT, last(sight), PLANNED, SheetWord.WHOLE_EVENT.key(), HOW, MissedHow.DID_NOT_START.code());
+        return Map.of(EVENT, last(sight), PLANNED, SheetWord.WHOLE_EVENT.key(), HOW, MissedHow.DID_NOT_START.code());
     }
 
     @Override
@@ -59,12 +58,16 @@ public final class LogMissed implements LogSheet {
             case "missed_planned" -> {
                 List<Choice> runs = new ArrayList<>(List.of(SheetWord.WHOLE_EVENT.choice()));
                 sight.find(Event.class, typed.text(EVENT))
-                        .ifPresent(event -> sight.facts()
-                                .of(PlannedRun.class)
-                                .where(run -> run.event().equals(event.id()))
-                                .stream()
-                                .sorted(Comparator.comparingInt(run -> run.fact().ordinal()))
-                                .forEach(run -> runs.add(Choice.of(run.id().text(), run.fact()))));
+                        .ifPresent(event ->
+                                sight
+                                        .facts()
+                                        .of(PlannedRun.class)
+                                        .where(run -> run.event().equals(event.id()))
+                                        .stream()
+                                        .sorted(Comparator.comparingInt(
+                                                run -> run.fact().ordinal()))
+                                        .forEach(run ->
+                                                runs.add(Choice.of(run.id().text(), run.fact()))));
                 yield runs;
             }
             default -> List.of();
@@ -73,13 +76,14 @@ public final class LogMissed implements LogSheet {
 
     /** The cars that are entered; all of them when none is. */
     private static List<Choice> cars(SheetTyped typed, SheetSight sight) {
-        List<Id<Car>> entered = sight
-                .facts()
-                .of(EventEntry.class)
-                .where(entry -> entry.event().text().equals(typed.text(EVENT)))
-                .stream()
-                .map(entry -> entry.fact().car())
-                .toList();
+        List<Id<Car>> entered =
+                sight
+                        .facts()
+                        .of(EventEntry.class)
+                        .where(entry -> entry.event().text().equals(typed.text(EVENT)))
+                        .stream()
+                        .map(entry -> entry.fact().car())
+                        .toList();
         return sight.facts().of(Car.class).where(car -> true).stream()
                 .filter(car -> entered.isEmpty() || entered.contains(car.id()))
                 .map(car -> Choice.of(car.id().text(), car.fact()))
@@ -90,8 +94,8 @@ public final class LogMissed implements LogSheet {
     public void read(ReadSheet in) {
         @Nullable Entry<Event> event = in.chosen(EVENT, Event.class);
         @Nullable Entry<Car> car = in.chosen(CAR, Car.class);
-        @Nullable Entry<PlannedRun> planned =
-                in.is(PLANNED, SheetWord.WHOLE_EVENT) ? null : in.chosen(PLANNED, PlannedRun.class);
+        @Nullable
+        Entry<PlannedRun> planned = in.is(PLANNED, SheetWord.WHOLE_EVENT) ? null : in.chosen(PLANNED, PlannedRun.class);
         MissedHow how = in.word(HOW, MissedHow.class);
         in.needed(WORDS);
         in.note(WORDS, SheetNote.of("missed_words"));
@@ -102,7 +106,8 @@ public final class LogMissed implements LogSheet {
             return;
         }
         Moment at = at(event.fact(), planned == null ? null : planned.fact());
-        Id<Engine> engine = in.sight()
+        Id<Engine> engine = in
+                .sight()
                 .facts()
                 .of(EngineInCar.class)
                 .where(stay -> stay.car().equals(car.id()) && covers(stay, at))
@@ -186,11 +191,7 @@ public final class LogMissed implements LogSheet {
 
     /** The event that goes on or was the last to begin; else the next; empty when there is none. */
     private static String last(SheetSight sight) {
-        return sight
-                .facts()
-                .of(Event.class)
-                .where(event -> !event.firstDay().isAfter(sight.today()))
-                .stream()
+        return sight.facts().of(Event.class).where(event -> !event.firstDay().isAfter(sight.today())).stream()
                 .max(Comparator.comparing((Entry<Event> event) -> event.fact().firstDay()))
                 .map(event -> event.id().text())
                 .orElse(EnterCar.next(sight));

@@ -39,8 +39,7 @@ final class SameDay<F extends Fact> {
             EngineInCar::from,
             EngineInCar::to,
             (stay, from, to) -> new EngineInCar(stay.engine(), stay.car(), from, to, stay.note()),
-            (one, other) ->
-                    one.engine().equals(other.engine()) || one.car().equals(other.car()));
+            (one, other) -> one.engine().equals(other.engine()) || one.car().equals(other.car()));
 
     private final Class<F> kind;
     private final Function<F, Moment> from;
@@ -156,19 +155,14 @@ final class SameDay<F extends Fact> {
     /** When the last of what it took the place of began, which it cannot come before. */
     private Optional<Moment> notBefore(SheetSight sight, F fact) {
         Moment day = from.apply(fact);
-        return sight
-                .facts()
-                .of(kind)
-                .where(other -> day.equals(to.apply(other)) && touches.test(fact, other))
-                .stream()
+        return sight.facts().of(kind).where(other -> day.equals(to.apply(other)) && touches.test(fact, other)).stream()
                 .map(other -> from.apply(other.fact()))
                 .max(Moment::compareTo);
     }
 
     private Entry<F> at(Entry<F> entry, UnaryOperator<Moment> move) {
         Moment end = to.apply(entry.fact());
-        F fact = lasting.with(
-                entry.fact(), move.apply(from.apply(entry.fact())), end == null ? null : move.apply(end));
+        F fact = lasting.with(entry.fact(), move.apply(from.apply(entry.fact())), end == null ? null : move.apply(end));
         return new Entry<>(entry.id(), fact, entry.standing(), entry.struckBecause(), entry.rev());
     }
 

@@ -32,8 +32,7 @@ public final class TakeEngineOut implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(
-                SheetGroup.of("take_engine_out", List.of(ENGINE, WHEN, WHEN_TIME, PUT_IN_AT), List.of(NOTE)));
+        return List.of(SheetGroup.of("take_engine_out", List.of(ENGINE, WHEN, WHEN_TIME, PUT_IN_AT), List.of(NOTE)));
     }
 
     @Override
@@ -80,7 +79,8 @@ public final class TakeEngineOut implements LogSheet {
             return;
         }
         if (!stay.fact().from().isBefore(when)) {
-            in.wrong(WHEN, ProblemKind.ENDS_BEFORE_IT_BEGINS, engine, stay.fact().from(), when);
+            in.wrong(
+                    WHEN, ProblemKind.ENDS_BEFORE_IT_BEGINS, engine, stay.fact().from(), when);
         }
         if (in.fine()) {
             in.change(WHEN, stay, ended(stay.fact(), when, in.text(NOTE)));

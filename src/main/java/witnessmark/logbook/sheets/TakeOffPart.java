@@ -36,7 +36,8 @@ public final class TakeOffPart implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of("take_off", List.of(PLACE, FITTED, WHEN, WHEN_TIME), List.of(FITTED_AT), List.of(WHY, CONDITION)));
+        return List.of(SheetGroup.of(
+                "take_off", List.of(PLACE, FITTED, WHEN, WHEN_TIME), List.of(FITTED_AT), List.of(WHY, CONDITION)));
     }
 
     @Override

@@ -36,7 +36,8 @@ class BuildsCarsAndStartsTest extends ByHand {
         assertThat(build.note()).isEqualTo("shells looked good");
         logRun("30", "8000", "16:00");
         // An hour before, half an hour after.
-        assertThat(own.desk.view()
+        assertThat(own.desk
+                        .view()
                         .ledger()
                         .engineSince(engine(), Counter.RUNNING, Objects.requireNonNull(build.closed()))
                         .total())
@@ -48,7 +49,8 @@ class BuildsCarsAndStartsTest extends ByHand {
     @Test
     void a_build_is_not_closed_before_it_was_opened_and_one_is_named() {
         refused(new CloseBuild(), ProblemKind.NEEDED, "open_build");
-        own.save(new WriteBuild(), "engine", "H1", "zones", "head", "opened", "9 Mar").orThrow();
+        own.save(new WriteBuild(), "engine", "H1", "zones", "head", "opened", "9 Mar")
+                .orThrow();
         refused(new CloseBuild(), ProblemKind.ENDS_BEFORE_IT_BEGINS, "build_closed", "build_closed", "8 Mar");
     }
 
@@ -94,11 +96,14 @@ class BuildsCarsAndStartsTest extends ByHand {
     @Test
     void cars_are_entered_with_the_event_or_later_each_once() {
         own.save(new AddCar(), "name", "12").orThrow();
-        own.save(new AddEvent(), "name", "Round 1", "first_day", "10 Mar", "cars_entered", "7").orThrow();
+        own.save(new AddEvent(), "name", "Round 1", "first_day", "10 Mar", "cars_entered", "7")
+                .orThrow();
         own.save(new EnterCar(), "entry_car", "12", "entry_engine", "H1").orThrow();
 
         assertThat(own.desk.view().facts().of(EventEntry.class).where(entry -> true))
-                .extracting(entry -> own.sheets.sight().name(witnessmark.domain.Car.class, entry.fact().car())
+                .extracting(entry -> own.sheets
+                                .sight()
+                                .name(witnessmark.domain.Car.class, entry.fact().car())
                         + (entry.fact().engine() == null ? "" : " with H1"))
                 .containsExactly("7", "12 with H1");
         refused(new EnterCar(), ProblemKind.NAME_TAKEN, "entry_car", "entry_car", "7");
@@ -128,7 +133,8 @@ class BuildsCarsAndStartsTest extends ByHand {
                         "P1 09:00 25 min\nR1 15:00 40 min")
                 .orThrow();
         LogMissed sheet = new LogMissed();
-        own.save(sheet, "missed_car", "7", "missed_planned", "Race 1", "missed_words", "no oil pressure").orThrow();
+        own.save(sheet, "missed_car", "7", "missed_planned", "Race 1", "missed_words", "no oil pressure")
+                .orThrow();
 
         MissedRun missed = last(MissedRun.class);
         assertThat(missed.how()).isEqualTo(MissedHow.DID_NOT_START);

@@ -78,11 +78,17 @@ class FittedAndOffOnOneDayTest extends ByHand {
         fitToday("VS-2");
         Map<SheetField, String> typed = off("VS-2", "off_time", "18:00");
 
-        assertThat(own.sheets.read(new TakeOffPart(), typed).of(TakeOffPart.FITTED_AT).problem())
-                .satisfies(problem -> assertThat(Objects.requireNonNull(problem).kind())
-                        .isEqualTo(ProblemKind.NEEDED));
+        assertThat(own.sheets
+                        .read(new TakeOffPart(), typed)
+                        .of(TakeOffPart.FITTED_AT)
+                        .problem())
+                .satisfies(problem ->
+                        assertThat(Objects.requireNonNull(problem).kind()).isEqualTo(ProblemKind.NEEDED));
         typed.put(TakeOffPart.FITTED_AT, "19:00");
-        assertThat(own.sheets.read(new TakeOffPart(), typed).of(TakeOffPart.FITTED_AT).problem())
+        assertThat(own.sheets
+                        .read(new TakeOffPart(), typed)
+                        .of(TakeOffPart.FITTED_AT)
+                        .problem())
                 .satisfies(problem -> assertThat(Objects.requireNonNull(problem).kind())
                         .isEqualTo(ProblemKind.ENDS_BEFORE_IT_BEGINS));
         typed.put(TakeOffPart.FITTED_AT, "12:00");
@@ -102,7 +108,12 @@ class FittedAndOffOnOneDayTest extends ByHand {
         List<String> at(Moment moment) {
             LifeLedger ledger = own.desk.view().ledger();
             return ledger.fittedAt(engine(), moment).values().stream()
-                    .map(there -> own.desk.view().facts().of(Part.class).get(there.fact().part()).mark())
+                    .map(there -> own.desk
+                            .view()
+                            .facts()
+                            .of(Part.class)
+                            .get(there.fact().part())
+                            .mark())
                     .toList();
         }
     }
@@ -143,7 +154,13 @@ class FittedAndOffOnOneDayTest extends ByHand {
     }
 
     private Fitment fitment(String mark) {
-        return own.desk.view().facts().of(Fitment.class).where(fitment -> fitment.part().equals(part(mark))).stream()
+        return own
+                .desk
+                .view()
+                .facts()
+                .of(Fitment.class)
+                .where(fitment -> fitment.part().equals(part(mark)))
+                .stream()
                 .map(Entry::fact)
                 .findFirst()
                 .orElseThrow();
