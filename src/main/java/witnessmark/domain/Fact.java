@@ -32,7 +32,28 @@ public sealed interface Fact
                 OverRev,
                 Hold,
                 Clearance,
-                RunOn {
+                RunOn,
+                Tool,
+                Calibration,
+                StockBatch,
+                Job,
+                JobPart,
+                StockMove,
+                ListedPart,
+                Quarantine,
+                Scrapping,
+                SentOut,
+                Chase,
+                Concession,
+                TrackRepair,
+                BuildProof,
+                Seal,
+                Joint,
+                Look,
+                Notice,
+                NoticeTold,
+                NoticeDone,
+                MeterReading {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

@@ -119,7 +119,7 @@ public record Run(
             case HEAT_CYCLES -> count(heatCycles);
             case PULLS -> count(pulls);
             case OVER_REVS -> count(overRevs);
-            case AGE, USES -> null;
+            case AGE, USES, TORQUE_CYCLES -> null;
         };
     }
 

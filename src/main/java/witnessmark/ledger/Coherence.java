@@ -10,9 +10,12 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
+import witnessmark.domain.Joint;
 import witnessmark.domain.Limit;
+import witnessmark.domain.Notice;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunOn;
+import witnessmark.domain.StockMove;
 import witnessmark.domain.Trigger;
 import witnessmark.ledger.result.Clash;
 import witnessmark.outcome.Problem;
@@ -61,6 +64,7 @@ public final class Coherence {
         ChangeChecks changes = new ChangeChecks(around, clashes);
         NeededChecks needed = new NeededChecks(around, clashes);
         RuleChecks rules = new RuleChecks(around, clashes);
+        ShelfChecks shelf = new ShelfChecks(around, clashes);
         for (Entry<?> entry : changed) {
             Entry<Run> run = as(Run.class, entry);
             if (run != null && run.inForce()) {
@@ -82,11 +86,13 @@ public final class Coherence {
             }
             if (entry.inForce()) {
                 check(rules, entry);
+                check(shelf, entry);
             }
         }
         new TwinChecks(around, clashes).check();
         cars.check();
         new FitmentChecks(around, clashes).check();
+        new AsideChecks(around, clashes).check();
         new PriorChecks(around, clashes).check();
         return clashes.all();
     }
@@ -96,6 +102,12 @@ public final class Coherence {
         apply(as(Trigger.class, entry), rules::checkTrigger);
         apply(as(RunOn.class, entry), rules::checkRunOn);
         apply(as(Clearance.class, entry), rules::checkClearance);
+    }
+
+    private static void check(ShelfChecks shelf, Entry<?> entry) {
+        apply(as(StockMove.class, entry), shelf::checkMove);
+        apply(as(Joint.class, entry), shelf::checkJoint);
+        apply(as(Notice.class, entry), shelf::checkNotice);
     }
 
     private static <T> void apply(@Nullable T entry, Consumer<T> check) {

@@ -14,7 +14,10 @@ import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PriorLife;
+import witnessmark.domain.Quarantine;
 import witnessmark.domain.Run;
+import witnessmark.domain.Scrapping;
+import witnessmark.domain.SentOut;
 
 /** Which engines, cars and parts changed entries have to do with. */
 final class Touched {
@@ -58,6 +61,13 @@ final class Touched {
         } else if (fact instanceof PriorLife prior) {
             add(parts, prior.part());
             add(engines, prior.engine());
+        } else if (fact instanceof Quarantine quarantine) {
+            parts.add(quarantine.part());
+        } else if (fact instanceof Scrapping scrapping) {
+            parts.add(scrapping.part());
+        } else if (fact instanceof SentOut sent) {
+            add(parts, sent.part());
+            add(engines, sent.engine());
         } else if (fact instanceof Part) {
             parts.add(new Id<>(id.value()));
         } else if (fact instanceof Engine) {

@@ -21,10 +21,12 @@ final class Usage {
 
     private final LifeLedger ledger;
     private final RunOns runOns;
+    private final TorqueCycles torqueCycles;
 
     Usage(LifeLedger ledger) {
         this.ledger = ledger;
         this.runOns = RunOns.of(ledger.facts(), ledger.asOf());
+        this.torqueCycles = new TorqueCycles(ledger);
     }
 
     LimitUse of(Entry<Limit> limit, Seat seat) {
@@ -37,6 +39,8 @@ final class Usage {
             amount = days(from == null ? ledger.asOf().day() : from, amount);
         } else if (limit.fact().counter() == Counter.USES) {
             used = uses(seat.part());
+        } else if (limit.fact().counter() == Counter.TORQUE_CYCLES) {
+            used = seat.part() == null ? Life.none(Counter.TORQUE_CYCLES) : torqueCycles.of(seat.part(), since);
         } else {
             used = life(limit.fact(), seat, since);
         }

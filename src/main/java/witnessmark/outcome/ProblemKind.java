@@ -80,6 +80,24 @@ public enum ProblemKind {
     PRIOR_LIFE_OVERLAPS_RUNS(3, false),
     /** position, design or car it belongs to, place. */
     POSITION_OF_ANOTHER_DESIGN(3, true),
+    /** part, since when, why: it is in quarantine. */
+    PART_IN_QUARANTINE(3, true),
+    /** part, with whom, since when. */
+    PART_AWAY(3, true),
+    /** part, when it was taken out of use. */
+    PART_SCRAPPED(2, true),
+    /** part, place it is fitted in, moment: it cannot be put aside, sent away or scrapped there. */
+    PART_STILL_FITTED(3, true),
+    /** engine, with whom, since when: a run while it was away. */
+    RUN_WHILE_AWAY(3, false),
+    /** what, how many are on the shelf, how many would be taken. */
+    STOCK_BELOW_NOTHING(3, true),
+    /** tool, since when it is out of use, day it was used. */
+    TOOL_OUT_OF_USE(3, true),
+    /** tool, day its calibration was due again, day it was used. */
+    TOOL_NOT_CALIBRATED(3, false),
+    /** notice: no part of the logbook is meant. */
+    NOTICE_OF_NOTHING(1, false),
 
     // Limits and holds
     /** limit, counter: no run says it. */

@@ -28,7 +28,9 @@ public enum Counter {
     /** How old it is by the place's local days, whatever ran. A life is in days, a limit in whole months. */
     AGE("months", Unit.DAY),
     /** How often it was fitted and taken off again. */
-    USES("uses", Unit.COUNT);
+    USES("uses", Unit.COUNT),
+    /** How often it was slackened and tightened again. */
+    TORQUE_CYCLES("torque cycles", Unit.COUNT);
 
     private static final List<Counter> FED_BY_RUNS =
             Arrays.stream(values()).filter(Counter::isFedByRuns).toList();
@@ -60,7 +62,7 @@ public enum Counter {
 
     /** Whether running moves it; the others move by the calendar and by fitting. */
     public boolean isFedByRuns() {
-        return this != AGE && this != USES;
+        return this != AGE && this != USES && this != TORQUE_CYCLES;
     }
 
     /** Those that runs feed, in order. */

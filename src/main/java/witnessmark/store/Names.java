@@ -17,9 +17,11 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
 import witnessmark.domain.Run;
+import witnessmark.domain.StockBatch;
 import witnessmark.quantity.Moment;
 
 /** What people call a record, for problems that name one. Never an id where there is a word. */
@@ -60,6 +62,12 @@ final class Names {
 
     String planned(@Nullable Id<PlannedRun> id) {
         return known(PlannedRun.class, id);
+    }
+
+    /** Items on the shelf: what they are and of which batch. */
+    String batch(Id<StockBatch> id) {
+        StockBatch batch = Entries.fact(facts, StockBatch.class, id);
+        return batch == null ? "" : known(PartDesign.class, batch.design()) + " " + batch.batch();
     }
 
     /** The engine or car a part is fitted to. */

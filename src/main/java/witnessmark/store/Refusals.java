@@ -49,6 +49,10 @@ final class Refusals {
             return Problem.of(
                     ProblemKind.NAME_TAKEN, RecordTypes.of(fact.getClass()).name(), names.of(refused));
         }
+        Problem aside = new AsideRefusals(facts, names).of(refused, code);
+        if (aside != null) {
+            return aside;
+        }
         if (fact instanceof Fitment fitment) {
             return fitment(refused, fitment, code);
         }

@@ -24,7 +24,10 @@ import witnessmark.domain.HowKnown;
 import witnessmark.domain.Id;
 import witnessmark.domain.KnownBy;
 import witnessmark.domain.Part;
+import witnessmark.domain.Quarantine;
 import witnessmark.domain.Run;
+import witnessmark.domain.Scrapping;
+import witnessmark.domain.SentOut;
 import witnessmark.domain.Standing;
 import witnessmark.domain.Team;
 import witnessmark.domain.image.Component;
@@ -60,6 +63,11 @@ final class RandomFacts {
             "'); DROP TABLE run; --",
             "{\"json\":1}",
             " spaces ");
+
+    private static final Set<Class<?>> WINDOWS =
+            Set.of(Fitment.class, EngineInCar.class, Quarantine.class, SentOut.class);
+    /** Later than any window, so that nothing is fitted after it was scrapped. */
+    private static final long AFTER_ALL = (1L << 32) - 10_000_000;
 
     private final Random random;
     private final Set<UUID> usedParts = new HashSet<>();
@@ -139,15 +147,17 @@ final class RandomFacts {
         RecordComponent[] components = type.kind().getRecordComponents();
         @Nullable Object[] values = new Object[components.length];
         counter++;
-        boolean window = type.kind() == Fitment.class || type.kind() == EngineInCar.class;
+        boolean window = WINDOWS.contains(type.kind());
         for (int i = 0; i < components.length; i++) {
             Component component = type.components().get(i);
             boolean none = component.nullable() && random.nextInt(3) == 0;
             values[i] = none ? null : value(component, components[i].getGenericType(), facts);
             if (window && component.name().equals("from")) {
                 values[i] = moment(counter * 100_000L);
-            } else if (window && component.name().equals("to")) {
+            } else if (window && List.of("to", "back").contains(component.name())) {
                 values[i] = moment(counter * 100_000L + 1 + random.nextInt(99_999));
+            } else if (type.kind() == Scrapping.class && component.name().equals("at")) {
+                values[i] = moment(AFTER_ALL + counter);
             } else if (type.kind() == Fitment.class && component.name().equals("part")) {
                 values[i] = before instanceof Fitment fitment ? fitment.part() : unusedPart(facts);
             } else if (type.kind() == Run.class && component.name().equals("planned")) {
@@ -175,7 +185,7 @@ final class RandomFacts {
         }
         Class<?> plain = (Class<?>) type;
         if (plain == String.class) {
-            boolean name = List.of("name", "number", "mark").contains(component.name());
+            boolean name = List.of("name", "number", "mark", "batch").contains(component.name());
             return name ? word() + "#" + counter : word();
         }
         return plain.isEnum() ? oneOf(List.of(plain.getEnumConstants())) : measure(plain);

@@ -3,8 +3,12 @@ package witnessmark.domain.image;
 import java.util.List;
 import java.util.Optional;
 import witnessmark.domain.Build;
+import witnessmark.domain.BuildProof;
+import witnessmark.domain.Calibration;
 import witnessmark.domain.Car;
+import witnessmark.domain.Chase;
 import witnessmark.domain.Clearance;
+import witnessmark.domain.Concession;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
@@ -13,8 +17,17 @@ import witnessmark.domain.EventEntry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Hold;
+import witnessmark.domain.Job;
+import witnessmark.domain.JobPart;
+import witnessmark.domain.Joint;
 import witnessmark.domain.Limit;
+import witnessmark.domain.ListedPart;
+import witnessmark.domain.Look;
+import witnessmark.domain.MeterReading;
 import witnessmark.domain.MissedRun;
+import witnessmark.domain.Notice;
+import witnessmark.domain.NoticeDone;
+import witnessmark.domain.NoticeTold;
 import witnessmark.domain.OverRev;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
@@ -22,13 +35,21 @@ import witnessmark.domain.Person;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
 import witnessmark.domain.PriorLife;
+import witnessmark.domain.Quarantine;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingLimit;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunOn;
+import witnessmark.domain.Scrapping;
+import witnessmark.domain.Seal;
+import witnessmark.domain.SentOut;
 import witnessmark.domain.SetMember;
+import witnessmark.domain.StockBatch;
+import witnessmark.domain.StockMove;
 import witnessmark.domain.Team;
 import witnessmark.domain.ToldRunning;
+import witnessmark.domain.Tool;
+import witnessmark.domain.TrackRepair;
 import witnessmark.domain.Trigger;
 import witnessmark.domain.Work;
 
@@ -62,7 +83,28 @@ public final class RecordTypes {
             new RecordType<>("over_rev", "over-revs.csv", OverRev.class),
             new RecordType<>("hold", "holds.csv", Hold.class),
             new RecordType<>("clearance", "clearances.csv", Clearance.class),
-            new RecordType<>("run_on", "run-ons.csv", RunOn.class));
+            new RecordType<>("run_on", "run-ons.csv", RunOn.class),
+            new RecordType<>("tool", "tools.csv", Tool.class),
+            new RecordType<>("calibration", "calibrations.csv", Calibration.class),
+            new RecordType<>("stock_batch", "stock.csv", StockBatch.class),
+            new RecordType<>("job", "jobs.csv", Job.class),
+            new RecordType<>("job_part", "job-parts.csv", JobPart.class),
+            new RecordType<>("stock_move", "stock-moves.csv", StockMove.class),
+            new RecordType<>("listed_part", "parts-lists.csv", ListedPart.class),
+            new RecordType<>("quarantine", "quarantines.csv", Quarantine.class),
+            new RecordType<>("scrapping", "scrapped.csv", Scrapping.class),
+            new RecordType<>("sent_out", "out-with-others.csv", SentOut.class),
+            new RecordType<>("chase", "chases.csv", Chase.class),
+            new RecordType<>("concession", "accepted-as-it-is.csv", Concession.class),
+            new RecordType<>("track_repair", "track-repairs.csv", TrackRepair.class),
+            new RecordType<>("build_proof", "build-proofs.csv", BuildProof.class),
+            new RecordType<>("seal", "seals.csv", Seal.class),
+            new RecordType<>("joint", "joints.csv", Joint.class),
+            new RecordType<>("look", "looks.csv", Look.class),
+            new RecordType<>("notice", "makers-notices.csv", Notice.class),
+            new RecordType<>("notice_told", "notices-told.csv", NoticeTold.class),
+            new RecordType<>("notice_done", "notices-done.csv", NoticeDone.class),
+            new RecordType<>("meter_reading", "hour-meters.csv", MeterReading.class));
 
     private RecordTypes() {}
 

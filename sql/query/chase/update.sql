@@ -1,0 +1,8 @@
+-- Writes a chase again, if it still has the revision it was changed from.
+-- Parameters: every column of chase but id, made_at_ms and made_by, in its order; then id; then the revision before.
+-- Units: at_utc_ms milliseconds since 1970-01-01T00:00Z; _offset_s seconds east of UTC;
+-- made_at_ms milliseconds since 1970-01-01T00:00Z.
+UPDATE chase SET
+  sent_out_id = ?, at_utc_ms = ?, at_zone = ?, at_offset_s = ?, answer = ?, promised = ?, "by" = ?,
+  standing = ?, struck_because = ?, amended_by = ?, rev = ?, checksum = ?
+WHERE id = ? AND rev = ?;

@@ -1,0 +1,8 @@
+-- Every joint, whatever its standing, in the order first written.
+-- Columns: every column of joint, in its order.
+-- Units: at_utc_ms milliseconds since 1970-01-01T00:00Z; cycle 1 yes, 0 no; _offset_s seconds east of UTC;
+-- made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, engine_id, build_id, fasteners, which, stage, method, value, lubricant, tool_id, at_utc_ms, at_zone,
+  at_offset_s, cycle, "by", second, standing, struck_because, made_at_ms, made_by, amended_by, rev, checksum
+FROM joint ORDER BY rowid;

@@ -1,0 +1,9 @@
+-- Writes a line of a parts list for the first time.
+-- Parameters: every column of listed_part, in its order.
+-- Units: made_at_ms milliseconds since 1970-01-01T00:00Z.
+INSERT INTO listed_part (
+  id, position_id, engine_id, design_id, valid_from, valid_to, standing, struck_because, made_at_ms,
+  made_by, amended_by, rev, checksum
+) VALUES (
+  ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?
+);

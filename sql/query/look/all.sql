@@ -1,0 +1,8 @@
+-- Every look, whatever its standing, in the order first written.
+-- Columns: every column of look, in its order.
+-- Units: what Something a person looked at before a run.; at_utc_ms milliseconds since 1970-01-01T00:00Z;
+-- _offset_s seconds east of UTC; made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, car_id, engine_id, what, at_utc_ms, at_zone, at_offset_s, "by", words, standing, struck_because,
+  made_at_ms, made_by, amended_by, rev, checksum
+FROM look ORDER BY rowid;

@@ -1,0 +1,8 @@
+-- Every quarantine, whatever its standing, in the order first written.
+-- Columns: every column of quarantine, in its order.
+-- Units: from_utc_ms milliseconds since 1970-01-01T00:00Z; to_utc_ms milliseconds since 1970-01-01T00:00Z;
+-- _offset_s seconds east of UTC; made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, part_id, member, from_utc_ms, from_zone, from_offset_s, why, "by", to_utc_ms, to_zone, to_offset_s,
+  released, released_by, standing, struck_because, made_at_ms, made_by, amended_by, rev, checksum
+FROM quarantine ORDER BY rowid;

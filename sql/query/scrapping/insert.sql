@@ -1,0 +1,10 @@
+-- Writes a scrapping for the first time.
+-- Parameters: every column of scrapping, in its order.
+-- Units: at_utc_ms milliseconds since 1970-01-01T00:00Z; _offset_s seconds east of UTC;
+-- made_at_ms milliseconds since 1970-01-01T00:00Z.
+INSERT INTO scrapping (
+  id, part_id, member, at_utc_ms, at_zone, at_offset_s, why, "by", standing, struck_because, made_at_ms,
+  made_by, amended_by, rev, checksum
+) VALUES (
+  ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?
+);

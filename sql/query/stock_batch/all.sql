@@ -1,0 +1,7 @@
+-- Every batch on the shelf, whatever its standing, in the order first written.
+-- Columns: every column of stock_batch, in its order.
+-- Units: made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, design_id, batch, supplier, use_by, shelf, least_to_keep, note, standing, struck_because, made_at_ms,
+  made_by, amended_by, rev, checksum
+FROM stock_batch ORDER BY rowid;

@@ -1,0 +1,9 @@
+-- Writes a tool for the first time.
+-- Parameters: every column of tool, in its order.
+-- Units: made_at_ms milliseconds since 1970-01-01T00:00Z.
+INSERT INTO tool (
+  id, mark, kind, note, out_of_use, why, standing, struck_because, made_at_ms, made_by, amended_by, rev,
+  checksum
+) VALUES (
+  ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?
+);
