@@ -13,7 +13,13 @@ import org.jspecify.annotations.Nullable;
  * @param due when it is due again, or null
  * @param note anything else
  */
-public record Calibration(Id<Tool> tool, LocalDate day, String by, @Nullable Integer asFound, @Nullable LocalDate due, String note) implements Fact {
+public record Calibration(
+        Id<Tool> tool,
+        LocalDate day,
+        String by,
+        @Nullable Integer asFound,
+        @Nullable LocalDate due,
+        String note) implements Fact {
     public Calibration {
         if (due != null && due.isBefore(day)) {
             throw new IllegalArgumentException("a calibration is due again later");

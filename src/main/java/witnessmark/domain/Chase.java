@@ -13,7 +13,12 @@ import witnessmark.quantity.Moment;
  * @param promised the new day promised, or null when none was
  * @param by who asked
  */
-public record Chase(Id<SentOut> sentOut, Moment at, String answer, @Nullable LocalDate promised, String by) implements Fact {
+public record Chase(
+        Id<SentOut> sentOut,
+        Moment at,
+        String answer,
+        @Nullable LocalDate promised,
+        String by) implements Fact {
 
     @Override
     public Moment happened() {

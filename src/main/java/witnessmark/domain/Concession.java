@@ -15,7 +15,16 @@ import witnessmark.quantity.Moment;
  * @param why why it is accepted
  * @param by who signed
  */
-public record Concession(@Nullable Id<Engine> engine, @Nullable Id<Car> car, @Nullable Id<Build> build, @Nullable Id<Part> part, Moment at, String what, String why, String by) implements Fact {
+public record Concession(
+        @Nullable Id<Engine> engine,
+        @Nullable Id<Car> car,
+        @Nullable Id<Build> build,
+        @Nullable Id<Part> part,
+        Moment at,
+        String what,
+        String why,
+        String by)
+        implements Fact {
     public Concession {
         if (engine == null && car == null && part == null) {
             throw new IllegalArgumentException("a concession names what it is for");

@@ -21,7 +21,22 @@ import witnessmark.quantity.Moment;
  * @param done when it was done, or null while it is open
  * @param result what came of it
  */
-public record Job(String what, @Nullable Id<Engine> engine, @Nullable Id<Part> part, @Nullable Id<Car> car, @Nullable Id<Event> before, String who, @Nullable Integer minutesExpected, @Nullable Integer minutesSpent, String waitingFor, @Nullable Id<Run> run, Moment asked, String by, @Nullable Moment done, String result) implements Fact {
+public record Job(
+        String what,
+        @Nullable Id<Engine> engine,
+        @Nullable Id<Part> part,
+        @Nullable Id<Car> car,
+        @Nullable Id<Event> before,
+        String who,
+        @Nullable Integer minutesExpected,
+        @Nullable Integer minutesSpent,
+        String waitingFor,
+        @Nullable Id<Run> run,
+        Moment asked,
+        String by,
+        @Nullable Moment done,
+        String result)
+        implements Fact {
     public Job {
         if (what.isBlank()) {
             throw new IllegalArgumentException("a job says what is to be done");

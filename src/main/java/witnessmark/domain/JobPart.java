@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param stock the batch, or null
  * @param count how many; 1 for a part
  */
-public record JobPart(Id<Job> job, @Nullable Id<Part> part, @Nullable Id<StockBatch> stock, int count) implements Fact {
+public record JobPart(
+        Id<Job> job, @Nullable Id<Part> part, @Nullable Id<StockBatch> stock, int count) implements Fact {
     public JobPart {
         if ((part == null) == (stock == null)) {
             throw new IllegalArgumentException("a part is kept, or items of a batch");

@@ -20,7 +20,21 @@ import witnessmark.quantity.Moment;
  * @param by by whom
  * @param second the second pair of eyes; empty when there was none
  */
-public record Joint(Id<Engine> engine, @Nullable Id<Build> build, PartKind fasteners, String which, String stage, JointMethod method, String value, String lubricant, @Nullable Id<Tool> tool, Moment at, boolean cycle, String by, String second) implements Fact {
+public record Joint(
+        Id<Engine> engine,
+        @Nullable Id<Build> build,
+        PartKind fasteners,
+        String which,
+        String stage,
+        JointMethod method,
+        String value,
+        String lubricant,
+        @Nullable Id<Tool> tool,
+        Moment at,
+        boolean cycle,
+        String by,
+        String second)
+        implements Fact {
 
     @Override
     public Moment happened() {

@@ -12,7 +12,13 @@ import org.jspecify.annotations.Nullable;
  * @param validFrom from which day
  * @param validTo to which day, or null
  */
-public record ListedPart(Id<Position> position, @Nullable Id<Engine> engine, Id<PartDesign> design, LocalDate validFrom, @Nullable LocalDate validTo) implements Fact {
+public record ListedPart(
+        Id<Position> position,
+        @Nullable Id<Engine> engine,
+        Id<PartDesign> design,
+        LocalDate validFrom,
+        @Nullable LocalDate validTo)
+        implements Fact {
     public ListedPart {
         if (validTo != null && validTo.isBefore(validFrom)) {
             throw new IllegalArgumentException("a list ends after it begins");

@@ -13,7 +13,8 @@ import witnessmark.quantity.Moment;
  * @param by who looked
  * @param words what was seen
  */
-public record Look(@Nullable Id<Car> car, @Nullable Id<Engine> engine, String what, Moment at, String by, String words) implements Fact {
+public record Look(@Nullable Id<Car> car, @Nullable Id<Engine> engine, String what, Moment at, String by, String words)
+        implements Fact {
     public Look {
         if (car == null && engine == null) {
             throw new IllegalArgumentException("a look is at a car or an engine");

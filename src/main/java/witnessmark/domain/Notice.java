@@ -16,7 +16,17 @@ import org.jspecify.annotations.Nullable;
  * @param holds whether such a part must not run before that
  * @param note anything else
  */
-public record Notice(String number, String maker, LocalDate dated, @Nullable Id<PartDesign> design, String batch, String marks, String asks, boolean holds, String note) implements Fact {
+public record Notice(
+        String number,
+        String maker,
+        LocalDate dated,
+        @Nullable Id<PartDesign> design,
+        String batch,
+        String marks,
+        String asks,
+        boolean holds,
+        String note)
+        implements Fact {
     public Notice {
         if (design == null && batch.isBlank() && marks.isBlank()) {
             throw new IllegalArgumentException("a notice names a design, a batch or serials");

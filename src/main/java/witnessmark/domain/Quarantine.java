@@ -15,7 +15,16 @@ import witnessmark.quantity.Moment;
  * @param released what was decided then
  * @param releasedBy who decided
  */
-public record Quarantine(Id<Part> part, String member, Moment from, String why, String by, @Nullable Moment to, String released, String releasedBy) implements Fact {
+public record Quarantine(
+        Id<Part> part,
+        String member,
+        Moment from,
+        String why,
+        String by,
+        @Nullable Moment to,
+        String released,
+        String releasedBy)
+        implements Fact {
     public Quarantine {
         if (to != null && !from.isBefore(to)) {
             throw new IllegalArgumentException("a part comes out of quarantine after it went in");

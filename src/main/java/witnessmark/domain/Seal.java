@@ -14,7 +14,14 @@ import witnessmark.quantity.Moment;
  * @param why why it was broken
  * @param by who put that down
  */
-public record Seal(Id<Engine> engine, String number, String owner, Moment from, @Nullable Moment broken, String why, String by) implements Fact {
+public record Seal(
+        Id<Engine> engine,
+        String number,
+        String owner,
+        Moment from,
+        @Nullable Moment broken,
+        String why,
+        String by) implements Fact {
     public Seal {
         if (broken != null && !from.isBefore(broken)) {
             throw new IllegalArgumentException("a seal is broken after it was put on");

@@ -22,7 +22,21 @@ import witnessmark.quantity.Moment;
  * @param by who sent it
  * @param note anything else
  */
-public record SentOut(@Nullable Id<Part> part, @Nullable Id<Engine> engine, @Nullable Id<PartDesign> design, @Nullable Integer count, String sentTo, String asked, String target, Moment from, @Nullable LocalDate promised, @Nullable Moment back, String result, String by, String note) implements Fact {
+public record SentOut(
+        @Nullable Id<Part> part,
+        @Nullable Id<Engine> engine,
+        @Nullable Id<PartDesign> design,
+        @Nullable Integer count,
+        String sentTo,
+        String asked,
+        String target,
+        Moment from,
+        @Nullable LocalDate promised,
+        @Nullable Moment back,
+        String result,
+        String by,
+        String note)
+        implements Fact {
     public SentOut {
         if (Stream.of(part, engine, design).filter(thing -> thing != null).count() != 1) {
             throw new IllegalArgumentException("a part is sent, or an engine, or new parts are ordered");

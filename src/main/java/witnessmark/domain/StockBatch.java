@@ -14,7 +14,15 @@ import org.jspecify.annotations.Nullable;
  * @param leastToKeep how many the team wants on the shelf of this design; 0 when it said none
  * @param note anything else
  */
-public record StockBatch(Id<PartDesign> design, String batch, String supplier, @Nullable LocalDate useBy, String shelf, int leastToKeep, String note) implements Fact {
+public record StockBatch(
+        Id<PartDesign> design,
+        String batch,
+        String supplier,
+        @Nullable LocalDate useBy,
+        String shelf,
+        int leastToKeep,
+        String note)
+        implements Fact {
     public StockBatch {
         if (batch.isBlank()) {
             throw new IllegalArgumentException("a batch has a word to tell it by");

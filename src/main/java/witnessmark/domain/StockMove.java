@@ -15,7 +15,16 @@ import witnessmark.quantity.Moment;
  * @param by who
  * @param note anything else
  */
-public record StockMove(Id<StockBatch> stock, Moment at, int change, StockMoveKind kind, @Nullable Id<Part> part, @Nullable Id<Job> job, String by, String note) implements Fact {
+public record StockMove(
+        Id<StockBatch> stock,
+        Moment at,
+        int change,
+        StockMoveKind kind,
+        @Nullable Id<Part> part,
+        @Nullable Id<Job> job,
+        String by,
+        String note)
+        implements Fact {
     public StockMove {
         if (change == 0) {
             throw new IllegalArgumentException("something came or went");

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param outOfUse since when it may not be used, or null
  * @param why why not
  */
-public record Tool(String mark, ToolKind kind, String note, @Nullable LocalDate outOfUse, String why) implements Fact {
+public record Tool(
+        String mark, ToolKind kind, String note, @Nullable LocalDate outOfUse, String why) implements Fact {
 
     @Override
     public String knownAs() {

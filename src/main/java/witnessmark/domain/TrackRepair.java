@@ -11,5 +11,5 @@ import org.jspecify.annotations.Nullable;
  * @param second the second pair of eyes; empty when there was none
  * @param note anything else
  */
-public record TrackRepair(Id<Build> build, String wentBack, @Nullable Id<Tool> tool, String second, String note) implements Fact {
-}
+public record TrackRepair(
+        Id<Build> build, String wentBack, @Nullable Id<Tool> tool, String second, String note) implements Fact {}

@@ -26,14 +26,12 @@ final class Asides {
         facts.of(SentOut.class).inForce().forEach(entry -> {
             SentOut fact = entry.fact();
             if (fact.part() != null) {
-                add(new PutAside(
-                        PutAside.Kind.AWAY, fact.part(), "", fact.from(), fact.back(), fact.sentTo(), entry));
+                add(new PutAside(PutAside.Kind.AWAY, fact.part(), "", fact.from(), fact.back(), fact.sentTo(), entry));
             }
         });
         facts.of(Scrapping.class).inForce().forEach(entry -> {
             Scrapping fact = entry.fact();
-            add(new PutAside(
-                    PutAside.Kind.SCRAPPED, fact.part(), fact.member(), fact.at(), null, fact.why(), entry));
+            add(new PutAside(PutAside.Kind.SCRAPPED, fact.part(), fact.member(), fact.at(), null, fact.why(), entry));
         });
     }
 

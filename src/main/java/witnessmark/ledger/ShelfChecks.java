@@ -27,10 +27,11 @@ final class ShelfChecks {
     /** A move that leaves less than nothing then or later; a move that went away is checked by the guards alone. */
     void checkMove(Entry<StockMove> entry) {
         Id<StockBatch> stock = entry.fact().stock();
-        List<Entry<StockMove>> moves = around.facts.of(StockMove.class).where(move -> move.stock().equals(stock));
+        List<Entry<StockMove>> moves =
+                around.facts.of(StockMove.class).where(move -> move.stock().equals(stock));
         List<Entry<StockMove>> inOrder = moves.stream()
-                .sorted(Comparator.comparingLong((Entry<StockMove> move) ->
-                                move.fact().at().epochMillis())
+                .sorted(Comparator.comparingLong(
+                                (Entry<StockMove> move) -> move.fact().at().epochMillis())
                         .thenComparing(move -> -move.fact().change()))
                 .toList();
         int held = 0;
@@ -73,7 +74,8 @@ final class ShelfChecks {
             clashes.add(entry, ProblemKind.TOOL_OUT_OF_USE, tool.mark(), tool.outOfUse(), day);
             return;
         }
-        around.facts
+        around
+                .facts
                 .of(Calibration.class)
                 .where(each -> each.tool().equals(id) && !each.day().isAfter(day))
                 .stream()

@@ -27,7 +27,8 @@ final class AsideRefusals {
     }
 
     /** The problem behind a code, or null when it is of another guard or the entry in the way is not found. */
-    @Nullable Problem of(Entry<?> entry, String code) {
+    @Nullable
+    Problem of(Entry<?> entry, String code) {
         Fact refused = entry.fact();
         return switch (code) {
             case "PART_IN_QUARANTINE", "PART_AWAY", "PART_SCRAPPED" ->
@@ -45,9 +46,7 @@ final class AsideRefusals {
                     Quarantine.class,
                     each -> each.part().equals(wanted.part())
                             && overlap(each.from(), each.to(), wanted.from(), wanted.to()));
-            return aside == null
-                    ? null
-                    : Problem.of(ProblemKind.PART_IN_QUARANTINE, part, aside.from(), aside.why());
+            return aside == null ? null : Problem.of(ProblemKind.PART_IN_QUARANTINE, part, aside.from(), aside.why());
         }
         if (code.equals("PART_AWAY")) {
             SentOut away = first(
@@ -71,8 +70,8 @@ final class AsideRefusals {
     }
 
     private @Nullable Problem stillFitted(Id<Part> part, Moment from, @Nullable Moment to) {
-        Fitment there = first(
-                Fitment.class, each -> each.part().equals(part) && overlap(each.from(), each.to(), from, to));
+        Fitment there =
+                first(Fitment.class, each -> each.part().equals(part) && overlap(each.from(), each.to(), from, to));
         return there == null
                 ? null
                 : Problem.of(
@@ -91,10 +90,7 @@ final class AsideRefusals {
     }
 
     private <F extends Fact> @Nullable F first(Class<F> kind, Predicate<F> asked) {
-        return facts.of(kind).where(asked).stream()
-                .map(Entry::fact)
-                .findFirst()
-                .orElse(null);
+        return facts.of(kind).where(asked).stream().map(Entry::fact).findFirst().orElse(null);
     }
 
     private static boolean overlap(Moment from, @Nullable Moment to, Moment otherFrom, @Nullable Moment otherTo) {

@@ -89,15 +89,13 @@ class AsideGuardsTest {
 
     @Test
     void a_shelf_holds_no_less_than_nothing() {
-        Entry<StockBatch> gaskets =
-                made(new StockBatch(GARAGE.gasketDesign.id(), "G7", "", null, "drawer 3", 2, ""));
+        Entry<StockBatch> gaskets = made(new StockBatch(GARAGE.gasketDesign.id(), "G7", "", null, "drawer 3", 2, ""));
         Entry<StockMove> bought = made(move(gaskets, 3));
         write(gaskets);
         write(bought);
         write(made(move(gaskets, -2)));
         String name = GARAGE.gasketDesign.fact().name() + " G7";
-        assertThat(refusal(made(move(gaskets, -2))))
-                .isEqualTo(Problem.of(ProblemKind.STOCK_BELOW_NOTHING, name, 1, 2));
+        assertThat(refusal(made(move(gaskets, -2)))).isEqualTo(Problem.of(ProblemKind.STOCK_BELOW_NOTHING, name, 1, 2));
         assertThat(refusal(struck(bought)).kind()).isEqualTo(ProblemKind.STOCK_BELOW_NOTHING);
         write(made(move(gaskets, -1)));
     }
@@ -137,13 +135,30 @@ class AsideGuardsTest {
 
     private static SentOut sent(int from, int to) {
         return new SentOut(
-                GARAGE.r1.id(), null, null, null, "the grinder", "grind", "", hour(from), null, hourOrOpen(to), "",
-                "Ann", "");
+                GARAGE.r1.id(),
+                null,
+                null,
+                null,
+                "the grinder",
+                "grind",
+                "",
+                hour(from),
+                null,
+                hourOrOpen(to),
+                "",
+                "Ann",
+                "");
     }
 
     private static StockMove move(Entry<StockBatch> stock, int change) {
         return new StockMove(
-                stock.id(), hour(1), change, change > 0 ? StockMoveKind.BOUGHT : StockMoveKind.USED, null, null, "Ann",
+                stock.id(),
+                hour(1),
+                change,
+                change > 0 ? StockMoveKind.BOUGHT : StockMoveKind.USED,
+                null,
+                null,
+                "Ann",
                 "");
     }
 

@@ -18,7 +18,13 @@ import witnessmark.quantity.Moment;
  * @param entry what says so
  */
 public record PutAside(
-        Kind kind, Id<Part> part, String member, Moment from, @Nullable Moment to, String words, Entry<?> entry) {
+        Kind kind,
+        Id<Part> part,
+        String member,
+        Moment from,
+        @Nullable Moment to,
+        String words,
+        Entry<?> entry) {
     /** Why a part is not to be fitted. */
     public enum Kind {
         /** Put aside until somebody decides. */
