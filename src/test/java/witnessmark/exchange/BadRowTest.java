@@ -94,7 +94,7 @@ class BadRowTest extends ReadingTest {
                         "counter",
                         "hours",
                         "running, loaded, high speed, distance, laps, race starts, engine starts, heat cycles, pulls,"
-                                + " over-revs, months, uses"),
+                                + " over-revs, months, uses, torque cycles"),
                 problem("limits.csv", 2, "amount", VALUE_UNREADABLE, "amount", "12 h", "46332000"),
                 waiting("prior-lives.csv", 1, "parts.csv"),
                 waiting("fitments.csv", 1, "parts.csv"),
@@ -206,7 +206,7 @@ class BadRowTest extends ReadingTest {
         String designs = "engine-designs.csv";
         assertRead(
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
-                rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40),
+                rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),
@@ -219,7 +219,13 @@ class BadRowTest extends ReadingTest {
                 waiting("told-running.csv", 1, designs),
                 waiting("limits.csv", 1, designs),
                 waiting("readings.csv", 2, designs),
-                waiting("over-revs.csv", 1, designs));
+                waiting("over-revs.csv", 1, designs),
+                waiting("parts-lists.csv", 1, designs),
+                waiting("track-repairs.csv", 1, designs),
+                waiting("build-proofs.csv", 1, designs),
+                waiting("seals.csv", 1, designs),
+                waiting("joints.csv", 1, designs),
+                waiting("looks.csv", 1, designs));
     }
 
     @Test
@@ -236,7 +242,7 @@ class BadRowTest extends ReadingTest {
     void a_row_with_a_fault_of_its_own_is_named_though_it_waits_as_well() {
         assertRead(
                 SeasonText.small().cell("engines.csv", 2, "design", "nothing").cell("runs.csv", 2, "running_s", "?"),
-                rows(11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40),
+                rows(11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40, 61, 62, 63, 64, 65),
                 problem("engines.csv", 3, "design", REFERENCE_UNKNOWN, "design", "nothing", "engine_design"),
                 problem("runs.csv", 4, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
                 waiting("builds.csv", 1, "engines.csv"),
@@ -246,7 +252,12 @@ class BadRowTest extends ReadingTest {
                 waiting("missed-runs.csv", 1, "engines.csv"),
                 waiting("told-running.csv", 1, "engines.csv"),
                 waiting("readings.csv", 2, "engines.csv"),
-                waiting("over-revs.csv", 1, "engines.csv"));
+                waiting("over-revs.csv", 1, "engines.csv"),
+                waiting("track-repairs.csv", 1, "engines.csv"),
+                waiting("build-proofs.csv", 1, "engines.csv"),
+                waiting("seals.csv", 1, "engines.csv"),
+                waiting("joints.csv", 1, "engines.csv"),
+                waiting("looks.csv", 1, "engines.csv"));
     }
 
     @Test
