@@ -24,6 +24,9 @@ final class Import implements Callable<Integer> {
     @Option(names = "--keep-good-rows", descriptionKey = "command.keepgood")
     private boolean keepGoodRows;
 
+    @Option(names = "--take-folder-values", descriptionKey = "command.takefolder")
+    private boolean takeFolderValues;
+
     @Option(names = "--json", descriptionKey = "command.json")
     private boolean json;
 
@@ -45,18 +48,16 @@ final class Import implements Callable<Integer> {
             return answer.didNot(read.problems());
         }
         ImportSeason.Reading reading = read.orThrow();
-        answer.problems(reading.problems());
-        if (reading.stops() && !keepGoodRows) {
-            return answer.refuse(
-                    tools.texts()
-                            .get("command.import.nothing", reading.entries().size()),
-                    Exit.DID_NOT);
+        ImportSeason.Plan plan = takeFolderValues ? reading.taking() : reading.keeping();
+        answer.problems(plan.problems());
+        int rows = plan.entries().size();
+        if (plan.stops() && !keepGoodRows) {
+            return answer.refuse(tools.texts().get("command.import.nothing", rows), Exit.DID_NOT);
         }
-        int rows = reading.entries().size();
         if (rows > 0) {
             String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
             Outcome<Written> written = importing.write(
-                    reading,
+                    plan,
                     keepGoodRows,
                     tools.texts().get("command.who.import", desk.who(), name),
                     tools.texts().get("command.why.import", name));
@@ -67,10 +68,26 @@ final class Import implements Callable<Integer> {
         if (json) {
             answer.print(answer.node()
                     .put("rows", rows)
-                    .put("leftOut", reading.problems().size()));
+                    .put("same", reading.same())
+                    .put("differing", reading.differing())
+                    .put("leftOut", plan.leftOut()));
         } else {
             answer.line(tools.texts().get("command.import.done", rows, folder.toString()));
+            sayTheRest(reading, plan, answer);
         }
-        return reading.problems().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
+        return plan.problems().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
+    }
+
+    private void sayTheRest(ImportSeason.Reading reading, ImportSeason.Plan plan, Answer answer) {
+        if (reading.same() > 0) {
+            answer.line(tools.texts().get("command.import.same", reading.same()));
+        }
+        if (reading.differing() > 0) {
+            String key = takeFolderValues ? "command.import.overwritten" : "command.import.kept";
+            answer.line(tools.texts().get(key, reading.differing()));
+        }
+        if (plan.leftOut() > 0) {
+            answer.line(tools.texts().get("command.import.leftout", plan.leftOut()));
+        }
     }
 }

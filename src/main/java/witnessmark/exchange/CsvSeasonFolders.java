@@ -4,13 +4,12 @@ import com.fasterxml.uuid.Generators;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.UUID;
-import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.logbook.port.RowsRead;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.outcome.Outcome;
-import witnessmark.outcome.Place;
 
 /** Season folders of text tables, as {@link witnessmark.exchange} describes them. */
 public final class CsvSeasonFolders implements SeasonFolders {
@@ -33,8 +32,8 @@ public final class CsvSeasonFolders implements SeasonFolders {
     }
 
     @Override
-    public Outcome<List<Entry<?>>> read(Path folder, Facts known, BiConsumer<UUID, Place> places) {
-        return new FolderReader(folder, new Reading(known, newId), places).read();
+    public Outcome<List<Entry<?>>> read(Path folder, Facts known, RowsRead told) {
+        return new FolderReader(folder, new Reading(known, newId, told)).read();
     }
 
     @Override

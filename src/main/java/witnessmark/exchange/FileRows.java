@@ -63,6 +63,11 @@ final class FileRows<F extends Fact> {
         return List.of();
     }
 
+    /** How many rows were met, or are stated where the file ends before them. */
+    int met() {
+        return stated == null ? found : Math.max(found, stated);
+    }
+
     private boolean readsToItsEnd() {
         try {
             TextLook look = look();
@@ -122,6 +127,7 @@ final class FileRows<F extends Fact> {
             Iterator<CsvRecord> all = records.iterator();
             Heading heading = heading(all);
             if (heading == null) {
+                all.forEachRemaining(record -> found++);
                 return false;
             }
             RowReader<F> reader = new RowReader<>(type, heading, reading);

@@ -10,8 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.UUID;
-import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -29,13 +27,10 @@ final class FolderReader {
     private final Path folder;
     private final Reading reading;
     private final Problems problems;
-    private final BiConsumer<UUID, Place> places;
 
-    /** @param places told the id of every row that could be read, and where it stands */
-    FolderReader(Path folder, Reading reading, BiConsumer<UUID, Place> places) {
+    FolderReader(Path folder, Reading reading) {
         this.folder = folder;
         this.reading = reading;
-        this.places = places;
         this.problems = reading.problems();
     }
 
@@ -78,6 +73,7 @@ final class FolderReader {
                     read(type, stated == null ? null : stated.get(type.file()));
                 } else {
                     problems.inFile(ProblemKind.FILE_MISSING, type.file());
+                    reading.told().met(stated == null ? 0 : stated.getOrDefault(type.file(), 0));
                     reading.leftOut().table(type.kind());
                 }
             }
@@ -99,8 +95,10 @@ final class FolderReader {
     }
 
     private <F extends Fact> void read(RecordType<F> type, @Nullable Integer stated) {
-        List<Row> rows = new FileRows<>(type, folder.resolve(type.file()), stated, reading).read();
-        rows.forEach(row -> places.accept(row.id(), new Place(type.file(), row.line(), null)));
+        FileRows<F> file = new FileRows<>(type, folder.resolve(type.file()), stated, reading);
+        List<Row> rows = file.read();
+        reading.told().met(file.met());
+        rows.forEach(row -> reading.told().stands(row.id(), new Place(type.file(), row.line(), null)));
         if (!problems.full()) {
             new Settling<>(type, reading).settle(rows);
         }

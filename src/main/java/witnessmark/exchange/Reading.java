@@ -16,11 +16,13 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Team;
+import witnessmark.logbook.port.RowsRead;
 
 /** How far the reading of one folder has come: the kinds read so far over what the logbook holds. */
 final class Reading {
     private final Facts known;
     private final Supplier<UUID> newId;
+    private final RowsRead told;
     private final Problems problems = new Problems();
     private final LeftOut leftOut = new LeftOut();
     private final Map<Class<? extends Fact>, NameIndex> names = new HashMap<>();
@@ -30,10 +32,11 @@ final class Reading {
     private long bytesLeft = Limits.BYTES;
     private int rowsLeft = Limits.ROWS;
 
-    Reading(Facts known, Supplier<UUID> newId) {
+    Reading(Facts known, Supplier<UUID> newId, RowsRead told) {
         this.known = known;
         this.soFar = known;
         this.newId = newId;
+        this.told = told;
     }
 
     Facts known() {
@@ -51,6 +54,11 @@ final class Reading {
 
     LeftOut leftOut() {
         return leftOut;
+    }
+
+    /** Who is told about the rows. */
+    RowsRead told() {
+        return told;
     }
 
     UUID newId() {

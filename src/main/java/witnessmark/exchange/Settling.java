@@ -209,21 +209,29 @@ final class Settling<F extends Fact> {
         if (!row.idGiven() && !sameness.firstOfItsKind(wanted)) {
             problems.at(row.line(), null, ProblemKind.DUPLICATE, row.label());
         } else if (known != null && sameness.same(known, wanted)) {
+            reading.told().same();
             take(draft, known.id().value(), null);
         } else if (wanted.inForce() && fact instanceof Team team && sameness.nameTaken(fact)) {
             problems.at(row.line(), sameness.nameHeading(), ProblemKind.ANOTHER_TEAM, team.name(), teamHere());
-        } else if (wanted.inForce() && sameness.nameTaken(fact)) {
+        } else if (nameIsFree(wanted, row) || known != null) {
+            long rev = known == null ? 1 : known.rev() + 1;
+            take(draft, row.id(), new Entry<>(wanted.id(), fact, wanted.standing(), wanted.struckBecause(), rev));
+        } else {
+            leaveOut(row, type.file());
+        }
+    }
+
+    private boolean nameIsFree(Entry<F> wanted, Row row) {
+        boolean taken = wanted.inForce() && sameness.nameTaken(wanted.fact());
+        if (taken) {
             problems.at(
                     row.line(),
                     sameness.nameHeading(),
                     ProblemKind.NAME_TAKEN,
                     type.name(),
-                    Limits.shown(String.valueOf(fact.knownAs())));
-            leaveOut(row, type.file());
-        } else {
-            long rev = known == null ? 1 : known.rev() + 1;
-            take(draft, row.id(), new Entry<>(wanted.id(), fact, wanted.standing(), wanted.struckBecause(), rev));
+                    Limits.shown(String.valueOf(wanted.fact().knownAs())));
         }
+        return !taken;
     }
 
     private String teamHere() {

@@ -11,13 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
-import witnessmark.domain.Id;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.ledger.AsOf;
-import witnessmark.ledger.Coherence;
-import witnessmark.ledger.result.Clash;
+import witnessmark.logbook.port.RowsRead;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
@@ -27,26 +26,63 @@ import witnessmark.outcome.ProblemKind;
 
 /**
  * Takes a season folder into the logbook in one change. Nothing is taken when a row is bad, unless the user says that
- * the good rows are to be kept.
+ * the good rows are to be kept; and where the logbook has another value than the folder, the logbook keeps its own
+ * unless the user asks for the folder's: a folder may be older than what was corrected since.
  */
 public final class ImportSeason {
     /**
      * A folder that was read and looked at, not yet written.
      *
-     * @param entries what would be written: every good row that the logbook does not have already
-     * @param problems what stops or is queried, each with its place
+     * @param keeping what is taken when the logbook keeps its own values; what differs is among its problems
+     * @param taking what is taken when the folder's values are wanted in their place
+     * @param same rows that the logbook has as the folder has them
+     * @param differing rows of which the logbook has other values
      * @param unread the tables of which no row could be read, in the order of their problems
      */
-    public record Reading(List<Entry<?>> entries, List<Problem> problems, List<String> unread) {
+    public record Reading(Plan keeping, Plan taking, int same, int differing, List<String> unread) {
         public Reading {
+            unread = List.copyOf(unread);
+        }
+    }
+
+    /**
+     * What a choice comes to.
+     *
+     * @param entries what would be written
+     * @param problems what stops or is queried, each with its place
+     * @param leftOut rows of the folder that cannot be taken
+     */
+    public record Plan(List<Entry<?>> entries, List<Problem> problems, int leftOut) {
+        public Plan {
             entries = List.copyOf(entries);
             problems = List.copyOf(problems);
-            unread = List.copyOf(unread);
         }
 
         /** Whether a row was left out. */
         public boolean stops() {
             return problems.stream().anyMatch(Problem::stops);
+        }
+    }
+
+    /** What was heard while a folder was read. */
+    private static final class Rows implements RowsRead {
+        private final Map<UUID, Place> places = new HashMap<>();
+        private int same;
+        private int met;
+
+        @Override
+        public void stands(UUID id, Place place) {
+            places.put(id, place);
+        }
+
+        @Override
+        public void same() {
+            same++;
+        }
+
+        @Override
+        public void met(int rows) {
+            met += rows;
         }
     }
 
@@ -66,19 +102,56 @@ public final class ImportSeason {
     /** The same, taking a day for today. */
     Outcome<Reading> readOn(Path folder, LocalDate today) {
         Facts known = desk.logbook().facts();
-        Map<UUID, Place> places = new HashMap<>();
-        Outcome<List<Entry<?>>> read = folders.read(folder, known, places::put);
-        if (!read.didWork()) {
-            return Outcome.didNot(read.problems());
-        }
-        List<Problem> problems = new ArrayList<>(read.problems());
-        List<String> unread = unread(problems, places);
-        List<Entry<?>> coherent = coherent(known, read.orThrow(), today, places, problems);
-        if (!unread.isEmpty()) {
-            // engines look incomplete while their parts are left out: what only is odd is told once all is read
-            problems.removeIf(problem -> !problem.stops());
-        }
-        return Outcome.worked(new Reading(coherent, problems, unread));
+        Rows rows = new Rows();
+        Outcome<List<Entry<?>>> read = folders.read(folder, known, rows);
+        return read.didWork()
+                ? Outcome.worked(reading(known, read.orThrow(), read.problems(), rows, today))
+                : Outcome.didNot(read.problems());
+    }
+
+    private static Reading reading(Facts known, List<Entry<?>> read, List<Problem> found, Rows rows, LocalDate today) {
+        GoodRows good = new GoodRows(known, rows.places, new AsOf(today, Desk.zoneOf(known.with(read))));
+        Differences differences = new Differences(known, known.with(read), rows.places);
+        List<Entry<?>> fresh = new ArrayList<>();
+        List<Entry<?>> differing = new ArrayList<>();
+        read.forEach(entry -> (differences.inLogbook(entry) ? differing : fresh).add(entry));
+        Set<Place> named = differing.stream()
+                .flatMap(entry -> Optional.ofNullable(rows.places.get(entry.id().value())).stream())
+                .collect(Collectors.toSet());
+        List<String> unread = unread(found, rows.places);
+
+        List<Problem> problems = new ArrayList<>(found);
+        problems.removeIf(problem -> takesName(problem, named));
+        List<Entry<?>> kept = good.of(good.freelyNamed(fresh, problems), problems);
+        differing.forEach(entry -> problems.addAll(differences.of(entry)));
+        int out = rows.met - rows.same - differing.size() - kept.size();
+        Plan keeping = new Plan(kept, told(problems, unread), out);
+
+        List<Problem> all = new ArrayList<>(found);
+        Set<Place> refused = new HashSet<>();
+        found.stream().filter(problem -> takesName(problem, named)).forEach(problem -> refused.add(row(problem)));
+        List<Entry<?>> wanted = new ArrayList<>(read);
+        wanted.removeIf(entry -> refused.contains(rows.places.get(entry.id().value())));
+        List<Entry<?>> taken = good.of(wanted, all);
+        Plan taking = new Plan(taken, told(all, unread), rows.met - rows.same - taken.size());
+        return new Reading(keeping, taking, rows.same, differing.size(), unread);
+    }
+
+    /** Engines look incomplete while their parts are left out: what only is odd is told once all is read. */
+    private static List<Problem> told(List<Problem> problems, List<String> unread) {
+        return unread.isEmpty()
+                ? problems
+                : problems.stream().filter(Problem::stops).toList();
+    }
+
+    /** Whether a row of the logbook's cannot have its name from the folder. */
+    private static boolean takesName(Problem problem, Set<Place> rows) {
+        return problem.kind() == ProblemKind.NAME_TAKEN && rows.contains(row(problem));
+    }
+
+    private static @Nullable Place row(Problem problem) {
+        Place place = problem.place();
+        return place == null ? null : new Place(place.file(), place.row(), null);
     }
 
     /** A table with a fault, of which no row has a place, was not read. Rows that only wait are no fault of theirs. */
@@ -95,62 +168,19 @@ public final class ImportSeason {
                 .toList();
     }
 
-    /** Leaves out what contradicts something, and what refers to what was left out, until nothing does. */
-    private static List<Entry<?>> coherent(
-            Facts known, List<Entry<?>> read, LocalDate today, Map<UUID, Place> places, List<Problem> problems) {
-        List<Entry<?>> left = read;
-        Set<UUID> out = new HashSet<>();
-        boolean queriesTold = false;
-        while (true) {
-            Facts after = known.with(left);
-            Set<UUID> bad = new HashSet<>();
-            for (Clash clash : Coherence.clashes(after, left, new AsOf(today, Desk.zoneOf(after)))) {
-                UUID id = clash.entry().id().value();
-                if (clash.problem().stops() ? bad.add(id) : !queriesTold) {
-                    Place place = places.get(id);
-                    problems.add(
-                            place == null ? clash.problem() : clash.problem().at(place));
-                }
-            }
-            queriesTold = true;
-            if (bad.isEmpty()) {
-                return left;
-            }
-            out.addAll(bad);
-            left = without(left, out);
-        }
-    }
-
-    private static List<Entry<?>> without(List<Entry<?>> entries, Set<UUID> out) {
-        List<Entry<?>> left = new ArrayList<>();
-        for (Entry<?> entry : entries) {
-            if (out.contains(entry.id().value()) || refersTo(entry, out)) {
-                out.add(entry.id().value());
-            } else {
-                left.add(entry);
-            }
-        }
-        return left;
-    }
-
-    private static boolean refersTo(Entry<?> entry, Set<UUID> out) {
-        return RecordTypes.of(entry.fact().getClass()).components().stream()
-                .map(component -> component.value(entry.fact()))
-                .anyMatch(value -> value instanceof Id<?> id && out.contains(id.value()));
-    }
-
     /**
      * Writes what was read.
      *
+     * @param plan one of the two of a reading
      * @param keepGoodRows whether the good rows are wanted although others were left out
      * @param from where the rows are from, in words; the history names it as who wrote them
      * @param why the words for the history
      * @return what was written; did-not with the problems when rows are bad and the good ones are not wanted
      */
-    public Outcome<Written> write(Reading reading, boolean keepGoodRows, String from, String why) {
-        if (reading.stops() && !keepGoodRows) {
-            return Outcome.didNot(reading.problems());
+    public Outcome<Written> write(Plan plan, boolean keepGoodRows, String from, String why) {
+        if (plan.stops() && !keepGoodRows) {
+            return Outcome.didNot(plan.problems());
         }
-        return desk.writeFrom(from, why, reading.entries());
+        return desk.writeFrom(from, why, plan.entries());
     }
 }

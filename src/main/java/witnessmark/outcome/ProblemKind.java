@@ -166,6 +166,8 @@ public enum ProblemKind {
     SEASON_FOLDER_NEWER(2, true),
     /** the folder's team, the logbook's. */
     ANOTHER_TEAM(2, true),
+    /** kind of record, its name, field, the folder's value, the logbook's; empty for none: the logbook keeps its own. */
+    DIFFERS_FROM_LOGBOOK(5, false),
     /** folder: it has something in it that is not ours. */
     FOLDER_NOT_EMPTY(1, true),
 

@@ -1,11 +1,16 @@
 package witnessmark.wording;
 
+import static witnessmark.outcome.ProblemKind.DIFFERS_FROM_LOGBOOK;
+
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
+import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
@@ -32,6 +37,35 @@ final class FactWords {
         this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
+    }
+
+    /** The facts of a problem in words, in their order. */
+    List<String> words(ProblemKind kind, List<Object> all) {
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            words.add(word(kind, i, all.get(i)));
+        }
+        if (kind == DIFFERS_FROM_LOGBOOK) {
+            differing(all, words);
+        }
+        return words;
+    }
+
+    /** The field by its label, and two values so that they can be told apart: exactly when their words are the same. */
+    private void differing(List<Object> all, List<String> words) {
+        boolean alike = words.get(3).equals(words.get(4));
+        if (all.get(0) instanceof RecordType<?> type && all.get(2) instanceof Component field) {
+            words.set(2, records.field(type.kind(), field));
+            for (int i = 3; alike && i < all.size(); i++) {
+                Object value = all.get(i);
+                words.set(i, value instanceof String text ? oneLine(text) : field.text(value));
+            }
+        }
+        for (int i = 3; i < all.size(); i++) {
+            if (words.get(i).isEmpty()) {
+                words.set(i, texts.get(Problems.key(DIFFERS_FROM_LOGBOOK, "nothing")));
+            }
+        }
     }
 
     /**

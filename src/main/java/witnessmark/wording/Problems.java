@@ -1,9 +1,6 @@
 package witnessmark.wording;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -74,11 +71,9 @@ public final class Problems {
     }
 
     private String part(Problem problem, String part) {
-        List<@Nullable Object> blanks = new ArrayList<>();
-        for (int i = 0; i < problem.facts().size(); i++) {
-            blanks.add(facts.word(problem.kind(), i, problem.facts().get(i)));
-        }
-        return texts.get(key(problem.kind(), part), blanks.toArray());
+        return texts.get(
+                key(problem.kind(), part),
+                facts.words(problem.kind(), problem.facts()).toArray());
     }
 
     /** A sentence begins with a capital, whatever word fills its first blank; the name of a file stays as it is. */

@@ -58,7 +58,7 @@ class SwappedNamesTest {
 
             ImportSeason into = new ImportSeason(new Desk(there, new FixedToday(TODAY), "Bea"), folders);
             ImportSeason.Reading reading = into.read(folder).orThrow();
-            Outcome<Written> written = into.write(reading, false, "Bea", "read");
+            Outcome<Written> written = into.write(reading.taking(), false, "Bea", "read");
 
             assertThat(written.problems()).isEmpty();
             assertThat(images(there.facts())).isEqualTo(images(here.facts())).isNotEqualTo(before);
@@ -80,7 +80,7 @@ class SwappedNamesTest {
 
             ImportSeason.Reading reading =
                     into.read(season.in(place.resolve("by-hand"))).orThrow();
-            Outcome<Written> written = into.write(reading, false, "Bea", "read");
+            Outcome<Written> written = into.write(reading.taking(), false, "Bea", "read");
 
             if (written.didWork()) {
                 Facts again = Facts.none()

@@ -89,6 +89,7 @@ class ProblemsTest {
                 "problems.typed",
                 "problems.placed",
                 "problems.rows_wait.count",
+                "problems.differs_from_logbook.nothing",
                 "problems.place.row",
                 "problems.place.column",
                 "problems.place.both"));

@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.RecordWords;
@@ -46,9 +48,9 @@ final class ReportModel {
     }
 
     /** "312 rows: 1 team, 163 parts, 69 runs …", the kinds in the order of the files. */
-    String rows(ImportSeason.Reading reading) {
+    String rows(ImportSeason.Plan plan, boolean folders) {
         Map<Class<? extends Fact>, Integer> counts = new LinkedHashMap<>();
-        reading.entries().stream()
+        plan.entries().stream()
                 .<Class<? extends Fact>>map(entry -> entry.fact().getClass())
                 .sorted(Comparator.comparingInt(ReportModel::turn))
                 .forEach(kind -> counts.merge(kind, 1, Integer::sum));
@@ -61,13 +63,16 @@ final class ReportModel {
                         kind.getValue(),
                         kind.getValue() == 1 ? records.one(kind.getKey()) : records.many(kind.getKey())))
                 .toList();
-        return texts.get("beforewego.import.rows", reading.entries().size(), measures.all(kinds));
+        String key = folders ? "beforewego.import.rowsTaken" : "beforewego.import.rows";
+        return texts.get(key, plan.entries().size(), measures.all(kinds));
     }
 
     /** What the problems mean for the reading. */
-    String verdict(ImportSeason.Reading reading) {
-        long stops = reading.problems().stream().filter(Problem::stops).count();
-        long queries = reading.problems().size() - stops;
+    String verdict(ImportSeason.Reading reading, ImportSeason.Plan plan) {
+        long stops = plan.problems().stream().filter(Problem::stops).count();
+        long queries = plan.problems().stream()
+                .filter(problem -> !problem.stops() && problem.kind() != ProblemKind.DIFFERS_FROM_LOGBOOK)
+                .count();
         if (!reading.unread().isEmpty()) {
             return texts.get("beforewego.import.unread", measures.all(reading.unread()));
         }
@@ -75,6 +80,15 @@ final class ReportModel {
             return texts.get("beforewego.import.bad", stops, queries);
         }
         return queries > 0 ? texts.get("beforewego.import.queried", queries) : texts.get("beforewego.import.good");
+    }
+
+    /** What the logbook has of the folder's rows already, and which values stand after this choice. */
+    Optional<String> known(ImportSeason.Reading reading, boolean folders) {
+        if (reading.differing() > 0) {
+            String key = folders ? "beforewego.import.overwrites" : "beforewego.import.keeps";
+            return Optional.of(texts.get(key, reading.same(), reading.differing()));
+        }
+        return reading.same() > 0 ? Optional.of(texts.get("beforewego.import.same", reading.same())) : Optional.empty();
     }
 
     private static int turn(Class<? extends Fact> kind) {

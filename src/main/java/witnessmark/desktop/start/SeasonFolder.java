@@ -41,34 +41,47 @@ final class SeasonFolder {
             reports.refused(reports.texts().get("beforewego.import"), outcome.problems());
             return;
         }
-        ImportSeason.Reading reading = outcome.orThrow();
-        ReportModel model = reports.model();
-        reports.show(
-                new ReportPage.Content(
-                        reports.texts().get("beforewego.import"),
-                        List.of(
-                                reports.texts().get("beforewego.import.from", folder),
-                                model.rows(reading),
-                                model.verdict(reading)),
-                        model.lines(reading.problems())),
-                ways(folder, reading));
+        show(folder, outcome.orThrow(), false);
         reports.say("beforewego.import.read");
     }
 
+    /** Shows what a choice comes to; the other is a button away. */
+    private void show(Path folder, ImportSeason.Reading reading, boolean folders) {
+        ReportModel model = reports.model();
+        ImportSeason.Plan plan = folders ? reading.taking() : reading.keeping();
+        List<String> sentences = new ArrayList<>();
+        sentences.add(reports.texts().get("beforewego.import.from", folder));
+        sentences.add(model.rows(plan, folders));
+        model.known(reading, folders).ifPresent(sentences::add);
+        if (plan.stops() || !plan.entries().isEmpty()) {
+            sentences.add(model.verdict(reading, plan));
+        }
+        reports.show(
+                new ReportPage.Content(
+                        reports.texts().get("beforewego.import"), sentences, model.lines(plan.problems())),
+                ways(folder, reading, folders));
+    }
+
     /** The main one is last: mending comes before taking what is good when nothing of a table could be read. */
-    private List<JButton> ways(Path folder, ImportSeason.Reading reading) {
+    private List<JButton> ways(Path folder, ImportSeason.Reading reading, boolean folders) {
         List<JButton> ways = new ArrayList<>();
+        ImportSeason.Plan plan = folders ? reading.taking() : reading.keeping();
+        boolean any = !plan.entries().isEmpty();
+        Runnable take = () -> take(folder, plan);
+        if (reading.differing() > 0) {
+            String key = folders ? "beforewego.import.keepOurs" : "beforewego.import.takeTheirs";
+            ways.add(reports.way(key, () -> show(folder, reading, !folders)));
+        }
         ways.add(reports.way("beforewego.import.leave", reports::dismiss));
-        Runnable take = () -> take(folder, reading);
-        if (!reading.stops()) {
-            if (!reading.entries().isEmpty()) {
-                ways.add(reports.main("beforewego.import.takeAll", take));
+        if (!plan.stops()) {
+            if (any) {
+                ways.add(reports.main(takeAll(reading, folders), take));
             }
-        } else if (reading.unread().isEmpty() && !reading.entries().isEmpty()) {
+        } else if (reading.unread().isEmpty() && any) {
             ways.add(reports.way("beforewego.import.again", () -> read(folder)));
             ways.add(reports.main("beforewego.import.takeGood", take));
         } else {
-            if (!reading.entries().isEmpty()) {
+            if (any) {
                 ways.add(reports.way("beforewego.import.takeGood", take));
             }
             ways.add(reports.main("beforewego.import.again", () -> read(folder)));
@@ -76,7 +89,11 @@ final class SeasonFolder {
         return ways;
     }
 
-    private void take(Path folder, ImportSeason.Reading reading) {
+    private static String takeAll(ImportSeason.Reading reading, boolean folders) {
+        return reading.differing() > 0 && !folders ? "beforewego.import.takeNew" : "beforewego.import.takeAll";
+    }
+
+    private void take(Path folder, ImportSeason.Plan plan) {
         String name = String.valueOf(folder.getFileName());
         String from =
                 reports.texts().get("beforewego.import.who", context.logbook().who(), name);
@@ -84,19 +101,19 @@ final class SeasonFolder {
         context.tasks()
                 .write(
                         reports.texts().get("beforewego.import.taking", name),
-                        () -> context.uses().importing().write(reading, true, from, why),
-                        outcome -> taken(name, reading, outcome),
+                        () -> context.uses().importing().write(plan, true, from, why),
+                        outcome -> taken(name, plan, outcome),
                         reports::failed);
     }
 
-    private void taken(String name, ImportSeason.Reading reading, Outcome<Written> outcome) {
+    private void taken(String name, ImportSeason.Plan plan, Outcome<Written> outcome) {
         if (!outcome.didWork()) {
             reports.refused(reports.texts().get("beforewego.import"), outcome.problems());
             return;
         }
         reports.dismiss();
         context.window().changed();
-        reports.sayUndoable("beforewego.import.taken", reading.entries().size(), name);
+        reports.sayUndoable("beforewego.import.taken", plan.entries().size(), name);
     }
 
     /** Asks for a folder and writes the whole logbook to it, or into a new one within when it is not empty. */

@@ -49,6 +49,8 @@ class StartPagesTest {
         "report, LIGHT, 1.5, false",
         "import, LIGHT, 1.0, false",
         "import, DARK, 1.5, false",
+        "older, LIGHT, 1.0, false",
+        "older, DARK, 1.5, false",
         "who, LIGHT, 1.0, false",
         "who, DARK, 1.5, false",
         "strip, LIGHT, 1.0, false",
@@ -127,12 +129,22 @@ class StartPagesTest {
         window.perform("import");
     }
 
+    /** A folder of the logbook as it was before the first three engines were noted about. */
+    private void importOlder(StartedWindow window) {
+        Path season = folder.resolve("older-" + System.nanoTime());
+        new CsvSeasonFolders().write(window.logbook.logbook().facts(), season).orThrow();
+        window.noteEngines("crack-tested");
+        window.answer = season;
+        window.perform("import");
+    }
+
     private void show(StartedWindow window, String page) {
         switch (page) {
             case "start" -> window.start.startOwn();
             case "who" -> window.start.askWho();
             case "strip" -> window.strip.show();
             case "import" -> importWithoutTable(window);
+            case "older" -> importOlder(window);
             default -> {
                 List<ProblemLine> lines = IntStream.rangeClosed(1, 12)
                         .mapToObj(i -> new ProblemLine(

@@ -21,6 +21,7 @@ import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Run;
 import witnessmark.domain.Team;
@@ -195,6 +196,45 @@ class StartTest {
         assertThat(window.said()).contains("Backed up to ", "the copy opens.");
         window.perform("check");
         assertThat(window.said()).contains("Checked: every record is as it was written.");
+    }
+
+    @Test
+    void an_older_folder_changes_nothing_until_its_values_are_asked_for_and_undo_is_offered() {
+        Path older = folder.resolve("older");
+        new CsvSeasonFolders().write(window.logbook.logbook().facts(), older).orThrow();
+        Facts before = window.logbook.logbook().facts();
+        window.noteEngines("crack-tested");
+        Facts corrected = window.logbook.logbook().facts();
+        int engines = before.of(Engine.class).size();
+
+        window.answer = older;
+        window.perform("import");
+
+        assertThat(window.said())
+                .contains(
+                        "Nothing in it is new.",
+                        engines + " rows have other values in the folder than in the logbook",
+                        "'crack-tested' in the logbook")
+                .doesNotContain("Take all", "Take what is new");
+        assertThat(window.logbook.logbook().facts()).isSameAs(corrected);
+        window.press("Take the folder's values…");
+        assertThat(window.said()).contains(engines + " new or changed rows: " + engines + " engines.");
+        assertThat(window.logbook.logbook().facts()).isSameAs(corrected);
+        window.press("Keep the logbook's values");
+        assertThat(window.said()).contains("the logbook keeps its own");
+        window.press("Take the folder's values…");
+        window.press("Take all");
+        assertThat(notes(window.logbook.logbook().facts())).isEqualTo(notes(before));
+        window.press("Undo");
+        window.logbook.undo().orThrow();
+        assertThat(notes(window.logbook.logbook().facts())).isEqualTo(notes(corrected));
+    }
+
+    private static List<String> notes(Facts facts) {
+        return facts.of(Engine.class)
+                .inForce()
+                .map(entry -> entry.fact().note())
+                .toList();
     }
 
     /** The sample's season folder with a run added, and one run's engine misspelt. */

@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JRootPane;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,10 @@ import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.image.EntryImage;
+import witnessmark.domain.image.RecordTypes;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.ExportSeason;
@@ -134,6 +139,23 @@ final class StartedWindow implements AutoCloseable {
     }
 
     /** Everything said on the window, one thing a line. */
+    /** Every engine gets this note in one change. */
+    void noteEngines(String note) {
+        List<Entry<Engine>> noted = logbook.logbook()
+                .facts()
+                .of(Engine.class)
+                .inForce()
+                .map(entry -> {
+                    Map<String, @Nullable Object> image = EntryImage.of(entry);
+                    image.put("note", note);
+                    return EntryImage.entry(
+                            RecordTypes.of(Engine.class), entry.id().value(), image, entry.rev() + 1);
+                })
+                .toList();
+        logbook.write("noted", noted).orThrow();
+        settle();
+    }
+
     String said() {
         return witnessmark.desktop.testing.GoldenText.of(laid(1366, 768));
     }
