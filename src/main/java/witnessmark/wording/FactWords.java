@@ -121,7 +121,8 @@ final class FactWords {
         return said.replaceFirst("[.!\\s]+$", "");
     }
 
-    private String plain(Object fact) {
+    /** One value by its type alone. */
+    String plain(Object fact) {
         if (fact instanceof Moment moment) {
             return measures.fullMoment(moment);
         }

@@ -19,6 +19,7 @@ public final class Texts {
             "form",
             "runsheet",
             "engines",
+            "history",
             "beforewego",
             "problems",
             "records",

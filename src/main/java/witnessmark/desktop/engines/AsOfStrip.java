@@ -41,6 +41,7 @@ final class AsOfStrip extends JPanel {
                 Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("engines.asOf.look")), this::take)),
                 "gapbottom 18");
         add(Buttons.plain(Caption.of(texts.get("engines.asOf.cancel")), leave), "gapbottom 18");
+        day.onEnter(this::take);
         bind(Keys.menu(KeyEvent.VK_ENTER), "wm-look", this::take);
         bind(Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
     }

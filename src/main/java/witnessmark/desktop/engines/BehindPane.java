@@ -2,7 +2,6 @@ package witnessmark.desktop.engines;
 
 import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
-import java.time.Instant;
 import java.util.List;
 import java.util.function.Function;
 import javax.swing.JButton;
@@ -22,6 +21,8 @@ import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.history.HistoryLine;
+import witnessmark.desktop.history.HistoryTable;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.Texts;
 
@@ -55,7 +56,7 @@ final class BehindPane extends JPanel {
         back = Buttons.link(Caption.of(texts.get("engines.history.back")), this::backToEntries);
         setOpaque(false);
         entries = madeEntries().with(tools, "engines.behind");
-        history = history(texts).with(tools, "engines.history");
+        history = HistoryTable.of(texts).with(tools, "engines.history");
         actions = new EntryActions(texts, work, entries::selected);
         entries.onSelect(this::follow);
         entries.onOpen(work::open);
@@ -100,11 +101,11 @@ final class BehindPane extends JPanel {
         entriesBehind = ofFigure;
         back.setVisible(ofFigure);
         if (!ofFigure) {
-            title.setText(texts.get("engines.history"));
+            title.setText(texts.get("history.title"));
             of.setText("");
         }
         basis.setVisible(ofFigure);
-        historyOf.setText(texts.get("engines.history.of", entry));
+        historyOf.setText(texts.get("history.of", entry));
         historyOf.getAccessibleContext().setAccessibleName(historyOf.getText());
         history.show(lines);
         cards.show(body, HISTORY);
@@ -210,23 +211,5 @@ final class BehindPane extends JPanel {
     /** What is not counted is written in the ink of what is not known. */
     private static SeamState ink(BehindLine line) {
         return line.counts() ? SeamState.WITHIN : SeamState.NOT_KNOWN;
-    }
-
-    private static SheetTable<HistoryLine> history(Texts texts) {
-        return new SheetTable<>(
-                texts.get("engines.history"),
-                List.of(
-                        Column.<HistoryLine, Instant>text(
-                                        texts.get("engines.history.column.when"), HistoryLine::when, HistoryLine::at)
-                                .wide(150),
-                        Column.<HistoryLine>text(texts.get("engines.history.column.who"), HistoryLine::who)
-                                .wide(100),
-                        Column.<HistoryLine>text(texts.get("engines.history.column.what"), HistoryLine::what)
-                                .wide(170)
-                                .grow(),
-                        Column.<HistoryLine>text(texts.get("engines.history.column.why"), HistoryLine::why)
-                                .wide(130)
-                                .grow()),
-                HistoryLine::at);
     }
 }

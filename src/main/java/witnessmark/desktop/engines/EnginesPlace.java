@@ -14,6 +14,7 @@ import witnessmark.chart.Dot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.history.HistoryModel;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;

@@ -60,6 +60,7 @@ final class EntryActions extends JPanel {
         asking.add(reason, "growx");
         asking.add(not, "gapbottom 18");
         asking.add(really, "gapbottom 18");
+        reason.onEnter(this::strikeOut);
         FormKeys.bindWithin(asking, Keys.menu(KeyEvent.VK_ENTER), "wm-strike", this::strikeOut);
         asking.setVisible(false);
         add(buttons, "w 0:0:");

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.ui.FlatEmptyBorder;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.JLabel;
 import javax.swing.JTextField;
 
@@ -69,6 +70,12 @@ public final class FieldBox extends LabelledBox {
                 }
             }
         });
+    }
+
+    /** Enter does this instead of moving on: for a field asked alone. */
+    public void onEnter(Runnable work) {
+        Traversal.enterStays(field);
+        FormKeys.bind(field, Keys.plain(KeyEvent.VK_ENTER), "wm-enter", work);
     }
 
     /** Focuses the field and selects what stands in it: where a stopped save leads. */

@@ -1,5 +1,6 @@
 package witnessmark.desktop.form;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -14,28 +15,56 @@ public final class FormFoot extends JPanel {
     /** So many fields are named where more than one is left over. */
     private static final int NAMED = 3;
 
+    /** The lines need this width to be read beside the buttons, in unscaled pixels. */
+    private static final int LINES = 220;
+
     private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6", "[]", "[]"));
     private final JLabel about = Lettering.cutLine("", Styles.NOTE);
     private final JLabel draft = Lettering.cutLine("", Styles.NOTE);
+    private final JPanel said =
+            new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+    private final JPanel row = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3"));
+    private boolean beside;
     private List<?> shown = List.of();
 
     /** @param buttons in order, the main one last */
     public FormFoot(List<JButton> buttons) {
-        super(new MigLayout(
-                "insets 0, gap 8, fillx, hidemode 3",
-                "[0::,grow,fill]" + "[]".repeat(buttons.size()),
-                "[32::,center]"));
         setOpaque(false);
         look.setOpaque(false);
         look.setVisible(false);
-        JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
-        left.setOpaque(false);
+        said.setOpaque(false);
         about.setVisible(false);
-        left.add(about, "wmin 0");
-        left.add(draft, "wmin 0");
-        add(look, "span, wmin 0, wrap");
-        add(left, "wmin 0");
-        buttons.forEach(button -> add(button));
+        said.add(about, "wmin 0");
+        said.add(draft, "wmin 0");
+        row.setOpaque(false);
+        buttons.forEach(row::add);
+        add(look);
+        add(said);
+        add(row);
+        place(true);
+    }
+
+    /** The lines stand before the buttons, or above them where they would be cut to nothing. */
+    @Override
+    public void doLayout() {
+        boolean room = getWidth() - row.getPreferredSize().width >= UIScale.scale(LINES);
+        if (room != beside) {
+            place(room);
+            revalidate();
+        }
+        super.doLayout();
+    }
+
+    /** Nothing is taken out on the way: the focus would be lost. */
+    private void place(boolean next) {
+        beside = next;
+        MigLayout layout = next
+                ? new MigLayout("insets 0, gap 8, fillx, hidemode 3", "[0::,grow,fill][]", "[32::,center]")
+                : new MigLayout("insets 0, gap 4, fillx, wrap, hidemode 3", "[0::,grow,fill]", "[32::,center]");
+        setLayout(layout);
+        layout.addLayoutComponent(look, "span, wmin 0, wrap");
+        layout.addLayoutComponent(said, "wmin 0");
+        layout.addLayoutComponent(row, next ? "" : "wmin 0, growx 0, alignx right");
     }
 
     /** A line that stays, above what is said of the draft. */

@@ -18,6 +18,11 @@ public final class Traversal {
         addForward(field, AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_ENTER, 0));
     }
 
+    /** Enter stays in the field, where it does something. */
+    static void enterStays(JTextField field) {
+        field.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+    }
+
     /** Tab leaves a long text or a table instead of being written into it or moving inside it. */
     public static void tabLeaves(JComponent component) {
         component.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);

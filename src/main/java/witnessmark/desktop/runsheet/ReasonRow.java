@@ -34,6 +34,7 @@ final class ReasonRow extends JPanel {
         add(reason, "growx");
         add(Buttons.plain(Caption.of(texts.get("runsheet.written.leave_in")), leave), "gapbottom 18");
         add(really, "gapbottom 18");
+        reason.onEnter(this::done);
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-strike", this::done);
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave-in", leave);
     }

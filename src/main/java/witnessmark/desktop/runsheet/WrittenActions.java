@@ -10,6 +10,8 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Refusal;
+import witnessmark.desktop.history.HistoryLine;
+import witnessmark.desktop.history.HistoryModel;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Run;
@@ -38,6 +40,7 @@ final class WrittenActions {
     private final RunSheetModel model;
     private final RunWords words;
     private final UndoActions undo;
+    private final HistoryModel historyWords;
     private final KeptDraft draft;
     private final LiveForecast forecast;
     private final Latest opening;
@@ -68,6 +71,7 @@ final class WrittenActions {
         this.model = model;
         this.words = words;
         this.undo = undo;
+        this.historyWords = new HistoryModel(texts, context.measures());
         this.draft = new KeptDraft(
                 book,
                 context.tasks(),
@@ -111,6 +115,11 @@ final class WrittenActions {
     /** What became of what is typed; who changed the run last while nothing is. */
     String draftLine() {
         return draft.line().isEmpty() ? changedBy : draft.line();
+    }
+
+    /** How the run came to stand as it does, the latest change first; empty until that is read. */
+    List<HistoryLine> history() {
+        return historyWords.lines(entry(), history, book.view().zone());
     }
 
     /** Why the last thing asked for did not work; empty when it did. */

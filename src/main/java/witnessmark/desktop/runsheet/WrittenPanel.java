@@ -1,5 +1,6 @@
 package witnessmark.desktop.runsheet;
 
+import java.awt.CardLayout;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +20,9 @@ import witnessmark.wording.Texts;
 
 /** The page of one written run: who wrote it, the same sheet as for a new one, and what can be done with it. */
 final class WrittenPanel extends JPanel implements SheetView {
+    private static final String SHEET = "sheet";
+    private static final String HISTORY = "history";
+
     private final transient RunSheetModel model;
     private final transient WrittenActions actions;
     private final transient RunWords words;
@@ -26,11 +30,15 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final RunSheetForm form;
     private final DoesPanel does;
     private final SheetBeside page;
+    private final RunHistory history;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel body = new JPanel(cards);
     private final NoticeStrip strip = new NoticeStrip();
     private final FormFoot foot;
     private final ReasonRow asking;
     private final JButton strike;
     private final JButton restore;
+    private final JButton historyButton;
     private final JButton putBack;
     private final JButton save;
     private transient Optional<RunDoes> shown = Optional.empty();
@@ -54,13 +62,18 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.page = new SheetBeside(form, does);
         this.strike = button("runsheet.written.strike", this::askReason);
         this.restore = button("runsheet.written.restore", () -> act(actions::restore));
+        this.historyButton = button("runsheet.written.history", this::showHistory);
+        this.history = new RunHistory(texts, this::backFromHistory);
         this.putBack = button("runsheet.written.putBack", actions::putBack);
         this.save = Buttons.main(
                 Caption.of(texts.get("runsheet.written.save")), Keys.menu(KeyEvent.VK_ENTER), actions::save);
-        this.foot = new FormFoot(List.of(button("runsheet.written.fresh", fresh), strike, restore, putBack, save));
+        this.foot = new FormFoot(List.of(button("runsheet.written.fresh", fresh), strike, restore, historyButton, putBack, save));
         this.asking = new ReasonRow(texts, this::strikeOut, this::stopAsking);
         asking.setVisible(false);
-        add(page, "grow, wrap");
+        body.setOpaque(false);
+        body.add(page, SHEET);
+        body.add(history, HISTORY);
+        add(body, "grow, w 0:0:, wrap");
         add(strip, "growx, wrap");
         add(foot, "growx, wrap");
         add(asking, "growx");
@@ -74,6 +87,14 @@ final class WrittenPanel extends JPanel implements SheetView {
 
     RunSheetForm form() {
         return form;
+    }
+
+    JButton historyButton() {
+        return historyButton;
+    }
+
+    RunHistory history() {
+        return history;
     }
 
     ReasonRow asking() {
@@ -128,6 +149,19 @@ final class WrittenPanel extends JPanel implements SheetView {
         act(() -> actions.strikeOut(because));
     }
 
+    private void showHistory() {
+        history.show(actions.named(), actions.history());
+        foot.setVisible(false);
+        cards.show(body, HISTORY);
+        history.takeFocus();
+    }
+
+    private void backFromHistory() {
+        foot.setVisible(true);
+        cards.show(body, SHEET);
+        historyButton.requestFocusInWindow();
+    }
+
     /** What was pressed may be gone afterwards: the focus goes back to the sheet. */
     private void act(Runnable work) {
         form.focus(RunField.RUNNING);
@@ -147,6 +181,10 @@ final class WrittenPanel extends JPanel implements SheetView {
         restore.setVisible(actions.isStruckOut() && !actions.isEarlierDay());
         putBack.setVisible(correct);
         save.setVisible(correct);
+        historyButton.setEnabled(!actions.history().isEmpty());
+        if (history.isVisible()) {
+            history.show(actions.named(), actions.history());
+        }
         foot.about(actions.by());
         foot.draft(actions.draftLine());
         foot.look(

@@ -8,6 +8,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
@@ -75,6 +76,16 @@ public final class Component {
         } catch (Throwable e) {
             throw new IllegalStateException("an accessor of a record failed: " + name, e);
         }
+    }
+
+    /**
+     * The value of this component in an {@linkplain EntryImage image}; null where it is empty.
+     *
+     * @throws IllegalArgumentException if the image shows no possible value
+     */
+    public @Nullable Object value(Map<String, ? extends @Nullable Object> image) {
+        @Nullable Object[] part = columns.stream().map(column -> image.get(column.name())).toArray();
+        return part[0] == null ? null : form.join().apply(part);
     }
 
     /** A value as text; empty for null. */

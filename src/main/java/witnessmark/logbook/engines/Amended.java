@@ -3,6 +3,7 @@ package witnessmark.logbook.engines;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.image.EntryImage;
 
 /**
  * One change of an entry.
@@ -19,12 +20,12 @@ public record Amended(Instant at, String who, String why, boolean makes, List<Fi
     }
 
     /**
-     * One field changed. References read as people know them.
+     * One field changed.
      *
-     * @param name the column's name in the logbook file
-     * @param before its value before, null when it was empty
+     * @param name as the fact's record spells it, or one of those every entry has ({@link EntryImage#STANDING})
+     * @param before its value before, null when it was empty; of a reference the name people know it by
      * @param after its value after, null when it was emptied
      */
     public record Field(
-            String name, @Nullable String before, @Nullable String after) {}
+            String name, @Nullable Object before, @Nullable Object after) {}
 }

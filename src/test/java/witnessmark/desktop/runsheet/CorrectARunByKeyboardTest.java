@@ -105,4 +105,37 @@ class CorrectARunByKeyboardTest {
         keys.press(KeyEvent.VK_ESCAPE, 0);
         assertThat(stage.pane.current()).contains(Visit.to(PlaceId.BEFORE_WE_GO));
     }
+
+    @Test
+    void enter_after_the_reason_strikes_the_run_out_and_without_one_it_does_not() {
+        find();
+        stage.place.writtenPanel().askReason();
+        keys.settle();
+        keys.press(KeyEvent.VK_ENTER, 0);
+        assertThat(stage.place.writtenPanel().asking().isVisible()).isTrue();
+        assertThat(stage.place.writtenActions().isStruckOut()).isFalse();
+
+        keys.type("wrong car");
+        keys.press(KeyEvent.VK_ENTER, 0);
+        assertThat(stage.place.writtenActions().isStruckOut()).isTrue();
+        assertThat(stage.place.writtenActions().entry().struckBecause()).isEqualTo("wrong car");
+    }
+
+    @Test
+    void its_history_is_read_and_left_by_keys() {
+        find();
+        keys.type("30");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        stage.place.writtenPanel().historyButton().requestFocusInWindow();
+        keys.settle();
+        keys.press(KeyEvent.VK_SPACE, 0);
+        assertThat(Typist.owner())
+                .isSameAs(stage.place.writtenPanel().history().table().table());
+        assertThat(stage.place.writtenPanel().history().table().shown().get(0).what())
+                .contains("Running time: 27 min 42 s → 30 min");
+
+        keys.press(KeyEvent.VK_ESCAPE, 0);
+        assertThat(Typist.owner()).isSameAs(stage.place.writtenPanel().historyButton());
+        assertThat(stage.place.isWritten()).isTrue();
+    }
 }

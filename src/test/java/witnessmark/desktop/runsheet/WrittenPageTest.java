@@ -98,6 +98,10 @@ class WrittenPageTest {
         stage.laidOut(width, height);
         assertThat(LayoutRules.broken(stage.place.writtenPanel())).isEmpty();
 
+        stage.place.writtenPanel().historyButton().doClick();
+        stage.laidOut(width, height);
+        assertThat(LayoutRules.broken(stage.place.writtenPanel())).isEmpty();
+
         struckOut().laidOut(width, height);
         assertThat(LayoutRules.broken(stage.place.writtenPanel())).isEmpty();
     }
@@ -159,6 +163,8 @@ class WrittenPageTest {
 
         stage.place.writtenPanel().askReason();
         Pictures.write("run_sheet_striking_out_" + end, stage.laidOut(1366, 768));
+        stage.place.writtenPanel().historyButton().doClick();
+        Pictures.write("run_sheet_history_" + end, stage.laidOut(1366, 768));
         Pictures.write("run_sheet_struck_out_" + end, struckOut().laidOut(1366, 768));
     }
 }

@@ -11,6 +11,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
 import witnessmark.domain.Run;
+import witnessmark.domain.Standing;
 import witnessmark.logbook.DecideSameRun;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.StrikeOut;
@@ -100,7 +101,7 @@ class SeeBehindTest {
         assertThat(history.get(0).why()).isEqualTo("Strike out a run");
         assertThat(history.get(0).fields())
                 .contains(
-                        new Amended.Field("standing", "in force", "struck out"),
+                        new Amended.Field("standing", Standing.IN_FORCE, Standing.STRUCK_OUT),
                         new Amended.Field("struck_because", null, "wrong car"));
     }
 

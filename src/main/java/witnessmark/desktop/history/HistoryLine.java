@@ -1,4 +1,4 @@
-package witnessmark.desktop.engines;
+package witnessmark.desktop.history;
 
 import java.time.Instant;
 
@@ -11,4 +11,4 @@ import java.time.Instant;
  * @param what what it changed, from what to what
  * @param why the reason given
  */
-record HistoryLine(Instant at, String when, String who, String what, String why) {}
+public record HistoryLine(Instant at, String when, String who, String what, String why) {}
