@@ -16,7 +16,7 @@ public final class FormFoot extends JPanel {
     private static final int NAMED = 3;
 
     /** The lines need this width to be read beside the buttons, in unscaled pixels. */
-    private static final int LINES = 220;
+    private static final int LINES = 270;
 
     private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6", "[]", "[]"));
     private final JLabel about = Lettering.cutLine("", Styles.NOTE);

@@ -7,6 +7,7 @@ import java.awt.Component;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -420,5 +421,15 @@ class EnginesByKeyboardTest {
         return sheet().lives().table().sheet().shown().stream()
                 .map(line -> line.counter() + " " + line.whole() + " " + line.sinceRebuild())
                 .toList();
+    }
+
+    @Test
+    void enter_in_the_field_for_a_day_looks_at_the_logbook_as_of_that_day() {
+        window.place.commands().get(0).perform();
+        Focus.await(window.place.asOf().day().field());
+        keys.type("4 May 2026");
+        keys.press(KeyEvent.VK_ENTER);
+        assertThat(desk.view().day()).isEqualTo(LocalDate.of(2026, 5, 4));
+        assertThat(desk.view().readOnly()).isTrue();
     }
 }
