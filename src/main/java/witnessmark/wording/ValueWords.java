@@ -29,7 +29,9 @@ public final class ValueWords {
         if (value instanceof Collection<?> several) {
             return measures.row(several.stream().map(this::word).toList());
         }
-        return value instanceof String typed ? typed.replaceAll("\\p{Cntrl}+", " ").strip() : facts.plain(value);
+        return value instanceof String typed
+                ? typed.replaceAll("\\p{Cntrl}+", " ").strip()
+                : facts.plain(value);
     }
 
     private String known(KnownBy known) {

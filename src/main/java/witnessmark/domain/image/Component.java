@@ -84,7 +84,8 @@ public final class Component {
      * @throws IllegalArgumentException if the image shows no possible value
      */
     public @Nullable Object value(Map<String, ? extends @Nullable Object> image) {
-        @Nullable Object[] part = columns.stream().map(column -> image.get(column.name())).toArray();
+        @Nullable
+        Object[] part = columns.stream().map(column -> image.get(column.name())).toArray();
         return part[0] == null ? null : form.join().apply(part);
     }
 

@@ -76,8 +76,7 @@ public final class SeeHistory {
                 fields);
     }
 
-    private static void add(
-            List<Amended.Field> fields, String name, @Nullable Object before, @Nullable Object after) {
+    private static void add(List<Amended.Field> fields, String name, @Nullable Object before, @Nullable Object after) {
         if (!Objects.equals(before, after)) {
             fields.add(new Amended.Field(name, before, after));
         }

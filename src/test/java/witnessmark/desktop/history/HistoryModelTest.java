@@ -52,7 +52,9 @@ class HistoryModelTest {
             List<Amended.Field> fields = new ArrayList<>();
             for (Component component : kind.components()) {
                 Object value = component.value(entry.fact());
-                if (value != null && !(value instanceof Id<?>) && !component.name().equals("asTyped")) {
+                if (value != null
+                        && !(value instanceof Id<?>)
+                        && !component.name().equals("asTyped")) {
                     fields.add(new Amended.Field(component.name(), null, value));
                 }
             }
@@ -69,8 +71,7 @@ class HistoryModelTest {
     /** What people typed themselves may hold anything. */
     private static String withoutTypedText(String what, Entry<?> entry) {
         String left = what;
-        for (Component component :
-                RecordTypes.of(entry.fact().getClass()).components()) {
+        for (Component component : RecordTypes.of(entry.fact().getClass()).components()) {
             if (component.value(entry.fact()) instanceof String typed && !typed.isEmpty()) {
                 left = left.replace(typed, "");
             }
