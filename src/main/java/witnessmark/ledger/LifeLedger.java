@@ -207,17 +207,17 @@ public final class LifeLedger {
 
     /** What was fitted in an engine at a moment: positions in the order a build is read out, each with its fitment. */
     public Map<Id<Position>, Entry<Fitment>> fittedAt(Id<Engine> engine, Moment at) {
-        return Whereabouts.fitted(facts, fitted.in(engine), at);
+        return Filled.fitted(facts, fitted.in(engine), at);
     }
 
     /** What was fitted in a car, its engine's parts aside, at a moment. */
     public Map<Id<Position>, Entry<Fitment>> fittedInCar(Id<Car> car, Moment at) {
-        return Whereabouts.fitted(facts, fitted.inCar(car), at);
+        return Filled.fitted(facts, fitted.inCar(car), at);
     }
 
     /** The needed positions of an engine that were empty at a moment, in the order a build is read out. */
     public List<Entry<Position>> emptyPositions(Id<Engine> engine, Moment at) {
-        return Whereabouts.empty(facts, engine, fittedAt(engine, at).keySet());
+        return Filled.empty(facts, engine, fittedAt(engine, at).keySet());
     }
 
     /** The fitment a part was in at a moment, its set's before it was split off; empty when it lay on the shelf. */
