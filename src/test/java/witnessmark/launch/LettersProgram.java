@@ -44,11 +44,7 @@ final class LettersProgram {
             for (JMenu menu : menus()) {
                 report(menu.getText(), menu.getMenuComponents());
                 if (List.of("Go", "Record").contains(menu.getText())) {
-                    for (Component item : menu.getMenuComponents()) {
-                        if (item instanceof JMenuItem way && !(item instanceof JMenu)) {
-                            ways.add(way);
-                        }
-                    }
+                    collectWays(menu, ways);
                 }
             }
         });
@@ -63,6 +59,17 @@ final class LettersProgram {
         System.out.println("done");
     }
 
+    private static void collectWays(JMenu menu, List<JMenuItem> ways) {
+        for (Component item : menu.getMenuComponents()) {
+            if (item instanceof JMenu inner) {
+                report(menu.getText() + ", " + inner.getText(), inner.getMenuComponents());
+                collectWays(inner, ways);
+            } else if (item instanceof JMenuItem way) {
+                ways.add(way);
+            }
+        }
+    }
+
     /** Lets what was begun in the background arrive. */
     private static void settle() throws Exception {
         for (int i = 0; i < 3; i++) {
@@ -74,7 +81,7 @@ final class LettersProgram {
     private static void report(String where, Component... in) {
         Map<Integer, List<String>> claims = new TreeMap<>();
         for (Component component : in) {
-            collect(component, claims, in.length == 1);
+            collect(component, claims, component instanceof JFrame);
         }
         claims.forEach((letter, who) -> {
             if (who.size() > 1) {

@@ -1,57 +1,25 @@
 package witnessmark.desktop.sheets;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.shell.Command;
-import witnessmark.desktop.shell.CommandMenu;
-import witnessmark.logbook.sheets.AddCar;
-import witnessmark.logbook.sheets.AddEngine;
-import witnessmark.logbook.sheets.AddEvent;
-import witnessmark.logbook.sheets.AddPerson;
-import witnessmark.logbook.sheets.AddPosition;
-import witnessmark.logbook.sheets.CloseBuild;
-import witnessmark.logbook.sheets.EnterCar;
-import witnessmark.logbook.sheets.FitPart;
-import witnessmark.logbook.sheets.LogMissed;
 import witnessmark.logbook.sheets.LogSheet;
-import witnessmark.logbook.sheets.PutEngine;
-import witnessmark.logbook.sheets.SetLimit;
-import witnessmark.logbook.sheets.SetReadingLimit;
-import witnessmark.logbook.sheets.SetTrigger;
-import witnessmark.logbook.sheets.SignClear;
-import witnessmark.logbook.sheets.SignRunOn;
-import witnessmark.logbook.sheets.TakeEngineOut;
-import witnessmark.logbook.sheets.TakeOffPart;
-import witnessmark.logbook.sheets.WriteBuild;
-import witnessmark.logbook.sheets.WriteHold;
-import witnessmark.logbook.sheets.WriteReading;
 import witnessmark.logbook.sheets.WriteSheet;
-import witnessmark.logbook.sheets.WriteWork;
 
 /**
- * The sheets of the window: for each a command in the Record menu, shown as a page over the first place. Tell it with
+ * The sheets of the window: for each a command in a part of the Record menu, shown as a page over the first place. Tell it with
  * {@link #showIn} where pages are shown before anything is opened.
  */
 public final class Sheets {
     private final SheetsContext context;
     private final WriteSheet writing;
     private final Map<String, SheetPage> pages = new HashMap<>();
-    private final LogSheet addCar = new AddCar();
-    private final LogSheet addEngine = new AddEngine();
-    private final LogSheet fitPart = new FitPart();
-    private final LogSheet setLimit = new SetLimit();
-    private final LogSheet writeReading = new WriteReading();
-    private final LogSheet writeHold = new WriteHold();
-    private final LogSheet signClear = new SignClear();
-    private final LogSheet signRunOn = new SignRunOn();
-    private final LogSheet addPerson = new AddPerson();
+    private final List<SheetList.Listed> listed = SheetList.all();
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
 
@@ -73,64 +41,58 @@ public final class Sheets {
 
     /** One command for each sheet. */
     public List<Command> commands() {
-        List<Command> commands = new ArrayList<>();
-        for (LogSheet sheet : added()) {
-            commands.add(command(sheet, 3));
-        }
-        for (LogSheet sheet : signed()) {
-            commands.add(command(sheet, 4));
-        }
-        return List.copyOf(commands);
+        return listed.stream().map(this::command).toList();
     }
 
-    private Command command(LogSheet sheet, int section) {
+    private Command command(SheetList.Listed of) {
+        LogSheet sheet = of.sheet();
         String name = "sheets.command." + sheet.key();
-        return new Command(context.texts(), name, CommandMenu.RECORD, section, null, () -> open(sheet));
+        return new Command(context.texts(), name, of.menu(), of.section(), null, () -> open(sheet));
     }
 
     /** Shows the sheet that adds a car. */
     public void addCar() {
-        open(addCar);
+        open("add_car");
     }
 
     /** Shows the sheet that adds an engine with its hours so far. */
     public void addEngine() {
-        open(addEngine);
+        open("add_engine");
     }
 
     /** Shows the sheet that fits a part. */
     public void fitPart() {
-        open(fitPart);
+        open("fit_part");
     }
 
     /** Shows the sheet that sets a limit. */
     public void setLimit() {
-        open(setLimit);
+        open("set_limit");
     }
 
     /** Shows the sheet that adds somebody who writes, drives or signs. */
     public void addPerson() {
-        open(addPerson);
+        open("add_person");
     }
 
     /** Shows the sheet that writes a reading down. */
     public void writeReading() {
-        open(writeReading);
+        open("write_reading");
     }
 
     /** Shows the sheet that holds an engine or a part. */
     public void writeHold() {
-        open(writeHold);
+        open("write_hold");
     }
 
     /** Shows the sheet that signs clear what holds. */
     public void signClear() {
-        open(signClear);
+        open("sign_clear");
     }
 
     /** Shows the sheet that signs a run past a limit. */
     public void signRunOn() {
-        open(signRunOn);
+        open("sign_run_on");
     }
 
     SheetPage page(LogSheet sheet) {
@@ -146,30 +108,11 @@ public final class Sheets {
     }
 
     List<LogSheet> all() {
-        return Stream.concat(added().stream(), signed().stream()).toList();
+        return listed.stream().map(SheetList.Listed::sheet).toList();
     }
 
-    private List<LogSheet> signed() {
-        return List.of(writeReading, writeHold, signClear, signRunOn, new SetReadingLimit(), new SetTrigger());
-    }
-
-    private List<LogSheet> added() {
-        return List.of(
-                addCar,
-                addEngine,
-                new PutEngine(),
-                new TakeEngineOut(),
-                fitPart,
-                new TakeOffPart(),
-                new AddEvent(),
-                new EnterCar(),
-                new LogMissed(),
-                setLimit,
-                new WriteWork(),
-                new WriteBuild(),
-                new CloseBuild(),
-                new AddPosition(),
-                addPerson);
+    private void open(String key) {
+        open(all().stream().filter(sheet -> sheet.key().equals(key)).findFirst().orElseThrow());
     }
 
     private void open(LogSheet sheet) {

@@ -1,6 +1,7 @@
 package witnessmark.desktop.shell;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,12 +11,15 @@ import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.wording.Texts;
 
 /** Every command of the window, and the menu bar made of them. A menu without a command does not appear. */
 public final class Commands {
+    private static final int SECTION_OF_MENUS = 3;
+
     private final List<Command> all;
 
     /** @throws IllegalArgumentException if two commands have the same key on the keyboard */
@@ -38,31 +42,41 @@ public final class Commands {
     public JMenuBar menuBar(Texts texts) {
         JMenuBar bar = new JMenuBar();
         bar.getAccessibleContext().setAccessibleName(texts.get("shell.menuBar"));
-        for (CommandMenu menu : CommandMenu.values()) {
-            List<Command> in = all.stream().filter(c -> c.menu() == menu).toList();
-            if (!in.isEmpty()) {
-                bar.add(menu(texts, menu, in));
-            }
-        }
+        menusWithin(texts, null).forEach(bar::add);
         return bar;
     }
 
-    private static JMenu menu(Texts texts, CommandMenu which, List<Command> commands) {
+    private List<JMenu> menusWithin(Texts texts, @Nullable CommandMenu outer) {
+        return Arrays.stream(CommandMenu.values())
+                .filter(menu -> menu.within() == outer)
+                .map(menu -> menu(texts, menu))
+                .filter(menu -> menu.getItemCount() > 0)
+                .toList();
+    }
+
+    /** Its commands section by section; the menus within it are a section too. */
+    private JMenu menu(Texts texts, CommandMenu which) {
         Caption caption = Caption.of(texts.get(which.key()));
         JMenu menu = new JMenu(caption.text());
         if (caption.mnemonic() != 0) {
             menu.setMnemonic(caption.mnemonic());
             menu.setDisplayedMnemonicIndex(caption.letter());
         }
-        Map<Integer, List<Command>> sections = new TreeMap<>();
-        for (Command command : commands) {
-            sections.computeIfAbsent(command.section(), s -> new ArrayList<>()).add(command);
+        Map<Integer, List<JMenuItem>> sections = new TreeMap<>();
+        for (Command command : all) {
+            if (command.menu() == which) {
+                sections.computeIfAbsent(command.section(), s -> new ArrayList<>())
+                        .add(item(command));
+            }
         }
-        for (List<Command> section : sections.values()) {
+        for (JMenu inner : menusWithin(texts, which)) {
+            sections.computeIfAbsent(SECTION_OF_MENUS, s -> new ArrayList<>()).add(inner);
+        }
+        for (List<JMenuItem> section : sections.values()) {
             if (menu.getItemCount() > 0) {
                 menu.addSeparator();
             }
-            section.forEach(command -> menu.add(item(command)));
+            section.forEach(menu::add);
         }
         return menu;
     }

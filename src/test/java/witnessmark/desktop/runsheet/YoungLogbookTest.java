@@ -50,7 +50,7 @@ class YoungLogbookTest {
     void without_a_car_it_says_where_one_is_written_down_and_nothing_can_be_saved() {
         RunSheetModel model = new RunSheetModel(sheet);
         model.fill(sheet.fresh(null));
-        assertThat(words.line(model.line(RunField.CAR))).isEqualTo("no car is written down yet: Record, Add a car");
+        assertThat(words.line(model.line(RunField.CAR))).isEqualTo("no car yet: Record, Engines and cars, Add a car");
         model.type(RunField.RUNNING, "27:30");
         assertThat(model.ask()).isFalse();
         assertThat(model.line(RunField.CAR).problem().kind()).isEqualTo(ProblemKind.NEEDED);

@@ -3,10 +3,14 @@ package witnessmark.desktop.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
+import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
@@ -155,15 +159,10 @@ class ShellPaneTest {
 
     @Test
     void every_command_is_in_the_menu_bar_and_no_menu_is_empty() {
-        JMenuBar bar = pane.menuBar();
         Set<Object> inMenus = new HashSet<>();
-        for (int i = 0; i < bar.getMenuCount(); i++) {
-            assertThat(bar.getMenu(i).getItemCount()).isPositive();
-            for (java.awt.Component item : bar.getMenu(i).getMenuComponents()) {
-                if (item instanceof JMenuItem menuItem) {
-                    inMenus.add(menuItem.getAction());
-                }
-            }
+        for (JMenu menu : menus()) {
+            assertThat(menu.getItemCount()).isPositive();
+            inside(menu).filter(item -> !(item instanceof JMenu)).forEach(item -> inMenus.add(item.getAction()));
         }
         assertThat(inMenus)
                 .containsExactlyInAnyOrderElementsOf(
@@ -172,19 +171,48 @@ class ShellPaneTest {
 
     @Test
     void letters_of_one_menu_are_told_apart() {
-        JMenuBar bar = pane.menuBar();
-        Set<Integer> menus = new HashSet<>();
-        for (int i = 0; i < bar.getMenuCount(); i++) {
-            assertThat(menus.add(bar.getMenu(i).getMnemonic())).isTrue();
-            Set<Integer> items = new HashSet<>();
-            for (java.awt.Component item : bar.getMenu(i).getMenuComponents()) {
-                if (item instanceof JMenuItem menuItem && menuItem.getMnemonic() != 0) {
-                    assertThat(items.add(menuItem.getMnemonic()))
-                            .as(bar.getMenu(i).getText() + " " + menuItem.getText())
-                            .isTrue();
-                }
-            }
+        Set<Integer> bar = new HashSet<>();
+        for (int i = 0; i < pane.menuBar().getMenuCount(); i++) {
+            assertThat(bar.add(pane.menuBar().getMenu(i).getMnemonic())).isTrue();
         }
+        for (JMenu menu : menus()) {
+            Set<Integer> items = new HashSet<>();
+            inside(menu)
+                    .filter(item -> item.getMnemonic() != 0)
+                    .forEach(item -> assertThat(items.add(item.getMnemonic()))
+                            .as(menu.getText() + " " + item.getText())
+                            .isTrue());
+        }
+    }
+
+    @Test
+    void a_menu_within_a_menu_has_commands_by_subject() {
+        Texts texts = gallery.texts;
+        Command inner = new Command(texts, "shell.command.find", CommandMenu.RECORD_PARTS, 1, null, () -> {});
+        Command outer = new Command(texts, "shell.command.back", CommandMenu.RECORD, 1, null, () -> {});
+        JMenuBar bar = new Commands(List.of(inner, outer)).menuBar(texts);
+        assertThat(bar.getMenuCount()).isEqualTo(1);
+        JMenu record = bar.getMenu(0);
+        assertThat(inside(record).map(JMenuItem::getText)).containsExactly("Back", "Parts");
+        assertThat(inside((JMenu) record.getItem(record.getItemCount() - 1)).map(JMenuItem::getText))
+                .containsExactly("Find anything");
+    }
+
+    /** Every menu of the bar, and those within them. */
+    private List<JMenu> menus() {
+        JMenuBar bar = pane.menuBar();
+        List<JMenu> all = new ArrayList<>();
+        for (int i = 0; i < bar.getMenuCount(); i++) {
+            all.add(bar.getMenu(i));
+            inside(bar.getMenu(i)).filter(JMenu.class::isInstance).forEach(item -> all.add((JMenu) item));
+        }
+        return all;
+    }
+
+    private static Stream<JMenuItem> inside(JMenu menu) {
+        return Arrays.stream(menu.getMenuComponents())
+                .filter(JMenuItem.class::isInstance)
+                .map(JMenuItem.class::cast);
     }
 
     @Test

@@ -1,0 +1,64 @@
+package witnessmark.desktop.sheets;
+
+import java.util.List;
+import witnessmark.desktop.shell.CommandMenu;
+import witnessmark.logbook.sheets.AddCar;
+import witnessmark.logbook.sheets.AddEngine;
+import witnessmark.logbook.sheets.AddEvent;
+import witnessmark.logbook.sheets.AddPerson;
+import witnessmark.logbook.sheets.AddPosition;
+import witnessmark.logbook.sheets.CloseBuild;
+import witnessmark.logbook.sheets.EnterCar;
+import witnessmark.logbook.sheets.FitPart;
+import witnessmark.logbook.sheets.LogMissed;
+import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.PutEngine;
+import witnessmark.logbook.sheets.SetLimit;
+import witnessmark.logbook.sheets.SetReadingLimit;
+import witnessmark.logbook.sheets.SetTrigger;
+import witnessmark.logbook.sheets.SignClear;
+import witnessmark.logbook.sheets.SignRunOn;
+import witnessmark.logbook.sheets.TakeEngineOut;
+import witnessmark.logbook.sheets.TakeOffPart;
+import witnessmark.logbook.sheets.WriteBuild;
+import witnessmark.logbook.sheets.WriteHold;
+import witnessmark.logbook.sheets.WriteReading;
+import witnessmark.logbook.sheets.WriteWork;
+
+/** Every sheet with its place in the menus. */
+final class SheetList {
+    /**
+     * One sheet in a menu.
+     *
+     * @param section sheets of one menu with the same number stand together
+     */
+    record Listed(CommandMenu menu, int section, LogSheet sheet) {}
+
+    private SheetList() {}
+
+    /** All of them, menu by menu, in the order they are shown there. */
+    static List<Listed> all() {
+        return List.of(
+                new Listed(CommandMenu.RECORD, 2, new WriteReading()),
+                new Listed(CommandMenu.RECORD, 5, new AddPerson()),
+                new Listed(CommandMenu.RECORD_PARTS, 1, new FitPart()),
+                new Listed(CommandMenu.RECORD_PARTS, 1, new TakeOffPart()),
+                new Listed(CommandMenu.RECORD_PARTS, 3, new AddPosition()),
+                new Listed(CommandMenu.RECORD_ENGINES, 1, new AddCar()),
+                new Listed(CommandMenu.RECORD_ENGINES, 1, new AddEngine()),
+                new Listed(CommandMenu.RECORD_ENGINES, 2, new PutEngine()),
+                new Listed(CommandMenu.RECORD_ENGINES, 2, new TakeEngineOut()),
+                new Listed(CommandMenu.RECORD_EVENTS, 1, new AddEvent()),
+                new Listed(CommandMenu.RECORD_EVENTS, 1, new EnterCar()),
+                new Listed(CommandMenu.RECORD_EVENTS, 1, new LogMissed()),
+                new Listed(CommandMenu.RECORD_WORK, 1, new WriteWork()),
+                new Listed(CommandMenu.RECORD_WORK, 1, new WriteBuild()),
+                new Listed(CommandMenu.RECORD_WORK, 1, new CloseBuild()),
+                new Listed(CommandMenu.RECORD_LIMITS, 1, new WriteHold()),
+                new Listed(CommandMenu.RECORD_LIMITS, 1, new SignClear()),
+                new Listed(CommandMenu.RECORD_LIMITS, 1, new SignRunOn()),
+                new Listed(CommandMenu.RECORD_LIMITS, 2, new SetLimit()),
+                new Listed(CommandMenu.RECORD_LIMITS, 2, new SetReadingLimit()),
+                new Listed(CommandMenu.RECORD_LIMITS, 2, new SetTrigger()));
+    }
+}
