@@ -17,7 +17,7 @@ import witnessmark.domain.image.RecordType;
 /** Which rows of one kind are the same, and which names among those in force are taken. */
 final class Sameness<F extends Fact> {
     /** The columns that hold what a row is called. */
-    static final Set<String> NAME_HEADINGS = Set.of("name", "number", "mark");
+    static final Set<String> NAME_HEADINGS = Set.of("name", "number", "mark", "batch");
 
     private final RecordType<F> type;
     private final Reading reading;

@@ -3,7 +3,6 @@ package witnessmark.ledger;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import witnessmark.domain.Calibration;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Joint;
@@ -60,7 +59,7 @@ final class ShelfChecks {
                 .orElse("");
     }
 
-    /** A joint made with a tool that was out of use, or whose calibration had run out. */
+    /** A joint made with a tool that was out of use. */
     void checkJoint(Entry<Joint> entry) {
         Id<Tool> id = entry.fact().tool();
         Tool tool = id == null
@@ -72,18 +71,7 @@ final class ShelfChecks {
         LocalDate day = entry.fact().at().day();
         if (tool.outOfUse() != null && !day.isBefore(tool.outOfUse())) {
             clashes.add(entry, ProblemKind.TOOL_OUT_OF_USE, tool.mark(), tool.outOfUse(), day);
-            return;
         }
-        around
-                .facts
-                .of(Calibration.class)
-                .where(each -> each.tool().equals(id) && !each.day().isAfter(day))
-                .stream()
-                .map(Entry::fact)
-                .max(Comparator.comparing(Calibration::day))
-                .map(Calibration::due)
-                .filter(day::isAfter)
-                .ifPresent(due -> clashes.add(entry, ProblemKind.TOOL_NOT_CALIBRATED, tool.mark(), due, day));
     }
 
     /** A notice whose batch or serials nobody has. */
