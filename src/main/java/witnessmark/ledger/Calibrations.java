@@ -32,8 +32,7 @@ public final class Calibrations {
     /** What it tightened, in order. */
     public static List<Entry<Joint>> tightened(Facts facts, Id<Tool> tool) {
         return facts.of(Joint.class).where(joint -> tool.equals(joint.tool())).stream()
-                .sorted(Comparator.comparingLong(
-                        entry -> entry.fact().at().epochMillis()))
+                .sorted(Comparator.comparingLong(entry -> entry.fact().at().epochMillis()))
                 .toList();
     }
 }

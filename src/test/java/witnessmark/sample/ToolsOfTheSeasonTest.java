@@ -34,8 +34,12 @@ class ToolsOfTheSeasonTest {
                 .extracting(Entry::fact)
                 .extracting(Joint::which)
                 .containsExactly("main caps 1 to 5", "all eight", "all eight");
-        assertThat(Calibrations.overdue(facts, wrench, LocalDate.of(2026, 6, 19))).isEmpty();
-        assertThat(Calibrations.last(facts, wrench, LocalDate.of(2026, 7, 8)).orElseThrow().fact().asFound())
+        assertThat(Calibrations.overdue(facts, wrench, LocalDate.of(2026, 6, 19)))
+                .isEmpty();
+        assertThat(Calibrations.last(facts, wrench, LocalDate.of(2026, 7, 8))
+                        .orElseThrow()
+                        .fact()
+                        .asFound())
                 .isEqualTo(-1100);
         assertThat(Calibrations.overdue(facts, tool("W1"), day)).isEmpty();
     }
