@@ -1,6 +1,10 @@
 package witnessmark.wording;
 
+import java.text.ChoiceFormat;
+import java.text.FieldPosition;
+import java.text.Format;
 import java.text.MessageFormat;
+import java.text.ParsePosition;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +14,7 @@ import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /** The sentences of one language, by key. A key starts with the name of its bundle: {@code runsheet.save}. */
 public final class Texts {
@@ -30,9 +35,11 @@ public final class Texts {
 
     private final Map<String, String> patterns;
     private final Locale locale;
+    private final Figures figures;
 
     private Texts(Locale locale, UnaryOperator<String> change) {
         this.locale = locale;
+        this.figures = new Figures(locale);
         this.patterns = new HashMap<>();
         for (String name : BUNDLES) {
             ResourceBundle bundle = ResourceBundle.getBundle("i18n." + name, locale);
@@ -63,7 +70,42 @@ public final class Texts {
         if (pattern == null) {
             throw new MissingResourceException("no sentence is called " + key, Texts.class.getName(), key);
         }
-        return new MessageFormat(pattern, locale).format(blanks);
+        return sentence(pattern, blanks);
+    }
+
+    private String sentence(String pattern, Object... blanks) {
+        MessageFormat sentence = new MessageFormat(pattern, locale);
+        @Nullable Format[] formats = sentence.getFormats();
+        for (int i = 0; i < formats.length; i++) {
+            sentence.setFormat(i, new Blank(formats[i], blanks));
+        }
+        return sentence.format(blanks);
+    }
+
+    /** One blank: whole numbers as {@link Figures} shows them, and again inside the words a number chooses. */
+    private final class Blank extends Format {
+        private final transient @Nullable Format own;
+        private final transient Object[] blanks;
+
+        Blank(@Nullable Format own, Object[] blanks) {
+            this.own = own;
+            this.blanks = blanks;
+        }
+
+        @Override
+        public StringBuffer format(Object value, StringBuffer to, FieldPosition at) {
+            if (own == null) {
+                boolean whole = value instanceof Integer || value instanceof Long;
+                return to.append(whole ? figures.whole(((Number) value).longValue()) : value);
+            }
+            String chosen = own.format(value);
+            return to.append(own instanceof ChoiceFormat && chosen.contains("{") ? sentence(chosen, blanks) : chosen);
+        }
+
+        @Override
+        public Object parseObject(String text, ParsePosition at) {
+            throw new UnsupportedOperationException("sentences are not read back");
+        }
     }
 
     public boolean has(String key) {

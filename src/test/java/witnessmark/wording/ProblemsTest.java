@@ -100,9 +100,9 @@ class ProblemsTest {
     @Test
     void what_cannot_be_read_is_shown_with_texts_that_can() {
         Problem problem = Problem.of(ProblemKind.CANNOT_READ, "Running time", "1h7x", List.of("1h20", "80 min"));
-        assertThat(problems.note(problem)).isEqualTo("Couldn't read '1h7x' for Running time. Try 1h20 or 80 min.");
+        assertThat(problems.note(problem)).isEqualTo("Couldn't read '1h7x' for Running time. It is written like 1h20 or 80 min.");
         assertThat(problems.sentence(problem))
-                .isEqualTo("Couldn't read '1h7x' for Running time. Nothing is saved yet." + " Try 1h20 or 80 min.");
+                .isEqualTo("Couldn't read '1h7x' for Running time. Nothing is saved yet." + " It is written like 1h20 or 80 min.");
     }
 
     @Test
@@ -225,7 +225,7 @@ class ProblemsTest {
     @Test
     void a_text_that_looks_like_a_pattern_is_left_alone() {
         assertThat(problems.note(Problem.of(ProblemKind.CANNOT_READ, "Laps", "{0} '{1}' ''", List.of("12"))))
-                .isEqualTo("Couldn't read '{0} '{1}' ''' for Laps. Try 12.");
+                .isEqualTo("Couldn't read '{0} '{1}' ''' for Laps. It is written like 12.");
     }
 
     private String shown(Object fact) {

@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TextsTest {
     private static final Pattern BLANK = Pattern.compile("\\{([0-9]+)[,}]");
@@ -66,6 +68,13 @@ class TextsTest {
         assertThat(texts.get("problems.duplicate.what", "K05")).isEqualTo("'K05' is there twice.");
         assertThat(texts.get("problems.disk_full.what", "a.witness"))
                 .isEqualTo("Couldn't save to a.witness: the disk is full.");
+    }
+
+    /** As everywhere else: the thousands stand apart by a thin space, inside the words a number chooses too. */
+    @ParameterizedTest
+    @CsvSource({"1, 1 row is", "12, 12 rows are", "1103, 1\u2009103 rows are", "1234567, 1\u2009234\u2009567 rows are"})
+    void a_whole_number_in_a_sentence_is_shown_as_figures_are(int rows, String said) {
+        assertThat(texts.get("beforewego.import.same", rows)).startsWith(said);
     }
 
     @Test

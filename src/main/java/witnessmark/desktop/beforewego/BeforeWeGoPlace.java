@@ -106,6 +106,12 @@ public final class BeforeWeGoPlace implements Place {
                 });
     }
 
+    /** What calls is counted from the same lines. */
+    @Override
+    public void recount() {
+        refresh();
+    }
+
     @Override
     public List<Command> commands() {
         return List.of();
@@ -122,7 +128,7 @@ public final class BeforeWeGoPlace implements Place {
         page.revalidate();
         page.repaint();
         desk.go(PlaceId.BEFORE_WE_GO);
-        desk.heading(PlaceId.BEFORE_WE_GO, other.heading());
+        desk.title(PlaceId.BEFORE_WE_GO, other.heading());
         other.firstFocus().requestFocusInWindow();
     }
 
@@ -163,7 +169,9 @@ public final class BeforeWeGoPlace implements Place {
         }
         desk.waiting(PlaceId.BEFORE_WE_GO, lines.calling());
         Aside shown = aside;
-        desk.heading(PlaceId.BEFORE_WE_GO, shown == null ? day : shown.heading());
+        if (shown == null) {
+            desk.heading(PlaceId.BEFORE_WE_GO, day);
+        }
         if ((focusWhenShown || within) && shown == null && page.isShowing()) {
             lastFocus.component().orElseGet(panel::firstFocus).requestFocusInWindow();
         }

@@ -6,13 +6,13 @@ import net.miginfocom.swing.MigLayout;
 
 /** The head of a page: its title and, on the same line, a note such as the day. */
 public final class PageHeading extends JPanel {
-    private final JLabel title = Lettering.line("", Styles.TITLE);
+    private final JLabel title = Lettering.cutLine("", Styles.TITLE);
     private final JLabel note = Lettering.cutLine("", Styles.NOTE);
 
     public PageHeading(String title, String note) {
-        super(new MigLayout("insets 0, gap 18", "[][0::,grow,fill]", "[baseline]"));
+        super(new MigLayout("insets 0, gap 18", "[0::][0::,grow,fill,shrinkprio 200]", "[baseline]"));
         setOpaque(false);
-        add(this.title);
+        add(this.title, "wmin 0");
         add(this.note, "wmin 0");
         show(title, note);
     }

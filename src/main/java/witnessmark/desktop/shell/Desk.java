@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,7 @@ public final class Desk {
     private final List<Listener> listeners = new ArrayList<>();
     private final Map<PlaceId, Note> notes = new EnumMap<>(PlaceId.class);
     private final Map<PlaceId, String> headings = new EnumMap<>(PlaceId.class);
+    private final Map<PlaceId, String> titles = new EnumMap<>(PlaceId.class);
 
     /** What the rail says beside a place. */
     record Note(int waiting, boolean draft) {
@@ -92,7 +94,15 @@ public final class Desk {
 
     /** The note beside a place's title: the day, "new run". */
     public void heading(PlaceId place, String words) {
+        titles.remove(place);
         headings.put(place, words);
+        tell(listener -> listener.headingChanged(place));
+    }
+
+    /** The title while another page stands in a place, until {@link #heading} is next called for it. */
+    public void title(PlaceId place, String title) {
+        headings.remove(place);
+        titles.put(place, title);
         tell(listener -> listener.headingChanged(place));
     }
 
@@ -107,6 +117,11 @@ public final class Desk {
 
     String heading(PlaceId place) {
         return headings.getOrDefault(place, "");
+    }
+
+    /** The title of the page that stands in a place of it; empty while the place itself is seen. */
+    Optional<String> title(PlaceId place) {
+        return Optional.ofNullable(titles.get(place));
     }
 
     void listen(Listener listener) {

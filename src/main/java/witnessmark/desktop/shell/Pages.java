@@ -42,6 +42,13 @@ final class Pages extends JPanel {
                 .findFirst();
     }
 
+    /** Tells every place but the one in view that the logbook changed. */
+    void recountAllBut(Optional<Place> inView) {
+        places.values().stream()
+                .filter(place -> !inView.equals(Optional.of(place)))
+                .forEach(Place::recount);
+    }
+
     /** What had the focus last on a page, when it is still there. */
     Optional<JComponent> lastFocus(String page) {
         return Optional.ofNullable(built.get(page)).flatMap(LastFocus::component);

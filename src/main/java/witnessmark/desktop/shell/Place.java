@@ -19,6 +19,9 @@ public interface Place {
     /** Called on arrival, and when the logbook changed while the place is in view. Reading is done elsewhere. */
     void refresh();
 
+    /** Called when the logbook changed while another place is in view: what waits here may be another number now. */
+    default void recount() {}
+
     /** Shows the place itself, no record in particular. Called after {@link #refresh}. */
     default void open() {}
 

@@ -83,6 +83,7 @@ public final class ShellFrame extends JFrame {
         if (pane.current().isEmpty()) {
             pane.go(Visit.to(first));
         }
+        pane.recountElsewhere();
         setVisible(true);
     }
 

@@ -108,6 +108,11 @@ public final class ShellPane extends JPanel {
         return visits.current().flatMap(visit -> pages.place(visit.page()));
     }
 
+    /** What waits in the places that are not in view is counted, for the rail. */
+    void recountElsewhere() {
+        pages.recountAllBut(place());
+    }
+
     void back() {
         visits.goBack().ifPresent(this::arriveWithFocus);
     }
@@ -208,11 +213,11 @@ public final class ShellPane extends JPanel {
     }
 
     private void layOut() {
-        JPanel top = new JPanel(new MigLayout("insets 16 22 10 22, gap 0, fillx", "[][0::,grow,fill][]", "[32!]"));
+        JPanel top = new JPanel(new MigLayout("insets 16 22 10 22, gap 0, fillx", "[][0::,grow,fill][shrinkprio 200]", "[32!]"));
         top.setOpaque(false);
         top.add(chooser, "cell 0 0, gapright 14, hidemode 3");
         top.add(heading, "cell 1 0, wmin 0");
-        top.add(find, "cell 2 0, gapleft 22, w 300!, growy");
+        top.add(find, "cell 2 0, gapleft 22, w 170:300:300, growx, growy");
         body.setOpaque(false);
         body.add(pages, "cell 0 0, grow, wmin 0");
         body.add(help, BESIDE);
@@ -280,7 +285,8 @@ public final class ShellPane extends JPanel {
     private void showHeading() {
         Optional<Place> place = place();
         heading.show(
-                texts.get(place.map(p -> p.id().key()).orElse("shell.about")),
+                place.flatMap(p -> desk.title(p.id()))
+                        .orElseGet(() -> texts.get(place.map(p -> p.id().key()).orElse("shell.about"))),
                 place.map(p -> desk.heading(p.id())).orElse(""));
     }
 
@@ -316,6 +322,7 @@ public final class ShellPane extends JPanel {
         @Override
         public void changed() {
             place().ifPresent(Place::refresh);
+            recountElsewhere();
         }
 
         @Override

@@ -140,4 +140,24 @@ class FieldBoxTest {
         choice.load(List.of(), null);
         assertThat(choice.chosen()).isNull();
     }
+
+    /** Said in full under a field of a quarter of the sheet, as a doubt has to be read before it is answered. */
+    @Test
+    void a_long_doubt_wraps_and_a_long_note_is_cut() {
+        FieldBox box = new FieldBox(Caption.of("Running time"));
+        Stage.lay(box, 167, 200);
+        int one = box.line().getPreferredSize().height;
+
+        box.note("leaves 1 h 21 min 24 s of the running time typed for this run");
+        assertThat(box.line().getPreferredSize().height).isEqualTo(one);
+
+        box.query("Usual 1 h 20 min to 1 h 40 min. Meant 1 h 24 min?");
+        Stage.lay(box, 167, 200);
+        int wrapped = box.line().getPreferredSize().height;
+        assertThat(wrapped).isGreaterThan(one);
+        assertThat(box.line().getHeight()).isGreaterThanOrEqualTo(wrapped);
+
+        box.query("Right?");
+        assertThat(box.line().getPreferredSize().height).isEqualTo(one);
+    }
 }

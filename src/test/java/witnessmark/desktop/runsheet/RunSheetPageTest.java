@@ -191,7 +191,7 @@ class RunSheetPageTest {
                         .input(RunField.LAPS)
                         .getAccessibleContext()
                         .getAccessibleDescription())
-                .isEqualTo("Couldn't read '12abc' for laps. Try 12.");
+                .isEqualTo("Couldn't read '12abc' for laps. It is written like 12.");
     }
 
     @ParameterizedTest

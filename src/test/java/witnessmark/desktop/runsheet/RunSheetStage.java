@@ -49,6 +49,8 @@ final class RunSheetStage implements AutoCloseable {
         this(book, Looks.look(theme, zoom), Texts.in(Locale.UK));
     }
 
+    final Elsewhere elsewhere = new Elsewhere();
+
     RunSheetStage(Desk book, Texts texts) {
         this(book, Looks.light(), texts);
     }
@@ -64,7 +66,7 @@ final class RunSheetStage implements AutoCloseable {
         pane = new ShellPane(
                 new ShellContext(
                         texts, tasks, new MemorySettings(), look, window, new AboutFacts("test", List.of()), () -> {}),
-                List.of(new Elsewhere(), place),
+                List.of(elsewhere, place),
                 undo.commands(),
                 RecordsFindable.all(texts, measures, window, () -> book.view().facts(), book::day, DayOrder.DAY_FIRST));
         pane.logbook(texts.get("shell.program"));
@@ -149,6 +151,7 @@ final class RunSheetStage implements AutoCloseable {
     static final class Elsewhere implements Place {
         private final JButton button = new JButton("elsewhere");
         private final JPanel page = new JPanel();
+        int recounted;
 
         Elsewhere() {
             page.add(button);
@@ -172,6 +175,11 @@ final class RunSheetStage implements AutoCloseable {
         @Override
         public void refresh() {
             page.repaint();
+        }
+
+        @Override
+        public void recount() {
+            recounted++;
         }
     }
 }

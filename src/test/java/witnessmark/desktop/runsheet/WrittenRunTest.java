@@ -95,6 +95,10 @@ class WrittenRunTest {
                 .isEqualTo("Written by TE, Thu 1 Jan 1970, 01:00.")
                 .as("the clock of this logbook counts its amendments");
 
+        assertThat(stage.elsewhere.recounted)
+                .as("what waits elsewhere is counted anew")
+                .isEqualTo(1);
+
         stage.undo.undo();
         stage.tasks.awaitIdle();
 

@@ -98,6 +98,15 @@ class StartTest {
     }
 
     @Test
+    void a_form_has_its_own_title_and_the_place_gets_its_own_back() {
+        window.perform("new");
+        assertThat(window.said()).contains("label Start our logbook\n").doesNotContain("label Before we go\n");
+        Ui.press((JComponent) window.start.place().component().getComponent(0), Keys.plain(KeyEvent.VK_ESCAPE));
+        window.settle();
+        assertThat(window.said()).contains("label Before we go\n").doesNotContain("label Start our logbook\n");
+    }
+
+    @Test
     void a_logbook_chosen_to_be_opened_is_handed_on() {
         window.answer = folder.resolve("other.witness");
         window.perform("open");

@@ -64,7 +64,7 @@ public final class GallerySheet implements Place {
         sheet.add(field("&Laps", "15", "", "at 1:21 that is 20 min"));
         sheet.add(field("Highest &rpm", "8\u2009205", "rpm", "logger, limiter 8\u2009200"));
         FieldBox overs = field("O&ver-revs", "1h7x", "", "");
-        overs.stop("Can't read '1h7x'. Try 2 or leave it empty.");
+        overs.stop("Can't read '1h7x'; for example 2, or empty.");
         sheet.add(overs, "wrap");
         sheet.add(Lettering.line("Temperatures and oil", Styles.SECTION), "span, gaptop 2, wrap");
         sheet.add(field("&Water, highest", "82", "\u00b0C", "last run 84"));
