@@ -309,7 +309,8 @@ class CommandsTest {
         sample();
         Shell.Ran ran = shell.run("life", book, "K03", "--as-of", typed);
         assertThat(ran.code()).isEqualTo(1);
-        String example = ran.err().replaceFirst("(?s).*written like (.*?) or .*", "$1").strip();
+        String example =
+                ran.err().replaceFirst("(?s).*written like (.*?) or .*", "$1").strip();
         assertThat(shell.run("life", book, "K03", "--as-of", example).code())
                 .as(ran.err())
                 .isZero();

@@ -100,9 +100,11 @@ class ProblemsTest {
     @Test
     void what_cannot_be_read_is_shown_with_texts_that_can() {
         Problem problem = Problem.of(ProblemKind.CANNOT_READ, "Running time", "1h7x", List.of("1h20", "80 min"));
-        assertThat(problems.note(problem)).isEqualTo("Couldn't read '1h7x' for Running time. It is written like 1h20 or 80 min.");
+        assertThat(problems.note(problem))
+                .isEqualTo("Couldn't read '1h7x' for Running time. It is written like 1h20 or 80 min.");
         assertThat(problems.sentence(problem))
-                .isEqualTo("Couldn't read '1h7x' for Running time. Nothing is saved yet." + " It is written like 1h20 or 80 min.");
+                .isEqualTo("Couldn't read '1h7x' for Running time. Nothing is saved yet."
+                        + " It is written like 1h20 or 80 min.");
     }
 
     @Test

@@ -213,7 +213,8 @@ public final class ShellPane extends JPanel {
     }
 
     private void layOut() {
-        JPanel top = new JPanel(new MigLayout("insets 16 22 10 22, gap 0, fillx", "[][0::,grow,fill][shrinkprio 200]", "[32!]"));
+        JPanel top = new JPanel(
+                new MigLayout("insets 16 22 10 22, gap 0, fillx", "[][0::,grow,fill][shrinkprio 200]", "[32!]"));
         top.setOpaque(false);
         top.add(chooser, "cell 0 0, gapright 14, hidemode 3");
         top.add(heading, "cell 1 0, wmin 0");
