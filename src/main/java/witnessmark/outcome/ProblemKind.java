@@ -92,6 +92,8 @@ public enum ProblemKind {
     RUN_WHILE_AWAY(3, false),
     /** what, how many are on the shelf, how many would be taken. */
     STOCK_BELOW_NOTHING(3, true),
+    /** what was counted, how many: so many lie there by what is written, and there is nothing to write. */
+    AS_WRITTEN_ALREADY(2, true),
     /** tool, since when it is out of use, day it was used. */
     TOOL_OUT_OF_USE(3, true),
     /** tool, day its calibration was due again, day it was used. */

@@ -7,17 +7,26 @@ import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.AddEvent;
 import witnessmark.logbook.sheets.AddPerson;
 import witnessmark.logbook.sheets.AddPosition;
+import witnessmark.logbook.sheets.CameBack;
+import witnessmark.logbook.sheets.ChaseOut;
 import witnessmark.logbook.sheets.CloseBuild;
+import witnessmark.logbook.sheets.DecideAside;
 import witnessmark.logbook.sheets.EnterCar;
 import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.LogMissed;
 import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.MoveStock;
+import witnessmark.logbook.sheets.NewStock;
 import witnessmark.logbook.sheets.PutEngine;
+import witnessmark.logbook.sheets.PutPartAside;
+import witnessmark.logbook.sheets.ScrapPart;
+import witnessmark.logbook.sheets.SendOut;
 import witnessmark.logbook.sheets.SetLimit;
 import witnessmark.logbook.sheets.SetReadingLimit;
 import witnessmark.logbook.sheets.SetTrigger;
 import witnessmark.logbook.sheets.SignClear;
 import witnessmark.logbook.sheets.SignRunOn;
+import witnessmark.logbook.sheets.SplitSet;
 import witnessmark.logbook.sheets.TakeEngineOut;
 import witnessmark.logbook.sheets.TakeOffPart;
 import witnessmark.logbook.sheets.WriteBuild;
@@ -43,7 +52,16 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD, 5, new AddPerson()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new FitPart()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new TakeOffPart()),
-                new Listed(CommandMenu.RECORD_PARTS, 3, new AddPosition()),
+                new Listed(CommandMenu.RECORD_PARTS, 2, new PutPartAside()),
+                new Listed(CommandMenu.RECORD_PARTS, 2, new DecideAside()),
+                new Listed(CommandMenu.RECORD_PARTS, 2, new ScrapPart()),
+                new Listed(CommandMenu.RECORD_PARTS, 2, new SplitSet()),
+                new Listed(CommandMenu.RECORD_PARTS, 4, new AddPosition()),
+                new Listed(CommandMenu.RECORD_STOCK, 1, new NewStock()),
+                new Listed(CommandMenu.RECORD_STOCK, 1, new MoveStock()),
+                new Listed(CommandMenu.RECORD_OUT, 1, new SendOut()),
+                new Listed(CommandMenu.RECORD_OUT, 1, new CameBack()),
+                new Listed(CommandMenu.RECORD_OUT, 1, new ChaseOut()),
                 new Listed(CommandMenu.RECORD_ENGINES, 1, new AddCar()),
                 new Listed(CommandMenu.RECORD_ENGINES, 1, new AddEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new PutEngine()),

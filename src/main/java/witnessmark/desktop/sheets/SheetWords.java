@@ -133,6 +133,14 @@ final class SheetWords {
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN -> List.of(facts.get(1));
             case SAYS_OTHERWISE -> List.of(facts.get(3));
             case FITTED_LATER -> List.of(facts.get(2), facts.get(3));
+            case PART_STILL_FITTED,
+                    PART_IN_QUARANTINE,
+                    PART_AWAY,
+                    PART_SCRAPPED,
+                    STOCK_BELOW_NOTHING,
+                    AS_WRITTEN_ALREADY,
+                    TOOL_OUT_OF_USE,
+                    TOOL_NOT_CALIBRATED -> facts.subList(1, facts.size());
             default -> List.of();
         };
     }

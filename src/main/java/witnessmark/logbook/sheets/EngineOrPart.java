@@ -19,14 +19,22 @@ record EngineOrPart(
 
     /** Every engine, then every part. */
     static List<Choice> choices(SheetSight sight) {
-        List<Choice> choices = new ArrayList<>();
-        for (Entry<Engine> engine : sight.facts().of(Engine.class).where(e -> true)) {
-            choices.add(Choice.of(ENGINE + engine.id().text(), SheetWord.ENGINE, engine.fact()));
-        }
+        List<Choice> choices = new ArrayList<>(engines(sight));
         for (Entry<Part> part : sight.facts().of(Part.class).where(p -> true)) {
             choices.add(Choice.of(PART + part.id().text(), part.fact()));
         }
         return choices;
+    }
+
+    static List<Choice> engines(SheetSight sight) {
+        return sight.facts().of(Engine.class).where(e -> true).stream()
+                .map(engine -> Choice.of(ENGINE + engine.id().text(), SheetWord.ENGINE, engine.fact()))
+                .toList();
+    }
+
+    /** What the field holds when the part of this id is picked. */
+    static String partKey(String id) {
+        return PART + id;
     }
 
     static Optional<EngineOrPart> of(SheetSight sight, String key) {

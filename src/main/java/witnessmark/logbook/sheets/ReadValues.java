@@ -20,6 +20,9 @@ import witnessmark.quantity.typed.TypedTime;
 
 /** Reads days, times, hours and figures of a sheet. An empty field is null, and wrong only where it is needed. */
 final class ReadValues {
+    /** More of one thing nobody has. */
+    private static final int MOST = 1_000_000;
+
     private final ReadSheet in;
 
     ReadValues(ReadSheet in) {
@@ -53,11 +56,7 @@ final class ReadValues {
     @Nullable
     LocalDate plannedDay(SheetField field) {
         in.needed(field);
-        LocalDate day = read(field, this::nearest);
-        if (day != null) {
-            in.note(field, SheetNote.echo("understood", day));
-        }
-        return day;
+        return dayAhead(field);
     }
 
     /** The nearest day to today that the text can mean. */
@@ -111,6 +110,28 @@ final class ReadValues {
     @Nullable
     Length length(SheetField field) {
         return echoed(field, text -> TypedFigure.read(text, LengthUnit.MILLIMETRE));
+    }
+
+    /** A day that may lie ahead or back, as {@link #plannedDay}; null when empty or wrong. */
+    @Nullable
+    LocalDate dayAhead(SheetField field) {
+        LocalDate day = read(field, this::nearest);
+        if (day != null) {
+            in.note(field, SheetNote.echo("understood", day));
+        }
+        return day;
+    }
+
+    /** How many, this many at least; it has to be there. */
+    @Nullable
+    Integer atLeast(SheetField field, int least) {
+        in.needed(field);
+        Integer count = count(field);
+        if (count != null && count < least) {
+            in.wrong(field, ProblemKind.OUT_OF_RANGE, field, count, least, MOST);
+            return null;
+        }
+        return count;
     }
 
     /** How many. */

@@ -22,7 +22,12 @@ public enum SheetWord {
     ENGINE_OPEN,
     WHOLE_EVENT,
     SOMEBODY_ASKED,
-    NOBODY_ASKED;
+    NOBODY_ASKED,
+    LET_OUT,
+    SCRAP_IT,
+    NEW_PARTS,
+    NEW_BATCH,
+    NOT_ON_SHELF;
 
     /** What a field holds when this is picked, and the name in the bundles. */
     public String key() {

@@ -4,15 +4,23 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.ledger.Holds;
 import witnessmark.ledger.Marks;
+import witnessmark.ledger.OutWithOthers;
+import witnessmark.ledger.Stock;
+import witnessmark.ledger.Whereabouts;
 import witnessmark.ledger.result.HeldBy;
 import witnessmark.ledger.result.Mark;
+import witnessmark.ledger.result.StockLevel;
+import witnessmark.ledger.result.Where;
 import witnessmark.logbook.View;
 
-/** What holds and how everything stands in one view, worked out when it is first asked for. */
+/** What holds, how everything stands and where it is in one view, worked out when it is first asked for. */
 public final class StandingNow {
     private final View view;
     private @Nullable List<HeldBy> open;
     private @Nullable List<Mark> marks;
+    private @Nullable List<Where> parts;
+    private @Nullable List<StockLevel> stock;
+    private @Nullable OutWithOthers out;
 
     StandingNow(View view) {
         this.view = view;
@@ -38,6 +46,36 @@ public final class StandingNow {
         if (known == null) {
             known = List.copyOf(new Marks(view.ledger()).all());
             marks = known;
+        }
+        return known;
+    }
+
+    /** Where every part and set is, in the order they were written. */
+    synchronized List<Where> parts() {
+        List<Where> known = parts;
+        if (known == null) {
+            known = new Whereabouts(view.ledger()).all();
+            parts = known;
+        }
+        return known;
+    }
+
+    /** How much of every batch is there. */
+    synchronized List<StockLevel> stock() {
+        List<StockLevel> known = stock;
+        if (known == null) {
+            known = new Stock(view.facts(), view.ledger().asOf()).all();
+            stock = known;
+        }
+        return known;
+    }
+
+    /** What is out with others. */
+    synchronized OutWithOthers out() {
+        OutWithOthers known = out;
+        if (known == null) {
+            known = new OutWithOthers(view.facts(), view.ledger().asOf());
+            out = known;
         }
         return known;
     }

@@ -1,5 +1,7 @@
 package witnessmark.logbook.sheets;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -7,12 +9,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Standing;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.FixedToday;
 import witnessmark.sample.SampleBooks;
@@ -73,9 +81,52 @@ public final class OwnLogbook implements AutoCloseable {
     }
 
     private static List<String> names(Choice choice) {
-        return choice.facts().stream()
-                .map(fact -> fact instanceof witnessmark.domain.Fact known ? String.valueOf(known.knownAs()) : "")
-                .toList();
+        return choice.facts().stream().flatMap(OwnLogbook::names).toList();
+    }
+
+    private static Stream<String> names(Object fact) {
+        if (fact instanceof SheetNote phrase) {
+            return phrase.facts().stream().flatMap(OwnLogbook::names);
+        }
+        return Stream.of(fact instanceof Fact known ? String.valueOf(known.knownAs()) : fact.toString());
+    }
+
+    /** Checks that a sheet is not saved: for this problem, said beside this field, and nothing is written. */
+    void refuses(LogSheet sheet, ProblemKind kind, String field, String... typed) {
+        long before = desk.view().facts().revision();
+        Map<SheetField, String> filled = filled(sheet, typed);
+        SheetReading reading = sheets.read(sheet, filled);
+        Problem inField = reading.of(field(sheet, field)).problem();
+        if (inField == null) {
+            assertThat(sheets.check(reading))
+                    .extracting(found -> found.problem().kind() + " beside "
+                            + (found.field() == null ? "none" : found.field().key()))
+                    .contains(kind + " beside " + field);
+        } else {
+            assertThat(inField.kind()).isEqualTo(kind);
+        }
+        Outcome<Written> outcome = sheets.save(sheet, filled, "by hand");
+        assertThat(outcome.didWork()).isFalse();
+        assertThat(outcome.problems()).extracting(Problem::kind).contains(kind);
+        assertThat(desk.view().facts().revision()).isEqualTo(before);
+    }
+
+    /** The one entry of a kind known by this word. */
+    public <F extends Fact> Entry<F> the(Class<F> kind, String word) {
+        return desk.view().facts().of(kind).named(word).orElseThrow();
+    }
+
+    /** The one entry of a kind. */
+    public <F extends Fact> F only(Class<F> kind) {
+        List<Entry<F>> all = desk.view().facts().of(kind).inForce().toList();
+        assertThat(all).hasSize(1);
+        return all.get(0).fact();
+    }
+
+    /** Writes something for which there is no sheet. */
+    public <F extends Fact> void write(F fact) {
+        desk.write("by hand", List.of(new Entry<>(ids.<F>next(), fact, Standing.IN_FORCE, null, 1)))
+                .orThrow();
     }
 
     @Override

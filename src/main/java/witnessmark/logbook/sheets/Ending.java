@@ -1,0 +1,52 @@
+package witnessmark.logbook.sheets;
+
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Moment;
+
+/** When something that was written down ends. */
+final class Ending {
+    private Ending() {}
+
+    /**
+     * When it is to have begun so that it ends later: two days alone that are one day keep their order. Null, and noted,
+     * when it would end before it begins.
+     *
+     * @param when the field of its end
+     * @param name what it is, for the sentence
+     */
+    static @Nullable Moment begun(ReadSheet in, SheetField when, String name, Moment from, Moment to) {
+        if (from.isBefore(to)) {
+            return from;
+        }
+        if (from.equals(to) && to.dayOnly()) {
+            return from.before();
+        }
+        in.wrong(when, ProblemKind.ENDS_BEFORE_IT_BEGINS, name, from, to);
+        return null;
+    }
+
+    /** What ended when this began still does: where that was moved, a part comes off a moment earlier too. */
+    static void makeRoom(ReadSheet in, SheetField when, @Nullable Id<Part> part, Moment from, Moment begun) {
+        if (part == null || begun.equals(from)) {
+            return;
+        }
+        in.sight()
+                .facts()
+                .of(Fitment.class)
+                .where(fitment -> fitment.part().equals(part)
+                        && from.equals(fitment.to())
+                        && fitment.from().isBefore(begun))
+                .forEach(entry -> in.change(
+                        when,
+                        entry,
+                        Places.ended(
+                                entry.fact(),
+                                begun,
+                                entry.fact().why(),
+                                entry.fact().condition())));
+    }
+}
