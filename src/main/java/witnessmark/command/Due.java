@@ -70,6 +70,7 @@ final class Due implements Callable<Integer> {
                 answer,
                 "command.due.due",
                 standing.going().stream().filter(MarkOn::comesDue).toList());
+        new DueOpen(tools, standing.open()).lines().forEach(answer::line);
     }
 
     private void section(Answer answer, String heading, List<MarkOn> marks) {
@@ -146,6 +147,7 @@ final class Due implements Callable<Integer> {
         root.put("event", next == null ? null : next.event().name());
         ArrayNode marks = root.putArray("marks");
         standing.going().forEach(on -> add(marks.addObject(), on));
+        new DueOpen(tools, standing.open()).json(root);
         return root;
     }
 

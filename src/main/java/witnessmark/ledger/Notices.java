@@ -1,14 +1,19 @@
 package witnessmark.ledger;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
 import witnessmark.domain.Notice;
+import witnessmark.domain.NoticeDone;
 import witnessmark.domain.Part;
+import witnessmark.domain.Scrapping;
+import witnessmark.ledger.result.NoticeLeft;
 
 /** Which parts a maker's notice means. */
 public final class Notices {
@@ -28,6 +33,33 @@ public final class Notices {
                 .where(part -> (notice.design() == null || notice.design().equals(part.design()))
                         && (batch.isEmpty() || batch.equals(plain(part.batch())))
                         && (marks.isEmpty() || marks.contains(plain(part.mark()))));
+    }
+
+    /** The notices of a day that are not answered on every part they mean, in the order of their dates. */
+    public static List<NoticeLeft> left(Facts facts, AsOf asOf) {
+        Set<Id<Part>> scrapped = facts
+                .of(Scrapping.class)
+                .where(each -> each.member().isEmpty() && asOf.counts(each.at()))
+                .stream()
+                .map(entry -> entry.fact().part())
+                .collect(Collectors.toSet());
+        return facts.of(Notice.class).where(notice -> !notice.dated().isAfter(asOf.day())).stream()
+                .sorted(Comparator.comparing(notice -> notice.fact().dated()))
+                .map(notice -> new NoticeLeft(notice, left(facts, asOf, notice, scrapped)))
+                .filter(left -> !left.parts().isEmpty())
+                .toList();
+    }
+
+    private static List<Entry<Part>> left(Facts facts, AsOf asOf, Entry<Notice> notice, Set<Id<Part>> scrapped) {
+        Set<Id<Part>> done = facts
+                .of(NoticeDone.class)
+                .where(each -> each.notice().equals(notice.id()) && asOf.counts(each.at()))
+                .stream()
+                .map(entry -> entry.fact().part())
+                .collect(Collectors.toSet());
+        return parts(facts, notice.fact()).stream()
+                .filter(part -> !done.contains(part.id()) && !scrapped.contains(part.id()))
+                .toList();
     }
 
     private static String plain(String written) {

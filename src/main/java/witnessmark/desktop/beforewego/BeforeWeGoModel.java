@@ -35,6 +35,7 @@ public final class BeforeWeGoModel {
     private final Amounts amounts;
     private final RecordWords records;
     private final MarkWords marks;
+    private final OpenWords open;
 
     public BeforeWeGoModel(Texts texts, Measures measures) {
         this.texts = texts;
@@ -42,6 +43,7 @@ public final class BeforeWeGoModel {
         this.amounts = new Amounts(texts, measures);
         this.records = new RecordWords(texts);
         this.marks = new MarkWords(texts, measures);
+        this.open = new OpenWords(texts, measures);
     }
 
     public StandingLines lines(Standing standing) {
@@ -68,6 +70,11 @@ public final class BeforeWeGoModel {
                 all(standing),
                 standing.lastOut().stream().map(this::lastOut).toList(),
                 standing.moved().stream().map(this::moved).toList(),
+                open.jobs(
+                        standing.open(),
+                        standing.next() == null ? null : standing.next().event().name()),
+                open.out(standing.open()),
+                open.others(standing.open()),
                 standing.steps());
     }
 

@@ -27,12 +27,15 @@ final class BeforeWeGoPanel extends JPanel {
     private final MarksSheet nearest;
     private final OutSheet lastOut;
     private final OutSheet moved;
+    private final OutSheet jobs;
+    private final OutSheet out;
+    private final OutSheet others;
     private final FirstStepsSheet steps;
     private final JButton logRun;
     private boolean stepsShown;
 
     /** Where rows lead. */
-    record Opening(Consumer<MarkLine> limit, Consumer<OutLine> run, Consumer<OutLine> engine) {}
+    record Opening(Consumer<MarkLine> limit, Consumer<OutLine> run, Consumer<OutLine> engine, Consumer<OutLine> open) {}
 
     BeforeWeGoPanel(SheetTools tools, BeginActions actions, Runnable importSeason, Opening opening) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
@@ -44,6 +47,9 @@ final class BeforeWeGoPanel extends JPanel {
         lastOut = new OutSheet(texts, "beforewego.lastOut", "beforewego.lastOut.none", opening.run(), logRun);
         moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);
         steps = new FirstStepsSheet(texts, actions, importSeason);
+        jobs = new OutSheet(texts, "beforewego.jobs", "beforewego.jobs.none", opening.open(), null);
+        out = new OutSheet(texts, "beforewego.out.others", "beforewego.lastOut.none", opening.open(), null);
+        others = new OutSheet(texts, "beforewego.open.shelf", "beforewego.lastOut.none", opening.open(), null);
         below.add(standing(), STANDING);
         below.add(steps.component(), STEPS);
         JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
@@ -65,6 +71,9 @@ final class BeforeWeGoPanel extends JPanel {
             nearest.show(lines);
             lastOut.show(lines.lastOut());
             moved.show(lines.moved());
+            jobs.showIfAny(lines.jobs());
+            out.showIfAny(lines.out());
+            others.showIfAny(lines.others());
         }
         cards.show(below, stepsShown ? STEPS : STANDING);
         revalidate();
@@ -92,6 +101,11 @@ final class BeforeWeGoPanel extends JPanel {
     }
 
     private JPanel standing() {
-        return new SideBySide(nearest.component(), List.of(lastOut.component(), moved.component()));
+        return new SideBySide(nearest.component(), List.of(
+                        lastOut.component(),
+                        jobs.component(),
+                        out.component(),
+                        others.component(),
+                        moved.component()));
     }
 }

@@ -43,6 +43,7 @@ public final class BeforeWeGoPlace implements Place {
     private final LastFocus lastFocus;
     private final JButton again;
     private final List<Consumer<String>> onDay = new ArrayList<>();
+    private Consumer<String> openEntry = record -> {};
     private String day = "";
     /** On arrival there may be nothing yet to give the focus to. */
     private boolean focusWhenShown = true;
@@ -74,7 +75,8 @@ public final class BeforeWeGoPlace implements Place {
                 new BeforeWeGoPanel.Opening(
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
-                        line -> desk.go(PlaceId.ENGINES, line.record())));
+                        line -> desk.go(PlaceId.ENGINES, line.record()),
+                        line -> openEntry.accept(line.record())));
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
         page.setOpaque(false);
         page.add(panel);
@@ -147,6 +149,11 @@ public final class BeforeWeGoPlace implements Place {
             focusWhenShown = true;
             refresh();
         }
+    }
+
+    /** Says what shows an entry by the text of its identity: a job, what is with others, a batch, a part. */
+    public void onOpen(Consumer<String> open) {
+        this.openEntry = open;
     }
 
     BeforeWeGoPanel panel() {

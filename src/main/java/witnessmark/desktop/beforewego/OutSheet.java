@@ -56,6 +56,12 @@ final class OutSheet {
         sheet.repaint();
     }
 
+    /** The same; with nothing to report the sheet is not there. */
+    void showIfAny(List<OutLine> lines) {
+        sheet.setVisible(!lines.isEmpty());
+        show(lines);
+    }
+
     private OpenRow report(OutLine line) {
         String about =
                 texts.get("beforewego.comma", line.title(), texts.get("beforewego.comma", line.first(), line.second()));

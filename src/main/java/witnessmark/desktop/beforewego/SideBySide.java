@@ -51,13 +51,13 @@ final class SideBySide extends JPanel {
             add(side, "growx, aligny top");
             return;
         }
-        setLayout(new MigLayout("insets 0, gap 16, fillx, aligny top", "[0::,grow,fill,sg][0::,grow,fill,sg]"));
+        setLayout(new MigLayout("insets 0, gap 16, fillx, aligny top, hidemode 3, wrap 2", "[0:0:,grow,fill][0:0:,grow,fill]"));
         add(main, "span, growx, wrap");
         others.forEach(other -> add(other, "grow, aligny top"));
     }
 
     private JPanel column() {
-        JPanel side = new JPanel(new MigLayout("insets 0, gap 16, fillx, wrap", "[0::,grow,fill]"));
+        JPanel side = new JPanel(new MigLayout("insets 0, gap 16, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         side.setOpaque(false);
         others.forEach(side::add);
         return side;

@@ -19,6 +19,9 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param all every limit and every fitted part without one, worst first
  * @param lastOut the last run of each car
  * @param moved what the last outing added
+ * @param jobs work planned and not done
+ * @param out what is with others
+ * @param others what the shelf lacks, and makers' notices
  * @param steps how far a new logbook has been begun
  */
 public record StandingLines(
@@ -35,6 +38,9 @@ public record StandingLines(
         List<MarkLine> all,
         List<OutLine> lastOut,
         List<OutLine> moved,
+        List<OutLine> jobs,
+        List<OutLine> out,
+        List<OutLine> others,
         FirstSteps steps) {
     public StandingLines {
         must = List.copyOf(must);
@@ -43,5 +49,8 @@ public record StandingLines(
         all = List.copyOf(all);
         lastOut = List.copyOf(lastOut);
         moved = List.copyOf(moved);
+        jobs = List.copyOf(jobs);
+        out = List.copyOf(out);
+        others = List.copyOf(others);
     }
 }

@@ -73,6 +73,7 @@ public final class SeeStanding {
                 parts.count(others, elsewhere),
                 outings.lastOut(),
                 outings.moved(),
+                new SeeOpen(facts, ledger.asOf()).open(),
                 steps(outings));
     }
 

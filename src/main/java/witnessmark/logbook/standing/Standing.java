@@ -17,12 +17,11 @@ import witnessmark.domain.PlannedRun;
  * @param going marks of the cars and engines going to it, worst first; of every engine in a car when nothing is entered
  * @param elsewhere marks of all other engines and cars, worst first
  * @param withoutLimit every fitted part without a recorded limit, those going first
- * @param timetable the runs of that event, in order
- * @param cars the names of the cars going
  * @param goingParts how the parts going stand, counted
  * @param elsewhereParts how all other fitted parts stand, counted
  * @param lastOut the last run of each car that ran, the latest first
  * @param moved what the last outing added to each engine that was on it
+ * @param open jobs, what is with others, what the shelf lacks, makers' notices
  * @param steps how far the logbook has been begun
  */
 public record Standing(
@@ -37,6 +36,7 @@ public record Standing(
         PartCount elsewhereParts,
         List<LastOut> lastOut,
         List<LifeMoved> moved,
+        StillOpen open,
         FirstSteps steps) {
     public Standing {
         timetable = List.copyOf(timetable);

@@ -105,7 +105,7 @@ class BeforeWeGoModelTest {
     @Test
     void the_board_names_the_next_event_and_what_it_takes() {
         Board board = lines(Views.DAY).board();
-        assertThat(board.sentence()).isEqualTo("3 jobs before we load");
+        assertThat(board.sentence()).isEqualTo("3 to be done before we load");
         assertThat(board.under()).isEqualTo("Truck leaves Fri 24 Jul, 06:00. Round 6, Thornacre.");
         assertThat(board.figures())
                 .extracting(BoardLine.Figure::value, BoardLine.Figure::words)
@@ -219,6 +219,7 @@ class BeforeWeGoModelTest {
                 one.elsewhereParts(),
                 one.lastOut(),
                 one.moved(),
+                one.open(),
                 one.steps()));
         assertThat(lines.must()).hasSizeLessThan(50);
         assertThat(lines.must().size() + lines.more()).isEqualTo(1000);

@@ -34,7 +34,7 @@ public final class GalleryBoard implements Place {
         page.setOpaque(false);
         BoardLine board = new BoardLine();
         board.show(
-                "3 jobs before we load",
+                "3 to be done before we load",
                 "Truck leaves Fri 24 Jul, 06:00. Round 6, Thornacre.",
                 List.of(
                         new BoardLine.Figure("16", "days"),

@@ -1,0 +1,138 @@
+package witnessmark.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Job;
+import witnessmark.domain.Part;
+import witnessmark.domain.SentOut;
+import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.NoticeLeft;
+import witnessmark.logbook.standing.StillOpen;
+
+/** What {@code due} says is still open: jobs, what is with others, what the shelf lacks, makers' notices. */
+final class DueOpen {
+    private final Tools tools;
+    private final StillOpen open;
+
+    DueOpen(Tools tools, StillOpen open) {
+        this.tools = tools;
+        this.open = open;
+    }
+
+    /** One line each under a heading with their number; no heading where there is none. */
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        add(lines, "command.due.jobs", open.jobs().stream().map(this::job).toList());
+        add(lines, "command.due.out", open.out().stream().map(this::out).toList());
+        add(lines, "command.due.low", open.low().stream().map(this::low).toList());
+        add(lines, "command.due.notices", open.notices().stream().map(this::notice).toList());
+        return lines;
+    }
+
+    private void add(List<String> lines, String heading, List<String> rows) {
+        if (!rows.isEmpty()) {
+            lines.add(tools.texts().get(heading, rows.size()));
+            rows.forEach(row -> lines.add("  " + row));
+        }
+    }
+
+    private String job(StillOpen.OpenJob open) {
+        Job job = open.job().fact();
+        String on = open.on().isEmpty() ? "" : " (" + open.on() + ")";
+        String before = open.before() == null ? "" : "; " + tools.texts().get("command.due.before", open.before());
+        String waits = job.waitingFor().isBlank()
+                ? ""
+                : "; " + tools.texts().get("command.due.waits", job.waitingFor());
+        return job.what() + on + before + waits;
+    }
+
+    private String out(StillOpen.OutNow out) {
+        Away away = out.away();
+        String promised = away.promised() == null
+                ? ""
+                : "; "
+                        + tools.texts()
+                                .get(
+                                        away.late() ? "command.due.late" : "command.due.promised",
+                                        tools.measures().date(away.promised()),
+                                        away.daysLate());
+        return (what(out) + ", " + away.sent().fact().sentTo() + promised).strip();
+    }
+
+    private static String what(StillOpen.OutNow out) {
+        return out.design() == null
+                ? out.mark()
+                : out.mark().isEmpty()
+                        ? out.design().name()
+                        : out.design().name() + " " + out.mark();
+    }
+
+    private String low(StillOpen.LowStock low) {
+        return low.design().name() + ": "
+                + tools.texts()
+                        .get(
+                                "command.due.free",
+                                low.level().freeOfDesign(),
+                                low.level().leastOfDesign());
+    }
+
+    private String notice(NoticeLeft left) {
+        return left.notice().fact().number() + ": " + String.join(", ", marks(left));
+    }
+
+    private static List<String> marks(NoticeLeft left) {
+        return left.parts().stream().map(Entry::fact).map(Part::mark).toList();
+    }
+
+    /** The same as values: days as ISO 8601, work in minutes. */
+    void json(ObjectNode root) {
+        ArrayNode jobs = root.putArray("jobs");
+        open.jobs().forEach(each -> job(jobs.addObject(), each));
+        ArrayNode out = root.putArray("outWithOthers");
+        open.out().forEach(each -> out(out.addObject(), each));
+        ArrayNode low = root.putArray("lowStock");
+        open.low().forEach(each -> low.addObject()
+                .put("design", each.design().name())
+                .put("free", each.level().freeOfDesign())
+                .put("least", each.level().leastOfDesign())
+                .put("onOrder", each.level().onOrder()));
+        ArrayNode notices = root.putArray("notices");
+        open.notices().forEach(each -> {
+            ArrayNode parts = notices.addObject()
+                    .put("number", each.notice().fact().number())
+                    .put("asks", each.notice().fact().asks())
+                    .putArray("parts");
+            marks(each).forEach(parts::add);
+        });
+    }
+
+    private static void job(ObjectNode node, StillOpen.OpenJob open) {
+        Job job = open.job().fact();
+        node.put("what", job.what())
+                .put("on", open.on())
+                .put("before", open.before())
+                .put("late", open.late())
+                .put("who", job.who())
+                .put("minutesExpected", job.minutesExpected())
+                .put("waitingFor", job.waitingFor());
+    }
+
+    private static void out(ObjectNode node, StillOpen.OutNow out) {
+        Away away = out.away();
+        SentOut sent = away.sent().fact();
+        node.put("what", what(out))
+                .put("with", sent.sentTo())
+                .put("since", sent.from().text())
+                .put("promised", text(away.promised()))
+                .put("daysLate", away.daysLate())
+                .put("daysSilent", away.daysSilent());
+    }
+
+    private static @Nullable String text(@Nullable Object day) {
+        return day == null ? null : day.toString();
+    }
+}

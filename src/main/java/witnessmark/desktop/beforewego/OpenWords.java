@@ -1,0 +1,152 @@
+package witnessmark.desktop.beforewego;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Job;
+import witnessmark.domain.SentOut;
+import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.NoticeLeft;
+import witnessmark.logbook.standing.StillOpen;
+import witnessmark.quantity.RunningTime;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** What is still open, in words: each a title and two lines. */
+final class OpenWords {
+    /** Later answers are asked for when nothing was heard for this many days. */
+    private static final int SILENT = 7;
+
+    private final Texts texts;
+    private final Measures measures;
+
+    OpenWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+    }
+
+    /**
+     * A row for each job wanted for the next event or for one that has begun, and one for all that can wait.
+     *
+     * @param next the name of the next event; null when none is written down: then every job is a row
+     */
+    List<OutLine> jobs(StillOpen open, @Nullable String next) {
+        List<StillOpen.OpenJob> now = open.jobs().stream()
+                .filter(job -> next == null || job.late() || next.equals(job.before()))
+                .toList();
+        List<StillOpen.OpenJob> later =
+                open.jobs().stream().filter(job -> !now.contains(job)).toList();
+        List<OutLine> lines = new ArrayList<>(now.stream().map(this::job).toList());
+        if (!later.isEmpty()) {
+            lines.add(new OutLine(
+                    texts.get("beforewego.jobs.later", later.size()),
+                    later.get(0).job().fact().what(),
+                    later.size() == 1
+                            ? hand(later.get(0).job().fact())
+                            : later.get(1).job().fact().what(),
+                    later.get(0).job().id().text()));
+        }
+        return lines;
+    }
+
+    private OutLine job(StillOpen.OpenJob open) {
+        Job job = open.job().fact();
+        String on = switch (open.what()) {
+            case PART -> texts.get("beforewego.job.part", open.on());
+            case ENGINE -> texts.get("beforewego.job.engine", open.on());
+            case CAR -> texts.get("beforewego.job.car", open.on());
+            case NOTHING -> "";
+        };
+        String before = open.late() && open.before() != null ? texts.get("beforewego.job.late", open.before()) : "";
+        return new OutLine(job.what(), joined(on, before), hand(job), open.job().id().text());
+    }
+
+    /** What it waits for; else who does it and how long it takes, as far as somebody said so. */
+    private String hand(Job job) {
+        if (!job.waitingFor().isBlank()) {
+            return texts.get("beforewego.job.waits", job.waitingFor());
+        }
+        Integer minutes = job.minutesExpected();
+        String time = minutes == null
+                ? ""
+                : texts.get("beforewego.job.takes", measures.running(new RunningTime(minutes * 60_000L)));
+        String hand = joined(job.who(), time);
+        return hand.isEmpty() ? texts.get("beforewego.job.nobody") : hand;
+    }
+
+    List<OutLine> out(StillOpen open) {
+        return open.out().stream().map(this::out).toList();
+    }
+
+    private OutLine out(StillOpen.OutNow out) {
+        Away away = out.away();
+        SentOut sent = away.sent().fact();
+        String what = out.design() == null
+                ? texts.get("beforewego.job.engine", out.mark())
+                : out.mark().isEmpty()
+                        ? texts.get("beforewego.open.ordered", out.design().name(), sent.count())
+                        : texts.get("beforewego.open.away", out.design().name(), out.mark());
+        return new OutLine(
+                what,
+                texts.get("beforewego.open.with", sent.sentTo(), promised(away)),
+                heard(away),
+                away.sent().id().text());
+    }
+
+    private String promised(Away away) {
+        if (away.promised() == null) {
+            return texts.get("beforewego.open.noPromise");
+        }
+        String day = measures.shortDate(away.promised());
+        return away.late()
+                ? texts.get("beforewego.open.late", day, away.daysLate())
+                : texts.get("beforewego.open.promised", day);
+    }
+
+    private String heard(Away away) {
+        String day = measures.shortDate(away.heard().day());
+        if (away.daysSilent() >= SILENT) {
+            return texts.get("beforewego.open.silent", away.daysSilent());
+        }
+        return texts.get(away.chase() == null ? "beforewego.open.sent" : "beforewego.open.heard", day);
+    }
+
+    /** What the shelf lacks, and what makers asked. */
+    List<OutLine> others(StillOpen open) {
+        return Stream.concat(open.low().stream().map(this::low), open.notices().stream().map(this::notice))
+                .toList();
+    }
+
+    private OutLine low(StillOpen.LowStock low) {
+        return new OutLine(
+                low.design().name(),
+                texts.get(
+                        "beforewego.open.low",
+                        low.level().freeOfDesign(),
+                        low.level().leastOfDesign()),
+                low.level().onOrder() == 0
+                        ? texts.get("beforewego.open.noneOrdered")
+                        : texts.get("beforewego.open.onOrder", low.level().onOrder()),
+                low.level().batch().id().text());
+    }
+
+    private OutLine notice(NoticeLeft left) {
+        return new OutLine(
+                texts.get(
+                        "beforewego.open.notice",
+                        left.notice().fact().number(),
+                        left.notice().fact().maker()),
+                left.notice().fact().asks(),
+                texts.get(
+                        "beforewego.open.parts",
+                        measures.all(left.parts().stream()
+                                .map(part -> part.fact().mark())
+                                .toList())),
+                left.parts().get(0).id().text());
+    }
+
+    private String joined(String first, String second) {
+        return first.isEmpty() ? second : second.isEmpty() ? first : texts.get("beforewego.comma", first, second);
+    }
+}

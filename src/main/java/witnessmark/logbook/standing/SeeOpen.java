@@ -1,0 +1,106 @@
+package witnessmark.logbook.standing;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Job;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.SentOut;
+import witnessmark.ledger.AsOf;
+import witnessmark.ledger.Notices;
+import witnessmark.ledger.OpenJobs;
+import witnessmark.ledger.OutWithOthers;
+import witnessmark.ledger.Stock;
+import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.StockLevel;
+
+/** Sees what is waited for. */
+final class SeeOpen {
+    private final Facts facts;
+    private final AsOf asOf;
+
+    SeeOpen(Facts facts, AsOf asOf) {
+        this.facts = facts;
+        this.asOf = asOf;
+    }
+
+    StillOpen open() {
+        return new StillOpen(jobs(), out(), low(), Notices.left(facts, asOf));
+    }
+
+    private List<StillOpen.OpenJob> jobs() {
+        return OpenJobs.of(facts, asOf).stream().map(this::job).toList();
+    }
+
+    private StillOpen.OpenJob job(Entry<Job> entry) {
+        Job job = entry.fact();
+        Event before = event(job.before());
+        boolean late = before != null && !asOf.day().isBefore(before.firstDay());
+        String name = before == null ? null : before.name();
+        if (job.part() != null) {
+            return new StillOpen.OpenJob(
+                    entry, facts.of(Part.class).get(job.part()).mark(), StillOpen.On.PART, name, late);
+        }
+        if (job.engine() != null) {
+            return new StillOpen.OpenJob(
+                    entry, facts.of(Engine.class).get(job.engine()).number(), StillOpen.On.ENGINE, name, late);
+        }
+        return job.car() == null
+                ? new StillOpen.OpenJob(entry, "", StillOpen.On.NOTHING, name, late)
+                : new StillOpen.OpenJob(
+                        entry, facts.of(Car.class).get(job.car()).name(), StillOpen.On.CAR, name, late);
+    }
+
+    private @Nullable Event event(@Nullable Id<Event> event) {
+        return event == null
+                ? null
+                : facts.of(Event.class).find(event).map(Entry::fact).orElse(null);
+    }
+
+    /** The latest past its day first, then those silent for longest. */
+    private List<StillOpen.OutNow> out() {
+        return new OutWithOthers(facts, asOf)
+                .all().stream()
+                        .sorted(Comparator.comparingLong(Away::daysLate)
+                                .thenComparingLong(Away::daysSilent)
+                                .reversed())
+                        .map(this::out)
+                        .toList();
+    }
+
+    private StillOpen.OutNow out(Away away) {
+        SentOut sent = away.sent().fact();
+        if (sent.engine() != null) {
+            return new StillOpen.OutNow(
+                    away, facts.of(Engine.class).get(sent.engine()).number(), null);
+        }
+        Part part = sent.part() == null ? null : facts.of(Part.class).get(sent.part());
+        Id<PartDesign> design = part == null ? sent.design() : part.design();
+        return new StillOpen.OutNow(
+                away,
+                part == null ? "" : part.mark(),
+                design == null ? null : facts.of(PartDesign.class).get(design));
+    }
+
+    private List<StillOpen.LowStock> low() {
+        Set<Id<PartDesign>> told = new HashSet<>();
+        return new Stock(facts, asOf)
+                .all().stream()
+                        .filter(StockLevel::isShort)
+                        .filter(level -> told.add(level.batch().fact().design()))
+                        .map(level -> new StillOpen.LowStock(
+                                level,
+                                facts.of(PartDesign.class)
+                                        .get(level.batch().fact().design())))
+                        .toList();
+    }
+}

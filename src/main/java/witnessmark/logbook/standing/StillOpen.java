@@ -1,0 +1,68 @@
+package witnessmark.logbook.standing;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Job;
+import witnessmark.domain.PartDesign;
+import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.NoticeLeft;
+import witnessmark.ledger.result.StockLevel;
+
+/**
+ * What is waited for on a day.
+ *
+ * @param jobs work planned and not done, for the next event first
+ * @param out what is with others, the latest past its day first
+ * @param low designs of which the shelf holds less than the team wants, each once
+ * @param notices makers' notices not answered on every part
+ */
+public record StillOpen(List<OpenJob> jobs, List<OutNow> out, List<LowStock> low, List<NoticeLeft> notices) {
+    public StillOpen {
+        jobs = List.copyOf(jobs);
+        out = List.copyOf(out);
+        low = List.copyOf(low);
+        notices = List.copyOf(notices);
+    }
+
+    /** Nothing is open. */
+    public static StillOpen none() {
+        return new StillOpen(List.of(), List.of(), List.of(), List.of());
+    }
+
+    /**
+     * A job that is open.
+     *
+     * @param job which one
+     * @param on the mark of its part, the number of its engine or the name of its car; empty when it is on none
+     * @param what what that is
+     * @param before the name of the event it is wanted for, or null
+     * @param late whether that event has begun
+     */
+    public record OpenJob(Entry<Job> job, String on, On what, @Nullable String before, boolean late) {}
+
+    /** What a job is on. */
+    public enum On {
+        PART,
+        ENGINE,
+        CAR,
+        NOTHING
+    }
+
+    /**
+     * Something with others.
+     *
+     * @param away what is known of it
+     * @param mark of the part, or number of the engine; empty for an order
+     * @param design what the part is, or what is on order; null for an engine
+     */
+    public record OutNow(Away away, String mark, @Nullable PartDesign design) {}
+
+    /**
+     * A design of which there is too little.
+     *
+     * @param level how much there is, by its first batch
+     * @param design which design
+     */
+    public record LowStock(StockLevel level, PartDesign design) {}
+}
