@@ -14,9 +14,11 @@ import witnessmark.logbook.sheets.DecideAside;
 import witnessmark.logbook.sheets.EnterCar;
 import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.LogMissed;
+import witnessmark.logbook.sheets.JobDone;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.MoveStock;
 import witnessmark.logbook.sheets.NewStock;
+import witnessmark.logbook.sheets.PlanJob;
 import witnessmark.logbook.sheets.PutEngine;
 import witnessmark.logbook.sheets.PutPartAside;
 import witnessmark.logbook.sheets.ScrapPart;
@@ -69,9 +71,11 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_EVENTS, 1, new AddEvent()),
                 new Listed(CommandMenu.RECORD_EVENTS, 1, new EnterCar()),
                 new Listed(CommandMenu.RECORD_EVENTS, 1, new LogMissed()),
-                new Listed(CommandMenu.RECORD_WORK, 1, new WriteWork()),
-                new Listed(CommandMenu.RECORD_WORK, 1, new WriteBuild()),
-                new Listed(CommandMenu.RECORD_WORK, 1, new CloseBuild()),
+                new Listed(CommandMenu.RECORD_WORK, 1, new PlanJob()),
+                new Listed(CommandMenu.RECORD_WORK, 1, new JobDone()),
+                new Listed(CommandMenu.RECORD_WORK, 2, new WriteWork()),
+                new Listed(CommandMenu.RECORD_WORK, 2, new WriteBuild()),
+                new Listed(CommandMenu.RECORD_WORK, 2, new CloseBuild()),
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new WriteHold()),
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new SignClear()),
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new SignRunOn()),
