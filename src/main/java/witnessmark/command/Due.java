@@ -20,7 +20,6 @@ import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.NextEvent;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.Standing;
-import witnessmark.wording.ReadingWords;
 
 /** What must be done before the next event, and what comes due while the team is there. */
 @Command(name = "due", mixinStandardHelpOptions = true)
@@ -35,9 +34,11 @@ final class Due implements Callable<Integer> {
     private boolean json;
 
     private final Tools tools;
+    private final MarkText words;
 
     Due(Tools tools) {
         this.tools = tools;
+        this.words = new MarkText(tools);
     }
 
     @Override
@@ -77,22 +78,9 @@ final class Due implements Callable<Integer> {
         answer.line(tools.texts().get(heading, marks.size()));
         for (MarkOn on : marks) {
             answer.line("  %-9s %-26s %-18s %s"
-                    .formatted(state(on), what(on), where(on), why(on) + runsOut(on.runsOut()))
+                    .formatted(words.state(on), what(on), where(on), words.why(on) + runsOut(on.runsOut()))
                     .stripTrailing());
         }
-    }
-
-    private String state(MarkOn on) {
-        return tools.texts()
-                .get(
-                        switch (on.state()) {
-                            case HELD -> "form.state.held";
-                            case OVER -> "form.state.over";
-                            case RUN_ON -> "form.state.runOn";
-                            case DUE -> "form.state.due";
-                            case NOT_KNOWN -> "form.state.notKnown";
-                            case WITHIN -> "form.state.within";
-                        });
     }
 
     private String what(MarkOn on) {
@@ -106,30 +94,6 @@ final class Due implements Callable<Integer> {
         return on.car() == null
                 ? engine
                 : (engine.isEmpty() ? "" : engine + ", ") + tools.texts().get("command.due.car", on.car());
-    }
-
-    private String why(MarkOn on) {
-        return on.mark()
-                .reason()
-                .fold(
-                        this::held,
-                        use -> use.limit().fact().name() + ": " + tools.lives().limit(use),
-                        this::read,
-                        date -> tools.measures().date(date.useBy()));
-    }
-
-    private String held(HeldBy by) {
-        String name = by.rule() == null ? "" : by.rule().fact().name() + ", ";
-        return name + tools.measures().date(by.since().day());
-    }
-
-    private String read(ReadingUse use) {
-        String name = use.limit().fact().name();
-        return use.worst() == null
-                ? name
-                : name + ": " + use.worst().fact().place() + " "
-                        + new ReadingWords(tools.texts(), tools.measures())
-                                .of(use.worst().fact());
     }
 
     private String runsOut(@Nullable RunsOut out) {

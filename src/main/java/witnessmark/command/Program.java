@@ -16,8 +16,8 @@ import witnessmark.outcome.Problem;
         synopsisSubcommandLabel = "COMMAND")
 public final class Program implements Runnable {
     /** The words that are commands; anything else names a logbook to open in the window. */
-    public static final Set<String> COMMANDS =
-            Set.of("new", "import", "export", "life", "due", "log", "verify", "--help", "-h", "--version", "-V");
+    public static final Set<String> COMMANDS = Set.of(
+            "new", "import", "export", "life", "due", "parts", "log", "verify", "--help", "-h", "--version", "-V");
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
@@ -41,6 +41,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Export(tools))
                 .addSubcommand(new LifeOf(tools))
                 .addSubcommand(new Due(tools))
+                .addSubcommand(new Parts(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));

@@ -26,6 +26,7 @@ public final class Texts {
             "engines",
             "history",
             "beforewego",
+            "shelf",
             "problems",
             "records",
             "measures",

@@ -49,6 +49,16 @@ public final class SeePart {
                 .map(found -> new SeePart(view).sheet(found));
     }
 
+    /** One part as a list shows it. */
+    public static PartRow row(View view, Entry<Part> part) {
+        return new SeePart(view).row(part);
+    }
+
+    /** A time a part was fitted, with the names of where. */
+    public static FittedTime time(View view, Stay stay) {
+        return new SeePart(view).fitted(stay);
+    }
+
     /** The parts that are in no engine, heads aside, by their marks: in a car, on the shelf, never fitted. */
     static List<PartRow> offEngines(View view) {
         SeePart see = new SeePart(view);
