@@ -129,8 +129,17 @@ public record Run(
      * @param other the run this may be again, or null when it is one of its own
      */
     public Run perhapsSameAs(@Nullable Id<Run> other) {
+        return with(engine, other);
+    }
+
+    /** The same run on another engine: it was written on the wrong one. */
+    public Run onEngine(Id<Engine> other) {
+        return with(other, perhapsSame);
+    }
+
+    private Run with(Id<Engine> ran, @Nullable Id<Run> same) {
         return new Run(
-                engine,
+                ran,
                 car,
                 event,
                 planned,
@@ -164,7 +173,7 @@ public record Run(
                 remarks,
                 asTyped,
                 queried,
-                other);
+                same);
     }
 
     private static @Nullable Long count(@Nullable Integer figure) {

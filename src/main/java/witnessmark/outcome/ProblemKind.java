@@ -48,6 +48,8 @@ public enum ProblemKind {
     NO_ENGINE_IN_CAR(1, true),
     /** engine that went in, when: before or after that change? */
     BEFORE_OR_AFTER_CHANGE(2, true),
+    /** engine that went in, engine that was there before, the day: it went in without a time, so the run goes to what was there before. */
+    ENGINE_CHANGED_WITHOUT_TIME(3, false),
     /** planned run, its day: the run is logged on another. */
     PLANNED_FOR_ANOTHER_DAY(2, false),
     /** parts that went in that day without a time, the day: the run goes to what was there before. */
@@ -72,6 +74,10 @@ public enum ProblemKind {
     SINGLE_USE_AGAIN(2, true),
     /** engine, car it is in, car wanted, moment. */
     ENGINE_IN_TWO_CARS(4, true),
+    /** engine, car it is in: that car is left without an engine. */
+    ENGINE_LEAVES_CAR(2, false),
+    /** car, engine that goes in there at the moment wanted or later, when it does. */
+    ENGINE_IN_CAR_LATER(3, true),
     /** car, engine in it, engine wanted, moment. */
     TWO_ENGINES_IN_CAR(4, true),
     /** what, from, to: it ends before it begins. */

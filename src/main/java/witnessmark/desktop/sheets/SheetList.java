@@ -29,6 +29,7 @@ import witnessmark.logbook.sheets.SetTrigger;
 import witnessmark.logbook.sheets.SignClear;
 import witnessmark.logbook.sheets.SignRunOn;
 import witnessmark.logbook.sheets.SplitSet;
+import witnessmark.logbook.sheets.SwapEngine;
 import witnessmark.logbook.sheets.TakeEngineOut;
 import witnessmark.logbook.sheets.TakeOffPart;
 import witnessmark.logbook.sheets.WriteBuild;
@@ -50,6 +51,7 @@ final class SheetList {
     /** All of them, menu by menu, in the order they are shown there. */
     static List<Listed> all() {
         return List.of(
+                new Listed(CommandMenu.RECORD, 2, new SwapEngine()),
                 new Listed(CommandMenu.RECORD, 2, new WriteReading()),
                 new Listed(CommandMenu.RECORD, 5, new AddPerson()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new FitPart()),

@@ -5,9 +5,13 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.form.StateWords;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
 import witnessmark.domain.ReadingKind;
+import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.sheets.Choice;
 import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.LogSheet;
@@ -26,6 +30,7 @@ import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.ReadingWords;
@@ -40,6 +45,7 @@ final class SheetWords {
     private final RecordWords records;
     private final ReadingWords readings;
     private final Amounts amounts;
+    private final LifeWords lives;
     private final LogSheet sheet;
 
     SheetWords(Texts texts, Measures measures, LogSheet sheet) {
@@ -49,6 +55,7 @@ final class SheetWords {
         this.records = new RecordWords(texts);
         this.readings = new ReadingWords(texts, measures);
         this.amounts = new Amounts(texts, measures);
+        this.lives = new LifeWords(texts, measures);
         this.sheet = sheet;
     }
 
@@ -141,6 +148,9 @@ final class SheetWords {
                     AS_WRITTEN_ALREADY,
                     TOOL_OUT_OF_USE,
                     TOOL_NOT_CALIBRATED -> facts.subList(1, facts.size());
+            case ENGINE_IN_CAR_LATER -> List.of(facts.get(1), facts.get(2));
+            case ENGINE_LEAVES_CAR -> List.of(facts.get(1));
+            case ENGINE_NOT_IN_CAR -> List.of(facts.get(0), facts.get(2));
             default -> List.of();
         };
     }
@@ -231,6 +241,12 @@ final class SheetWords {
         if (fact instanceof SheetNote phrase) {
             return records.label(phrase(phrase));
         }
+        if (fact instanceof MarkState state) {
+            return new StateWords(texts).of(SeamState.of(state));
+        }
+        if (fact instanceof Life life) {
+            return lives.life(life);
+        }
         return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : measure(fact);
     }
 
@@ -244,6 +260,9 @@ final class SheetWords {
     private String inPhrase(Object fact) {
         if (fact instanceof SheetNote phrase) {
             return phrase(phrase);
+        }
+        if (fact instanceof MarkState) {
+            return named(fact).toLowerCase(texts.locale());
         }
         return fact instanceof Coded word ? records.word(word) : named(fact);
     }

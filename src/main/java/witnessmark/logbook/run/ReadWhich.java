@@ -152,13 +152,9 @@ final class ReadWhich {
                             changed.from())));
             return new Out(null, StartKnown.ESTIMATE);
         }
-        long length = running == null ? 0 : running.millis();
-        long minute = 60_000;
-        long at = text.strip().equalsIgnoreCase("before")
-                ? changed.from().epochMillis() - length - minute
-                : changed.from().epochMillis() + minute;
-        Moment guess =
-                Moment.of(java.time.Instant.ofEpochMilli(at), changed.from().zone());
+        RunningTime length = running == null ? new RunningTime(0) : running;
+        BesideChange beside = new BesideChange(facts, changed.car(), changed);
+        Moment guess = text.strip().equalsIgnoreCase("before") ? beside.before(length) : beside.after(length);
         out.put(RunField.OUT_AT, FieldReading.fine(Note.of(Note.Kind.ESTIMATED, guess)));
         return new Out(guess, StartKnown.ESTIMATE);
     }

@@ -1,11 +1,13 @@
 package witnessmark.logbook.run;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -80,15 +82,22 @@ final class RunsBefore {
                 .findFirst();
     }
 
-    /** A change of engine in this car after its last run and on the given day, if there was one. */
-    Optional<EngineInCar> engineChangedOn(Id<Car> car, java.time.LocalDate day) {
-        Optional<Entry<Run>> before = last(run -> car.equals(run.car()));
-        return facts.of(EngineInCar.class)
+    /** The last change of engine in this car at a time of the given day, if another engine was in it before. */
+    Optional<EngineInCar> engineChangedOn(Id<Car> car, LocalDate day) {
+        return changesOn(facts, car, day)
+                .filter(in -> !in.from().dayOnly())
+                .max(Comparator.comparing(EngineInCar::from));
+    }
+
+    /** The changes of engine in a car on a day: those when it had had another engine before. */
+    static Stream<EngineInCar> changesOn(Facts facts, Id<Car> car, LocalDate day) {
+        List<EngineInCar> stays = facts.of(EngineInCar.class)
                 .inForce()
                 .map(Entry::fact)
-                .filter(in -> in.car().equals(car) && in.from().day().equals(day))
-                .filter(in -> before.isPresent() && before.get().fact().start().isBefore(in.from()))
-                .filter(in -> !in.from().dayOnly())
-                .findFirst();
+                .filter(in -> in.car().equals(car))
+                .toList();
+        return stays.stream()
+                .filter(in -> in.from().day().equals(day))
+                .filter(in -> stays.stream().anyMatch(was -> was.from().isBefore(in.from())));
     }
 }

@@ -3,6 +3,8 @@ package witnessmark.logbook.run;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
@@ -12,7 +14,7 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
 /**
- * Asks about parts that went in on the day of a new run without a time. A day alone means after its last run, so that
+ * Asks about parts, or an engine, that went in on the day of a new run without a time. A day alone means after its last run, so that
  * the run would go to what was there before; whoever fitted a part at noon and runs in the afternoon must hear of it.
  */
 final class UntimedChange {
@@ -25,6 +27,11 @@ final class UntimedChange {
         if (engine == null || day == null || outAt == null || outAt.problem() != null) {
             return;
         }
+        Problem changed = engineChanged(view, which, engine, day);
+        if (changed != null) {
+            out.put(RunField.OUT_AT, new FieldReading(outAt.note(), changed, null));
+            return;
+        }
         Moment end = Moment.endOf(day, view.zone());
         List<String> marks = view.ledger().fittedAt(engine, end).values().stream()
                 .filter(fitted -> fitted.fact().from().epochMillis() == end.epochMillis())
@@ -35,5 +42,25 @@ final class UntimedChange {
             Problem asked = Problem.of(ProblemKind.FITTED_WITHOUT_TIME, marks, day);
             out.put(RunField.OUT_AT, new FieldReading(outAt.note(), asked, null));
         }
+    }
+
+    /** The run goes to the engine that was in the car until the end of the day. */
+    private static @Nullable Problem engineChanged(View view, Which which, Id<Engine> takes, LocalDate day) {
+        Id<Car> car = which.car();
+        return car == null
+                ? null
+                : RunsBefore.changesOn(view.facts(), car, day)
+                        .filter(in -> in.from().dayOnly() && !in.engine().equals(takes))
+                        .findFirst()
+                        .map(in -> Problem.of(
+                                ProblemKind.ENGINE_CHANGED_WITHOUT_TIME,
+                                number(view, in.engine()),
+                                number(view, takes),
+                                day))
+                        .orElse(null);
+    }
+
+    private static String number(View view, Id<Engine> engine) {
+        return view.facts().of(Engine.class).get(engine).number();
     }
 }

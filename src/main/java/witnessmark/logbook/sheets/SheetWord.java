@@ -27,7 +27,13 @@ public enum SheetWord {
     SCRAP_IT,
     NEW_PARTS,
     NEW_BATCH,
-    NOT_ON_SHELF;
+    NOT_ON_SHELF,
+    AT_TIME,
+    OIL_FRESH,
+    OIL_KEPT,
+    COOLER_CLEANED,
+    COOLER_AS_IT_WAS,
+    NOT_SAID;
 
     /** What a field holds when this is picked, and the name in the bundles. */
     public String key() {
