@@ -116,6 +116,9 @@ final class SheetModel {
         if (!text(field).equals(now)) {
             text.put(field, now);
             dirty = true;
+            if (field.kind() == FieldKind.CHOICE && !now.isBlank()) {
+                left.add(field); // what was picked is whole
+            }
             reread();
         }
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineInCar;
@@ -22,6 +23,9 @@ import witnessmark.quantity.Moment;
 
 /** An engine that could go into a car: where it is, what it has run, how it stands, and what speaks against it. */
 final class SpareEngine {
+    /** No more empty positions than this are named one by one. */
+    private static final int FEW = 3;
+
     private final SheetSight sight;
     private final LifeLedger ledger;
     private final Entry<Engine> engine;
@@ -34,7 +38,7 @@ final class SpareEngine {
         this.at = at;
     }
 
-    /** Every engine but those that are in the car, the spare ones first, then those in other cars, then those away. */
+    /** Every engine but those that are in the car, the spare ones first, then those in other cars, then those away or apart. */
     static List<Choice> choices(SheetSight sight, @Nullable Id<Car> car, Moment at) {
         List<SpareEngine> all = new ArrayList<>();
         sight.facts()
@@ -51,15 +55,20 @@ final class SpareEngine {
         return all.stream().map(SpareEngine::choice).toList();
     }
 
-    /** What has to be said before it goes in: held, over, incomplete, away. Empty when nothing has. */
+    /** What has to be said before it goes in: away, open, held, incomplete, over. Empty when nothing has. */
     List<SheetNote> against() {
         List<SheetNote> against = new ArrayList<>();
         away().ifPresent(sent -> against.add(
                 SheetNote.of("against_away", sent.fact().sentTo(), sent.fact().from())));
+        open().ifPresent(build ->
+                against.add(SheetNote.of("against_open", build.fact().opened())));
         marks().stream().filter(mark -> mark.state() == MarkState.HELD).forEach(mark -> held(against, mark));
         List<String> empty = empty();
         if (!empty.isEmpty()) {
-            against.add(SheetNote.of("against_empty", String.join(", ", empty)));
+            against.add(
+                    empty.size() > FEW
+                            ? SheetNote.of("against_many_empty", empty.size())
+                            : SheetNote.of("against_empty", String.join(", ", empty)));
         }
         marks().stream()
                 .filter(mark -> mark.state() == MarkState.OVER)
@@ -75,25 +84,28 @@ final class SpareEngine {
         }
     }
 
+    /** "K05: spare, 12.46 h since rebuild, over, incomplete". */
     private Choice choice() {
-        List<Object> facts = new ArrayList<>(List.of(engine.fact(), where()));
-        facts.add(ledger.sinceRebuild(engine.id(), Limits.REBUILD, Counter.RUNNING));
-        facts.add(marks().stream().findFirst().map(Mark::state).orElse(MarkState.NOT_KNOWN));
-        if (!empty().isEmpty()) {
-            facts.add(SheetNote.of("engine_incomplete"));
-        }
-        return new Choice(engine.id().text(), facts);
+        return Choice.of(
+                engine.id().text(),
+                SheetNote.of(
+                        empty().isEmpty() ? "engine_stands" : "engine_stands_incomplete",
+                        engine.fact(),
+                        where(),
+                        ledger.sinceRebuild(engine.id(), Limits.REBUILD, Counter.RUNNING),
+                        marks().stream().findFirst().map(Mark::state).orElse(MarkState.NOT_KNOWN)));
     }
 
     private SheetNote where() {
         return away().map(sent -> SheetNote.of("engine_away", sent.fact().sentTo()))
+                .or(() -> open().map(build -> SheetNote.of("engine_apart", build.fact().opened())))
                 .or(() -> stay().map(stay -> SheetNote.of(
                         "engine_elsewhere", sight.name(Car.class, stay.fact().car()))))
                 .orElse(SheetNote.of("engine_spare"));
     }
 
     private int turn() {
-        return away().isPresent() ? 2 : stay().isPresent() ? 1 : 0;
+        return away().isPresent() || open().isPresent() ? 2 : stay().isPresent() ? 1 : 0;
     }
 
     private Optional<Entry<EngineInCar>> stay() {
@@ -107,6 +119,18 @@ final class SpareEngine {
                 .where(sent -> engine.id().equals(sent.engine())
                         && !at.isBefore(sent.from())
                         && (sent.back() == null || at.isBefore(sent.back())))
+                .stream()
+                .findFirst();
+    }
+
+    /** The build it is open for then. */
+    private Optional<Entry<Build>> open() {
+        return sight
+                .facts()
+                .of(Build.class)
+                .where(build -> build.engine().equals(engine.id())
+                        && !at.isBefore(build.opened())
+                        && (build.closed() == null || at.isBefore(build.closed())))
                 .stream()
                 .findFirst();
     }
