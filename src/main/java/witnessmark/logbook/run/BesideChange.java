@@ -61,7 +61,8 @@ final class BesideChange {
     }
 
     private static boolean lies(Run run, long start, RunningTime length) {
-        return run.start().epochMillis() < start + length.millis() && start < run.back().epochMillis();
+        return run.start().epochMillis() < start + length.millis()
+                && start < run.back().epochMillis();
     }
 
     private Moment at(long millis) {

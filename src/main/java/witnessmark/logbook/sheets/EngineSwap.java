@@ -77,7 +77,8 @@ final class EngineSwap {
 
     /** What is written down in this car, or of this engine, as beginning at this moment or after it, the first. */
     Optional<Entry<EngineInCar>> next() {
-        return facts.of(EngineInCar.class)
+        return facts
+                .of(EngineInCar.class)
                 .where(stay -> (stay.car().equals(car) || stay.engine().equals(engine))
                         && !stay.from().isBefore(at))
                 .stream()
@@ -102,15 +103,17 @@ final class EngineSwap {
         Moment from = there.map(stay -> earlier(at, stay.fact().from())).orElse(at);
         Moment to = there.map(stay -> later(at, stay.fact().from())).orElse(until());
         Id<Engine> takes = takes();
-        return facts.of(Run.class).where(run -> car.equals(run.car())
-                && !run.engine().equals(takes)
-                && !run.start().isBefore(from)
-                && (to == null || run.start().isBefore(to)));
+        return facts.of(Run.class)
+                .where(run -> car.equals(run.car())
+                        && !run.engine().equals(takes)
+                        && !run.start().isBefore(from)
+                        && (to == null || run.start().isBefore(to)));
     }
 
     /** The engine that takes these runs: this one, or the one before it when the change is moved to a later time. */
     Id<Engine> takes() {
-        boolean goesInLater = there.filter(stay -> stay.fact().from().isBefore(at)).isPresent();
+        boolean goesInLater =
+                there.filter(stay -> stay.fact().from().isBefore(at)).isPresent();
         return goesInLater ? comesOut.map(stay -> stay.fact().engine()).orElse(engine) : engine;
     }
 
@@ -129,7 +132,8 @@ final class EngineSwap {
             in.make(field, new EngineInCar(engine, car, at, until(), note));
         } else {
             String kept = note.isEmpty() ? moved.fact().note() : note;
-            in.change(field, moved, new EngineInCar(engine, car, at, moved.fact().to(), kept));
+            in.change(
+                    field, moved, new EngineInCar(engine, car, at, moved.fact().to(), kept));
         }
     }
 

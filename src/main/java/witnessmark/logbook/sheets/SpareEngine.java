@@ -98,7 +98,8 @@ final class SpareEngine {
 
     private SheetNote where() {
         return away().map(sent -> SheetNote.of("engine_away", sent.fact().sentTo()))
-                .or(() -> open().map(build -> SheetNote.of("engine_apart", build.fact().opened())))
+                .or(() -> open().map(build ->
+                        SheetNote.of("engine_apart", build.fact().opened())))
                 .or(() -> stay().map(stay -> SheetNote.of(
                         "engine_elsewhere", sight.name(Car.class, stay.fact().car()))))
                 .orElse(SheetNote.of("engine_spare"));

@@ -13,7 +13,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
-import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
@@ -80,8 +79,7 @@ public final class SwapEngine implements LogSheet {
             return sight.all(Car.class, car -> true);
         }
         if (field.equals(ENGINE)) {
-            return SpareEngine.choices(
-                    sight, car(typed, sight).map(Entry::id).orElse(null), at(typed, sight));
+            return SpareEngine.choices(sight, car(typed, sight).map(Entry::id).orElse(null), at(typed, sight));
         }
         if (field.equals(WHEN)) {
             return moments(typed, sight);
@@ -97,8 +95,7 @@ public final class SwapEngine implements LogSheet {
         }
         return field.equals(RUNS)
                 ? swap(typed, sight).stream()
-                        .map(swap -> Choice.of(
-                                MOVE, SheetNote.of("ran_with", sight.name(Engine.class, swap.takes()))))
+                        .map(swap -> Choice.of(MOVE, SheetNote.of("ran_with", sight.name(Engine.class, swap.takes()))))
                         .toList()
                 : List.of();
     }
@@ -135,7 +132,12 @@ public final class SwapEngine implements LogSheet {
         }
         List<Entry<Run>> runs = swap.runs();
         if (!runs.isEmpty()) {
-            in.note(RUNS, SheetNote.of("runs_after", runs.size(), name(in, runs.get(0).fact().engine())));
+            in.note(
+                    RUNS,
+                    SheetNote.of(
+                            "runs_after",
+                            runs.size(),
+                            name(in, runs.get(0).fact().engine())));
             in.needed(RUNS);
         }
         if (!in.fine()) {
@@ -152,10 +154,12 @@ public final class SwapEngine implements LogSheet {
         in.note(
                 CAR,
                 swap.comesOut()
-                        .map(stay -> SheetNote.of("comes_out", name(in, stay.fact().engine())))
+                        .map(stay ->
+                                SheetNote.of("comes_out", name(in, stay.fact().engine())))
                         .orElse(SheetNote.of("car_empty")));
-        swap.moved().ifPresent(stay -> in.note(
-                ENGINE, SheetNote.of("change_moved", stay.fact().from())));
+        swap.moved()
+                .ifPresent(stay ->
+                        in.note(ENGINE, SheetNote.of("change_moved", stay.fact().from())));
         swap.leaves()
                 .filter(stay -> swap.moved().isEmpty())
                 .ifPresent(stay -> in.wrong(
@@ -205,10 +209,16 @@ public final class SwapEngine implements LogSheet {
     /** At a time, or after one of the car's last runs. */
     private static List<Choice> moments(SheetTyped typed, SheetSight sight) {
         List<Choice> choices = new ArrayList<>(List.of(SheetWord.AT_TIME.choice()));
-        car(typed, sight).ifPresent(car -> lastRuns(car, sight).forEach(run -> choices.add(Choice.of(
-                run.id().text(),
-                SheetNote.of("after_run", run.fact().name().isEmpty() ? run.fact().kind() : run.fact().name(),
-                        run.fact().back())))));
+        car(typed, sight)
+                .ifPresent(car -> lastRuns(car, sight)
+                        .forEach(run -> choices.add(Choice.of(
+                                run.id().text(),
+                                SheetNote.of(
+                                        "after_run",
+                                        run.fact().name().isEmpty()
+                                                ? run.fact().kind()
+                                                : run.fact().name(),
+                                        run.fact().back())))));
         return choices;
     }
 

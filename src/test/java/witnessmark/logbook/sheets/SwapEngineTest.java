@@ -182,12 +182,13 @@ class SwapEngineTest extends ByHand {
 
     @Test
     void what_speaks_against_it_is_said_and_a_reason_is_needed() {
-        SentOut sent = new SentOut(
-                null, id("H2"), null, null, "the dyno", "a pull", "", at(8, 0), null, null, "", "Ada", "");
+        SentOut sent =
+                new SentOut(null, id("H2"), null, null, "the dyno", "a pull", "", at(8, 0), null, null, "", "Ada", "");
         own.desk
                 .write("sent", List.of(new Entry<>(own.ids.<SentOut>next(), sent, Standing.IN_FORCE, null, 1)))
                 .orThrow();
-        own.save(new WriteHold(), "held_what", "H2", "held_why", "knocks", "held_asks", "look").orThrow();
+        own.save(new WriteHold(), "held_what", "H2", "held_why", "knocks", "held_asks", "look")
+                .orThrow();
         Map<SheetField, String> typed = typed("18:00", "goes_in", "H2");
         SheetReading reading = own.sheets.read(swap, typed);
         assertThat(reading.of(SwapEngine.ANYWAY).note().facts())
@@ -244,8 +245,13 @@ class SwapEngineTest extends ByHand {
     }
 
     private Map<RunField, String> sheet(String running) {
-        Map<RunField, String> typed = new EnumMap<>(runs().fresh(
-                own.desk.view().facts().of(Car.class).named("7").orElseThrow().id()));
+        Map<RunField, String> typed = new EnumMap<>(runs().fresh(own.desk
+                .view()
+                .facts()
+                .of(Car.class)
+                .named("7")
+                .orElseThrow()
+                .id()));
         typed.put(RunField.RUNNING, running);
         typed.put(RunField.OUT_AT, "");
         return typed;
@@ -257,7 +263,12 @@ class SwapEngineTest extends ByHand {
 
     private void fitToCar(String mark) {
         Position clutch = new Position(
-                null, own.desk.view().facts().of(Car.class).named("7").orElseThrow().id(), PartKind.CLUTCH, "clutch", 1, false);
+                null,
+                own.desk.view().facts().of(Car.class).named("7").orElseThrow().id(),
+                PartKind.CLUTCH,
+                "clutch",
+                1,
+                false);
         own.desk
                 .write("position", List.of(new Entry<>(own.ids.<Position>next(), clutch, Standing.IN_FORCE, null, 1)))
                 .orThrow();
@@ -283,7 +294,13 @@ class SwapEngineTest extends ByHand {
     }
 
     private Id<Engine> id(String number) {
-        return own.desk.view().facts().of(Engine.class).named(number).orElseThrow().id();
+        return own.desk
+                .view()
+                .facts()
+                .of(Engine.class)
+                .named(number)
+                .orElseThrow()
+                .id();
     }
 
     private EngineInCar stay(String number) {
