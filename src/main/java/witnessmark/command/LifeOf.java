@@ -2,6 +2,7 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,7 @@ import witnessmark.logbook.View;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
 
 /** The life of an engine or a part, as of a day, with the entries behind it when asked. */
 @Command(name = "life", mixinStandardHelpOptions = true)
@@ -54,7 +56,7 @@ final class LifeOf implements Callable<Integer> {
         View view = desk.view();
         Optional<Subject> subject = Subject.named(view.facts(), name);
         if (subject.isEmpty()) {
-            return answer.didNot(java.util.List.of(
+            return answer.didNot(List.of(
                     Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.engineorpart"), name)));
         }
         if (json) {
@@ -68,6 +70,9 @@ final class LifeOf implements Callable<Integer> {
     private void print(Answer answer, View view, Subject subject) {
         answer.line(tools.texts()
                 .get("command.life.heading", subject.name(), tools.measures().date(view.day())));
+        SeeLives.firstEntry(view, subject)
+                .ifPresent(first -> answer.line(tools.texts()
+                        .get("command.life.notYet", tools.measures().date(first.day()))));
         for (Life life : SeeLives.of(view, subject)) {
             answer.line("  %-14s %s"
                     .formatted(
@@ -88,8 +93,11 @@ final class LifeOf implements Callable<Integer> {
     private ObjectNode asJson(Answer answer, View view, Subject subject) {
         ObjectNode root = answer.node();
         root.put("name", subject.name()).put("asOf", view.day().toString());
+        Optional<Moment> first = SeeLives.firstEntry(view, subject);
+        root.put("firstEntry", first.map(moment -> moment.day().toString()).orElse(null));
         ArrayNode lives = root.putArray("lives");
-        for (Life life : SeeLives.of(view, subject)) {
+        // of what has no entry yet no figure is known, and 0 would be one
+        for (Life life : first.isPresent() ? List.<Life>of() : SeeLives.of(view, subject)) {
             lives.addObject()
                     .put("counter", life.counter().code())
                     .put("unit", unit(life.counter()))
@@ -111,6 +119,8 @@ final class LifeOf implements Callable<Integer> {
                         .put("id", charge.source().id().text())
                         .put("at", charge.at().text())
                         .put("amount", charge.amount())
+                        .put("lowest", charge.lowest())
+                        .put("highest", charge.highest())
                         .put("counted", charge.counted().name());
             }
         }

@@ -19,4 +19,9 @@ record Cutoff(long last) {
         Moment happened = entry.fact().happened();
         return happened == null || happened.epochMillis() <= last;
     }
+
+    /** Whether an entry is in force and happened after the last moment that counts. */
+    boolean isBefore(Entry<?> entry) {
+        return entry.inForce() && !counts(entry);
+    }
 }

@@ -71,6 +71,11 @@ final class Fitted {
         return inCars.of(car);
     }
 
+    /** Every time an engine was in a car, oldest first. */
+    List<Entry<EngineInCar>> cars(Id<Engine> engine) {
+        return engines.of(engine);
+    }
+
     /** The car an engine was in at a moment; of two that contradict each other the later one. */
     Optional<Entry<EngineInCar>> carOf(Id<Engine> engine, Moment at) {
         return at(engines.of(engine), at);

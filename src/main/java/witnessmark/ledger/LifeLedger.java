@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -39,6 +41,9 @@ import witnessmark.quantity.Moment;
  * moment of splitting and its own from then on. Entries struck out or in conflict never count, and a run that is
  * perhaps the same as another counts nowhere.
  *
+ * <p>Before the first entry of a part or engine its life is not known, and before a life carried in later it is a least:
+ * what is written for later days says that it may have run by then.
+ *
  * <p>Immutable, and the same whatever order the facts were written in. Lives are whole numbers of the counter's unit.
  */
 public final class LifeLedger {
@@ -49,8 +54,10 @@ public final class LifeLedger {
     private final Running running;
     private final Fitted fitted;
     private final Stated stated;
+    private final Later later;
 
-    private LifeLedger(Facts facts, AsOf asOf, Cutoff cutoff, Running running, Fitted fitted, Stated stated) {
+    private LifeLedger(
+            Facts facts, AsOf asOf, Cutoff cutoff, Running running, Fitted fitted, Stated stated, Later later) {
         this.facts = facts;
         this.parts = facts.of(Part.class);
         this.asOf = asOf;
@@ -58,13 +65,20 @@ public final class LifeLedger {
         this.running = running;
         this.fitted = fitted;
         this.stated = stated;
+        this.later = later;
     }
 
     /** The ledger of these facts as of a day. */
     public static LifeLedger of(Facts facts, AsOf asOf) {
         Cutoff cutoff = new Cutoff(asOf.last().epochMillis());
         return new LifeLedger(
-                facts, asOf, cutoff, Running.of(facts, cutoff), Fitted.of(facts, cutoff), Stated.of(facts, cutoff));
+                facts,
+                asOf,
+                cutoff,
+                Running.of(facts, cutoff),
+                Fitted.of(facts, cutoff),
+                Stated.of(facts, cutoff),
+                Later.of(facts, cutoff));
     }
 
     /** The ledger of newer facts as of the same day, made from this one where a change did not touch it. */
@@ -75,7 +89,8 @@ public final class LifeLedger {
                 cutoff,
                 running.after(facts, newer, cutoff),
                 fitted.after(facts, newer, cutoff),
-                stated.after(facts, newer, cutoff));
+                stated.after(facts, newer, cutoff),
+                later.after(facts, newer, cutoff));
     }
 
     public Facts facts() {
@@ -171,6 +186,21 @@ public final class LifeLedger {
         return Optional.ofNullable(last);
     }
 
+    /** When the first entry of a part happened, its set's before it was split off, if that is after the day looked at. */
+    public Optional<Moment> firstEntry(Id<Part> part) {
+        return first(Tenure.of(parts, part));
+    }
+
+    /** When the first entry of an engine happened, if that is after the day looked at. */
+    public Optional<Moment> firstEngineEntry(Id<Engine> engine) {
+        boolean begun = running.of(engine).any()
+                || !stated.enginePriors(engine).isEmpty()
+                || !stated.builds(engine).isEmpty()
+                || !fitted.in(engine).isEmpty()
+                || !fitted.cars(engine).isEmpty();
+        return begun ? Optional.empty() : Optional.ofNullable(later.first(engine));
+    }
+
     // What is behind a figure
 
     /** A part's whole life with every entry behind it. */
@@ -243,7 +273,7 @@ public final class LifeLedger {
     /** What a part brought with it from before the logbook. */
     public Life carriedIn(Id<Part> part, Counter counter) {
         Tally tally = new Tally(counter);
-        Origin.of(priors(Tenure.of(parts, part)), counter).charge(tally, Origin.EVER);
+        origin(Tenure.of(parts, part), counter).charge(tally, Origin.EVER);
         return tally.life();
     }
 
@@ -261,7 +291,7 @@ public final class LifeLedger {
 
     private Life lifeSince(Id<Part> part, Counter counter, long since) {
         List<Tenure> tenures = Tenure.of(parts, part);
-        Origin origin = Origin.of(priors(tenures), counter);
+        Origin origin = origin(tenures, counter);
         Tally tally = new Tally(counter);
         origin.charge(tally, since);
         long start = Math.max(origin.from(), since);
@@ -277,7 +307,7 @@ public final class LifeLedger {
 
     private Account accountSince(Id<Part> part, Counter counter, long since) {
         List<Tenure> tenures = Tenure.of(parts, part);
-        AccountSheet sheet = new AccountSheet(counter, Origin.of(priors(tenures), counter), since);
+        AccountSheet sheet = new AccountSheet(counter, origin(tenures, counter), since);
         for (Tenure tenure : tenures) {
             for (Entry<Fitment> entry : fitted.of(tenure.part())) {
                 Stretch stretch = Stretch.of(tenure, entry.fact(), since);
@@ -288,7 +318,7 @@ public final class LifeLedger {
     }
 
     private Life engineLifeSince(Id<Engine> engine, Counter counter, long since) {
-        Origin origin = Origin.of(stated.enginePriors(engine), counter);
+        Origin origin = origin(engine, counter);
         Tally tally = new Tally(counter);
         origin.charge(tally, since);
         running.of(engine).charge(tally, Math.max(origin.from(), since), Long.MAX_VALUE);
@@ -296,9 +326,48 @@ public final class LifeLedger {
     }
 
     private Account engineAccountSince(Id<Engine> engine, Counter counter, long since) {
-        AccountSheet sheet = new AccountSheet(counter, Origin.of(stated.enginePriors(engine), counter), since);
+        AccountSheet sheet = new AccountSheet(counter, origin(engine, counter), since);
         sheet.charge(running.of(engine), since, Long.MAX_VALUE, null);
         return sheet.account();
+    }
+
+    private Origin origin(List<Tenure> tenures, Counter counter) {
+        if (later.isEmpty()) {
+            return Origin.of(priors(tenures), counter);
+        }
+        List<PriorLife> carriedIn = tenures.stream()
+                .flatMap(tenure -> later.carriedIn(tenure.part()).stream()
+                        .filter(prior -> until(tenure, prior.at()).isPresent()))
+                .toList();
+        return Origin.of(priors(tenures), counter)
+                .notKnownUntil(Later.stated(carriedIn, counter))
+                .notKnownUntil(first(tenures).orElse(null));
+    }
+
+    private Origin origin(Id<Engine> engine, Counter counter) {
+        return Origin.of(stated.enginePriors(engine), counter)
+                .notKnownUntil(Later.stated(later.carriedIn(engine), counter))
+                .notKnownUntil(firstEngineEntry(engine).orElse(null));
+    }
+
+    private Optional<Moment> first(List<Tenure> tenures) {
+        return tenures.stream().anyMatch(this::begun)
+                ? Optional.empty()
+                : tenures.stream()
+                        .map(tenure -> until(tenure, later.first(tenure.part())))
+                        .flatMap(Optional::stream)
+                        .min(Moment::compareTo);
+    }
+
+    private boolean begun(Tenure tenure) {
+        return Stream.of(fitted.of(tenure.part()), stated.priors(tenure.part()), stated.works(tenure.part()))
+                .flatMap(entries -> entries.stream().limit(1))
+                .anyMatch(entry -> until(tenure, entry.fact().happened()).isPresent());
+    }
+
+    /** A moment, if the tenure had not ended then. */
+    private static Optional<Moment> until(Tenure tenure, @Nullable Moment at) {
+        return at == null || at.epochMillis() > tenure.to() ? Optional.empty() : Optional.of(at);
     }
 
     /** The part's own lives carried in; of a set it was split from, those stated by then, when it has none itself. */

@@ -55,6 +55,11 @@ final class Line {
         return new Line(counting, aside);
     }
 
+    /** Whether anything ran, what stands aside included. */
+    boolean any() {
+        return !counting.isEmpty() || !aside.isEmpty();
+    }
+
     /** Adds what went out from one moment up to, not including, another. */
     void charge(Tally tally, long from, long to) {
         int first = place(from);

@@ -11,10 +11,11 @@ import witnessmark.quantity.Moment;
 /**
  * Where the count of a life begins: with a life carried in, or with nothing. Of several lives carried in for one
  * counter the one stated last holds. What was carried in with a life by another counter but says nothing of this one
- * has run an unknown amount.
+ * has run an unknown amount; so has what is first written of after the day looked at.
  *
  * @param prior the life carried in, or null
- * @param unstated when a life was carried in that says nothing of this counter; null when none, or when prior is there
+ * @param unstated up to when nobody can say what was run: a life was carried in then that says nothing of this counter,
+ *     or it is the first entry; null when none, or when prior is there
  */
 record Origin(@Nullable Entry<PriorLife> prior, @Nullable Moment unstated) {
     /** The start of everything: no moment lies before it. */
@@ -33,6 +34,12 @@ record Origin(@Nullable Entry<PriorLife> prior, @Nullable Moment unstated) {
             }
         }
         return new Origin(prior, prior == null ? other : null);
+    }
+
+    /** The same, when a later moment is the first that says something; a life carried in by the day says enough. */
+    Origin notKnownUntil(@Nullable Moment later) {
+        boolean says = later != null && prior == null && (unstated == null || unstated.isBefore(later));
+        return says ? new Origin(null, later) : this;
     }
 
     /** The first millisecond whose runs are added to the life carried in. */

@@ -1,9 +1,11 @@
 package witnessmark.logbook;
 
 import java.util.List;
+import java.util.Optional;
 import witnessmark.ledger.result.Account;
 import witnessmark.ledger.result.Life;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
 
 /** The life of an engine or a part, by every counter that runs feed, and the entries behind each figure. */
 public final class SeeLives {
@@ -20,6 +22,13 @@ public final class SeeLives {
         return subject.fold(
                 engine -> view.ledger().engineLife(engine, counter),
                 part -> view.ledger().life(part, counter));
+    }
+
+    /** When the first entry happened, if that is after the day looked at, so that nothing is known of it yet. */
+    public static Optional<Moment> firstEntry(View view, Subject subject) {
+        return subject.fold(
+                engine -> view.ledger().firstEngineEntry(engine),
+                part -> view.ledger().firstEntry(part));
     }
 
     /** Every entry behind a figure. */

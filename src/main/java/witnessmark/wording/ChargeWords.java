@@ -1,6 +1,7 @@
 package witnessmark.wording;
 
 import witnessmark.domain.Fact;
+import witnessmark.domain.HowKnown;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.Run;
 import witnessmark.domain.ToldRunning;
@@ -11,11 +12,13 @@ import witnessmark.quantity.Counter;
 /** One line of an account in words: where it comes from, and what it adds or why it adds nothing. */
 public final class ChargeWords {
     private final Texts texts;
+    private final Measures measures;
     private final Amounts amounts;
     private final RecordWords words;
 
     public ChargeWords(Texts texts, Measures measures) {
         this.texts = texts;
+        this.measures = measures;
         this.amounts = new Amounts(texts, measures);
         this.words = new RecordWords(texts);
     }
@@ -35,10 +38,15 @@ public final class ChargeWords {
         return words.one(fact.getClass());
     }
 
-    /** The amount it adds, or why it adds nothing. */
+    /** The amount it adds, as a range or about where it is somebody's word, or why it adds nothing. */
     public String adds(Charge charge, Counter counter) {
-        return charge.counted() == Counted.YES
-                ? amounts.amount(counter, charge.amount())
-                : words.counted(charge.counted());
+        if (charge.counted() != Counted.YES) {
+            return words.counted(charge.counted());
+        }
+        if (charge.lowest() < charge.highest()) {
+            return amounts.range(counter, charge.lowest(), charge.highest());
+        }
+        String shown = amounts.amount(counter, charge.amount());
+        return charge.how() == HowKnown.TOLD || charge.how() == HowKnown.ESTIMATED ? measures.about(shown) : shown;
     }
 }

@@ -35,7 +35,7 @@ public final class LifeWords {
             return amounts.range(counter, life.lowest(), life.highest());
         }
         String shown = amounts.amount(counter, life.total());
-        return life.estimated() > 0 || life.toldHighest() > 0 ? measures.about(shown) : shown;
+        return life.about() ? measures.about(shown) : shown;
     }
 
     /**
@@ -68,8 +68,20 @@ public final class LifeWords {
     }
 
     /**
+     * A life in one figure, where there is no room for a range: {@code about 3.88 h}, {@code at least 3.20 h}.
+     */
+    public String brief(Life life) {
+        if (!life.complete() || !life.about()) {
+            return life(life);
+        }
+        return measures.about(amounts.amount(life.counter(), life.total()));
+    }
+
+    /**
      * How a life stands to its limit: {@code 0.9 h over}, {@code 6.7 h to its limit}, {@code at its limit}. Where more
-     * may have been used than is known, {@code at least 0.9 h over} and {@code at most 6.7 h to its limit}.
+     * may have been used than is known, {@code at least 0.9 h over} and {@code at most 6.7 h to its limit}; where what
+     * was told is a range, which is taken at its high end, {@code perhaps 0.9 h over} and {@code at least 6.7 h to its
+     * limit}; where some of it is estimated or somebody's word, {@code about}.
      */
     public String limit(LimitUse use) {
         return limit(use, amounts.toLimit(use.used().counter(), Math.max(0, use.left())));
@@ -81,12 +93,22 @@ public final class LifeWords {
     }
 
     private String limit(LimitUse use, String within) {
+        Life used = use.used();
         long left = use.left();
         if (left > 0) {
-            return use.used().complete() ? within : texts.get("measures.life.at_most_to_limit", within);
+            return !used.complete()
+                    ? texts.get("measures.life.at_most_to_limit", within)
+                    : used.lowest() < used.highest() ? measures.atLeast(within) : about(used, within);
         }
-        String shown = amounts.over(use.used().counter(), -left);
-        return use.used().complete() || left == 0 ? shown : measures.atLeast(shown);
+        String shown = amounts.over(used.counter(), -left);
+        if (used.lowest() < use.amount()) {
+            return texts.get("measures.life.perhaps", shown);
+        }
+        return !used.complete() && left < 0 ? measures.atLeast(shown) : about(used, shown);
+    }
+
+    private String about(Life used, String shown) {
+        return used.about() ? measures.about(shown) : shown;
     }
 
     private static boolean nothingRead(Life life) {

@@ -72,6 +72,21 @@ class CommandsTest {
                 .isZero();
     }
 
+    /** K03 was first opened on 12 January 2026 (builds of the sample): the day before nothing is written of it. */
+    @Test
+    void before_the_first_entry_no_figure_is_given() throws IOException {
+        sample();
+        assertThat(shell.run("life", book, "K03", "--as-of", "2026-01-11").out())
+                .contains("Not known on that day: the first entry is of Mon 12 Jan 2026.")
+                .containsPattern("running time +not known")
+                .doesNotContainPattern("\\b0");
+        JsonNode answer = json(shell.run("life", book, "K03", "--as-of", "2026-01-11", "--json"));
+        assertThat(answer.get("firstEntry").asText()).isEqualTo("2026-01-12");
+        assertThat(answer.get("lives")).isEmpty();
+        assertThat(json(shell.run("life", book, "K03", "--as-of", "2026-01-12", "--json")).get("lives"))
+                .isNotEmpty();
+    }
+
     /** Three runs of K22 do not say how long it was loaded: a figure of 0 alone would be taken for none. */
     @Test
     void a_life_that_runs_do_not_say_in_full_is_told_as_such_in_json_too() throws IOException {

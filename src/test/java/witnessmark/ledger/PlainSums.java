@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
+import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
@@ -20,6 +23,7 @@ import witnessmark.domain.PriorLife;
 import witnessmark.domain.Run;
 import witnessmark.domain.Standing;
 import witnessmark.domain.ToldRunning;
+import witnessmark.domain.Work;
 import witnessmark.ledger.result.Life;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
@@ -50,7 +54,7 @@ final class PlainSums {
 
     Life life(Id<Part> part, Counter counter, @Nullable Moment since) {
         Sum sum = new Sum(counter);
-        long from = carriedIn(sum, partPriors(part, Long.MAX_VALUE), counter, since);
+        long from = carriedIn(sum, partPriors(part, Long.MAX_VALUE), partEntries(part, Long.MAX_VALUE), counter, since);
         List<Entry<Run>> runs = counting(Run.class);
         List<Entry<ToldRunning>> stretches = counting(ToldRunning.class);
         for (Entry<Fitment> fitment : counting(Fitment.class)) {
@@ -81,7 +85,7 @@ final class PlainSums {
             }
         }
         inOrder(priors);
-        long from = carriedIn(sum, priors, counter, since);
+        long from = carriedIn(sum, priors, engineEntries(engine), counter, since);
         for (Entry<Run> run : counting(Run.class)) {
             if (run.fact().engine().equals(engine)
                     && at(run) >= from
@@ -164,7 +168,7 @@ final class PlainSums {
     }
 
     /** Adds what was carried in and says from when on runs are added. */
-    private long carriedIn(Sum sum, List<Entry<PriorLife>> priors, Counter counter, @Nullable Moment since) {
+    private long carriedIn(Sum sum, List<Entry<PriorLife>> priors, List<Entry<?>> entries, Counter counter, @Nullable Moment since) {
         PriorLife holds = null;
         boolean unsaid = false;
         for (Entry<PriorLife> prior : priors) {
@@ -177,7 +181,9 @@ final class PlainSums {
             }
         }
         if (holds == null) {
-            sum.atLeast = unsaid;
+            sum.atLeast = unsaid
+                    || after(firstEntry(entries), since)
+                    || after(carriedInLater(entries, counter), since);
             return since == null ? Long.MIN_VALUE : since.epochMillis();
         }
         long stated = holds.at().epochMillis();
@@ -185,6 +191,70 @@ final class PlainSums {
             sum.prior(holds, since != null);
         }
         return since == null ? stated : Math.max(stated, since.epochMillis());
+    }
+
+    private static boolean after(@Nullable Long moment, @Nullable Moment since) {
+        return moment != null && (since == null || moment > since.epochMillis());
+    }
+
+    /** The first of these entries, when it happened after the day; null when it did not, or there is none. */
+    private @Nullable Long firstEntry(List<Entry<?>> entries) {
+        Long first = entries.stream().map(PlainSums::at).min(Long::compare).orElse(null);
+        return first == null || first <= last ? null : first;
+    }
+
+    /** When a life that is not nothing is first stated after the day, by this counter where any of them is. */
+    private @Nullable Long carriedInLater(List<Entry<?>> entries, Counter counter) {
+        List<PriorLife> later = new ArrayList<>();
+        for (Entry<?> entry : entries) {
+            if (entry.fact() instanceof PriorLife prior && at(entry) > last) {
+                later.add(prior);
+            }
+        }
+        boolean own = later.stream().anyMatch(prior -> prior.counter() == counter);
+        Long first = null;
+        for (PriorLife prior : later) {
+            boolean nothing = prior.kind() == PriorKind.KNOWN && prior.amount() == 0;
+            if (!nothing && (!own || prior.counter() == counter)) {
+                long at = prior.at().epochMillis();
+                first = first == null ? at : Math.min(first, at);
+            }
+        }
+        return first;
+    }
+
+    /** Everything in force that is written of a part, of any day; of its set what happened by the moment of splitting. */
+    private List<Entry<?>> partEntries(Id<Part> part, long until) {
+        List<Entry<?>> entries = new ArrayList<>();
+        Part fact = facts.of(Part.class).get(part);
+        if (fact.ofSet() != null) {
+            entries.addAll(
+                    partEntries(fact.ofSet(), Math.min(until, fact.splitAt().epochMillis())));
+        }
+        inForce(entries, Fitment.class, fitment -> part.equals(fitment.part()));
+        inForce(entries, PriorLife.class, prior -> part.equals(prior.part()));
+        inForce(entries, Work.class, work -> part.equals(work.part()));
+        entries.removeIf(entry -> at(entry) > until);
+        return entries;
+    }
+
+    private List<Entry<?>> engineEntries(Id<Engine> engine) {
+        List<Entry<?>> entries = new ArrayList<>();
+        inForce(entries, Run.class, run -> engine.equals(run.engine()));
+        inForce(entries, ToldRunning.class, told -> engine.equals(told.engine()));
+        inForce(entries, PriorLife.class, prior -> engine.equals(prior.engine()));
+        inForce(entries, Build.class, build -> engine.equals(build.engine()));
+        inForce(entries, EngineInCar.class, stay -> engine.equals(stay.engine()));
+        inForce(entries, Fitment.class, fitment -> engine.equals(fitment.engine()));
+        return entries;
+    }
+
+    private <F extends Fact> void inForce(List<Entry<?>> entries, Class<F> kind, Predicate<F> of) {
+        for (Entry<F> entry : facts.of(kind).all()) {
+            if (entry.standing() == Standing.IN_FORCE && of.test(entry.fact())) {
+                entries.add(entry);
+            }
+        }
     }
 
     private static long at(Entry<?> entry) {

@@ -74,8 +74,9 @@ class LifeWordsTest {
 
     @Test
     void told_running_is_held_against_the_limit_at_its_high_end() {
-        assertThat(words.limit(use(life(1, 4, 8, 0, false, 1, 0)))).isEqualTo("1.0 h to its limit");
-        assertThat(words.limit(use(life(1, 4, 12, 0, false, 1, 0)))).isEqualTo("3.0 h over");
+        assertThat(words.limit(use(life(1, 4, 8, 0, false, 1, 0)))).isEqualTo("at least 1.0 h to its limit");
+        assertThat(words.limit(use(life(1, 4, 12, 0, false, 1, 0)))).isEqualTo("perhaps 3.0 h over");
+        assertThat(words.limit(use(life(6, 4, 12, 0, false, 1, 0)))).isEqualTo("about 8.0 h over");
     }
 
     @ParameterizedTest(name = "a life not known in full never looks as if it were, seed {0}")
@@ -96,6 +97,33 @@ class LifeWordsTest {
             boolean hedged = words.life(life).matches("(at least|about) .*|not known|.* to .*");
             boolean exact = life.complete() && life.estimated() == 0 && life.toldHighest() == 0;
             assertThat(hedged).as(life.toString()).isEqualTo(!exact);
+        }
+    }
+
+    @ParameterizedTest(name = "how a life not known in full stands to a limit never looks exact, seed {0}")
+    @ValueSource(longs = {3, 4})
+    void how_a_life_not_known_in_full_stands_to_a_limit_never_looks_exact(long seed) {
+        Random random = new Random(seed);
+        for (int i = 0; i < 2000; i++) {
+            int runs = 1 + random.nextInt(9);
+            int low = random.nextInt(6);
+            Life life = life(
+                    random.nextInt(9),
+                    low,
+                    low + random.nextInt(4),
+                    random.nextInt(2),
+                    random.nextInt(4) == 0,
+                    runs,
+                    random.nextInt(3) == 0 ? random.nextInt(runs + 1) : 0);
+            boolean exact = life.complete() && life.estimated() == 0 && life.toldHighest() == 0;
+            String shown = words.limit(use(life));
+            boolean hedged = shown.matches("(at least|at most|about|perhaps) .*");
+            assertThat(hedged || !life.complete() && shown.equals("at its limit"))
+                    .as(shown + ": " + life)
+                    .isEqualTo(!exact);
+            assertThat(words.brief(life).matches("(at least|about) .*|not known"))
+                    .as(words.brief(life))
+                    .isEqualTo(!exact);
         }
     }
 

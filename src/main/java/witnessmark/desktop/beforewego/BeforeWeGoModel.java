@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.domain.Run;
-import witnessmark.ledger.result.Life;
 import witnessmark.logbook.standing.LastOut;
 import witnessmark.logbook.standing.LifeMoved;
 import witnessmark.logbook.standing.MarkOn;
@@ -18,6 +17,7 @@ import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -33,6 +33,7 @@ public final class BeforeWeGoModel {
     private final Texts texts;
     private final Measures measures;
     private final Amounts amounts;
+    private final LifeWords lives;
     private final RecordWords records;
     private final MarkWords marks;
     private final OpenWords open;
@@ -41,6 +42,7 @@ public final class BeforeWeGoModel {
         this.texts = texts;
         this.measures = measures;
         this.amounts = new Amounts(texts, measures);
+        this.lives = new LifeWords(texts, measures);
         this.records = new RecordWords(texts);
         this.marks = new MarkWords(texts, measures);
         this.open = new OpenWords(texts, measures);
@@ -208,9 +210,9 @@ public final class BeforeWeGoModel {
         String outing = first.name().isEmpty() ? records.label(records.word(first.kind())) : first.name();
         String event = moved.event() == null ? outing : moved.event();
         return new OutLine(
-                texts.get("beforewego.moved.title", moved.number(), before(moved), likely(moved.now())),
+                texts.get("beforewego.moved.title", moved.number(), before(moved), lives.brief(moved.now())),
                 texts.get("beforewego.moved.event", event, moved.runs().size()),
-                texts.get("beforewego.moved.parts", likely(moved.added()), moved.parts()),
+                texts.get("beforewego.moved.parts", lives.brief(moved.added()), moved.parts()),
                 moved.engine().text());
     }
 
@@ -221,15 +223,6 @@ public final class BeforeWeGoModel {
         }
         String shown = hoursAlone(moved.before());
         return moved.aboutBefore() ? measures.about(shown) : shown;
-    }
-
-    /** A life in one figure, with the word that it is not exact where it is not. */
-    private String likely(Life life) {
-        if (!life.complete()) {
-            return measures.atLeast(amounts.amount(Counter.RUNNING, life.lowest()));
-        }
-        String shown = amounts.amount(Counter.RUNNING, life.total());
-        return life.estimated() > 0 || life.toldHighest() > 0 ? measures.about(shown) : shown;
     }
 
     private String hoursAlone(long millis) {

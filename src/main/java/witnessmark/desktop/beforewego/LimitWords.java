@@ -46,7 +46,7 @@ final class LimitWords {
                 records.word(limit.rank()));
         return new MarkWords.Said(
                 life(on, use),
-                ran(use),
+                lives.life(use.used()),
                 limitAmount(use),
                 figures,
                 left(on, use),
@@ -65,16 +65,6 @@ final class LimitWords {
         return witnessmark.desktop.form.Life.of(used.highest(), expected == null ? 0 : expected.likely(), use.amount());
     }
 
-    /** "12.87 h", "8 to 14 h" where told, "at least 3.2 h" where more may have been run. */
-    private String ran(LimitUse use) {
-        Life used = use.used();
-        Counter counter = used.counter();
-        String shown = used.lowest() == used.highest()
-                ? amounts.amount(counter, used.total())
-                : amounts.range(counter, used.lowest(), used.highest());
-        return used.complete() ? shown : measures.atLeast(shown);
-    }
-
     private String ranWords(LimitUse use) {
         return texts.get(
                 switch (use.used().counter()) {
@@ -84,7 +74,7 @@ final class LimitWords {
                     case AGE -> "beforewego.ran.old";
                     default -> "beforewego.ran.counted";
                 },
-                ran(use));
+                lives.life(use.used()));
     }
 
     /** The limit as it is written down: an age in months. */
@@ -99,12 +89,10 @@ final class LimitWords {
         Counter counter = use.used().counter();
         return switch (on.state()) {
             case HELD, OVER ->
-                texts.get(
-                        on.perhapsOver() ? "beforewego.left.perhapsOver" : "beforewego.left.over",
-                        amounts.over(counter, -use.left()));
+                on.perhapsOver() ? lives.limit(use) : texts.get("beforewego.left.over", lives.limit(use));
             case RUN_ON -> texts.get("beforewego.runOn", runOnTo(counter, use.runOn()));
             case DUE -> due(counter, on.mark().runsOut());
-            case WITHIN -> within(counter, use);
+            case WITHIN -> lives.limit(use);
             case NOT_KNOWN ->
                 use.used().highest() == 0
                         ? texts.get("beforewego.left.notKnown", records.label(records.counter(counter)))
@@ -114,12 +102,6 @@ final class LimitWords {
 
     private String runOnTo(Counter counter, @Nullable Entry<RunOn> runOn) {
         return runOn == null ? "" : amounts.rough(counter, runOn.fact().upTo());
-    }
-
-    private String within(Counter counter, LimitUse use) {
-        return use.used().lowest() == use.used().highest()
-                ? amounts.toLimit(counter, use.left())
-                : measures.atLeast(amounts.toLimit(counter, use.left()));
     }
 
     /** "Race 2, Sun 26 Jul", "perhaps in Race 2, Sun 26 Jul", "1.6 h left after". */

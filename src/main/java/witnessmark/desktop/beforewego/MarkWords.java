@@ -12,6 +12,7 @@ import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.PartWithoutLimit;
 import witnessmark.quantity.Counter;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -97,7 +98,7 @@ final class MarkWords {
                 where,
                 place(part.engine(), part.car()),
                 Life.notKnown(),
-                amounts.amount(Counter.RUNNING, part.ran().total()),
+                new LifeWords(texts, measures).life(part.ran()),
                 none,
                 none,
                 texts.get("beforewego.left.noLimit"),

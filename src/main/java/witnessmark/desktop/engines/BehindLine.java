@@ -18,6 +18,7 @@ import witnessmark.quantity.Moment;
  * @param amount what it adds, in the counter's unit
  * @param lowest the least it may add
  * @param highest the most it may add
+ * @param about whether that is somebody's word or an estimate
  * @param adds the same, already formatted; that it is not counted, when it adds nothing
  * @param why whether it counts
  * @param words the row in one sentence
@@ -33,6 +34,7 @@ record BehindLine(
         long amount,
         long lowest,
         long highest,
+        boolean about,
         String adds,
         Behind.Why why,
         String words) {

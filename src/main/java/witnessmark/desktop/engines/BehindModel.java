@@ -2,6 +2,7 @@ package witnessmark.desktop.engines;
 
 import java.util.List;
 import witnessmark.domain.Fact;
+import witnessmark.domain.HowKnown;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.Run;
 import witnessmark.domain.ToldRunning;
@@ -38,10 +39,16 @@ final class BehindModel {
         return new BehindLines(
                 lives.life(behind.life()),
                 of(behind),
-                lives.basis(behind.life()),
+                basis(behind),
                 rows,
                 shown -> sum(behind, rows, shown),
                 aside == 0 ? "" : texts.get("engines.behind.notCounted", aside));
+    }
+
+    private String basis(Behind behind) {
+        return behind.first() == null
+                ? lives.basis(behind.life())
+                : texts.get("engines.notYet", measures.date(behind.first().day()));
     }
 
     /** All of them add up to the figure itself; a part adds up by likely amounts, with the range where there is one. */
@@ -57,7 +64,15 @@ final class BehindModel {
         long likely = counted.stream().mapToLong(BehindLine::amount).sum();
         return new BehindLines.Sum(
                 texts.get("engines.behind.sum.shown", counted.size(), ofAll),
-                lowest == highest ? amounts.amount(counter, likely) : amounts.range(counter, lowest, highest));
+                amount(counter, likely, lowest, highest, counted.stream().anyMatch(BehindLine::about)));
+    }
+
+    private String amount(Counter counter, long likely, long lowest, long highest, boolean about) {
+        if (lowest < highest) {
+            return amounts.range(counter, lowest, highest);
+        }
+        String shown = amounts.amount(counter, likely);
+        return about ? measures.about(shown) : shown;
     }
 
     /** A line in short, for saying what was done to it: "Race 2, Sun 5 Jul". */
@@ -101,6 +116,7 @@ final class BehindModel {
                 line.amount(),
                 line.lowest(),
                 line.highest(),
+                about(line),
                 adds,
                 line.why(),
                 measures.row(List.of(measures.fullMoment(line.at()), what, how, adds)));
@@ -126,9 +142,11 @@ final class BehindModel {
     }
 
     private String adds(Behind.Line line, Counter counter) {
-        return line.lowest() == line.highest()
-                ? amounts.amount(counter, line.amount())
-                : amounts.range(counter, line.lowest(), line.highest());
+        return amount(counter, line.amount(), line.lowest(), line.highest(), about(line));
+    }
+
+    private static boolean about(Behind.Line line) {
+        return line.how() == HowKnown.TOLD || line.how() == HowKnown.ESTIMATED;
     }
 
     private String why(Behind.Line line) {

@@ -56,12 +56,35 @@ final class EngineWords {
         return skim == null ? null : skim.fact().at();
     }
 
+    /** Since its rebuild; where none is written down, that, and its whole life stands behind it. */
+    Shown sinceRebuild(EngineRow row, Life since) {
+        Moment closed = closed(row.rebuild());
+        Shown shown = shown(since, figure(row.engine(), since.counter(), closed));
+        return closed != null || row.first() != null ? shown : shown.as(texts.get("engines.noneWritten"));
+    }
+
+    /** Since its skim; where none is written down, that, and its whole life stands behind it. */
     Shown sinceSkim(HeadRow head) {
-        return shown(head.sinceSkim(), figure(head.head(), skimmed(head.skim())));
+        Moment skimmed = skimmed(head.skim());
+        Shown shown = shown(head.sinceSkim(), figure(head.head(), skimmed));
+        return skimmed != null || head.first() != null ? shown : shown.as(texts.get("engines.noneWritten"));
+    }
+
+    /** What a life is made of; before the first entry, that nothing is written down. */
+    String basis(Life life, @Nullable Moment first) {
+        return first == null ? lives.basis(life) : notYet(first);
+    }
+
+    /** That nothing is written down before the first entry, on this day. */
+    String notYet(Moment first) {
+        return texts.get("engines.notYet", measures.date(first.day()));
     }
 
     /** "car 41", "open since 16 Jun", "in no car". */
     String where(EngineRow row) {
+        if (row.first() != null) {
+            return texts.get("engines.where.notKnown");
+        }
         if (row.open() != null) {
             return texts.get("engines.where.open", day(row.open().fact().opened()));
         }
@@ -70,6 +93,9 @@ final class EngineWords {
 
     /** "in car 41 since 9 Jun". */
     String whereSince(EngineRow row) {
+        if (row.first() != null) {
+            return texts.get("engines.firstEntry", measures.date(row.first().day()));
+        }
         if (row.inCar() != null && row.car() != null) {
             return texts.get(
                     row.open() == null ? "engines.since.car" : "engines.since.carOpen",
@@ -85,14 +111,18 @@ final class EngineWords {
         return texts.get("engines.where.nowhere");
     }
 
+    /** The worse of how its limits stand and of what it lacks; open it is apart, unless something is over. */
     SeamState state(EngineRow row) {
-        if (row.open() != null) {
-            return SeamState.APART;
-        }
-        if (row.incomplete() || row.worst() == null) {
+        if (row.first() != null) {
             return SeamState.NOT_KNOWN;
         }
-        return SeamState.of(row.worst().state());
+        SeamState worst = row.worst() == null
+                ? SeamState.NOT_KNOWN
+                : SeamState.of(row.worst().state());
+        if (row.open() != null) {
+            return asksMore(row, SeamState.RUN_ON) ? worst : SeamState.APART;
+        }
+        return row.incomplete() && !asksMore(row, SeamState.DUE) ? SeamState.NOT_KNOWN : worst;
     }
 
     /** What stands worst: "valve springs VS-03, 0.9 h over", "open, 14 positions empty", "no limit recorded". */
@@ -102,21 +132,35 @@ final class EngineWords {
 
     /** The same in short, under a heading that names the limit: "big-end shells BE-06, 3.9 h left". */
     String nearest(EngineRow row) {
-        return worst(row, limit -> perhaps(limit, lives.left(limit.use())));
+        return worst(row, limit -> lives.left(limit.use()));
     }
 
     private String worst(EngineRow row, Function<NearestLimit, String> left) {
-        if (row.open() != null) {
-            return row.empty() == 0
-                    ? texts.get("engines.worst.open")
-                    : texts.get("engines.worst.openEmpty", row.empty());
+        if (row.first() != null) {
+            return notYet(row.first());
         }
-        if (row.incomplete()) {
-            return texts.get("engines.worst.incomplete", row.empty());
-        }
-        return row.worst() == null
+        String limit = row.worst() == null
                 ? texts.get("engines.worst.none")
                 : texts.get("engines.comma", on(row.worst()), left.apply(row.worst()));
+        if (row.open() != null) {
+            String open = row.empty() == 0
+                    ? texts.get("engines.worst.open")
+                    : texts.get("engines.worst.openEmpty", row.empty());
+            return asksMore(row, SeamState.RUN_ON) ? texts.get("engines.both", limit, open) : open;
+        }
+        if (!row.incomplete()) {
+            return limit;
+        }
+        String incomplete = texts.get("engines.worst.incomplete", row.empty());
+        return asksMore(row, SeamState.DUE)
+                ? texts.get("engines.both", limit, incomplete)
+                : texts.get("engines.both", incomplete, limit);
+    }
+
+    /** Whether a limit stands as badly as this or worse. */
+    private static boolean asksMore(EngineRow row, SeamState than) {
+        return row.worst() != null
+                && SeamState.of(row.worst().state()).compareTo(than) <= 0;
     }
 
     /** What a limit falls on: "valve springs VS-03", or the work it names when it falls on the engine as a whole. */
@@ -128,11 +172,7 @@ final class EngineWords {
 
     /** "0.9 h over", "perhaps 11.5 h over", "at most 6.7 h to its limit". */
     String left(NearestLimit limit) {
-        return perhaps(limit, lives.limit(limit.use()));
-    }
-
-    private String perhaps(NearestLimit limit, String shown) {
-        return limit.perhapsOver() ? texts.get("engines.perhaps", shown) : shown;
+        return lives.limit(limit.use());
     }
 
     String day(Moment moment) {

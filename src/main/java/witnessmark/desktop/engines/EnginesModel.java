@@ -53,14 +53,9 @@ final class EnginesModel {
                 row.engine().fact().number(),
                 words.where(row),
                 words.shown(row.running(), words.figure(row.engine(), Counter.RUNNING, null)),
-                sinceRebuild(row),
+                words.sinceRebuild(row, row.sinceRebuild()),
                 words.state(row),
                 words.records().label(words.nearest(row)));
-    }
-
-    private Shown sinceRebuild(EngineRow row) {
-        return words.shown(
-                row.sinceRebuild(), words.figure(row.engine(), Counter.RUNNING, EngineWords.closed(row.rebuild())));
     }
 
     private PartLine line(HeadRow row) {
@@ -73,6 +68,9 @@ final class EnginesModel {
     }
 
     private String where(HeadRow row) {
+        if (row.first() != null) {
+            return texts.get("engines.firstEntry", measures.date(row.first().day()));
+        }
         if (row.engine() == null || row.fitment() == null) {
             return texts.get("engines.head.never");
         }
@@ -105,22 +103,24 @@ final class EnginesModel {
     }
 
     private Shown rebuildShown(EngineRow row) {
-        Shown plain = sinceRebuild(row);
         Moment closed = EngineWords.closed(row.rebuild());
-        String text = closed == null
-                ? texts.get("engines.sinceNoRebuild", plain.text())
-                : texts.get("engines.sinceRebuild", plain.text(), words.day(closed));
-        return new Shown(text, plain.amount(), plain.figure());
+        String since = words.lives().life(row.sinceRebuild());
+        return words.sinceRebuild(row, row.sinceRebuild())
+                .as(
+                        closed == null
+                                ? texts.get("engines.sinceNoRebuild", since)
+                                : texts.get("engines.sinceRebuild", since, words.day(closed)));
     }
 
     private Shown skimShown(HeadRow head) {
-        Shown plain = words.sinceSkim(head);
         Moment skimmed = EngineWords.skimmed(head.skim());
         String mark = head.head().fact().mark();
-        String text = skimmed == null
-                ? texts.get("engines.sinceNoSkim", mark, plain.text())
-                : texts.get("engines.sinceSkim", mark, plain.text(), words.day(skimmed));
-        return new Shown(text, plain.amount(), plain.figure());
+        String since = words.lives().life(head.sinceSkim());
+        return words.sinceSkim(head)
+                .as(
+                        skimmed == null
+                                ? texts.get("engines.sinceNoSkim", mark, since)
+                                : texts.get("engines.sinceSkim", mark, since, words.day(skimmed)));
     }
 
     private String design(EngineRow row) {
@@ -214,7 +214,6 @@ final class EnginesModel {
     private List<CounterLine> counters(EngineSheet sheet) {
         List<CounterLine> lines = new ArrayList<>();
         EngineRow row = sheet.row();
-        Moment closed = EngineWords.closed(row.rebuild());
         for (int i = 0; i < sheet.lives().size(); i++) {
             witnessmark.ledger.result.Life whole = sheet.lives().get(i);
             Counter counter = whole.counter();
@@ -222,8 +221,8 @@ final class EnginesModel {
                     counter.code(),
                     words.records().label(words.records().counter(counter)),
                     words.shown(whole, words.figure(row.engine(), counter, null)),
-                    words.shown(sheet.sinceRebuild().get(i), words.figure(row.engine(), counter, closed)),
-                    words.lives().basis(whole)));
+                    words.sinceRebuild(row, sheet.sinceRebuild().get(i)),
+                    words.basis(whole, row.first())));
         }
         return lines;
     }

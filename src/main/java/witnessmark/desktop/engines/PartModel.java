@@ -30,9 +30,13 @@ final class PartModel {
         return new PartLine(
                 row.part().id().text(),
                 row.part().fact().mark(),
-                brief(row.last()),
+                row.first() == null ? brief(row.last()) : firstEntry(row.first()),
                 words.shown(row.running(), words.figure(row.part(), null)),
                 null);
+    }
+
+    private String firstEntry(Moment first) {
+        return texts.get("engines.firstEntry", date(first));
     }
 
     private String brief(@Nullable FittedTime last) {
@@ -51,7 +55,7 @@ final class PartModel {
         return new PartLines(
                 row.part().id().text(),
                 row.part().fact().mark(),
-                where(row.last()),
+                row.first() == null ? where(row.last()) : firstEntry(row.first()),
                 what(sheet),
                 sheet.times().stream().map(this::line).toList(),
                 sheet.lives().stream().map(life -> line(row, life)).toList());
@@ -118,7 +122,7 @@ final class PartModel {
                 words.records().label(words.records().counter(counter)),
                 words.shown(whole, new Figure.OfPart(row.part(), counter, null)),
                 null,
-                words.lives().basis(whole));
+                words.basis(whole, row.first()));
     }
 
     private String place(FittedTime fitted) {

@@ -9,4 +9,9 @@ import witnessmark.logbook.engines.Figure;
  * @param amount what it is sorted by, in the counter's unit
  * @param figure what is opened
  */
-record Shown(String text, long amount, Figure figure) {}
+record Shown(String text, long amount, Figure figure) {
+    /** The same figure under other words. */
+    Shown as(String words) {
+        return new Shown(words, amount, figure);
+    }
+}

@@ -129,7 +129,7 @@ final class DoesModel {
                 texts.get(
                         "runsheet.does.strip",
                         title,
-                        amounts.amount(counter(after), before.used().highest()),
+                        lives.life(before.used()),
                         amounts.amount(counter(after), amount),
                         amounts.amount(
                                 counter(after),

@@ -9,6 +9,7 @@ import witnessmark.logbook.told.ToldField;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -19,12 +20,14 @@ final class ToldWords {
     private final Measures measures;
     private final Problems problems;
     private final Amounts amounts;
+    private final LifeWords lives;
 
     ToldWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.problems = new Problems(texts, measures);
         this.amounts = new Amounts(texts, measures);
+        this.lives = new LifeWords(texts, measures);
     }
 
     Texts texts() {
@@ -55,9 +58,9 @@ final class ToldWords {
         return problems.typed(problem);
     }
 
-    /** {@code K21: 31.20 h, of that 8 to 14 h told}. */
+    /** {@code K21: 25 to 31 h, of that 8 to 14 h told}. */
     String life(String engine, Life life) {
-        String total = amounts.amount(life.counter(), life.total());
+        String total = lives.life(life);
         return life.toldHighest() == 0
                 ? texts.get("runsheet.told.life", engine, total)
                 : texts.get(

@@ -55,6 +55,11 @@ public record Life(
         return sum(known, toldHighest, estimated);
     }
 
+    /** Whether any of it is somebody's word or an estimate, so that its figures are about right and no better. */
+    public boolean about() {
+        return estimated > 0 || toldHighest > 0;
+    }
+
     /** Whether every run says this counter and no life from before the logbook is missing. */
     public boolean complete() {
         return !atLeast && runsNotRead == 0;

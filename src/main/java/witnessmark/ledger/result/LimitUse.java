@@ -56,6 +56,11 @@ public record LimitUse(
         return used.complete() ? MarkState.WITHIN : MarkState.NOT_KNOWN;
     }
 
+    /** Whether it is past only if told running is taken at its high end. */
+    public boolean perhapsOver() {
+        return state() == MarkState.OVER && used.lowest() < amount;
+    }
+
     /** Compares the shares used, told running at its high end: less than 0 when this share is the smaller. */
     public int compareShare(LimitUse other) {
         BigInteger mine = BigInteger.valueOf(used.highest()).multiply(BigInteger.valueOf(other.amount));

@@ -11,10 +11,12 @@ import witnessmark.quantity.Moment;
  * A figure with every entry behind it. The lines that count add up to the life exactly.
  *
  * @param figure which figure
+ * @param first when the first entry happened, when that is after the day looked at: then nothing is known yet; or null
  * @param life the sum
  * @param lines in the order of time, a life carried in first
  */
-public record Behind(Figure figure, Life life, List<Line> lines) {
+public record Behind(
+        Figure figure, @Nullable Moment first, Life life, List<Line> lines) {
     public Behind {
         lines = List.copyOf(lines);
     }

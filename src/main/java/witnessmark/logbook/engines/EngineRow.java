@@ -7,6 +7,7 @@ import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.ledger.result.Life;
+import witnessmark.quantity.Moment;
 
 /**
  * One engine of the list.
@@ -16,6 +17,7 @@ import witnessmark.ledger.result.Life;
  * @param inCar the car it is in and since when, or null when in none
  * @param car the name of that car, or null
  * @param open the build it is opened for, or null while it is closed
+ * @param first when its first entry happened, when that is after the day looked at: then nothing is known yet; or null
  * @param running its whole running time
  * @param rebuild its last closed build that opened the bottom end, or null when none is written down
  * @param sinceRebuild its running time since that build; its whole life when there was none
@@ -31,6 +33,7 @@ public record EngineRow(
         @Nullable Entry<EngineInCar> inCar,
         @Nullable String car,
         @Nullable Entry<Build> open,
+        @Nullable Moment first,
         Life running,
         @Nullable Entry<Build> rebuild,
         Life sinceRebuild,

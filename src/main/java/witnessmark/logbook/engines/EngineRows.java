@@ -51,6 +51,7 @@ final class EngineRows {
                 stay,
                 stay == null ? null : facts.of(Car.class).get(stay.fact().car()).name(),
                 open(engine.id()),
+                ledger.firstEngineEntry(engine.id()).orElse(null),
                 ledger.engineLife(engine.id(), Counter.RUNNING),
                 ledger.lastClosed(engine.id(), Limits.REBUILD).orElse(null),
                 ledger.sinceRebuild(engine.id(), Limits.REBUILD, Counter.RUNNING),

@@ -62,6 +62,7 @@ final class Heads {
                 last,
                 engine == null ? null : facts.of(Engine.class).find(engine).orElse(null),
                 there == null,
+                ledger.firstEntry(head.id()).orElse(null),
                 ledger.life(head.id(), Counter.RUNNING),
                 skim,
                 ledger.sinceWork(head.id(), WorkKind.SKIM, Counter.RUNNING));

@@ -25,6 +25,6 @@ public record NearestLimit(
 
     /** Whether it is past only if told running is taken at its high end. */
     public boolean perhapsOver() {
-        return state() == MarkState.OVER && use.used().lowest() < use.amount();
+        return use.perhapsOver();
     }
 }

@@ -52,7 +52,13 @@ public final class SeeBehind {
         lines.sort(Comparator.comparing((Behind.Line line) -> line.source().fact() instanceof PriorLife ? 0 : 1)
                 .thenComparing(Behind.Line::at)
                 .thenComparing(line -> line.source().id().value()));
-        return new Behind(figure, account.life(), lines);
+        return new Behind(figure, first().orElse(null), account.life(), lines);
+    }
+
+    private Optional<Moment> first() {
+        return figure instanceof Figure.OfPart of
+                ? ledger.firstEntry(of.part().id())
+                : ledger.firstEngineEntry(((Figure.OfEngine) figure).engine().id());
     }
 
     private Account account() {

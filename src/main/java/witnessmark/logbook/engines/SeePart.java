@@ -101,6 +101,7 @@ public final class SeePart {
                 part,
                 design(part),
                 stays.isEmpty() ? null : fitted(stays.get(stays.size() - 1)),
+                ledger.firstEntry(part.id()).orElse(null),
                 ledger.life(part.id(), Counter.RUNNING));
     }
 

@@ -55,6 +55,6 @@ public record MarkOn(
     /** Whether more may have been used than is known, and the limit is past only if so. */
     public boolean perhapsOver() {
         LimitUse use = use();
-        return use != null && state() == MarkState.OVER && use.used().lowest() < use.amount();
+        return use != null && state() == MarkState.OVER && use.perhapsOver();
     }
 }
