@@ -56,8 +56,8 @@ final class LifeOf implements Callable<Integer> {
         View view = desk.view();
         Optional<Subject> subject = Subject.named(view.facts(), name);
         if (subject.isEmpty()) {
-            return answer.didNot(List.of(
-                    Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.engineorpart"), name)));
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.engineorpart"), name)));
         }
         if (json) {
             answer.print(asJson(answer, view, subject.get()));

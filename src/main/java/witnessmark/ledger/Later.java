@@ -24,13 +24,7 @@ import witnessmark.quantity.Moment;
 /** What is written of parts and engines for after the day looked at: it says that the day knows less. Immutable. */
 final class Later {
     private static final Set<Class<? extends Fact>> KINDS = Set.of(
-            Fitment.class,
-            PriorLife.class,
-            Work.class,
-            Run.class,
-            ToldRunning.class,
-            Build.class,
-            EngineInCar.class);
+            Fitment.class, PriorLife.class, Work.class, Run.class, ToldRunning.class, Build.class, EngineInCar.class);
 
     private final Map<Id<?>, Moment> first = new HashMap<>();
     private final Map<Id<?>, List<PriorLife>> carriedIn = new HashMap<>();

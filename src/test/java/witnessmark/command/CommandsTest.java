@@ -83,7 +83,8 @@ class CommandsTest {
         JsonNode answer = json(shell.run("life", book, "K03", "--as-of", "2026-01-11", "--json"));
         assertThat(answer.get("firstEntry").asText()).isEqualTo("2026-01-12");
         assertThat(answer.get("lives")).isEmpty();
-        assertThat(json(shell.run("life", book, "K03", "--as-of", "2026-01-12", "--json")).get("lives"))
+        assertThat(json(shell.run("life", book, "K03", "--as-of", "2026-01-12", "--json"))
+                        .get("lives"))
                 .isNotEmpty();
     }
 

@@ -168,7 +168,8 @@ final class PlainSums {
     }
 
     /** Adds what was carried in and says from when on runs are added. */
-    private long carriedIn(Sum sum, List<Entry<PriorLife>> priors, List<Entry<?>> entries, Counter counter, @Nullable Moment since) {
+    private long carriedIn(
+            Sum sum, List<Entry<PriorLife>> priors, List<Entry<?>> entries, Counter counter, @Nullable Moment since) {
         PriorLife holds = null;
         boolean unsaid = false;
         for (Entry<PriorLife> prior : priors) {
@@ -181,9 +182,7 @@ final class PlainSums {
             }
         }
         if (holds == null) {
-            sum.atLeast = unsaid
-                    || after(firstEntry(entries), since)
-                    || after(carriedInLater(entries, counter), since);
+            sum.atLeast = unsaid || after(firstEntry(entries), since) || after(carriedInLater(entries, counter), since);
             return since == null ? Long.MIN_VALUE : since.epochMillis();
         }
         long stated = holds.at().epochMillis();

@@ -159,8 +159,7 @@ final class EngineWords {
 
     /** Whether a limit stands as badly as this or worse. */
     private static boolean asksMore(EngineRow row, SeamState than) {
-        return row.worst() != null
-                && SeamState.of(row.worst().state()).compareTo(than) <= 0;
+        return row.worst() != null && SeamState.of(row.worst().state()).compareTo(than) <= 0;
     }
 
     /** What a limit falls on: "valve springs VS-03", or the work it names when it falls on the engine as a whole. */

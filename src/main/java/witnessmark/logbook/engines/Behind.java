@@ -15,8 +15,7 @@ import witnessmark.quantity.Moment;
  * @param life the sum
  * @param lines in the order of time, a life carried in first
  */
-public record Behind(
-        Figure figure, @Nullable Moment first, Life life, List<Line> lines) {
+public record Behind(Figure figure, @Nullable Moment first, Life life, List<Line> lines) {
     public Behind {
         lines = List.copyOf(lines);
     }

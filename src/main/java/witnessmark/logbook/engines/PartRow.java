@@ -17,7 +17,11 @@ import witnessmark.quantity.Moment;
  * @param running its whole running time
  */
 public record PartRow(
-        Entry<Part> part, PartDesign design, @Nullable FittedTime last, @Nullable Moment first, Life running) {
+        Entry<Part> part,
+        PartDesign design,
+        @Nullable FittedTime last,
+        @Nullable Moment first,
+        Life running) {
     /** Whether it is in an engine on the day looked at. */
     public boolean inEngine() {
         return last != null && last.lasts() && last.engine() != null;
