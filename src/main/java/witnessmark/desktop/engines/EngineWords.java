@@ -75,6 +75,11 @@ final class EngineWords {
         return first == null ? lives.basis(life) : notYet(first);
     }
 
+    /** The same in short: "first entry 28 Jan". */
+    String firstEntry(Moment first) {
+        return texts.get("engines.firstEntry", day(first));
+    }
+
     /** That nothing is written down before the first entry, on this day. */
     String notYet(Moment first) {
         return texts.get("engines.notYet", measures.date(first.day()));
@@ -132,7 +137,7 @@ final class EngineWords {
 
     /** The same in short, under a heading that names the limit: "big-end shells BE-06, 3.9 h left". */
     String nearest(EngineRow row) {
-        return worst(row, limit -> lives.left(limit.use()));
+        return row.first() != null ? firstEntry(row.first()) : worst(row, limit -> lives.left(limit.use()));
     }
 
     private String worst(EngineRow row, Function<NearestLimit, String> left) {

@@ -69,7 +69,7 @@ final class EnginesModel {
 
     private String where(HeadRow row) {
         if (row.first() != null) {
-            return texts.get("engines.firstEntry", measures.date(row.first().day()));
+            return words.firstEntry(row.first());
         }
         if (row.engine() == null || row.fitment() == null) {
             return texts.get("engines.head.never");

@@ -30,7 +30,7 @@ final class PartModel {
         return new PartLine(
                 row.part().id().text(),
                 row.part().fact().mark(),
-                row.first() == null ? brief(row.last()) : firstEntry(row.first()),
+                row.first() == null ? brief(row.last()) : words.firstEntry(row.first()),
                 words.shown(row.running(), words.figure(row.part(), null)),
                 null);
     }

@@ -55,15 +55,16 @@ class BeforeTheFirstEntryTest {
             EngineLine before = line(desk, engine);
             assertThat(Stream.of(before.running().text(), before.sinceRebuild().text()))
                     .containsOnly("not known");
-            assertThat(before.worst()).endsWith("before the first entry, " + measures.date(day));
+            assertThat(before.worst()).isEqualTo("First entry " + measures.shortDate(day));
             SheetLines sheet = model.lines(
                     SeeEngine.of(desk.view(), Id.parse(engine.text())).orElseThrow());
+            assertThat(sheet.worst()).endsWith("before the first entry, " + measures.date(day));
             assertThat(sheet.where()).isEqualTo("first entry " + measures.date(day));
             assertThat(sheet.lives())
                     .allSatisfy(life -> assertThat(life.whole().text()).isEqualTo("not known"));
 
             desk.lookAsOf(day);
-            assertThat(line(desk, engine).worst()).doesNotContain("first entry");
+            assertThat(line(desk, engine).worst()).doesNotContain("First entry");
         });
     }
 
