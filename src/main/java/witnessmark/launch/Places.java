@@ -48,7 +48,15 @@ final class Places {
         UndoActions undo = new UndoActions(runs);
         RunSheetPlace runSheet = new RunSheetPlace(runs, undo);
         Sheets sheets = new Sheets(new SheetsContext(
-                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, DAYS, undo::undo));
+                book.desk(),
+                outside.ids(),
+                shell.desk(),
+                shell.tasks(),
+                shell.texts(),
+                measures,
+                DAYS,
+                shell.settings(),
+                undo::undo));
         start = new Start(
                 startContext(shell, measures, book, outside, window, undo),
                 new BeginActions(

@@ -130,6 +130,8 @@ public enum ProblemKind {
     CLEARS_OWN_HOLD(1, false),
 
     // Records
+    /** kind of record: what is typed cannot be true together. */
+    NOT_TOGETHER(1, true),
     /** kind of record, name looked for. */
     NOT_FOUND(2, true),
     /** kind of record, name: already taken. */

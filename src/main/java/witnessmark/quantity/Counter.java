@@ -2,6 +2,7 @@ package witnessmark.quantity;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a life is counted in. A run feeds most of these with a whole number of the counter's unit; a run that does not
@@ -49,6 +50,13 @@ public enum Counter {
     Counter(String code, Unit unit) {
         this.code = code;
         this.unit = unit;
+    }
+
+    /** The counter with this code; empty when there is none. */
+    public static Optional<Counter> find(String code) {
+        return Arrays.stream(values())
+                .filter(counter -> counter.code.equals(code))
+                .findFirst();
     }
 
     /** The word this counter is stored and exchanged under. */

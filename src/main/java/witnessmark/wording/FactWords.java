@@ -94,7 +94,8 @@ final class FactWords {
 
     private static boolean namesRecordKind(ProblemKind kind, int index) {
         return switch (kind) {
-            case NOT_FOUND, NAME_TAKEN, CHANGED_MEANWHILE, REFUSED_BY_LOGBOOK, RECORD_NOT_AS_WRITTEN -> index == 0;
+            case NOT_TOGETHER, NOT_FOUND, NAME_TAKEN, CHANGED_MEANWHILE, REFUSED_BY_LOGBOOK, RECORD_NOT_AS_WRITTEN ->
+                index == 0;
             case REFERENCE_UNKNOWN -> index == 2;
             default -> false;
         };

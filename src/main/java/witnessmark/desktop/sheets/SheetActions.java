@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -14,10 +16,9 @@ import witnessmark.desktop.task.Later;
 import witnessmark.desktop.task.Latest;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.sheets.FoundProblem;
-import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.SheetField;
 import witnessmark.logbook.sheets.SheetReading;
-import witnessmark.logbook.sheets.WriteSheet;
+import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.wording.Texts;
@@ -29,7 +30,7 @@ final class SheetActions {
 
     private final SheetsContext context;
     private final Texts texts;
-    private final WriteSheet writing;
+    private final TypedSheet typing;
     private final SheetModel model;
     private final SheetWords words;
     private final Latest checks;
@@ -40,10 +41,10 @@ final class SheetActions {
     private boolean saving;
     private final Refusal failure = new Refusal();
 
-    SheetActions(SheetsContext context, WriteSheet writing, SheetModel model, SheetWords words) {
+    SheetActions(SheetsContext context, TypedSheet typing, SheetModel model, SheetWords words) {
         this.context = context;
         this.texts = context.texts();
-        this.writing = writing;
+        this.typing = typing;
         this.model = model;
         this.words = words;
         this.checks = new Latest(context.tasks());
@@ -96,7 +97,6 @@ final class SheetActions {
             return;
         }
         saving = true;
-        LogSheet sheet = model.sheet();
         Map<SheetField, String> typed = model.texts();
         SheetReading reading = model.reading();
         List<String> about = model.about();
@@ -104,24 +104,19 @@ final class SheetActions {
         context.tasks()
                 .write(
                         texts.get("sheets.saving"),
-                        () -> attempt(sheet, typed, reading, why),
+                        () -> attempt(typed, reading, why),
                         attempt -> ended(attempt, about, stopped, done),
-                        thrown -> {
-                            LOG.error("a sheet could not be saved", thrown);
-                            saving = false;
-                            failure.broke(texts.get("sheets.not_saved"));
-                            tell();
-                        });
+                        this::broke);
     }
 
     /** What came of saving. */
-    private record Attempt(SheetReading reading, List<FoundProblem> found, Outcome<Written> outcome) {}
+    private record Attempt(SheetReading reading, List<FoundProblem> found, Outcome<Optional<Written>> outcome) {}
 
-    private Attempt attempt(LogSheet sheet, Map<SheetField, String> typed, SheetReading reading, String why) {
-        List<FoundProblem> found = writing.check(reading);
+    private Attempt attempt(Map<SheetField, String> typed, SheetReading reading, String why) {
+        List<FoundProblem> found = typing.check(reading);
         List<Problem> stops =
                 found.stream().map(FoundProblem::problem).filter(Problem::stops).toList();
-        Outcome<Written> outcome = stops.isEmpty() ? writing.save(sheet, typed, why) : Outcome.didNot(stops);
+        Outcome<Optional<Written>> outcome = stops.isEmpty() ? typing.save(typed, why) : Outcome.didNot(stops);
         return new Attempt(reading, found, outcome);
     }
 
@@ -136,8 +131,50 @@ final class SheetActions {
         }
         done.run();
         draft.discard();
-        context.window().say(words.saved(about), Caption.of(texts.get("sheets.undo")), context.undo());
-        context.window().changed();
+        if (attempt.outcome().orThrow().isPresent()) {
+            context.window().say(words.saved(about), Caption.of(texts.get("sheets.undo")), context.undo());
+            context.window().changed();
+        } else {
+            context.window().say(texts.get("sheets.nothing_changed"));
+        }
+        tell();
+    }
+
+    /**
+     * Does something else to what is written: takes it out, puts it back.
+     *
+     * @param name what is being done, in words
+     * @param said once it is done
+     */
+    void perform(String name, Callable<Outcome<Written>> work, String said, Runnable done) {
+        if (saving) {
+            return;
+        }
+        saving = true;
+        failure.none();
+        context.tasks()
+                .write(
+                        name,
+                        work,
+                        outcome -> {
+                            saving = false;
+                            if (outcome.didWork()) {
+                                done.run();
+                                draft.discard();
+                                context.window().say(said, Caption.of(texts.get("sheets.undo")), context.undo());
+                                context.window().changed();
+                            } else {
+                                failure.refused(outcome.problems(), words::sentence, model.texts());
+                            }
+                            tell();
+                        },
+                        this::broke);
+    }
+
+    private void broke(Throwable thrown) {
+        LOG.error("a sheet could not be saved", thrown);
+        saving = false;
+        failure.broke(texts.get("sheets.not_saved"));
         tell();
     }
 
@@ -155,7 +192,7 @@ final class SheetActions {
         SheetReading reading = model.reading();
         checks.run(
                 texts.get("sheets.checking"),
-                () -> writing.check(reading),
+                () -> typing.check(reading),
                 found -> model.found(reading, found),
                 thrown -> LOG.error("a sheet could not be checked against the logbook", thrown));
     }

@@ -10,6 +10,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.task.Later;
 import witnessmark.logbook.port.Drafts;
+import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.wording.Texts;
 
 /** Keeps what is typed on one sheet as a draft, at most a second old while typing goes on. Event thread only. */
@@ -25,6 +26,7 @@ final class SheetDraft {
     private final Texts texts;
     private final SheetModel model;
     private final String form;
+    private final String record;
     private final Runnable told;
     private final Later soon;
     private Map<String, String> last = Map.of();
@@ -37,6 +39,9 @@ final class SheetDraft {
         this.texts = context.texts();
         this.model = model;
         this.form = "sheet " + model.sheet().key();
+        this.record = model.sheet() instanceof CorrectSheet written
+                ? written.entry().id().text()
+                : NEW;
         this.told = told;
         this.soon = context.tasks().later(AGE, this::keep);
         model.onChange(() -> {
@@ -60,7 +65,7 @@ final class SheetDraft {
         context.tasks()
                 .run(
                         texts.get("sheets.draft.finding"),
-                        () -> drafts().find(form, NEW),
+                        () -> drafts().find(form, record),
                         this::found,
                         thrown -> LOG.error("the draft of a sheet could not be read", thrown));
     }
@@ -74,7 +79,7 @@ final class SheetDraft {
                 .write(
                         texts.get("sheets.draft.keeping"),
                         () -> {
-                            drafts().discard(form, NEW);
+                            drafts().discard(form, record);
                             return form;
                         },
                         gone -> {},
@@ -102,7 +107,7 @@ final class SheetDraft {
         context.tasks()
                 .write(
                         texts.get("sheets.draft.keeping"),
-                        () -> drafts().keep(form, NEW, new Drafts.Draft(now, at)),
+                        () -> drafts().keep(form, record, new Drafts.Draft(now, at)),
                         kept -> kept(kept, at),
                         thrown -> {
                             LOG.error("the draft of a sheet could not be kept", thrown);

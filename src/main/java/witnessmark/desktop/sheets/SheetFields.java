@@ -118,13 +118,9 @@ final class SheetFields {
     }
 
     private void unit(SheetField field, FieldBox box) {
-        switch (field.kind()) {
-            case HOURS -> box.unit(words.texts().get("sheets.unit.hours"));
-            case SPEED -> box.unit(words.texts().get("sheets.unit.speed"));
-            case LENGTH -> box.unit(words.texts().get("sheets.unit.length"));
-            default -> {
-                // words, days and times have none
-            }
+        String unit = words.unit(field.kind());
+        if (!unit.isEmpty()) {
+            box.unit(unit);
         }
     }
 

@@ -1,6 +1,5 @@
 package witnessmark.desktop.sheets;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,24 +7,22 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.sheets.Choice;
-import witnessmark.logbook.sheets.FieldKind;
+import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.FoundProblem;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.SheetField;
 import witnessmark.logbook.sheets.SheetReading;
 import witnessmark.logbook.sheets.SheetTyped;
-import witnessmark.logbook.sheets.WriteSheet;
+import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.outcome.Problem;
-import witnessmark.quantity.typed.TypedDate;
+import witnessmark.outcome.ProblemKind;
 
 /** What a sheet does, without a widget. What is typed stays until it is saved or cleared. */
 final class SheetModel {
-    private final WriteSheet writing;
+    private final TypedSheet typed;
     private final LogSheet sheet;
-    private final Function<LocalDate, String> dates;
     private final List<Runnable> listeners = new ArrayList<>();
     private final Map<SheetField, String> text = new HashMap<>();
     private final Set<SheetField> left = new HashSet<>();
@@ -34,13 +31,11 @@ final class SheetModel {
     private boolean asked;
     private boolean dirty;
 
-    /** @param dates a day as people read it */
-    SheetModel(WriteSheet writing, LogSheet sheet, Function<LocalDate, String> dates) {
-        this.writing = writing;
-        this.sheet = sheet;
-        this.dates = dates;
-        text.putAll(fresh());
-        reading = writing.read(sheet, text);
+    SheetModel(TypedSheet typed) {
+        this.typed = typed;
+        this.sheet = typed.sheet();
+        text.putAll(typed.texts());
+        reading = typed.read(text);
     }
 
     LogSheet sheet() {
@@ -72,11 +67,11 @@ final class SheetModel {
     }
 
     List<Choice> choices(SheetField field) {
-        return sheet.choices(field, new SheetTyped(text), writing.sight());
+        return sheet.choices(field, new SheetTyped(text), typed.sight());
     }
 
     List<String> about() {
-        return sheet.about(new SheetTyped(text), writing.sight());
+        return sheet.about(new SheetTyped(text), typed.sight());
     }
 
     SheetLine line(SheetField field) {
@@ -88,9 +83,17 @@ final class SheetModel {
         return new SheetLine(reading.of(field).note(), now ? problem : null);
     }
 
-    /** The first field in which nothing stands, or else the first. */
+    /** The field that what is written has to be settled in. */
+    void needs(SheetField field) {
+        found(reading, List.of(new FoundProblem(field, Problem.of(ProblemKind.NEEDED, field))));
+    }
+
+    /** The first field in which nothing stands, or else the first; the first of what is written. */
     SheetField firstEmpty() {
         List<SheetField> fields = List.copyOf(reading.asked());
+        if (sheet instanceof CorrectSheet) {
+            return fields.get(0);
+        }
         return fields.stream()
                 .filter(field -> text(field).isBlank())
                 .findFirst()
@@ -176,7 +179,7 @@ final class SheetModel {
     /** Looks again at what the logbook says now. */
     void reread() {
         SheetReading before = reading;
-        reading = writing.read(sheet, text);
+        reading = typed.read(text);
         if (!before.equals(reading)) {
             found = List.of();
         }
@@ -216,34 +219,13 @@ final class SheetModel {
 
     private void begin(Map<SheetField, String> kept) {
         text.clear();
-        text.putAll(fresh());
+        text.putAll(typed.texts());
         text.putAll(kept);
         left.clear();
         asked = false;
         dirty = false;
         found = List.of();
         reread();
-    }
-
-    /** Days as people read them, where they read back to the same day. */
-    private Map<SheetField, String> fresh() {
-        Map<SheetField, String> out = new HashMap<>();
-        sheet.fresh(writing.sight()).forEach((field, now) -> out.put(field, shown(field, now)));
-        return out;
-    }
-
-    private String shown(SheetField field, String now) {
-        if (field.kind() != FieldKind.DAY) {
-            return now;
-        }
-        LocalDate day = LocalDate.parse(now);
-        String words = dates.apply(day);
-        return TypedDate.read(words, writing.sight().today(), writing.sight().days())
-                        .only()
-                        .filter(day::equals)
-                        .isPresent()
-                ? words
-                : now;
     }
 
     private @Nullable Problem found(SheetField field) {

@@ -44,6 +44,7 @@ final class SheetPage implements Aside {
     private final ScrollPage scroll;
     private final FormFoot foot;
     private final List<Row> rows = new ArrayList<>();
+    private final @Nullable WrittenChanges written;
 
     /** A line of the sheet that is shown while one of its fields is asked for. */
     private record Row(JComponent line, List<SheetField> of) {}
@@ -52,13 +53,24 @@ final class SheetPage implements Aside {
 
     /** @param leave takes the page away */
     SheetPage(SheetModel model, SheetActions actions, SheetWords words, Runnable leave) {
+        this(model, actions, words, leave, null);
+    }
+
+    /** @param written what else can be done to what is written, or null on a sheet for something new */
+    SheetPage(
+            SheetModel model,
+            SheetActions actions,
+            SheetWords words,
+            Runnable leave,
+            @Nullable WrittenChanges written) {
         this.model = model;
         this.actions = actions;
         this.words = words;
         this.texts = words.texts();
         this.leave = leave;
+        this.written = written;
         this.fields = new SheetFields(model, words);
-        this.foot = new FormFoot(buttons());
+        this.foot = new FormFoot(written == null ? buttons() : buttons(written));
         page.setOpaque(false);
         this.scroll = new ScrollPage(sheet());
         page.add(scroll, "grow, wrap");
@@ -66,8 +78,12 @@ final class SheetPage implements Aside {
         page.add(foot, "growx");
         boolean goesOn = model.sheet().oneAfterTheOther();
         FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-save", goesOn ? this::saveNext : this::save);
-        FormKeys.bindWithin(
-                page, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", goesOn ? this::save : this::saveNext);
+        if (written == null) {
+            FormKeys.bindWithin(
+                    page, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", goesOn ? this::save : this::saveNext);
+        } else {
+            written.onChange(this::show);
+        }
         FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         model.onChange(this::show);
         actions.onChange(this::show);
@@ -97,6 +113,9 @@ final class SheetPage implements Aside {
     /** Somebody wants to write on it. */
     void open() {
         actions.open();
+        if (written != null) {
+            written.look();
+        }
     }
 
     private List<JButton> buttons() {
@@ -109,6 +128,19 @@ final class SheetPage implements Aside {
                 Buttons.plain(Caption.of(texts.get("sheets.clear")), this::clear),
                 goesOn ? Buttons.plain(save, this::save) : Buttons.plain(another, this::saveNext),
                 goesOn ? Buttons.main(another, main, this::saveNext) : Buttons.main(save, main, this::save));
+    }
+
+    /** What is struck out is restored before it is corrected. */
+    private List<JButton> buttons(WrittenChanges written) {
+        JButton back = Buttons.plain(Caption.of(texts.get("sheets.back")), leave);
+        if (written.isStruckOut()) {
+            return List.of(back, Buttons.plain(Caption.of(texts.get("sheets.restore")), () -> written.restore(leave)));
+        }
+        return List.of(
+                back,
+                Buttons.plain(Caption.of(texts.get("sheets.put_back")), this::clear),
+                Buttons.plain(Caption.of(texts.get("sheets.strike")), () -> written.strikeOut(this::look, leave)),
+                Buttons.main(Caption.of(texts.get("sheets.save_changes")), Keys.menu(KeyEvent.VK_ENTER), this::save));
     }
 
     private Sheet sheet() {
@@ -153,6 +185,9 @@ final class SheetPage implements Aside {
     }
 
     private void save() {
+        if (written != null && written.isStruckOut()) {
+            return; // its strip says what to do first
+        }
         actions.save(this::look, () -> {
             model.clear();
             leave.run();
@@ -182,7 +217,9 @@ final class SheetPage implements Aside {
                 stopped,
                 words::label,
                 this::look);
-        strip.say(List.of(actions.failure()), List::of);
+        WrittenChanges changes = written;
+        foot.about(changes == null ? "" : changes.by());
+        strip.say(List.of(actions.failure(), changes == null ? "" : changes.strip()), List::of);
     }
 
     private void showReadBack() {

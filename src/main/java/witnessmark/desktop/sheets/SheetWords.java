@@ -13,9 +13,11 @@ import witnessmark.domain.ReadingKind;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.sheets.Choice;
+import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.ReadingFigure;
+import witnessmark.logbook.sheets.RecordSheet;
 import witnessmark.logbook.sheets.SheetAmount;
 import witnessmark.logbook.sheets.SheetField;
 import witnessmark.logbook.sheets.SheetNote;
@@ -29,6 +31,7 @@ import witnessmark.quantity.Moment;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
+import witnessmark.quantity.typed.Unit;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -47,8 +50,15 @@ final class SheetWords {
     private final Amounts amounts;
     private final LifeWords lives;
     private final LogSheet sheet;
+    private final LogSheet form;
+    private final String named;
 
     SheetWords(Texts texts, Measures measures, LogSheet sheet) {
+        this(texts, measures, sheet, "");
+    }
+
+    /** @param named what is written on it, in words; empty for something new */
+    SheetWords(Texts texts, Measures measures, LogSheet sheet, String named) {
         this.texts = texts;
         this.measures = measures;
         this.problems = new Problems(texts, measures);
@@ -57,6 +67,8 @@ final class SheetWords {
         this.amounts = new Amounts(texts, measures);
         this.lives = new LifeWords(texts, measures);
         this.sheet = sheet;
+        this.form = sheet instanceof CorrectSheet written ? written.form() : sheet;
+        this.named = named;
     }
 
     Texts texts() {
@@ -64,11 +76,15 @@ final class SheetWords {
     }
 
     String title() {
-        return texts.get("sheets.title." + sheet.key());
+        return sheet instanceof CorrectSheet written
+                ? records.label(records.one(written.entry().fact().getClass()))
+                : texts.get("sheets.title." + sheet.key());
     }
 
     String intro() {
-        return texts.get("sheets.about." + sheet.key());
+        return named.isEmpty()
+                ? texts.get("sheets.about." + sheet.key())
+                : texts.get("sheets.about.correct", records.label(named));
     }
 
     String group(String key) {
@@ -76,7 +92,11 @@ final class SheetWords {
     }
 
     String label(SheetField field) {
-        String own = "sheets.field." + sheet.key() + "." + field.key();
+        if (form instanceof RecordSheet<?> record && !field.equals(CorrectSheet.BECAUSE)) {
+            String name = records.field(record.kind(), record.component(field));
+            return record.isClock(field) ? texts.get("sheets.field.record_time", name) : name;
+        }
+        String own = "sheets.field." + form.key() + "." + field.key();
         return texts.get(texts.has(own) ? own : "sheets.field." + field.key());
     }
 
@@ -96,7 +116,7 @@ final class SheetWords {
             return note(field, line.note());
         }
         String kind = problem.kind().name().toLowerCase(Locale.ROOT);
-        String own = "sheets.short." + sheet.key() + "." + kind;
+        String own = "sheets.short." + form.key() + "." + kind;
         String key = texts.has(own) ? own : "sheets.short." + kind;
         return texts.has(key) ? texts.get(key, blanks(field, said(problem))) : problems.note(plain(problem));
     }
@@ -123,11 +143,19 @@ final class SheetWords {
     }
 
     String why(List<String> about) {
-        return texts.get("sheets.why." + sheet.key(), about.toArray());
+        if (named.isEmpty()) {
+            return texts.get("sheets.why." + sheet.key(), about.toArray());
+        }
+        String because = about.get(0);
+        return because.isEmpty()
+                ? texts.get("sheets.why.correct", named)
+                : texts.get("sheets.why.correct.because", named, because);
     }
 
     String saved(List<String> about) {
-        return texts.get("sheets.saved." + sheet.key(), about.toArray());
+        return named.isEmpty()
+                ? texts.get("sheets.saved." + sheet.key(), about.toArray())
+                : texts.get("sheets.saved.correct", named);
     }
 
     /** Those facts of a problem that the short sentence under a field says; the field itself is above it. */
@@ -173,8 +201,14 @@ final class SheetWords {
         if (fact instanceof SheetField other) {
             return label(other);
         }
+        if (fact instanceof SheetNote within && within.echo()) {
+            return note(field, within);
+        }
         if (fact instanceof SheetWord || fact instanceof SheetNote) {
             return named(fact);
+        }
+        if (fact instanceof Choice choice) {
+            return choice(choice);
         }
         if (fact instanceof RunningTime time) {
             return field.kind() == FieldKind.LINES ? measures.running(time) : measures.hours(time);
@@ -183,7 +217,9 @@ final class SheetWords {
             return texts.get("sheets.unit.hours_long");
         }
         if (fact instanceof Counter counter) {
-            return counter.unit() == Counter.Unit.METRE ? texts.get("sheets.unit.km_long") : records.counter(counter);
+            return counter.unit() == Counter.Unit.METRE
+                    ? measures.sign(measures.units().distance())
+                    : records.counter(counter);
         }
         return fact instanceof Coded word ? records.word(word) : measure(fact);
     }
@@ -219,6 +255,9 @@ final class SheetWords {
         if (fact instanceof ReadingKind.Unit unit) {
             return readings.sign(unit);
         }
+        if (fact instanceof Unit<?> unit) {
+            return measures.sign(unit);
+        }
         if (fact instanceof SheetAmount amount) {
             return amounts.amount(amount.counter(), amount.amount());
         }
@@ -226,6 +265,16 @@ final class SheetWords {
             return measures.number(figure, Math.max(0, figure.scale()));
         }
         return fact instanceof Integer number ? measures.number(number) : String.valueOf(fact);
+    }
+
+    /** The unit at the edge of a field; empty where it has none. */
+    String unit(FieldKind kind) {
+        return switch (kind) {
+            case HOURS -> texts.get("sheets.unit.hours");
+            case SPEED -> texts.get("sheets.unit.speed");
+            case LENGTH -> measures.sign(measures.units().length());
+            default -> ""; // words, days and times
+        };
     }
 
     private String named(Object fact) {

@@ -5,11 +5,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.CommandMenu;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Run;
 import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.SheetUnits;
+import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.logbook.sheets.WriteSheet;
+import witnessmark.logbook.sheets.WrittenSheet;
+import witnessmark.wording.Units;
 
 /**
  * The sheets of the window: for each a command in a part of the Record menu, shown as a page over the first place. Tell it with
@@ -20,12 +31,20 @@ public final class Sheets {
     private final WriteSheet writing;
     private final Map<String, SheetPage> pages = new HashMap<>();
     private final List<SheetList.Listed> listed = SheetList.all();
+    private final RecordTitle titles;
+    private @Nullable WrittenList list;
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
 
     public Sheets(SheetsContext context) {
         this.context = context;
-        this.writing = new WriteSheet(context.book(), context.ids(), context.days());
+        Units units = context.measures().units();
+        this.writing = new WriteSheet(
+                context.book(),
+                context.ids(),
+                new SheetUnits(
+                        units.length(), units.pressure(), units.temperature(), units.distance(), context.days()));
+        this.titles = new RecordTitle(context.texts(), context.measures());
     }
 
     /**
@@ -41,7 +60,57 @@ public final class Sheets {
 
     /** One command for each sheet. */
     public List<Command> commands() {
-        return listed.stream().map(this::command).toList();
+        Command correct =
+                new Command(context.texts(), "sheets.command.correct", CommandMenu.RECORD, 6, null, this::openList);
+        return Stream.concat(listed.stream().map(this::command), Stream.of(correct))
+                .toList();
+    }
+
+    /** Shows everything that is written, each entry opened on its sheet. */
+    public void openList() {
+        WrittenList now = list;
+        if (now == null) {
+            now = new WrittenList(context, titles, entry -> correct(entry, this::openList), () -> dismiss.run());
+            list = now;
+        }
+        now.read();
+        show.accept(now);
+    }
+
+    /**
+     * Shows a written entry on its sheet, so that it can be corrected, struck out and restored. A run has a sheet of its
+     * own.
+     *
+     * @param entry as last seen
+     * @param back goes where it was opened from
+     */
+    public void correct(Entry<?> entry, Runnable back) {
+        if (entry.fact() instanceof Run) {
+            context.window().go(PlaceId.RUN_SHEET, entry.id().text());
+            return;
+        }
+        SheetPage page = written(entry, back);
+        page.open();
+        show.accept(page);
+        page.shown();
+    }
+
+    private <F extends Fact> SheetPage written(Entry<F> seen, Runnable back) {
+        Facts facts = context.book().view().facts();
+        @SuppressWarnings("unchecked") // an entry is of the kind of its fact
+        Entry<F> entry =
+                facts.of((Class<F>) seen.fact().getClass()).find(seen.id()).orElse(seen);
+        String named = titles.of(entry, facts);
+        WrittenSheet<F> typed = writing.open(entry, all(), context.measures()::date);
+        SheetWords words = new SheetWords(context.texts(), context.measures(), typed.sheet(), named);
+        SheetModel model = new SheetModel(typed);
+        SheetActions actions = new SheetActions(context, typed, model, words);
+        WrittenChanges changes = new WrittenChanges(context, typed, model, actions, named);
+        Runnable leave = () -> {
+            dismiss.run();
+            back.run();
+        };
+        return new SheetPage(model, actions, words, leave, changes);
     }
 
     private Command command(SheetList.Listed of) {
@@ -99,8 +168,9 @@ public final class Sheets {
         @Nullable SheetPage page = pages.get(sheet.key());
         if (page == null) {
             SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
-            SheetModel model = new SheetModel(writing, sheet, context.measures()::date);
-            SheetActions actions = new SheetActions(context, writing, model, words);
+            TypedSheet typed = writing.fresh(sheet, context.measures()::date);
+            SheetModel model = new SheetModel(typed);
+            SheetActions actions = new SheetActions(context, typed, model, words);
             page = new SheetPage(model, actions, words, () -> dismiss.run());
             pages.put(sheet.key(), page);
         }

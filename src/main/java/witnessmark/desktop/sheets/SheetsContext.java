@@ -3,6 +3,7 @@ package witnessmark.desktop.sheets;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.port.Settings;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -16,6 +17,7 @@ import witnessmark.wording.Texts;
  * @param tasks where work off the event thread goes
  * @param measures figures as shown, in the team's units
  * @param days day or month first in a date of figures
+ * @param settings where it is remembered how people like the list of what is written
  * @param undo takes the last change back and says so
  */
 public record SheetsContext(
@@ -26,4 +28,5 @@ public record SheetsContext(
         Texts texts,
         Measures measures,
         DayOrder days,
+        Settings settings,
         Runnable undo) {}

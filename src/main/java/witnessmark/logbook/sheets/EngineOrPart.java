@@ -37,6 +37,11 @@ record EngineOrPart(
         return PART + id;
     }
 
+    /** What is picked for something written: the part, else the engine. */
+    static String key(@Nullable Id<Engine> engine, @Nullable Id<Part> part) {
+        return part != null ? PART + part.text() : engine != null ? ENGINE + engine.text() : "";
+    }
+
     static Optional<EngineOrPart> of(SheetSight sight, String key) {
         if (key.startsWith(ENGINE)) {
             return sight.find(Engine.class, key.substring(ENGINE.length()))

@@ -34,6 +34,11 @@ record EngineScope(
         return choices;
     }
 
+    /** What is picked for something written. */
+    static String key(@Nullable Id<EngineDesign> design, @Nullable Id<Engine> engine) {
+        return engine != null ? engine.text() : design != null ? design.text() : SheetWord.ALL_DESIGNS.key();
+    }
+
     /** What is picked; all when nothing is, which is noted. */
     static EngineScope read(ReadSheet in, SheetField field) {
         String key = in.needed(field);

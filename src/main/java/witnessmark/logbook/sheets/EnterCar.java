@@ -5,8 +5,10 @@ import static witnessmark.logbook.sheets.SheetField.choice;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
@@ -14,6 +16,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.EventEntry;
+import witnessmark.domain.Fact;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
 
@@ -80,6 +83,22 @@ public final class EnterCar implements LogSheet {
         if (in.fine()) {
             in.make(CAR, new EventEntry(event.id(), car.id(), engine == null ? null : engine.id()));
         }
+    }
+
+    @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof EventEntry entry)) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(EVENT, entry.event().text());
+        out.put(CAR, entry.car().text());
+        out.put(
+                ENGINE,
+                entry.engine() == null
+                        ? SheetWord.ENGINE_OPEN.key()
+                        : entry.engine().text());
+        return Optional.of(out);
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -18,6 +19,7 @@ import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.EventEntry;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
 import witnessmark.domain.MissedHow;
 import witnessmark.domain.MissedRun;
@@ -139,6 +141,24 @@ public final class LogMissed implements LogSheet {
                             how,
                             in.text(WORDS)));
         }
+    }
+
+    @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof MissedRun missed)) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(EVENT, missed.event().text());
+        out.put(CAR, missed.car().text());
+        out.put(
+                PLANNED,
+                missed.planned() == null
+                        ? SheetWord.WHOLE_EVENT.key()
+                        : missed.planned().text());
+        out.put(HOW, missed.how().code());
+        out.put(WORDS, missed.words());
+        return Optional.of(out);
     }
 
     @Override

@@ -3,7 +3,9 @@ package witnessmark.logbook.sheets;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import witnessmark.domain.Fact;
 
 /** One sheet: what it asks, what stands there at first, what can be picked, and which entries the typed text makes. */
 public interface LogSheet {
@@ -38,6 +40,14 @@ public interface LogSheet {
     /** Whether several are usually written one after the other, so that saving goes on to the next. */
     default boolean oneAfterTheOther() {
         return false;
+    }
+
+    /**
+     * What stands in the fields of something written on this sheet; empty where one record does not come of its fields
+     * alone.
+     */
+    default Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        return Optional.empty();
     }
 
     /** All its fields in order. */

@@ -25,19 +25,31 @@ final class ReadSheet {
     private final SheetTyped typed;
     private final SheetSight sight;
     private final Ids ids;
+    private final @Nullable Entry<?> corrected;
     private final Map<SheetField, FieldResult> results = new LinkedHashMap<>();
     private final List<Entry<?>> entries = new ArrayList<>();
     private final Map<Id<?>, SheetField> blame = new HashMap<>();
     private final Map<ProblemKind, SheetField> blameByKind = new EnumMap<>(ProblemKind.class);
 
-    private ReadSheet(SheetTyped typed, SheetSight sight, Ids ids) {
+    private ReadSheet(SheetTyped typed, SheetSight sight, Ids ids, @Nullable Entry<?> corrected) {
         this.typed = typed;
         this.sight = sight;
         this.ids = ids;
+        this.corrected = corrected;
     }
 
     static SheetReading read(LogSheet sheet, SheetTyped typed, SheetSight sight, Ids ids) {
-        ReadSheet in = new ReadSheet(typed, sight, ids);
+        return read(sheet, new ReadSheet(typed, sight, ids, null));
+    }
+
+    /** The same for an entry that is written: what the sheet makes takes its place. */
+    static SheetReading correct(LogSheet sheet, SheetTyped typed, SheetSight sight, Ids ids, Entry<?> corrected) {
+        return read(sheet, new ReadSheet(typed, sight, ids, corrected));
+    }
+
+    private static SheetReading read(LogSheet sheet, ReadSheet in) {
+        SheetTyped typed = in.typed;
+        SheetSight sight = in.sight;
         sheet.read(in);
         Set<SheetField> asked = new LinkedHashSet<>();
         for (SheetField field : sheet.fields()) {
@@ -104,15 +116,11 @@ final class ReadSheet {
     /** The word picked from a closed list, or null; it has to be picked. */
     <E extends Enum<E> & Coded> @Nullable E word(SheetField field, Class<E> list) {
         String code = needed(field);
-        for (E word : list.getEnumConstants()) {
-            if (word.code().equals(code)) {
-                return word;
-            }
-        }
-        if (!code.isEmpty()) {
+        Optional<E> found = Coded.find(list, code);
+        if (found.isEmpty() && !code.isEmpty()) {
             wrong(field, ProblemKind.CANNOT_READ, field, code, list.getEnumConstants()[0]);
         }
-        return null;
+        return found.orElse(null);
     }
 
     void wrong(SheetField field, ProblemKind kind, Object... facts) {
@@ -132,6 +140,11 @@ final class ReadSheet {
 
     /** Makes a new entry. @param field beside which a contradiction about it is shown */
     <F extends Fact> Id<F> make(SheetField field, F fact) {
+        Entry<?> written = corrected;
+        if (written != null && written.fact().getClass() == fact.getClass()) {
+            Id<F> same = new Id<>(written.id().value());
+            return put(field, new Entry<>(same, fact, written.standing(), written.struckBecause(), written.rev() + 1));
+        }
         Id<F> id = ids.next();
         return put(field, new Entry<>(id, fact, Standing.IN_FORCE, null, 1));
     }

@@ -10,7 +10,6 @@ import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
-import witnessmark.quantity.typed.LengthUnit;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.Typed;
 import witnessmark.quantity.typed.TypedClock;
@@ -109,7 +108,7 @@ final class ReadValues {
 
     @Nullable
     Length length(SheetField field) {
-        return echoed(field, text -> TypedFigure.read(text, LengthUnit.MILLIMETRE));
+        return echoed(field, text -> TypedFigure.read(text, in.sight().units().length()));
     }
 
     /** A day that may lie ahead or back, as {@link #plannedDay}; null when empty or wrong. */

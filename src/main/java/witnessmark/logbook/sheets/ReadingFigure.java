@@ -22,8 +22,17 @@ public record ReadingFigure(ReadingKind kind, long value) {
     /** The figure typed in a field, echoed under it; null when it is empty or cannot be, and then noted. */
     static @Nullable Long read(ReadSheet in, SheetField field, ReadingKind kind) {
         String text = in.text(field);
-        in.note(field, SheetNote.of("reading_in", kind.unit()));
-        Long value = new ReadValues(in).read(field, typed -> figure(kind.unit(), typed));
+        SheetUnits units = in.sight().units();
+        in.note(
+                field,
+                SheetNote.of(
+                        "reading_in",
+                        switch (kind.unit()) {
+                            case PASCAL -> units.pressure();
+                            case NANOMETRE -> units.length();
+                            default -> kind.unit();
+                        }));
+        Long value = new ReadValues(in).read(field, typed -> figure(kind.unit(), typed, units));
         if (value == null) {
             return null;
         }
@@ -47,15 +56,16 @@ public record ReadingFigure(ReadingKind kind, long value) {
 
     /** A share typed in percent, as hundredths of a percent. */
     static Typed<Long> percent(String text) {
-        return figure(ReadingKind.Unit.HUNDREDTH_OF_PERCENT, text);
+        ReadingKind.Unit percent = ReadingKind.Unit.HUNDREDTH_OF_PERCENT;
+        return TypedFigure.parts(text, 2, example(percent), "%");
     }
 
-    private static Typed<Long> figure(ReadingKind.Unit unit, String text) {
+    private static Typed<Long> figure(ReadingKind.Unit unit, String text, SheetUnits units) {
         return switch (unit) {
-            case HUNDREDTH_OF_PERCENT -> TypedFigure.parts(text, 2, example(unit), "%");
-            case PASCAL -> whole(TypedFigure.read(text, PressureUnit.BAR), Pressure::pascals, text);
+            case HUNDREDTH_OF_PERCENT -> percent(text);
+            case PASCAL -> whole(TypedFigure.read(text, units.pressure()), Pressure::pascals, text);
             case MILLINEWTON -> TypedFigure.parts(text, 3, example(unit), "n");
-            case NANOMETRE -> whole(TypedFigure.read(text, LengthUnit.MILLIMETRE), Length::nanometres, text);
+            case NANOMETRE -> whole(TypedFigure.read(text, units.length()), Length::nanometres, text);
             case TENTH_OF_BRINELL -> TypedFigure.parts(text, 1, example(unit), "hb", "hbw", "brinell");
             case MILLIGRAM_PER_TONNE -> TypedFigure.parts(text, 3, example(unit), "ppm");
             case GRADE -> throw new IllegalArgumentException("a grade is no figure");

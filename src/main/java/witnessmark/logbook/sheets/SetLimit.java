@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Limit;
 import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
@@ -21,12 +22,6 @@ import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
-import witnessmark.quantity.Distance;
-import witnessmark.quantity.RunningTime;
-import witnessmark.quantity.typed.DistanceUnit;
-import witnessmark.quantity.typed.TimeUnit;
-import witnessmark.quantity.typed.TypedFigure;
-import witnessmark.quantity.typed.TypedTime;
 
 /** Sets a limit: for a kind of part in engines of a design, or for one part. */
 public final class SetLimit implements LogSheet {
@@ -140,6 +135,29 @@ public final class SetLimit implements LogSheet {
     }
 
     @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof Limit limit)
+                || limit.partDesign() != null
+                || limit.engine() != null
+                || limit.car() != null) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(SCOPE, (limit.part() == null ? SheetWord.KIND_IN_DESIGN : SheetWord.ONE_PART).key());
+        out.put(DESIGN, EngineScope.key(limit.design(), null));
+        out.put(PART_KIND, AsText.code(limit.partKind()));
+        out.put(PART, limit.part() == null ? "" : limit.part().text());
+        out.put(ACTION, limit.action().code());
+        out.put(WORK_DUE, limit.name());
+        out.put(COUNTER, limit.counter().code());
+        out.put(FIGURE, AsText.amount(limit.counter(), limit.amount(), sight.units()));
+        out.put(RANK, limit.rank().code());
+        out.put(SOURCE, limit.source());
+        out.put(FROM, limit.validFrom().toString());
+        return Optional.of(out);
+    }
+
+    @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(typed.text(WORK_DUE));
     }
@@ -147,19 +165,10 @@ public final class SetLimit implements LogSheet {
     /** The figure in the counter's unit; more than 0, or null and noted. */
     private static @Nullable Long amount(ReadSheet in, Counter counter) {
         in.needed(FIGURE);
-        in.note(FIGURE, SheetNote.of("figure_in", counter));
-        ReadValues values = new ReadValues(in);
-        Optional<?> read = switch (counter.unit()) {
-            case MILLISECOND -> Optional.ofNullable(values.echoed(FIGURE, text -> TypedTime.read(text, TimeUnit.HOUR)));
-            case METRE ->
-                Optional.ofNullable(
-                        values.<Distance>echoed(FIGURE, text -> TypedFigure.read(text, DistanceUnit.KILOMETRE)));
-            case COUNT, DAY -> Optional.ofNullable(values.echoed(FIGURE, TypedFigure::count));
-        };
+        Long amount = RecordAmounts.read(in, FIGURE, counter);
         if (in.text(FIGURE).isEmpty()) {
             return null;
         }
-        Long amount = read.map(SetLimit::whole).orElse(null);
         if (amount == null || amount <= 0) {
             if (amount != null || in.text(FIGURE).matches("[-\u2212].*")) {
                 in.wrong(FIGURE, ProblemKind.CANNOT_READ, FIGURE, in.text(FIGURE), "30");
@@ -169,17 +178,7 @@ public final class SetLimit implements LogSheet {
         return amount;
     }
 
-    private static Long whole(Object measure) {
-        if (measure instanceof RunningTime time) {
-            return time.millis();
-        }
-        return measure instanceof Distance distance ? distance.metres() : ((Number) measure).longValue();
-    }
-
     private static Counter counter(String code) {
-        return Arrays.stream(Counter.values())
-                .filter(counter -> counter.code().equals(code))
-                .findFirst()
-                .orElse(Counter.RUNNING);
+        return Counter.find(code).orElse(Counter.RUNNING);
     }
 }

@@ -11,8 +11,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Grade;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.PartKind;
@@ -137,6 +140,32 @@ public final class SetReadingLimit implements LogSheet {
     }
 
     @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof ReadingLimit limit)) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(KIND, limit.kind().code());
+        out.put(IN, EngineScope.key(limit.design(), limit.engine()));
+        out.put(
+                OF,
+                limit.partKind() == null
+                        ? SheetWord.ENGINE.key()
+                        : limit.partKind().code());
+        out.put(NAME, limit.name());
+        out.put(AT_LEAST, AsText.reading(limit.kind().unit(), limit.atLeast(), sight.units()));
+        out.put(AT_MOST, AsText.reading(limit.kind().unit(), limit.atMost(), sight.units()));
+        out.put(CHANGE, AsText.reading(limit.kind().unit(), limit.changeAtMost(), sight.units()));
+        out.put(FALL, AsText.percent(limit.fallAtMost()));
+        out.put(WORST, AsText.code(limit.worstGrade()));
+        out.put(EVERY, AsText.hours(limit.every()));
+        out.put(RANK, limit.rank().code());
+        out.put(SOURCE, limit.source());
+        out.put(FROM, limit.validFrom().toString());
+        return Optional.of(out);
+    }
+
+    @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(typed.text(NAME));
     }
@@ -193,9 +222,6 @@ public final class SetReadingLimit implements LogSheet {
     }
 
     private static @Nullable ReadingKind kind(SheetTyped typed) {
-        return Arrays.stream(ReadingKind.values())
-                .filter(kind -> kind.code().equals(typed.text(KIND)))
-                .findFirst()
-                .orElse(null);
+        return Coded.find(ReadingKind.class, typed.text(KIND)).orElse(null);
     }
 }

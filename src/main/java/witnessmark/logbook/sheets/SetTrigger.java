@@ -12,8 +12,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Grade;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.PartKind;
@@ -26,7 +29,6 @@ import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.quantity.typed.PressureUnit;
-import witnessmark.quantity.typed.TemperatureUnit;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.TypedFigure;
 import witnessmark.quantity.typed.TypedTime;
@@ -73,7 +75,7 @@ public final class SetTrigger implements LogSheet {
 
     @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
-        TriggerKind kind = word(TriggerKind.values(), typed.text(KIND));
+        TriggerKind kind = Coded.find(TriggerKind.class, typed.text(KIND)).orElse(null);
         boolean byFigure = kind != null && kind.figure() != null;
         return switch (field.key()) {
             case "trigger_figure" -> byFigure;
@@ -95,7 +97,8 @@ public final class SetTrigger implements LogSheet {
                         .map(kind -> Choice.of(kind.code(), kind))
                         .toList();
             case "trigger_grade" -> {
-                ReadingKind kind = word(ReadingKind.values(), typed.text(READING));
+                ReadingKind kind =
+                        Coded.find(ReadingKind.class, typed.text(READING)).orElse(null);
                 yield Arrays.stream(Grade.values())
                         .filter(grade -> kind != null && grade.of(kind))
                         .map(grade -> Choice.of(grade.code(), grade))
@@ -150,6 +153,40 @@ public final class SetTrigger implements LogSheet {
     }
 
     @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof Trigger trigger)) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(KIND, trigger.kind().code());
+        out.put(DESIGN, EngineScope.key(trigger.design(), null));
+        out.put(NAME, trigger.name());
+        out.put(FIGURE, figure(trigger, sight.units()));
+        out.put(LASTING, AsText.seconds(trigger.lasting()));
+        out.put(READING, AsText.code(trigger.readingKind()));
+        out.put(GRADE, AsText.code(trigger.grade()));
+        out.put(HOLDS, AsText.codes(List.copyOf(trigger.holds())));
+        out.put(ASKS, trigger.asks());
+        out.put(RANK, trigger.rank().code());
+        out.put(SOURCE, trigger.source());
+        out.put(FROM, trigger.validFrom().toString());
+        return Optional.of(out);
+    }
+
+    private static String figure(Trigger trigger, SheetUnits units) {
+        Long figure = trigger.figure();
+        TriggerKind.Figure unit = trigger.kind().figure();
+        if (figure == null || unit == null) {
+            return "";
+        }
+        return switch (unit) {
+            case RPM -> Long.toString(figure);
+            case MILLIKELVIN -> AsText.figure(units.temperature(), new Temperature(figure));
+            case PASCAL -> AsText.figure(units.pressure(), new Pressure(figure));
+        };
+    }
+
+    @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(typed.text(NAME));
     }
@@ -159,20 +196,26 @@ public final class SetTrigger implements LogSheet {
         in.needed(FIGURE);
         ReadValues values = new ReadValues(in);
         TriggerKind.Figure unit = java.util.Objects.requireNonNull(kind.figure());
-        in.note(FIGURE, SheetNote.of("trigger_in_" + unit.name().toLowerCase(Locale.ROOT)));
+        SheetUnits units = in.sight().units();
+        in.note(
+                FIGURE,
+                switch (unit) {
+                    case RPM -> SheetNote.of("in_rpm");
+                    case MILLIKELVIN -> SheetNote.of("in_unit", units.temperature());
+                    case PASCAL -> SheetNote.of("in_unit", units.pressure());
+                });
         Long figure = switch (unit) {
             case RPM -> {
                 EngineSpeed speed = values.speed(FIGURE);
                 yield speed == null ? null : Long.valueOf(speed.rpm());
             }
             case MILLIKELVIN -> {
-                Temperature hot = values.echoed(
-                        FIGURE, text -> TypedFigure.<Temperature, TemperatureUnit>read(text, TemperatureUnit.CELSIUS));
+                Temperature hot =
+                        values.<Temperature>echoed(FIGURE, text -> TypedFigure.read(text, units.temperature()));
                 yield hot == null ? null : hot.millikelvin();
             }
             case PASCAL -> {
-                Pressure pressure =
-                        values.echoed(FIGURE, text -> TypedFigure.<Pressure, PressureUnit>read(text, PressureUnit.BAR));
+                Pressure pressure = values.<Pressure>echoed(FIGURE, text -> TypedFigure.read(text, units.pressure()));
                 yield pressure == null ? null : pressure.pascals();
             }
         };
@@ -233,12 +276,5 @@ public final class SetTrigger implements LogSheet {
             }
         }
         return found;
-    }
-
-    private static <E extends Enum<E> & witnessmark.domain.Coded> @Nullable E word(E[] all, String code) {
-        return Arrays.stream(all)
-                .filter(word -> word.code().equals(code))
-                .findFirst()
-                .orElse(null);
     }
 }

@@ -17,11 +17,16 @@ import witnessmark.quantity.typed.DayOrder;
  *
  * @param view the logbook
  * @param today the day taken for today
- * @param days day or month first in a date of figures
+ * @param units the units of bare figures, and day or month first in a date
  * @param who who writes
  * @param standing what holds and what is near its limit there
  */
-public record SheetSight(View view, LocalDate today, DayOrder days, String who, StandingNow standing) {
+public record SheetSight(View view, LocalDate today, SheetUnits units, String who, StandingNow standing) {
+    /** Day or month first in a date of figures. */
+    public DayOrder days() {
+        return units.days();
+    }
+
     public Facts facts() {
         return view.facts();
     }

@@ -5,14 +5,17 @@ import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Zone;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -85,6 +88,23 @@ public final class WriteBuild implements LogSheet {
                         .orElse(0);
         in.note(ENGINE, SheetNote.of("build_number", number));
         in.make(OPENED, new Build(engine.id(), number, zones, opened, closed, in.text(SIGNED), in.text(NOTE)));
+    }
+
+    @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof Build build)) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(ENGINE, build.engine().text());
+        out.put(ZONES, AsText.codes(List.copyOf(build.zones())));
+        out.put(OPENED, AsText.day(build.opened()));
+        out.put(OPENED_TIME, AsText.clock(build.opened()));
+        out.put(CLOSED, AsText.day(build.closed()));
+        out.put(CLOSED_TIME, AsText.clock(build.closed()));
+        out.put(SIGNED, build.signedBy());
+        out.put(NOTE, build.note());
+        return Optional.of(out);
     }
 
     @Override

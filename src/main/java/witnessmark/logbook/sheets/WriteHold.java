@@ -6,9 +6,12 @@ import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Hold;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
@@ -78,6 +81,22 @@ public final class WriteHold implements LogSheet {
     }
 
     @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof Hold hold)) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(ON, EngineOrPart.key(hold.engine(), hold.part()));
+        out.put(SINCE, AsText.day(hold.at()));
+        out.put(SINCE_TIME, AsText.clock(hold.at()));
+        out.put(MEMBER, member(hold, sight));
+        out.put(WHY, hold.why());
+        out.put(ASKS, hold.asks());
+        out.put(BY, hold.by());
+        return Optional.of(out);
+    }
+
+    @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(
                 EngineOrPart.of(sight, typed.text(ON)).map(EngineOrPart::name).orElse(""));
@@ -97,6 +116,18 @@ public final class WriteHold implements LogSheet {
         }
         in.wrong(MEMBER, ProblemKind.NEEDED, MEMBER);
         return "";
+    }
+
+    private static String member(Hold hold, SheetSight sight) {
+        return sight
+                .facts()
+                .of(SetMember.class)
+                .where(member ->
+                        member.set().equals(hold.part()) && member.mark().equals(hold.member()))
+                .stream()
+                .findFirst()
+                .map(member -> member.id().text())
+                .orElse("");
     }
 
     private static List<Entry<SetMember>> members(SheetTyped typed, SheetSight sight) {

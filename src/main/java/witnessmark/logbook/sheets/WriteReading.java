@@ -5,11 +5,15 @@ import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Coded;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Grade;
 import witnessmark.domain.Id;
 import witnessmark.domain.Reading;
@@ -137,6 +141,27 @@ public final class WriteReading implements LogSheet {
     }
 
     @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof Reading reading)) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(KIND, reading.kind().code());
+        out.put(ON, EngineOrPart.key(reading.engine(), reading.part()));
+        out.put(PLACE, reading.place());
+        out.put(VALUE, AsText.reading(reading.kind().unit(), reading.value(), sight.units()));
+        out.put(GRADE, AsText.code(reading.grade()));
+        out.put(HEARD, reading.heardAt());
+        out.put(WARMTH, reading.warmth().code());
+        out.put(BASELINE, AsText.yes(reading.baseline()));
+        out.put(WHEN, AsText.day(reading.at()));
+        out.put(WHEN_TIME, AsText.clock(reading.at()));
+        out.put(BY, reading.by());
+        out.put(NOTE, reading.note());
+        return Optional.of(out);
+    }
+
+    @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         String name =
                 EngineOrPart.of(sight, typed.text(ON)).map(EngineOrPart::name).orElse("");
@@ -164,9 +189,6 @@ public final class WriteReading implements LogSheet {
     }
 
     private static @Nullable ReadingKind kind(SheetTyped typed) {
-        return Arrays.stream(ReadingKind.values())
-                .filter(kind -> kind.code().equals(typed.text(KIND)))
-                .findFirst()
-                .orElse(null);
+        return Coded.find(ReadingKind.class, typed.text(KIND)).orElse(null);
     }
 }

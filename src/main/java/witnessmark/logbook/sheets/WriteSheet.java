@@ -1,8 +1,13 @@
 package witnessmark.logbook.sheets;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.Coherence;
 import witnessmark.logbook.Desk;
@@ -12,7 +17,6 @@ import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
-import witnessmark.quantity.typed.DayOrder;
 
 /**
  * Reads and saves sheets. Text in, answers out; nothing typed is kept between calls. What a sheet writes is one change, and it
@@ -21,14 +25,14 @@ import witnessmark.quantity.typed.DayOrder;
 public final class WriteSheet {
     private final Desk desk;
     private final Ids ids;
-    private final DayOrder days;
+    private final SheetUnits units;
     private volatile @Nullable StandingNow standing;
 
-    /** @param days day or month first in a date of figures */
-    public WriteSheet(Desk desk, Ids ids, DayOrder days) {
+    /** @param units the units of bare figures */
+    public WriteSheet(Desk desk, Ids ids, SheetUnits units) {
         this.desk = desk;
         this.ids = ids;
-        this.days = days;
+        this.units = units;
     }
 
     /** The logbook as sheets see it now. */
@@ -37,7 +41,32 @@ public final class WriteSheet {
         StandingNow last = standing;
         StandingNow now = last != null && last.of() == view ? last : new StandingNow(view);
         standing = now;
-        return new SheetSight(view, desk.today().day(), days, desk.who(), now);
+        return new SheetSight(view, desk.today().day(), units, desk.who(), now);
+    }
+
+    /**
+     * A sheet for something new.
+     *
+     * @param dates a day as people read it
+     */
+    public TypedSheet fresh(LogSheet sheet, Function<LocalDate, String> dates) {
+        return new NewSheet(this, sheet, dates);
+    }
+
+    /**
+     * A written entry on its own sheet, so that what was typed wrong can be put right; whatever its standing.
+     *
+     * @param forms sheets that a written entry may be opened on; the plain one of its kind where none of them takes it
+     * @param dates a day as people read it
+     */
+    public <F extends Fact> WrittenSheet<F> open(
+            Entry<F> entry, List<LogSheet> forms, Function<LocalDate, String> dates) {
+        SheetSight sight = sight();
+        LogSheet form = forms.stream()
+                .filter(sheet -> sheet.written(entry.fact(), sight).isPresent())
+                .findFirst()
+                .orElseGet(() -> new RecordSheet<>(entry));
+        return new WrittenSheet<>(desk, ids, units, entry, form, dates);
     }
 
     /** What the typed text comes to, field by field. */
@@ -50,11 +79,13 @@ public final class WriteSheet {
         if (reading.entries().isEmpty()) {
             return List.of();
         }
-        View view = desk.view();
+        return found(desk, desk.view().facts().with(reading.entries()), reading.entries(), reading);
+    }
+
+    /** What is wrong with entries, each beside the field that a reading names for it. */
+    static List<FoundProblem> found(Desk desk, Facts after, List<? extends Entry<?>> entries, SheetReading reading) {
         return Coherence.clashes(
-                        view.facts().with(reading.entries()),
-                        reading.entries(),
-                        new AsOf(desk.today().day(), view.zone()))
+                        after, entries, new AsOf(desk.today().day(), desk.view().zone()))
                 .stream()
                 .map(clash -> {
                     SheetField byKind =

@@ -4,9 +4,12 @@ import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Work;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.WorkResult;
@@ -84,6 +87,24 @@ public final class WriteWork implements LogSheet {
         in.make(
                 ON,
                 new Work(kind, when, on.engineId(), on.partId(), result, removed, left, in.text(BY), in.text(FOUND)));
+    }
+
+    @Override
+    public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
+        if (!(fact instanceof Work work)) {
+            return Optional.empty();
+        }
+        Map<SheetField, String> out = new HashMap<>();
+        out.put(KIND, work.kind().code());
+        out.put(ON, EngineOrPart.key(work.engine(), work.part()));
+        out.put(WHEN, AsText.day(work.at()));
+        out.put(WHEN_TIME, AsText.clock(work.at()));
+        out.put(REMOVED, AsText.figure(sight.units().length(), work.removed()));
+        out.put(LEFT, AsText.figure(sight.units().length(), work.left()));
+        out.put(RESULT, work.result().code());
+        out.put(BY, work.by());
+        out.put(FOUND, work.note());
+        return Optional.of(out);
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
+import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
@@ -27,8 +28,11 @@ import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
+import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Event;
 import witnessmark.domain.Reading;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.sheets.AddCar;
 import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.LogSheet;
@@ -253,6 +257,108 @@ class SheetsInTheWindowTest {
                 assertThat(Pictures.colours(image, 51)).isGreaterThan(50);
                 assertThat(Contrast.tooLow(root)).as(sheet.key()).isEmpty();
             }
+        }
+    }
+
+    @Test
+    void what_is_written_is_listed_opened_by_keys_corrected_and_taken_back() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            stock(window);
+            window.sheets.openList();
+            window.awaitIdle();
+            window.lay(1366, 768);
+            window.ui().choice("Kind").setSelectedItem(RecordTypes.of(EngineInCar.class));
+            window.awaitIdle();
+            JTable list = window.ui().table("What is written");
+            list.setRowSelectionInterval(0, 0);
+            window.ui().button("Open").doClick();
+            window.awaitIdle();
+            window.lay(1366, 768);
+            window.ui().field("Note").setText("oil kept");
+            window.ui().field("Why it is corrected, or struck out").setText("forgotten");
+            Ui.press(page(window), Keys.menu(KeyEvent.VK_ENTER));
+            window.awaitIdle();
+            assertThat(stays(window)).containsExactly("oil kept");
+            assertThat(window.own.desk.undoable().orElseThrow().why())
+                    .contains("engine in a car")
+                    .endsWith(": forgotten");
+            window.own.desk.undo().orThrow();
+            assertThat(stays(window)).containsExactly("");
+        }
+    }
+
+    @Test
+    void striking_out_asks_for_a_reason_and_what_is_out_can_only_be_restored() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            stock(window);
+            openStay(window);
+            window.ui().button("Strike out").doClick();
+            window.awaitIdle();
+            JTextComponent because = window.ui().field("Why it is corrected, or struck out");
+            assertThat(because.getClientProperty("JComponent.outline")).isEqualTo("error");
+            because.setText("never went in");
+            window.ui().button("Strike out").doClick();
+            window.awaitIdle();
+            assertThat(stays(window)).isEmpty();
+            openStay(window);
+            assertThat(Stage.visible(page(window)).stream()
+                            .filter(javax.swing.JButton.class::isInstance)
+                            .map(button -> ((javax.swing.JButton) button).getText()))
+                    .doesNotContain("Save changes");
+            window.ui().button("Restore").doClick();
+            window.awaitIdle();
+            assertThat(stays(window)).containsExactly("");
+        }
+    }
+
+    private static void openStay(SheetsWindow window) {
+        window.sheets.correct(
+                window.own.desk.view().facts().of(EngineInCar.class).all().get(0), () -> {});
+        window.awaitIdle();
+        window.lay(1366, 768);
+    }
+
+    private static List<String> stays(SheetsWindow window) {
+        return window.own.desk.view().facts().of(EngineInCar.class).where(stay -> true).stream()
+                .map(stay -> stay.fact().note())
+                .toList();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"LIGHT, 1.0, false", "DARK, 1.5, false", "LIGHT, 1.0, true"})
+    void every_kind_of_entry_has_a_sheet_on_which_nothing_overlaps(Theme theme, float zoom, boolean pseudo) {
+        Texts texts = pseudo ? Texts.pseudo() : Texts.in(Locale.UK);
+        try (SheetsWindow window = new SheetsWindow(folder, Looks.look(theme, zoom), texts)) {
+            stock(window);
+            window.sheets.openList();
+            window.awaitIdle();
+            look(window, "list", theme, zoom, pseudo);
+            for (RecordType<?> type : RecordTypes.all()) {
+                for (witnessmark.domain.Entry<?> entry : first(window, type)) {
+                    window.sheets.correct(entry, () -> {});
+                    window.awaitIdle();
+                    look(window, type.name(), theme, zoom, pseudo);
+                }
+            }
+        }
+    }
+
+    private static List<? extends witnessmark.domain.Entry<?>> first(SheetsWindow window, RecordType<?> type) {
+        return window.own.desk.view().facts().of(type.kind()).all().stream()
+                .limit(1)
+                .toList();
+    }
+
+    private static void look(SheetsWindow window, String name, Theme theme, float zoom, boolean pseudo) {
+        for (int[] size : SIZES) {
+            JRootPane root = window.lay(size[0], size[1]);
+            assertThat(LayoutRules.broken(root)).as(name).isEmpty();
+            assertThat(AccessibleWalk.faults(root)).as(name).isEmpty();
+        }
+        JRootPane root = window.lay(1366, 768);
+        assertThat(Contrast.tooLow(root)).as(name).isEmpty();
+        if (!pseudo) {
+            Pictures.write(("written-" + name + "-" + theme + "-" + zoom).toLowerCase(Locale.ROOT), root);
         }
     }
 

@@ -75,6 +75,7 @@ final class SheetsWindow implements AutoCloseable {
                 texts,
                 new Measures(texts, Units.METRIC),
                 DayOrder.DAY_FIRST,
+                new MemorySettings(),
                 () -> own.desk.undo().orThrow()));
     }
 

@@ -45,7 +45,7 @@ public final class OwnLogbook implements AutoCloseable {
                 .start(folder.resolve("team.witness"), "Harrow", ZoneId.of("Europe/London"), "GBP", "Ada", "starting")
                 .orThrow();
         desk = new Desk(book, new FixedToday(TODAY), "Ada");
-        sheets = new WriteSheet(desk, ids, DayOrder.DAY_FIRST);
+        sheets = new WriteSheet(desk, ids, SheetUnits.metric(DayOrder.DAY_FIRST));
     }
 
     /** A sheet as it comes, with these fields filled in by key or, in a choice, by what it shows. */

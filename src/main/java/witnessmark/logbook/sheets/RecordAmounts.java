@@ -1,0 +1,60 @@
+package witnessmark.logbook.sheets;
+
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Limit;
+import witnessmark.domain.PriorLife;
+import witnessmark.domain.RunOn;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Distance;
+import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.typed.TimeUnit;
+import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.quantity.typed.TypedTime;
+
+/** Amounts of counters in fields. */
+final class RecordAmounts {
+    /** In which it is picked what a life carried in is counted in. */
+    private static final SheetField PRIOR_COUNTER = SheetField.choice("counter", 1);
+
+    private RecordAmounts() {}
+
+    /** What the amounts of a fact are counted in. */
+    static Counter counter(Fact fact, SheetSight sight) {
+        if (fact instanceof PriorLife prior) {
+            return prior.counter();
+        }
+        return fact instanceof RunOn runOn && runOn.limit() != null
+                ? sight.facts().of(Limit.class).get(runOn.limit()).counter()
+                : Counter.RUNNING;
+    }
+
+    /** The amount typed in a field of a written fact; null when it is wrong, and then noted. */
+    static @Nullable Long read(ReadSheet in, SheetField field, Fact written) {
+        Counter counter = written instanceof PriorLife
+                ? Counter.find(in.text(PRIOR_COUNTER)).orElse(counter(written, in.sight()))
+                : counter(written, in.sight());
+        return read(in, field, counter);
+    }
+
+    /** The amount typed in the unit the field asks for; null when it is empty or wrong, and the latter is noted. */
+    static @Nullable Long read(ReadSheet in, SheetField field, Counter counter) {
+        in.note(field, SheetNote.of("figure_in", counter));
+        ReadValues values = new ReadValues(in);
+        switch (counter.unit()) {
+            case MILLISECOND -> {
+                RunningTime time = values.echoed(field, text -> TypedTime.read(text, TimeUnit.HOUR));
+                return time == null ? null : time.millis();
+            }
+            case METRE -> {
+                Distance distance = values.<Distance>echoed(
+                        field, text -> TypedFigure.read(text, in.sight().units().distance()));
+                return distance == null ? null : distance.metres();
+            }
+            default -> {
+                Integer count = values.echoed(field, TypedFigure::count);
+                return count == null ? null : count.longValue();
+            }
+        }
+    }
+}

@@ -1,0 +1,233 @@
+package witnessmark.logbook.sheets;
+
+import java.lang.reflect.RecordComponent;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Fact;
+import witnessmark.domain.image.Component;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Length;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.typed.TimeUnit;
+import witnessmark.quantity.typed.TypedClock;
+import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.quantity.typed.TypedTime;
+
+/**
+ * One component of a record as a field of its plain form; a moment has a second one for its time.
+ *
+ * @param component its name and what it refers to
+ * @param type its type in Java
+ * @param field what is typed
+ * @param clock the time of a moment, or null
+ */
+record RecordField(
+        Component component,
+        Class<?> type,
+        SheetField field,
+        @Nullable SheetField clock) {
+    /** Texts that are sentences rather than names. */
+    private static final Set<String> LONG =
+            Set.of("note", "words", "why", "asks", "done", "result", "advice", "specification", "howHeKnows");
+
+    private static final Map<String, TimeUnit> TIMES = Map.of("expected", TimeUnit.MINUTE, "lasted", TimeUnit.SECOND);
+
+    static RecordField of(RecordComponent part, Component component) {
+        String key = component.name();
+        Class<?> type = part.getType();
+        if (type == Moment.class) {
+            return new RecordField(
+                    component, type, SheetField.of(key, FieldKind.DAY), SheetField.of(key + "_time", FieldKind.CLOCK));
+        }
+        return new RecordField(component, type, new SheetField(key, kind(type, key), span(type, key)), null);
+    }
+
+    private static FieldKind kind(Class<?> type, String key) {
+        if (component(type) || type == boolean.class) {
+            return FieldKind.CHOICE;
+        }
+        if (type == LocalDate.class) {
+            return FieldKind.DAY;
+        }
+        if (type == LocalTime.class) {
+            return FieldKind.CLOCK;
+        }
+        if (type == EngineSpeed.class) {
+            return FieldKind.SPEED;
+        }
+        if (type == Length.class) {
+            return FieldKind.LENGTH;
+        }
+        return type == RunningTime.class && !TIMES.containsKey(key) ? FieldKind.HOURS : FieldKind.TEXT;
+    }
+
+    private static boolean component(Class<?> type) {
+        return type == witnessmark.domain.Id.class || type.isEnum();
+    }
+
+    private static int span(Class<?> type, String key) {
+        return type != String.class ? 1 : LONG.contains(key) ? 4 : 2;
+    }
+
+    List<SheetField> fields() {
+        return clock == null ? List.of(field) : List.of(field, clock);
+    }
+
+    /** What stands in it for a written fact. */
+    String text(Fact fact, SheetSight sight) {
+        Object value = component.value(fact);
+        if (value instanceof witnessmark.domain.Id<?> id) {
+            return id.text();
+        }
+        if (value instanceof Boolean yes) {
+            return AsText.yes(yes);
+        }
+        if (value instanceof Coded word) {
+            return word.code();
+        }
+        if (value instanceof Counter counter) {
+            return counter.code();
+        }
+        if (value instanceof Moment moment) {
+            return AsText.day(moment);
+        }
+        if (value instanceof LocalTime time) {
+            return AsText.clock(time);
+        }
+        if (value instanceof Length length) {
+            return AsText.figure(sight.units().length(), length);
+        }
+        if (value instanceof EngineSpeed speed) {
+            return Integer.toString(speed.rpm());
+        }
+        if (value instanceof RunningTime time) {
+            TimeUnit unit = TIMES.get(component.name());
+            return unit == TimeUnit.SECOND
+                    ? AsText.seconds(time) + " s"
+                    : unit == TimeUnit.MINUTE ? AsText.minutes(time) : AsText.hours(time);
+        }
+        return value instanceof Long amount
+                ? AsText.amount(RecordAmounts.counter(fact, sight), amount, sight.units())
+                : component.text(value);
+    }
+
+    /** The words of a closed list; whether, for yes and no. What refers to other entries is offered elsewhere. */
+    List<Choice> words() {
+        List<Choice> choices = new ArrayList<>();
+        if (component.nullable()) {
+            choices.add(SheetWord.NONE.choice());
+        }
+        if (type == boolean.class) {
+            choices.add(SheetWord.NO.choice());
+            choices.add(SheetWord.YES.choice());
+        } else if (type == Counter.class) {
+            Arrays.stream(Counter.values()).forEach(counter -> choices.add(Choice.of(counter.code(), counter)));
+        } else if (type.isEnum()) {
+            for (Object word : type.getEnumConstants()) {
+                choices.add(Choice.of(((Coded) word).code(), word));
+            }
+        }
+        return choices;
+    }
+
+    /** The value typed; null when the field is empty or wrong, and the latter is noted. */
+    @Nullable
+    Object read(ReadSheet in, Fact written) {
+        if (type == Moment.class) {
+            return moment(in, written);
+        }
+        String text = in.text(field);
+        if (text.isEmpty()) {
+            if (!component.nullable() && type != String.class) {
+                in.wrong(field, ProblemKind.NEEDED, field);
+            }
+            return type == String.class && !component.nullable() ? "" : null;
+        }
+        if (type == String.class) {
+            return text;
+        }
+        return field.kind() == FieldKind.CHOICE ? picked(in, text) : typed(in, text, written);
+    }
+
+    private @Nullable Object picked(ReadSheet in, String key) {
+        if (type == boolean.class) {
+            return in.is(field, SheetWord.YES);
+        }
+        if (component.refersTo() != null) {
+            return witnessmark.domain.Id.parse(key);
+        }
+        for (Object word : type.getEnumConstants()) {
+            if ((word instanceof Coded coded && coded.code().equals(key))
+                    || (word instanceof Counter counter && counter.code().equals(key))) {
+                return word;
+            }
+        }
+        in.wrong(field, ProblemKind.NEEDED, field);
+        return null;
+    }
+
+    private @Nullable Object typed(ReadSheet in, String text, Fact written) {
+        ReadValues values = new ReadValues(in);
+        if (type == LocalDate.class) {
+            return values.echoed(field, values::nearest);
+        }
+        if (type == LocalTime.class) {
+            return values.echoed(field, TypedClock::read);
+        }
+        if (type == Length.class) {
+            return values.length(field);
+        }
+        if (type == EngineSpeed.class) {
+            return values.speed(field);
+        }
+        if (type == RunningTime.class) {
+            TimeUnit unit = TIMES.getOrDefault(component.name(), TimeUnit.HOUR);
+            return values.echoed(field, typed -> TypedTime.read(typed, unit));
+        }
+        if (type == ZoneId.class) {
+            return zone(in, text);
+        }
+        return type == long.class || type == Long.class
+                ? RecordAmounts.read(in, field, written)
+                : values.read(field, TypedFigure::count);
+    }
+
+    private @Nullable ZoneId zone(ReadSheet in, String text) {
+        if (ZoneId.getAvailableZoneIds().contains(text)) {
+            return ZoneId.of(text);
+        }
+        in.wrong(field, ProblemKind.CANNOT_READ, field, text, component.form());
+        return null;
+    }
+
+    private @Nullable Moment moment(ReadSheet in, Fact written) {
+        SheetField at = clock;
+        if (at == null || (in.text(field).isEmpty() && component.nullable())) {
+            return null;
+        }
+        in.needed(field);
+        ReadValues values = new ReadValues(in);
+        LocalDate day = values.echoed(field, values::nearest);
+        LocalTime time = values.read(at, TypedClock::read);
+        in.note(at, time == null ? SheetNote.of("after_last_run") : SheetNote.echo("understood", time));
+        if (day == null || (time == null && !in.text(at).isEmpty())) {
+            return null;
+        }
+        ZoneId zone = Optional.ofNullable((Moment) component.value(written))
+                .map(Moment::zone)
+                .orElse(in.sight().view().zone());
+        return time == null ? Moment.endOf(day, zone) : Moment.of(day.atTime(time), zone);
+    }
+}
