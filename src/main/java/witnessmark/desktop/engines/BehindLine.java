@@ -1,7 +1,6 @@
 package witnessmark.desktop.engines;
 
 import witnessmark.domain.Entry;
-import witnessmark.domain.Run;
 import witnessmark.logbook.engines.Behind;
 import witnessmark.quantity.Moment;
 
@@ -54,10 +53,5 @@ record BehindLine(
     /** Whether somebody is to say if it is the same run as another. */
     boolean canSettle() {
         return why == Behind.Why.PERHAPS_SAME;
-    }
-
-    /** Whether it is a run, which has a sheet of its own. */
-    boolean canOpen() {
-        return source.fact() instanceof Run;
     }
 }

@@ -46,6 +46,7 @@ final class BehindPane extends JPanel {
     private final Runnable close;
     private final JButton back;
     private boolean entriesBehind;
+    private Runnable openShown = () -> {};
     private Function<List<BehindLine>, BehindLines.Sum> sum = shown -> new BehindLines.Sum("", "");
 
     /** @param close run when the pane is to be put away */
@@ -96,8 +97,10 @@ final class BehindPane extends JPanel {
      * Shows the history of an entry.
      *
      * @param ofFigure whether it stands in place of the entries behind a figure, to which there is a way back
+     * @param open opens the entry on its sheet
      */
-    void showHistory(String entry, List<HistoryLine> lines, boolean ofFigure) {
+    void showHistory(String entry, List<HistoryLine> lines, boolean ofFigure, Runnable open) {
+        openShown = open;
         entriesBehind = ofFigure;
         back.setVisible(ofFigure);
         if (!ofFigure) {
@@ -177,9 +180,11 @@ final class BehindPane extends JPanel {
     }
 
     private JComponent historyCard() {
-        JPanel card = new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill][]", "[]4[fill,grow]"));
+        JPanel card = new JPanel(
+                new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill][]12[]", "[]4[fill,grow]"));
         card.setOpaque(false);
         card.add(historyOf, "wmin 0");
+        card.add(Buttons.link(Caption.of(texts.get("engines.history.correct")), () -> openShown.run()));
         card.add(back, "wrap");
         card.add(history, "span, grow, w 0:0:, hmin 120");
         return card;

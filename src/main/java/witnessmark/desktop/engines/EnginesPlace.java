@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JButton;
@@ -23,7 +24,10 @@ import witnessmark.desktop.task.Latest;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
+import witnessmark.domain.Part;
 import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.engines.EngineSheet;
@@ -45,6 +49,7 @@ public final class EnginesPlace implements Place {
     private final Measures measures;
     private final witnessmark.desktop.shell.Desk window;
     private final Supplier<Desk> desk;
+    private final Consumer<Entry<?>> correct;
     private final EnginesModel model;
     private final LifeMarks lifeMarks;
     private final CurvesModel curvesModel;
@@ -72,6 +77,7 @@ public final class EnginesPlace implements Place {
      * @param desk the logbook in hand; asked anew each time, since another may be opened
      * @param settings where it is remembered how people like the lists
      * @param order what stands first in a date of figures
+     * @param correct opens a written entry on its sheet
      */
     public EnginesPlace(
             Texts texts,
@@ -80,12 +86,14 @@ public final class EnginesPlace implements Place {
             witnessmark.desktop.shell.Desk window,
             Supplier<Desk> desk,
             Settings settings,
-            DayOrder order) {
+            DayOrder order,
+            Consumer<Entry<?>> correct) {
         SheetTools tools = new SheetTools(texts, tasks, settings);
         this.texts = texts;
         this.measures = measures;
         this.window = window;
         this.desk = desk;
+        this.correct = correct;
         model = new EnginesModel(texts, measures);
         lifeMarks = new LifeMarks(texts, measures);
         curvesModel = new CurvesModel(texts, measures);
@@ -102,7 +110,11 @@ public final class EnginesPlace implements Place {
                 tools,
                 new Work(changes),
                 new PartView.Asked(
-                        this::behind, id -> window.go(PlaceId.ENGINES, id), this::closeBehind, this::backToEngine));
+                        this::behind,
+                        id -> window.go(PlaceId.ENGINES, id),
+                        this::correct,
+                        this::closeBehind,
+                        this::backToEngine));
         asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);
         panel = new EnginesPanel(texts, lists, sheet, partView, asOf);
         part = new PartInHand(texts, measures, tasks, desk, partView, panel::showPart, this::failed);
@@ -208,6 +220,16 @@ public final class EnginesPlace implements Place {
     }
 
     // A part
+
+    /** Opens what is written about a part: itself, or one of the times it was fitted. */
+    private void correct(String record) {
+        Facts facts = desk.get().view().facts();
+        facts.of(Part.class)
+                .find(Id.parse(record))
+                .<Entry<?>>map(part -> part)
+                .or(() -> facts.of(Fitment.class).find(Id.parse(record)))
+                .ifPresent(correct);
+    }
 
     private void openPart(String record) {
         wanted = null;
@@ -321,10 +343,10 @@ public final class EnginesPlace implements Place {
         beside().close();
     }
 
-    /** A run opens on its sheet, where it can be corrected; of anything else the history is shown. */
+    /** A run opens on its sheet; of anything else the history is shown, from which its sheet is opened. */
     private void open(Entry<?> entry, String named) {
         if (entry.fact() instanceof Run) {
-            window.go(PlaceId.RUN_SHEET, entry.id().text());
+            correct.accept(entry);
         } else {
             history(entry, named);
         }
@@ -341,7 +363,7 @@ public final class EnginesPlace implements Place {
                 () -> historyModel.lines(entry, SeeHistory.of(desk.get().logbook(), entry), all.zone()),
                 lines -> {
                     beside().open();
-                    beside().behind().showHistory(named, lines, opened != null);
+                    beside().behind().showHistory(named, lines, opened != null, () -> correct.accept(entry));
                 },
                 failure -> failed());
     }
@@ -442,7 +464,7 @@ public final class EnginesPlace implements Place {
 
         @Override
         public void open(BehindLine line) {
-            EnginesPlace.this.open(line.source(), behindModel.named(line));
+            correct.accept(line.source());
         }
 
         @Override

@@ -87,7 +87,6 @@ final class EntryActions extends JPanel {
         enable(another, line != null && line.canSettle(), "engines.entry.another");
         strike.setVisible(line == null || !line.canRestore());
         restore.setVisible(line != null && line.canRestore());
-        open.setVisible(line == null || line.canOpen());
         open.setEnabled(line != null);
         open.setToolTipText(texts.get("engines.entry.open.tip"));
         history.setEnabled(line != null);

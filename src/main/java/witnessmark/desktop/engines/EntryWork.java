@@ -14,7 +14,7 @@ interface EntryWork {
     /** Settles that it is a run of its own. */
     void another(BehindLine line);
 
-    /** Opens a run on the run sheet, where it can be corrected; shows the history of anything else. */
+    /** Opens it on its sheet, where it can be corrected. */
     void open(BehindLine line);
 
     /** Shows who changed it, when and why. */

@@ -35,16 +35,23 @@ final class PartView {
     private final LivesTab lives;
     private final Beside beside;
     private final Texts texts;
+    private String part = "";
 
     /**
      * What the page can be asked to do.
      *
      * @param behind shows the entries behind a figure
      * @param engine opens an engine, by the text form of its identity
+     * @param correct opens the part, or one of the times it was fitted, on its sheet, by the text form of its identity
      * @param closeBehind puts the entries behind a figure away
      * @param back goes back to the engine in hand
      */
-    record Asked(Consumer<Shown> behind, Consumer<String> engine, Runnable closeBehind, Runnable back) {}
+    record Asked(
+            Consumer<Shown> behind,
+            Consumer<String> engine,
+            Consumer<String> correct,
+            Runnable closeBehind,
+            Runnable back) {}
 
     PartView(SheetTools tools, EntryWork work, Asked asked) {
         this.texts = tools.texts();
@@ -58,10 +65,13 @@ final class PartView {
         tabs.getAccessibleContext().setAccessibleName(texts.get("engines.part.tabs"));
         beside = new Beside(tabs, new BehindPane(tools, work, asked.closeBehind()));
         JButton back = Buttons.link(Caption.of(texts.get("engines.part.back")), asked.back());
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]8[]", "[baseline]"));
+        JButton correct = Buttons.link(
+                Caption.of(texts.get("engines.part.correct")), () -> asked.correct().accept(part));
+        JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]8[]12[]", "[baseline]"));
         head.setOpaque(false);
         head.add(mark);
         head.add(where, "wmin 0");
+        head.add(correct);
         head.add(back);
         FormKeys.bindWithin(sheet, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", asked.back());
         sheet.add(head, "growx, wmin 0, wrap");
@@ -74,6 +84,7 @@ final class PartView {
     }
 
     void show(PartLines lines) {
+        part = lines.part();
         mark.setText(lines.mark());
         where.setText(lines.where());
         what.setText(lines.what());
@@ -136,9 +147,11 @@ final class PartView {
                         row -> way(row, asked)),
                 FigureColumn.words(Column.<TimeLine>text(texts.get("engines.column.position"), TimeLine::position)
                         .wide(120)),
-                FigureColumn.words(Column.<TimeLine, Moment>text(
-                                texts.get("engines.column.fitted"), TimeLine::since, TimeLine::from)
-                        .wide(120)),
+                FigureColumn.leading(
+                        Column.<TimeLine, Moment>text(
+                                        texts.get("engines.column.fitted"), TimeLine::since, TimeLine::from)
+                                .wide(120),
+                        row -> () -> asked.correct().accept(row.id())),
                 FigureColumn.words(
                         Column.<TimeLine, Moment>text(texts.get("engines.column.off"), TimeLine::until, TimeLine::to)
                                 .wide(120)),

@@ -3,19 +3,14 @@ package witnessmark.logbook.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Event;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
-import witnessmark.domain.Part;
-import witnessmark.domain.PartDesign;
-import witnessmark.domain.Person;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
 import witnessmark.domain.image.Component;
@@ -26,25 +21,21 @@ final class RecordChoices {
     private static final SheetField CAR = SheetField.choice("car", 1);
     private static final SheetField EVENT = SheetField.choice("event", 1);
 
-    /** What people know by a name. */
-    private static final Set<Class<? extends Fact>> NAMED = Set.of(
-            Car.class,
-            Engine.class,
-            EngineDesign.class,
-            Part.class,
-            PartDesign.class,
-            Position.class,
-            Build.class,
-            Event.class,
-            PlannedRun.class,
-            Person.class);
-
     private RecordChoices() {}
 
     /** Whether it can be shown as a field: all but what refers to an entry without a name. */
     static boolean canOffer(Component component) {
         Class<? extends Fact> kind = component.refersTo();
-        return kind == null || NAMED.contains(kind);
+        return kind == null || named(kind);
+    }
+
+    /** Whether people know entries of a kind by a name. */
+    private static boolean named(Class<? extends Fact> kind) {
+        try {
+            return kind.getMethod("knownAs").getDeclaringClass() != Fact.class;
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException("every fact says what it is known as: " + kind, e);
+        }
     }
 
     /** The entries in force that may be meant, the written one among them whatever its standing. */

@@ -21,6 +21,7 @@ import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.typed.TimeUnit;
+import witnessmark.quantity.typed.Typed;
 import witnessmark.quantity.typed.TypedClock;
 import witnessmark.quantity.typed.TypedFigure;
 import witnessmark.quantity.typed.TypedTime;
@@ -41,6 +42,9 @@ record RecordField(
     /** Texts that are sentences rather than names. */
     private static final Set<String> LONG =
             Set.of("note", "words", "why", "asks", "done", "result", "advice", "specification", "howHeKnows");
+
+    /** Whole numbers that may be less than 0. */
+    private static final Set<String> SIGNED = Set.of("change", "asFound");
 
     private static final Map<String, TimeUnit> TIMES = Map.of("expected", TimeUnit.MINUTE, "lasted", TimeUnit.SECOND);
 
@@ -201,7 +205,16 @@ record RecordField(
         }
         return type == long.class || type == Long.class
                 ? RecordAmounts.read(in, field, written)
-                : values.read(field, TypedFigure::count);
+                : values.read(field, SIGNED.contains(component.name()) ? RecordField::signed : TypedFigure::count);
+    }
+
+    /** A count that may be less than 0. */
+    private static Typed<Integer> signed(String text) {
+        if (!text.startsWith("-") && !text.startsWith("\u2212")) {
+            return TypedFigure.count(text);
+        }
+        Typed<Integer> read = TypedFigure.count(text.substring(1));
+        return read.only().<Typed<Integer>>map(count -> new Typed.Read<>(-count, text)).orElse(read);
     }
 
     private @Nullable ZoneId zone(ReadSheet in, String text) {

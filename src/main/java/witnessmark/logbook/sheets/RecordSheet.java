@@ -171,6 +171,7 @@ public final class RecordSheet<F extends Fact> implements LogSheet {
             if (each.type() == String.class && known.equals(each.component().value(entry.fact()))) {
                 String now = in.needed(each.field());
                 boolean taken = !now.isEmpty()
+                        && !now.equals(known)
                         && entry.fact().knownWithin() == null
                         && in.sight().facts().of(type.kind()).named(now).isPresent();
                 if (taken) {

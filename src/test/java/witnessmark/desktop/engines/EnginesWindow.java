@@ -1,5 +1,8 @@
 package witnessmark.desktop.engines;
 
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Run;
+import witnessmark.domain.Entry;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,6 +46,7 @@ final class EnginesWindow implements AutoCloseable {
     private final Look look;
     final EnginesPlace place;
     final ShellPane pane;
+    private @Nullable Entry<?> corrected;
 
     /** @param others further places of the window, to be led to; the run sheet when none is given */
     EnginesWindow(Desk desk, Look look, Texts texts, Place... others) {
@@ -55,7 +59,14 @@ final class EnginesWindow implements AutoCloseable {
         this.texts = texts;
         this.settings = settings;
         place = new EnginesPlace(
-                texts, new Measures(texts, Units.METRIC), tasks, window, () -> desk, settings, DayOrder.DAY_FIRST);
+                texts,
+                new Measures(texts, Units.METRIC),
+                tasks,
+                window,
+                () -> desk,
+                settings,
+                DayOrder.DAY_FIRST,
+                this::correct);
         ShellContext context =
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {});
         RunContext runs = new RunContext(
@@ -67,6 +78,19 @@ final class EnginesWindow implements AutoCloseable {
         pane.logbook("Marrowgate, sample season");
         window.go(PlaceId.ENGINES);
         tasks.awaitIdle();
+    }
+
+    /** What was opened on its sheet last; a run is on the run sheet. */
+    @Nullable
+    Entry<?> corrected() {
+        return corrected;
+    }
+
+    private void correct(Entry<?> entry) {
+        corrected = entry;
+        if (entry.fact() instanceof Run) {
+            window.go(PlaceId.RUN_SHEET, entry.id().text());
+        }
     }
 
     static Desk sample(Path folder) {

@@ -49,7 +49,7 @@ class LinksToRunsTest {
         window.select(race);
         window.root(1366, 768);
 
-        new Ui(window.place.sheet().beside().behind()).button("Open run").doClick();
+        new Ui(window.place.sheet().beside().behind()).button("Open").doClick();
 
         assertThat(window.pane.current()).contains(Visit.to(PlaceId.RUN_SHEET, race.id()));
     }

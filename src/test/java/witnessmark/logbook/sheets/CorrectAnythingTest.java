@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Part;
 import witnessmark.domain.Reading;
@@ -27,7 +28,12 @@ import witnessmark.domain.Standing;
 import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
+import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.ledger.AsOf;
+import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.View;
+
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.SampleBooks;
 
@@ -110,6 +116,43 @@ class CorrectAnythingTest {
                 assertThat(changedColumns(entry, reading.entries().get(0))).hasSizeLessThanOrEqualTo(1);
             }
         }
+    }
+
+    @Test
+    void each_row_of_a_season_with_every_kind_of_record_reads_back_from_its_fields_as_it_is() {
+        Path season = Path.of(System.getProperty("project.basedir", "."), "src/test/resources/exchange/small-season");
+        List<Entry<?>> all = new CsvSeasonFolders().read(season, Facts.none()).orThrow();
+        Facts facts = Facts.none().with(all);
+        LocalDate late = LocalDate.of(2027, 6, 30);
+        View view = new View(facts, late, Desk.zoneOf(facts), LifeLedger.of(facts, new AsOf(late, Desk.zoneOf(facts))), false);
+        for (Entry<?> entry : all) {
+            if (!(entry.fact() instanceof Run)) {
+                readsBack(view, late, entry);
+            }
+        }
+        assertThat(all.stream().map(entry -> entry.fact().getClass()).distinct().count())
+                .isEqualTo(RecordTypes.all().size());
+    }
+
+    private static void readsBack(View view, LocalDate today, Entry<?> entry) {
+        View without = new View(
+                view.facts().with(List.of(struck(entry))), view.day(), view.zone(), view.ledger(), view.readOnly());
+        SheetSight sight = new SheetSight(
+                without, today, SheetUnits.metric(DayOrder.DAY_FIRST), "Ada", new StandingNow(without));
+        LogSheet form = FORMS.stream()
+                .filter(sheet -> sheet.written(entry.fact(), sight).isPresent())
+                .findFirst()
+                .orElseGet(() -> new RecordSheet<>(entry));
+        SheetTyped texts = new SheetTyped(form.written(entry.fact(), sight).orElseThrow());
+        SheetReading reading = ReadSheet.correct(form, texts, sight, SampleBooks.ids(), entry);
+        assertThat(reading.problems().stream().filter(problem -> problem.stops()))
+                .as(entry.fact().getClass() + " on " + form.key())
+                .isEmpty();
+        assertThat(reading.entries()).as(entry.fact().getClass().toString()).hasSize(1);
+    }
+
+    private static <F extends Fact> Entry<F> struck(Entry<F> entry) {
+        return new Entry<>(entry.id(), entry.fact(), Standing.STRUCK_OUT, "", entry.rev());
     }
 
     @Test
