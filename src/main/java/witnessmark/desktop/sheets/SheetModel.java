@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.sheets.Choice;
 import witnessmark.logbook.sheets.CorrectSheet;
+import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.FoundProblem;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.SheetField;
