@@ -13,7 +13,12 @@ final class Clashes {
 
     /** Notes a problem with an entry; the facts are in the order its kind states. */
     void add(Entry<?> entry, ProblemKind kind, Object... facts) {
-        all.add(new Clash(entry, Problem.of(kind, facts)));
+        all.add(new Clash(entry, null, Problem.of(kind, facts)));
+    }
+
+    /** The same where one part of the entry is wrong, by the name its record has for it. */
+    void addIn(Entry<?> entry, String field, ProblemKind kind, Object... facts) {
+        all.add(new Clash(entry, field, Problem.of(kind, facts)));
     }
 
     List<Clash> all() {

@@ -16,6 +16,7 @@ import witnessmark.domain.Notice;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunOn;
 import witnessmark.domain.StockMove;
+import witnessmark.domain.ToldRunning;
 import witnessmark.domain.Trigger;
 import witnessmark.ledger.result.Clash;
 import witnessmark.outcome.Problem;
@@ -64,6 +65,8 @@ public final class Coherence {
         ChangeChecks changes = new ChangeChecks(around, clashes);
         NeededChecks needed = new NeededChecks(around, clashes);
         RuleChecks rules = new RuleChecks(around, clashes);
+        BuildChecks builds = new BuildChecks(around, clashes);
+        FigureChecks figures = new FigureChecks(clashes);
         ShelfChecks shelf = new ShelfChecks(around, clashes);
         for (Entry<?> entry : changed) {
             Entry<Run> run = as(Run.class, entry);
@@ -72,6 +75,7 @@ public final class Coherence {
                 cars.check(run);
                 changes.checkRun(run);
                 needed.check(run);
+                builds.check(run);
             }
             Entry<Fitment> fitment = as(Fitment.class, entry);
             if (fitment != null && fitment.inForce()) {
@@ -85,12 +89,15 @@ public final class Coherence {
                 }
             }
             if (entry.inForce()) {
+                figures.check(entry);
+                apply(as(ToldRunning.class, entry), figures::checkTold);
                 check(rules, entry);
                 check(shelf, entry);
             }
         }
         new TwinChecks(around, clashes).check();
         cars.check();
+        builds.check();
         new FitmentChecks(around, clashes).check();
         new AsideChecks(around, clashes).check();
         new PriorChecks(around, clashes).check();

@@ -30,13 +30,13 @@ final class RunChecks {
     void check(Entry<Run> entry) {
         Run run = entry.fact();
         if (run.start().isAfter(today.last())) {
-            clashes.add(entry, ProblemKind.RUN_IN_FUTURE, run.start(), today.day());
+            clashes.addIn(entry, "start", ProblemKind.RUN_IN_FUTURE, run.start(), today.day());
         }
         RunningTime running = run.running();
         if (running.compareTo(TOO_LONG) >= 0) {
-            clashes.add(entry, ProblemKind.RUN_TOO_LONG, running, TOO_LONG);
+            clashes.addIn(entry, "running", ProblemKind.RUN_TOO_LONG, running, TOO_LONG);
         } else if (running.compareTo(SHORTEST) < 0 || running.compareTo(LONGEST) > 0) {
-            clashes.add(entry, ProblemKind.RUN_LENGTH_UNUSUAL, running, SHORTEST, LONGEST);
+            clashes.addIn(entry, "running", ProblemKind.RUN_LENGTH_UNUSUAL, running, SHORTEST, LONGEST);
         }
         share(entry, "track", run.track());
         share(entry, "warmUp", run.warmUp());
@@ -47,7 +47,7 @@ final class RunChecks {
     private void share(Entry<Run> entry, String field, @Nullable RunningTime share) {
         RunningTime running = entry.fact().running();
         if (share != null && share.compareTo(running) > 0) {
-            clashes.add(entry, ProblemKind.LONGER_THAN_RUN, field, share, running);
+            clashes.addIn(entry, field, ProblemKind.LONGER_THAN_RUN, field, share, running);
         }
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
@@ -34,6 +35,7 @@ final class Surroundings {
     final Grouped<Part, Fitment> parts;
     final Grouped<Engine, Fitment> inEngines;
     final Grouped<Car, Fitment> inCars;
+    final Grouped<Engine, Build> engineBuilds;
     final Grouped<Engine, EngineInCar> engines;
     final Grouped<Car, EngineInCar> cars;
     final Grouped<Part, PriorLife> partPriors;
@@ -66,6 +68,10 @@ final class Surroundings {
                 facts.of(Fitment.class),
                 Fitment::car,
                 fitment -> counts(fitment, touched.cars, fitment.fact().car()));
+        this.engineBuilds = Grouped.of(
+                facts.of(Build.class),
+                Build::engine,
+                build -> counts(build, touched.engines, build.fact().engine()));
         this.engines = Grouped.of(
                 facts.of(EngineInCar.class),
                 EngineInCar::engine,

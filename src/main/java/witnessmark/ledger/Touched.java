@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineInCar;
@@ -55,6 +56,8 @@ final class Touched {
             parts.add(fitment.part());
             add(engines, fitment.engine());
             add(cars, fitment.car());
+        } else if (fact instanceof Build build) {
+            engines.add(build.engine());
         } else if (fact instanceof EngineInCar stay) {
             engines.add(stay.engine());
             cars.add(stay.car());

@@ -15,6 +15,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.ledger.AsOf;
@@ -57,6 +58,7 @@ final class GoodRows {
                 RecordType<?> type = RecordTypes.of(row.fact().getClass());
                 problems.add(at(
                         row,
+                        null,
                         Problem.of(
                                 ProblemKind.NAME_TAKEN, type.name(), name.get().name())));
                 out.put(row.id().value(), type.file());
@@ -83,7 +85,7 @@ final class GoodRows {
             Set<Entry<?>> bad = new HashSet<>();
             for (Clash clash : Coherence.clashes(after, left, today)) {
                 if (clash.problem().stops() ? bad.add(clash.entry()) : !queriesTold) {
-                    problems.add(at(clash.entry(), clash.problem()));
+                    problems.add(at(clash.entry(), clash.field(), clash.problem()));
                 }
             }
             queriesTold = true;
@@ -96,9 +98,17 @@ final class GoodRows {
         }
     }
 
-    private Problem at(Entry<?> entry, Problem problem) {
+    private Problem at(Entry<?> entry, @Nullable String field, Problem problem) {
         Place place = places.get(entry.id().value());
-        return place == null ? problem : problem.at(place);
+        if (place == null) {
+            return problem;
+        }
+        String column = RecordTypes.of(entry.fact().getClass()).components().stream()
+                .filter(component -> component.name().equals(field))
+                .map(Component::heading)
+                .findFirst()
+                .orElse(null);
+        return problem.at(new Place(place.file(), place.row(), column));
     }
 
     /**

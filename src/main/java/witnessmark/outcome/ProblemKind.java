@@ -61,6 +61,15 @@ public enum ProblemKind {
     /** run named, start, end, moment of change: a fitment changes inside a run. */
     CHANGE_INSIDE_RUN(4, true),
 
+    /** engine, build number, since when it was open: a run says the engine went out then. */
+    BUILD_OPEN(3, false),
+    /** engine, when its first build was begun: a run is from before. */
+    RUN_BEFORE_FIRST_BUILD(2, false),
+    /** engine, build number, the other's number, moment at which both were open. */
+    BUILDS_OVERLAP(4, true),
+    /** hours told, from, to, how long that is: no engine runs longer than the time that passed. */
+    TOLD_LONGER_THAN_TIME(4, true),
+
     // Parts and where they are
     /** part, fitted on, bought on. */
     FITTED_BEFORE_BOUGHT(3, true),

@@ -11,6 +11,7 @@ import java.util.List;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
 import witnessmark.domain.image.Component;
+import witnessmark.domain.image.FieldOf;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
@@ -138,6 +139,9 @@ final class FactWords {
         }
         if (fact instanceof Counter counter) {
             return records.counter(counter);
+        }
+        if (fact instanceof FieldOf field) {
+            return records.field(field.kind(), field.component());
         }
         if (fact instanceof RecordType<?> type) {
             return records.one(type.kind());

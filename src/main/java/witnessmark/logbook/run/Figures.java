@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Run;
+import witnessmark.ledger.Possible;
+import witnessmark.ledger.Possible.Range;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Pressure;
@@ -14,8 +16,7 @@ import witnessmark.quantity.typed.TypedFigure;
 import witnessmark.quantity.typed.TypedTime;
 
 /**
- * The measured fields of the sheet. The bounds are those within which a four-stroke racing engine can read at all
- * (common practice, no source); what is usual for one engine comes from its own runs.
+ * The measured fields of the sheet. What can be read at all is {@link Possible}; what is usual for one engine comes from its own runs.
  */
 final class Figures {
     final Figure<EngineSpeed> highest = new Figure<>(
@@ -25,13 +26,13 @@ final class Figures {
             Run::highest,
             speed -> (long) speed.rpm(),
             rpm -> new EngineSpeed(Math.toIntExact(rpm)),
-            500,
-            20_000,
+            Possible.SPEED.low().rpm(),
+            Possible.SPEED.high().rpm(),
             150);
-    final Figure<Integer> laps = count(RunField.LAPS, Run::laps, 400);
-    final Figure<Integer> overRevs = count(RunField.OVER_REVS, Run::overRevs, 200);
-    final Figure<Integer> heatCycles = count(RunField.HEAT_CYCLES, Run::heatCycles, 20);
-    final Figure<Integer> raceStarts = count(RunField.RACE_STARTS, Run::raceStarts, 20);
+    final Figure<Integer> laps = count(RunField.LAPS, Run::laps, Possible.LAPS);
+    final Figure<Integer> overRevs = count(RunField.OVER_REVS, Run::overRevs, Possible.OVER_REVS);
+    final Figure<Integer> heatCycles = count(RunField.HEAT_CYCLES, Run::heatCycles, Possible.HEAT_CYCLES);
+    final Figure<Integer> raceStarts = count(RunField.RACE_STARTS, Run::raceStarts, Possible.RACE_STARTS);
     final Figure<RunningTime> running = time(RunField.RUNNING, Run::running);
     final Figure<RunningTime> warmUp = time(RunField.WARM_UP, Run::warmUp);
     final Figure<RunningTime> track = time(RunField.TRACK, Run::track);
@@ -47,9 +48,9 @@ final class Figures {
 
     Figures(FieldUnits units) {
         this.units = units;
-        this.water = temperature(RunField.WATER, Run::waterHighest, 273_150, 413_150);
-        this.oil = temperature(RunField.OIL, Run::oilHighest, 273_150, 453_150);
-        this.ambient = temperature(RunField.AMBIENT, Run::ambient, 243_150, 328_150);
+        this.water = temperature(RunField.WATER, Run::waterHighest, Possible.WATER);
+        this.oil = temperature(RunField.OIL, Run::oilHighest, Possible.OIL);
+        this.ambient = temperature(RunField.AMBIENT, Run::ambient, Possible.AMBIENT);
         this.oilPressure = new Figure<>(
                 RunField.OIL_PRESSURE,
                 text -> TypedFigure.read(text, units.pressure()),
@@ -57,8 +58,8 @@ final class Figures {
                 Run::oilPressure,
                 Pressure::pascals,
                 Pressure::new,
-                0,
-                10_000_000,
+                Possible.OIL_PRESSURE.low().pascals(),
+                Possible.OIL_PRESSURE.high().pascals(),
                 20_000);
         this.oilAdded = new Figure<>(
                 RunField.OIL_ADDED,
@@ -67,8 +68,8 @@ final class Figures {
                 Run::oilAdded,
                 Volume::microlitres,
                 Volume::new,
-                0,
-                10_000_000,
+                Possible.OIL_ADDED.low().microlitres(),
+                Possible.OIL_ADDED.high().microlitres(),
                 200_000);
         this.distance = new Figure<>(
                 RunField.DISTANCE,
@@ -77,8 +78,8 @@ final class Figures {
                 Run::distance,
                 Distance::metres,
                 Distance::new,
-                0,
-                2_000_000,
+                Possible.DISTANCE.low().metres(),
+                Possible.DISTANCE.high().metres(),
                 20_000);
     }
 
@@ -101,7 +102,7 @@ final class Figures {
                 ambient);
     }
 
-    private static Figure<Integer> count(RunField field, Function<Run, @Nullable Integer> of, long most) {
+    private static Figure<Integer> count(RunField field, Function<Run, @Nullable Integer> of, Range<Integer> possible) {
         return new Figure<>(
                 field,
                 TypedFigure::count,
@@ -109,13 +110,13 @@ final class Figures {
                 of,
                 Integer::longValue,
                 n -> Math.toIntExact(n),
-                0,
-                most,
-                most);
+                possible.low(),
+                possible.high(),
+                possible.high());
     }
 
     private Figure<Temperature> temperature(
-            RunField field, Function<Run, @Nullable Temperature> of, long lowest, long highest) {
+            RunField field, Function<Run, @Nullable Temperature> of, Range<Temperature> possible) {
         return new Figure<>(
                 field,
                 text -> TypedFigure.read(text, units.temperature()),
@@ -123,8 +124,8 @@ final class Figures {
                 of,
                 Temperature::millikelvin,
                 Temperature::new,
-                lowest,
-                highest,
+                possible.low().millikelvin(),
+                possible.high().millikelvin(),
                 8_000);
     }
 

@@ -17,6 +17,7 @@ final class WholeRun {
             ProblemKind.RUN_IN_FUTURE,
             ProblemKind.RUN_LENGTH_UNUSUAL,
             ProblemKind.RUN_TOO_LONG,
+            ProblemKind.OUT_OF_RANGE,
             ProblemKind.LONGER_THAN_RUN);
 
     private WholeRun() {}

@@ -15,6 +15,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
+import witnessmark.ledger.Possible;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
@@ -39,8 +40,6 @@ public final class AddEngine implements LogSheet {
     public static final SheetField HOURS_LOWEST = HoursSoFar.LOWEST;
     public static final SheetField HOURS_HIGHEST = HoursSoFar.HIGHEST;
     public static final SheetField HOURS_AS_OF = HoursSoFar.AS_OF;
-
-    private static final int MOST_CYLINDERS = 16;
 
     @Override
     public String key() {
@@ -155,8 +154,14 @@ public final class AddEngine implements LogSheet {
         in.note(DESIGN, SheetNote.of("usual_positions"));
         in.needed(CYLINDERS);
         Integer cylinders = values.count(CYLINDERS);
-        if (cylinders != null && (cylinders < 1 || cylinders > MOST_CYLINDERS)) {
-            in.wrong(CYLINDERS, ProblemKind.OUT_OF_RANGE, CYLINDERS, cylinders, 1, MOST_CYLINDERS);
+        if (cylinders != null && !Possible.CYLINDERS.holds(cylinders)) {
+            in.wrong(
+                    CYLINDERS,
+                    ProblemKind.OUT_OF_RANGE,
+                    CYLINDERS,
+                    cylinders,
+                    Possible.CYLINDERS.low(),
+                    Possible.CYLINDERS.high());
         }
         EngineSpeed limiter = values.speed(LIMITER);
         EngineSpeed overRev = values.speed(OVER_REV);

@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import witnessmark.ledger.Possible;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
@@ -99,8 +100,8 @@ final class ReadValues {
     @Nullable
     EngineSpeed speed(SheetField field) {
         EngineSpeed speed = echoed(field, TypedFigure::engineSpeed);
-        if (speed != null && speed.rpm() == 0) {
-            in.wrong(field, ProblemKind.OUT_OF_RANGE, field, speed, new EngineSpeed(500), new EngineSpeed(20_000));
+        if (speed != null && !Possible.SPEED.holds(speed)) {
+            in.wrong(field, ProblemKind.OUT_OF_RANGE, field, speed, Possible.SPEED.low(), Possible.SPEED.high());
             return null;
         }
         return speed;

@@ -153,7 +153,7 @@ final class ReadTold {
         }
     }
 
-    private void wrong(ToldField field, Problem problem) {
+    void wrong(ToldField field, Problem problem) {
         out.put(field, FieldReading.wrong(problem));
     }
 }

@@ -11,6 +11,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Standing;
 import witnessmark.domain.ToldRunning;
+import witnessmark.ledger.AsOf;
+import witnessmark.ledger.Coherence;
 import witnessmark.ledger.result.LifeChange;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
@@ -54,8 +56,14 @@ public final class TellRunning {
         LocalDate today = desk.today().day();
         ReadTold reader = new ReadTold(view.facts(), today, view.zone(), days);
         @Nullable ToldRunning told = reader.read(typed);
-        return new ToldReading(
-                reader.fields(), told == null ? null : new Entry<>(ids.next(), told, Standing.IN_FORCE, null, 1));
+        if (told == null) {
+            return new ToldReading(reader.fields(), null);
+        }
+        Entry<ToldRunning> entry = new Entry<>(ids.next(), told, Standing.IN_FORCE, null, 1);
+        Coherence.forEntries(view.facts().with(List.of(entry)), List.of(entry), new AsOf(today, view.zone())).stream()
+                .filter(Problem::stops)
+                .forEach(problem -> reader.wrong(ToldField.HIGHEST, problem));
+        return new ToldReading(reader.fields(), entry);
     }
 
     /** The engine's whole life in running time without what is told and with it; empty while it cannot be told. */
