@@ -1,5 +1,6 @@
 package witnessmark.command;
 
+import java.io.File;
 import java.util.List;
 import java.util.Set;
 import picocli.CommandLine;
@@ -15,8 +16,7 @@ import witnessmark.outcome.Problem;
         version = "witness-mark 0.1.0",
         synopsisSubcommandLabel = "COMMAND")
 public final class Program implements Runnable {
-    /** The words that are commands; anything else names a logbook to open in the window. */
-    public static final Set<String> COMMANDS = Set.of(
+    private static final Set<String> COMMANDS = Set.of(
             "new", "import", "export", "life", "due", "parts", "log", "verify", "--help", "-h", "--version", "-V");
 
     @Spec
@@ -27,6 +27,22 @@ public final class Program implements Runnable {
 
     private Program(Tools tools) {
         this.tools = tools;
+    }
+
+    /**
+     * Whether the arguments are for the command line. A file, or what is written like the name of one, is a logbook to
+     * open in the window; any other word is a command, if only a misspelt one.
+     */
+    public static boolean isFor(String... args) {
+        if (args.length == 0) {
+            return false;
+        }
+        String first = args[0];
+        boolean file = first.endsWith(".witness")
+                || first.contains("/")
+                || first.contains(File.separator)
+                || new File(first).exists();
+        return COMMANDS.contains(first) || !file;
     }
 
     /**

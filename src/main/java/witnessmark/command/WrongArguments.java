@@ -38,6 +38,15 @@ final class WrongArguments implements IParameterExceptionHandler {
                     missing.getMissing().stream().map(WrongArguments::name).toList();
             return tools.texts().get("command.usage.missing", tools.measures().all(names));
         }
+        CommandLine command = wrong.getCommandLine();
+        if (wrong instanceof UnmatchedArgumentException unknown && command.getParent() == null) {
+            return tools.texts()
+                    .get(
+                            "command.usage.nocommand",
+                            unknown.getUnmatched().get(0),
+                            tools.measures()
+                                    .all(List.copyOf(command.getSubcommands().keySet())));
+        }
         if (wrong instanceof UnmatchedArgumentException unknown) {
             return tools.texts()
                     .get(

@@ -12,12 +12,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
+import witnessmark.quantity.Counter;
 
 /** The rows of one kind as the text of their file. */
 final class FileText<F extends Fact> {
@@ -31,10 +33,12 @@ final class FileText<F extends Fact> {
 
     private final RecordType<F> type;
     private final List<Entry<F>> rows;
+    private final Facts facts;
     private final ReferenceTexts references;
 
     FileText(RecordType<F> type, Facts facts, ReferenceTexts references) {
         this.type = type;
+        this.facts = facts;
         this.rows = new ArrayList<>(facts.of(type.kind()).all());
         this.rows.sort(Comparator.comparing(Entry::id));
         this.references = references;
@@ -70,13 +74,22 @@ final class FileText<F extends Fact> {
     private List<String> fields(Entry<F> row) {
         List<String> fields = new ArrayList<>();
         fields.add(row.id().text());
-        for (Component component : type.components()) {
-            Object value = component.value(row.fact());
+        @Nullable
+        Object[] values = type.components().stream()
+                .map(component -> component.value(row.fact()))
+                .toArray();
+        Counter counter = AmountText.counter(type.components(), values, facts);
+        for (int i = 0; i < values.length; i++) {
+            Component component = type.components().get(i);
+            Object value = values[i];
             Class<? extends Fact> target = component.refersTo();
-            fields.add(
-                    target != null && value instanceof Id<?> id
-                            ? references.of(target, id.value())
-                            : component.text(value));
+            if (target != null && value instanceof Id<?> id) {
+                fields.add(references.of(target, id.value()));
+            } else if (counter != null && value instanceof Long amount && AmountText.isAmount(type.kind(), component)) {
+                fields.add(AmountText.of(type.kind(), counter, amount));
+            } else {
+                fields.add(component.text(value));
+            }
         }
         fields.add(row.inForce() ? "" : row.standing().code());
         fields.add(row.struckBecause() == null ? "" : row.struckBecause());

@@ -20,6 +20,7 @@ import witnessmark.domain.Team;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
 /**
@@ -132,7 +133,7 @@ final class RowReader<F extends Fact> {
     private @Nullable Object[] values(Fields<F> fields) {
         @Nullable Object[] values = new Object[components.size()];
         for (int i = 0; i < values.length; i++) {
-            if (types[i] != Moment.class) {
+            if (types[i] != Moment.class && !AmountText.isAmount(type.kind(), components.get(i))) {
                 values[i] = value(i, fields);
             }
         }
@@ -143,7 +144,29 @@ final class RowReader<F extends Fact> {
                 values[i] = moment(i, fields, wallClock);
             }
         }
+        amounts(fields, values);
         return values;
+    }
+
+    /** An amount is read once it is known what the row counts in; while that is not, the row is left out for it. */
+    private void amounts(Fields<F> fields, @Nullable Object[] values) {
+        Counter counter = AmountText.counter(components, values, reading.soFar());
+        for (int i = 0; i < values.length; i++) {
+            Component component = components.get(i);
+            if (AmountText.isAmount(type.kind(), component)) {
+                String text = fields.at(places[i]);
+                values[i] = text == null
+                        ? fields.kept(component)
+                        : counter == null
+                                ? null
+                                : figure(
+                                        i,
+                                        fields.line(),
+                                        text.strip(),
+                                        AmountText.form(type.kind(), counter),
+                                        stripped -> AmountText.read(type.kind(), counter, stripped));
+            }
+        }
     }
 
     private @Nullable UUID id(long line, List<String> texts) {
@@ -217,18 +240,21 @@ final class RowReader<F extends Fact> {
                         stripped -> MomentText.read(stripped, reading.teamZone(), wallClock));
     }
 
-    private @Nullable Object figure(int i, long line, String text, Function<String, @Nullable Object> form) {
-        if (text.length() > Limits.FIGURE) {
-            unreadable(line, headings[i], text, components.get(i).form());
-            return null;
+    private @Nullable Object figure(int i, long line, String text, Function<String, @Nullable Object> parse) {
+        return figure(i, line, text, components.get(i).form(), parse);
+    }
+
+    private @Nullable Object figure(
+            int i, long line, String text, String form, Function<String, @Nullable Object> parse) {
+        if (text.length() <= Limits.FIGURE) {
+            try {
+                return parse.apply(text);
+            } catch (RuntimeException e) {
+                // which exception a form throws for a text it cannot read is left open
+            }
         }
-        try {
-            return form.apply(text);
-        } catch (RuntimeException e) {
-            // which exception a form throws for a text it cannot read is left open
-            unreadable(line, headings[i], text, components.get(i).form());
-            return null;
-        }
+        unreadable(line, headings[i], text, form);
+        return null;
     }
 
     /** The zone of the clock on the wall: the row's own, else that of the event it names, else the team's. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.FileStore;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +25,9 @@ final class WriteFailure {
         Throwable cause = error.getCause() instanceof IOException inner ? inner : error;
         if (cause instanceof CharacterCodingException) {
             return Problem.of(ProblemKind.CANNOT_WRITE, place.toString(), "half a character in a text");
+        }
+        if (cause instanceof NoSuchFileException) {
+            return Problem.of(ProblemKind.CANNOT_WRITE, place.toString(), "nothing can be made at that place");
         }
         String said = cause.getMessage() == null ? cause.toString() : cause.getMessage();
         String plain = said.toLowerCase(Locale.ROOT);

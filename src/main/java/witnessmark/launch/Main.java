@@ -26,7 +26,7 @@ public final class Main {
     public static void main(String[] args) {
         Outside outside = Outside.ofThisMachine();
         Logs.to(outside.data().path());
-        if (args.length > 0 && Program.COMMANDS.contains(args[0])) {
+        if (Program.isFor(args)) {
             System.exit(Program.run(tools(outside), args));
         }
         try {

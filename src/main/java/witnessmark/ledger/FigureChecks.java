@@ -1,6 +1,7 @@
 package witnessmark.ledger;
 
 import java.time.Duration;
+import java.util.Set;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.ToldRunning;
@@ -12,6 +13,9 @@ import witnessmark.quantity.RunningTime;
 
 /** Figures that no engine can have. */
 final class FigureChecks {
+    private static final Set<String> NAMES = Set.of("name", "number", "mark");
+    private static final int LONGEST_NAME = 100;
+
     private final Clashes clashes;
 
     FigureChecks(Clashes clashes) {
@@ -23,6 +27,9 @@ final class FigureChecks {
         Class<? extends Fact> kind = entry.fact().getClass();
         for (Component component : RecordTypes.of(kind).components()) {
             Object value = component.value(entry.fact());
+            if (value instanceof String name && NAMES.contains(component.name())) {
+                checkName(entry, new FieldOf(kind, component), name);
+            }
             Possible.of(kind, component.name())
                     .filter(range -> value != null && !range.holds(value))
                     .ifPresent(range -> clashes.addIn(
@@ -33,6 +40,14 @@ final class FigureChecks {
                             value,
                             range.low(),
                             range.high()));
+        }
+    }
+
+    /** What a thing is called stands in lists and in sentences. */
+    private void checkName(Entry<?> entry, FieldOf field, String name) {
+        int letters = name.codePointCount(0, name.length());
+        if (letters > LONGEST_NAME) {
+            clashes.addIn(entry, field.component().name(), ProblemKind.NAME_TOO_LONG, field, letters, LONGEST_NAME);
         }
     }
 

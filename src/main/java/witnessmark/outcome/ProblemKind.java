@@ -143,6 +143,8 @@ public enum ProblemKind {
     NOT_TOGETHER(1, true),
     /** kind of record, name looked for. */
     NOT_FOUND(2, true),
+    /** field, letters it has, most it may have. */
+    NAME_TOO_LONG(3, true),
     /** kind of record, name: already taken. */
     NAME_TAKEN(2, true),
     /** kind of record, name: changed by somebody else meanwhile. */

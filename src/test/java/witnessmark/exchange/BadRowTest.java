@@ -80,8 +80,8 @@ class BadRowTest extends ReadingTest {
                         .cell("parts.csv", 1, "bought_on", "2.11.2025")
                         .cell("timetables.csv", 2, "out", "half past nine")
                         .cell("limits.csv", 1, "counter", "hours")
-                        .cell("limits.csv", 1, "amount", "12 h"),
-                rows(1, 9, 16, 21, 23, 24, 28, 33, 35),
+                        .cell("run-ons.csv", 1, "up_to", "12"),
+                rows(1, 9, 16, 21, 23, 24, 28, 33, 35, 43),
                 problem("team.csv", 2, "zone", VALUE_UNREADABLE, "zone", "London", "Europe/London"),
                 problem("positions.csv", 4, "needed", VALUE_UNREADABLE, "needed", "perhaps", "yes or no"),
                 problem("parts.csv", 2, "bought_on", VALUE_UNREADABLE, "bought_on", "2.11.2025", "2026-07-05"),
@@ -95,7 +95,7 @@ class BadRowTest extends ReadingTest {
                         "hours",
                         "running, loaded, high speed, distance, laps, race starts, engine starts, heat cycles, pulls,"
                                 + " over-revs, months, uses, torque cycles"),
-                problem("limits.csv", 2, "amount", VALUE_UNREADABLE, "amount", "12 h", "46332000"),
+                problem("run-ons.csv", 2, "up_to", VALUE_UNREADABLE, "up_to", "12", "12 h"),
                 waiting("prior-lives.csv", 1, "parts.csv"),
                 waiting("fitments.csv", 1, "parts.csv"),
                 waiting("works.csv", 1, "parts.csv"),

@@ -115,8 +115,7 @@ final class WriteRun {
         if (!values.containsKey(RunField.HIGHEST)) {
             return null;
         }
-        boolean again = was != null && was.highest() != null;
-        return again ? kept(Run::highestFrom) : SpeedSource.LOGGER;
+        return kept(Run::highestFrom); // the sheet does not ask, so nobody has said
     }
 
     private String remarks(Map<RunField, String> typed) {
