@@ -29,7 +29,10 @@ final class DueOpen {
         add(lines, "command.due.jobs", open.jobs().stream().map(this::job).toList());
         add(lines, "command.due.out", open.out().stream().map(this::out).toList());
         add(lines, "command.due.low", open.low().stream().map(this::low).toList());
-        add(lines, "command.due.notices", open.notices().stream().map(this::notice).toList());
+        add(
+                lines,
+                "command.due.notices",
+                open.notices().stream().map(this::notice).toList());
         return lines;
     }
 
@@ -44,9 +47,8 @@ final class DueOpen {
         Job job = open.job().fact();
         String on = open.on().isEmpty() ? "" : " (" + open.on() + ")";
         String before = open.before() == null ? "" : "; " + tools.texts().get("command.due.before", open.before());
-        String waits = job.waitingFor().isBlank()
-                ? ""
-                : "; " + tools.texts().get("command.due.waits", job.waitingFor());
+        String waits =
+                job.waitingFor().isBlank() ? "" : "; " + tools.texts().get("command.due.waits", job.waitingFor());
         return job.what() + on + before + waits;
     }
 
@@ -66,9 +68,7 @@ final class DueOpen {
     private static String what(StillOpen.OutNow out) {
         return out.design() == null
                 ? out.mark()
-                : out.mark().isEmpty()
-                        ? out.design().name()
-                        : out.design().name() + " " + out.mark();
+                : out.mark().isEmpty() ? out.design().name() : out.design().name() + " " + out.mark();
     }
 
     private String low(StillOpen.LowStock low) {
@@ -95,11 +95,12 @@ final class DueOpen {
         ArrayNode out = root.putArray("outWithOthers");
         open.out().forEach(each -> out(out.addObject(), each));
         ArrayNode low = root.putArray("lowStock");
-        open.low().forEach(each -> low.addObject()
-                .put("design", each.design().name())
-                .put("free", each.level().freeOfDesign())
-                .put("least", each.level().leastOfDesign())
-                .put("onOrder", each.level().onOrder()));
+        open.low()
+                .forEach(each -> low.addObject()
+                        .put("design", each.design().name())
+                        .put("free", each.level().freeOfDesign())
+                        .put("least", each.level().leastOfDesign())
+                        .put("onOrder", each.level().onOrder()));
         ArrayNode notices = root.putArray("notices");
         open.notices().forEach(each -> {
             ArrayNode parts = notices.addObject()

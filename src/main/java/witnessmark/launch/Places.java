@@ -75,7 +75,13 @@ final class Places {
         all.add(start.place());
         all.add(runSheet);
         all.add(new EnginesPlace(
-                shell.texts(), measures, shell.tasks(), shell.desk(), book::desk, shell.settings(), DAYS,
+                shell.texts(),
+                measures,
+                shell.tasks(),
+                shell.desk(),
+                book::desk,
+                shell.settings(),
+                DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES))));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());

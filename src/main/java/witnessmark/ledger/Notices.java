@@ -37,12 +37,10 @@ public final class Notices {
 
     /** The notices of a day that are not answered on every part they mean, in the order of their dates. */
     public static List<NoticeLeft> left(Facts facts, AsOf asOf) {
-        Set<Id<Part>> scrapped = facts
-                .of(Scrapping.class)
-                .where(each -> each.member().isEmpty() && asOf.counts(each.at()))
-                .stream()
-                .map(entry -> entry.fact().part())
-                .collect(Collectors.toSet());
+        Set<Id<Part>> scrapped =
+                facts.of(Scrapping.class).where(each -> each.member().isEmpty() && asOf.counts(each.at())).stream()
+                        .map(entry -> entry.fact().part())
+                        .collect(Collectors.toSet());
         return facts.of(Notice.class).where(notice -> !notice.dated().isAfter(asOf.day())).stream()
                 .sorted(Comparator.comparing(notice -> notice.fact().dated()))
                 .map(notice -> new NoticeLeft(notice, left(facts, asOf, notice, scrapped)))

@@ -21,7 +21,8 @@ public final class OpenJobs {
      */
     public static List<Entry<Job>> of(Facts facts, AsOf asOf) {
         return facts.of(Job.class).where(job -> isOpen(job, asOf)).stream()
-                .sorted(Comparator.comparing((Entry<Job> job) -> first(facts, job.fact().before()))
+                .sorted(Comparator.comparing(
+                                (Entry<Job> job) -> first(facts, job.fact().before()))
                         .thenComparing(job -> job.fact().asked())
                         .thenComparing(Entry::id))
                 .toList();

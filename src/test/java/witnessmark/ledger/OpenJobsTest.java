@@ -53,10 +53,26 @@ class OpenJobsTest {
         for (int i = 0; i < 12; i++) {
             int asked = random.nextInt(30);
             Moment done = random.nextBoolean() ? at(asked + random.nextInt(20), 23) : null;
-            Id<Event> before = random.nextInt(3) == 0 ? null : events.get(random.nextInt(3)).id();
+            Id<Event> before = random.nextInt(3) == 0
+                    ? null
+                    : events.get(random.nextInt(3)).id();
             jobs.add(made(
                     random,
-                    new Job("job " + i, null, null, null, before, "", null, null, "", null, at(asked, i), "Ann", done, "")));
+                    new Job(
+                            "job " + i,
+                            null,
+                            null,
+                            null,
+                            before,
+                            "",
+                            null,
+                            null,
+                            "",
+                            null,
+                            at(asked, i),
+                            "Ann",
+                            done,
+                            "")));
         }
         all.addAll(events);
         all.addAll(jobs);
@@ -84,12 +100,14 @@ class OpenJobsTest {
     @Test
     void a_notice_is_left_until_every_part_of_the_batch_is_answered_or_scrapped() {
         Random random = new Random(1);
-        Entry<PartDesign> gasket = made(random, new PartDesign("gasket", PartKind.HEAD_GASKET, "", "", true, false, ""));
+        Entry<PartDesign> gasket =
+                made(random, new PartDesign("gasket", PartKind.HEAD_GASKET, "", "", true, false, ""));
         Entry<Part> one = part(random, gasket, "G1", "H1-2540");
         Entry<Part> other = part(random, gasket, "G2", "h1 2540");
         Entry<Part> another = part(random, gasket, "G3", "H1-2541");
         Entry<Notice> notice = made(
-                random, new Notice("N1", "maker", FIRST.plusDays(5), null, "H1-2540", "", "look at the rivets", true, ""));
+                random,
+                new Notice("N1", "maker", FIRST.plusDays(5), null, "H1-2540", "", "look at the rivets", true, ""));
         Facts facts = Facts.none().with(List.of(gasket, one, other, another, notice));
         assertThat(left(facts, 4)).isEmpty();
         assertThat(left(facts, 5)).containsExactly("G1", "G2");
@@ -114,7 +132,8 @@ class OpenJobsTest {
     }
 
     private static Moment at(int day, int hour) {
-        return Moment.of(FIRST.plusDays(day).atTime(LocalTime.of(hour, 0)).atZone(ZONE).toInstant(), ZONE);
+        return Moment.of(
+                FIRST.plusDays(day).atTime(LocalTime.of(hour, 0)).atZone(ZONE).toInstant(), ZONE);
     }
 
     private static <F extends Fact> Entry<F> made(Random random, F fact) {

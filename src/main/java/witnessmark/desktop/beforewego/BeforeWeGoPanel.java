@@ -101,11 +101,8 @@ final class BeforeWeGoPanel extends JPanel {
     }
 
     private JPanel standing() {
-        return new SideBySide(nearest.component(), List.of(
-                        lastOut.component(),
-                        jobs.component(),
-                        out.component(),
-                        others.component(),
-                        moved.component()));
+        return new SideBySide(
+                nearest.component(),
+                List.of(lastOut.component(), jobs.component(), out.component(), others.component(), moved.component()));
     }
 }

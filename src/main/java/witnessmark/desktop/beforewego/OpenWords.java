@@ -59,7 +59,8 @@ final class OpenWords {
             case NOTHING -> "";
         };
         String before = open.late() && open.before() != null ? texts.get("beforewego.job.late", open.before()) : "";
-        return new OutLine(job.what(), joined(on, before), hand(job), open.job().id().text());
+        return new OutLine(
+                job.what(), joined(on, before), hand(job), open.job().id().text());
     }
 
     /** What it waits for; else who does it and how long it takes, as far as somebody said so. */
@@ -114,7 +115,9 @@ final class OpenWords {
 
     /** What the shelf lacks, and what makers asked. */
     List<OutLine> others(StillOpen open) {
-        return Stream.concat(open.low().stream().map(this::low), open.notices().stream().map(this::notice))
+        return Stream.concat(
+                        open.low().stream().map(this::low),
+                        open.notices().stream().map(this::notice))
                 .toList();
     }
 

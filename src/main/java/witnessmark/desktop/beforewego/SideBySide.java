@@ -51,7 +51,8 @@ final class SideBySide extends JPanel {
             add(side, "growx, aligny top");
             return;
         }
-        setLayout(new MigLayout("insets 0, gap 16, fillx, aligny top, hidemode 3, wrap 2", "[0:0:,grow,fill][0:0:,grow,fill]"));
+        setLayout(new MigLayout(
+                "insets 0, gap 16, fillx, aligny top, hidemode 3, wrap 2", "[0:0:,grow,fill][0:0:,grow,fill]"));
         add(main, "span, growx, wrap");
         others.forEach(other -> add(other, "grow, aligny top"));
     }

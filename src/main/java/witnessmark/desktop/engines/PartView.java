@@ -66,7 +66,8 @@ final class PartView {
         beside = new Beside(tabs, new BehindPane(tools, work, asked.closeBehind()));
         JButton back = Buttons.link(Caption.of(texts.get("engines.part.back")), asked.back());
         JButton correct = Buttons.link(
-                Caption.of(texts.get("engines.part.correct")), () -> asked.correct().accept(part));
+                Caption.of(texts.get("engines.part.correct")),
+                () -> asked.correct().accept(part));
         JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]8[]12[]", "[baseline]"));
         head.setOpaque(false);
         head.add(mark);

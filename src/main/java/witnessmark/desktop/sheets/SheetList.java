@@ -2,25 +2,33 @@ package witnessmark.desktop.sheets;
 
 import java.util.List;
 import witnessmark.desktop.shell.CommandMenu;
+import witnessmark.logbook.sheets.AcceptAsIs;
 import witnessmark.logbook.sheets.AddCar;
 import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.AddEvent;
 import witnessmark.logbook.sheets.AddPerson;
 import witnessmark.logbook.sheets.AddPosition;
+import witnessmark.logbook.sheets.AddTool;
+import witnessmark.logbook.sheets.BreakSeal;
+import witnessmark.logbook.sheets.CalibrateTool;
 import witnessmark.logbook.sheets.CameBack;
 import witnessmark.logbook.sheets.ChaseOut;
 import witnessmark.logbook.sheets.CloseBuild;
 import witnessmark.logbook.sheets.DecideAside;
+import witnessmark.logbook.sheets.DoNotice;
 import witnessmark.logbook.sheets.EnterCar;
 import witnessmark.logbook.sheets.FitPart;
-import witnessmark.logbook.sheets.LogMissed;
 import witnessmark.logbook.sheets.JobDone;
+import witnessmark.logbook.sheets.ListPart;
+import witnessmark.logbook.sheets.LogMissed;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.MoveStock;
 import witnessmark.logbook.sheets.NewStock;
 import witnessmark.logbook.sheets.PlanJob;
 import witnessmark.logbook.sheets.PutEngine;
 import witnessmark.logbook.sheets.PutPartAside;
+import witnessmark.logbook.sheets.PutSeal;
+import witnessmark.logbook.sheets.ReadMeter;
 import witnessmark.logbook.sheets.ScrapPart;
 import witnessmark.logbook.sheets.SendOut;
 import witnessmark.logbook.sheets.SetLimit;
@@ -32,8 +40,12 @@ import witnessmark.logbook.sheets.SplitSet;
 import witnessmark.logbook.sheets.SwapEngine;
 import witnessmark.logbook.sheets.TakeEngineOut;
 import witnessmark.logbook.sheets.TakeOffPart;
+import witnessmark.logbook.sheets.TellNotice;
+import witnessmark.logbook.sheets.TightenJoint;
+import witnessmark.logbook.sheets.UseTool;
 import witnessmark.logbook.sheets.WriteBuild;
 import witnessmark.logbook.sheets.WriteHold;
+import witnessmark.logbook.sheets.WriteNotice;
 import witnessmark.logbook.sheets.WriteReading;
 import witnessmark.logbook.sheets.WriteWork;
 
@@ -60,6 +72,8 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_PARTS, 2, new DecideAside()),
                 new Listed(CommandMenu.RECORD_PARTS, 2, new ScrapPart()),
                 new Listed(CommandMenu.RECORD_PARTS, 2, new SplitSet()),
+                new Listed(CommandMenu.RECORD_PARTS, 3, new ListPart()),
+                new Listed(CommandMenu.RECORD_PARTS, 3, new AcceptAsIs()),
                 new Listed(CommandMenu.RECORD_PARTS, 4, new AddPosition()),
                 new Listed(CommandMenu.RECORD_STOCK, 1, new NewStock()),
                 new Listed(CommandMenu.RECORD_STOCK, 1, new MoveStock()),
@@ -70,6 +84,8 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_ENGINES, 1, new AddEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new PutEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new TakeEngineOut()),
+                new Listed(CommandMenu.RECORD_ENGINES, 3, new PutSeal()),
+                new Listed(CommandMenu.RECORD_ENGINES, 3, new BreakSeal()),
                 new Listed(CommandMenu.RECORD_EVENTS, 1, new AddEvent()),
                 new Listed(CommandMenu.RECORD_EVENTS, 1, new EnterCar()),
                 new Listed(CommandMenu.RECORD_EVENTS, 1, new LogMissed()),
@@ -83,6 +99,14 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new SignRunOn()),
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new SetLimit()),
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new SetReadingLimit()),
-                new Listed(CommandMenu.RECORD_LIMITS, 2, new SetTrigger()));
+                new Listed(CommandMenu.RECORD_LIMITS, 2, new SetTrigger()),
+                new Listed(CommandMenu.RECORD_NOTICES, 1, new WriteNotice()),
+                new Listed(CommandMenu.RECORD_NOTICES, 1, new TellNotice()),
+                new Listed(CommandMenu.RECORD_NOTICES, 1, new DoNotice()),
+                new Listed(CommandMenu.RECORD_TOOLS, 1, new TightenJoint()),
+                new Listed(CommandMenu.RECORD_TOOLS, 1, new ReadMeter()),
+                new Listed(CommandMenu.RECORD_TOOLS, 2, new AddTool()),
+                new Listed(CommandMenu.RECORD_TOOLS, 2, new CalibrateTool()),
+                new Listed(CommandMenu.RECORD_TOOLS, 2, new UseTool()));
     }
 }

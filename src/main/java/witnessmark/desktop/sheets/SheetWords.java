@@ -166,6 +166,7 @@ final class SheetWords {
             case TWO_READINGS, UNUSUAL -> List.of(facts.get(2), facts.get(3));
             case OUT_OF_RANGE -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN -> List.of(facts.get(1));
+            case EARLIER_THAN -> List.of(facts.get(2));
             case SAYS_OTHERWISE -> List.of(facts.get(3));
             case FITTED_LATER -> List.of(facts.get(2), facts.get(3));
             case PART_STILL_FITTED,

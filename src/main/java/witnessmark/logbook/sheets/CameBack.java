@@ -106,7 +106,7 @@ public final class CameBack implements LogSheet {
         in.note(RESULT, SheetNote.of(order ? "order_result_example" : "out_result_example"));
         String result = order ? in.text(RESULT) : in.needed(RESULT);
         String by = in.needed(BY);
-        Moment from = Ending.begun(in, WHEN, OutNow.name(in.sight(), sent), sent.from(), when);
+        Moment from = Ending.begun(in, WHEN, sent.from(), when);
         boolean no = !order && in.is(FIT_AGAIN, SheetWord.NO);
         String why = no ? in.needed(WHY_NOT) : "";
         @Nullable Shelf shelf = order ? shelf(in, sent) : null;

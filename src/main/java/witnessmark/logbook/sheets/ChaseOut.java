@@ -63,12 +63,11 @@ public final class ChaseOut implements LogSheet {
             return;
         }
         Moment sent = out.fact().from();
-        String name = OutNow.name(in.sight(), out.fact());
         if (when.isBefore(sent)) {
-            in.wrong(WHEN, ProblemKind.ENDS_BEFORE_IT_BEGINS, name, sent, when);
+            in.wrong(WHEN, ProblemKind.EARLIER_THAN, WHEN, when, sent);
         }
         if (promised != null && promised.isBefore(when.day())) {
-            in.wrong(PROMISED, ProblemKind.ENDS_BEFORE_IT_BEGINS, PROMISED, when, promised);
+            in.wrong(PROMISED, ProblemKind.EARLIER_THAN, PROMISED, promised, when);
         }
         if (promised != null && in.text(ANSWER).isEmpty()) {
             in.wrong(ANSWER, ProblemKind.NEEDED, ANSWER);

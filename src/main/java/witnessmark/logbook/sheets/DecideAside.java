@@ -79,7 +79,7 @@ public final class DecideAside implements LogSheet {
         }
         Quarantine aside = entry.fact();
         in.note(ASIDE, SheetNote.of("aside_by", aside.by(), aside.from()));
-        Moment from = Ending.begun(in, WHEN, name(in.sight(), aside), aside.from(), when);
+        Moment from = Ending.begun(in, WHEN, aside.from(), when);
         if (!in.fine() || from == null) {
             return;
         }

@@ -16,16 +16,15 @@ final class Ending {
      * when it would end before it begins.
      *
      * @param when the field of its end
-     * @param name what it is, for the sentence
      */
-    static @Nullable Moment begun(ReadSheet in, SheetField when, String name, Moment from, Moment to) {
+    static @Nullable Moment begun(ReadSheet in, SheetField when, Moment from, Moment to) {
         if (from.isBefore(to)) {
             return from;
         }
         if (from.equals(to) && to.dayOnly()) {
             return from.before();
         }
-        in.wrong(when, ProblemKind.ENDS_BEFORE_IT_BEGINS, name, from, to);
+        in.wrong(when, ProblemKind.EARLIER_THAN, when, to, from);
         return null;
     }
 

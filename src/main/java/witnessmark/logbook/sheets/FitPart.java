@@ -11,10 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.Car;
-import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
@@ -23,7 +20,6 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.Run;
-import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
@@ -42,6 +38,8 @@ public final class FitPart implements LogSheet {
     public static final SheetField PART_DESIGN_NAME = text("part_design_name", 2);
     public static final SheetField MAKER = text("maker", 1);
     public static final SheetField SINGLE_USE = choice("single_use", 1);
+    public static final SheetField ACCEPTED_WHY = NotAsListed.WHY;
+    public static final SheetField ACCEPTED_BY = NotAsListed.BY;
     /** How known the hours of a new part are; see {@link AddEngine#HOURS_HOW}. */
     public static final SheetField HOURS_HOW = HoursSoFar.HOW;
 
@@ -57,7 +55,8 @@ public final class FitPart implements LogSheet {
                 SheetGroup.of(
                         "which_part",
                         List.of(PART, MARK, BOUGHT, PART_DESIGN),
-                        List.of(PART_DESIGN_NAME, MAKER, SINGLE_USE)),
+                        List.of(PART_DESIGN_NAME, MAKER, SINGLE_USE),
+                        List.of(ACCEPTED_WHY, ACCEPTED_BY)),
                 HoursSoFar.group());
     }
 
@@ -69,6 +68,7 @@ public final class FitPart implements LogSheet {
         out.put(PART_DESIGN, SheetWord.NEW_DESIGN.key());
         out.put(SINGLE_USE, SheetWord.NO.key());
         out.put(HoursSoFar.HOW, SheetWord.PART_NEW.key());
+        out.put(ACCEPTED_BY, sight.who());
         return out;
     }
 
@@ -115,10 +115,16 @@ public final class FitPart implements LogSheet {
     @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         boolean newPart = typed.is(PART, SheetWord.NEW_PART);
+        if (field.equals(ACCEPTED_WHY) || field.equals(ACCEPTED_BY)) {
+            return NotAsListed.of(typed, sight).isPresent();
+        }
         if (field.equals(OFF_WHY) || field.equals(OFF_CONDITION)) {
             return there(typed, sight).isPresent();
         }
-        if (field.equals(MARK) || field.equals(BOUGHT) || field.equals(PART_DESIGN)) {
+        if (field.equals(MARK)) {
+            return newPart || FromStock.is(typed.text(PART));
+        }
+        if (field.equals(BOUGHT) || field.equals(PART_DESIGN)) {
             return newPart;
         }
         if (field.equals(PART_DESIGN_NAME) || field.equals(MAKER) || field.equals(SINGLE_USE)) {
@@ -130,12 +136,19 @@ public final class FitPart implements LogSheet {
     @Override
     public void read(ReadSheet in) {
         ReadValues values = new ReadValues(in);
-        Places.@Nullable Place place = place(in);
+        Places.@Nullable Place place = Places.read(in, PLACE);
         Entry<Position> position = in.chosen(POSITION, Position.class);
         Moment since = values.moment(SINCE, SINCE_TIME);
         in.blame(SINCE, ProblemKind.FITTED_BEFORE_BOUGHT, ProblemKind.CHANGE_INSIDE_RUN);
         in.blame(POSITION, ProblemKind.TWO_PARTS_IN_POSITION, ProblemKind.POSITION_OF_ANOTHER_DESIGN);
-        in.blame(PART, ProblemKind.PART_IN_TWO_PLACES, ProblemKind.SINGLE_USE_AGAIN);
+        in.blame(
+                PART,
+                ProblemKind.PART_IN_TWO_PLACES,
+                ProblemKind.SINGLE_USE_AGAIN,
+                ProblemKind.STOCK_BELOW_NOTHING,
+                ProblemKind.PART_IN_QUARANTINE,
+                ProblemKind.PART_AWAY,
+                ProblemKind.PART_SCRAPPED);
         if (place != null && position != null && !place.has(position.fact())) {
             in.wrong(POSITION, ProblemKind.NEEDED, POSITION);
         }
@@ -145,27 +158,43 @@ public final class FitPart implements LogSheet {
         if (place != null && position != null && since != null) {
             around(in, place, position, since, there);
         }
-        boolean newPart = in.is(PART, SheetWord.NEW_PART);
-        @Nullable Entry<Part> spare = newPart ? null : in.chosen(PART, Part.class);
-        @Nullable NewPart made = newPart ? newPart(in, values) : null;
-        HoursSoFar.@Nullable Life life = newPart ? HoursSoFar.read(in, values, since) : null;
-        if (place == null || position == null || since == null || !in.fine()) {
+        @Nullable PartToFit part = partToFit(in, values, since);
+        NotAsListed.@Nullable Accepted accepted = NotAsListed.read(in);
+        if (place == null || position == null || since == null || part == null || !in.fine()) {
             return;
         }
         there.ifPresent(fitment -> in.change(POSITION, fitment, ended(in, fitment.fact(), since)));
-        Id<Part> part;
-        if (spare != null) {
-            part = spare.id();
-        } else if (made != null) {
-            part = make(in, made, position.fact().kind());
-            HoursSoFar.make(in, life, part, null);
-        } else {
-            return;
+        Id<Part> id = part.make(in, position.fact().kind());
+        in.make(
+                PART,
+                new Fitment(
+                        id, place.engineId(), place.carId(), position.id(), since, null, null, null, "", "", false));
+        if (accepted != null) {
+            accepted.make(in, place, id, since);
         }
-        @Nullable
-        Id<Engine> engine = place.engine() == null ? null : place.engine().id();
-        @Nullable Id<Car> car = place.car() == null ? null : place.car().id();
-        in.make(PART, new Fitment(part, engine, car, position.id(), since, null, null, null, "", "", false));
+    }
+
+    /** A part there is, one off the shelf, or a new one; made when the sheet is written. */
+    private interface PartToFit {
+        Id<Part> make(ReadSheet in, PartKind kind);
+    }
+
+    private static @Nullable PartToFit partToFit(ReadSheet in, ReadValues values, @Nullable Moment since) {
+        if (in.is(PART, SheetWord.NEW_PART)) {
+            NewPart made = newPart(in, values);
+            HoursSoFar.Life life = HoursSoFar.read(in, values, since);
+            return (into, kind) -> {
+                Id<Part> part = make(into, made, kind);
+                HoursSoFar.make(into, life, part, null);
+                return part;
+            };
+        }
+        if (FromStock.is(in.text(PART))) {
+            FromStock taken = FromStock.read(in, PART, MARK);
+            return taken == null || since == null ? null : (into, kind) -> taken.make(into, PART, MARK, since);
+        }
+        Entry<Part> spare = in.chosen(PART, Part.class);
+        return spare == null ? null : (into, kind) -> spare.id();
     }
 
     /** Says what comes off; a part that is written down there from then on or later is in the way. */
@@ -203,8 +232,8 @@ public final class FitPart implements LogSheet {
 
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
-        String mark = typed.is(PART, SheetWord.NEW_PART)
-                ? typed.text(MARK)
+        String mark = typed.is(PART, SheetWord.NEW_PART) || FromStock.is(typed.text(PART))
+                ? FromStock.mark(typed, sight)
                 : sight.find(Part.class, typed.text(PART))
                         .map(part -> part.fact().mark())
                         .orElse("");
@@ -250,15 +279,6 @@ public final class FitPart implements LogSheet {
         return in.make(MARK, new Part(made.mark(), design, "", "", made.bought(), null, null, null, null, null, ""));
     }
 
-    private static Places.@Nullable Place place(ReadSheet in) {
-        String key = in.needed(PLACE);
-        Places.Place place = Places.place(in.sight(), key).orElse(null);
-        if (place == null && !key.isEmpty()) {
-            in.wrong(PLACE, ProblemKind.NOT_FOUND, RecordTypes.of(Engine.class), key);
-        }
-        return place;
-    }
-
     /** The part in the position as things stand on the sheet. */
     private static Optional<Entry<Fitment>> there(SheetTyped typed, SheetSight sight) {
         Optional<Places.Place> place = Places.place(sight, typed.text(PLACE));
@@ -278,20 +298,20 @@ public final class FitPart implements LogSheet {
                 .orElse(null);
     }
 
-    /** The spare parts of the kind, and a new one. */
+    /** A new one, what lies on the shelf, and the spare parts of the kind. */
     private static List<Choice> parts(@Nullable PartKind kind, SheetSight sight) {
         List<Choice> choices = new ArrayList<>();
         choices.add(SheetWord.NEW_PART.choice());
-        Set<Id<Part>> fitted = Places.goingOn(sight, sight.now()).stream()
-                .map(fitment -> fitment.fact().part())
-                .collect(Collectors.toSet());
-        for (Entry<Part> part : sight.facts().of(Part.class).where(p -> true)) {
-            PartDesign design =
-                    sight.facts().of(PartDesign.class).get(part.fact().design());
-            if (design.kind() == kind && !fitted.contains(part.id())) {
-                choices.add(Choice.of(part.id().text(), part.fact(), design));
-            }
-        }
+        choices.addAll(FromStock.choices(sight, kind));
+        choices.addAll(PartsNow.choices(
+                sight,
+                where -> PartsNow.inUse(where)
+                        && where.fitment() == null
+                        && sight.facts()
+                                        .of(PartDesign.class)
+                                        .get(where.part().fact().design())
+                                        .kind()
+                                == kind));
         return choices;
     }
 }

@@ -35,8 +35,10 @@ public final class JobDone implements LogSheet {
     public Map<SheetField, String> fresh(SheetSight sight) {
         List<Entry<Job>> open = open(sight);
         return Map.of(
-                JOB, open.size() == 1 ? open.get(0).id().text() : "",
-                WHEN, sight.today().toString());
+                JOB,
+                open.size() == 1 ? open.get(0).id().text() : "",
+                WHEN,
+                sight.today().toString());
     }
 
     @Override
@@ -53,7 +55,9 @@ public final class JobDone implements LogSheet {
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         return field.equals(JOB)
                 ? open(sight).stream()
-                        .map(job -> Choice.of(job.id().text(), SheetNote.of("job_named", job.fact().what())))
+                        .map(job -> Choice.of(
+                                job.id().text(),
+                                SheetNote.of("job_named", job.fact().what())))
                         .toList()
                 : List.of();
     }

@@ -11,7 +11,9 @@ import witnessmark.domain.Part;
 
 /** What a job is on, picked in one field: an engine, a part, a car, or nothing in particular. */
 record JobSubject(
-        @Nullable Entry<Engine> engine, @Nullable Entry<Part> part, @Nullable Entry<Car> car) {
+        @Nullable Entry<Engine> engine,
+        @Nullable Entry<Part> part,
+        @Nullable Entry<Car> car) {
     private static final String CAR = "car ";
 
     /** Every engine, car and part. */
@@ -31,21 +33,26 @@ record JobSubject(
         String key = in.text(field);
         if (key.startsWith(CAR)) {
             return new JobSubject(
-                    null, null, in.sight().find(Car.class, key.substring(CAR.length())).orElse(null));
+                    null,
+                    null,
+                    in.sight().find(Car.class, key.substring(CAR.length())).orElse(null));
         }
         EngineOrPart on = key.isEmpty() ? null : EngineOrPart.read(in, field);
         return on == null ? new JobSubject(null, null, null) : new JobSubject(on.engine(), on.part(), null);
     }
 
-    @Nullable Id<Engine> engineId() {
+    @Nullable
+    Id<Engine> engineId() {
         return engine == null ? null : engine.id();
     }
 
-    @Nullable Id<Part> partId() {
+    @Nullable
+    Id<Part> partId() {
         return part == null ? null : part.id();
     }
 
-    @Nullable Id<Car> carId() {
+    @Nullable
+    Id<Car> carId() {
         return car == null ? null : car.id();
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
@@ -45,26 +46,31 @@ record NewDesign(
         return field.equals(DESIGN) || typed.is(DESIGN, SheetWord.NEW_DESIGN);
     }
 
-    static List<Choice> choices(SheetField field, SheetSight sight) {
+    /** @param asked which designs can be meant */
+    static List<Choice> choices(SheetField field, SheetSight sight, Predicate<PartDesign> asked) {
         if (field.equals(KIND)) {
             return Choice.words(PartKind.values());
         }
         if (!field.equals(DESIGN)) {
             return List.of();
         }
-        List<Choice> choices = new ArrayList<>(sight.all(PartDesign.class, design -> true));
+        List<Choice> choices = new ArrayList<>(sight.all(PartDesign.class, asked));
         choices.add(SheetWord.NEW_DESIGN.choice());
         return choices;
     }
 
-    /** Null while something is wrong. */
-    static @Nullable NewDesign read(ReadSheet in) {
+    /**
+     * Null while something is wrong.
+     *
+     * @param kindKnown the kind of part it has to be, or null when it is asked for
+     */
+    static @Nullable NewDesign read(ReadSheet in, @Nullable PartKind kindKnown) {
         if (!in.is(DESIGN, SheetWord.NEW_DESIGN)) {
             Entry<PartDesign> known = in.chosen(DESIGN, PartDesign.class);
             return known == null ? null : new NewDesign(known, null);
         }
         String name = in.newName(NAME, PartDesign.class);
-        PartKind kind = in.word(KIND, PartKind.class);
+        PartKind kind = kindKnown == null ? in.word(KIND, PartKind.class) : kindKnown;
         return name.isEmpty() || kind == null
                 ? null
                 : new NewDesign(null, new PartDesign(name, kind, in.text(MAKER), "", false, false, ""));

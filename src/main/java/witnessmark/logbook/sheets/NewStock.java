@@ -66,13 +66,13 @@ public final class NewStock implements LogSheet {
 
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
-        return NewDesign.choices(field, sight);
+        return NewDesign.choices(field, sight, design -> true);
     }
 
     @Override
     public void read(ReadSheet in) {
         ReadValues values = new ReadValues(in);
-        @Nullable NewDesign design = NewDesign.read(in);
+        @Nullable NewDesign design = NewDesign.read(in, null);
         Entry<PartDesign> known = design == null ? null : design.known();
         in.note(BATCH, SheetNote.of("batch_example"));
         String batch = newBatch(in, BATCH, known == null ? null : known.id());

@@ -13,6 +13,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Position;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
 /** Where parts can be, and which part is where at a moment. */
@@ -36,6 +38,16 @@ final class Places {
             return design != null
                     ? design.equals(position.design())
                     : car != null && car.id().equals(position.car());
+        }
+
+        @Nullable
+        Id<Engine> engineId() {
+            return engine == null ? null : engine.id();
+        }
+
+        @Nullable
+        Id<Car> carId() {
+            return car == null ? null : car.id();
         }
 
         String name() {
@@ -63,6 +75,16 @@ final class Places {
         return key.startsWith(CAR)
                 ? sight.find(Car.class, key.substring(CAR.length())).map(car -> new Place(null, car))
                 : Optional.empty();
+    }
+
+    /** What is picked, or null; it has to be picked, and to be there still. */
+    static @Nullable Place read(ReadSheet in, SheetField field) {
+        String key = in.needed(field);
+        Place place = place(in.sight(), key).orElse(null);
+        if (place == null && !key.isEmpty()) {
+            in.wrong(field, ProblemKind.NOT_FOUND, RecordTypes.of(Engine.class), key);
+        }
+        return place;
     }
 
     /** The positions of a place, in their turn. */

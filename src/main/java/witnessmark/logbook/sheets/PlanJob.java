@@ -61,7 +61,9 @@ public final class PlanJob implements LogSheet {
     @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         boolean stock = sight.facts().of(StockBatch.class).inForce().findAny().isPresent();
-        return field.equals(KEEP) ? stock : !field.equals(COUNT) || (stock && !typed.text(KEEP).isEmpty());
+        return field.equals(KEEP)
+                ? stock
+                : !field.equals(COUNT) || (stock && !typed.text(KEEP).isEmpty());
     }
 
     @Override

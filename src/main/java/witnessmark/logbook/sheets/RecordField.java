@@ -214,7 +214,9 @@ record RecordField(
             return TypedFigure.count(text);
         }
         Typed<Integer> read = TypedFigure.count(text.substring(1));
-        return read.only().<Typed<Integer>>map(count -> new Typed.Read<>(-count, text)).orElse(read);
+        return read.only()
+                .<Typed<Integer>>map(count -> new Typed.Read<>(-count, text))
+                .orElse(read);
     }
 
     private @Nullable ZoneId zone(ReadSheet in, String text) {

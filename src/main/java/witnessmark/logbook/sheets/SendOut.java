@@ -65,7 +65,7 @@ public final class SendOut implements LogSheet {
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         if (!field.equals(WHAT)) {
-            return NewDesign.choices(field, sight);
+            return NewDesign.choices(field, sight, design -> true);
         }
         List<Choice> choices = new ArrayList<>();
         choices.add(SheetWord.NEW_PARTS.choice());
@@ -80,7 +80,7 @@ public final class SendOut implements LogSheet {
         ReadValues values = new ReadValues(in);
         boolean order = in.is(WHAT, SheetWord.NEW_PARTS);
         @Nullable EngineOrPart what = order ? null : EngineOrPart.read(in, WHAT);
-        @Nullable NewDesign design = order ? NewDesign.read(in) : null;
+        @Nullable NewDesign design = order ? NewDesign.read(in, null) : null;
         @Nullable Integer count = order ? values.atLeast(COUNT, 1) : null;
         String to = in.needed(TO);
         in.note(ASKED, SheetNote.of(order ? "asked_order_example" : "asked_example"));
@@ -118,7 +118,7 @@ public final class SendOut implements LogSheet {
             in.note(PROMISED, SheetNote.of("nothing_promised"));
         }
         if (promised != null && sent != null && promised.isBefore(sent.day())) {
-            in.wrong(PROMISED, ProblemKind.ENDS_BEFORE_IT_BEGINS, PROMISED, sent, promised);
+            in.wrong(PROMISED, ProblemKind.EARLIER_THAN, PROMISED, promised, sent);
         }
         return promised;
     }

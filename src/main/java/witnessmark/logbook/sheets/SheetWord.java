@@ -33,7 +33,9 @@ public enum SheetWord {
     OIL_KEPT,
     COOLER_CLEANED,
     COOLER_AS_IT_WAS,
-    NOT_SAID;
+    NOT_SAID,
+    OUT_OF_USE,
+    BACK_IN_USE;
 
     /** What a field holds when this is picked, and the name in the bundles. */
     public String key() {

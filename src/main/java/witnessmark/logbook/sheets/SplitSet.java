@@ -67,7 +67,7 @@ public final class SplitSet implements LogSheet {
         }
         Moment first = set.fact().splitAt();
         if (first != null && !first.isBefore(when)) {
-            in.wrong(WHEN, ProblemKind.ENDS_BEFORE_IT_BEGINS, set.fact().mark(), first, when);
+            in.wrong(WHEN, ProblemKind.EARLIER_THAN, WHEN, when, first);
         }
         if (in.fine()) {
             members.forEach((member, mark) -> in.make(MEMBERS, SplitOff.part(set, member, mark, when)));

@@ -39,7 +39,8 @@ public record StillOpen(List<OpenJob> jobs, List<OutNow> out, List<LowStock> low
      * @param before the name of the event it is wanted for, or null
      * @param late whether that event has begun
      */
-    public record OpenJob(Entry<Job> job, String on, On what, @Nullable String before, boolean late) {}
+    public record OpenJob(
+            Entry<Job> job, String on, On what, @Nullable String before, boolean late) {}
 
     /** What a job is on. */
     public enum On {

@@ -1,8 +1,5 @@
 package witnessmark.desktop.engines;
 
-import org.jspecify.annotations.Nullable;
-import witnessmark.domain.Run;
-import witnessmark.domain.Entry;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +7,7 @@ import java.util.Locale;
 import java.util.Objects;
 import javax.swing.JRootPane;
 import javax.swing.JTable;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
@@ -26,7 +24,9 @@ import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
+import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.SampleBooks;

@@ -33,7 +33,6 @@ import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
-
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.SampleBooks;
 
@@ -124,7 +123,8 @@ class CorrectAnythingTest {
         List<Entry<?>> all = new CsvSeasonFolders().read(season, Facts.none()).orThrow();
         Facts facts = Facts.none().with(all);
         LocalDate late = LocalDate.of(2027, 6, 30);
-        View view = new View(facts, late, Desk.zoneOf(facts), LifeLedger.of(facts, new AsOf(late, Desk.zoneOf(facts))), false);
+        View view = new View(
+                facts, late, Desk.zoneOf(facts), LifeLedger.of(facts, new AsOf(late, Desk.zoneOf(facts))), false);
         for (Entry<?> entry : all) {
             if (!(entry.fact() instanceof Run)) {
                 readsBack(view, late, entry);
@@ -137,8 +137,8 @@ class CorrectAnythingTest {
     private static void readsBack(View view, LocalDate today, Entry<?> entry) {
         View without = new View(
                 view.facts().with(List.of(struck(entry))), view.day(), view.zone(), view.ledger(), view.readOnly());
-        SheetSight sight = new SheetSight(
-                without, today, SheetUnits.metric(DayOrder.DAY_FIRST), "Ada", new StandingNow(without));
+        SheetSight sight =
+                new SheetSight(without, today, SheetUnits.metric(DayOrder.DAY_FIRST), "Ada", new StandingNow(without));
         LogSheet form = FORMS.stream()
                 .filter(sheet -> sheet.written(entry.fact(), sight).isPresent())
                 .findFirst()

@@ -48,7 +48,8 @@ class JobsBySheetTest {
         assertThat(planned.car()).isEqualTo(own.the(Car.class, "7").id());
         assertThat(planned.minutesExpected()).isEqualTo(20);
         assertThat(planned.done()).isNull();
-        own.save(new JobDone(), "job_took", "30 min", "job_result", "two took a quarter turn").orThrow();
+        own.save(new JobDone(), "job_took", "30 min", "job_result", "two took a quarter turn")
+                .orThrow();
         Job done = own.only(Job.class);
         assertThat(done.done()).isNotNull();
         assertThat(done.minutesSpent()).isEqualTo(30);

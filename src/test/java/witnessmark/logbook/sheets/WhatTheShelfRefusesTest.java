@@ -144,7 +144,7 @@ class WhatTheShelfRefusesTest {
         own.refuses(new PutPartAside(), ProblemKind.PART_IN_QUARANTINE, "part", "part", "RS-1", "why", "again");
         own.refuses(
                 new DecideAside(),
-                ProblemKind.ENDS_BEFORE_IT_BEGINS,
+                ProblemKind.EARLIER_THAN,
                 "when",
                 "when",
                 "4 Mar",
@@ -192,7 +192,7 @@ class WhatTheShelfRefusesTest {
                 "since",
                 "9 Mar",
                 "part",
-                "RS-1");
+                id("RS-1"));
     }
 
     @Test
@@ -264,7 +264,7 @@ class WhatTheShelfRefusesTest {
         own.refuses(new SendOut(), ProblemKind.NEEDED, "sent_to", "send_what", "RS-1", "asked_for", "crack test");
         own.refuses(
                 new SendOut(),
-                ProblemKind.ENDS_BEFORE_IT_BEGINS,
+                ProblemKind.EARLIER_THAN,
                 "promised",
                 "send_what",
                 "RS-1",
@@ -278,11 +278,11 @@ class WhatTheShelfRefusesTest {
                 "5 Mar");
         own.save(new SendOut(), sent).orThrow();
         own.refuses(new SendOut(), ProblemKind.PART_AWAY, "send_what", sent);
-        own.refuses(new ChaseOut(), ProblemKind.ENDS_BEFORE_IT_BEGINS, "when", "when", "5 Mar");
+        own.refuses(new ChaseOut(), ProblemKind.EARLIER_THAN, "when", "when", "5 Mar");
         own.refuses(new ChaseOut(), ProblemKind.NEEDED, "answer", "when", "9 Mar", "new_promise", "14 Mar");
         own.refuses(
                 new ChaseOut(),
-                ProblemKind.ENDS_BEFORE_IT_BEGINS,
+                ProblemKind.EARLIER_THAN,
                 "new_promise",
                 "when",
                 "9 Mar",
@@ -293,7 +293,7 @@ class WhatTheShelfRefusesTest {
         own.save(new ChaseOut(), "when", "9 Mar", "answer", "furnace is down", "new_promise", "16 Mar")
                 .orThrow();
         assertThat(own.only(Chase.class).promised()).isEqualTo(LocalDate.of(2026, 3, 16));
-        own.refuses(new CameBack(), ProblemKind.ENDS_BEFORE_IT_BEGINS, "when", "when", "5 Mar", "out_result", "fine");
+        own.refuses(new CameBack(), ProblemKind.EARLIER_THAN, "when", "when", "5 Mar", "out_result", "fine");
         own.refuses(new CameBack(), ProblemKind.NEEDED, "why_not", "out_result", "indication", "fit_again", "no");
         own.save(new CameBack(), "out_result", "indication at rod 2", "fit_again", "no", "why_not", "indication")
                 .orThrow();

@@ -1,0 +1,95 @@
+package witnessmark.logbook.sheets;
+
+import static witnessmark.logbook.sheets.SheetField.choice;
+import static witnessmark.logbook.sheets.SheetField.of;
+import static witnessmark.logbook.sheets.SheetField.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
+import witnessmark.domain.Car;
+import witnessmark.domain.Concession;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.quantity.Moment;
+
+/** Something outside its limit or its specification is accepted as it is: what, why, and who signs. */
+public final class AcceptAsIs implements LogSheet {
+    public static final SheetField ON = choice("accepted_on", 2);
+    public static final SheetField WHEN = of("when", FieldKind.DAY);
+    public static final SheetField WHEN_TIME = of("when_time", FieldKind.CLOCK);
+    public static final SheetField WHAT = text("accepted_what", 4);
+    public static final SheetField WHY = NotAsListed.WHY;
+    public static final SheetField BY = NotAsListed.BY;
+    private static final String PART = EngineOrPart.partKey("");
+
+    @Override
+    public String key() {
+        return "accept";
+    }
+
+    @Override
+    public List<SheetGroup> groups() {
+        return List.of(SheetGroup.of("accept", List.of(ON, WHEN, WHEN_TIME), List.of(WHAT), List.of(WHY, BY)));
+    }
+
+    @Override
+    public Map<SheetField, String> fresh(SheetSight sight) {
+        return Map.of(WHEN, sight.today().toString(), BY, sight.who());
+    }
+
+    @Override
+    public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
+        if (!field.equals(ON)) {
+            return List.of();
+        }
+        List<Choice> choices = new ArrayList<>(Places.choices(sight));
+        PartsNow.choices(sight, PartsNow::inUse)
+                .forEach(choice -> choices.add(new Choice(EngineOrPart.partKey(choice.key()), choice.facts())));
+        return choices;
+    }
+
+    @Override
+    public void read(ReadSheet in) {
+        Moment when = new ReadValues(in).moment(WHEN, WHEN_TIME);
+        in.note(WHAT, SheetNote.of("accepted_example"));
+        String what = in.needed(WHAT);
+        in.note(WHY, SheetNote.of("accepted_why_example"));
+        String why = in.needed(WHY);
+        String by = in.needed(BY);
+        boolean ofPart = in.text(ON).startsWith(PART);
+        @Nullable EngineOrPart picked = ofPart ? EngineOrPart.read(in, ON) : null;
+        Places.@Nullable Place place = ofPart ? null : Places.read(in, ON);
+        if (!in.fine() || when == null) {
+            return;
+        }
+        @Nullable Id<Part> part = picked == null ? null : picked.partId();
+        @Nullable
+        Fitment fitted = part == null
+                ? null
+                : in.sight()
+                        .view()
+                        .ledger()
+                        .whereIs(part, when)
+                        .map(Entry::fact)
+                        .orElse(null);
+        @Nullable Id<Engine> engine = place == null ? (fitted == null ? null : fitted.engine()) : place.engineId();
+        @Nullable Id<Car> car = place == null ? (fitted == null ? null : fitted.car()) : place.carId();
+        @Nullable Entry<Build> build = TightenJoint.openBuild(in.sight(), engine, when);
+        in.make(ON, new Concession(engine, car, build == null ? null : build.id(), part, when, what, why, by));
+    }
+
+    @Override
+    public List<String> about(SheetTyped typed, SheetSight sight) {
+        String key = typed.text(ON);
+        return List.of(
+                key.startsWith(PART)
+                        ? EngineOrPart.of(sight, key).map(EngineOrPart::name).orElse("")
+                        : Places.place(sight, key).map(Places.Place::name).orElse(""));
+    }
+}

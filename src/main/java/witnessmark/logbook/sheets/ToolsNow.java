@@ -1,0 +1,52 @@
+package witnessmark.logbook.sheets;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import witnessmark.domain.Calibration;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Tool;
+
+/** Tools to pick from, each with how it stands. */
+final class ToolsNow {
+    private ToolsNow() {}
+
+    static List<Choice> choices(SheetSight sight) {
+        return sight.facts().of(Tool.class).where(tool -> true).stream()
+                .map(tool -> Choice.of(
+                        tool.id().text(),
+                        SheetNote.of("tool_state", tool.fact(), tool.fact().kind(), state(sight, tool))))
+                .toList();
+    }
+
+    /** The last time it was held against a standard, up to a day. */
+    static Optional<Calibration> last(SheetSight sight, Id<Tool> tool, LocalDate day) {
+        return sight
+                .facts()
+                .of(Calibration.class)
+                .where(each -> each.tool().equals(tool) && !each.day().isAfter(day))
+                .stream()
+                .map(Entry::fact)
+                .max(Comparator.comparing(Calibration::day));
+    }
+
+    /** How it stands today, as a phrase. */
+    static SheetNote state(SheetSight sight, Entry<Tool> tool) {
+        LocalDate out = tool.fact().outOfUse();
+        if (out != null) {
+            return SheetNote.of("tool_out", out);
+        }
+        Optional<Calibration> last = last(sight, tool.id(), sight.today());
+        LocalDate due = last.map(Calibration::due).orElse(null);
+        if (due != null) {
+            return SheetNote.of("tool_due", due);
+        }
+        return last.map(each -> SheetNote.of("tool_calibrated", each.day())).orElse(SheetNote.of("tool_never"));
+    }
+
+    static String name(SheetSight sight, String key) {
+        return sight.find(Tool.class, key).map(tool -> tool.fact().mark()).orElse("");
+    }
+}

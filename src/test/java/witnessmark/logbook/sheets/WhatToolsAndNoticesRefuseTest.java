@@ -1,0 +1,506 @@
+package witnessmark.logbook.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.domain.Build;
+import witnessmark.domain.Calibration;
+import witnessmark.domain.Concession;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Joint;
+import witnessmark.domain.ListedPart;
+import witnessmark.domain.MeterReading;
+import witnessmark.domain.Notice;
+import witnessmark.domain.NoticeDone;
+import witnessmark.domain.NoticeTold;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.Seal;
+import witnessmark.domain.StockBatch;
+import witnessmark.domain.StockMove;
+import witnessmark.domain.Tool;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/** Tools, joints, seals, hour meters, notices, what is accepted and what is taken from the shelf, by their sheets. */
+class WhatToolsAndNoticesRefuseTest {
+    @TempDir
+    Path folder;
+
+    private OwnLogbook own;
+
+    @BeforeEach
+    void begin() {
+        own = new OwnLogbook(folder);
+        own.save(new AddCar(), "name", "7").orThrow();
+        own.save(
+                        new AddEngine(),
+                        "number",
+                        "H1",
+                        "design_name",
+                        "Quarrow 2.0",
+                        "cylinders",
+                        "4",
+                        "hours_how",
+                        "part_new",
+                        "car",
+                        "7",
+                        "since",
+                        "1 Mar")
+                .orThrow();
+        own.save(
+                        new FitPart(),
+                        "place",
+                        "H1",
+                        "position",
+                        "rod bolts",
+                        "since",
+                        "2 Mar",
+                        "mark",
+                        "ST-1",
+                        "part_design_name",
+                        "Marl studs")
+                .orThrow();
+        own.save(new AddTool(), "mark", "W3", "note", "half inch").orThrow();
+    }
+
+    @AfterEach
+    void end() {
+        own.close();
+    }
+
+    private static String[] joint(String... more) {
+        String[] usual = {
+            "engine",
+            "H1",
+            "fasteners",
+            "rod bolts",
+            "which",
+            "all",
+            "joint_value",
+            "40 N m",
+            "tool",
+            "W3",
+            "when",
+            "6 Mar"
+        };
+        return with(usual, more);
+    }
+
+    @Test
+    void a_tool_has_a_mark_of_its_own_and_a_calibration_is_due_later_than_it_was_made() {
+        own.refuses(new AddTool(), ProblemKind.NAME_TAKEN, "mark", "mark", "w-3");
+        own.refuses(new AddTool(), ProblemKind.NEEDED, "mark", "mark", " ");
+        own.refuses(new CalibrateTool(), ProblemKind.NOT_FOUND, "tool", "tool", "W9", "by", "Tarn");
+        own.refuses(
+                new CalibrateTool(),
+                ProblemKind.EARLIER_THAN,
+                "due",
+                "tool",
+                "W3",
+                "day",
+                "5 Mar",
+                "due",
+                "4 Mar",
+                "by",
+                "Tarn");
+        own.refuses(
+                new CalibrateTool(),
+                ProblemKind.RUN_IN_FUTURE,
+                "day",
+                "tool",
+                "W3",
+                "day",
+                "11 Mar 2026",
+                "by",
+                "Tarn");
+        for (String text : List.of("much", "1.5 N m", "--1", "200 %")) {
+            own.refuses(
+                    new CalibrateTool(),
+                    ProblemKind.CANNOT_READ,
+                    "as_found",
+                    "tool",
+                    "W3",
+                    "as_found",
+                    text,
+                    "by",
+                    "Tarn");
+        }
+        own.save(new CalibrateTool(), "tool", "W3", "as_found", "-1.25 %", "due", "5 Mar 2027", "by", "Tarn")
+                .orThrow();
+        assertThat(own.only(Calibration.class).asFound()).isEqualTo(-125);
+        assertThat(own.only(Calibration.class).due()).isEqualTo(LocalDate.of(2027, 3, 5));
+    }
+
+    @Test
+    void a_tool_out_of_use_tightens_nothing_and_one_not_calibrated_in_time_asks() {
+        own.save(new CalibrateTool(), "tool", "W3", "day", "1 Feb", "due", "5 Mar", "by", "Tarn")
+                .orThrow();
+        SheetReading reading = own.sheets.read(new TightenJoint(), own.filled(new TightenJoint(), joint()));
+        assertThat(reading.of(TightenJoint.TOOL).problem())
+                .isNotNull()
+                .extracting(Problem::kind, Problem::stops)
+                .containsExactly(ProblemKind.TOOL_NOT_CALIBRATED, false);
+        own.save(new UseTool(), "tool", "W3", "day", "6 Mar", "why", "dropped").orThrow();
+        own.refuses(new TightenJoint(), ProblemKind.TOOL_OUT_OF_USE, "tool", joint());
+        own.save(new TightenJoint(), joint("when", "5 Mar")).orThrow();
+        own.refuses(new UseTool(), ProblemKind.NEEDED, "why", "tool", "W3", "day", "6 Mar");
+        own.save(new UseTool(), "tool", "W3", "tool_now", "back_in_use").orThrow();
+        assertThat(own.only(Tool.class).outOfUse()).isNull();
+        own.save(new TightenJoint(), joint()).orThrow();
+    }
+
+    @Test
+    void a_joint_says_whether_it_was_slack_before_and_belongs_to_the_open_build() {
+        own.refuses(new TightenJoint(), ProblemKind.NEEDED, "joint_value", joint("joint_value", ""));
+        own.refuses(new TightenJoint(), ProblemKind.SAYS_OTHERWISE, "second", joint("second", "ada"));
+        own.refuses(new TightenJoint(), ProblemKind.RUN_IN_FUTURE, "when", joint("when", "12 Mar 2026"));
+        own.save(new WriteBuild(), "engine", "H1", "zones", "head", "opened", "4 Mar")
+                .orThrow();
+        own.save(new TightenJoint(), joint("stage", "1", "second", "Ben")).orThrow();
+        own.save(new TightenJoint(), joint("stage", "2", "cycle", "no")).orThrow();
+        assertThat(own.desk.view().facts().of(Joint.class).inForce())
+                .extracting(joint -> joint.fact().build())
+                .containsOnly(
+                        own.desk.view().facts().of(Build.class).all().get(0).id());
+        assertThat(own.desk.view().facts().of(Joint.class).inForce())
+                .extracting(joint -> joint.fact().cycle())
+                .containsExactly(true, false);
+    }
+
+    @Test
+    void a_seal_is_put_on_once_and_broken_after_that() {
+        own.refuses(new PutSeal(), ProblemKind.NEEDED, "seal_owner", "engine", "H1", "seal_number", "4711");
+        own.save(new PutSeal(), "engine", "H1", "seal_number", "4711", "seal_owner", "builder", "when", "3 Mar")
+                .orThrow();
+        own.refuses(
+                new PutSeal(),
+                ProblemKind.NAME_TAKEN,
+                "seal_number",
+                "engine",
+                "H1",
+                "seal_number",
+                "47 11",
+                "seal_owner",
+                "x");
+        own.refuses(new BreakSeal(), ProblemKind.EARLIER_THAN, "when", "when", "2 Mar", "why", "covers off");
+        own.save(new BreakSeal(), "when", "3 Mar", "why", "covers off").orThrow();
+        assertThat(Objects.requireNonNull(own.only(Seal.class).broken()).day()).isEqualTo(LocalDate.of(2026, 3, 3));
+        own.refuses(new BreakSeal(), ProblemKind.NEEDED, "seal", "why", "covers off");
+    }
+
+    @Test
+    void an_hour_meter_that_runs_back_or_faster_than_the_clock_asks() {
+        own.save(
+                        new FitPart(),
+                        "place",
+                        "7",
+                        "position",
+                        "hour meter",
+                        "since",
+                        "2 Mar",
+                        "mark",
+                        "HM-1",
+                        "part_design_name",
+                        "Tock meter")
+                .orThrow();
+        own.refuses(new ReadMeter(), ProblemKind.NEEDED, "meter_shows", "meter", "HM-1");
+        own.refuses(new ReadMeter(), ProblemKind.CANNOT_READ, "meter_shows", "meter_shows", "some");
+        own.save(new ReadMeter(), "meter_shows", "100", "when", "5 Mar").orThrow();
+        for (String shows : List.of("99.9", "124.1")) {
+            SheetReading reading = own.sheets.read(
+                    new ReadMeter(), own.filled(new ReadMeter(), "meter_shows", shows, "when", "6 Mar"));
+            assertThat(reading.of(ReadMeter.SHOWS).problem())
+                    .isNotNull()
+                    .extracting(Problem::kind)
+                    .isEqualTo(ProblemKind.UNUSUAL);
+        }
+        own.save(new ReadMeter(), "meter_shows", "124", "when", "6 Mar").orThrow();
+        assertThat(own.desk.view().facts().of(MeterReading.class).size()).isEqualTo(2);
+    }
+
+    @Test
+    void a_notice_shows_what_it_means_and_is_done_once_on_each_such_part() {
+        own.refuses(
+                new WriteNotice(),
+                ProblemKind.NEEDED,
+                "batch",
+                "notice_number",
+                "N-1",
+                "dated",
+                "4 Mar",
+                "notice_asks",
+                "measure");
+        String[] typed = {
+            "notice_number",
+            "N-1",
+            "dated",
+            "4 Mar",
+            "notice_asks",
+            "measure",
+            "notice_design",
+            "Marl studs",
+            "marks",
+            "st 1\nST-9"
+        };
+        SheetReading reading = own.sheets.read(new WriteNotice(), own.filled(new WriteNotice(), typed));
+        assertThat(reading.of(WriteNotice.MARKS).readBack())
+                .containsExactly(
+                        SheetNote.of("parts_meant", 1),
+                        SheetNote.of("part_meant", "ST-1", SheetNote.of("where_fitted", "H1")));
+        own.save(new WriteNotice(), typed).orThrow();
+        assertThat(own.only(Notice.class).marks()).isEqualTo("st 1; ST-9");
+        own.refuses(new WriteNotice(), ProblemKind.NAME_TAKEN, "notice_number", typed);
+        own.refuses(
+                new TellNotice(),
+                ProblemKind.EARLIER_THAN,
+                "when",
+                "notice",
+                "N-1",
+                "told_who",
+                "Ben",
+                "when",
+                "3 Mar");
+        own.refuses(new TellNotice(), ProblemKind.NEEDED, "told_who", "notice", "N-1");
+        own.save(new TellNotice(), "notice", "N-1", "told_who", "Ben").orThrow();
+        assertThat(own.only(NoticeTold.class).who()).isEqualTo("Ben");
+        own.refuses(new DoNotice(), ProblemKind.NEEDED, "notice_done", "notice", "N-1", "part", "ST-1");
+        own.save(new DoNotice(), "notice", "N-1", "part", "ST-1", "notice_done", "fine")
+                .orThrow();
+        assertThat(own.only(NoticeDone.class).part())
+                .isEqualTo(own.the(Part.class, "ST-1").id());
+        own.refuses(
+                new DoNotice(),
+                ProblemKind.NOT_FOUND,
+                "part",
+                "notice",
+                "N-1",
+                "part",
+                own.the(Part.class, "ST-1").id().text(),
+                "notice_done",
+                "again");
+    }
+
+    @Test
+    void a_notice_for_a_batch_nobody_has_asks_and_is_kept() {
+        Map<SheetField, String> typed = own.filled(
+                new WriteNotice(),
+                "notice_number",
+                "N-2",
+                "dated",
+                "4 Mar",
+                "notice_asks",
+                "send back",
+                "batch",
+                "Z-1");
+        SheetReading reading = own.sheets.read(new WriteNotice(), typed);
+        assertThat(own.sheets.check(reading))
+                .extracting(found -> found.problem().kind() + " "
+                        + Objects.requireNonNull(found.field()).key())
+                .containsExactly("NOTICE_OF_NOTHING batch");
+        own.sheets.save(new WriteNotice(), typed, "by hand").orThrow();
+    }
+
+    @Test
+    void what_is_accepted_says_what_why_and_who_and_stays_with_engine_and_build() {
+        own.refuses(
+                new AcceptAsIs(),
+                ProblemKind.NEEDED,
+                "accepted_on",
+                "accepted_what",
+                "gap",
+                "accepted_why",
+                "none other");
+        own.refuses(
+                new AcceptAsIs(),
+                ProblemKind.NEEDED,
+                "accepted_by",
+                "accepted_on",
+                "H1",
+                "accepted_what",
+                "gap",
+                "accepted_why",
+                "none other",
+                "accepted_by",
+                "");
+        own.refuses(
+                new AcceptAsIs(),
+                ProblemKind.NOT_FOUND,
+                "accepted_on",
+                "accepted_on",
+                "part:nobody",
+                "accepted_what",
+                "gap",
+                "accepted_why",
+                "x");
+        own.save(new WriteBuild(), "engine", "H1", "zones", "head", "opened", "4 Mar")
+                .orThrow();
+        own.save(new AcceptAsIs(), "accepted_on", "ST-1", "accepted_what", "5.1 mm long", "accepted_why", "no other")
+                .orThrow();
+        Concession signed = own.only(Concession.class);
+        assertThat(signed.part()).isEqualTo(own.the(Part.class, "ST-1").id());
+        assertThat(signed.engine()).isEqualTo(own.the(Engine.class, "H1").id());
+        assertThat(signed.build()).isNotNull();
+    }
+
+    @Test
+    void a_part_that_is_not_the_listed_one_is_fitted_only_when_it_is_accepted_as_it_is() {
+        own.refuses(new ListPart(), ProblemKind.NEEDED, "listed_for", "part_design", "Marl studs");
+        own.refuses(
+                new ListPart(),
+                ProblemKind.EARLIER_THAN,
+                "listed_to",
+                "listed_for",
+                "Quarrow 2.0",
+                "position",
+                "rod bolts",
+                "part_design",
+                "Marl studs",
+                "listed_from",
+                "5 Mar",
+                "listed_to",
+                "4 Mar");
+        own.save(
+                        new ListPart(),
+                        "listed_for",
+                        "Quarrow 2.0",
+                        "position",
+                        "rod bolts",
+                        "part_design",
+                        "new_design",
+                        "part_design_name",
+                        "Corve studs",
+                        "listed_from",
+                        "1 Mar")
+                .orThrow();
+        String[] studs = {
+            "place", "H1", "position", "rod bolts", "since", "5 Mar", "mark", "ST-2", "part_design", "Marl studs"
+        };
+        own.refuses(new FitPart(), ProblemKind.NEEDED, "accepted_why", studs);
+        long before = own.desk.view().facts().of(Fitment.class).size();
+        Map<SheetField, String> typed = own.filled(new FitPart(), studs);
+        typed.put(FitPart.ACCEPTED_WHY, "the listed ones come in May");
+        own.sheets.save(new FitPart(), typed, "by hand").orThrow();
+        assertThat(own.only(Concession.class).what()).isEqualTo("Corve studs \u2192 Marl studs");
+        assertThat(own.only(Concession.class).part())
+                .isEqualTo(own.the(Part.class, "ST-2").id());
+        own.desk.undo().orThrow();
+        assertThat(own.desk.view().facts().of(Concession.class).inForce()).isEmpty();
+        assertThat(own.desk.view().facts().of(Fitment.class).inForce().count()).isEqualTo(before);
+    }
+
+    @Test
+    void for_one_engine_the_list_may_name_another_and_a_new_line_ends_the_one_before() {
+        String[] line = {
+            "listed_for", "Quarrow 2.0", "position", "rod bolts", "part_design", "Marl studs", "listed_from", "1 Mar"
+        };
+        own.save(new ListPart(), line).orThrow();
+        own.refuses(new ListPart(), ProblemKind.EARLIER_THAN, "listed_from", line);
+        own.save(
+                        new ListPart(),
+                        "listed_for",
+                        "H1",
+                        "position",
+                        "rod bolts",
+                        "part_design",
+                        "new_design",
+                        "part_design_name",
+                        "Corve studs",
+                        "listed_from",
+                        "3 Mar")
+                .orThrow();
+        own.refuses(
+                new FitPart(),
+                ProblemKind.NEEDED,
+                "accepted_why",
+                "place",
+                "H1",
+                "position",
+                "rod bolts",
+                "since",
+                "4 Mar",
+                "mark",
+                "ST-2",
+                "part_design",
+                "Marl studs");
+        line[7] = "6 Mar";
+        own.save(new ListPart(), line).orThrow();
+        assertThat(own.desk.view().facts().of(ListedPart.class).where(listed -> listed.validTo() != null))
+                .extracting(listed -> listed.fact().validTo())
+                .containsExactly(LocalDate.of(2026, 3, 5));
+    }
+
+    @Test
+    void what_is_fitted_from_the_shelf_becomes_a_part_and_is_one_less_there_in_one_change() {
+        own.save(
+                        new NewStock(),
+                        "part_design",
+                        "new_design",
+                        "part_design_name",
+                        "Tessel gasket",
+                        "part_kind",
+                        "head gasket",
+                        "batch",
+                        "T-77",
+                        "count",
+                        "1",
+                        "when",
+                        "3 Mar")
+                .orThrow();
+        own.refuses(
+                new FitPart(),
+                ProblemKind.STOCK_BELOW_NOTHING,
+                "part",
+                "place",
+                "H1",
+                "position",
+                "head gasket",
+                "part",
+                "T-77",
+                "since",
+                "2 Mar");
+        String[] gasket = {"place", "H1", "position", "head gasket", "part", "T-77", "since", "4 Mar"};
+        own.refuses(new FitPart(), ProblemKind.NAME_TAKEN, "mark", with(gasket, "mark", "ST-1"));
+        own.save(new FitPart(), gasket).orThrow();
+        Entry<Part> part = own.the(Part.class, "T-77-1");
+        assertThat(part.fact().batch()).isEqualTo("T-77");
+        assertThat(own.desk
+                        .view()
+                        .facts()
+                        .of(StockMove.class)
+                        .where(move -> part.id().equals(move.part())))
+                .extracting(move -> move.fact().change())
+                .containsExactly(-1);
+        assertThat(own.sheets.sight().standing().stock().get(0).onShelf()).isZero();
+        assertThat(own.the(PartDesign.class, "Tessel gasket").id())
+                .isEqualTo(part.fact().design());
+        own.refuses(
+                new FitPart(),
+                ProblemKind.STOCK_BELOW_NOTHING,
+                "part",
+                with(
+                        gasket,
+                        "since",
+                        "5 Mar",
+                        "part",
+                        "stock:" + own.the(StockBatch.class, "T-77").id().text()));
+        own.desk.undo().orThrow();
+        assertThat(own.sheets.sight().standing().stock().get(0).onShelf()).isEqualTo(1);
+    }
+
+    private static String[] with(String[] usual, String... more) {
+        return Stream.concat(Arrays.stream(usual), Arrays.stream(more)).toArray(String[]::new);
+    }
+}
