@@ -72,6 +72,7 @@ final class Places {
                     start.place().stepAside(page);
                 },
                 start.place()::dismiss);
+        start.place().onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
         all.add(start.place());
         all.add(runSheet);
         all.add(new EnginesPlace(

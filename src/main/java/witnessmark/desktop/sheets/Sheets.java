@@ -1,5 +1,9 @@
 package witnessmark.desktop.sheets;
 
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.Id;
+import java.util.Optional;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -93,6 +97,18 @@ public final class Sheets {
         page.open();
         show.accept(page);
         page.shown();
+    }
+
+    /** The same for the entry of this identity, as text; nothing happens when there is none. */
+    public void correct(String record, Runnable back) {
+        Facts facts = context.book().view().facts();
+        for (RecordType<?> type : RecordTypes.all()) {
+            Optional<? extends Entry<?>> found = facts.of(type.kind()).find(Id.parse(record));
+            if (found.isPresent()) {
+                correct(found.get(), back);
+                return;
+            }
+        }
     }
 
     private <F extends Fact> SheetPage written(Entry<F> seen, Runnable back) {
