@@ -8,6 +8,7 @@ import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
+import javax.swing.UIManager;
 
 /**
  * The two families bundled: Roboto for text, whose digits are all equally wide, and B612 Bold for titles. Only the one
@@ -17,10 +18,20 @@ public final class Fonts {
     /** The full name of the face of titles. */
     public static final String TITLE_FACE = "B612 Bold";
 
+    /** The fonts of this Java are kept for as long as it runs, and so is what the look manager was told. */
+    private static final String REGISTERED = "wm.fontsRegistered";
+
     private Fonts() {}
 
-    /** Registers the families. To be called before the look is set up. */
+    /**
+     * Registers the families, the first time it is called: they are read from their files, which takes longer than the
+     * rest of the look, and every further copy makes finding a font slower. To be called before the look is set up.
+     */
     static void install() {
+        if (UIManager.get(REGISTERED) != null) {
+            return;
+        }
+        UIManager.put(REGISTERED, true);
         FlatRobotoFont.install();
         FlatLaf.setPreferredFontFamily(FlatRobotoFont.FAMILY);
         FlatLaf.setPreferredLightFontFamily(FlatRobotoFont.FAMILY_LIGHT);

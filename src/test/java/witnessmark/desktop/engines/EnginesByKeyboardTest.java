@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +16,6 @@ import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import witnessmark.chart.Dot;
@@ -39,16 +37,13 @@ import witnessmark.logbook.engines.Behind;
 class EnginesByKeyboardTest {
     private final JFrame frame = new JFrame();
 
-    @TempDir
-    private Path folder;
-
     private Desk desk;
     private EnginesWindow window;
     private Keyboard keys;
 
     @BeforeEach
     void show() {
-        desk = EnginesWindow.sample(folder);
+        desk = EnginesWindow.inMemory();
         window = new EnginesWindow(desk, Looks.light(), EnginesWindow.english()).engine("K03");
         keys = new Keyboard(window.tasks::awaitIdle);
         frame.setContentPane(window.pane);

@@ -4,14 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.desktop.shell.PlaceId;
@@ -27,15 +25,12 @@ import witnessmark.logbook.Desk;
 class EnginesInViewTest {
     private final JFrame frame = new JFrame();
 
-    @TempDir
-    private Path folder;
-
     private Desk desk;
     private EnginesWindow window;
     private Keyboard keys;
 
     private void show(float zoom) {
-        desk = EnginesWindow.sample(folder);
+        desk = EnginesWindow.inMemory();
         window = new EnginesWindow(desk, Looks.look(Theme.LIGHT, zoom), EnginesWindow.english()).engine("K03");
         keys = new Keyboard(window.tasks::awaitIdle);
         frame.setContentPane(window.pane);

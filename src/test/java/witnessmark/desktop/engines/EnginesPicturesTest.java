@@ -3,11 +3,9 @@ package witnessmark.desktop.engines;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 import java.util.Locale;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import witnessmark.desktop.form.Palette;
@@ -20,14 +18,11 @@ import witnessmark.logbook.Desk;
 /** Pictures for people, and that they are pictures of something. */
 @UiTest
 class EnginesPicturesTest {
-    @TempDir
-    private static Path folder;
-
     private static Desk desk;
 
     @BeforeAll
     static void open() {
-        desk = EnginesWindow.sample(folder);
+        desk = EnginesWindow.inMemory();
     }
 
     @ParameterizedTest(name = "{0} {1}, {2} at {3}")

@@ -28,6 +28,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
 import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.run.SampleBook;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.SampleBooks;
 import witnessmark.wording.Measures;
@@ -95,6 +96,11 @@ final class EnginesWindow implements AutoCloseable {
 
     static Desk sample(Path folder) {
         return new SampleBooks(folder).open();
+    }
+
+    /** The same season without a file, for what does not depend on one: opening and closing a file takes longer. */
+    static Desk inMemory() {
+        return SampleBook.written(SampleBook.OPENING);
     }
 
     static Texts english() {

@@ -3,14 +3,12 @@ package witnessmark.desktop.engines;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.ActionEvent;
-import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.Theme;
@@ -25,15 +23,12 @@ import witnessmark.domain.Run;
 /** From an engine to the sheet of a run: by the entries behind a figure and by the line of life. */
 @UiTest
 class LinksToRunsTest {
-    @TempDir
-    Path folder;
-
     private EnginesWindow window;
 
     @BeforeEach
     void open() {
         window = new EnginesWindow(
-                EnginesWindow.sample(folder), Looks.look(Theme.LIGHT, 1.0f), EnginesWindow.english(), new Runs());
+                EnginesWindow.inMemory(), Looks.look(Theme.LIGHT, 1.0f), EnginesWindow.english(), new Runs());
         window.engine("K03");
     }
 

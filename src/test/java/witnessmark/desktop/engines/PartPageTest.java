@@ -3,12 +3,10 @@ package witnessmark.desktop.engines;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
 import javax.swing.JFrame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.Visit;
 import witnessmark.desktop.testing.Focus;
@@ -23,16 +21,13 @@ import witnessmark.logbook.Desk;
 class PartPageTest {
     private final JFrame frame = new JFrame();
 
-    @TempDir
-    private Path folder;
-
     private Desk desk;
     private EnginesWindow window;
     private Keyboard keys;
 
     @BeforeEach
     void show() {
-        desk = EnginesWindow.sample(folder);
+        desk = EnginesWindow.inMemory();
         window = new EnginesWindow(desk, Looks.light(), EnginesWindow.english()).engine("K03");
         keys = new Keyboard(window.tasks::awaitIdle);
         frame.setContentPane(window.pane);

@@ -5,12 +5,15 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.function.Function;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Today;
@@ -42,6 +45,19 @@ public final class SampleBook {
 
     public static Desk on(LocalDate day, Function<Facts, Logbook> book) {
         return new Desk(book.apply(facts()), new Day(day), "TE");
+    }
+
+    /** In memory, on this day, with a history in which the season was read from its folder. */
+    public static Desk written(LocalDate day) {
+        List<Entry<?>> season = new CsvSeasonFolders()
+                .read(Path.of("sample-season"), Facts.none())
+                .orThrow();
+        return on(day, all -> {
+            MemoryLogbook book = new MemoryLogbook(Facts.none());
+            book.write(new Change("Team engineer", "read from the sample's season folder", season))
+                    .orThrow();
+            return book;
+        });
     }
 
     public static Ids ids() {
