@@ -71,7 +71,7 @@ final class FileRows<F extends Fact> {
     private boolean readsToItsEnd() {
         try {
             TextLook look = look();
-            return look != null && parse() && isWhole(look);
+            return look != null && parse(look.returns()) && isWhole(look);
         } catch (CsvParseException e) {
             torn(String.valueOf(e.getMessage()));
         } catch (UncheckedIOException | IOException e) {
@@ -114,8 +114,12 @@ final class FileRows<F extends Fact> {
         return look;
     }
 
-    /** Whether the file was read to its end. */
-    private boolean parse() throws IOException {
+    /**
+     * Whether the file was read to its end.
+     *
+     * @param returns whether another system's line ends were put into it, and so into its texts
+     */
+    private boolean parse(boolean returns) throws IOException {
         CsvRecordHandler handler = CsvRecordHandler.of(limits ->
                 limits.maxFields(Limits.COLUMNS).maxFieldSize(Limits.FIELD).maxRecordSize(Limits.FIELD));
         try (Reader text = TextLook.open(file);
@@ -133,7 +137,7 @@ final class FileRows<F extends Fact> {
             RowReader<F> reader = new RowReader<>(type, heading, reading);
             while (all.hasNext() && !problems.full()) {
                 CsvRecord record = all.next();
-                if (!record.getFields().stream().allMatch(String::isEmpty) && !take(record, reader)) {
+                if (!record.getFields().stream().allMatch(String::isEmpty) && !take(record, reader, returns)) {
                     return false;
                 }
             }
@@ -153,7 +157,7 @@ final class FileRows<F extends Fact> {
         return Heading.read(type, stated == null, 1, List.of(), problems);
     }
 
-    private boolean take(CsvRecord record, RowReader<F> reader) {
+    private boolean take(CsvRecord record, RowReader<F> reader, boolean returns) {
         lastLine = record.getStartingLineNumber();
         if (!reading.takeRow()) {
             problems.at(
@@ -166,7 +170,11 @@ final class FileRows<F extends Fact> {
         }
         found++;
         lastField = record.getField(record.getFieldCount() - 1);
-        Row row = reader.read(lastLine, record.getFields());
+        List<String> fields = record.getFields();
+        if (returns) {
+            fields = fields.stream().map(field -> field.replace("\r\n", "\n")).toList();
+        }
+        Row row = reader.read(lastLine, fields);
         if (row != null) {
             rows.add(row);
         }

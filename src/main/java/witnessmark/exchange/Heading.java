@@ -37,6 +37,11 @@ final class Heading {
         Map<String, Boolean> wanted = wanted(type, handMade);
         Map<String, Integer> places = new HashMap<>();
         int before = problems.count();
+        String separator = fields.size() == 1 ? otherSeparator(fields.get(0)) : null;
+        if (separator != null) {
+            problems.at(line, null, ProblemKind.OTHER_SEPARATOR, type.file(), separator);
+            return null;
+        }
         for (int i = 0; i < fields.size(); i++) {
             String heading = fields.get(i).strip();
             if (!wanted.containsKey(heading)) {
@@ -52,6 +57,11 @@ final class Heading {
             }
         });
         return problems.countedSince(before) ? null : new Heading(places, fields.size());
+    }
+
+    /** What parts the headings when commas do not. */
+    private static @Nullable String otherSeparator(String heading) {
+        return heading.indexOf(';') >= 0 ? "semicolons" : heading.indexOf('\t') >= 0 ? "tabs" : null;
     }
 
     /** The headings of a kind in the order they are written. */

@@ -19,10 +19,11 @@ import java.nio.file.Path;
  *
  * @param utf8 whether it is UTF-8 throughout, with or without a byte order mark
  * @param badLine the line with the first bytes that are not UTF-8; 0 when the whole file is in another encoding
+ * @param returns whether its first line ends with a carriage return and a line feed, as another system writes lines
  * @param newlineAtEnd whether its last line is ended
  * @param bytes its length, or more than allowed when the look ended there
  */
-record TextLook(boolean utf8, long badLine, boolean newlineAtEnd, long bytes) {
+record TextLook(boolean utf8, long badLine, boolean returns, boolean newlineAtEnd, long bytes) {
     private static final int CHUNK = 1 << 16;
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -41,7 +42,7 @@ record TextLook(boolean utf8, long badLine, boolean newlineAtEnd, long bytes) {
             while (length <= most) {
                 int got = in.read(bytes.array(), bytes.position(), bytes.remaining());
                 if (length == 0 && otherMark(bytes.array(), got)) {
-                    return new TextLook(false, 0, false, got);
+                    return new TextLook(false, 0, false, false, got);
                 }
                 length += Math.max(got, 0);
                 bytes.limit(bytes.position() + Math.max(got, 0)).position(0);
@@ -49,7 +50,7 @@ record TextLook(boolean utf8, long badLine, boolean newlineAtEnd, long bytes) {
                 lines.count(chars.flip());
                 chars.clear();
                 if (result.isError() || lines.nulInHeading) {
-                    return new TextLook(false, lines.nulInHeading ? 0 : lines.line, false, length);
+                    return new TextLook(false, lines.nulInHeading ? 0 : lines.line, false, false, length);
                 }
                 bytes.compact();
                 if (got < 0) {
@@ -57,7 +58,7 @@ record TextLook(boolean utf8, long badLine, boolean newlineAtEnd, long bytes) {
                 }
             }
         }
-        return new TextLook(true, 0, lines.ended, length);
+        return new TextLook(true, 0, lines.returns, lines.ended, length);
     }
 
     /** Opens a file that was looked at, after its byte order mark if it has one. Malformed bytes are an error. */
@@ -88,12 +89,14 @@ record TextLook(boolean utf8, long badLine, boolean newlineAtEnd, long bytes) {
     private static final class Lines {
         private long line = 1;
         private boolean ended;
+        private boolean returns;
         private boolean afterReturn;
         private boolean nulInHeading;
 
         void count(CharBuffer chars) {
             while (chars.hasRemaining()) {
                 char next = chars.get();
+                returns |= line == 2 && next == '\n' && afterReturn;
                 ended = next == '\n' || next == '\r';
                 if (ended && !(next == '\n' && afterReturn)) {
                     line++;

@@ -163,6 +163,8 @@ public enum ProblemKind {
     FILE_UNKNOWN(1, true),
     /** file name, encoding expected. */
     WRONG_ENCODING(2, true),
+    /** file, what its fields are parted by in place of commas. */
+    OTHER_SEPARATOR(2, true),
     /** column heading. */
     COLUMN_UNKNOWN(1, true),
     /** column heading. */

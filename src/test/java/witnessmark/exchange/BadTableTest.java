@@ -56,23 +56,6 @@ class BadTableTest extends ReadingTest {
     }
 
     @Test
-    void columns_between_semicolons_are_one_unknown_column() {
-        SeasonText season = SeasonText.small();
-        season.text("cars.csv", season.text("cars.csv").replace(',', ';'));
-        List<Problem> problems = read(season).problems();
-        assertThat(problems)
-                .startsWith(
-                        problem(
-                                "cars.csv",
-                                1,
-                                "id;name;note;standing;struck_because",
-                                COLUMN_UNKNOWN,
-                                "id;name;note;standing;struck_because"),
-                        problem("cars.csv", 1, "id", COLUMN_MISSING, "id"),
-                        problem("cars.csv", 1, "name", COLUMN_MISSING, "name"));
-    }
-
-    @Test
     void a_row_with_too_many_or_too_few_fields_is_left_out_by_its_line() {
         SeasonText season = SeasonText.small().grid("runs.csv", grid -> {
             grid.rows().get(2).remove(5);
