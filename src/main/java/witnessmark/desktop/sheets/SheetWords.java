@@ -184,8 +184,11 @@ final class SheetWords {
         };
     }
 
+    /** What fills the blanks of a sentence; a count stays one, as words may be chosen by it. */
     private Object[] blanks(SheetField field, List<Object> facts) {
-        return facts.stream().map(fact -> shown(field, fact)).toArray();
+        return facts.stream()
+                .map(fact -> fact instanceof Integer ? fact : shown(field, fact))
+                .toArray();
     }
 
     /** Fields by their labels and choices by their words, so that any sentence can name them. */
@@ -205,7 +208,10 @@ final class SheetWords {
         if (fact instanceof SheetNote within && within.echo()) {
             return note(field, within);
         }
-        if (fact instanceof SheetWord || fact instanceof SheetNote) {
+        if (fact instanceof SheetNote within) {
+            return phrase(within);
+        }
+        if (fact instanceof SheetWord) {
             return named(fact);
         }
         if (fact instanceof Choice choice) {

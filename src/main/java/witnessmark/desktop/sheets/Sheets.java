@@ -1,13 +1,10 @@
 package witnessmark.desktop.sheets;
 
-import witnessmark.domain.image.RecordTypes;
-import witnessmark.domain.image.RecordType;
-import witnessmark.domain.Id;
-import java.util.Optional;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +15,10 @@ import witnessmark.desktop.shell.PlaceId;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
 import witnessmark.domain.Run;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;

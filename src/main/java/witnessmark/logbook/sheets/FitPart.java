@@ -31,11 +31,11 @@ public final class FitPart implements LogSheet {
     public static final SheetField SINCE_TIME = of("since_time", FieldKind.CLOCK);
     public static final SheetField OFF_WHY = text("off_why", 2);
     public static final SheetField OFF_CONDITION = text("off_condition", 2);
-    public static final SheetField PART = choice("part", 1);
+    public static final SheetField PART = choice("part", 2);
     public static final SheetField MARK = text("mark", 1);
     public static final SheetField BOUGHT = of("bought", FieldKind.DAY);
     public static final SheetField PART_DESIGN = choice("part_design", 1);
-    public static final SheetField PART_DESIGN_NAME = text("part_design_name", 2);
+    public static final SheetField PART_DESIGN_NAME = text("part_design_name", 1);
     public static final SheetField MAKER = text("maker", 1);
     public static final SheetField SINGLE_USE = choice("single_use", 1);
     public static final SheetField ACCEPTED_WHY = NotAsListed.WHY;
@@ -54,8 +54,8 @@ public final class FitPart implements LogSheet {
                 SheetGroup.of("where", List.of(PLACE, POSITION, SINCE, SINCE_TIME), List.of(OFF_WHY, OFF_CONDITION)),
                 SheetGroup.of(
                         "which_part",
-                        List.of(PART, MARK, BOUGHT, PART_DESIGN),
-                        List.of(PART_DESIGN_NAME, MAKER, SINGLE_USE),
+                        List.of(PART, MARK, BOUGHT),
+                        List.of(PART_DESIGN, PART_DESIGN_NAME, MAKER, SINGLE_USE),
                         List.of(ACCEPTED_WHY, ACCEPTED_BY)),
                 HoursSoFar.group());
     }

@@ -92,7 +92,7 @@ public final class OwnLogbook implements AutoCloseable {
     }
 
     /** Checks that a sheet is not saved: for this problem, said beside this field, and nothing is written. */
-    void refuses(LogSheet sheet, ProblemKind kind, String field, String... typed) {
+    public void refuses(LogSheet sheet, ProblemKind kind, String field, String... typed) {
         long before = desk.view().facts().revision();
         Map<SheetField, String> filled = filled(sheet, typed);
         SheetReading reading = sheets.read(sheet, filled);

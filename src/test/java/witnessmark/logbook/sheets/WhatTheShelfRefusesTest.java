@@ -351,7 +351,7 @@ class WhatTheShelfRefusesTest {
     }
 
     @Test
-    void a_shelf_never_holds_less_than_nothing_and_a_count_writes_the_difference() {
+    void a_shelf_never_holds_less_than_nothing() {
         newBatch("T-77", "5");
         own.refuses(
                 new NewStock(),
@@ -407,6 +407,13 @@ class WhatTheShelfRefusesTest {
                 "used",
                 "count",
                 "0");
+    }
+
+    @Test
+    void a_count_writes_the_difference_to_what_is_written() {
+        newBatch("T-77", "5");
+        own.save(new MoveStock(), "stock", "T-77", "stock_kind", "used", "count", "2", "when", "5 Mar")
+                .orThrow();
         own.refuses(
                 new MoveStock(),
                 ProblemKind.AS_WRITTEN_ALREADY,
