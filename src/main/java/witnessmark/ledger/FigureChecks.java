@@ -30,8 +30,11 @@ final class FigureChecks {
             if (value instanceof String name && NAMES.contains(component.name())) {
                 checkName(entry, new FieldOf(kind, component), name);
             }
+            if (value == null) {
+                continue;
+            }
             Possible.of(kind, component.name())
-                    .filter(range -> value != null && !range.holds(value))
+                    .filter(range -> !range.holds(value))
                     .ifPresent(range -> clashes.addIn(
                             entry,
                             component.name(),

@@ -83,16 +83,21 @@ final class OpenWords {
     private OutLine out(StillOpen.OutNow out) {
         Away away = out.away();
         SentOut sent = away.sent().fact();
-        String what = out.design() == null
-                ? texts.get("beforewego.job.engine", out.mark())
-                : out.mark().isEmpty()
-                        ? texts.get("beforewego.open.ordered", out.design().name(), sent.count())
-                        : texts.get("beforewego.open.away", out.design().name(), out.mark());
         return new OutLine(
-                what,
+                what(out, sent),
                 texts.get("beforewego.open.with", sent.sentTo(), promised(away)),
                 heard(away),
                 away.sent().id().text());
+    }
+
+    private String what(StillOpen.OutNow out, SentOut sent) {
+        if (out.design() == null) {
+            return texts.get("beforewego.job.engine", out.mark());
+        }
+        Integer count = sent.count();
+        return count == null
+                ? texts.get("beforewego.open.away", out.design().name(), out.mark())
+                : texts.get("beforewego.open.ordered", out.design().name(), count);
     }
 
     private String promised(Away away) {
