@@ -1,7 +1,5 @@
 package witnessmark.desktop.engines;
 
-import java.awt.Component;
-import java.awt.KeyboardFocusManager;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;
@@ -9,13 +7,11 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
-import witnessmark.desktop.history.HistoryModel;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
@@ -24,23 +20,15 @@ import witnessmark.desktop.task.Latest;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Facts;
-import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
-import witnessmark.domain.Part;
-import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.engines.EngineSheet;
 import witnessmark.logbook.engines.Engines;
-import witnessmark.logbook.engines.Figure;
-import witnessmark.logbook.engines.SeeBehind;
 import witnessmark.logbook.engines.SeeEngine;
-import witnessmark.logbook.engines.SeeHistory;
 import witnessmark.logbook.port.Settings;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
-import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
 /** Engines: reads lists, the engine in hand and the entries behind a figure off the event thread, and shows them. */
@@ -49,16 +37,13 @@ public final class EnginesPlace implements Place {
     private final Measures measures;
     private final witnessmark.desktop.shell.Desk window;
     private final Supplier<Desk> desk;
-    private final Consumer<Entry<?>> correct;
     private final EnginesModel model;
     private final LifeMarks lifeMarks;
     private final CurvesModel curvesModel;
-    private final BehindModel behindModel;
-    private final HistoryModel historyModel;
     private final Latest readingList;
     private final Latest readingOwner;
     private final Latest readingSheet;
-    private final Latest readingBehind;
+    private final FigureInHand figure;
     private final ListSheets lists;
     private final EngineSheetView sheet;
     private final PartView partView;
@@ -69,8 +54,6 @@ public final class EnginesPlace implements Place {
     private @Nullable Engines engines;
     private @Nullable String wanted;
     private @Nullable String engine;
-    private @Nullable Figure opened;
-    private @Nullable JComponent cameFrom;
 
     /**
      * @param window the window's desk
@@ -93,27 +76,30 @@ public final class EnginesPlace implements Place {
         this.measures = measures;
         this.window = window;
         this.desk = desk;
-        this.correct = correct;
         model = new EnginesModel(texts, measures);
         lifeMarks = new LifeMarks(texts, measures);
         curvesModel = new CurvesModel(texts, measures);
-        behindModel = new BehindModel(texts, measures);
-        historyModel = new HistoryModel(texts, measures);
         readingList = new Latest(tasks);
         readingOwner = new Latest(tasks);
         readingSheet = new Latest(tasks);
-        readingBehind = new Latest(tasks);
-        lists = new ListSheets(tools, this::behind, this::openPart);
-        EntryChanges changes = new EntryChanges(texts, new Problems(texts, measures), tasks, desk, window, behindModel);
-        sheet = new EngineSheetView(tools, measures, new Work(changes), new Asked());
+        figure = new FigureInHand(
+                texts,
+                measures,
+                tasks,
+                desk,
+                window,
+                correct,
+                new FigureInHand.Page(this::beside, this::firstFocus, this::failed));
+        lists = new ListSheets(tools, figure::open, this::openPart);
+        sheet = new EngineSheetView(tools, measures, figure.work(), new Asked());
         partView = new PartView(
                 tools,
-                new Work(changes),
+                figure.work(),
                 new PartView.Asked(
-                        this::behind,
+                        figure::open,
                         id -> window.go(PlaceId.ENGINES, id),
-                        this::correct,
-                        this::closeBehind,
+                        figure::correct,
+                        figure::close,
                         this::backToEngine));
         asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);
         panel = new EnginesPanel(texts, lists, sheet, partView, asOf);
@@ -183,7 +169,7 @@ public final class EnginesPlace implements Place {
             readSheet();
         }
         part.refresh();
-        readBehind(false);
+        figure.refresh();
     }
 
     private void openWanted() {
@@ -221,25 +207,15 @@ public final class EnginesPlace implements Place {
 
     // A part
 
-    /** Opens what is written about a part: itself, or one of the times it was fitted. */
-    private void correct(String record) {
-        Facts facts = desk.get().view().facts();
-        facts.of(Part.class)
-                .find(Id.parse(record))
-                .<Entry<?>>map(part -> part)
-                .or(() -> facts.of(Fitment.class).find(Id.parse(record)))
-                .ifPresent(correct);
-    }
-
     private void openPart(String record) {
         wanted = null;
-        putBehindAway();
+        figure.putAway();
         part.open(record);
     }
 
     private void leavePart() {
         if (part.isShown()) {
-            putBehindAway();
+            figure.putAway();
             part.close();
         }
     }
@@ -286,7 +262,7 @@ public final class EnginesPlace implements Place {
     private void reveal(JComponent tab) {
         leavePart();
         if (!sheet.tabs().isVisible()) {
-            closeBehind();
+            figure.close();
         }
         sheet.tabs().setSelectedComponent(tab);
     }
@@ -294,78 +270,6 @@ public final class EnginesPlace implements Place {
     private void failed() {
         JButton again = Buttons.plain(Caption.of(texts.get("engines.again")), this::refresh);
         panel.failed(texts.get("engines.failed"), again);
-    }
-
-    // Behind a figure
-
-    private void behind(Shown figure) {
-        opened = figure.figure();
-        rememberFocus();
-        readBehind(true);
-    }
-
-    /** Where the focus is to go back to, unless it is in the pane itself. */
-    private void rememberFocus() {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
-        if (owner == null || !SwingUtilities.isDescendingFrom(owner, beside().behind())) {
-            cameFrom = owner instanceof JComponent component ? component : null;
-        }
-    }
-
-    private void readBehind(boolean entering) {
-        Figure figure = opened;
-        if (figure == null) {
-            return;
-        }
-        readingBehind.run(
-                texts.get("engines.readingBehind"),
-                () -> behindModel.lines(SeeBehind.of(desk.get().view(), figure)),
-                lines -> {
-                    Engines all = engines;
-                    beside().open();
-                    beside().behind().show(lines, all != null && all.readOnly(), true);
-                    if (entering) {
-                        beside().behind().takeFocus();
-                    }
-                },
-                failure -> failed());
-    }
-
-    private void closeBehind() {
-        putBehindAway();
-        JComponent back = cameFrom;
-        (back != null && back.isShowing() ? back : firstFocus()).requestFocusInWindow();
-    }
-
-    private void putBehindAway() {
-        opened = null;
-        readingBehind.drop();
-        beside().close();
-    }
-
-    /** A run opens on its sheet; of anything else the history is shown, from which its sheet is opened. */
-    private void open(Entry<?> entry, String named) {
-        if (entry.fact() instanceof Run) {
-            correct.accept(entry);
-        } else {
-            history(entry, named);
-        }
-    }
-
-    private void history(Entry<?> entry, String named) {
-        Engines all = engines;
-        if (all == null) {
-            return;
-        }
-        rememberFocus();
-        readingBehind.run(
-                texts.get("engines.readingHistory"),
-                () -> historyModel.lines(entry, SeeHistory.of(desk.get().logbook(), entry), all.zone()),
-                lines -> {
-                    beside().open();
-                    beside().behind().showHistory(named, lines, opened != null, () -> correct.accept(entry));
-                },
-                failure -> failed());
     }
 
     // Another day
@@ -434,45 +338,6 @@ public final class EnginesPlace implements Place {
         return asOf;
     }
 
-    /** What the entries behind a figure lead to. */
-    private final class Work implements EntryWork {
-        private final EntryChanges changes;
-
-        Work(EntryChanges changes) {
-            this.changes = changes;
-        }
-
-        @Override
-        public void strikeOut(BehindLine line, String because) {
-            changes.strikeOut(line, because);
-        }
-
-        @Override
-        public void restore(BehindLine line) {
-            changes.restore(line);
-        }
-
-        @Override
-        public void same(BehindLine line) {
-            changes.same(line);
-        }
-
-        @Override
-        public void another(BehindLine line) {
-            changes.another(line);
-        }
-
-        @Override
-        public void open(BehindLine line) {
-            correct.accept(line.source());
-        }
-
-        @Override
-        public void history(BehindLine line) {
-            EnginesPlace.this.history(line.source(), behindModel.named(line));
-        }
-    }
-
     /** What the engine in hand leads to. */
     private final class Asked implements EngineSheetView.Asked {
         @Override
@@ -482,12 +347,12 @@ public final class EnginesPlace implements Place {
 
         @Override
         public void behind(Shown figure) {
-            EnginesPlace.this.behind(figure);
+            EnginesPlace.this.figure.open(figure);
         }
 
         @Override
         public void open(LifeMark mark) {
-            EnginesPlace.this.open(mark.source(), mark.words());
+            figure.openEntry(mark.source(), mark.words());
         }
 
         @Override
@@ -499,7 +364,7 @@ public final class EnginesPlace implements Place {
                         .flatMap(curve -> curve.steps().stream())
                         .filter(step -> step.source().id().text().equals(point.record()))
                         .findFirst()
-                        .ifPresent(step -> EnginesPlace.this.open(step.source(), point.words()));
+                        .ifPresent(step -> figure.openEntry(step.source(), point.words()));
             }
         }
 
@@ -510,7 +375,7 @@ public final class EnginesPlace implements Place {
 
         @Override
         public void closeBehind() {
-            EnginesPlace.this.closeBehind();
+            figure.close();
         }
     }
 }
