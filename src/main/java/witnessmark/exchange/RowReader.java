@@ -240,21 +240,26 @@ final class RowReader<F extends Fact> {
                         stripped -> MomentText.read(stripped, reading.teamZone(), wallClock));
     }
 
+    /** What a text means, or null when it cannot be read: which exception a form throws for that is left open. */
+    private static @Nullable Object read(String text, Function<String, @Nullable Object> parse) {
+        try {
+            return parse.apply(text);
+        } catch (RuntimeException unreadable) {
+            return null;
+        }
+    }
+
     private @Nullable Object figure(int i, long line, String text, Function<String, @Nullable Object> parse) {
         return figure(i, line, text, components.get(i).form(), parse);
     }
 
     private @Nullable Object figure(
             int i, long line, String text, String form, Function<String, @Nullable Object> parse) {
-        if (text.length() <= Limits.FIGURE) {
-            try {
-                return parse.apply(text);
-            } catch (RuntimeException e) {
-                // which exception a form throws for a text it cannot read is left open
-            }
+        Object read = text.length() <= Limits.FIGURE ? read(text, parse) : null;
+        if (read == null) {
+            unreadable(line, headings[i], text, form);
         }
-        unreadable(line, headings[i], text, form);
-        return null;
+        return read;
     }
 
     /** The zone of the clock on the wall: the row's own, else that of the event it names, else the team's. */
