@@ -240,26 +240,22 @@ final class RowReader<F extends Fact> {
                         stripped -> MomentText.read(stripped, reading.teamZone(), wallClock));
     }
 
-    /** What a text means, or null when it cannot be read: which exception a form throws for that is left open. */
-    private static @Nullable Object read(String text, Function<String, @Nullable Object> parse) {
-        try {
-            return parse.apply(text);
-        } catch (RuntimeException unreadable) {
-            return null;
-        }
-    }
-
     private @Nullable Object figure(int i, long line, String text, Function<String, @Nullable Object> parse) {
         return figure(i, line, text, components.get(i).form(), parse);
     }
 
     private @Nullable Object figure(
             int i, long line, String text, String form, Function<String, @Nullable Object> parse) {
-        Object read = text.length() <= Limits.FIGURE ? read(text, parse) : null;
-        if (read == null) {
+        if (text.length() > Limits.FIGURE) {
             unreadable(line, headings[i], text, form);
+            return null;
         }
-        return read;
+        try {
+            return parse.apply(text);
+        } catch (RuntimeException cannotRead) { // which one a form throws is left open
+            unreadable(line, headings[i], text, form);
+            return null;
+        }
     }
 
     /** The zone of the clock on the wall: the row's own, else that of the event it names, else the team's. */
