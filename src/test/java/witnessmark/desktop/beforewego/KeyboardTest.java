@@ -57,12 +57,17 @@ class KeyboardTest {
             assertThat(names.get(0)).startsWith("Held, Rods RS-03");
             assertThat(names.subList(1, 3)).allMatch(name -> name.startsWith("Over, "));
             assertThat(names.subList(3, 6)).allMatch(name -> name.startsWith("Due, "));
-            assertThat(names.subList(6, 12))
+            assertThat(names.subList(6, 10))
                     .satisfiesExactly(
                             name -> assertThat(name).isEqualTo("Show them"),
                             name -> assertThat(name).startsWith("Car 41, engine K03"),
                             name -> assertThat(name).startsWith("Car 57, engine K06"),
-                            name -> assertThat(name).isEqualTo("Log a run"),
+                            name -> assertThat(name).isEqualTo("Log a run"));
+            assertThat(names.get(10)).startsWith("Water 2 °C up");
+            assertThat(names.get(16)).startsWith("head 18-16 HD-05, machinist G1");
+            assertThat(names.get(19)).startsWith("oil 10W-60, litre, 9 free");
+            assertThat(names.subList(21, 23))
+                    .satisfiesExactly(
                             name -> assertThat(name).startsWith("K03 from 10.65 to 12.87 h"),
                             name -> assertThat(name).startsWith("K06 from 3.90 to 6.11 h"));
         } finally {
