@@ -59,7 +59,7 @@ final class DueOpen {
                 : "; "
                         + tools.texts()
                                 .get(
-                                        away.late() ? "command.due.late" : "command.due.promised",
+                                        away.late() ? "beforewego.open.late" : "beforewego.open.promised",
                                         tools.measures().date(away.promised()),
                                         away.daysLate());
         return (what(out) + ", " + away.sent().fact().sentTo() + promised).strip();
@@ -75,7 +75,7 @@ final class DueOpen {
         return low.design().name() + ": "
                 + tools.texts()
                         .get(
-                                "command.due.free",
+                                "beforewego.open.low",
                                 low.level().freeOfDesign(),
                                 low.level().leastOfDesign());
     }

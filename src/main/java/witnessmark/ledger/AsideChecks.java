@@ -1,6 +1,5 @@
 package witnessmark.ledger;
 
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
@@ -35,7 +34,7 @@ final class AsideChecks {
 
     private void check(PutAside aside, Entry<Fitment> fitment) {
         Fitment there = fitment.fact();
-        if (!overlap(aside.from(), aside.to(), there.from(), there.to())) {
+        if (!Moment.overlap(aside.from(), aside.to(), there.from(), there.to())) {
             return;
         }
         String part = around.names.part(there.part());
@@ -74,9 +73,5 @@ final class AsideChecks {
                         sent.from());
             }
         }
-    }
-
-    private static boolean overlap(Moment from, @Nullable Moment to, Moment otherFrom, @Nullable Moment otherTo) {
-        return (to == null || otherFrom.isBefore(to)) && (otherTo == null || from.isBefore(otherTo));
     }
 }

@@ -9,8 +9,10 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
+import witnessmark.domain.StockBatch;
 
 /** What people call things, for the facts of a problem. */
 record Names(Facts facts) {
@@ -36,6 +38,15 @@ record Names(Facts facts) {
 
     String design(Id<EngineDesign> design) {
         return name(EngineDesign.class, design);
+    }
+
+    /** Items on the shelf: what they are and of which batch. */
+    String batch(Id<StockBatch> id) {
+        return facts.of(StockBatch.class)
+                .find(id)
+                .map(batch -> name(PartDesign.class, batch.fact().design()) + " "
+                        + batch.fact().batch())
+                .orElse("");
     }
 
     /** The engine or car a part is fitted to. */

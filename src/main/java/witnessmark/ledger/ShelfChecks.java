@@ -7,7 +7,6 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Notice;
-import witnessmark.domain.PartDesign;
 import witnessmark.domain.StockBatch;
 import witnessmark.domain.StockMove;
 import witnessmark.domain.Tool;
@@ -39,24 +38,11 @@ final class ShelfChecks {
             if (held + change < 0
                     && !entry.fact().at().isAfter(move.fact().at())
                     && entry.fact().change() < 0) {
-                clashes.add(entry, ProblemKind.STOCK_BELOW_NOTHING, name(stock), held, -change);
+                clashes.add(entry, ProblemKind.STOCK_BELOW_NOTHING, around.names.batch(stock), held, -change);
                 return;
             }
             held += change;
         }
-    }
-
-    private String name(Id<StockBatch> stock) {
-        return around.facts
-                .of(StockBatch.class)
-                .find(stock)
-                .map(batch -> around.facts
-                                .of(PartDesign.class)
-                                .find(batch.fact().design())
-                                .map(design -> design.fact().name() + " ")
-                                .orElse("")
-                        + batch.fact().batch())
-                .orElse("");
     }
 
     /** A joint made with a tool that was out of use. */

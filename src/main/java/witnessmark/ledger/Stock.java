@@ -110,7 +110,7 @@ public final class Stock {
                 .find(id)
                 .filter(Entry::inForce)
                 .map(Entry::fact)
-                .filter(job -> asOf.counts(job.asked()) && (job.done() == null || !asOf.counts(job.done())))
+                .filter(job -> OpenJobs.isOpen(job, asOf))
                 .isPresent();
     }
 }

@@ -11,6 +11,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
+import org.jspecify.annotations.Nullable;
 
 /**
  * When something happened: an instant, the zone the people stood in and the offset their clocks showed. Two moments
@@ -89,6 +90,11 @@ public record Moment(long epochMillis, ZoneId zone, ZoneOffset offset) implement
 
     public Moment plus(RunningTime time) {
         return of(Instant.ofEpochMilli(Math.addExact(epochMillis, time.millis())), zone);
+    }
+
+    /** Whether two times share a moment; each leaves its end out, and without one lasts for ever. */
+    public static boolean overlap(Moment from, @Nullable Moment to, Moment otherFrom, @Nullable Moment otherTo) {
+        return (to == null || otherFrom.isBefore(to)) && (otherTo == null || from.isBefore(otherTo));
     }
 
     public boolean isBefore(Moment other) {

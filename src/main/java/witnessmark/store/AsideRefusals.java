@@ -45,14 +45,14 @@ final class AsideRefusals {
             Quarantine aside = first(
                     Quarantine.class,
                     each -> each.part().equals(wanted.part())
-                            && overlap(each.from(), each.to(), wanted.from(), wanted.to()));
+                            && Moment.overlap(each.from(), each.to(), wanted.from(), wanted.to()));
             return aside == null ? null : Problem.of(ProblemKind.PART_IN_QUARANTINE, part, aside.from(), aside.why());
         }
         if (code.equals("PART_AWAY")) {
             SentOut away = first(
                     SentOut.class,
                     each -> wanted.part().equals(each.part())
-                            && overlap(each.from(), each.back(), wanted.from(), wanted.to()));
+                            && Moment.overlap(each.from(), each.back(), wanted.from(), wanted.to()));
             return away == null ? null : Problem.of(ProblemKind.PART_AWAY, part, away.sentTo(), away.from());
         }
         Scrapping scrapped = first(Scrapping.class, each -> each.part().equals(wanted.part()));
@@ -70,8 +70,8 @@ final class AsideRefusals {
     }
 
     private @Nullable Problem stillFitted(Id<Part> part, Moment from, @Nullable Moment to) {
-        Fitment there =
-                first(Fitment.class, each -> each.part().equals(part) && overlap(each.from(), each.to(), from, to));
+        Fitment there = first(
+                Fitment.class, each -> each.part().equals(part) && Moment.overlap(each.from(), each.to(), from, to));
         return there == null
                 ? null
                 : Problem.of(
@@ -91,9 +91,5 @@ final class AsideRefusals {
 
     private <F extends Fact> @Nullable F first(Class<F> kind, Predicate<F> asked) {
         return facts.of(kind).where(asked).stream().map(Entry::fact).findFirst().orElse(null);
-    }
-
-    private static boolean overlap(Moment from, @Nullable Moment to, Moment otherFrom, @Nullable Moment otherTo) {
-        return (to == null || otherFrom.isBefore(to)) && (otherTo == null || from.isBefore(otherTo));
     }
 }

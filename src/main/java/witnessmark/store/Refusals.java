@@ -72,7 +72,7 @@ final class Refusals {
                     f -> f.position().equals(wanted.position())
                             && same(f.engine(), wanted.engine())
                             && same(f.car(), wanted.car())
-                            && overlap(f.from(), f.to(), wanted.from(), wanted.to()));
+                            && Moment.overlap(f.from(), f.to(), wanted.from(), wanted.to()));
             return there == null
                     ? null
                     : Problem.of(
@@ -88,7 +88,7 @@ final class Refusals {
                 refused,
                 Fitment.class,
                 f -> f.part().equals(wanted.part())
-                        && (singleUse || overlap(f.from(), f.to(), wanted.from(), wanted.to())));
+                        && (singleUse || Moment.overlap(f.from(), f.to(), wanted.from(), wanted.to())));
         if (there == null) {
             return null;
         }
@@ -111,7 +111,7 @@ final class Refusals {
                 refused,
                 EngineInCar.class,
                 e -> (byEngine ? e.engine().equals(wanted.engine()) : e.car().equals(wanted.car()))
-                        && overlap(e.from(), e.to(), wanted.from(), wanted.to()));
+                        && Moment.overlap(e.from(), e.to(), wanted.from(), wanted.to()));
         if (there == null) {
             return null;
         }
@@ -160,10 +160,6 @@ final class Refusals {
 
     private static boolean same(@Nullable Object one, @Nullable Object other) {
         return java.util.Objects.equals(one, other);
-    }
-
-    private static boolean overlap(Moment from, @Nullable Moment to, Moment otherFrom, @Nullable Moment otherTo) {
-        return (to == null || otherFrom.isBefore(to)) && (otherTo == null || from.isBefore(otherTo));
     }
 
     private static Moment later(Moment one, Moment other) {

@@ -47,9 +47,9 @@ final class BeforeWeGoPanel extends JPanel {
         lastOut = new OutSheet(texts, "beforewego.lastOut", "beforewego.lastOut.none", opening.run(), logRun);
         moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);
         steps = new FirstStepsSheet(texts, actions, importSeason);
-        jobs = new OutSheet(texts, "beforewego.jobs", "beforewego.jobs.none", opening.open(), null);
-        out = new OutSheet(texts, "beforewego.out.others", "beforewego.lastOut.none", opening.open(), null);
-        others = new OutSheet(texts, "beforewego.open.shelf", "beforewego.lastOut.none", opening.open(), null);
+        jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), null);
+        out = new OutSheet(texts, "beforewego.out.others", null, opening.open(), null);
+        others = new OutSheet(texts, "beforewego.open.shelf", null, opening.open(), null);
         below.add(standing(), STANDING);
         below.add(steps.component(), STEPS);
         JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
@@ -71,9 +71,9 @@ final class BeforeWeGoPanel extends JPanel {
             nearest.show(lines);
             lastOut.show(lines.lastOut());
             moved.show(lines.moved());
-            jobs.showIfAny(lines.jobs());
-            out.showIfAny(lines.out());
-            others.showIfAny(lines.others());
+            jobs.show(lines.jobs());
+            out.show(lines.out());
+            others.show(lines.others());
         }
         cards.show(below, stepsShown ? STEPS : STANDING);
         revalidate();

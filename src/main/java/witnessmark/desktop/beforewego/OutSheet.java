@@ -16,16 +16,16 @@ import witnessmark.wording.Texts;
 final class OutSheet {
     private final Sheet sheet = new Sheet("fillx", "[0::,grow,fill]", "");
     private final Texts texts;
-    private final String whenNone;
+    private final @Nullable String whenNone;
     private final Consumer<OutLine> open;
     private final JPanel reports = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
 
     /**
      * @param heading key of the heading
-     * @param whenNone key of what is said when there is nothing to report
+     * @param whenNone key of what is said when there is nothing to report; null when the sheet is not there then
      * @param foot a button under the reports, or null
      */
-    OutSheet(Texts texts, String heading, String whenNone, Consumer<OutLine> open, @Nullable JButton foot) {
+    OutSheet(Texts texts, String heading, @Nullable String whenNone, Consumer<OutLine> open, @Nullable JButton foot) {
         this.texts = texts;
         this.whenNone = whenNone;
         this.open = open;
@@ -49,17 +49,12 @@ final class OutSheet {
             }
             reports.add(report(line), "growx");
         }
-        if (lines.isEmpty()) {
+        sheet.setVisible(whenNone != null || !lines.isEmpty());
+        if (lines.isEmpty() && whenNone != null) {
             reports.add(Lettering.paragraph(texts.get(whenNone), Styles.QUIET_INK), "growx, gap 8 8 4 8");
         }
         sheet.revalidate();
         sheet.repaint();
-    }
-
-    /** The same; with nothing to report the sheet is not there. */
-    void showIfAny(List<OutLine> lines) {
-        sheet.setVisible(!lines.isEmpty());
-        show(lines);
     }
 
     private OpenRow report(OutLine line) {

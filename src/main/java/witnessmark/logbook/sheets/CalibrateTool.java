@@ -9,10 +9,15 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Calibration;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Joint;
 import witnessmark.domain.Tool;
+import witnessmark.ledger.Calibrations;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.TypedFigure;
 
@@ -69,11 +74,37 @@ public final class CalibrateTool implements LogSheet {
         if (day != null && due != null && due.isBefore(day)) {
             in.wrong(DUE, ProblemKind.EARLIER_THAN, DUE, due, day);
         }
+        if (tool != null && day != null) {
+            tightened(in, tool.id(), day);
+        }
         in.note(AS_FOUND, SheetNote.of("as_found"));
         Integer asFound = asFound(in);
         String by = in.needed(BY);
         if (in.fine() && tool != null && day != null) {
             in.make(TOOL, new Calibration(tool.id(), day, by, asFound, due, in.text(NOTE)));
+        }
+    }
+
+    /** What an error found now may have got wrong: what the tool tightened since it was last held against a standard. */
+    private static void tightened(ReadSheet in, Id<Tool> tool, LocalDate day) {
+        LocalDate before = Calibrations.last(in.sight().facts(), tool, day.minusDays(1))
+                .map(last -> last.fact().day())
+                .orElse(LocalDate.MIN);
+        List<Joint> since = Calibrations.tightened(in.sight().facts(), tool).stream()
+                .map(Entry::fact)
+                .filter(joint ->
+                        joint.at().day().isAfter(before) && !joint.at().day().isAfter(day))
+                .toList();
+        if (!since.isEmpty()) {
+            String engines = since.stream()
+                    .map(joint -> in.sight().name(Engine.class, joint.engine()))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            int groups = (int) since.stream() // a group has an entry for each stage
+                    .map(joint -> List.of(joint.engine(), joint.which(), joint.at()))
+                    .distinct()
+                    .count();
+            in.note(TOOL, SheetNote.of("tightened_since", groups, engines));
         }
     }
 

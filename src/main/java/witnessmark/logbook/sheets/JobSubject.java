@@ -16,15 +16,13 @@ record JobSubject(
         @Nullable Entry<Car> car) {
     private static final String CAR = "car ";
 
-    /** Every engine, car and part. */
+    /** Every car, then every engine, then every part. */
     static List<Choice> choices(SheetSight sight) {
-        List<Choice> choices = new ArrayList<>(EngineOrPart.engines(sight));
+        List<Choice> choices = new ArrayList<>();
         for (Entry<Car> car : sight.facts().of(Car.class).where(each -> true)) {
             choices.add(Choice.of(CAR + car.id().text(), SheetWord.CAR, car.fact()));
         }
-        EngineOrPart.choices(sight).stream()
-                .filter(choice -> !choices.contains(choice))
-                .forEach(choices::add);
+        choices.addAll(EngineOrPart.choices(sight));
         return choices;
     }
 

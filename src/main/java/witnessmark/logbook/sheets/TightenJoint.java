@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
-import witnessmark.domain.Calibration;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
@@ -19,6 +18,7 @@ import witnessmark.domain.Joint;
 import witnessmark.domain.JointMethod;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Tool;
+import witnessmark.ledger.Calibrations;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
@@ -141,9 +141,7 @@ public final class TightenJoint implements LogSheet {
             in.wrong(TOOL, ProblemKind.TOOL_OUT_OF_USE, tool.fact().mark(), out, when.day());
             return;
         }
-        ToolsNow.last(in.sight(), tool.id(), when.day())
-                .map(Calibration::due)
-                .filter(when.day()::isAfter)
+        Calibrations.overdue(in.sight().facts(), tool.id(), when.day())
                 .ifPresent(due -> in.wrong(
                         TOOL, ProblemKind.TOOL_NOT_CALIBRATED, tool.fact().mark(), due, when.day()));
     }

@@ -1,13 +1,13 @@
 package witnessmark.logbook.sheets;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import witnessmark.domain.Calibration;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Tool;
+import witnessmark.ledger.Calibrations;
 
 /** Tools to pick from, each with how it stands. */
 final class ToolsNow {
@@ -23,13 +23,7 @@ final class ToolsNow {
 
     /** The last time it was held against a standard, up to a day. */
     static Optional<Calibration> last(SheetSight sight, Id<Tool> tool, LocalDate day) {
-        return sight
-                .facts()
-                .of(Calibration.class)
-                .where(each -> each.tool().equals(tool) && !each.day().isAfter(day))
-                .stream()
-                .map(Entry::fact)
-                .max(Comparator.comparing(Calibration::day));
+        return Calibrations.last(sight.facts(), tool, day).map(Entry::fact);
     }
 
     /** How it stands today, as a phrase. */

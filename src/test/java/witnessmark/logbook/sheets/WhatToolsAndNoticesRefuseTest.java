@@ -155,6 +155,21 @@ class WhatToolsAndNoticesRefuseTest {
     }
 
     @Test
+    void a_calibration_says_what_the_tool_tightened_since_the_one_before() {
+        own.save(new TightenJoint(), joint()).orThrow();
+        own.save(new CalibrateTool(), "tool", "W3", "day", "7 Mar", "by", "gauge room")
+                .orThrow();
+        own.save(new TightenJoint(), joint("which", "the last two", "when", "8 Mar"))
+                .orThrow();
+        Map<SheetField, String> typed = own.filled(new CalibrateTool(), "tool", "W3", "day", "9 Mar");
+        assertThat(own.sheets
+                        .read(new CalibrateTool(), typed)
+                        .of(CalibrateTool.TOOL)
+                        .note())
+                .isEqualTo(SheetNote.of("tightened_since", 1, "H1"));
+    }
+
+    @Test
     void a_joint_says_whether_it_was_slack_before_and_belongs_to_the_open_build() {
         own.refuses(new TightenJoint(), ProblemKind.NEEDED, "joint_value", joint("joint_value", ""));
         own.refuses(new TightenJoint(), ProblemKind.SAYS_OTHERWISE, "second", joint("second", "ada"));
