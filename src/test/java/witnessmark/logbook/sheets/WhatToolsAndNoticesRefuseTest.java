@@ -159,8 +159,10 @@ class WhatToolsAndNoticesRefuseTest {
         own.save(new TightenJoint(), joint()).orThrow();
         own.save(new CalibrateTool(), "tool", "W3", "day", "7 Mar", "by", "gauge room")
                 .orThrow();
-        own.save(new TightenJoint(), joint("which", "the last two", "when", "8 Mar"))
-                .orThrow();
+        for (String stage : List.of("1 of 2", "2 of 2")) {
+            own.save(new TightenJoint(), joint("which", "the last two", "stage", stage, "when", "8 Mar"))
+                    .orThrow();
+        }
         Map<SheetField, String> typed = own.filled(new CalibrateTool(), "tool", "W3", "day", "9 Mar");
         assertThat(own.sheets
                         .read(new CalibrateTool(), typed)
