@@ -9,12 +9,15 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Part;
 import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.HeldBy;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.PrintedDate;
 import witnessmark.ledger.result.ReadingUse;
 import witnessmark.ledger.result.RunsOut;
+import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.NextEvent;
@@ -127,7 +130,8 @@ final class Due implements Callable<Integer> {
                         by -> held(node, by),
                         use -> limit(node, use),
                         use -> reading(node, use),
-                        date -> date(node, date));
+                        date -> date(node, date),
+                        build -> unproven(node, build));
         RunsOut out = on.runsOut();
         if (out != null) {
             node.putObject("runsOut")
@@ -180,6 +184,26 @@ final class Due implements Callable<Integer> {
                                     : use.worst().fact().grade().code());
         }
         return node;
+    }
+
+    private static ObjectNode unproven(ObjectNode node, UnprovenBuild unproven) {
+        node.put("reason", "unproven build")
+                .put("build", unproven.build().fact().number())
+                .put("closed", unproven.since().text())
+                .put("signedBy", unproven.build().fact().signedBy())
+                .put("wentBack", unproven.repair().fact().wentBack())
+                .put(
+                        "tool",
+                        unproven.tool() == null ? null : unproven.tool().fact().mark())
+                .put("second", unproven.repair().fact().second())
+                .put("ranSince", unproven.ran().total());
+        marks(node.putArray("wentIn"), unproven.wentIn());
+        marks(node.putArray("cameOut"), unproven.cameOut());
+        return node;
+    }
+
+    private static void marks(ArrayNode node, List<Entry<Part>> parts) {
+        parts.forEach(part -> node.add(part.fact().mark()));
     }
 
     private static ObjectNode date(ObjectNode node, PrintedDate date) {

@@ -2,8 +2,10 @@ package witnessmark.command;
 
 import witnessmark.ledger.result.HeldBy;
 import witnessmark.ledger.result.ReadingUse;
+import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.wording.ReadingWords;
+import witnessmark.wording.UnprovenWords;
 
 /** A mark as a line says it. */
 final class MarkText {
@@ -35,12 +37,18 @@ final class MarkText {
                         this::held,
                         use -> use.limit().fact().name() + ": " + tools.lives().limit(use),
                         this::read,
-                        date -> tools.measures().date(date.useBy()));
+                        date -> tools.measures().date(date.useBy()),
+                        this::unproven);
     }
 
     private String held(HeldBy by) {
         String name = by.rule() == null ? "" : by.rule().fact().name() + ", ";
         return name + tools.measures().date(by.since().day());
+    }
+
+    private String unproven(UnprovenBuild build) {
+        UnprovenWords words = new UnprovenWords(tools.texts(), tools.measures());
+        return words.name(build) + ": " + words.list(build);
     }
 
     private String read(ReadingUse use) {

@@ -24,6 +24,7 @@ import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.PrintedDate;
 import witnessmark.ledger.result.ReadingUse;
 import witnessmark.ledger.result.RunsOut;
+import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
@@ -44,6 +45,7 @@ public final class Marks {
     private final Limits limits;
     private final Seats seats;
     private final ReadingUses readings;
+    private final UnprovenBuilds unproven;
     private final Ahead ahead;
     private final Map<Id<?>, List<HeldBy>> held = new HashMap<>();
     private final Map<Id<?>, List<Step>> coming = new HashMap<>();
@@ -58,6 +60,7 @@ public final class Marks {
         this.limits = limits;
         this.seats = limits.seats();
         this.readings = new ReadingUses(ledger);
+        this.unproven = new UnprovenBuilds(ledger);
         this.ahead = ahead;
         for (HeldBy by : holds.open()) {
             Id<?> what = by.part() != null ? by.part() : by.engine();
@@ -105,9 +108,18 @@ public final class Marks {
             limits.uses(List.of(seat)).forEach(use -> marks.add(mark(seat, use, runsOut(seat, use))));
             readings.of(seat).forEach(use -> marks.add(mark(seat, use, runsOut(seat, use))));
             printedDate(marks, seat);
+            unproven(marks, seat);
         }
         marks.sort(WORST);
         return marks;
+    }
+
+    /** It is on the engine as a whole. */
+    private void unproven(List<Mark> marks, Seat seat) {
+        Id<Engine> engine = seat.part() == null ? seat.engine() : null;
+        if (engine != null) {
+            unproven.of(engine).forEach(build -> marks.add(mark(seat, build, null)));
+        }
     }
 
     private List<HeldBy> held(Seat seat) {
@@ -130,9 +142,11 @@ public final class Marks {
                 expected(seat, reason));
     }
 
-    /** An engine not read may be wrecked as well as one whose part is not known. */
+    /** An engine not read, or not measured after a repair, may be wrecked as well as one whose part is not known. */
     private boolean canWreck(Seat seat, MarkReason reason) {
-        return seat.part() != null ? seats.canWreck(seat.part()) : reason instanceof ReadingUse;
+        return seat.part() != null
+                ? seats.canWreck(seat.part())
+                : reason instanceof ReadingUse || reason instanceof UnprovenBuild;
     }
 
     private @Nullable Expected expected(Seat seat, MarkReason reason) {
@@ -140,7 +154,8 @@ public final class Marks {
                 by -> null,
                 use -> use.used().counter(),
                 use -> use.limit().fact().every() == null ? null : Counter.RUNNING,
-                date -> null);
+                date -> null,
+                build -> null);
         return counter == null
                 ? null
                 : ahead.expected(
@@ -220,6 +235,7 @@ public final class Marks {
                         by -> Double.MAX_VALUE,
                         use -> (double) use.used().highest() / use.amount(),
                         use -> use.broken() == ReadingUse.Broken.NONE ? 0.0 : 1.0,
-                        date -> date.daysLeft() < 0 ? Double.MAX_VALUE : 1.0 / (1 + date.daysLeft()));
+                        date -> date.daysLeft() < 0 ? Double.MAX_VALUE : 1.0 / (1 + date.daysLeft()),
+                        build -> 1.0);
     }
 }

@@ -8,6 +8,7 @@ import witnessmark.desktop.form.SeamState;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.PrintedDate;
 import witnessmark.ledger.result.ReadingUse;
+import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.PartWithoutLimit;
 import witnessmark.quantity.Counter;
@@ -16,6 +17,7 @@ import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
+import witnessmark.wording.UnprovenWords;
 
 /** Words one mark. Every figure is one the ledger worked out; what is not known says what is missing. */
 final class MarkWords {
@@ -26,6 +28,7 @@ final class MarkWords {
     private final HeldWords held;
     private final LimitWords limits;
     private final ReadingUseWords readings;
+    private final UnprovenWords unproven;
 
     MarkWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -35,6 +38,7 @@ final class MarkWords {
         this.held = new HeldWords(texts, measures);
         this.limits = new LimitWords(texts, measures);
         this.readings = new ReadingUseWords(texts, measures);
+        this.unproven = new UnprovenWords(texts, measures);
     }
 
     /**
@@ -64,7 +68,7 @@ final class MarkWords {
     MarkLine line(MarkOn on) {
         Said said = on.mark()
                 .reason()
-                .fold(held::of, use -> limits.of(on, use), use -> readings.of(on, use), this::printed);
+                .fold(held::of, use -> limits.of(on, use), use -> readings.of(on, use), this::printed, this::unproven);
         String title = title(on);
         String where = where(on.engine(), on.car());
         return new MarkLine(
@@ -119,12 +123,19 @@ final class MarkWords {
                                 + (by.rule() == null ? "" : by.rule().id().text()),
                         use -> use.limit().id().text(),
                         use -> use.limit().id().text(),
-                        date -> "date");
+                        date -> "date",
+                        build -> build.build().id().text());
     }
 
     private String tip(Said said) {
         String whole = about(said.figures(), said.dueWords());
         return said.source().isEmpty() ? whole : texts.get("beforewego.tip", whole, said.source());
+    }
+
+    private Said unproven(UnprovenBuild build) {
+        String due = texts.get("beforewego.unproven.due");
+        return new Said(
+                null, "", "", unproven.list(build), unproven.name(build), due, unproven.closed(build), null, "");
     }
 
     private Said printed(PrintedDate date) {

@@ -18,7 +18,7 @@ final class BuildTab extends JPanel {
     private static final int STRIP = 7;
 
     private final FigureTable<BuildLine> table;
-    private final javax.swing.JTextArea incomplete = Lettering.paragraph("", Styles.STRONG);
+    private final javax.swing.JTextArea asks = Lettering.paragraph("", Styles.STRONG);
 
     /**
      * @param open told the figure that is opened
@@ -29,14 +29,14 @@ final class BuildTab extends JPanel {
         setOpaque(false);
         table = table(tools.texts(), open, part).with(tools, "engines.build");
         table.sheet().column(STRIP).setCellRenderer(new StripCell());
-        add(incomplete, "cell 0 0, wmin 0, growx");
+        add(asks, "cell 0 0, wmin 0, growx");
         add(table.sheet(), "cell 0 1, grow, hmin 150, wmin 0");
     }
 
     void show(SheetLines lines) {
-        incomplete.setText(lines.incomplete());
-        incomplete.getAccessibleContext().setAccessibleName(lines.incomplete());
-        incomplete.setVisible(!lines.incomplete().isEmpty());
+        asks.setText(lines.asks());
+        asks.getAccessibleContext().setAccessibleName(lines.asks());
+        asks.setVisible(!lines.asks().isEmpty());
         table.sheet().show(lines.build());
         revalidate();
     }

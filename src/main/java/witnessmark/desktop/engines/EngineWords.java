@@ -1,5 +1,6 @@
 package witnessmark.desktop.engines;
 
+import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
@@ -19,6 +20,7 @@ import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
+import witnessmark.wording.UnprovenWords;
 
 /** Words that list and page share: figures, where an engine is, what stands worst. */
 final class EngineWords {
@@ -26,12 +28,14 @@ final class EngineWords {
     private final Measures measures;
     private final LifeWords lives;
     private final RecordWords records;
+    private final UnprovenWords unproven;
 
     EngineWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.lives = new LifeWords(texts, measures);
         this.records = new RecordWords(texts);
+        this.unproven = new UnprovenWords(texts, measures);
     }
 
     Shown shown(Life life, Figure figure) {
@@ -127,7 +131,16 @@ final class EngineWords {
         if (row.open() != null) {
             return asksMore(row, SeamState.RUN_ON) ? worst : SeamState.APART;
         }
-        return row.incomplete() && !asksMore(row, SeamState.DUE) ? SeamState.NOT_KNOWN : worst;
+        boolean isKnown = !row.incomplete() && row.unproven().isEmpty();
+        return isKnown || asksMore(row, SeamState.DUE) ? worst : SeamState.NOT_KNOWN;
+    }
+
+    /** Each unproven build in a sentence; empty when there is none. */
+    List<String> unproven(EngineRow row) {
+        return row.unproven().stream()
+                .map(build -> texts.get(
+                        "engines.unproven", unproven.name(build), unproven.closed(build), unproven.list(build)))
+                .toList();
     }
 
     /** What stands worst: "valve springs VS-03, 0.9 h over", "open, 14 positions empty", "no limit recorded". */
@@ -153,13 +166,21 @@ final class EngineWords {
                     : texts.get("engines.worst.openEmpty", row.empty());
             return asksMore(row, SeamState.RUN_ON) ? texts.get("engines.both", limit, open) : open;
         }
-        if (!row.incomplete()) {
+        String lacks = lacks(row);
+        if (lacks.isEmpty()) {
             return limit;
         }
-        String incomplete = texts.get("engines.worst.incomplete", row.empty());
         return asksMore(row, SeamState.DUE)
-                ? texts.get("engines.both", limit, incomplete)
-                : texts.get("engines.both", incomplete, limit);
+                ? texts.get("engines.both", limit, lacks)
+                : texts.get("engines.both", lacks, limit);
+    }
+
+    /** What is not known of it as a whole: what is missing, or what nobody measured; empty when nothing is. */
+    private String lacks(EngineRow row) {
+        if (row.incomplete()) {
+            return texts.get("engines.worst.incomplete", row.empty());
+        }
+        return row.unproven().isEmpty() ? "" : unproven.name(row.unproven().get(0));
     }
 
     /** Whether a limit stands as badly as this or worse. */

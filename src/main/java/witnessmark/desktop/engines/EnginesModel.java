@@ -97,9 +97,18 @@ final class EnginesModel {
                 design(row),
                 words.state(row),
                 texts.get("engines.state", state, words.worst(row)),
-                empty.isEmpty() ? "" : texts.get("engines.incomplete", measures.all(empty)),
+                asks(row, empty),
                 sheet.build().stream().map(this::line).toList(),
                 counters(sheet));
+    }
+
+    private String asks(EngineRow row, List<String> empty) {
+        List<String> asks = new ArrayList<>();
+        if (!empty.isEmpty()) {
+            asks.add(texts.get("engines.incomplete", measures.all(empty)));
+        }
+        asks.addAll(words.unproven(row));
+        return String.join("\n", asks);
     }
 
     private Shown rebuildShown(EngineRow row) {

@@ -15,7 +15,7 @@ import witnessmark.desktop.form.SeamState;
  * @param design what it is built to, and whose it is when not the team's
  * @param state the mark
  * @param worst the state's word and what stands worst
- * @param incomplete which needed positions are empty; empty when none is
+ * @param asks which needed positions are empty, and which builds are not proven; empty when none is
  * @param build every position
  * @param lives one row for each counter
  */
@@ -28,7 +28,7 @@ record SheetLines(
         String design,
         SeamState state,
         String worst,
-        String incomplete,
+        String asks,
         List<BuildLine> build,
         List<CounterLine> lives) {
     SheetLines {

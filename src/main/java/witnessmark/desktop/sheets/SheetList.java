@@ -25,10 +25,12 @@ import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.MoveStock;
 import witnessmark.logbook.sheets.NewStock;
 import witnessmark.logbook.sheets.PlanJob;
+import witnessmark.logbook.sheets.ProveBuild;
 import witnessmark.logbook.sheets.PutEngine;
 import witnessmark.logbook.sheets.PutPartAside;
 import witnessmark.logbook.sheets.PutSeal;
 import witnessmark.logbook.sheets.ReadMeter;
+import witnessmark.logbook.sheets.RepairAtTrack;
 import witnessmark.logbook.sheets.ScrapPart;
 import witnessmark.logbook.sheets.SendOut;
 import witnessmark.logbook.sheets.SetLimit;
@@ -64,6 +66,7 @@ final class SheetList {
     static List<Listed> all() {
         return List.of(
                 new Listed(CommandMenu.RECORD, 2, new SwapEngine()),
+                new Listed(CommandMenu.RECORD, 2, new RepairAtTrack()),
                 new Listed(CommandMenu.RECORD, 2, new WriteReading()),
                 new Listed(CommandMenu.RECORD, 5, new AddPerson()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new FitPart()),
@@ -94,6 +97,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_WORK, 2, new WriteWork()),
                 new Listed(CommandMenu.RECORD_WORK, 2, new WriteBuild()),
                 new Listed(CommandMenu.RECORD_WORK, 2, new CloseBuild()),
+                new Listed(CommandMenu.RECORD_WORK, 2, new ProveBuild()),
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new WriteHold()),
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new SignClear()),
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new SignRunOn()),

@@ -12,6 +12,7 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.ReadingKind;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.MarkState;
+import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.logbook.sheets.Choice;
 import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.FieldKind;
@@ -39,6 +40,7 @@ import witnessmark.wording.Problems;
 import witnessmark.wording.ReadingWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
+import witnessmark.wording.UnprovenWords;
 
 /** The sentences of one sheet. */
 final class SheetWords {
@@ -49,6 +51,7 @@ final class SheetWords {
     private final ReadingWords readings;
     private final Amounts amounts;
     private final LifeWords lives;
+    private final UnprovenWords unproven;
     private final LogSheet sheet;
     private final LogSheet form;
     private final String named;
@@ -66,6 +69,7 @@ final class SheetWords {
         this.readings = new ReadingWords(texts, measures);
         this.amounts = new Amounts(texts, measures);
         this.lives = new LifeWords(texts, measures);
+        this.unproven = new UnprovenWords(texts, measures);
         this.sheet = sheet;
         this.form = sheet instanceof CorrectSheet written ? written.form() : sheet;
         this.named = named;
@@ -302,6 +306,9 @@ final class SheetWords {
         }
         if (fact instanceof Life life) {
             return lives.life(life);
+        }
+        if (fact instanceof UnprovenBuild build) {
+            return unproven.list(build);
         }
         return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : measure(fact);
     }

@@ -3,7 +3,7 @@ package witnessmark.ledger.result;
 import java.util.function.Function;
 
 /** Why a mark stands where it does. */
-public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, PrintedDate {
+public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, PrintedDate, UnprovenBuild {
     /** How it stands by itself, without looking ahead. */
     MarkState state();
 
@@ -12,7 +12,8 @@ public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, Printed
             Function<HeldBy, T> held,
             Function<LimitUse, T> limit,
             Function<ReadingUse, T> reading,
-            Function<PrintedDate, T> date) {
+            Function<PrintedDate, T> date,
+            Function<UnprovenBuild, T> unproven) {
         if (this instanceof HeldBy by) {
             return held.apply(by);
         }
@@ -21,6 +22,9 @@ public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, Printed
         }
         if (this instanceof ReadingUse use) {
             return reading.apply(use);
+        }
+        if (this instanceof UnprovenBuild build) {
+            return unproven.apply(build);
         }
         return date.apply((PrintedDate) this);
     }

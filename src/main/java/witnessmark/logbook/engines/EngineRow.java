@@ -1,5 +1,6 @@
 package witnessmark.logbook.engines;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
@@ -7,6 +8,7 @@ import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.quantity.Moment;
 
 /**
@@ -25,6 +27,7 @@ import witnessmark.quantity.Moment;
  * @param fitted how many positions are filled
  * @param empty how many needed positions are empty
  * @param worst what stands worst on it, or null when no limit falls on it
+ * @param unproven its track repairs that nobody measured
  * @param noLimit how many of its parts have no recorded limit
  */
 public record EngineRow(
@@ -41,7 +44,12 @@ public record EngineRow(
         int fitted,
         int empty,
         @Nullable NearestLimit worst,
+        List<UnprovenBuild> unproven,
         int noLimit) {
+    public EngineRow {
+        unproven = List.copyOf(unproven);
+    }
+
     /** Whether something is fitted and something needed is not. */
     public boolean incomplete() {
         return fitted > 0 && empty > 0;

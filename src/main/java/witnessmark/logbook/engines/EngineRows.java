@@ -20,6 +20,7 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
+import witnessmark.ledger.UnprovenBuilds;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.quantity.Counter;
@@ -30,6 +31,7 @@ final class EngineRows {
     private final Facts facts;
     private final LifeLedger ledger;
     private final Limits limits;
+    private final UnprovenBuilds unproven;
     private final Heads heads;
     private final Moment now;
 
@@ -37,6 +39,7 @@ final class EngineRows {
         this.facts = ledger.facts();
         this.ledger = ledger;
         this.limits = new Limits(ledger);
+        this.unproven = new UnprovenBuilds(ledger);
         this.heads = new Heads(ledger);
         this.now = ledger.asOf().last();
     }
@@ -59,6 +62,7 @@ final class EngineRows {
                 fitted.size(),
                 ledger.emptyPositions(engine.id(), now).size(),
                 limitsOn.isEmpty() ? null : limitsOn.get(0),
+                unproven.of(engine.id()),
                 withoutLimit(fitted, limitsOn));
     }
 

@@ -72,7 +72,8 @@ final class PassableLimits {
                         by -> LimitRank.OWN,
                         use -> use.limit().fact().rank(),
                         use -> use.limit().fact().rank(),
-                        date -> LimitRank.MAKER);
+                        date -> LimitRank.MAKER,
+                        build -> LimitRank.OWN);
     }
 
     /** What the limit is called. */
@@ -82,7 +83,8 @@ final class PassableLimits {
                         by -> "",
                         use -> use.limit().fact().name(),
                         use -> use.limit().fact().name(),
-                        date -> "");
+                        date -> "",
+                        build -> "");
     }
 
     /** What it falls on, by its name. */
@@ -152,7 +154,8 @@ final class PassableLimits {
 
     /** A limit that counts, a reading that breaks its limit, a printed date; not a hold, nor a reading that is old. */
     private static boolean passes(MarkReason reason) {
-        return reason.fold(by -> false, use -> true, use -> use.broken() != ReadingUse.Broken.NONE, date -> true);
+        return reason.fold(
+                by -> false, use -> true, use -> use.broken() != ReadingUse.Broken.NONE, date -> true, build -> false);
     }
 
     private static boolean isNever(Mark mark) {
@@ -165,7 +168,8 @@ final class PassableLimits {
                         by -> "",
                         use -> use.limit().id().text(),
                         use -> use.limit().id().text(),
-                        date -> "date");
+                        date -> "date",
+                        build -> build.build().id().text());
         return limit + "|"
                 + text(mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car());
     }

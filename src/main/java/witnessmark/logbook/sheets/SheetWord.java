@@ -35,7 +35,8 @@ public enum SheetWord {
     COOLER_AS_IT_WAS,
     NOT_SAID,
     OUT_OF_USE,
-    BACK_IN_USE;
+    BACK_IN_USE,
+    NOTHING;
 
     /** What a field holds when this is picked, and the name in the bundles. */
     public String key() {

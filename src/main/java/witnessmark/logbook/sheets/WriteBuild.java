@@ -4,10 +4,8 @@ import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +14,7 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.domain.Zone;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -30,9 +29,6 @@ public final class WriteBuild implements LogSheet {
     public static final SheetField CLOSED_TIME = of("closed_time", FieldKind.CLOCK);
     public static final SheetField SIGNED = text("signed_by", 1);
     public static final SheetField NOTE = text("build_note", 3);
-
-    /** Typed for all zones. */
-    private static final String FULL = "full";
 
     @Override
     public String key() {
@@ -67,7 +63,7 @@ public final class WriteBuild implements LogSheet {
     public void read(ReadSheet in) {
         ReadValues values = new ReadValues(in);
         @Nullable Entry<Engine> engine = in.chosen(ENGINE, Engine.class);
-        Set<Zone> zones = zones(in);
+        Set<Zone> zones = ZonesTyped.read(in, ZONES);
         Moment opened = values.moment(OPENED, OPENED_TIME);
         boolean open = in.text(CLOSED).isEmpty();
         Moment closed = open ? null : values.moment(CLOSED, CLOSED_TIME);
@@ -80,14 +76,19 @@ public final class WriteBuild implements LogSheet {
         if (!in.fine() || engine == null || opened == null || zones.isEmpty()) {
             return;
         }
-        int number = 1
-                + in.sight().facts().of(Build.class).all().stream()
-                        .filter(build -> build.fact().engine().equals(engine.id()))
+        int number = next(in.sight(), engine.id());
+        in.note(ENGINE, SheetNote.of("build_number", number));
+        in.make(OPENED, new Build(engine.id(), number, zones, opened, closed, in.text(SIGNED), in.text(NOTE)));
+    }
+
+    /** The number of the next build of an engine. */
+    static int next(SheetSight sight, Id<Engine> engine) {
+        return 1
+                + sight.facts().of(Build.class).all().stream()
+                        .filter(build -> build.fact().engine().equals(engine))
                         .mapToInt(build -> build.fact().number())
                         .max()
                         .orElse(0);
-        in.note(ENGINE, SheetNote.of("build_number", number));
-        in.make(OPENED, new Build(engine.id(), number, zones, opened, closed, in.text(SIGNED), in.text(NOTE)));
     }
 
     @Override
@@ -112,41 +113,5 @@ public final class WriteBuild implements LogSheet {
         return List.of(sight.find(Engine.class, typed.text(ENGINE))
                 .map(engine -> engine.fact().number())
                 .orElse(""));
-    }
-
-    /** The zones named, with commas between; each may be cut short where it stays clear. */
-    private static Set<Zone> zones(ReadSheet in) {
-        String text = in.needed(ZONES);
-        Set<Zone> zones = EnumSet.noneOf(Zone.class);
-        in.note(ZONES, SheetNote.of("zones_form"));
-        for (String word : text.split("\\s*(,|\\band\\b)\\s*")) {
-            if (word.equalsIgnoreCase(FULL)) {
-                zones.addAll(EnumSet.allOf(Zone.class));
-            } else if (!word.isBlank()) {
-                @Nullable Zone zone = zone(word);
-                if (zone == null) {
-                    in.wrong(ZONES, ProblemKind.CANNOT_READ, ZONES, word, "head, front");
-                    return Set.of();
-                }
-                zones.add(zone);
-            }
-        }
-        if (!zones.isEmpty()) {
-            in.note(ZONES, new SheetNote("line", List.copyOf(zones), true));
-        } else if (!text.isEmpty()) {
-            in.wrong(ZONES, ProblemKind.CANNOT_READ, ZONES, text, "head, front");
-        }
-        return zones;
-    }
-
-    private static @Nullable Zone zone(String word) {
-        String plain = word.strip().toLowerCase(Locale.ROOT);
-        Zone found = null;
-        for (Zone zone : Zone.values()) {
-            if (zone.code().startsWith(plain)) {
-                found = found == null ? zone : null;
-            }
-        }
-        return found;
     }
 }
