@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -23,12 +24,16 @@ import witnessmark.domain.PartKind;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 
-/** Sets a limit: for a kind of part in engines of a design, or for one part. */
+/**
+ * Sets a limit: for a kind of part in engines of a design, for one part, or for one engine as a whole. An engine's own
+ * counts since its bottom end was last opened and closed.
+ */
 public final class SetLimit implements LogSheet {
     public static final SheetField SCOPE = choice("scope", 1);
     public static final SheetField DESIGN = choice("limit_design", 1);
     public static final SheetField PART_KIND = choice("part_kind", 1);
     public static final SheetField PART = choice("limit_part", 2);
+    public static final SheetField ENGINE = choice("limit_engine", 1);
     public static final SheetField ACTION = choice("action", 1);
     public static final SheetField WORK_DUE = text("work_due", 1);
     public static final SheetField COUNTER = choice("counter", 1);
@@ -45,7 +50,7 @@ public final class SetLimit implements LogSheet {
     @Override
     public List<SheetGroup> groups() {
         return List.of(
-                SheetGroup.of("limit_for", List.of(SCOPE, DESIGN, PART_KIND), List.of(PART)),
+                SheetGroup.of("limit_for", List.of(SCOPE, DESIGN, PART_KIND), List.of(PART), List.of(ENGINE)),
                 SheetGroup.of("limit", List.of(ACTION, WORK_DUE, COUNTER, FIGURE)),
                 SheetGroup.of("limit_source", List.of(RANK, SOURCE, FROM)));
     }
@@ -66,7 +71,10 @@ public final class SetLimit implements LogSheet {
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         return switch (field.key()) {
-            case "scope" -> List.of(SheetWord.KIND_IN_DESIGN.choice(), SheetWord.ONE_PART.choice());
+            case "scope" -> List.of(
+                        SheetWord.KIND_IN_DESIGN.choice(),
+                        SheetWord.ONE_PART.choice(),
+                        SheetWord.WHOLE_ENGINE.choice());
             case "limit_design" -> {
                 List<Choice> choices = new ArrayList<>();
                 choices.add(SheetWord.ALL_DESIGNS.choice());
@@ -75,6 +83,7 @@ public final class SetLimit implements LogSheet {
             }
             case "part_kind" -> Choice.words(PartKind.values());
             case "limit_part" -> sight.all(Part.class, part -> true);
+            case "limit_engine" -> sight.all(Engine.class, engine -> true);
             case "action" -> Choice.words(LimitAction.values());
             case "counter" ->
                 Arrays.stream(Counter.values())
@@ -90,18 +99,22 @@ public final class SetLimit implements LogSheet {
         if (field.equals(DESIGN) || field.equals(PART_KIND)) {
             return typed.is(SCOPE, SheetWord.KIND_IN_DESIGN);
         }
+        if (field.equals(ENGINE)) {
+            return typed.is(SCOPE, SheetWord.WHOLE_ENGINE);
+        }
         return !field.equals(PART) || typed.is(SCOPE, SheetWord.ONE_PART);
     }
 
     @Override
     public void read(ReadSheet in) {
         in.needed(SCOPE);
-        boolean onePart = in.is(SCOPE, SheetWord.ONE_PART);
-        @Nullable Entry<Part> part = onePart ? in.chosen(PART, Part.class) : null;
-        @Nullable PartKind kind = onePart ? null : in.word(PART_KIND, PartKind.class);
+        boolean ofKind = in.is(SCOPE, SheetWord.KIND_IN_DESIGN);
+        @Nullable Entry<Part> part = in.is(SCOPE, SheetWord.ONE_PART) ? in.chosen(PART, Part.class) : null;
+        @Nullable Entry<Engine> engine = in.is(SCOPE, SheetWord.WHOLE_ENGINE) ? engine(in) : null;
+        @Nullable PartKind kind = ofKind ? in.word(PART_KIND, PartKind.class) : null;
         @Nullable
         Entry<EngineDesign> design =
-                onePart || in.is(DESIGN, SheetWord.ALL_DESIGNS) ? null : in.chosen(DESIGN, EngineDesign.class);
+                !ofKind || in.is(DESIGN, SheetWord.ALL_DESIGNS) ? null : in.chosen(DESIGN, EngineDesign.class);
         LimitAction action = in.word(ACTION, LimitAction.class);
         LimitRank rank = in.word(RANK, LimitRank.class);
         String due = in.needed(WORK_DUE);
@@ -124,7 +137,7 @@ public final class SetLimit implements LogSheet {
                         kind,
                         null,
                         part == null ? null : part.id(),
-                        null,
+                        engine == null ? null : engine.id(),
                         null,
                         counter,
                         amount,
@@ -138,12 +151,13 @@ public final class SetLimit implements LogSheet {
     public Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
         if (!(fact instanceof Limit limit)
                 || limit.partDesign() != null
-                || limit.engine() != null
+                || (limit.engine() != null && (limit.part() != null || limit.partKind() != null))
                 || limit.car() != null) {
             return Optional.empty();
         }
         Map<SheetField, String> out = new HashMap<>();
-        out.put(SCOPE, (limit.part() == null ? SheetWord.KIND_IN_DESIGN : SheetWord.ONE_PART).key());
+        out.put(SCOPE, scope(limit).key());
+        out.put(ENGINE, limit.engine() == null ? "" : limit.engine().text());
         out.put(DESIGN, EngineScope.key(limit.design(), null));
         out.put(PART_KIND, AsText.code(limit.partKind()));
         out.put(PART, limit.part() == null ? "" : limit.part().text());
@@ -160,6 +174,17 @@ public final class SetLimit implements LogSheet {
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(typed.text(WORK_DUE));
+    }
+
+    private static SheetWord scope(Limit limit) {
+        return limit.engine() != null
+                ? SheetWord.WHOLE_ENGINE
+                : limit.part() == null ? SheetWord.KIND_IN_DESIGN : SheetWord.ONE_PART;
+    }
+
+    private static @Nullable Entry<Engine> engine(ReadSheet in) {
+        in.note(ENGINE, SheetNote.of("since_rebuild"));
+        return in.chosen(ENGINE, Engine.class);
     }
 
     /** The figure in the counter's unit; more than 0, or null and noted. */

@@ -21,6 +21,7 @@ public enum SheetWord {
     WHOLE_SET,
     ENGINE_OPEN,
     WHOLE_EVENT,
+    WHOLE_ENGINE,
     SOMEBODY_ASKED,
     NOBODY_ASKED,
     LET_OUT,

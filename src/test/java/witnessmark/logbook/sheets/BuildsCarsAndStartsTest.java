@@ -47,6 +47,42 @@ class BuildsCarsAndStartsTest extends ByHand {
     }
 
     @Test
+    void a_limit_for_an_engine_as_a_whole_counts_from_its_last_rebuild() {
+        logRun("60", "8000", "09:00");
+        own.save(
+                        new SetLimit(),
+                        "scope",
+                        "whole_engine",
+                        "limit_engine",
+                        "H1",
+                        "work_due",
+                        "rebuild",
+                        "figure",
+                        "15",
+                        "source",
+                        "builder",
+                        "limit_from",
+                        "1 Mar")
+                .orThrow();
+        assertThat(usedOfEngine()).isEqualTo(HOUR);
+        own.save(new WriteBuild(), "engine", "H1", "zones", "full", "opened", "10 Mar", "opened_time", "11:00")
+                .orThrow();
+        own.save(new CloseBuild(), "build_closed_time", "15:00").orThrow();
+        logRun("30", "8000", "16:00");
+        // The half hour after the build was closed.
+        assertThat(usedOfEngine()).isEqualTo(HOUR / 2);
+    }
+
+    private long usedOfEngine() {
+        return new witnessmark.ledger.Limits(own.desk.view().ledger())
+                .nearest(engine()).stream()
+                        .filter(use -> use.part() == null)
+                        .map(use -> use.used().total())
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    @Test
     void a_build_is_not_closed_before_it_was_opened_and_one_is_named() {
         refused(new CloseBuild(), ProblemKind.NEEDED, "open_build");
         own.save(new WriteBuild(), "engine", "H1", "zones", "head", "opened", "9 Mar")
