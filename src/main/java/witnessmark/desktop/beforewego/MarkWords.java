@@ -20,7 +20,7 @@ import witnessmark.wording.Texts;
 import witnessmark.wording.UnprovenWords;
 
 /** Words one mark. Every figure is one the ledger worked out; what is not known says what is missing. */
-final class MarkWords {
+public final class MarkWords {
     private final Texts texts;
     private final Measures measures;
     private final Amounts amounts;
@@ -30,7 +30,7 @@ final class MarkWords {
     private final ReadingUseWords readings;
     private final UnprovenWords unproven;
 
-    MarkWords(Texts texts, Measures measures) {
+    public MarkWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.amounts = new Amounts(texts, measures);
@@ -54,7 +54,7 @@ final class MarkWords {
      * @param share what is used of the limit, or null
      * @param source where it is written, or empty
      */
-    record Said(
+    public record Said(
             @Nullable Life life,
             String ran,
             String limit,
@@ -65,10 +65,20 @@ final class MarkWords {
             @Nullable Double share,
             String source) {}
 
-    MarkLine line(MarkOn on) {
-        Said said = on.mark()
+    public Said said(MarkOn on) {
+        return on.mark()
                 .reason()
                 .fold(held::of, use -> limits.of(on, use), use -> readings.of(on, use), this::printed, this::unproven);
+    }
+
+    /** What the strip of a mark draws; not known where it says nothing. */
+    public Life strip(MarkOn on) {
+        Life life = said(on).life();
+        return life == null ? Life.notKnown() : life;
+    }
+
+    MarkLine line(MarkOn on) {
+        Said said = said(on);
         String title = title(on);
         String where = where(on.engine(), on.car());
         return new MarkLine(

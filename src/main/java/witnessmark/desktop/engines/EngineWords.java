@@ -3,6 +3,7 @@ package witnessmark.desktop.engines;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.beforewego.MarkWords;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
@@ -10,10 +11,14 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
 import witnessmark.domain.Work;
 import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.MarkState;
+import witnessmark.ledger.result.ReadingUse;
+import witnessmark.ledger.result.RunsOut;
 import witnessmark.logbook.engines.EngineRow;
 import witnessmark.logbook.engines.Figure;
 import witnessmark.logbook.engines.HeadRow;
-import witnessmark.logbook.engines.NearestLimit;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.LifeWords;
@@ -29,6 +34,7 @@ final class EngineWords {
     private final LifeWords lives;
     private final RecordWords records;
     private final UnprovenWords unproven;
+    private final MarkWords marks;
 
     EngineWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -36,6 +42,7 @@ final class EngineWords {
         this.lives = new LifeWords(texts, measures);
         this.records = new RecordWords(texts);
         this.unproven = new UnprovenWords(texts, measures);
+        this.marks = new MarkWords(texts, measures);
     }
 
     Shown shown(Life life, Figure figure) {
@@ -125,14 +132,11 @@ final class EngineWords {
         if (row.first() != null) {
             return SeamState.NOT_KNOWN;
         }
-        SeamState worst = row.worst() == null
-                ? SeamState.NOT_KNOWN
-                : SeamState.of(row.worst().state());
+        SeamState worst = state(row.worst());
         if (row.open() != null) {
             return asksMore(row, SeamState.RUN_ON) ? worst : SeamState.APART;
         }
-        boolean isKnown = !row.incomplete() && row.unproven().isEmpty();
-        return isKnown || asksMore(row, SeamState.DUE) ? worst : SeamState.NOT_KNOWN;
+        return row.incomplete() && !asksMore(row, SeamState.DUE) ? SeamState.NOT_KNOWN : worst;
     }
 
     /** Each unproven build in a sentence; empty when there is none. */
@@ -145,42 +149,41 @@ final class EngineWords {
 
     /** What stands worst: "valve springs VS-03, 0.9 h over", "open, 14 positions empty", "no limit recorded". */
     String worst(EngineRow row) {
-        return worst(row, this::left);
-    }
-
-    /** The same in short, under a heading that names the limit: "big-end shells BE-06, 3.9 h left". */
-    String nearest(EngineRow row) {
-        return row.first() != null ? firstEntry(row.first()) : worst(row, limit -> lives.left(limit.use()));
-    }
-
-    private String worst(EngineRow row, Function<NearestLimit, String> left) {
         if (row.first() != null) {
             return notYet(row.first());
         }
+        String worst = worst(row, this::left);
+        return row.open() != null && asksMore(row, SeamState.RUN_ON)
+                ? texts.get("engines.both", worst, open(row))
+                : worst;
+    }
+
+    /**
+     * The same in short, under a heading that names the limit and beside the word that it is open: "big-end shells BE-06,
+     * 3.9 h left".
+     */
+    String nearest(EngineRow row) {
+        return row.first() != null ? firstEntry(row.first()) : worst(row, this::brief);
+    }
+
+    private String worst(EngineRow row, Function<MarkOn, String> left) {
         String limit = row.worst() == null
                 ? texts.get("engines.worst.none")
                 : texts.get("engines.comma", on(row.worst()), left.apply(row.worst()));
         if (row.open() != null) {
-            String open = row.empty() == 0
-                    ? texts.get("engines.worst.open")
-                    : texts.get("engines.worst.openEmpty", row.empty());
-            return asksMore(row, SeamState.RUN_ON) ? texts.get("engines.both", limit, open) : open;
+            return asksMore(row, SeamState.RUN_ON) ? limit : open(row);
         }
-        String lacks = lacks(row);
-        if (lacks.isEmpty()) {
+        if (!row.incomplete()) {
             return limit;
         }
+        String incomplete = texts.get("engines.worst.incomplete", row.empty());
         return asksMore(row, SeamState.DUE)
-                ? texts.get("engines.both", limit, lacks)
-                : texts.get("engines.both", lacks, limit);
+                ? texts.get("engines.both", limit, incomplete)
+                : texts.get("engines.both", incomplete, limit);
     }
 
-    /** What is not known of it as a whole: what is missing, or what nobody measured; empty when nothing is. */
-    private String lacks(EngineRow row) {
-        if (row.incomplete()) {
-            return texts.get("engines.worst.incomplete", row.empty());
-        }
-        return row.unproven().isEmpty() ? "" : unproven.name(row.unproven().get(0));
+    private String open(EngineRow row) {
+        return row.empty() == 0 ? texts.get("engines.worst.open") : texts.get("engines.worst.openEmpty", row.empty());
     }
 
     /** Whether a limit stands as badly as this or worse. */
@@ -188,20 +191,79 @@ final class EngineWords {
         return row.worst() != null && SeamState.of(row.worst().state()).compareTo(than) <= 0;
     }
 
-    /** What a limit falls on: "valve springs VS-03", or the work it names when it falls on the engine as a whole. */
-    private String on(NearestLimit limit) {
-        return limit.mark() == null || limit.position() == null
-                ? limit.limit().name()
-                : texts.get("engines.part", limit.position(), limit.mark());
+    /** What a mark is on: "valve springs VS-03", or what is held against the engine as a whole. */
+    private String on(MarkOn on) {
+        return on.kind() != null && on.serial() != null
+                ? texts.get("engines.part", records.word(on.kind()), on.serial())
+                : on.mark()
+                        .reason()
+                        .fold(
+                                by -> marks.said(on).due(),
+                                use -> use.limit().fact().name(),
+                                use -> records.word(use.limit().fact().kind()),
+                                date -> marks.said(on).due(),
+                                unproven::name);
     }
 
-    /** "0.9 h over", "perhaps 11.5 h over", "at most 6.7 h to its limit". */
-    String left(NearestLimit limit) {
-        return lives.limit(limit.use());
+    /** "0.9 h over", "perhaps 11.5 h over", "at most 6.7 h to its limit", "Sun, Race 2", "9 120 rpm on 4 Jul". */
+    String left(MarkOn on) {
+        return on.mark()
+                .reason()
+                .fold(
+                        by -> marks.said(on).figures(),
+                        use -> limit(on, use, lives::limit),
+                        use -> reading(on, use),
+                        date -> marks.said(on).left(),
+                        build -> texts.get("engines.unproven.left"));
+    }
+
+    /** The same as far as a cell has room for it: "3.9 h left", "bearing colour", "never read". */
+    private String brief(MarkOn on) {
+        return on.mark()
+                .reason()
+                .fold(
+                        by -> marks.said(on).figures(),
+                        use -> limit(on, use, lives::left),
+                        use -> on.state() == MarkState.OVER || use.worst() == null
+                                ? marks.said(on).ran()
+                                : reading(on, use),
+                        date -> marks.said(on).left(),
+                        build -> texts.get("engines.unproven.left"));
+    }
+
+    /** What is left, in the words asked for; which run uses it up, where one of the next event does. */
+    private String limit(MarkOn on, LimitUse use, Function<LimitUse, String> left) {
+        RunsOut out = on.runsOut();
+        return switch (on.state()) {
+            case RUN_ON -> marks.said(on).left();
+            case DUE ->
+                out == null || out.after() ? left.apply(use) : marks.said(on).left();
+            case HELD, OVER, NOT_KNOWN, WITHIN -> left.apply(use);
+        };
+    }
+
+    /** A reading that is missing or falls due names what is to be read, unless that is what the mark is on. */
+    private String reading(MarkOn on, ReadingUse use) {
+        String kind = records.word(use.limit().fact().kind());
+        if (on.state() == MarkState.DUE) {
+            return on.serial() == null ? texts.get("engines.reading.due") : texts.get("beforewego.reading.due", kind);
+        }
+        return use.worst() == null && on.serial() != null
+                ? texts.get("beforewego.reading.notRead", kind)
+                : use.worst() == null ? marks.said(on).ran() : marks.said(on).left();
     }
 
     String day(Moment moment) {
         return measures.shortDate(moment.day());
+    }
+
+    /** The mark of a part; of one nothing is held against, that. */
+    static SeamState state(@Nullable MarkOn worst) {
+        return worst == null ? SeamState.NOT_KNOWN : SeamState.of(worst.state());
+    }
+
+    MarkWords marks() {
+        return marks;
     }
 
     LifeWords lives() {

@@ -6,18 +6,20 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Life;
 import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Limit;
 import witnessmark.domain.LimitAction;
+import witnessmark.domain.Part;
+import witnessmark.ledger.result.LimitUse;
 import witnessmark.logbook.engines.EngineRow;
 import witnessmark.logbook.engines.EngineSheet;
 import witnessmark.logbook.engines.Engines;
 import witnessmark.logbook.engines.Figure;
 import witnessmark.logbook.engines.FittedPart;
 import witnessmark.logbook.engines.HeadRow;
-import witnessmark.logbook.engines.NearestLimit;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
-import witnessmark.wording.Amounts;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -25,14 +27,12 @@ import witnessmark.wording.Texts;
 final class EnginesModel {
     private final Texts texts;
     private final Measures measures;
-    private final Amounts amounts;
     private final EngineWords words;
     private final PartModel parts;
 
     EnginesModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
-        this.amounts = new Amounts(texts, measures);
         this.words = new EngineWords(texts, measures);
         this.parts = new PartModel(texts, measures);
     }
@@ -160,8 +160,12 @@ final class EnginesModel {
                     "");
         }
         Moment from = fitted.fitment().fact().from();
-        NearestLimit nearest = fitted.nearest();
-        Figure whole = words.figure(fitted.part(), null);
+        MarkOn worst = fitted.worst();
+        MarkOn nearest = fitted.nearest();
+        LimitUse use = nearest == null ? null : nearest.use();
+        String limit = nearest == null
+                ? texts.get("engines.build.noLimit")
+                : words.marks().said(nearest).limit();
         return new BuildLine(
                 id,
                 fitted.part().id().text(),
@@ -173,19 +177,23 @@ final class EnginesModel {
                         : texts.get("engines.comma", fitted.design().name(), members(fitted.members())),
                 words.day(from),
                 from,
-                nearest == null
-                        ? words.shown(fitted.running(), whole)
-                        : words.shown(
-                                nearest.use().used(),
-                                new Figure.OfPart(
-                                        fitted.part(),
-                                        nearest.limit().counter(),
-                                        nearest.use().since())),
-                nearest == null ? texts.get("engines.build.noLimit") : limit(nearest.limit()),
-                strip(nearest),
-                nearest == null ? SeamState.NOT_KNOWN : SeamState.of(nearest.state()),
-                nearest == null ? texts.get("engines.build.noLimitRecorded") : words.left(nearest),
-                nearest == null ? "" : tip(nearest));
+                ran(fitted.part(), fitted.running(), use),
+                limit,
+                nearest == null ? Life.notKnown() : words.marks().strip(nearest),
+                EngineWords.state(worst),
+                worst == null ? texts.get("engines.build.noLimitRecorded") : words.left(worst),
+                use == null ? "" : tip(use, limit));
+    }
+
+    private Shown ran(Entry<Part> part, witnessmark.ledger.result.Life running, @Nullable LimitUse use) {
+        Shown whole = words.shown(running, words.figure(part, null));
+        if (use == null) {
+            return whole;
+        }
+        // behind an age or a number of uses stand no runs: its running time is opened
+        return use.used().counter().isFedByRuns()
+                ? words.shown(use.used(), new Figure.OfPart(part, use.used().counter(), use.since()))
+                : whole.as(words.lives().life(use.used()));
     }
 
     private String members(List<String> members) {
@@ -194,30 +202,16 @@ final class EnginesModel {
                 : measures.row(members);
     }
 
-    private String limit(Limit limit) {
-        return amounts.range(limit.counter(), limit.amount(), limit.amount());
-    }
-
-    private String tip(NearestLimit nearest) {
-        Limit limit = nearest.limit();
-        Moment since = nearest.use().since();
+    private String tip(LimitUse use, String amount) {
+        Limit limit = use.limit().fact();
+        Moment since = use.since();
         String named = texts.get(
                 limit.action() == LimitAction.LOOK ? "engines.build.look" : "engines.build.renew",
                 limit.name(),
-                limit(limit),
+                amount,
                 words.records().word(limit.rank()),
                 limit.source());
         return since == null ? named : texts.get("engines.build.lastDone", named, words.day(since));
-    }
-
-    private static Life strip(@Nullable NearestLimit nearest) {
-        if (nearest == null) {
-            return Life.notKnown();
-        }
-        witnessmark.ledger.result.Life used = nearest.use().used();
-        return !used.complete() && used.highest() == 0
-                ? Life.notKnown()
-                : Life.of(used.highest(), 0, nearest.use().amount());
     }
 
     private List<CounterLine> counters(EngineSheet sheet) {

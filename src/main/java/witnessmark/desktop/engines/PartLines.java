@@ -1,6 +1,7 @@
 package witnessmark.desktop.engines;
 
 import java.util.List;
+import witnessmark.desktop.form.SeamState;
 
 /**
  * One part in words.
@@ -9,10 +10,20 @@ import java.util.List;
  * @param mark as marked
  * @param where where it is and since when
  * @param what what it is, and the members of a set
+ * @param state how it stands
+ * @param stands the state's word and why
  * @param times every time it was fitted, the latest first
  * @param lives one row for each counter
  */
-record PartLines(String part, String mark, String where, String what, List<TimeLine> times, List<CounterLine> lives) {
+record PartLines(
+        String part,
+        String mark,
+        String where,
+        String what,
+        SeamState state,
+        String stands,
+        List<TimeLine> times,
+        List<CounterLine> lives) {
     PartLines {
         times = List.copyOf(times);
         lives = List.copyOf(lives);

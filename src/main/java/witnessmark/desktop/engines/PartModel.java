@@ -9,6 +9,7 @@ import witnessmark.logbook.engines.Figure;
 import witnessmark.logbook.engines.FittedTime;
 import witnessmark.logbook.engines.PartRow;
 import witnessmark.logbook.engines.PartSheet;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.Measures;
@@ -57,8 +58,22 @@ final class PartModel {
                 row.part().fact().mark(),
                 row.first() == null ? where(row.last()) : firstEntry(row.first()),
                 what(sheet),
+                EngineWords.state(sheet.worst()),
+                stands(sheet),
                 sheet.times().stream().map(this::line).toList(),
                 sheet.lives().stream().map(life -> line(row, life)).toList());
+    }
+
+    private String stands(PartSheet sheet) {
+        Moment first = sheet.row().first();
+        MarkOn worst = sheet.worst();
+        String state = texts.get(EngineWords.state(worst).key());
+        return texts.get(
+                "engines.state",
+                state,
+                first != null
+                        ? words.notYet(first)
+                        : worst == null ? texts.get("engines.build.noLimitRecorded") : words.left(worst));
     }
 
     /** "on the shelf since 14 Jun 2026, off K05", "in K03 since 28 Jan 2026, as valve springs", "never fitted". */

@@ -17,6 +17,7 @@ import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.SeamIcon;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
@@ -30,6 +31,8 @@ final class PartView {
     private final JLabel mark = Lettering.line("", Styles.SECTION);
     private final JLabel where = Lettering.cutLine("", Styles.FIELD_LABEL);
     private final JLabel what = Lettering.cutLine("", Styles.NOTE);
+    private final JLabel seam = new JLabel();
+    private final JLabel stands = Lettering.cutLine("", Styles.STRONG);
     private final JTabbedPane tabs = new JTabbedPane();
     private final FigureTable<TimeLine> times;
     private final LivesTab lives;
@@ -68,10 +71,13 @@ final class PartView {
         JButton correct = Buttons.link(
                 Caption.of(texts.get("engines.part.correct")),
                 () -> asked.correct().accept(part));
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]8[]12[]", "[baseline]"));
+        JPanel head = new JPanel(new MigLayout(
+                "insets 0, gap 0, fillx", "[]10[0::,grow,shrinkprio 200,fill]8[]6[0::]12[]12[]", "[baseline]"));
         head.setOpaque(false);
         head.add(mark);
         head.add(where, "wmin 0");
+        head.add(seam);
+        head.add(stands, "wmin 0");
         head.add(correct);
         head.add(back);
         FormKeys.bindWithin(sheet, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", asked.back());
@@ -89,6 +95,10 @@ final class PartView {
         mark.setText(lines.mark());
         where.setText(lines.where());
         what.setText(lines.what());
+        seam.setIcon(new SeamIcon(lines.state(), 20));
+        seam.getAccessibleContext().setAccessibleName(lines.stands());
+        stands.setText(lines.stands());
+        Styles.as(lines.state().style(), stands);
         times.sheet().show(lines.times());
         lives.show(lines.lives());
         sheet.getAccessibleContext().setAccessibleName(texts.get("engines.comma", lines.mark(), lines.where()));
@@ -105,6 +115,10 @@ final class PartView {
         }
         first().requestFocusInWindow();
         EventThread.later(() -> sheet.scrollRectToVisible(new Rectangle(0, 0, sheet.getWidth(), sheet.getHeight())));
+    }
+
+    JLabel stands() {
+        return stands;
     }
 
     javax.swing.JTable first() {

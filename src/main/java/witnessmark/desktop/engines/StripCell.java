@@ -14,7 +14,14 @@ import witnessmark.desktop.form.SeamState;
 
 /** Draws the life strip of a row of the build. Nothing is made per cell. */
 final class StripCell implements TableCellRenderer {
-    private final JPanel cell = new JPanel(new BorderLayout());
+    private final JPanel cell = new JPanel(new BorderLayout()) {
+        /** A cell that is in no window is not laid out by itself, and its picture would lack the strip. */
+        @Override
+        public void setBounds(int x, int y, int width, int height) {
+            super.setBounds(x, y, width, height);
+            doLayout();
+        }
+    };
     private final LifeStrip strip = new LifeStrip(Life.notKnown(), SeamState.NOT_KNOWN, "");
 
     StripCell() {

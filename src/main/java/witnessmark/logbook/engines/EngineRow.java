@@ -9,6 +9,7 @@ import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.UnprovenBuild;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Moment;
 
 /**
@@ -26,9 +27,9 @@ import witnessmark.quantity.Moment;
  * @param head the head on it, or null when none is fitted
  * @param fitted how many positions are filled
  * @param empty how many needed positions are empty
- * @param worst what stands worst on it, or null when no limit falls on it
+ * @param worst what stands worst on it, or null when nothing is held against it
  * @param unproven its track repairs that nobody measured
- * @param noLimit how many of its parts have no recorded limit
+ * @param noLimit how many of its parts have nothing they are held against
  */
 public record EngineRow(
         Entry<Engine> engine,
@@ -43,7 +44,7 @@ public record EngineRow(
         @Nullable HeadRow head,
         int fitted,
         int empty,
-        @Nullable NearestLimit worst,
+        @Nullable MarkOn worst,
         List<UnprovenBuild> unproven,
         int noLimit) {
     public EngineRow {

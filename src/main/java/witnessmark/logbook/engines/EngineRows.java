@@ -1,6 +1,5 @@
 package witnessmark.logbook.engines;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,13 +15,11 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
-import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
 import witnessmark.ledger.UnprovenBuilds;
-import witnessmark.ledger.result.LimitUse;
-import witnessmark.ledger.result.MarkState;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -30,7 +27,7 @@ import witnessmark.quantity.Moment;
 final class EngineRows {
     private final Facts facts;
     private final LifeLedger ledger;
-    private final Limits limits;
+    private final WorstMarks worst;
     private final UnprovenBuilds unproven;
     private final Heads heads;
     private final Moment now;
@@ -38,7 +35,7 @@ final class EngineRows {
     EngineRows(LifeLedger ledger) {
         this.facts = ledger.facts();
         this.ledger = ledger;
-        this.limits = new Limits(ledger);
+        this.worst = new WorstMarks(ledger);
         this.unproven = new UnprovenBuilds(ledger);
         this.heads = new Heads(ledger);
         this.now = ledger.asOf().last();
@@ -47,7 +44,7 @@ final class EngineRows {
     EngineRow row(Entry<Engine> engine) {
         Entry<EngineInCar> stay = ledger.carOf(engine.id(), now).orElse(null);
         Map<Id<Position>, Entry<Fitment>> fitted = ledger.fittedAt(engine.id(), now);
-        List<NearestLimit> limitsOn = limits(engine.id());
+        List<MarkOn> marks = marks(engine.id());
         return new EngineRow(
                 engine,
                 facts.of(EngineDesign.class).get(engine.fact().design()),
@@ -61,44 +58,20 @@ final class EngineRows {
                 heads.on(engine.id()),
                 fitted.size(),
                 ledger.emptyPositions(engine.id(), now).size(),
-                limitsOn.isEmpty() ? null : limitsOn.get(0),
+                marks.isEmpty() ? null : marks.get(0),
                 unproven.of(engine.id()),
-                withoutLimit(fitted, limitsOn));
+                withoutLimit(fitted, marks));
     }
 
-    /**
-     * Every limit on an engine and what is in it, worst first; what is past its limit for certain before what is only
-     * when told running is taken at its high end.
-     */
-    List<NearestLimit> limits(Id<Engine> engine) {
-        List<NearestLimit> worstFirst =
-                limits.nearest(engine).stream().map(this::nearest).toList();
-        List<NearestLimit> all = new ArrayList<>();
-        worstFirst.stream().filter(EngineRows::certainlyOver).forEach(all::add);
-        worstFirst.stream().filter(limit -> !certainlyOver(limit)).forEach(all::add);
-        return all;
+    /** Every mark of an engine and of what is in it, worst first. */
+    List<MarkOn> marks(Id<Engine> engine) {
+        return worst.on(engine);
     }
 
-    private static boolean certainlyOver(NearestLimit limit) {
-        return limit.state() == MarkState.OVER && !limit.perhapsOver();
-    }
-
-    private NearestLimit nearest(LimitUse use) {
-        Part part = use.part() == null ? null : facts.of(Part.class).get(use.part());
-        PartDesign design = part == null ? null : facts.of(PartDesign.class).get(part.design());
-        return new NearestLimit(
-                use,
-                part == null ? null : part.mark(),
-                use.position() == null
-                        ? null
-                        : facts.of(Position.class).get(use.position()).name(),
-                design != null && design.canWreck());
-    }
-
-    private static int withoutLimit(Map<Id<Position>, Entry<Fitment>> fitted, List<NearestLimit> limits) {
+    private static int withoutLimit(Map<Id<Position>, Entry<Fitment>> fitted, List<MarkOn> marks) {
         Set<Id<Part>> rest = new HashSet<>();
         fitted.values().forEach(fitment -> rest.add(fitment.fact().part()));
-        limits.forEach(limit -> rest.remove(limit.use().part()));
+        marks.forEach(on -> rest.remove(on.mark().part()));
         return rest.size();
     }
 

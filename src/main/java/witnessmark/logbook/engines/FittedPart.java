@@ -8,6 +8,7 @@ import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
 import witnessmark.ledger.result.Life;
+import witnessmark.logbook.standing.MarkOn;
 
 /**
  * A position of a build and what is in it.
@@ -18,6 +19,7 @@ import witnessmark.ledger.result.Life;
  * @param design its design, or null when the position is empty
  * @param members the members of a set that were not split off, in order; empty for a part
  * @param running the part's whole running time, or null when the position is empty
+ * @param worst how it stands, and why; null when nothing is held against it
  * @param nearest the limit it stands worst to, or null when none is recorded
  */
 public record FittedPart(
@@ -27,7 +29,8 @@ public record FittedPart(
         @Nullable PartDesign design,
         List<String> members,
         @Nullable Life running,
-        @Nullable NearestLimit nearest) {
+        @Nullable MarkOn worst,
+        @Nullable MarkOn nearest) {
     public FittedPart {
         members = List.copyOf(members);
     }

@@ -2,7 +2,7 @@ package witnessmark.logbook.engines;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +22,7 @@ import witnessmark.ledger.result.Life;
 import witnessmark.logbook.SeeLives;
 import witnessmark.logbook.Subject;
 import witnessmark.logbook.View;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -102,31 +103,39 @@ public final class SeeEngine {
                 Counter.fedByRuns().stream()
                         .map(counter -> ledger.sinceRebuild(engine.id(), Limits.REBUILD, counter))
                         .toList(),
-                build(engine, rows.limits(engine.id())),
+                build(engine, rows.marks(engine.id())),
                 new LineOfLife(ledger).of(engine.id()));
     }
 
-    private List<FittedPart> build(Entry<Engine> engine, List<NearestLimit> worstFirst) {
+    private List<FittedPart> build(Entry<Engine> engine, List<MarkOn> worstFirst) {
         Moment now = ledger.asOf().last();
-        Map<Id<Part>, NearestLimit> nearest = new LinkedHashMap<>();
-        for (NearestLimit limit : worstFirst) {
-            Id<Part> part = limit.use().part();
+        Map<Id<Part>, MarkOn> worst = new HashMap<>();
+        Map<Id<Part>, MarkOn> nearest = new HashMap<>();
+        for (MarkOn on : worstFirst) {
+            Id<Part> part = on.mark().part();
             if (part != null) {
-                nearest.putIfAbsent(part, limit);
+                worst.putIfAbsent(part, on);
+                if (on.use() != null) {
+                    nearest.putIfAbsent(part, on);
+                }
             }
         }
         List<FittedPart> build = new ArrayList<>();
-        ledger.fittedAt(engine.id(), now).forEach((position, fitment) -> build.add(filled(position, fitment, nearest)));
+        ledger.fittedAt(engine.id(), now).forEach((position, fitment) -> {
+            Id<Part> part = fitment.fact().part();
+            build.add(filled(position, fitment, worst.get(part), nearest.get(part)));
+        });
         ledger.emptyPositions(engine.id(), now)
-                .forEach(position -> build.add(new FittedPart(position, null, null, null, List.of(), null, null)));
+                .forEach(
+                        position -> build.add(new FittedPart(position, null, null, null, List.of(), null, null, null)));
         build.sort(Comparator.comparingInt(fitted -> fitted.position().fact().ordinal()));
         return build;
     }
 
-    private FittedPart filled(Id<Position> position, Entry<Fitment> fitment, Map<Id<Part>, NearestLimit> nearest) {
+    private FittedPart filled(
+            Id<Position> position, Entry<Fitment> fitment, @Nullable MarkOn worst, @Nullable MarkOn nearest) {
         Entry<Part> part = facts.of(Part.class).find(fitment.fact().part()).orElseThrow();
         Life running = ledger.life(part.id(), Counter.RUNNING);
-        @Nullable NearestLimit limit = nearest.get(part.id());
         return new FittedPart(
                 facts.of(Position.class).find(position).orElseThrow(),
                 fitment,
@@ -134,6 +143,7 @@ public final class SeeEngine {
                 facts.of(PartDesign.class).get(part.fact().design()),
                 SeePart.members(ledger, part.id()),
                 running,
-                limit);
+                worst,
+                nearest);
     }
 }

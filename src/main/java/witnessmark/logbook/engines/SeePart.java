@@ -107,7 +107,11 @@ public final class SeePart {
 
     private PartSheet sheet(Entry<Part> part) {
         return new PartSheet(
-                row(part), members(ledger, part.id()), times(part.id()), SeeLives.of(view, new Subject.OfPart(part)));
+                row(part),
+                new WorstMarks(ledger).onPart(part.id()).stream().findFirst().orElse(null),
+                members(ledger, part.id()),
+                times(part.id()),
+                SeeLives.of(view, new Subject.OfPart(part)));
     }
 
     private List<PartSheet.Time> times(Id<Part> part) {

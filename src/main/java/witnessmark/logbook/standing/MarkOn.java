@@ -1,7 +1,12 @@
 package witnessmark.logbook.standing;
 
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
@@ -23,6 +28,21 @@ public record MarkOn(
         @Nullable PartKind kind,
         @Nullable String engine,
         @Nullable String car) {
+    /** A mark with the names of what it is on. */
+    public static MarkOn of(Facts facts, Mark mark) {
+        Part part = mark.part() == null ? null : facts.of(Part.class).get(mark.part());
+        return new MarkOn(
+                mark,
+                part == null ? null : part.mark(),
+                part == null
+                        ? null
+                        : facts.of(PartDesign.class).get(part.design()).kind(),
+                mark.engine() == null
+                        ? null
+                        : facts.of(Engine.class).get(mark.engine()).number(),
+                mark.car() == null ? null : facts.of(Car.class).get(mark.car()).name());
+    }
+
     public MarkState state() {
         return mark.state();
     }

@@ -13,7 +13,6 @@ import witnessmark.domain.EventEntry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
-import witnessmark.domain.PartDesign;
 import witnessmark.domain.PlannedRun;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Marks;
@@ -50,7 +49,7 @@ public final class SeeStanding {
             boolean goes = mark.engine() != null
                     ? engines.contains(mark.engine())
                     : mark.car() != null && cars.contains(mark.car());
-            (goes ? going : elsewhere).add(on(mark));
+            (goes ? going : elsewhere).add(MarkOn.of(facts, mark));
         }
         Outings outings = new Outings(facts, ledger);
         FittedParts parts = new FittedParts(facts, ledger, now);
@@ -120,20 +119,6 @@ public final class SeeStanding {
         return facts.of(PlannedRun.class).where(planned -> planned.event().equals(next.id())).stream()
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .toList();
-    }
-
-    private MarkOn on(Mark mark) {
-        Part part = mark.part() == null ? null : facts.of(Part.class).get(mark.part());
-        return new MarkOn(
-                mark,
-                part == null ? null : part.mark(),
-                part == null
-                        ? null
-                        : facts.of(PartDesign.class).get(part.design()).kind(),
-                mark.engine() == null
-                        ? null
-                        : facts.of(Engine.class).get(mark.engine()).number(),
-                mark.car() == null ? null : facts.of(Car.class).get(mark.car()).name());
     }
 
     private FirstSteps steps(Outings outings) {

@@ -7,6 +7,7 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,20 @@ class EnginesInViewTest {
                             .isGreaterThanOrEqualTo(cell.getPreferredSize().width);
                 }
             }
+        }
+    }
+
+    @ParameterizedTest(name = "at {0}")
+    @ValueSource(floats = {1.0f, 1.5f})
+    void how_a_part_stands_is_read_whole_above_its_page(float zoom) {
+        show(zoom);
+        for (String mark : List.of("HD-05", "RB-03a", "RS-05", "RG-S1", "VS-05")) {
+            window.part(mark);
+            JLabel stands = window.place.part().stands();
+            frame.validate();
+            assertThat(stands.getWidth())
+                    .as("%s: %s", mark, stands.getText())
+                    .isGreaterThanOrEqualTo(stands.getPreferredSize().width);
         }
     }
 
