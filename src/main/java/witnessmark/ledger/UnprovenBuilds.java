@@ -15,6 +15,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
+import witnessmark.domain.Joint;
 import witnessmark.domain.Part;
 import witnessmark.domain.Tool;
 import witnessmark.domain.TrackRepair;
@@ -75,6 +76,7 @@ public final class UnprovenBuilds {
                     tool == null
                             ? null
                             : ledger.facts().of(Tool.class).find(tool).orElse(null),
+                    ledger.facts().of(Joint.class).where(joint -> build.id().equals(joint.build())),
                     closed,
                     parts(build, Fitment::buildIn),
                     parts(build, Fitment::buildOut),

@@ -3,6 +3,7 @@ package witnessmark.wording;
 import java.util.ArrayList;
 import java.util.List;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Joint;
 import witnessmark.domain.Part;
 import witnessmark.domain.TrackRepair;
 import witnessmark.ledger.result.UnprovenBuild;
@@ -23,6 +24,11 @@ public final class UnprovenWords {
 
     /** "Unproven build 4". */
     public String name(UnprovenBuild build) {
+        return records.label(within(build));
+    }
+
+    /** The same inside a sentence: "unproven build 4". */
+    public String within(UnprovenBuild build) {
         return texts.get("records.unproven", build.build().fact().number());
     }
 
@@ -48,6 +54,15 @@ public final class UnprovenWords {
                 list,
                 "records.unproven.tool",
                 build.tool() == null ? "" : build.tool().fact().mark());
+        for (Entry<Joint> joint : build.joints()) {
+            String fasteners = joint.fact().which().isEmpty()
+                    ? records.word(joint.fact().fasteners())
+                    : joint.fact().which();
+            list.add(texts.get(
+                    "records.unproven.tightened", fasteners, joint.fact().value()));
+        }
+        boolean isUntold = build.tool() != null && build.joints().isEmpty();
+        add(list, isUntold ? "records.unproven.untold" : "records.unproven.note", repair.note());
         add(list, "records.unproven.second", repair.second());
         add(list, "records.unproven.ran", lives.life(build.ran()));
         return measures.row(list);

@@ -202,7 +202,7 @@ final class EngineWords {
                                 use -> use.limit().fact().name(),
                                 use -> records.word(use.limit().fact().kind()),
                                 date -> marks.said(on).due(),
-                                unproven::name);
+                                unproven::within);
     }
 
     /** "0.9 h over", "perhaps 11.5 h over", "at most 6.7 h to its limit", "Sun, Race 2", "9 120 rpm on 4 Jul". */

@@ -25,6 +25,9 @@ import witnessmark.desktop.task.EventThread;
 public final class ScrollPage extends JScrollPane {
     private static final String FOCUS = "permanentFocusOwner";
 
+    /** What comes into view with an input: its label above it and its note under it. */
+    private static final int AROUND = 22;
+
     private final PropertyChangeListener follow = change -> bringIntoView(change.getNewValue());
 
     public ScrollPage(JComponent content) {
@@ -57,12 +60,15 @@ public final class ScrollPage extends JScrollPane {
         });
     }
 
-    /** A table scrolls its own rows into view. */
-    private void bringIntoView(@Nullable Object focused) {
+    /** A table scrolls its own rows into view; a text field only its own text, so that its parent is asked. */
+    void bringIntoView(@Nullable Object focused) {
         if (focused instanceof JComponent component
                 && !(focused instanceof JTable)
+                && component.getParent() instanceof JComponent parent
                 && SwingUtilities.isDescendingFrom(component, getViewport())) {
-            component.scrollRectToVisible(new Rectangle(0, 0, component.getWidth(), component.getHeight()));
+            Rectangle wanted = component.getBounds();
+            wanted.grow(0, UIScale.scale(AROUND));
+            parent.scrollRectToVisible(wanted);
         }
     }
 

@@ -19,7 +19,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
-import witnessmark.domain.Tool;
+import witnessmark.domain.JointMethod;
 import witnessmark.domain.TrackRepair;
 import witnessmark.domain.Zone;
 import witnessmark.outcome.ProblemKind;
@@ -37,7 +37,11 @@ public final class RepairAtTrack implements LogSheet {
     public static final SheetField OPENED = of("repair_opened", FieldKind.CLOCK);
     public static final SheetField CLOSED = of("repair_closed", FieldKind.CLOCK);
     public static final SheetField BACK = text("went_back", 4);
-    public static final SheetField WRENCH = choice("wrench", 1);
+    public static final SheetField WRENCH = RepairWrench.WRENCH;
+    public static final SheetField TIGHTENED = RepairWrench.TIGHTENED;
+    /** Why what the wrench tightened is not written down. */
+    public static final SheetField UNTOLD = RepairWrench.UNTOLD;
+
     public static final SheetField SECOND = text("second_eyes", 1);
     public static final SheetField SIGNED = text("repair_signed", 2);
 
@@ -56,13 +60,19 @@ public final class RepairAtTrack implements LogSheet {
                 SheetGroup.of("repair", List.of(ENGINE, ZONES), List.of(WHY), List.of(DAY, OPENED, CLOSED)),
                 new SheetGroup(
                         "repair_parts", PARTS.stream().map(RepairRow::fields).toList()),
-                SheetGroup.of("repair_closed", List.of(BACK), List.of(WRENCH, SECOND, SIGNED)));
+                SheetGroup.of(
+                        "repair_closed",
+                        List.of(BACK),
+                        List.of(WRENCH, TIGHTENED, RepairWrench.METHOD, RepairWrench.VALUE),
+                        List.of(UNTOLD),
+                        List.of(SECOND, SIGNED)));
     }
 
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         Map<SheetField, String> out = new HashMap<>();
         out.put(DAY, sight.today().toString());
+        out.put(RepairWrench.METHOD, JointMethod.TORQUE.code());
         out.put(SIGNED, sight.who());
         return out;
     }
@@ -72,10 +82,9 @@ public final class RepairAtTrack implements LogSheet {
         if (field.equals(ENGINE)) {
             return engines(sight, opened(typed, sight));
         }
-        if (field.equals(WRENCH)) {
-            List<Choice> choices = new ArrayList<>(List.of(SheetWord.NONE.choice()));
-            choices.addAll(sight.all(Tool.class, tool -> tool.outOfUse() == null));
-            return choices;
+        Optional<List<Choice>> ofWrench = RepairWrench.choices(field, sight);
+        if (ofWrench.isPresent()) {
+            return ofWrench.get();
         }
         Optional<RepairRow> row = row(field);
         Optional<Places.Place> place = place(typed, sight);
@@ -91,7 +100,7 @@ public final class RepairAtTrack implements LogSheet {
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         RepairRow row = row(field).orElse(null);
         if (row == null) {
-            return true;
+            return RepairWrench.asks(field, typed);
         }
         int number = PARTS.indexOf(row);
         boolean isReached = number == 0 || PARTS.get(number - 1).isFilled(typed);
@@ -113,7 +122,8 @@ public final class RepairAtTrack implements LogSheet {
             in.note(OPENED, SheetNote.of("if_known"));
         }
         in.blame(CLOSED, ProblemKind.CHANGE_INSIDE_RUN);
-        Entry<Tool> tool = in.text(WRENCH).isEmpty() ? null : in.chosen(WRENCH, Tool.class);
+        RepairWrench wrench = RepairWrench.read(in, closed);
+        TightenJoint.second(in, SECOND, SIGNED);
         String signed = in.needed(SIGNED);
         in.note(SIGNED, SheetNote.of("stays_unproven"));
         if (engine == null || opened == null || closed == null) {
@@ -132,7 +142,8 @@ public final class RepairAtTrack implements LogSheet {
         int number = WriteBuild.next(in.sight(), engine.id());
         in.note(ENGINE, SheetNote.of("build_number", number));
         Id<Build> build = in.make(CLOSED, new Build(engine.id(), number, zones, opened, closed, signed, why));
-        in.make(WRENCH, new TrackRepair(build, in.text(BACK), tool == null ? null : tool.id(), in.text(SECOND), ""));
+        in.make(BACK, new TrackRepair(build, in.text(BACK), wrench.tool(), in.text(SECOND), wrench.untold()));
+        wrench.write(in, engine.id(), build, closed, signed, in.text(SECOND));
         RepairRow.Repair repair = new RepairRow.Repair(place, engine.id(), build, opened, closed, why, signed);
         rows.forEach(row -> row.write(in, repair));
     }

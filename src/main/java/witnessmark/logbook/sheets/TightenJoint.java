@@ -100,9 +100,9 @@ public final class TightenJoint implements LogSheet {
         in.note(CYCLE, SheetNote.of("cycle"));
         @Nullable Entry<Tool> tool = in.text(TOOL).isEmpty() ? null : in.chosen(TOOL, Tool.class);
         Moment when = new ReadValues(in).moment(WHEN, WHEN_TIME);
-        calibrated(in, tool, when);
+        calibrated(in, TOOL, tool, when);
         String by = in.needed(BY);
-        second(in);
+        second(in, SECOND, BY);
         if (engine == null || fasteners == null || method == null || when == null) {
             return;
         }
@@ -131,27 +131,27 @@ public final class TightenJoint implements LogSheet {
     }
 
     /** A tool out of use tightens nothing; one whose calibration had run out by then asks. */
-    private static void calibrated(ReadSheet in, @Nullable Entry<Tool> tool, @Nullable Moment when) {
+    static void calibrated(ReadSheet in, SheetField field, @Nullable Entry<Tool> tool, @Nullable Moment when) {
         if (tool == null || when == null) {
             return;
         }
-        in.note(TOOL, SheetNote.of("now", ToolsNow.state(in.sight(), tool)));
+        in.note(field, SheetNote.of("now", ToolsNow.state(in.sight(), tool)));
         LocalDate out = tool.fact().outOfUse();
         if (out != null && !when.day().isBefore(out)) {
-            in.wrong(TOOL, ProblemKind.TOOL_OUT_OF_USE, tool.fact().mark(), out, when.day());
+            in.wrong(field, ProblemKind.TOOL_OUT_OF_USE, tool.fact().mark(), out, when.day());
             return;
         }
         Calibrations.overdue(in.sight().facts(), tool.id(), when.day())
                 .ifPresent(due -> in.wrong(
-                        TOOL, ProblemKind.TOOL_NOT_CALIBRATED, tool.fact().mark(), due, when.day()));
+                        field, ProblemKind.TOOL_NOT_CALIBRATED, tool.fact().mark(), due, when.day()));
     }
 
     /** A second pair of eyes is somebody else's. */
-    private static void second(ReadSheet in) {
-        String second = in.text(SECOND);
-        in.note(SECOND, SheetNote.of("second_empty"));
-        if (!second.isEmpty() && Words.plain(second).equals(Words.plain(in.text(BY)))) {
-            in.wrong(SECOND, ProblemKind.SAYS_OTHERWISE, SECOND, second, BY, in.text(BY));
+    static void second(ReadSheet in, SheetField second, SheetField by) {
+        String other = in.text(second);
+        in.note(second, SheetNote.of("second_empty"));
+        if (!other.isEmpty() && Words.plain(other).equals(Words.plain(in.text(by)))) {
+            in.wrong(second, ProblemKind.SAYS_OTHERWISE, second, other, by, in.text(by));
         }
     }
 

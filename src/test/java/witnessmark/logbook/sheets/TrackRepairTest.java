@@ -2,6 +2,7 @@ package witnessmark.logbook.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import witnessmark.domain.BuildProof;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
+import witnessmark.domain.Joint;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
@@ -27,6 +29,7 @@ import witnessmark.domain.Tool;
 import witnessmark.domain.ToolKind;
 import witnessmark.domain.TrackRepair;
 import witnessmark.domain.Zone;
+import witnessmark.ledger.Calibrations;
 import witnessmark.ledger.UnprovenBuilds;
 import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.logbook.port.Written;
@@ -139,14 +142,56 @@ class TrackRepairTest extends ByHand {
     }
 
     @Test
-    void a_wrench_is_chosen_and_none_is_made() {
-        Entry<Tool> wrench = new Entry<>(
-                own.ids.next(), new Tool("W-01", ToolKind.TORQUE_WRENCH, "", null, ""), Standing.IN_FORCE, null, 1);
-        own.desk.write("wrench", List.of(wrench)).orThrow();
+    void what_its_wrench_tightened_is_found_by_the_wrench() {
+        Entry<Tool> wrench = wrench(null);
         Map<SheetField, String> typed = gasket("HG-2");
         typed.put(RepairAtTrack.WRENCH, wrench.id().text());
+        assertThat(problem(typed, "tightened")).isEqualTo(ProblemKind.NEEDED);
+        typed.put(RepairAtTrack.TIGHTENED, PartKind.ROD_BOLTS.code());
+        assertThat(problem(typed, "joint_value")).isEqualTo(ProblemKind.NEEDED);
+        typed.put(field("joint_value"), "105 N m");
         save(typed).orThrow();
+
         assertThat(last(TrackRepair.class).tool()).isEqualTo(wrench.id());
+        List<Entry<Joint>> tightened = Calibrations.tightened(own.desk.view().facts(), wrench.id());
+        assertThat(tightened).hasSize(1);
+        Joint joint = tightened.get(0).fact();
+        assertThat(joint.fasteners()).isEqualTo(PartKind.ROD_BOLTS);
+        assertThat(joint.value()).isEqualTo("105 N m");
+        assertThat(joint.at()).isEqualTo(at(15));
+        assertThat(joint.build()).isEqualTo(id(Build.class));
+        assertThat(joint.by()).isEqualTo("Ada");
+        assertThat(joint.second()).isEqualTo("Jo");
+        assertThat(unproven().get(0).joints()).isEqualTo(tightened);
+        assertThat(joint.cycle()).isTrue();
+    }
+
+    @Test
+    void what_a_wrench_tightened_is_left_out_only_with_a_reason() {
+        Map<SheetField, String> typed = gasket("HG-2");
+        typed.put(RepairAtTrack.WRENCH, wrench(null).id().text());
+        typed.put(RepairAtTrack.TIGHTENED, SheetWord.NOT_SAID.key());
+        assertThat(problem(typed, "tightened_untold")).isEqualTo(ProblemKind.NEEDED);
+        typed.put(RepairAtTrack.UNTOLD, "the list blew away");
+        save(typed).orThrow();
+        assertThat(last(TrackRepair.class).note()).isEqualTo("the list blew away");
+        assertThat(own.desk.view().facts().of(Joint.class).where(each -> true)).isEmpty();
+    }
+
+    @Test
+    void a_wrench_out_of_use_closes_nothing_and_nobody_is_their_own_second_pair_of_eyes() {
+        Map<SheetField, String> typed = gasket("HG-2");
+        typed.put(RepairAtTrack.WRENCH, wrench(OwnLogbook.TODAY).id().text());
+        assertThat(problem(typed, "wrench")).isEqualTo(ProblemKind.TOOL_OUT_OF_USE);
+        typed.put(RepairAtTrack.SECOND, "Ada");
+        assertThat(problem(typed, "second_eyes")).isEqualTo(ProblemKind.SAYS_OTHERWISE);
+    }
+
+    private Entry<Tool> wrench(@Nullable LocalDate outOfUse) {
+        Entry<Tool> wrench = new Entry<>(
+                own.ids.next(), new Tool("W-01", ToolKind.TORQUE_WRENCH, "", outOfUse, ""), Standing.IN_FORCE, null, 1);
+        own.desk.write("wrench", List.of(wrench)).orThrow();
+        return wrench;
     }
 
     @Test
