@@ -19,7 +19,6 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
-import witnessmark.quantity.Counter;
 
 /** The rows of one kind as the text of their file. */
 final class FileText<F extends Fact> {
@@ -78,17 +77,20 @@ final class FileText<F extends Fact> {
         Object[] values = type.components().stream()
                 .map(component -> component.value(row.fact()))
                 .toArray();
-        Counter counter = AmountText.counter(type.components(), values, facts);
         for (int i = 0; i < values.length; i++) {
             Component component = type.components().get(i);
             Object value = values[i];
             Class<? extends Fact> target = component.refersTo();
             if (target != null && value instanceof Id<?> id) {
                 fields.add(references.of(target, id.value()));
-            } else if (counter != null && value instanceof Long amount && AmountText.isAmount(type.kind(), component)) {
-                fields.add(AmountText.of(type.kind(), counter, amount));
             } else {
-                fields.add(component.text(value));
+                FigureText text = value instanceof Number && FigureTexts.has(type.kind(), component)
+                        ? FigureTexts.of(type.kind(), component, type.components(), values, facts)
+                        : null;
+                fields.add(
+                        text != null && value instanceof Number figure
+                                ? text.of(figure.longValue())
+                                : component.text(value));
             }
         }
         fields.add(row.inForce() ? "" : row.standing().code());

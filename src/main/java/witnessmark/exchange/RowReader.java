@@ -20,7 +20,6 @@ import witnessmark.domain.Team;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.outcome.ProblemKind;
-import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
 /**
@@ -133,7 +132,7 @@ final class RowReader<F extends Fact> {
     private @Nullable Object[] values(Fields<F> fields) {
         @Nullable Object[] values = new Object[components.size()];
         for (int i = 0; i < values.length; i++) {
-            if (types[i] != Moment.class && !AmountText.isAmount(type.kind(), components.get(i))) {
+            if (types[i] != Moment.class && !FigureTexts.has(type.kind(), components.get(i))) {
                 values[i] = value(i, fields);
             }
         }
@@ -150,23 +149,27 @@ final class RowReader<F extends Fact> {
 
     /** An amount is read once it is known what the row counts in; while that is not, the row is left out for it. */
     private void amounts(Fields<F> fields, @Nullable Object[] values) {
-        Counter counter = AmountText.counter(components, values, reading.soFar());
         for (int i = 0; i < values.length; i++) {
-            Component component = components.get(i);
-            if (AmountText.isAmount(type.kind(), component)) {
-                String text = fields.at(places[i]);
-                values[i] = text == null
-                        ? fields.kept(component)
-                        : counter == null
-                                ? null
-                                : figure(
-                                        i,
-                                        fields.line(),
-                                        text.strip(),
-                                        AmountText.form(type.kind(), counter),
-                                        stripped -> AmountText.read(type.kind(), counter, stripped));
+            if (FigureTexts.has(type.kind(), components.get(i))) {
+                values[i] = amount(i, fields, values);
             }
         }
+    }
+
+    private @Nullable Object amount(int i, Fields<F> fields, @Nullable Object[] values) {
+        Component component = components.get(i);
+        String text = fields.at(places[i]);
+        if (text == null) {
+            return fields.kept(component);
+        }
+        FigureText written = FigureTexts.of(type.kind(), component, components, values, reading.soFar());
+        if (written == null || text.isBlank() && component.nullable()) {
+            return null;
+        }
+        return figure(i, fields.line(), text.strip(), written.form(), stripped -> {
+            long figure = written.read(stripped);
+            return types[i] == Integer.class ? (Object) Math.toIntExact(figure) : (Object) figure;
+        });
     }
 
     private @Nullable UUID id(long line, List<String> texts) {

@@ -3,11 +3,13 @@ package witnessmark.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Limit;
 import witnessmark.domain.PriorLife;
 import witnessmark.quantity.Counter;
@@ -29,7 +31,7 @@ class AmountTextTest {
         "OVER_REVS, 1, 1 over-rev"
     })
     void an_amount_is_written_with_its_unit(Counter counter, long amount, String text) {
-        assertThat(AmountText.of(Limit.class, counter, amount)).isEqualTo(text);
+        assertThat(new AmountText(Limit.class, counter).of(amount)).isEqualTo(text);
     }
 
     @ParameterizedTest(name = "{0}, seed 20260728")
@@ -38,12 +40,9 @@ class AmountTextTest {
         Random random = new Random(20260728);
         for (int i = 0; i < 2_000; i++) {
             long amount = random.nextLong(i % 2 == 0 ? 100_000 : 1_000_000_000_000L);
-            for (var kind : new Class[] {Limit.class, PriorLife.class}) {
-                @SuppressWarnings("unchecked")
-                String text = AmountText.of(kind, counter, amount);
-                @SuppressWarnings("unchecked")
-                long read = AmountText.read(kind, counter, text);
-                assertThat(read).as(text).isEqualTo(amount);
+            for (Class<? extends Fact> kind : List.of(Limit.class, PriorLife.class)) {
+                AmountText written = new AmountText(kind, counter);
+                assertThat(written.read(written.of(amount))).as(written.of(amount)).isEqualTo(amount);
             }
         }
     }
@@ -63,7 +62,7 @@ class AmountTextTest {
         "AGE, 60, 60"
     })
     void an_amount_written_by_hand_or_before_units_were_is_read(Counter counter, String text, long amount) {
-        assertThat(AmountText.read(Limit.class, counter, text)).isEqualTo(amount);
+        assertThat(new AmountText(Limit.class, counter).read(text)).isEqualTo(amount);
     }
 
     @ParameterizedTest(name = "{0} {1}")
@@ -83,12 +82,12 @@ class AmountTextTest {
         "AGE, 60 days"
     })
     void a_figure_that_does_not_say_what_it_is_is_not_guessed(Counter counter, String text) {
-        assertThatThrownBy(() -> AmountText.read(Limit.class, counter, text)).isInstanceOf(RuntimeException.class);
+        assertThatThrownBy(() -> new AmountText(Limit.class, counter).read(text)).isInstanceOf(RuntimeException.class);
     }
 
     @Test
     void an_age_carried_in_is_in_days() {
-        assertThat(AmountText.of(PriorLife.class, Counter.AGE, 400)).isEqualTo("400 days");
-        assertThat(AmountText.read(PriorLife.class, Counter.AGE, "400 days")).isEqualTo(400);
+        assertThat(new AmountText(PriorLife.class, Counter.AGE).of(400)).isEqualTo("400 days");
+        assertThat(new AmountText(PriorLife.class, Counter.AGE).read("400 days")).isEqualTo(400);
     }
 }
