@@ -30,6 +30,9 @@ final class FileRows<F extends Fact> {
 
     private static final Pattern LINE = Pattern.compile("line (\\d{1,15})");
 
+    /** The line {@code sep=,} that a spreadsheet writes above the headings. */
+    private static final List<String> SEPARATOR_NOTE = List.of("sep=", "");
+
     private final RecordType<F> type;
     private final Path file;
     private final @Nullable Integer stated;
@@ -148,6 +151,9 @@ final class FileRows<F extends Fact> {
     private @Nullable Heading heading(Iterator<CsvRecord> all) {
         if (all.hasNext()) {
             CsvRecord first = all.next();
+            if (SEPARATOR_NOTE.equals(first.getFields()) && all.hasNext()) {
+                first = all.next();
+            }
             return Heading.read(type, stated == null, first.getStartingLineNumber(), first.getFields(), problems);
         }
         if (stated != null && stated > 0) {

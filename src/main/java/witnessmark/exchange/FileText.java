@@ -12,12 +12,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.image.Component;
+import witnessmark.domain.image.FigureUnits;
 import witnessmark.domain.image.RecordType;
 
 /** The rows of one kind as the text of their file. */
@@ -73,28 +73,25 @@ final class FileText<F extends Fact> {
     private List<String> fields(Entry<F> row) {
         List<String> fields = new ArrayList<>();
         fields.add(row.id().text());
-        @Nullable
-        Object[] values = type.components().stream()
-                .map(component -> component.value(row.fact()))
-                .toArray();
-        for (int i = 0; i < values.length; i++) {
-            Component component = type.components().get(i);
-            Object value = values[i];
-            Class<? extends Fact> target = component.refersTo();
-            if (target != null && value instanceof Id<?> id) {
-                fields.add(references.of(target, id.value()));
-            } else {
-                FigureText text = value instanceof Number && FigureTexts.has(type.kind(), component)
-                        ? FigureTexts.of(type.kind(), component, type.components(), values, facts)
-                        : null;
-                fields.add(
-                        text != null && value instanceof Number figure
-                                ? text.of(figure.longValue())
-                                : component.text(value));
-            }
+        for (Component component : type.components()) {
+            fields.add(field(row.fact(), component));
         }
         fields.add(row.inForce() ? "" : row.standing().code());
         fields.add(row.struckBecause() == null ? "" : row.struckBecause());
         return fields;
+    }
+
+    private String field(F fact, Component component) {
+        Object value = component.value(fact);
+        Class<? extends Fact> target = component.refersTo();
+        if (target != null && value instanceof Id<?> id) {
+            return references.of(target, id.value());
+        }
+        FigureText written = value instanceof Number && FigureUnits.has(type.kind(), component)
+                ? FigureTexts.of(type, component, each -> each.value(fact), facts)
+                : null;
+        return written != null && value instanceof Number figure
+                ? written.of(figure.longValue())
+                : component.text(value);
     }
 }

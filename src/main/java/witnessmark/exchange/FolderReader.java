@@ -5,6 +5,7 @@ import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -121,8 +122,30 @@ final class FolderReader {
         return names;
     }
 
+    /** The folder that was meant often lies in the one that was chosen. */
     private Outcome<List<Entry<?>>> notOne() {
+        List<String> within = within();
+        if (within.size() == 1) {
+            return Outcome.didNot(Problem.of(ProblemKind.SEASON_FOLDER_WITHIN, folder.toString(), within.get(0)));
+        }
         return Outcome.didNot(Problem.of(ProblemKind.NOT_A_SEASON_FOLDER, folder.toString()));
+    }
+
+    private List<String> within() {
+        List<String> within = new ArrayList<>();
+        if (!Files.isDirectory(folder)) {
+            return within;
+        }
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            for (Path path : all) {
+                if (within.size() < 2 && Files.isRegularFile(path.resolve(SeasonIndex.FILE))) {
+                    within.add(String.valueOf(path.getFileName()));
+                }
+            }
+        } catch (IOException | DirectoryIteratorException e) {
+            return List.of(); // it is no season folder whatever is in it
+        }
+        return within;
     }
 
     private static boolean isOurs(String table) {

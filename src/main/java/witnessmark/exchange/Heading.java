@@ -44,7 +44,9 @@ final class Heading {
         }
         for (int i = 0; i < fields.size(); i++) {
             String heading = fields.get(i).strip();
-            if (!wanted.containsKey(heading)) {
+            if (heading.isEmpty()) {
+                problems.at(line, null, ProblemKind.COLUMN_UNNAMED, Integer.toString(i + 1));
+            } else if (!wanted.containsKey(heading)) {
                 String shown = Limits.shown(heading);
                 problems.at(line, shown, ProblemKind.COLUMN_UNKNOWN, shown);
             } else if (places.putIfAbsent(heading, i) != null) {

@@ -30,19 +30,19 @@ enum ReadingText implements FigureText {
     }
 
     /**
-     * What readings of a kind are written in.
+     * What figures of a unit are written in.
      *
-     * @throws IllegalArgumentException if the kind is graded
+     * @throws IllegalArgumentException if it is a grade
      */
-    static ReadingText of(ReadingKind kind) {
-        return switch (kind.unit()) {
+    static ReadingText of(ReadingKind.Unit unit) {
+        return switch (unit) {
             case HUNDREDTH_OF_PERCENT -> PERCENT;
             case PASCAL -> KILOPASCAL;
             case MILLINEWTON -> NEWTON;
             case NANOMETRE -> MILLIMETRE;
             case TENTH_OF_BRINELL -> BRINELL;
             case MILLIGRAM_PER_TONNE -> MILLIGRAM_PER_KILOGRAM;
-            case GRADE -> throw new IllegalArgumentException(kind.code());
+            case GRADE -> throw new IllegalArgumentException("a grade is no figure");
         };
     }
 

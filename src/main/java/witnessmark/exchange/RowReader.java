@@ -18,6 +18,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Standing;
 import witnessmark.domain.Team;
 import witnessmark.domain.image.Component;
+import witnessmark.domain.image.FigureUnits;
 import witnessmark.domain.image.RecordType;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -132,7 +133,7 @@ final class RowReader<F extends Fact> {
     private @Nullable Object[] values(Fields<F> fields) {
         @Nullable Object[] values = new Object[components.size()];
         for (int i = 0; i < values.length; i++) {
-            if (types[i] != Moment.class && !FigureTexts.has(type.kind(), components.get(i))) {
+            if (types[i] != Moment.class && !FigureUnits.has(type.kind(), components.get(i))) {
                 values[i] = value(i, fields);
             }
         }
@@ -150,7 +151,7 @@ final class RowReader<F extends Fact> {
     /** An amount is read once it is known what the row counts in; while that is not, the row is left out for it. */
     private void amounts(Fields<F> fields, @Nullable Object[] values) {
         for (int i = 0; i < values.length; i++) {
-            if (FigureTexts.has(type.kind(), components.get(i))) {
+            if (FigureUnits.has(type.kind(), components.get(i))) {
                 values[i] = amount(i, fields, values);
             }
         }
@@ -162,7 +163,7 @@ final class RowReader<F extends Fact> {
         if (text == null) {
             return fields.kept(component);
         }
-        FigureText written = FigureTexts.of(type.kind(), component, components, values, reading.soFar());
+        FigureText written = FigureTexts.of(type, component, each -> values[components.indexOf(each)], reading.soFar());
         if (written == null || text.isBlank() && component.nullable()) {
             return null;
         }

@@ -131,7 +131,7 @@ record SeasonIndex(Map<String, Integer> rows) {
 
     private static Outcome<SeasonIndex> not(Path folder, long line, @Nullable String key) {
         return Outcome.didNot(
-                Problem.of(ProblemKind.NOT_A_SEASON_FOLDER, folder.toString()).at(new Place(FILE, line, key)));
+                Problem.of(ProblemKind.SEASON_INDEX_UNREADABLE, folder.toString()).at(new Place(FILE, line, key)));
     }
 
     private static ObjectMapper mapper() {

@@ -14,6 +14,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.KnownBy;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.EntryImage;
+import witnessmark.domain.image.FigureUnits;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.Place;
@@ -57,8 +58,8 @@ final class Differences {
                         here,
                         component,
                         component.heading(),
-                        said(component, there, folder),
-                        said(component, mine, known)));
+                        said(row.fact(), type, component, folder),
+                        said(here.fact(), type, component, known)));
             }
         }
         String theirs = standing(row);
@@ -87,7 +88,8 @@ final class Differences {
     }
 
     /** The value where words are made of it, else as the folder writes it; empty when there is none. */
-    private static Object said(Component component, @Nullable Object value, Facts facts) {
+    private static Object said(Fact fact, RecordType<?> type, Component component, Facts facts) {
+        Object value = FigureUnits.withUnit(type, component, each -> each.value(fact), facts);
         if (value == null) {
             return "";
         }

@@ -167,6 +167,8 @@ public enum ProblemKind {
     OTHER_SEPARATOR(2, true),
     /** column heading. */
     COLUMN_UNKNOWN(1, true),
+    /** which column from the left, from 1: it has no heading. */
+    COLUMN_UNNAMED(1, true),
     /** column heading. */
     COLUMN_MISSING(1, true),
     /** file: the rows cannot be told apart from there on, since a quotation mark is missing or one too many. */
@@ -187,6 +189,10 @@ public enum ProblemKind {
     FILE_CUT_SHORT(2, true),
     /** folder. */
     NOT_A_SEASON_FOLDER(1, true),
+    /** folder, a folder in it that is a season folder. */
+    SEASON_FOLDER_WITHIN(2, true),
+    /** folder: its index does not say what its tables are. */
+    SEASON_INDEX_UNREADABLE(1, true),
     /** version found, newest version known. */
     SEASON_FOLDER_NEWER(2, true),
     /** the folder's team, the logbook's. */

@@ -10,8 +10,10 @@ import java.util.Collection;
 import java.util.List;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
+import witnessmark.domain.ReadingKind;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.FieldOf;
+import witnessmark.domain.image.Figure;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
@@ -58,8 +60,7 @@ final class FactWords {
         if (all.get(0) instanceof RecordType<?> type && all.get(2) instanceof Component field) {
             words.set(2, records.field(type.kind(), field));
             for (int i = 3; alike && i < all.size(); i++) {
-                Object value = all.get(i);
-                words.set(i, value instanceof String text ? oneLine(text) : field.text(value));
+                words.set(i, exactly(field, all.get(i)));
             }
         }
         for (int i = 3; i < all.size(); i++) {
@@ -67,6 +68,13 @@ final class FactWords {
                 words.set(i, texts.get(Problems.key(DIFFERS_FROM_LOGBOOK, "nothing")));
             }
         }
+    }
+
+    private String exactly(Component field, Object value) {
+        if (value instanceof Figure figure) {
+            return measures.number(figure.value());
+        }
+        return value instanceof String text ? oneLine(text) : field.text(value);
     }
 
     /**
@@ -174,7 +182,17 @@ final class FactWords {
         if (fact instanceof EngineSpeed speed) {
             return measures.speed(speed);
         }
-        return number(fact);
+        return fact instanceof Figure figure ? figure(figure) : number(fact);
+    }
+
+    private String figure(Figure figure) {
+        if (figure.unit() instanceof Figure.Counted counted) {
+            return new Amounts(texts, measures).range(counted.counter(), figure.value(), figure.value());
+        }
+        if (figure.unit() instanceof Figure.Read read && read.unit() != ReadingKind.Unit.GRADE) {
+            return new ReadingWords(texts, measures).figure(read.unit(), figure.value());
+        }
+        return texts.get("measures.months", figure.value());
     }
 
     private String number(Object fact) {

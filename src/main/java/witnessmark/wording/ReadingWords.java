@@ -38,12 +38,21 @@ public final class ReadingWords {
      * @throws IllegalArgumentException if the kind is graded
      */
     public String figure(ReadingKind kind, long value) {
-        return switch (kind.unit()) {
-            case HUNDREDTH_OF_PERCENT -> with(kind.unit(), value, HUNDREDTHS);
+        return figure(kind.unit(), value);
+    }
+
+    /**
+     * As {@link #figure(ReadingKind, long)}, of anything in that unit.
+     *
+     * @throws IllegalArgumentException if it is a grade
+     */
+    public String figure(ReadingKind.Unit unit, long value) {
+        return switch (unit) {
+            case HUNDREDTH_OF_PERCENT -> with(unit, value, HUNDREDTHS);
             case PASCAL -> measures.pressure(new Pressure(value));
-            case MILLINEWTON, MILLIGRAM_PER_TONNE -> with(kind.unit(), value, THOUSANDTHS);
+            case MILLINEWTON, MILLIGRAM_PER_TONNE -> with(unit, value, THOUSANDTHS);
             case NANOMETRE -> measures.length(new Length(value));
-            case TENTH_OF_BRINELL -> with(kind.unit(), value, 1);
+            case TENTH_OF_BRINELL -> with(unit, value, 1);
             case GRADE -> throw new IllegalArgumentException("a grade is no figure");
         };
     }

@@ -42,6 +42,15 @@ class BadFolderTest extends ReadingTest {
         }
     }
 
+    @Test
+    void the_folder_inside_that_was_meant_is_named() {
+        SeasonText.small().in(place.resolve("from the stick/season"));
+        Path outer = place.resolve("from the stick");
+        assertThat(folders.read(outer, Facts.none()))
+                .isEqualTo(Outcome.didNot(
+                        Problem.of(ProblemKind.SEASON_FOLDER_WITHIN, outer.toString(), "season")));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -64,7 +73,7 @@ class BadFolderTest extends ReadingTest {
         Path folder =
                 SeasonText.small().text("season.json", json == null ? "" : json).in(place);
         assertThat(folders.read(folder, Facts.none()))
-                .isEqualTo(Outcome.didNot(Problem.of(ProblemKind.NOT_A_SEASON_FOLDER, folder.toString())
+                .isEqualTo(Outcome.didNot(Problem.of(ProblemKind.SEASON_INDEX_UNREADABLE, folder.toString())
                         .at(new Place("season.json", line, key))));
     }
 
@@ -74,7 +83,7 @@ class BadFolderTest extends ReadingTest {
                 .replace("season.json", "\"version\": 1,", "\"version\" 1,")
                 .in(place);
         assertThat(folders.read(folder, Facts.none()))
-                .isEqualTo(Outcome.didNot(Problem.of(ProblemKind.NOT_A_SEASON_FOLDER, folder.toString())
+                .isEqualTo(Outcome.didNot(Problem.of(ProblemKind.SEASON_INDEX_UNREADABLE, folder.toString())
                         .at(new Place("season.json", 3, null))));
     }
 
@@ -85,7 +94,7 @@ class BadFolderTest extends ReadingTest {
                 .in(place);
         assertThat(folders.read(folder, Facts.none()).problems())
                 .extracting(Problem::kind)
-                .containsExactly(ProblemKind.NOT_A_SEASON_FOLDER);
+                .containsExactly(ProblemKind.SEASON_INDEX_UNREADABLE);
     }
 
     @ParameterizedTest

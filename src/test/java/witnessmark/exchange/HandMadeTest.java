@@ -3,6 +3,7 @@ package witnessmark.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static witnessmark.outcome.ProblemKind.COLUMN_MISSING;
 import static witnessmark.outcome.ProblemKind.COLUMN_UNKNOWN;
+import static witnessmark.outcome.ProblemKind.COLUMN_UNNAMED;
 import static witnessmark.outcome.ProblemKind.DUPLICATE;
 import static witnessmark.outcome.ProblemKind.FILE_MISSING;
 import static witnessmark.outcome.ProblemKind.FILE_UNKNOWN;
@@ -149,6 +150,12 @@ class HandMadeTest extends ReadingTest {
     void a_column_nobody_knows_is_named() {
         Outcome<List<Entry<?>>> read = read(SeasonText.empty().text("cars.csv", "name,colour,note\n41,red,\n"));
         assertThat(read.problems()).containsExactly(problem("cars.csv", 1, "colour", COLUMN_UNKNOWN, "colour"));
+    }
+
+    @Test
+    void a_column_without_a_heading_is_told_by_its_place() {
+        Outcome<List<Entry<?>>> read = read(SeasonText.empty().text("cars.csv", "name,note,\n41,,\n"));
+        assertThat(read.problems()).containsExactly(problem("cars.csv", 1, null, COLUMN_UNNAMED, "3"));
     }
 
     @Test

@@ -43,4 +43,12 @@ class OtherProgramsTest extends ReadingTest {
                         && problem.kind() != ProblemKind.ROWS_WAIT)
                 .hasSize(1);
     }
+
+    @Test
+    void the_line_a_spreadsheet_writes_above_the_headings_is_passed_over() {
+        SeasonText season = SeasonText.small();
+        Outcome<List<Entry<?>>> plain = read(season);
+        String text = "sep=,\n" + season.text("cars.csv");
+        assertThat(read(season.bytes("cars.csv", text.getBytes(StandardCharsets.UTF_8)))).isEqualTo(plain);
+    }
 }

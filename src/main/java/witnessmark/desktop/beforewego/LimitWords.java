@@ -81,7 +81,7 @@ final class LimitWords {
     private String limitAmount(LimitUse use) {
         Limit limit = use.limit().fact();
         return limit.counter() == Counter.AGE
-                ? texts.get("beforewego.months", limit.amount())
+                ? texts.get("measures.months", limit.amount())
                 : amounts.range(limit.counter(), limit.amount(), limit.amount());
     }
 

@@ -18,6 +18,7 @@ import witnessmark.domain.Standing;
 import witnessmark.domain.history.Amendment;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.EntryImage;
+import witnessmark.domain.image.FigureUnits;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Logbook;
@@ -89,7 +90,7 @@ public final class SeeHistory {
 
     /** A value; of a reference the name people know it by, or what kind of entry it is. */
     private @Nullable Object value(Component component, Map<String, @Nullable Object> from) {
-        Object value = component.value(from);
+        Object value = FigureUnits.withUnit(type, component, each -> each.value(from), facts);
         Class<? extends Fact> kind = component.refersTo();
         if (kind == null || !(value instanceof Id<?> id)) {
             return value;

@@ -10,16 +10,20 @@ import java.util.Objects;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Limit;
+import witnessmark.domain.ReadingLimit;
 import witnessmark.domain.Run;
 import witnessmark.domain.Standing;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.EntryImage;
+import witnessmark.domain.image.FigureUnits;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.Desk;
@@ -98,6 +102,33 @@ class HistoryModelTest {
                 .contains("Laps: " + Objects.requireNonNull(race2.fact().laps()) + " → 11")
                 .doesNotContain("As typed");
         assertThat(line.why()).isEqualTo("correcting Race 2");
+    }
+
+    /** The figures as the tables of the sample have them in plain units. */
+    @ParameterizedTest(name = "{0} of {1}: {2}")
+    @CsvSource({
+        "LIMITS, renew valve springs, amount, 12 h",
+        "LIMITS, renew damper, amount, 60 months",
+        "LIMITS, renew head gasket, amount, 1 use",
+        "READING_LIMITS, spring force, fallAtMost, 8 %",
+        "READING_LIMITS, exhaust lash, changeAtMost, 0.03 mm"
+    })
+    void an_amount_reads_with_the_unit_its_entry_says(String table, String name, String field, String words) {
+        RecordType<?> type =
+                table.equals("LIMITS") ? RecordTypes.of(Limit.class) : RecordTypes.of(ReadingLimit.class);
+        Entry<?> entry = SAMPLE.of(type.kind()).all().stream()
+                .filter(one -> name.equals(type.components().get(0).value(one.fact())))
+                .findFirst()
+                .orElseThrow();
+        Component component = type.components().stream()
+                .filter(one -> one.name().equals(field))
+                .findFirst()
+                .orElseThrow();
+        Object value = FigureUnits.withUnit(type, component, each -> each.value(entry.fact()), SAMPLE);
+        Amended amended =
+                new Amended(Instant.EPOCH, "Anna", "", false, List.of(new Amended.Field(field, null, value)));
+        String what = model.lines(entry, List.of(amended), SampleBook.LONDON).get(0).what();
+        assertThat(what.replace('\u00a0', ' ').replace('\u202f', ' ')).endsWith("→ " + words);
     }
 
     @Test
