@@ -130,8 +130,8 @@ record SeasonIndex(Map<String, Integer> rows) {
     }
 
     private static Outcome<SeasonIndex> not(Path folder, long line, @Nullable String key) {
-        return Outcome.didNot(
-                Problem.of(ProblemKind.SEASON_INDEX_UNREADABLE, folder.toString()).at(new Place(FILE, line, key)));
+        return Outcome.didNot(Problem.of(ProblemKind.SEASON_INDEX_UNREADABLE, folder.toString())
+                .at(new Place(FILE, line, key)));
     }
 
     private static ObjectMapper mapper() {

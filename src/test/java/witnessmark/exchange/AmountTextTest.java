@@ -42,7 +42,9 @@ class AmountTextTest {
             long amount = random.nextLong(i % 2 == 0 ? 100_000 : 1_000_000_000_000L);
             for (Class<? extends Fact> kind : List.of(Limit.class, PriorLife.class)) {
                 AmountText written = new AmountText(kind, counter);
-                assertThat(written.read(written.of(amount))).as(written.of(amount)).isEqualTo(amount);
+                assertThat(written.read(written.of(amount)))
+                        .as(written.of(amount))
+                        .isEqualTo(amount);
             }
         }
     }
@@ -82,12 +84,14 @@ class AmountTextTest {
         "AGE, 60 days"
     })
     void a_figure_that_does_not_say_what_it_is_is_not_guessed(Counter counter, String text) {
-        assertThatThrownBy(() -> new AmountText(Limit.class, counter).read(text)).isInstanceOf(RuntimeException.class);
+        assertThatThrownBy(() -> new AmountText(Limit.class, counter).read(text))
+                .isInstanceOf(RuntimeException.class);
     }
 
     @Test
     void an_age_carried_in_is_in_days() {
         assertThat(new AmountText(PriorLife.class, Counter.AGE).of(400)).isEqualTo("400 days");
-        assertThat(new AmountText(PriorLife.class, Counter.AGE).read("400 days")).isEqualTo(400);
+        assertThat(new AmountText(PriorLife.class, Counter.AGE).read("400 days"))
+                .isEqualTo(400);
     }
 }

@@ -47,8 +47,7 @@ class BadFolderTest extends ReadingTest {
         SeasonText.small().in(place.resolve("from the stick/season"));
         Path outer = place.resolve("from the stick");
         assertThat(folders.read(outer, Facts.none()))
-                .isEqualTo(Outcome.didNot(
-                        Problem.of(ProblemKind.SEASON_FOLDER_WITHIN, outer.toString(), "season")));
+                .isEqualTo(Outcome.didNot(Problem.of(ProblemKind.SEASON_FOLDER_WITHIN, outer.toString(), "season")));
     }
 
     @ParameterizedTest

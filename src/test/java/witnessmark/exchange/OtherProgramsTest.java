@@ -49,6 +49,7 @@ class OtherProgramsTest extends ReadingTest {
         SeasonText season = SeasonText.small();
         Outcome<List<Entry<?>>> plain = read(season);
         String text = "sep=,\n" + season.text("cars.csv");
-        assertThat(read(season.bytes("cars.csv", text.getBytes(StandardCharsets.UTF_8)))).isEqualTo(plain);
+        assertThat(read(season.bytes("cars.csv", text.getBytes(StandardCharsets.UTF_8))))
+                .isEqualTo(plain);
     }
 }

@@ -22,8 +22,8 @@ public final class FigureUnits {
             Limit.class, Set.of("amount"),
             PriorLife.class, Set.of("amount", "lowest", "highest"),
             RunOn.class, Set.of("upTo"));
-    private static final Map<Class<? extends Fact>, Set<String>> READ = Map.of(
-            Reading.class, Set.of("value"), ReadingLimit.class, Set.of("atLeast", "atMost", "changeAtMost"));
+    private static final Map<Class<? extends Fact>, Set<String>> READ =
+            Map.of(Reading.class, Set.of("value"), ReadingLimit.class, Set.of("atLeast", "atMost", "changeAtMost"));
     private static final Map<Class<? extends Fact>, Set<String>> SHARES =
             Map.of(ReadingLimit.class, Set.of("fallAtMost"), Calibration.class, Set.of("asFound"));
 

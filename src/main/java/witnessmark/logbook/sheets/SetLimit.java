@@ -71,7 +71,8 @@ public final class SetLimit implements LogSheet {
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         return switch (field.key()) {
-            case "scope" -> List.of(
+            case "scope" ->
+                List.of(
                         SheetWord.KIND_IN_DESIGN.choice(),
                         SheetWord.ONE_PART.choice(),
                         SheetWord.WHOLE_ENGINE.choice());

@@ -114,8 +114,7 @@ class HistoryModelTest {
         "READING_LIMITS, exhaust lash, changeAtMost, 0.03 mm"
     })
     void an_amount_reads_with_the_unit_its_entry_says(String table, String name, String field, String words) {
-        RecordType<?> type =
-                table.equals("LIMITS") ? RecordTypes.of(Limit.class) : RecordTypes.of(ReadingLimit.class);
+        RecordType<?> type = table.equals("LIMITS") ? RecordTypes.of(Limit.class) : RecordTypes.of(ReadingLimit.class);
         Entry<?> entry = SAMPLE.of(type.kind()).all().stream()
                 .filter(one -> name.equals(type.components().get(0).value(one.fact())))
                 .findFirst()
@@ -125,9 +124,9 @@ class HistoryModelTest {
                 .findFirst()
                 .orElseThrow();
         Object value = FigureUnits.withUnit(type, component, each -> each.value(entry.fact()), SAMPLE);
-        Amended amended =
-                new Amended(Instant.EPOCH, "Anna", "", false, List.of(new Amended.Field(field, null, value)));
-        String what = model.lines(entry, List.of(amended), SampleBook.LONDON).get(0).what();
+        Amended amended = new Amended(Instant.EPOCH, "Anna", "", false, List.of(new Amended.Field(field, null, value)));
+        String what =
+                model.lines(entry, List.of(amended), SampleBook.LONDON).get(0).what();
         assertThat(what.replace('\u00a0', ' ').replace('\u202f', ' ')).endsWith("→ " + words);
     }
 
