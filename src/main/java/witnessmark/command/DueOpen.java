@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
 import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.SentOut;
@@ -28,6 +29,10 @@ final class DueOpen {
         List<String> lines = new ArrayList<>();
         add(lines, "command.due.jobs", open.jobs().stream().map(this::job).toList());
         add(lines, "command.due.out", open.out().stream().map(this::out).toList());
+        add(
+                lines,
+                "command.due.borrowed",
+                open.borrowed().stream().map(this::borrowed).toList());
         add(lines, "command.due.low", open.low().stream().map(this::low).toList());
         add(
                 lines,
@@ -71,6 +76,21 @@ final class DueOpen {
                 : out.mark().isEmpty() ? out.design().name() : out.design().name() + " " + out.mark();
     }
 
+    private String borrowed(StillOpen.ToGoBack borrowed) {
+        Event wanted = borrowed.wanted();
+        String back = borrowed.home().isEmpty()
+                ? tools.texts().get("beforewego.borrowed.unknown")
+                : wanted == null
+                        ? tools.texts().get("beforewego.borrowed.to", borrowed.home())
+                        : tools.texts()
+                                .get(
+                                        "beforewego.borrowed.before",
+                                        borrowed.home(),
+                                        tools.measures().date(wanted.firstDay()),
+                                        wanted.name());
+        return tools.words().word(borrowed.kind()) + " " + borrowed.mark() + ", " + borrowed.in() + "; " + back;
+    }
+
     private String low(StillOpen.LowStock low) {
         return low.design().name() + ": "
                 + tools.texts()
@@ -94,6 +114,17 @@ final class DueOpen {
         open.jobs().forEach(each -> job(jobs.addObject(), each));
         ArrayNode out = root.putArray("outWithOthers");
         open.out().forEach(each -> out(out.addObject(), each));
+        ArrayNode borrowed = root.putArray("toGoBack");
+        open.borrowed().forEach(each -> {
+            Event wanted = each.wanted();
+            borrowed.addObject()
+                    .put("part", each.mark())
+                    .put("in", each.in())
+                    .put("since", each.fitment().fact().from().text())
+                    .put("backTo", each.home())
+                    .put("before", wanted == null ? null : wanted.name())
+                    .put("by", wanted == null ? null : text(wanted.firstDay()));
+        });
         ArrayNode low = root.putArray("lowStock");
         open.low()
                 .forEach(each -> low.addObject()

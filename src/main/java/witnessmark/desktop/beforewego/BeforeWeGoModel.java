@@ -76,6 +76,7 @@ public final class BeforeWeGoModel {
                         standing.open(),
                         standing.next() == null ? null : standing.next().event().name()),
                 open.out(standing.open()),
+                open.borrowed(standing.open()),
                 open.others(standing.open()),
                 standing.steps());
     }

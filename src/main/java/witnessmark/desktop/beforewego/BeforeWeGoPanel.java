@@ -29,13 +29,19 @@ final class BeforeWeGoPanel extends JPanel {
     private final OutSheet moved;
     private final OutSheet jobs;
     private final OutSheet out;
+    private final OutSheet borrowed;
     private final OutSheet others;
     private final FirstStepsSheet steps;
     private final JButton logRun;
     private boolean stepsShown;
 
     /** Where rows lead. */
-    record Opening(Consumer<MarkLine> limit, Consumer<OutLine> run, Consumer<OutLine> engine, Consumer<OutLine> open) {}
+    record Opening(
+            Consumer<MarkLine> limit,
+            Consumer<OutLine> run,
+            Consumer<OutLine> engine,
+            Consumer<OutLine> open,
+            Consumer<OutLine> giveBack) {}
 
     BeforeWeGoPanel(SheetTools tools, BeginActions actions, Runnable importSeason, Opening opening) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
@@ -49,6 +55,7 @@ final class BeforeWeGoPanel extends JPanel {
         steps = new FirstStepsSheet(texts, actions, importSeason);
         jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), null);
         out = new OutSheet(texts, "beforewego.out.others", null, opening.open(), null);
+        borrowed = new OutSheet(texts, "beforewego.borrowed", null, opening.giveBack(), null);
         others = new OutSheet(texts, "beforewego.open.shelf", null, opening.open(), null);
         below.add(standing(), STANDING);
         below.add(steps.component(), STEPS);
@@ -73,6 +80,7 @@ final class BeforeWeGoPanel extends JPanel {
             moved.show(lines.moved());
             jobs.show(lines.jobs());
             out.show(lines.out());
+            borrowed.show(lines.borrowed());
             others.show(lines.others());
         }
         cards.show(below, stepsShown ? STEPS : STANDING);
@@ -103,6 +111,12 @@ final class BeforeWeGoPanel extends JPanel {
     private JPanel standing() {
         return new SideBySide(
                 nearest.component(),
-                List.of(lastOut.component(), jobs.component(), out.component(), others.component(), moved.component()));
+                List.of(
+                        lastOut.component(),
+                        jobs.component(),
+                        out.component(),
+                        borrowed.component(),
+                        others.component(),
+                        moved.component()));
     }
 }

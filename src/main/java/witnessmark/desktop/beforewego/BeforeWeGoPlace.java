@@ -5,6 +5,8 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -44,6 +46,7 @@ public final class BeforeWeGoPlace implements Place {
     private final JButton again;
     private final List<Consumer<String>> onDay = new ArrayList<>();
     private Consumer<String> openEntry = record -> {};
+    private BiConsumer<String, Map<String, String>> write = (sheet, typed) -> {};
     private String day = "";
     /** On arrival there may be nothing yet to give the focus to. */
     private boolean focusWhenShown = true;
@@ -76,7 +79,8 @@ public final class BeforeWeGoPlace implements Place {
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
                         line -> desk.go(PlaceId.ENGINES, line.record()),
-                        line -> openEntry.accept(line.record())));
+                        line -> openEntry.accept(line.record()),
+                        line -> write.accept("gave_back", Map.of("borrowed", line.record()))));
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
         page.setOpaque(false);
         page.add(panel);
@@ -154,6 +158,11 @@ public final class BeforeWeGoPlace implements Place {
     /** Says what shows an entry by the text of its identity: a job, what is with others, a batch, a part. */
     public void onOpen(Consumer<String> open) {
         this.openEntry = open;
+    }
+
+    /** Says what opens a sheet by its key, with what stands in its fields at first by theirs. */
+    public void onWrite(BiConsumer<String, Map<String, String>> write) {
+        this.write = write;
     }
 
     BeforeWeGoPanel panel() {

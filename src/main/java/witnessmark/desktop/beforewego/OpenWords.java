@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Event;
 import witnessmark.domain.Job;
 import witnessmark.domain.SentOut;
 import witnessmark.ledger.result.Away;
@@ -11,6 +12,7 @@ import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
 import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Measures;
+import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /** What is still open, in words: each a title and two lines. */
@@ -20,10 +22,12 @@ final class OpenWords {
 
     private final Texts texts;
     private final Measures measures;
+    private final RecordWords records;
 
     OpenWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
+        this.records = new RecordWords(texts);
     }
 
     /**
@@ -116,6 +120,32 @@ final class OpenWords {
             return texts.get("beforewego.open.silent", away.daysSilent());
         }
         return texts.get(away.chase() == null ? "beforewego.open.sent" : "beforewego.open.heard", day);
+    }
+
+    /** What is to go back to where it came from. */
+    List<OutLine> borrowed(StillOpen open) {
+        return open.borrowed().stream().map(this::borrowed).toList();
+    }
+
+    private OutLine borrowed(StillOpen.ToGoBack borrowed) {
+        Event wanted = borrowed.wanted();
+        String back = borrowed.home().isEmpty()
+                ? texts.get("beforewego.borrowed.unknown")
+                : wanted == null
+                        ? texts.get("beforewego.borrowed.to", borrowed.home())
+                        : texts.get(
+                                "beforewego.borrowed.before",
+                                borrowed.home(),
+                                measures.shortDate(wanted.firstDay()),
+                                wanted.name());
+        return new OutLine(
+                texts.get("beforewego.open.away", records.label(records.word(borrowed.kind())), borrowed.mark()),
+                texts.get(
+                        "beforewego.borrowed.in",
+                        borrowed.in(),
+                        measures.shortDate(borrowed.fitment().fact().from().day())),
+                back,
+                borrowed.fitment().id().text());
     }
 
     /** What the shelf lacks, and what makers asked. */

@@ -21,6 +21,7 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param moved what the last outing added
  * @param jobs work planned and not done
  * @param out what is with others
+ * @param borrowed what is to go back
  * @param others what the shelf lacks, and makers' notices
  * @param steps how far a new logbook has been begun
  */
@@ -40,6 +41,7 @@ public record StandingLines(
         List<OutLine> moved,
         List<OutLine> jobs,
         List<OutLine> out,
+        List<OutLine> borrowed,
         List<OutLine> others,
         FirstSteps steps) {
     public StandingLines {
@@ -51,6 +53,7 @@ public record StandingLines(
         moved = List.copyOf(moved);
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
+        borrowed = List.copyOf(borrowed);
         others = List.copyOf(others);
     }
 }

@@ -18,6 +18,7 @@ import witnessmark.logbook.sheets.DecideAside;
 import witnessmark.logbook.sheets.DoNotice;
 import witnessmark.logbook.sheets.EnterCar;
 import witnessmark.logbook.sheets.FitPart;
+import witnessmark.logbook.sheets.GaveBack;
 import witnessmark.logbook.sheets.JobDone;
 import witnessmark.logbook.sheets.ListPart;
 import witnessmark.logbook.sheets.LogMissed;
@@ -71,6 +72,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD, 5, new AddPerson()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new FitPart()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new TakeOffPart()),
+                new Listed(CommandMenu.RECORD_PARTS, 1, new GaveBack()),
                 new Listed(CommandMenu.RECORD_PARTS, 2, new PutPartAside()),
                 new Listed(CommandMenu.RECORD_PARTS, 2, new DecideAside()),
                 new Listed(CommandMenu.RECORD_PARTS, 2, new ScrapPart()),

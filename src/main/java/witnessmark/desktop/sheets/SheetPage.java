@@ -3,6 +3,7 @@ package witnessmark.desktop.sheets;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -108,6 +109,11 @@ final class SheetPage implements Aside {
     /** It is on screen now: what stands at its top is to be read first. */
     void shown() {
         scroll.fromTop();
+    }
+
+    /** Puts texts in fields, by the names of the fields. */
+    void preset(Map<String, String> typed) {
+        model.restore(typed);
     }
 
     /** Somebody wants to write on it. */

@@ -180,6 +180,18 @@ public final class Sheets {
         open("sign_run_on");
     }
 
+    /**
+     * Shows a sheet with something in its fields already.
+     *
+     * @param key its name in the bundles
+     * @param typed texts by the names of their fields; what else was typed and not saved stays
+     */
+    public void write(String key, Map<String, String> typed) {
+        LogSheet sheet = named(key);
+        page(sheet).preset(typed);
+        open(sheet);
+    }
+
     SheetPage page(LogSheet sheet) {
         @Nullable SheetPage page = pages.get(sheet.key());
         if (page == null) {
@@ -198,7 +210,14 @@ public final class Sheets {
     }
 
     private void open(String key) {
-        open(all().stream().filter(sheet -> sheet.key().equals(key)).findFirst().orElseThrow());
+        open(named(key));
+    }
+
+    private LogSheet named(String key) {
+        return all().stream()
+                .filter(sheet -> sheet.key().equals(key))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void open(LogSheet sheet) {

@@ -38,6 +38,9 @@ public final class FitPart implements LogSheet {
     public static final SheetField PART_DESIGN_NAME = text("part_design_name", 1);
     public static final SheetField MAKER = text("maker", 1);
     public static final SheetField SINGLE_USE = choice("single_use", 1);
+    /** Whether it is to go back where it came from. */
+    public static final SheetField BORROWED = choice("to_go_back", 1);
+
     public static final SheetField ACCEPTED_WHY = NotAsListed.WHY;
     public static final SheetField ACCEPTED_BY = NotAsListed.BY;
     /** How known the hours of a new part are; see {@link AddEngine#HOURS_HOW}. */
@@ -55,6 +58,7 @@ public final class FitPart implements LogSheet {
                 SheetGroup.of(
                         "which_part",
                         List.of(PART, MARK, BOUGHT),
+                        List.of(BORROWED),
                         List.of(PART_DESIGN, PART_DESIGN_NAME, MAKER, SINGLE_USE),
                         List.of(ACCEPTED_WHY, ACCEPTED_BY)),
                 HoursSoFar.group());
@@ -67,6 +71,7 @@ public final class FitPart implements LogSheet {
         out.put(PART, SheetWord.NEW_PART.key());
         out.put(PART_DESIGN, SheetWord.NEW_DESIGN.key());
         out.put(SINGLE_USE, SheetWord.NO.key());
+        out.put(BORROWED, SheetWord.NO.key());
         out.put(HoursSoFar.HOW, SheetWord.PART_NEW.key());
         out.put(ACCEPTED_BY, sight.who());
         return out;
@@ -106,7 +111,7 @@ public final class FitPart implements LogSheet {
             choices.add(SheetWord.NEW_DESIGN.choice());
             return choices;
         }
-        if (field.equals(SINGLE_USE)) {
+        if (field.equals(SINGLE_USE) || field.equals(BORROWED)) {
             return List.of(SheetWord.NO.choice(), SheetWord.YES.choice());
         }
         return field.equals(HoursSoFar.HOW) ? HoursSoFar.choices() : List.of();
@@ -123,6 +128,9 @@ public final class FitPart implements LogSheet {
         }
         if (field.equals(MARK)) {
             return newPart || FromStock.is(typed.text(PART));
+        }
+        if (field.equals(BORROWED)) {
+            return !FromStock.is(typed.text(PART));
         }
         if (field.equals(BOUGHT) || field.equals(PART_DESIGN)) {
             return newPart;
@@ -165,10 +173,11 @@ public final class FitPart implements LogSheet {
         }
         there.ifPresent(fitment -> in.change(POSITION, fitment, ended(in, fitment.fact(), since)));
         Id<Part> id = part.make(in, position.fact().kind());
+        boolean borrowed = !FromStock.is(in.text(PART)) && in.is(BORROWED, SheetWord.YES);
         in.make(
                 PART,
                 new Fitment(
-                        id, place.engineId(), place.carId(), position.id(), since, null, null, null, "", "", false));
+                        id, place.engineId(), place.carId(), position.id(), since, null, null, null, "", "", borrowed));
         if (accepted != null) {
             accepted.make(in, place, id, since);
         }

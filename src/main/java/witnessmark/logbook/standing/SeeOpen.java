@@ -16,6 +16,7 @@ import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.SentOut;
 import witnessmark.ledger.AsOf;
+import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Notices;
 import witnessmark.ledger.OpenJobs;
 import witnessmark.ledger.OutWithOthers;
@@ -25,16 +26,18 @@ import witnessmark.ledger.result.StockLevel;
 
 /** Sees what is waited for. */
 final class SeeOpen {
+    private final LifeLedger ledger;
     private final Facts facts;
     private final AsOf asOf;
 
-    SeeOpen(Facts facts, AsOf asOf) {
-        this.facts = facts;
-        this.asOf = asOf;
+    SeeOpen(LifeLedger ledger) {
+        this.ledger = ledger;
+        this.facts = ledger.facts();
+        this.asOf = ledger.asOf();
     }
 
     StillOpen open() {
-        return new StillOpen(jobs(), out(), low(), Notices.left(facts, asOf));
+        return new StillOpen(jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf));
     }
 
     private List<StillOpen.OpenJob> jobs() {

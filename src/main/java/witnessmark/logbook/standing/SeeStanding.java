@@ -72,7 +72,7 @@ public final class SeeStanding {
                 parts.count(others, elsewhere),
                 outings.lastOut(),
                 outings.moved(),
-                new SeeOpen(facts, ledger.asOf()).open(),
+                new SeeOpen(ledger).open(),
                 steps(outings));
     }
 

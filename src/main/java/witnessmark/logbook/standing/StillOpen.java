@@ -3,8 +3,11 @@ package witnessmark.logbook.standing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.Fitment;
 import witnessmark.domain.Job;
 import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
 import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.ledger.result.StockLevel;
@@ -14,20 +17,23 @@ import witnessmark.ledger.result.StockLevel;
  *
  * @param jobs work planned and not done, for the next event first
  * @param out what is with others, the latest past its day first
+ * @param borrowed fitted parts that are to go back, those wanted soonest first
  * @param low designs of which the shelf holds less than the team wants, each once
  * @param notices makers' notices not answered on every part
  */
-public record StillOpen(List<OpenJob> jobs, List<OutNow> out, List<LowStock> low, List<NoticeLeft> notices) {
+public record StillOpen(
+        List<OpenJob> jobs, List<OutNow> out, List<ToGoBack> borrowed, List<LowStock> low, List<NoticeLeft> notices) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
+        borrowed = List.copyOf(borrowed);
         low = List.copyOf(low);
         notices = List.copyOf(notices);
     }
 
     /** Nothing is open. */
     public static StillOpen none() {
-        return new StillOpen(List.of(), List.of(), List.of(), List.of());
+        return new StillOpen(List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /**
@@ -58,6 +64,24 @@ public record StillOpen(List<OpenJob> jobs, List<OutNow> out, List<LowStock> low
      * @param design what the part is, or what is on order; null for an engine
      */
     public record OutNow(Away away, String mark, @Nullable PartDesign design) {}
+
+    /**
+     * A borrowed part.
+     *
+     * @param fitment where it is now
+     * @param mark the part's mark
+     * @param kind what kind of part
+     * @param in the number of the engine or name of the car it is in now
+     * @param home those where it came from; empty when nothing says
+     * @param wanted the next event that where it came from is entered for, or null when none is written down
+     */
+    public record ToGoBack(
+            Entry<Fitment> fitment,
+            String mark,
+            PartKind kind,
+            String in,
+            String home,
+            @Nullable Event wanted) {}
 
     /**
      * A design of which there is too little.
