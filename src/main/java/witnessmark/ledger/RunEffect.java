@@ -1,73 +1,82 @@
 package witnessmark.ledger;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.Run;
-import witnessmark.ledger.result.Effect;
 import witnessmark.ledger.result.EffectOfRun;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.LifeChange;
-import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.Mark;
+import witnessmark.ledger.result.MarkChange;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.quantity.Counter;
 
-/** What a run does to lives and limits, shown before it is saved and after. */
+/** What a run does to lives and marks, shown before it is saved and after. */
 public final class RunEffect {
+    /** What a mark is held against, and what it is on: the same before and after. */
+    private record Key(Object against, @Nullable Id<?> subject) {}
+
     private final LifeLedger before;
     private final LifeLedger after;
-    private final Limits limitsBefore;
-    private final Limits limitsAfter;
+    private final Seats seats;
+    private final Set<Id<Engine>> engines = new LinkedHashSet<>();
+    private final Set<Id<Car>> cars = new LinkedHashSet<>();
+    private final Set<Id<Part>> charged = new LinkedHashSet<>();
 
     private RunEffect(LifeLedger before, LifeLedger after) {
         this.before = before;
         this.after = after;
-        this.limitsBefore = new Limits(before);
-        this.limitsAfter = new Limits(after);
+        this.seats = new Seats(after);
     }
 
     /**
-     * What changes when a run is written, corrected or struck out. Limits are those on what was fitted when it went
-     * out; of a run corrected, when it went out before the correction too.
+     * What changes when a run is written, corrected or struck out. Marks are those on the engine and the car, on what is
+     * fitted there, and on what was fitted when the run went out; of a run corrected, when it went out before the
+     * correction too.
      *
      * @param before the ledger of the facts without the change
      * @param candidate the run as it is to stand
      */
     public static EffectOfRun of(LifeLedger before, Entry<Run> candidate) {
-        LifeLedger after = before.after(before.facts().with(List.of(candidate)));
-        Entry<Run> written = before.facts().of(Run.class).find(candidate.id()).orElse(null);
-        return new RunEffect(before, after).between(written, candidate);
+        RunEffect effect = new RunEffect(before, before.after(before.facts().with(List.of(candidate))));
+        effect.touch(candidate.fact());
+        before.facts().of(Run.class).find(candidate.id()).map(Entry::fact).ifPresent(effect::touch);
+        return effect.on(candidate.fact().engine());
     }
 
-    private EffectOfRun between(@Nullable Entry<Run> written, Entry<Run> candidate) {
-        Set<Seat> seats = new LinkedHashSet<>(seats(candidate.fact()));
-        if (written != null) {
-            seats.addAll(seats(written.fact()));
-        }
-        List<Id<Part>> charged = seats.stream()
-                .map(Seat::part)
-                .flatMap(Stream::ofNullable)
-                .distinct()
-                .toList();
-        return new EffectOfRun(changes(candidate.fact().engine()), charged, effects(List.copyOf(seats)));
-    }
-
-    private List<Seat> seats(Run run) {
-        List<Seat> seats = new ArrayList<>(limitsAfter.seats().of(run.engine(), run.start()));
+    private void touch(Run run) {
+        engines.add(run.engine());
+        List<Seat> there = new ArrayList<>(seats.of(run.engine(), run.start()));
         if (run.car() != null) {
-            seats.addAll(limitsAfter.seats().ofCar(run.car(), run.start()));
+            cars.add(run.car());
+            there.addAll(seats.ofCar(run.car(), run.start()));
         }
-        return seats;
+        for (Seat seat : there) {
+            if (seat.part() != null) {
+                charged.add(seat.part());
+            }
+        }
     }
 
-    private List<LifeChange> changes(Id<Engine> engine) {
+    private EffectOfRun on(Id<Engine> engine) {
+        Map<Key, Mark> without = marks(new Marks(before));
+        Map<Key, Mark> with = marks(new Marks(after));
+        List<Id<Part>> bare = new ArrayList<>(charged);
+        with.values().forEach(mark -> bare.remove(mark.part()));
+        return new EffectOfRun(lives(engine), List.copyOf(charged), bare, changes(without, with));
+    }
+
+    private List<LifeChange> lives(Id<Engine> engine) {
         List<LifeChange> changes = new ArrayList<>();
         for (Counter counter : Counter.fedByRuns()) {
             Life without = before.engineLife(engine, counter);
@@ -79,17 +88,39 @@ public final class RunEffect {
         return changes;
     }
 
-    /** The same limits hold before and after, since only a run changes; each is used more, or not. */
-    private List<Effect> effects(List<Seat> seats) {
-        List<LimitUse> without = limitsBefore.uses(seats);
-        List<LimitUse> with = limitsAfter.uses(seats);
-        List<Effect> effects = new ArrayList<>();
-        for (int i = 0; i < with.size(); i++) {
-            if (!without.get(i).used().equals(with.get(i).used())) {
-                effects.add(new Effect(without.get(i), with.get(i)));
+    private Map<Key, Mark> marks(Marks marks) {
+        Map<Key, Mark> all = new LinkedHashMap<>();
+        engines.forEach(engine -> marks.ofEngine(engine).forEach(mark -> all.put(key(mark), mark)));
+        cars.forEach(car -> marks.ofCar(car).forEach(mark -> all.put(key(mark), mark)));
+        charged.forEach(part -> marks.ofPart(part).forEach(mark -> all.put(key(mark), mark)));
+        return all;
+    }
+
+    private static Key key(Mark mark) {
+        Object against = mark.reason()
+                .fold(
+                        by -> new Key(
+                                by.cause().id(),
+                                by.rule() == null ? null : by.rule().id()),
+                        use -> use.limit().id(),
+                        use -> use.limit().id(),
+                        date -> date.useBy(),
+                        build -> build.build().id());
+        return new Key(against, mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car());
+    }
+
+    /** What is to come moves with the day; what the run does is what changes for another reason, and what holds. */
+    private static List<MarkChange> changes(Map<Key, Mark> without, Map<Key, Mark> with) {
+        List<MarkChange> changes = new ArrayList<>();
+        with.forEach((key, after) -> {
+            Mark before = without.get(key);
+            if (before == null
+                    || after.state() == MarkState.HELD
+                    || !before.reason().equals(after.reason())) {
+                changes.add(new MarkChange(before, after));
             }
-        }
-        effects.sort(Comparator.comparing(Effect::after, limitsAfter.worst()));
-        return effects;
+        });
+        changes.sort((one, other) -> Marks.worst().compare(one.after(), other.after()));
+        return changes;
     }
 }

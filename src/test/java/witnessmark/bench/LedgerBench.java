@@ -19,7 +19,6 @@ import witnessmark.ledger.BigLogbook;
 import witnessmark.ledger.Coherence;
 import witnessmark.ledger.History;
 import witnessmark.ledger.LifeLedger;
-import witnessmark.ledger.Limits;
 import witnessmark.ledger.Marks;
 import witnessmark.ledger.RunDraft;
 import witnessmark.ledger.RunEffect;
@@ -68,12 +67,11 @@ public final class LedgerBench {
         });
         time("one saved run: ledger and all part lives", () -> lives(ledger.after(newer), book, Counter.RUNNING));
         time(
-                "one run: effect on every limit",
-                () -> RunEffect.of(ledger, run).limits().size());
+                "one run: effect on every mark",
+                () -> RunEffect.of(ledger, run).marks().size());
         time(
                 "one run: coherence",
                 () -> Coherence.forRun(facts, run, book.asOf()).size());
-        time("every limit everywhere", () -> new Limits(ledger).nearest().size());
         time("every mark everywhere", () -> new Marks(ledger).all().size());
         time(
                 "coherence of everything",

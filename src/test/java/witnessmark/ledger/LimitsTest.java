@@ -31,9 +31,10 @@ import witnessmark.domain.Standing;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.WorkResult;
 import witnessmark.domain.Zone;
-import witnessmark.ledger.result.Effect;
 import witnessmark.ledger.result.EffectOfRun;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.Mark;
+import witnessmark.ledger.result.MarkChange;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
@@ -62,8 +63,8 @@ class LimitsTest {
         story.fit(spring, engine, springsHere, MARCH, null);
     }
 
-    private Limits limits() {
-        return new Limits(LifeLedger.of(story.facts(), asOf("2026-06-30")));
+    private LimitUses limits() {
+        return new LimitUses(LifeLedger.of(story.facts(), asOf("2026-06-30")));
     }
 
     /** A limit in minutes of running, standing since the first of the year. */
@@ -143,7 +144,7 @@ class LimitsTest {
     }
 
     private List<Id<Limit>> onRods() {
-        return limits().nearestOf(rods).stream()
+        return limits().ofPart(rods).stream()
                 .map(use -> use.limit().id())
                 .sorted()
                 .toList();
@@ -165,7 +166,7 @@ class LimitsTest {
         add(look.partDesign(forged).engine(engine));
         add(look.kind(PartKind.RODS).engine(engine));
         assertThat(onRods()).containsExactly(part);
-        assertThat(limits().nearestOf(spring)).isEmpty();
+        assertThat(limits().ofPart(spring)).isEmpty();
     }
 
     @Test
@@ -207,7 +208,7 @@ class LimitsTest {
 
         Id<Limit> lastDay = add(look.until(day));
         assertThat(onRods()).containsExactly(lastDay);
-        assertThat(new Limits(LifeLedger.of(story.facts(), asOf("2025-12-31"))).nearestOf(rods))
+        assertThat(new LimitUses(LifeLedger.of(story.facts(), asOf("2025-12-31"))).ofPart(rods))
                 .isEmpty();
     }
 
@@ -262,7 +263,7 @@ class LimitsTest {
         story.work(rods, WorkKind.CLEAN, at("2026-03-13T10:00Z"), WorkResult.DONE);
         story.run(engine, car, at("2026-03-12T10:00Z"), 2);
 
-        List<LimitUse> uses = limits().nearestOf(rods);
+        List<LimitUse> uses = limits().ofPart(rods);
         assertThat(uses).extracting(use -> use.used().total()).containsExactly(3 * MINUTE, 2 * MINUTE);
         assertThat(uses).extracting(LimitUse::since).containsExactly(null, looked);
     }
@@ -276,7 +277,7 @@ class LimitsTest {
         story.build(engine, 2, Set.of(Zone.HEAD), at("2026-03-13T10:00Z"), at("2026-03-14T10:00Z"));
         story.run(engine, car, at("2026-03-15T10:00Z"), 2);
 
-        List<LimitUse> uses = limits().nearest(engine);
+        List<LimitUse> uses = limits().of(engine);
         assertThat(uses).extracting(use -> use.limit().id()).containsExactly(rebuild);
         assertThat(uses.get(0).used().total()).isEqualTo(2 * MINUTE);
         assertThat(uses.get(0).since()).isEqualTo(closed);
@@ -293,11 +294,11 @@ class LimitsTest {
         story.run(engine, car, at("2026-03-10T10:00Z"), 1);
         story.run(engine, car, at("2026-03-12T10:00Z"), 2);
 
-        List<LimitUse> uses = limits().nearestInCar(car);
+        List<LimitUse> uses = limits().ofCar(car);
         assertThat(uses).extracting(use -> use.limit().id()).containsExactly(whole, plate);
         assertThat(uses).extracting(use -> use.used().total()).containsExactly(3 * MINUTE, 2 * MINUTE);
         assertThat(uses).extracting(LimitUse::position).containsExactly(null, clutchHere);
-        assertThat(limits().nearest(engine)).isEmpty();
+        assertThat(limits().of(engine)).isEmpty();
     }
 
     @Test
@@ -310,10 +311,10 @@ class LimitsTest {
         Id<Limit> over = add(limit(LimitAction.RENEW, 20).part(rods));
         story.run(engine, car, at("2026-03-10T10:00Z"), 20);
 
-        assertThat(limits().nearest())
+        assertThat(limits().all())
                 .extracting(use -> use.limit().id())
                 .containsExactly(over, rodsNotKnown, springNotKnown, carNotKnown, nearlyUsed, hardlyUsed);
-        assertThat(limits().nearest(engine))
+        assertThat(limits().of(engine))
                 .extracting(use -> use.limit().id())
                 .containsExactly(over, rodsNotKnown, springNotKnown, nearlyUsed, hardlyUsed);
     }
@@ -324,10 +325,8 @@ class LimitsTest {
         Id<Limit> renew = add(limit(LimitAction.RENEW, 600).kind(PartKind.RODS));
         add(limit(LimitAction.LOOK, 60).kind(PartKind.RODS).inDesign(design));
 
-        assertThat(limits().nearestOf(shelf))
-                .extracting(use -> use.limit().id())
-                .containsExactly(renew);
-        assertThat(limits().nearestOf(shelf).get(0).engine()).isNull();
+        assertThat(limits().ofPart(shelf)).extracting(use -> use.limit().id()).containsExactly(renew);
+        assertThat(limits().ofPart(shelf).get(0).engine()).isNull();
     }
 
     @Test
@@ -344,21 +343,21 @@ class LimitsTest {
                 .written();
 
         EffectOfRun effect = RunEffect.of(before, entry(run, Standing.IN_FORCE));
-        assertThat(effect.limits())
-                .extracting(each -> each.after().limit().id())
+        assertThat(effect.marks())
+                .extracting(each -> use(each.after()).limit().id())
                 .contains(renew, bySpring);
-        Effect onRods = effect.limits().get(0);
-        assertThat(onRods.before().used().total()).isEqualTo(50 * MINUTE);
-        assertThat(onRods.after().used().total()).isEqualTo(60 * MINUTE);
+        MarkChange onRods = effect.marks().get(0);
+        assertThat(use(onRods.before()).used().total()).isEqualTo(50 * MINUTE);
+        assertThat(use(onRods.after()).used().total()).isEqualTo(60 * MINUTE);
         assertThat(onRods.goesOver()).isTrue();
-        assertThat(effect.limits()).extracting(Effect::goesOver).containsExactly(true, false, false);
+        assertThat(effect.marks()).extracting(MarkChange::goesOver).containsExactly(true, false, false);
         assertThat(effect.charged()).containsExactly(rods, spring);
         assertThat(effect.counters()).contains(Counter.RUNNING, Counter.OVER_REVS);
         assertThat(effect.engine().get(0).after().total()
                         - effect.engine().get(0).before().total())
                 .isEqualTo(10 * MINUTE);
         assertThat(RunEffect.of(before, entry(run, Standing.STRUCK_OUT)))
-                .isEqualTo(new EffectOfRun(List.of(), List.of(rods, spring), List.of()));
+                .isEqualTo(new EffectOfRun(List.of(), List.of(rods, spring), List.of(), List.of()));
     }
 
     @Test
@@ -377,11 +376,15 @@ class LimitsTest {
                 2);
 
         EffectOfRun effect = RunEffect.of(before, corrected);
-        assertThat(effect.limits())
-                .extracting(each -> each.after().limit().id())
+        assertThat(effect.marks())
+                .extracting(each -> use(each.after()).limit().id())
                 .containsExactly(renew);
-        assertThat(effect.limits().get(0).after().used().total()).isZero();
+        assertThat(use(effect.marks().get(0).after()).used().total()).isZero();
         assertThat(effect.engine().get(0).after().known()).isEqualTo(50 * MINUTE);
+    }
+
+    private static LimitUse use(Mark mark) {
+        return LimitUses.of(mark).orElseThrow();
     }
 
     private static Entry<Run> entry(Run run, Standing standing) {
@@ -389,7 +392,7 @@ class LimitsTest {
     }
 
     private LimitUse only(Id<Part> part) {
-        List<LimitUse> uses = limits().nearestOf(part);
+        List<LimitUse> uses = limits().ofPart(part);
         assertThat(uses).hasSize(1);
         return uses.get(0);
     }
@@ -428,7 +431,7 @@ class LimitsTest {
         assertThat(use.used().total()).isEqualTo(1764);
         assertThat(use.left()).isEqualTo(62);
         assertThat(use.state()).isEqualTo(MarkState.WITHIN);
-        assertThat(new Limits(LifeLedger.of(story.facts(), asOf("2026-08-31"))).nearestOf(damper))
+        assertThat(new LimitUses(LifeLedger.of(story.facts(), asOf("2026-08-31"))).ofPart(damper))
                 .singleElement()
                 .extracting(LimitUse::state)
                 .isEqualTo(MarkState.OVER);

@@ -166,7 +166,7 @@ public final class MarkWords {
     }
 
     /** What it is on, short: "Valve springs VS-03", "Engine K03". */
-    String title(MarkOn on) {
+    public String title(MarkOn on) {
         if (on.mark().reason() instanceof ReadingUse use && on.serial() == null) {
             return records.label(records.word(use.limit().fact().kind()));
         }

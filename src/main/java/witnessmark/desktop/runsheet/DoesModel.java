@@ -1,19 +1,23 @@
 package witnessmark.desktop.runsheet;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.beforewego.MarkWords;
+import witnessmark.desktop.form.Life;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Event;
+import witnessmark.domain.Id;
+import witnessmark.domain.Limit;
 import witnessmark.domain.LimitAction;
-import witnessmark.domain.PartKind;
-import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.LifeChange;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.MarkState;
-import witnessmark.logbook.run.Due;
-import witnessmark.logbook.run.LimitEffect;
+import witnessmark.ledger.result.RunsOut;
+import witnessmark.logbook.run.MarkEffect;
 import witnessmark.logbook.run.RunDoes;
+import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.LifeWords;
@@ -25,44 +29,43 @@ final class DoesModel {
     /** Rows inside their limits are shown only while there are fewer rows than this. */
     static final int ENOUGH = 8;
 
-    /** How a limit stands once the run is in. */
-    enum State {
-        OVER,
-        DUE,
-        NOT_KNOWN,
-        WITHIN
-    }
-
     /**
-     * One limit.
+     * One mark.
      *
      * @param state how it stands after the run
      * @param title which part and what falls due
-     * @param stands how far to the limit or past it
+     * @param stands how far to the limit or past it, or what else it stands at
      * @param beside what else is to be said; may be empty
-     * @param ran used before the run, in limits
-     * @param adds what the run adds, in limits
+     * @param strip what was used before the run and what the run adds, in limits; null where there is no limit
      * @param about the strip in words
      */
-    record Row(State state, String title, String stands, String beside, double ran, double adds, String about) {}
+    record Row(
+            SeamState state,
+            String title,
+            String stands,
+            String beside,
+            @Nullable Life strip,
+            String about) {}
 
     private final Texts texts;
     private final Amounts amounts;
     private final LifeWords lives;
     private final RecordWords records;
+    private final MarkWords marks;
 
     DoesModel(RunWords words) {
         this.texts = words.texts();
         this.amounts = new Amounts(texts, words.measures());
         this.lives = new LifeWords(texts, words.measures());
         this.records = words.records();
+        this.marks = new MarkWords(texts, words.measures());
     }
 
     /** The first line: what the engine gains. */
     String engine(RunDoes does) {
         StringBuilder line = new StringBuilder(
                 texts.get("runsheet.does.engine", does.engine(), lives.life(does.before()), lives.life(does.after())));
-        Life written = does.asWritten();
+        witnessmark.ledger.result.Life written = does.asWritten();
         if (written != null && !written.equals(does.after())) {
             line.append(' ').append(texts.get("runsheet.does.as_written", lives.life(written)));
         }
@@ -79,15 +82,17 @@ final class DoesModel {
     List<Row> rows(RunDoes does) {
         List<Row> all = all(does);
         return Stream.concat(
-                        all.stream().filter(row -> row.state() != State.WITHIN),
-                        all.stream().filter(row -> row.state() == State.WITHIN).limit(Math.max(0, ENOUGH - near(all))))
+                        all.stream().filter(row -> row.state() != SeamState.WITHIN),
+                        all.stream()
+                                .filter(row -> row.state() == SeamState.WITHIN)
+                                .limit(Math.max(0, ENOUGH - near(all))))
                 .toList();
     }
 
     /** Quietly, what is not shown: limits further away, and parts that have none. */
     List<String> rest(RunDoes does) {
-        long hidden = does.limits().size() - rows(does).size();
-        if (does.limits().isEmpty() && does.withoutLimit() == 0) {
+        long hidden = does.marks().size() - rows(does).size();
+        if (does.marks().isEmpty() && does.withoutLimit() == 0) {
             return List.of(texts.get("runsheet.does.bare", does.engine()));
         }
         return Stream.of(
@@ -100,95 +105,101 @@ final class DoesModel {
     }
 
     private static long near(List<Row> rows) {
-        return rows.stream().filter(row -> row.state() != State.WITHIN).count();
+        return rows.stream().filter(row -> row.state() != SeamState.WITHIN).count();
     }
 
     private List<Row> all(RunDoes does) {
-        return does.limits().stream()
-                .map(this::row)
-                .sorted(Comparator.comparing(row -> row.state() == State.WITHIN ? 2 : row.state() == State.DUE ? 1 : 0))
-                .toList();
+        return does.marks().stream().map(mark -> row(mark, does.event())).toList();
     }
 
-    private Row row(LimitEffect limit) {
-        LimitUse before = limit.effect().before();
-        LimitUse after = limit.effect().after();
+    private Row row(MarkEffect mark, @Nullable Id<Event> inHand) {
+        LimitUse before = mark.before();
+        LimitUse after = mark.after().use();
+        if (before == null || after == null) {
+            return new Row(
+                    SeamState.of(mark.after().state()),
+                    marks.title(mark.after()),
+                    stands(mark),
+                    mark.change().holds()
+                            ? texts.get("runsheet.does.holds")
+                            : marks.said(mark.after()).dueWords(),
+                    null,
+                    "");
+        }
+        String title = title(mark.after(), after.limit().fact());
         long amount = after.amount();
-        State state = state(limit);
-        double ran = (double) before.used().highest() / amount;
-        double adds =
-                Math.max(0, (double) (after.used().highest() - before.used().highest()) / amount);
-        String title = title(limit);
+        long adds = Math.max(0, after.used().highest() - before.used().highest());
+        Counter counter = after.used().counter();
         return new Row(
-                state,
+                SeamState.of(mark.after().state()),
                 title,
-                stands(after, state),
-                beside(limit, state),
-                ran,
-                adds,
+                stands(mark.after(), after),
+                beside(mark, before, after, inHand),
+                after.used().complete() || after.used().highest() > 0
+                        ? Life.of(before.used().highest(), adds, amount)
+                        : Life.notKnown(),
                 texts.get(
                         "runsheet.does.strip",
                         title,
                         lives.life(before.used()),
-                        amounts.amount(counter(after), amount),
-                        amounts.amount(
-                                counter(after),
-                                Math.max(
-                                        0,
-                                        after.used().highest() - before.used().highest()))));
+                        amounts.amount(counter, amount),
+                        amounts.amount(counter, adds)));
     }
 
-    private static State state(LimitEffect limit) {
-        return switch (limit.effect().after().state()) {
-            case HELD, OVER, RUN_ON -> State.OVER;
-            case NOT_KNOWN -> State.NOT_KNOWN;
-            case DUE, WITHIN -> limit.due() != null ? State.DUE : State.WITHIN;
-        };
+    private String title(MarkOn on, Limit limit) {
+        if (on.serial() == null) {
+            return records.label(limit.name());
+        }
+        String name = marks.title(on);
+        return limit.action() == LimitAction.LOOK ? texts.get("runsheet.does.look", name) : name;
     }
 
-    private String title(LimitEffect limit) {
-        String mark = limit.mark();
-        PartKind kind = limit.kind();
-        String name = mark == null || kind == null
-                ? records.label(limit.effect().after().limit().fact().name())
-                : texts.get("runsheet.does.part", records.label(records.word(kind)), mark);
-        boolean look = mark != null && limit.effect().after().limit().fact().action() == LimitAction.LOOK;
-        return look ? texts.get("runsheet.does.look", name) : name;
+    /** What a mark without a limit stands at: "9 340 rpm on 3 May", "Leak-down falls due". */
+    private String stands(MarkEffect mark) {
+        MarkWords.Said said = marks.said(mark.after());
+        return mark.after().state() == MarkState.HELD ? said.figures() : said.left();
     }
 
-    private String stands(LimitUse use, State state) {
-        return switch (state) {
+    private String stands(MarkOn on, LimitUse use) {
+        return switch (on.state()) {
             case NOT_KNOWN -> lives.life(use.used());
-            case OVER, DUE, WITHIN -> lives.limit(use);
+            case RUN_ON -> marks.said(on).left();
+            case HELD, OVER, DUE, WITHIN -> lives.limit(use);
         };
     }
 
-    private String beside(LimitEffect limit, State state) {
-        LimitUse before = limit.effect().before();
-        @Nullable Due due = limit.due();
-        return switch (state) {
+    private String beside(MarkEffect mark, LimitUse before, LimitUse after, @Nullable Id<Event> inHand) {
+        return switch (mark.after().state()) {
+            case HELD, WITHIN -> "";
             case OVER ->
-                before.state() == MarkState.OVER
-                        ? texts.get("runsheet.does.was", lives.limit(before))
-                        : texts.get("runsheet.does.goes_over");
+                mark.change().goesOver()
+                        ? texts.get("runsheet.does.goes_over")
+                        : texts.get("runsheet.does.was", lives.limit(before));
+            case RUN_ON -> lives.limit(after);
             case NOT_KNOWN ->
                 before.used().runsNotRead() > 0
                         ? texts.get("runsheet.does.not_read")
-                        : limit.effect().after().used().runsNotRead() > 0
+                        : after.used().runsNotRead() > 0
                                 ? texts.get("runsheet.does.not_read_now")
                                 : texts.get("runsheet.does.prior_unknown");
-            case DUE -> due == null ? "" : due(due);
-            case WITHIN -> "";
+            case DUE -> due(after.used().counter(), mark.after().runsOut(), inHand);
         };
     }
 
-    private String due(Due due) {
-        String event = due.event();
-        return event == null ? texts.get("runsheet.does.due", due.run()) : texts.get("runsheet.does.due_at", event);
-    }
-
-    private static Counter counter(LimitUse use) {
-        return use.limit().fact().counter();
+    /** By which run of the event in hand it is used up, or at which event, or how little is left after that. */
+    private String due(Counter counter, @Nullable RunsOut out, @Nullable Id<Event> inHand) {
+        if (out == null) {
+            return "";
+        }
+        if (out.after()) {
+            return counter == Counter.AGE || out.leftAfter() <= 0
+                    ? texts.get("beforewego.due.after")
+                    : texts.get("runsheet.does.due_after", amounts.rough(counter, out.leftAfter()));
+        }
+        String due = out.planned() != null && out.event().id().equals(inHand)
+                ? texts.get("runsheet.does.due", out.planned().fact().name())
+                : texts.get("runsheet.does.due_at", out.event().fact().name());
+        return out.sure() ? due : texts.get("beforewego.due.perhaps", due);
     }
 
     /** What the run adds to a counter of the engine, when it says. */
@@ -201,7 +212,7 @@ final class DoesModel {
     }
 
     private static long added(LifeChange change) {
-        Life before = change.before();
+        witnessmark.ledger.result.Life before = change.before();
         return change.after().total() - before.total();
     }
 }

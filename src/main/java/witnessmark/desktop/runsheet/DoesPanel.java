@@ -75,7 +75,7 @@ final class DoesPanel extends JPanel {
     }
 
     private void row(DoesModel.Row row) {
-        SeamState state = state(row.state());
+        SeamState state = row.state();
         JPanel line = new JPanel(
                 new MigLayout("insets 9 0 9 0, gap 0, fillx", "[24!]10[" + STRIP + "!]10[0::,grow,fill]", "[]5[20!]"));
         line.setOpaque(false);
@@ -84,10 +84,13 @@ final class DoesPanel extends JPanel {
                 "cell 0 0 1 2, aligny top, gaptop 1");
         line.add(Lettering.cutLine(row.title(), Styles.STRONG), "cell 1 0 2 1, wmin 0, growx, pushx");
         line.add(Lettering.figure(row.stands(), state.style()), "cell 1 0, gapleft 8");
-        boolean known = row.state() != DoesModel.State.NOT_KNOWN;
-        Life life = known ? Life.of(row.ran(), row.adds(), 1) : Life.notKnown();
-        line.add(new LifeStrip(life, state, row.about()), "cell 1 1, growx");
-        line.add(trailing(Lettering.cutLine(row.beside(), Styles.NOTE)), "cell 2 1, wmin 0");
+        Life strip = row.strip();
+        if (strip == null) {
+            line.add(Lettering.cutLine(row.beside(), Styles.NOTE), "cell 1 1 2 1, wmin 0");
+        } else {
+            line.add(new LifeStrip(strip, state, row.about()), "cell 1 1, growx");
+            line.add(trailing(Lettering.cutLine(row.beside(), Styles.NOTE)), "cell 2 1, wmin 0");
+        }
         rows.add(new Hairline(), "growx");
         rows.add(line, "growx, wmin 0");
     }
@@ -95,14 +98,5 @@ final class DoesPanel extends JPanel {
     private static JLabel trailing(JLabel label) {
         label.setHorizontalAlignment(SwingConstants.TRAILING);
         return label;
-    }
-
-    private static SeamState state(DoesModel.State state) {
-        return switch (state) {
-            case OVER -> SeamState.OVER;
-            case DUE -> SeamState.DUE;
-            case NOT_KNOWN -> SeamState.NOT_KNOWN;
-            case WITHIN -> SeamState.WITHIN;
-        };
     }
 }

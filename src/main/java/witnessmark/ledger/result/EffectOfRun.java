@@ -12,13 +12,16 @@ import witnessmark.quantity.Counter;
  *
  * @param engine the engine's life by every counter that changes
  * @param charged the parts and sets that were fitted when it went out, in the engine first, then in the car
- * @param limits every limit whose use changes, worst after it first
+ * @param bare those of them that nothing is held against
+ * @param marks every mark that changes, and every one that holds, worst after it first
  */
-public record EffectOfRun(List<LifeChange> engine, List<Id<Part>> charged, List<Effect> limits) {
+public record EffectOfRun(
+        List<LifeChange> engine, List<Id<Part>> charged, List<Id<Part>> bare, List<MarkChange> marks) {
     public EffectOfRun {
         engine = List.copyOf(engine);
         charged = List.copyOf(charged);
-        limits = List.copyOf(limits);
+        bare = List.copyOf(bare);
+        marks = List.copyOf(marks);
     }
 
     /** The counters in which the engine's life changes. */

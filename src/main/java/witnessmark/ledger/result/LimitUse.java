@@ -1,6 +1,5 @@
 package witnessmark.ledger.result;
 
-import java.math.BigInteger;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -59,12 +58,5 @@ public record LimitUse(
     /** Whether it is past only if told running is taken at its high end. */
     public boolean perhapsOver() {
         return state() == MarkState.OVER && used.lowest() < amount;
-    }
-
-    /** Compares the shares used, told running at its high end: less than 0 when this share is the smaller. */
-    public int compareShare(LimitUse other) {
-        BigInteger mine = BigInteger.valueOf(used.highest()).multiply(BigInteger.valueOf(other.amount));
-        BigInteger theirs = BigInteger.valueOf(other.used.highest()).multiply(BigInteger.valueOf(amount));
-        return mine.compareTo(theirs);
     }
 }

@@ -2,6 +2,8 @@ package witnessmark.logbook.run;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Event;
+import witnessmark.domain.Id;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.LifeChange;
 
@@ -13,8 +15,9 @@ import witnessmark.ledger.result.LifeChange;
  * @param after the same with the run
  * @param asWritten the same with the run as it is written now, null for one that is not written
  * @param counted every counter of the engine that changes, running time among them
- * @param limits every limit whose use changes, worst first
- * @param withoutLimit how many of the parts it is charged to have no limit at all
+ * @param event the event it belongs to, or null
+ * @param marks every mark that it changes, and every one that holds, worst first
+ * @param withoutLimit how many of the parts it is charged to have nothing they are held against
  */
 public record RunDoes(
         String engine,
@@ -22,10 +25,11 @@ public record RunDoes(
         Life after,
         @Nullable Life asWritten,
         List<LifeChange> counted,
-        List<LimitEffect> limits,
+        @Nullable Id<Event> event,
+        List<MarkEffect> marks,
         int withoutLimit) {
     public RunDoes {
         counted = List.copyOf(counted);
-        limits = List.copyOf(limits);
+        marks = List.copyOf(marks);
     }
 }

@@ -153,8 +153,7 @@ public final class WrittenRun implements TypedRun {
             return Optional.empty();
         }
         View view = desk.view();
-        return Optional.of(
-                new Forecast(view.ledger().after(without(view).others())).of(run, view.day(), view.ledger()));
+        return Optional.of(new Forecast(view.ledger().after(without(view).others())).of(run, view.ledger()));
     }
 
     /** Nothing of a written run changes by itself, but a run of the timetable cannot belong to another event. */

@@ -74,8 +74,8 @@ class BuildsCarsAndStartsTest extends ByHand {
     }
 
     private long usedOfEngine() {
-        return new witnessmark.ledger.Limits(own.desk.view().ledger())
-                .nearest(engine()).stream()
+        return new witnessmark.ledger.LimitUses(own.desk.view().ledger())
+                .of(engine()).stream()
                         .filter(use -> use.part() == null)
                         .map(use -> use.used().total())
                         .findFirst()

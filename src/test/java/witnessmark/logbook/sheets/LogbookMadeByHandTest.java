@@ -61,7 +61,7 @@ class LogbookMadeByHandTest {
         assertThat(engine.lowest()).isEqualTo(8 * HOUR + HOUR / 2);
         assertThat(engine.highest()).isEqualTo(11 * HOUR);
         assertThat(life("VS-1").total()).isEqualTo(HOUR / 2);
-        assertThat(new witnessmark.ledger.Limits(own.desk.view().ledger()).nearest())
+        assertThat(new witnessmark.ledger.LimitUses(own.desk.view().ledger()).all())
                 .singleElement()
                 .satisfies(use -> {
                     assertThat(use.state()).isEqualTo(MarkState.WITHIN);
