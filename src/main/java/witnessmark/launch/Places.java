@@ -8,11 +8,14 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
+import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
 import witnessmark.desktop.sheets.Sheets;
 import witnessmark.desktop.sheets.SheetsContext;
+import witnessmark.desktop.shelf.ShelfAsked;
+import witnessmark.desktop.shelf.ShelfPlace;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Findable;
@@ -85,6 +88,7 @@ final class Places {
                 shell.settings(),
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES))));
+        all.add(shelf(shell, measures, book, sheets));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
         commands.addAll(sheets.commands());
@@ -123,6 +127,21 @@ final class Places {
     /** Asks for another logbook, as the command does. */
     void openAnother() {
         start.openAnother();
+    }
+
+    private static ShelfPlace shelf(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
+        Runnable back = () -> shell.desk().go(PlaceId.PARTS_SHELF);
+        return new ShelfPlace(
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                shell.desk(),
+                () -> book.desk().view(),
+                new ShelfAsked(
+                        part -> shell.desk().go(PlaceId.ENGINES, EnginesPlace.pageOf(part)),
+                        record -> sheets.correct(record, back),
+                        prefilled -> sheets.open(prefilled, back),
+                        () -> sheets.fitPart(back),
+                        () -> sheets.newStock(back)));
     }
 
     private static Command units(ShellContext shell, String key, Units units, Measures now, Window window) {

@@ -33,6 +33,8 @@ import witnessmark.wording.Texts;
 
 /** Engines: reads lists, the engine in hand and the entries behind a figure off the event thread, and shows them. */
 public final class EnginesPlace implements Place {
+    private static final String PAGE = "page of ";
+
     private final Texts texts;
     private final Measures measures;
     private final witnessmark.desktop.shell.Desk window;
@@ -142,6 +144,15 @@ public final class EnginesPlace implements Place {
                 failure -> failed());
     }
 
+    /**
+     * What {@link #open} is given to show the page of a part, also of one that is in an engine.
+     *
+     * @param part the text form of its identity
+     */
+    public static String pageOf(String part) {
+        return PAGE + part;
+    }
+
     /** Opens an engine, or the engine a part is in with the part chosen, or a part that is in no engine. */
     @Override
     public void open(String record) {
@@ -174,7 +185,11 @@ public final class EnginesPlace implements Place {
 
     private void openWanted() {
         String record = wanted;
-        if (record != null && lists.choose(record)) {
+        if (record != null && record.startsWith(PAGE)) {
+            String part = record.substring(PAGE.length());
+            lists.choosePart(part);
+            openPart(part);
+        } else if (record != null && lists.choose(record)) {
             wanted = null;
             leavePart();
         } else if (record != null) {

@@ -110,7 +110,7 @@ final class ReadRecords {
                                     fact.batch(),
                                     fact.supplier(),
                                     fact.note()),
-                            PlaceId.ENGINES,
+                            PlaceId.PARTS_SHELF,
                             part.id().text()));
                 });
         return found;

@@ -29,6 +29,7 @@ public final class Column<R> {
     private int width;
     private boolean grows;
     private boolean strong;
+    private boolean onAsking;
 
     private Column(
             Kind kind,
@@ -98,6 +99,12 @@ public final class Column<R> {
         return this;
     }
 
+    /** Not shown until somebody chooses it in the menu of the headings; what it says is found by the filter all the same. */
+    public Column<R> onAsking() {
+        onAsking = true;
+        return this;
+    }
+
     /** Words in the colour of a state, bolder unless the state is quiet. */
     public Column<R> inked(Function<? super R, SeamState> by) {
         state = by;
@@ -154,6 +161,10 @@ public final class Column<R> {
 
     boolean grows() {
         return grows;
+    }
+
+    boolean isOnAsking() {
+        return onAsking;
     }
 
     boolean isStrong() {

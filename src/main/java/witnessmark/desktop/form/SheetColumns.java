@@ -45,6 +45,8 @@ final class SheetColumns<R> {
             all.add(table.getColumnModel().getColumn(i));
             order.add(i);
         }
+        hideThoseOnAsking();
+        arrange();
         scale();
         table.getColumnModel().addColumnModelListener(new Ear());
     }
@@ -86,12 +88,19 @@ final class SheetColumns<R> {
     /** Everything as declared. */
     void reset() {
         hidden.clear();
+        hideThoseOnAsking();
         widths.clear();
         order.sort(null);
         arrange();
         scale();
         fit();
         changed.run();
+    }
+
+    private void hideThoseOnAsking() {
+        IntStream.range(0, all.size())
+                .filter(index -> rows.column(index).isOnAsking())
+                .forEach(hidden::add);
     }
 
     /** Widths in the size the window is shown at; called again when that changes. */

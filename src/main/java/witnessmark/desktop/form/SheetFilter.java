@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -24,14 +25,16 @@ final class SheetFilter extends JPanel {
     private final SheetTools tools;
     private final JTextField field = new JTextField();
     private final JLabel count = Lettering.line("", Styles.NOTE);
+    private final JButton clear;
     private final transient Later soon;
+    private boolean stays;
 
     /**
      * @param filter told the words whenever other ones are to hold
      * @param leave run when the focus is to go back to the rows
      */
     SheetFilter(SheetTools tools, Consumer<List<String>> filter, Runnable leave) {
-        super(new MigLayout("insets 0 0 4 0, gap 8, fillx", "[0::300,grow,fill][]push[]", "[center]"));
+        super(layout(4));
         this.tools = tools;
         this.soon = tools.tasks().later(PAUSE, () -> filter.accept(words()));
         setOpaque(false);
@@ -44,10 +47,11 @@ final class SheetFilter extends JPanel {
         field.getDocument().addDocumentListener(new TextChange(soon::poke));
         add(field);
         add(count);
-        add(Buttons.link(Caption.of(tools.texts().get("form.list.clear")), () -> {
+        clear = Buttons.link(Caption.of(tools.texts().get("form.list.clear")), () -> {
             clear();
             leave.run();
-        }));
+        });
+        add(clear);
         bind(KeyEvent.VK_ESCAPE, () -> {
             clear();
             leave.run();
@@ -57,6 +61,29 @@ final class SheetFilter extends JPanel {
             soon.now();
             leave.run();
         });
+    }
+
+    private static MigLayout layout(int below) {
+        return new MigLayout(
+                "insets 0 0 " + below + " 0, gap 8, fillx, hidemode 3", "[0::300,grow,fill][]push[]", "[center]");
+    }
+
+    /** Stays in sight from now on, also while it filters nothing. */
+    void stay() {
+        stays = true;
+        // a letter typed over the rows is to stand when the field takes the focus
+        field.putClientProperty(
+                FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY, FlatClientProperties.SELECT_ALL_ON_FOCUS_POLICY_NEVER);
+        setLayout(layout(0));
+        setVisible(true);
+        clear.setVisible(filters());
+    }
+
+    /** Comes up with the first letter of what is looked for. */
+    void begin(char letter) {
+        setVisible(true);
+        field.setText(String.valueOf(letter));
+        field.requestFocusInWindow();
     }
 
     /** Comes up, with what stands in it selected. */
@@ -70,7 +97,7 @@ final class SheetFilter extends JPanel {
     /** Filters by a text at once. */
     void load(String text) {
         field.setText(text);
-        setVisible(!text.isBlank());
+        setVisible(stays || !text.isBlank());
         soon.now();
     }
 
@@ -98,6 +125,7 @@ final class SheetFilter extends JPanel {
     void count(int shown, int of) {
         String words = filters() ? tools.texts().get("form.list.count", shown, of) : "";
         count.setText(words);
+        clear.setVisible(!stays || filters());
         field.getAccessibleContext().setAccessibleDescription(words);
     }
 

@@ -6,6 +6,7 @@ import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -149,6 +150,34 @@ public final class SheetTable<R> extends JPanel {
         return this;
     }
 
+    /**
+     * The field that filters stays in sight, and what is typed over the rows goes there. To be called after {@link #with}.
+     *
+     * @param before what stands left of it
+     * @param after what stands right of it
+     */
+    public SheetTable<R> filterStays(JComponent before, JComponent after) {
+        SheetFilter stays = filterField();
+        stays.stay();
+        JPanel top = new JPanel(new MigLayout("insets 0 0 4 0, gap 0, fillx", "[]12[0::,grow,fill]12[]", "[center]"));
+        top.setOpaque(false);
+        top.add(before);
+        top.add(stays, "wmin 0");
+        top.add(after);
+        add(top, BorderLayout.NORTH);
+        table.addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyTyped(KeyEvent e) {
+                boolean plain = !e.isControlDown() && !e.isAltDown() && !e.isMetaDown();
+                if (plain && Character.isLetterOrDigit(e.getKeyChar())) {
+                    e.consume();
+                    stays.begin(e.getKeyChar());
+                }
+            }
+        });
+        return this;
+    }
+
     /** What stands in the list's place while it has no row: what it is for, and the button that makes one. */
     public SheetTable<R> whenEmpty(JComponent shown) {
         JComponent before = empty;
@@ -236,6 +265,11 @@ public final class SheetTable<R> extends JPanel {
                 }
             }
         });
+    }
+
+    /** What can be done with a row, in a menu: on a right click, on the menu key and on Shift+F10. */
+    public SheetMenu<R> menu(Function<? super R, List<SheetMenu.Way>> ways) {
+        return new SheetMenu<>(this, ways);
     }
 
     /** The rows as shown, filtered and sorted. */

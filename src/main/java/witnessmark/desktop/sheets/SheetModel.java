@@ -29,6 +29,7 @@ final class SheetModel {
     private final Set<SheetField> left = new HashSet<>();
     private SheetReading reading;
     private List<FoundProblem> found = List.of();
+    private Map<SheetField, String> meant = Map.of();
     private boolean asked;
     private boolean dirty;
 
@@ -196,6 +197,14 @@ final class SheetModel {
         }
     }
 
+    /** The sheet is meant for something chosen already; what else was typed stays. To be called after {@link #open}. */
+    void mean(Map<SheetField, String> chosen) {
+        meant = chosen;
+        text.putAll(chosen);
+        left.addAll(chosen.keySet());
+        reread();
+    }
+
     /** What is typed, to be kept. */
     Map<String, String> draft() {
         Map<String, String> kept = new HashMap<>();
@@ -214,11 +223,13 @@ final class SheetModel {
                 }
             }
         }
+        text.putAll(meant);
         dirty = true;
         reread();
     }
 
     private void begin(Map<SheetField, String> kept) {
+        meant = Map.of();
         text.clear();
         text.putAll(typed.texts());
         text.putAll(kept);

@@ -116,6 +116,12 @@ final class SheetPage implements Aside {
         model.restore(typed);
     }
 
+    /** Somebody wants to write on it about something chosen already. */
+    void open(Map<SheetField, String> chosen) {
+        open();
+        model.mean(chosen);
+    }
+
     /** Somebody wants to write on it. */
     void open() {
         actions.open();

@@ -20,6 +20,7 @@ import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.logbook.sheets.WriteSheet;
@@ -39,6 +40,7 @@ public final class Sheets {
     private @Nullable WrittenList list;
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
+    private Runnable back = () -> {};
 
     public Sheets(SheetsContext context) {
         this.context = context;
@@ -150,6 +152,20 @@ public final class Sheets {
         open("fit_part");
     }
 
+    /**
+     * Shows the sheet that fits a part.
+     *
+     * @param goBack goes where it was opened from, once it is left
+     */
+    public void fitPart(Runnable goBack) {
+        open(new Prefilled("fit_part", Map.of()), goBack);
+    }
+
+    /** The same for the sheet that puts a batch on the shelf. */
+    public void newStock(Runnable goBack) {
+        open(new Prefilled("new_stock", Map.of()), goBack);
+    }
+
     /** Shows the sheet that sets a limit. */
     public void setLimit() {
         open("set_limit");
@@ -199,7 +215,7 @@ public final class Sheets {
             TypedSheet typed = writing.fresh(sheet, context.measures()::date);
             SheetModel model = new SheetModel(typed);
             SheetActions actions = new SheetActions(context, typed, model, words);
-            page = new SheetPage(model, actions, words, () -> dismiss.run());
+            page = new SheetPage(model, actions, words, this::leave);
             pages.put(sheet.key(), page);
         }
         return Objects.requireNonNull(page);
@@ -220,7 +236,26 @@ public final class Sheets {
                 .orElseThrow();
     }
 
+    /**
+     * Shows a sheet that is about something chosen already.
+     *
+     * @param goBack goes where it was opened from, once it is left
+     */
+    public void open(Prefilled prefilled, Runnable goBack) {
+        SheetPage page = page(named(prefilled.sheet()));
+        page.open(prefilled.texts());
+        show.accept(page);
+        page.shown();
+        back = goBack;
+    }
+
+    private void leave() {
+        dismiss.run();
+        back.run();
+    }
+
     private void open(LogSheet sheet) {
+        back = () -> {};
         SheetPage page = page(sheet);
         page.open();
         show.accept(page);

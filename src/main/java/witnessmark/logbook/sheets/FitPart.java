@@ -20,6 +20,7 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.Run;
+import witnessmark.ledger.result.Where;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
@@ -99,7 +100,7 @@ public final class FitPart implements LogSheet {
         }
         if (field.equals(POSITION)) {
             return Places.place(sight, typed.text(PLACE))
-                    .map(place -> Places.positions(sight, place))
+                    .map(place -> positions(place, typed, sight))
                     .orElse(List.of());
         }
         if (field.equals(PART)) {
@@ -307,7 +308,28 @@ public final class FitPart implements LogSheet {
                 .orElse(null);
     }
 
-    /** A new one, what lies on the shelf, and the spare parts of the kind. */
+    /** While none is picked for a part there is, those that take it; where none does, every one. */
+    private static List<Choice> positions(Places.Place place, SheetTyped typed, SheetSight sight) {
+        List<Choice> all = Places.positions(sight, place);
+        PartKind kind = PartsNow.find(sight, typed.text(PART))
+                .map(where -> kind(sight, where))
+                .orElse(null);
+        if (kind == null || !typed.text(POSITION).isEmpty()) {
+            return all;
+        }
+        List<Choice> fit = all.stream()
+                .filter(choice -> sight.find(Position.class, choice.key())
+                        .filter(position -> position.fact().kind() == kind)
+                        .isPresent())
+                .toList();
+        return fit.isEmpty() ? all : fit;
+    }
+
+    private static PartKind kind(SheetSight sight, Where where) {
+        return sight.facts().of(PartDesign.class).get(where.part().fact().design()).kind();
+    }
+
+    /** A new one, what lies on the shelf, and the spare parts of the kind; of any kind while no position is picked. */
     private static List<Choice> parts(@Nullable PartKind kind, SheetSight sight) {
         List<Choice> choices = new ArrayList<>();
         choices.add(SheetWord.NEW_PART.choice());
@@ -316,11 +338,7 @@ public final class FitPart implements LogSheet {
                 sight,
                 where -> PartsNow.inUse(where)
                         && where.fitment() == null
-                        && sight.facts()
-                                        .of(PartDesign.class)
-                                        .get(where.part().fact().design())
-                                        .kind()
-                                == kind));
+                        && (kind == null || kind(sight, where) == kind)));
         return choices;
     }
 }

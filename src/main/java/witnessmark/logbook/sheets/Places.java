@@ -68,6 +68,13 @@ final class Places {
         return choices;
     }
 
+    /** What the field holds when the place of this fitment is picked. */
+    static String key(Fitment fitment) {
+        Id<Engine> engine = fitment.engine();
+        Id<Car> car = fitment.car();
+        return engine != null ? ENGINE + engine.text() : car != null ? CAR + car.text() : "";
+    }
+
     static Optional<Place> place(SheetSight sight, String key) {
         if (key.startsWith(ENGINE)) {
             return sight.find(Engine.class, key.substring(ENGINE.length())).map(engine -> new Place(engine, null));

@@ -1,8 +1,13 @@
 package witnessmark.logbook.shelf;
 
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -12,10 +17,15 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
+import witnessmark.domain.SetMember;
+import witnessmark.domain.WorkKind;
 import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.Limits;
 import witnessmark.ledger.Marks;
 import witnessmark.ledger.Stock;
 import witnessmark.ledger.Whereabouts;
+import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.StockLevel;
@@ -25,6 +35,8 @@ import witnessmark.logbook.engines.FittedTime;
 import witnessmark.logbook.engines.PartRow;
 import witnessmark.logbook.engines.SeePart;
 import witnessmark.logbook.standing.MarkOn;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
 
 /** Sees which part is where, how much is left in it, and what stock there is, as of the day looked at. Reads only. */
 public final class SeeShelf {
@@ -46,6 +58,8 @@ public final class SeeShelf {
     private final LifeLedger ledger;
     private final Marks marks;
     private final Stock stock;
+    private final Set<Id<Part>> sets;
+    private final Map<Id<Engine>, Optional<Moment>> rebuilt = new HashMap<>();
 
     private SeeShelf(View view) {
         this.view = view;
@@ -53,6 +67,10 @@ public final class SeeShelf {
         this.ledger = view.ledger();
         this.marks = new Marks(ledger);
         this.stock = new Stock(facts, ledger.asOf());
+        this.sets = facts.of(SetMember.class)
+                .inForce()
+                .map(member -> member.fact().set())
+                .collect(Collectors.toSet());
     }
 
     /** Everything in this view. */
@@ -81,24 +99,55 @@ public final class SeeShelf {
         PartRow row = SeePart.row(view, where.part());
         FittedTime last = row.last();
         FittedTime there = last != null && last.lasts() ? last : null;
+        boolean gone = where.state() == Where.State.SCRAPPED || where.state() == Where.State.SPLIT;
+        List<Mark> all = gone ? List.of() : marks.ofPart(where.part().id());
         return new ShelfPart(
                 row,
                 where,
                 there,
                 there == null ? null : car(there.engine()),
                 where.before() == null ? null : SeePart.time(view, where.before()),
-                worst(where, row, there),
+                all.isEmpty() ? null : on(all.get(0), row, there),
+                counted(all),
+                since(row, there),
+                sets.contains(where.part().id()) && !gone,
                 keptFor);
     }
 
-    private @Nullable MarkOn worst(Where where, PartRow row, @Nullable FittedTime there) {
-        if (where.state() == Where.State.SCRAPPED || where.state() == Where.State.SPLIT) {
+    /** A part is looked after by its running time; what else its limits count stands beside it. */
+    private static List<LimitUse> counted(List<Mark> worstFirst) {
+        Map<Counter, LimitUse> uses = new EnumMap<>(Counter.class);
+        for (Mark mark : worstFirst) {
+            if (mark.reason() instanceof LimitUse use && use.used().counter() != Counter.RUNNING) {
+                uses.putIfAbsent(use.used().counter(), use);
+            }
+        }
+        return List.copyOf(uses.values());
+    }
+
+    private @Nullable SinceWork since(PartRow row, @Nullable FittedTime there) {
+        Id<Part> part = row.part().id();
+        if (row.design().kind() == PartKind.HEAD) {
+            Moment skimmed = ledger.lastWork(part, Set.of(WorkKind.SKIM))
+                    .map(skim -> skim.fact().at())
+                    .orElse(null);
+            return new SinceWork(
+                    SinceWork.Work.SKIM, skimmed, ledger.sinceWork(part, WorkKind.SKIM, Counter.RUNNING));
+        }
+        Id<Engine> engine = there == null ? null : there.engine();
+        if (engine == null) {
             return null;
         }
-        return marks.ofPart(where.part().id()).stream()
-                .findFirst()
-                .map(mark -> on(mark, row, there))
+        Moment closed = rebuilt
+                .computeIfAbsent(
+                        engine,
+                        id -> ledger.lastClosed(id, Limits.REBUILD)
+                                .map(build -> build.fact().closed()))
                 .orElse(null);
+        return new SinceWork(
+                SinceWork.Work.REBUILD,
+                closed,
+                closed == null ? row.running() : ledger.since(part, Counter.RUNNING, closed));
     }
 
     private MarkOn on(Mark mark, PartRow row, @Nullable FittedTime there) {
@@ -123,8 +172,6 @@ public final class SeeShelf {
         if (part.worst() != null) {
             return part.worst().mark().weight();
         }
-        boolean gone =
-                part.where().state() == Where.State.SCRAPPED || part.where().state() == Where.State.SPLIT;
-        return gone ? Integer.MAX_VALUE : MarkState.NOT_KNOWN.ordinal();
+        return part.gone() ? Integer.MAX_VALUE : MarkState.NOT_KNOWN.ordinal();
     }
 }

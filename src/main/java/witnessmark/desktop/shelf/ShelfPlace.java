@@ -1,0 +1,108 @@
+package witnessmark.desktop.shelf;
+
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.Place;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.task.Latest;
+import witnessmark.logbook.View;
+import witnessmark.logbook.shelf.SeeShelf;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Parts shelf: reads where every part is off the event thread and shows it. */
+public final class ShelfPlace implements Place {
+    private static final Logger LOG = LoggerFactory.getLogger(ShelfPlace.class);
+
+    private final Texts texts;
+    private final Desk window;
+    private final Supplier<View> view;
+    private final ShelfModel model;
+    private final Latest reading;
+    private final ShelfPanel panel;
+    private final JButton again;
+    private @Nullable String wanted;
+    private boolean shown;
+
+    /**
+     * @param window the window's desk
+     * @param view the logbook as of the day looked at; asked off the event thread
+     * @param asked what the page leads to
+     */
+    public ShelfPlace(SheetTools tools, Measures measures, Desk window, Supplier<View> view, ShelfAsked asked) {
+        this.texts = tools.texts();
+        this.window = window;
+        this.view = view;
+        this.model = new ShelfModel(texts, measures);
+        this.reading = new Latest(tools.tasks());
+        this.panel = new ShelfPanel(tools, asked);
+        this.again = Buttons.plain(Caption.of(texts.get("shelf.again")), this::refresh);
+    }
+
+    @Override
+    public PlaceId id() {
+        return PlaceId.PARTS_SHELF;
+    }
+
+    @Override
+    public JComponent component() {
+        return panel;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        return panel.firstFocus();
+    }
+
+    @Override
+    public void refresh() {
+        reading.run(
+                texts.get("shelf.reading"), () -> model.lines(SeeShelf.of(view.get())), this::show, failure -> {
+                    LOG.error("where the parts are could not be worked out", failure);
+                    panel.failed(texts.get("shelf.failed"), again);
+                });
+    }
+
+    /** What needs a hand is counted from the same lines. */
+    @Override
+    public void recount() {
+        refresh();
+    }
+
+    /** Brings a part or a batch into view. */
+    @Override
+    public void open(String record) {
+        wanted = record;
+        if (shown) {
+            chooseWanted();
+        }
+    }
+
+    private void show(ShelfLines lines) {
+        shown = true;
+        panel.show(lines);
+        window.heading(PlaceId.PARTS_SHELF, lines.day());
+        window.waiting(PlaceId.PARTS_SHELF, lines.needHand());
+        chooseWanted();
+    }
+
+    /** What was asked for may come only with the reading under way. */
+    private void chooseWanted() {
+        String record = wanted;
+        if (record != null && panel.choose(record)) {
+            wanted = null;
+        }
+    }
+
+    ShelfPanel panel() {
+        return panel;
+    }
+}

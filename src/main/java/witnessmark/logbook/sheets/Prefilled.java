@@ -1,0 +1,81 @@
+package witnessmark.logbook.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import witnessmark.domain.Id;
+import witnessmark.domain.Quarantine;
+import witnessmark.domain.SentOut;
+import witnessmark.domain.StockBatch;
+import witnessmark.ledger.result.PutAside;
+import witnessmark.ledger.result.Where;
+
+/**
+ * A sheet that is about something chosen already.
+ *
+ * @param sheet its key
+ * @param texts what stands in its fields for that
+ */
+public record Prefilled(String sheet, Map<SheetField, String> texts) {
+    public Prefilled {
+        texts = Map.copyOf(texts);
+    }
+
+    /**
+     * What can be written down about a part, wherever it is, what is most likely first; nothing for what is out of use or
+     * split up.
+     *
+     * @param set whether it is a set of which members are still together
+     */
+    public static List<Prefilled> about(Where where, boolean set) {
+        String part = where.part().id().text();
+        boolean gone = where.state() == Where.State.SCRAPPED || where.state() == Where.State.SPLIT;
+        if (gone) {
+            return List.of();
+        }
+        List<Prefilled> all = new ArrayList<>();
+        switch (where.state()) {
+            case FITTED -> all.add(takeOff(where));
+            case SPARE -> all.add(new Prefilled(new FitPart().key(), Map.of(FitPart.PART, part)));
+            default -> {} // it is decided about, or comes back, first
+        }
+        for (PutAside aside : PartsNow.aside(where, PutAside.Kind.QUARANTINE)) {
+            if (aside.entry().fact() instanceof Quarantine) {
+                all.add(new Prefilled(
+                        new DecideAside().key(),
+                        Map.of(DecideAside.ASIDE, aside.entry().id().text())));
+                break; // of several the oldest; the sheet has the others
+            }
+        }
+        if (where.state() == Where.State.AWAY && where.away() != null) {
+            Id<SentOut> sent = where.away().sent().id();
+            all.add(new Prefilled(new CameBack().key(), Map.of(CameBack.OUT, sent.text())));
+            all.add(new Prefilled(new ChaseOut().key(), Map.of(ChaseOut.OUT, sent.text())));
+        } else if (where.state() != Where.State.FITTED) {
+            all.add(new Prefilled(new SendOut().key(), Map.of(SendOut.WHAT, EngineOrPart.partKey(part))));
+        }
+        all.add(new Prefilled(new PutPartAside().key(), Map.of(PutPartAside.PART, part)));
+        all.add(new Prefilled(new ScrapPart().key(), Map.of(ScrapPart.PART, part)));
+        if (set) {
+            all.add(new Prefilled(new SplitSet().key(), Map.of(SplitSet.SET, part)));
+        }
+        return all;
+    }
+
+    /** What comes to or goes from a batch. */
+    public static Prefilled about(Id<StockBatch> batch) {
+        return new Prefilled(new MoveStock().key(), Map.of(MoveStock.STOCK, batch.text()));
+    }
+
+    private static Prefilled takeOff(Where where) {
+        var fitment = Objects.requireNonNull(where.fitment());
+        return new Prefilled(
+                new TakeOffPart().key(),
+                Map.of(
+                        TakeOffPart.PLACE,
+                        Places.key(fitment.fact()),
+                        TakeOffPart.FITTED,
+                        fitment.id().text()));
+    }
+}
