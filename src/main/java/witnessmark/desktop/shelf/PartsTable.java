@@ -37,11 +37,13 @@ final class PartsTable {
     PartsTable(SheetTools tools, ShelfAsked asked) {
         this.texts = tools.texts();
         this.asked = asked;
-        this.sheet = new SheetTable<>(texts.get("shelf.parts"), columns(texts), ShelfLine::id).with(tools, "shelf.parts");
+        this.sheet =
+                new SheetTable<>(texts.get("shelf.parts"), columns(texts), ShelfLine::id).with(tools, "shelf.parts");
         this.where = new ChoiceBox<>(Caption.of(texts.get("shelf.show")), this::words);
         this.menu = sheet.menu(this::ways);
         this.write = Buttons.plain(Caption.of(texts.get("shelf.write")), this::showMenu);
-        this.empty = new Empty(texts.get("shelf.empty.parts"), Caption.of(texts.get("shelf.empty.fit")), asked.fitPart());
+        this.empty =
+                new Empty(texts.get("shelf.empty.parts"), Caption.of(texts.get("shelf.empty.fit")), asked.fitPart());
         where.load(List.of(Whereabout.values()), Whereabout.EVERYWHERE);
         where.onChange(this::showChosen);
         JPanel choice = new JPanel(new MigLayout("insets 0, gap 6", "[][]", "[center]"));

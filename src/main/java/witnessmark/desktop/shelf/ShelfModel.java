@@ -13,11 +13,11 @@ import witnessmark.domain.StockBatch;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.StockLevel;
 import witnessmark.logbook.engines.FittedTime;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.shelf.Shelf;
 import witnessmark.logbook.shelf.ShelfPart;
 import witnessmark.logbook.shelf.SinceWork;
 import witnessmark.logbook.shelf.StockRow;
-import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -66,7 +66,8 @@ final class ShelfModel {
                 design(part),
                 part.row().first() == null
                         ? where.where(part.where(), place(part))
-                        : texts.get("shelf.notYet", measures.date(part.row().first().day())),
+                        : texts.get(
+                                "shelf.notYet", measures.date(part.row().first().day())),
                 where.since(part.where()),
                 part.where().since(),
                 lives.life(part.row().running()),
@@ -141,7 +142,8 @@ final class ShelfModel {
         if (part.where().borrowed()) {
             said.add(where.goesBack(part.before() == null ? "" : named(part.before())));
         }
-        part.keptFor().forEach(job -> said.add(texts.get("shelf.keptFor", job.fact().what())));
+        part.keptFor()
+                .forEach(job -> said.add(texts.get("shelf.keptFor", job.fact().what())));
         String note = part.row().part().fact().note();
         if (!note.isBlank()) {
             said.add(note);

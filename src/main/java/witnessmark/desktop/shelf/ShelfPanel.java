@@ -23,8 +23,8 @@ final class ShelfPanel extends JPanel {
         setOpaque(false);
         parts = new PartsTable(tools, asked);
         stock = new StockTable(tools, asked);
-        JPanel page = new JPanel(
-                new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow 70]10[fill,grow 30]"));
+        JPanel page =
+                new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow 70]10[fill,grow 30]"));
         page.setOpaque(false);
         Sheet above = new Sheet("fill, insets 8 14 6 14", "[0::,grow,fill]", "[fill,grow]");
         above.add(parts.sheet(), "grow, h 240:pref:, w 0:0:");

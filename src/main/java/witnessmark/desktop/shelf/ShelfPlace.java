@@ -64,11 +64,10 @@ public final class ShelfPlace implements Place {
 
     @Override
     public void refresh() {
-        reading.run(
-                texts.get("shelf.reading"), () -> model.lines(SeeShelf.of(view.get())), this::show, failure -> {
-                    LOG.error("where the parts are could not be worked out", failure);
-                    panel.failed(texts.get("shelf.failed"), again);
-                });
+        reading.run(texts.get("shelf.reading"), () -> model.lines(SeeShelf.of(view.get())), this::show, failure -> {
+            LOG.error("where the parts are could not be worked out", failure);
+            panel.failed(texts.get("shelf.failed"), again);
+        });
     }
 
     /** What needs a hand is counted from the same lines. */

@@ -22,10 +22,11 @@ final class StockTable {
     StockTable(SheetTools tools, ShelfAsked asked) {
         this.texts = tools.texts();
         this.asked = asked;
-        this.sheet = new SheetTable<>(texts.get("shelf.stock"), columns(texts), StockLine::id).with(tools, "shelf.stock");
+        this.sheet =
+                new SheetTable<>(texts.get("shelf.stock"), columns(texts), StockLine::id).with(tools, "shelf.stock");
         this.newBatch = Buttons.link(Caption.of(texts.get("shelf.stock.new")), asked.newStock());
-        Empty empty = new Empty(
-                texts.get("shelf.empty.stock"), Caption.of(texts.get("shelf.empty.batch")), asked.newStock());
+        Empty empty =
+                new Empty(texts.get("shelf.empty.stock"), Caption.of(texts.get("shelf.empty.batch")), asked.newStock());
         empty.nothingYet();
         sheet.whenEmpty(empty);
         sheet.table().setToolTipText(texts.get("shelf.stock.tip"));
@@ -72,7 +73,8 @@ final class StockTable {
                 count(texts, "shelf.column.onShelf", StockLine::onShelf, 92),
                 count(texts, "shelf.column.kept", StockLine::kept, 100),
                 count(texts, "shelf.column.free", StockLine::free, 60),
-                Column.<StockLine, Integer>figure(texts.get("shelf.column.least"), StockLine::leastText, StockLine::least)
+                Column.<StockLine, Integer>figure(
+                                texts.get("shelf.column.least"), StockLine::leastText, StockLine::least)
                         .wide(96),
                 Column.<StockLine>text(texts.get("shelf.column.stands"), StockLine::stands)
                         .inked(StockLine::state)
@@ -86,8 +88,7 @@ final class StockTable {
 
     private static Column<StockLine> count(
             Texts texts, String key, java.util.function.Function<StockLine, Integer> count, int wide) {
-        return Column.<StockLine, Integer>figure(
-                        texts.get(key), line -> String.valueOf(count.apply(line)), count)
+        return Column.<StockLine, Integer>figure(texts.get(key), line -> String.valueOf(count.apply(line)), count)
                 .wide(wide);
     }
 }

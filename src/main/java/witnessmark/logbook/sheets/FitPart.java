@@ -326,7 +326,10 @@ public final class FitPart implements LogSheet {
     }
 
     private static PartKind kind(SheetSight sight, Where where) {
-        return sight.facts().of(PartDesign.class).get(where.part().fact().design()).kind();
+        return sight.facts()
+                .of(PartDesign.class)
+                .get(where.part().fact().design())
+                .kind();
     }
 
     /** A new one, what lies on the shelf, and the spare parts of the kind; of any kind while no position is picked. */

@@ -131,15 +131,13 @@ public final class SeeShelf {
             Moment skimmed = ledger.lastWork(part, Set.of(WorkKind.SKIM))
                     .map(skim -> skim.fact().at())
                     .orElse(null);
-            return new SinceWork(
-                    SinceWork.Work.SKIM, skimmed, ledger.sinceWork(part, WorkKind.SKIM, Counter.RUNNING));
+            return new SinceWork(SinceWork.Work.SKIM, skimmed, ledger.sinceWork(part, WorkKind.SKIM, Counter.RUNNING));
         }
         Id<Engine> engine = there == null ? null : there.engine();
         if (engine == null) {
             return null;
         }
-        Moment closed = rebuilt
-                .computeIfAbsent(
+        Moment closed = rebuilt.computeIfAbsent(
                         engine,
                         id -> ledger.lastClosed(id, Limits.REBUILD)
                                 .map(build -> build.fact().closed()))

@@ -75,14 +75,14 @@ class ShelfByKeyboardTest {
         Focus.await(window.place.firstFocus());
         keys.press(KeyEvent.VK_F10, InputEvent.SHIFT_DOWN_MASK);
         assertThat(menu())
-                .containsExactly(
-                        "Open its page", "Fit…", "Send out…", "Set aside…", "Scrap…", "Correct this part…");
+                .containsExactly("Open its page", "Fit…", "Send out…", "Set aside…", "Scrap…", "Correct this part…");
         MenuSelectionManager.defaultManager().clearSelectedPath();
     }
 
     @Test
     void what_can_be_written_down_goes_by_where_the_part_is() {
-        assertThat(ways("VS-03")).containsExactly("Open its page", "Take off…", "Set aside…", "Scrap…", "Correct this part…");
+        assertThat(ways("VS-03"))
+                .containsExactly("Open its page", "Take off…", "Set aside…", "Scrap…", "Correct this part…");
         assertThat(ways("HD-06"))
                 .containsExactly(
                         "Open its page",
@@ -115,7 +115,13 @@ class ShelfByKeyboardTest {
     @Test
     void a_part_or_batch_asked_for_is_brought_into_view_out_of_what_hides_it() {
         window.where(Whereabout.BORROWED);
-        window.place.open(ShelfWindow.small().facts().of(witnessmark.domain.Part.class).named("VS-15").orElseThrow().id().text());
+        window.place.open(ShelfWindow.small()
+                .facts()
+                .of(witnessmark.domain.Part.class)
+                .named("VS-15")
+                .orElseThrow()
+                .id()
+                .text());
         assertThat(window.place.panel().parts().sheet().selected().mark()).isEqualTo("VS-15");
         assertThat(window.place.panel().parts().where().chosen()).isEqualTo(Whereabout.EVERYWHERE);
     }

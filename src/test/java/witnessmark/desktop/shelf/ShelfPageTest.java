@@ -49,12 +49,11 @@ class ShelfPageTest {
     }
 
     private JRootPane shown(Side side, Theme theme, float zoom, Texts texts) {
-        View view =
-                switch (side) {
-                    case SAMPLE, NO_SUCH -> sample;
-                    case SMALL, BORROWED -> ShelfWindow.small();
-                    case BARE -> ShelfWindow.bare();
-                };
+        View view = switch (side) {
+            case SAMPLE, NO_SUCH -> sample;
+            case SMALL, BORROWED -> ShelfWindow.small();
+            case BARE -> ShelfWindow.bare();
+        };
         window = new ShelfWindow(Looks.look(theme, zoom), texts, view);
         switch (side) {
             case BORROWED -> window.where(Whereabout.BORROWED);

@@ -74,11 +74,7 @@ final class ShelfWindow implements AutoCloseable {
     static View bare() {
         Facts none = Facts.none();
         return new View(
-                none,
-                SmallShelf.DAY,
-                Story.UTC,
-                LifeLedger.of(none, new AsOf(SmallShelf.DAY, Story.UTC)),
-                false);
+                none, SmallShelf.DAY, Story.UTC, LifeLedger.of(none, new AsOf(SmallShelf.DAY, Story.UTC)), false);
     }
 
     static Texts english() {
@@ -110,7 +106,9 @@ final class ShelfWindow implements AutoCloseable {
 
     /** The marks of the parts in sight, from above. */
     List<String> marks() {
-        return place.panel().parts().sheet().shown().stream().map(ShelfLine::mark).toList();
+        return place.panel().parts().sheet().shown().stream()
+                .map(ShelfLine::mark)
+                .toList();
     }
 
     String said() {
