@@ -1,9 +1,7 @@
 package witnessmark.desktop.shelf;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -31,8 +29,7 @@ final class PartsTable {
     private final SheetMenu<ShelfLine> menu;
     private final JButton write;
     private final Empty empty;
-    private final Map<Whereabout, Integer> counts = new EnumMap<>(Whereabout.class);
-    private ShelfLines lines = new ShelfLines("", 0, List.of(), List.of(), false);
+    private ShelfLines lines = ShelfLines.NONE;
 
     PartsTable(SheetTools tools, ShelfAsked asked) {
         this.texts = tools.texts();
@@ -73,9 +70,6 @@ final class PartsTable {
 
     void show(ShelfLines now) {
         lines = now;
-        for (Whereabout choice : Whereabout.values()) {
-            counts.put(choice, now.under(choice).size());
-        }
         where.load(List.of(Whereabout.values()), chosen());
         sheet.offer(COUNTED, now.counted());
         showChosen();
@@ -130,7 +124,7 @@ final class PartsTable {
     }
 
     private String words(Whereabout choice) {
-        return texts.get(choice.key(), counts.getOrDefault(choice, 0));
+        return texts.get(choice.key(), lines.under(choice).size());
     }
 
     private static List<Column<ShelfLine>> columns(Texts texts) {

@@ -3,7 +3,9 @@ package witnessmark.desktop.shelf;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -47,10 +49,20 @@ final class ShelfModel {
     }
 
     ShelfLines lines(Shelf shelf) {
+        List<ShelfLine> parts = shelf.parts().stream().map(this::line).toList();
+        Map<Whereabout, List<ShelfLine>> under = new EnumMap<>(Whereabout.class);
+        for (Whereabout choice : Whereabout.values()) {
+            under.put(
+                    choice,
+                    parts.stream()
+                            .filter(line -> line.shownUnder().contains(choice))
+                            .toList());
+        }
         return new ShelfLines(
                 measures.date(shelf.day()),
                 shelf.needHand(),
-                shelf.parts().stream().map(this::line).toList(),
+                parts,
+                under,
                 shelf.stock().stream().map(this::line).toList(),
                 shelf.parts().stream().anyMatch(part -> !part.counted().isEmpty()));
     }

@@ -27,6 +27,7 @@ public final class ShelfPlace implements Place {
     private final Supplier<View> view;
     private final ShelfModel model;
     private final Latest reading;
+    private final Latest counting;
     private final ShelfPanel panel;
     private final JButton again;
     private @Nullable String wanted;
@@ -43,6 +44,7 @@ public final class ShelfPlace implements Place {
         this.view = view;
         this.model = new ShelfModel(texts, measures);
         this.reading = new Latest(tools.tasks());
+        this.counting = new Latest(tools.tasks());
         this.panel = new ShelfPanel(tools, asked);
         this.again = Buttons.plain(Caption.of(texts.get("shelf.again")), this::refresh);
     }
@@ -70,10 +72,13 @@ public final class ShelfPlace implements Place {
         });
     }
 
-    /** What needs a hand is counted from the same lines. */
     @Override
     public void recount() {
-        refresh();
+        counting.run(
+                texts.get("shelf.reading"),
+                () -> SeeShelf.needHand(view.get()),
+                count -> window.waiting(PlaceId.PARTS_SHELF, count),
+                failure -> LOG.error("what needs a hand could not be counted", failure));
     }
 
     /** Brings a part or a batch into view. */

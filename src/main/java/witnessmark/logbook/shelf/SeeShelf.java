@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -76,6 +77,21 @@ public final class SeeShelf {
     /** Everything in this view. */
     public static Shelf of(View view) {
         return new SeeShelf(view).shelf();
+    }
+
+    /** How many things need a hand, as {@link Shelf#needHand}, without working out what is left in the parts. */
+    public static int needHand(View view) {
+        long parts =
+                new Whereabouts(view.ledger()).all().stream().filter(Where::needsHand).count();
+        return Math.toIntExact(
+                parts + shortDesigns(new Stock(view.facts(), view.ledger().asOf()).all().stream()));
+    }
+
+    static long shortDesigns(Stream<StockLevel> stock) {
+        return stock.filter(StockLevel::isShort)
+                .map(level -> level.batch().fact().design())
+                .distinct()
+                .count();
     }
 
     private Shelf shelf() {

@@ -21,11 +21,6 @@ public record Shelf(LocalDate day, boolean readOnly, List<ShelfPart> parts, List
     public int needHand() {
         long parts =
                 this.parts.stream().filter(part -> part.where().needsHand()).count();
-        long designs = stock.stream()
-                .filter(row -> row.level().isShort())
-                .map(row -> row.level().batch().fact().design())
-                .distinct()
-                .count();
-        return Math.toIntExact(parts + designs);
+        return Math.toIntExact(parts + SeeShelf.shortDesigns(stock.stream().map(StockRow::level)));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -27,11 +28,14 @@ import witnessmark.domain.Quarantine;
 import witnessmark.domain.Scrapping;
 import witnessmark.domain.SentOut;
 import witnessmark.domain.StockMove;
+import witnessmark.ledger.result.Where;
 import witnessmark.logbook.sheets.AddCar;
 import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.ListPart;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.TakeOffPart;
+import witnessmark.logbook.shelf.SeeShelf;
 import witnessmark.wording.Texts;
 
 /** Parts put aside, sent out, taken from the shelf and tightened, as people type them in the window. */
@@ -58,6 +62,32 @@ class ShelfByKeysTest {
             save(window);
             assertThat(window.shown()).isNull();
             assertThat(only(window, Scrapping.class).why()).isEqualTo("no second use");
+        }
+    }
+
+    @Test
+    void a_sheet_opened_about_a_part_has_it_filled_in_and_goes_back_where_it_came_from() {
+        try (SheetsWindow window = open()) {
+            List<String> went = new ArrayList<>();
+            Where gasket = SeeShelf.of(window.own.desk.view()).parts().stream()
+                    .filter(part -> part.mark().equals("GK-1"))
+                    .findFirst()
+                    .orElseThrow()
+                    .where();
+            Prefilled aside = Prefilled.about(gasket, false).stream()
+                    .filter(sheet -> sheet.sheet().equals("put_aside"))
+                    .findFirst()
+                    .orElseThrow();
+            window.sheets.open(aside, () -> went.add("back"));
+            window.lay(1366, 768);
+            type(window, "What was seen, or is doubted", "fire ring marked");
+            save(window);
+            assertThat(window.shown()).isNull();
+            assertThat(went).containsExactly("back");
+            Quarantine written = only(window, Quarantine.class);
+            assertThat(written.part()).isEqualTo(gasket.part().id());
+            window.open("put_aside");
+            assertThat(window.ui().choice("Part").getSelectedIndex()).as("nothing is chosen on the next").isNegative();
         }
     }
 

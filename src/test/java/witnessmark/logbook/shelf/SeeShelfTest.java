@@ -86,6 +86,14 @@ class SeeShelfTest {
     }
 
     @Test
+    void what_needs_a_hand_is_the_same_number_counted_alone() {
+        for (LocalDate day = SmallShelf.DAY.minusDays(90); !day.isAfter(SmallShelf.DAY); day = day.plusDays(1)) {
+            assertThat(SeeShelf.needHand(SmallShelf.view(day)))
+                    .isEqualTo(SeeShelf.of(SmallShelf.view(day)).needHand());
+        }
+    }
+
+    @Test
     void in_the_sample_season_every_part_is_somewhere_once_and_what_is_fitted_is_what_the_engines_show() {
         Desk desk = new SampleBooks(folder).open();
         View view = desk.view();
