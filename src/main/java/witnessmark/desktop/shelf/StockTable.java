@@ -67,7 +67,7 @@ final class StockTable {
                 Column.<StockLine>text(texts.get("shelf.column.batch"), StockLine::batch)
                         .strong()
                         .wide(100),
-                Column.<StockLine>text(texts.get("shelf.column.item"), StockLine::design)
+                Column.<StockLine>text(texts.get("shelf.column.what"), StockLine::design)
                         .wide(170)
                         .grow(),
                 count(texts, "shelf.column.onShelf", StockLine::onShelf, 92),

@@ -81,8 +81,8 @@ public final class SeeShelf {
 
     /** How many things need a hand, as {@link Shelf#needHand}, without working out what is left in the parts. */
     public static int needHand(View view) {
-        long parts =
-                new Whereabouts(view.ledger()).all().stream().filter(Where::needsHand).count();
+        long parts = new Whereabouts(view.ledger())
+                .all().stream().filter(Where::needsHand).count();
         return Math.toIntExact(
                 parts + shortDesigns(new Stock(view.facts(), view.ledger().asOf()).all().stream()));
     }

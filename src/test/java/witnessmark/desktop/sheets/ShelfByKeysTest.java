@@ -87,7 +87,9 @@ class ShelfByKeysTest {
             Quarantine written = only(window, Quarantine.class);
             assertThat(written.part()).isEqualTo(gasket.part().id());
             window.open("put_aside");
-            assertThat(window.ui().choice("Part").getSelectedIndex()).as("nothing is chosen on the next").isNegative();
+            assertThat(window.ui().choice("Part").getSelectedIndex())
+                    .as("nothing is chosen on the next")
+                    .isNegative();
         }
     }
 

@@ -32,12 +32,8 @@ class PrefilledTest {
             .collect(Collectors.toMap(LogSheet::key, Function.identity()));
 
     private final View view = SmallShelf.view(SmallShelf.DAY);
-    private final SheetSight sight = new SheetSight(
-            view,
-            SmallShelf.DAY,
-            SheetUnits.metric(DayOrder.DAY_FIRST),
-            "Ada",
-            new StandingNow(view));
+    private final SheetSight sight =
+            new SheetSight(view, SmallShelf.DAY, SheetUnits.metric(DayOrder.DAY_FIRST), "Ada", new StandingNow(view));
 
     @Test
     void for_every_part_wherever_it_is_each_sheet_offers_what_stands_on_it() {
@@ -47,7 +43,9 @@ class PrefilledTest {
             }
         }
         for (StockRow row : SeeShelf.of(view).stock()) {
-            offers(row.level().batch().fact().batch(), Prefilled.about(row.level().batch().id()));
+            offers(
+                    row.level().batch().fact().batch(),
+                    Prefilled.about(row.level().batch().id()));
         }
     }
 
@@ -62,9 +60,14 @@ class PrefilledTest {
         FitPart sheet = new FitPart();
         texts.put(
                 FitPart.PLACE,
-                sheet.choices(FitPart.PLACE, new SheetTyped(texts), sight).get(0).key());
+                sheet.choices(FitPart.PLACE, new SheetTyped(texts), sight)
+                        .get(0)
+                        .key());
         List<String> positions = sheet.choices(FitPart.POSITION, new SheetTyped(texts), sight).stream()
-                .map(choice -> sight.find(Position.class, choice.key()).orElseThrow().fact().name())
+                .map(choice -> sight.find(Position.class, choice.key())
+                        .orElseThrow()
+                        .fact()
+                        .name())
                 .toList();
         assertThat(positions).containsExactly("inlet springs", "exhaust springs");
     }
