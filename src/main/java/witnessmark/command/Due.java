@@ -66,6 +66,7 @@ final class Due implements Callable<Integer> {
                 next == null
                         ? tools.texts().get("command.due.none", day)
                         : tools.texts().get("command.due.heading", next.event().name(), day));
+        new DueNext(tools, standing.nextRuns()).lines().forEach(answer::line);
         section(
                 answer,
                 "command.due.must",
@@ -114,6 +115,7 @@ final class Due implements Callable<Integer> {
         root.put("event", next == null ? null : next.event().name());
         ArrayNode marks = root.putArray("marks");
         standing.going().forEach(on -> add(marks.addObject(), on));
+        new DueNext(tools, standing.nextRuns()).json(root, Due::add);
         new DueOpen(tools, standing.open()).json(root);
         return root;
     }

@@ -77,6 +77,7 @@ final class Places {
                 start.place()::dismiss);
         start.place().onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
         start.place().onWrite(sheets::write);
+        start.place().onLooked(sheets::looked);
         all.add(start.place());
         all.add(runSheet);
         all.add(new EnginesPlace(

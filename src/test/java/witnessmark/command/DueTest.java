@@ -75,4 +75,23 @@ class DueTest {
         assertThat(answer.get("outWithOthers").get(0).get("daysSilent").asInt()).isEqualTo(6);
         assertThat(answer.get("jobs")).hasSize(7);
     }
+
+    @Test
+    void on_the_evening_of_4_july_it_says_what_nobody_looked_at_before_the_first_race() throws Exception {
+        String said = shell.run("due", book, "--as-of", "2026-07-04").out();
+        assertThat(said)
+                .contains("Before the next run of car 41: Race 1, Sun 5 Jul 2026, 11:00; 4 not looked at")
+                .contains("not looked at: Plugs", "not looked at: Told: first running after the skim, water 2 °C up");
+
+        JsonNode next = new ObjectMapper()
+                .readTree(shell.run("due", book, "--as-of", "2026-07-04", "--json")
+                        .out())
+                .get("beforeTheNextRun");
+        assertThat(next).hasSize(2);
+        assertThat(next.get(0).get("car").asText()).isEqualTo("41");
+        assertThat(next.get(0).get("run").asText()).isEqualTo("Race 1");
+        assertThat(next.get(0).get("looks")).hasSize(4);
+        assertThat(next.get(0).get("looks").get(0).get("done").asBoolean()).isFalse();
+        assertThat(next.get(0).get("marks").get(0).get("state").asText()).isEqualTo("held");
+    }
 }

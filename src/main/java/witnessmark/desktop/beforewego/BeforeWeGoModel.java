@@ -56,6 +56,7 @@ public final class BeforeWeGoModel {
         return new StandingLines(
                 measures.date(standing.day()),
                 board(standing, must.size()),
+                new NextRunModel(texts, measures).lines(standing.nextRuns()),
                 must.size(),
                 must.stream().limit(MOST).map(marks::line).toList(),
                 due.stream()

@@ -7,6 +7,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
@@ -24,6 +25,7 @@ final class BeforeWeGoPanel extends JPanel {
     private final BoardLine board = new BoardLine();
     private final CardLayout cards = new CardLayout();
     private final JPanel below = new JPanel(cards);
+    private final NextRunSheet next;
     private final MarksSheet nearest;
     private final OutSheet lastOut;
     private final OutSheet moved;
@@ -41,13 +43,15 @@ final class BeforeWeGoPanel extends JPanel {
             Consumer<OutLine> run,
             Consumer<OutLine> engine,
             Consumer<OutLine> open,
-            Consumer<OutLine> giveBack) {}
+            Consumer<OutLine> giveBack,
+            Consumer<NextRunLines.Tick> tick) {}
 
     BeforeWeGoPanel(SheetTools tools, BeginActions actions, Runnable importSeason, Opening opening) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
         Texts texts = tools.texts();
         setOpaque(false);
         below.setOpaque(false);
+        next = new NextRunSheet(texts, opening.tick());
         nearest = new MarksSheet(tools, actions, opening.limit());
         logRun = Buttons.plain(Caption.of(texts.get("beforewego.logRun")), actions.logRun());
         lastOut = new OutSheet(texts, "beforewego.lastOut", "beforewego.lastOut.none", opening.run(), logRun);
@@ -75,6 +79,7 @@ final class BeforeWeGoPanel extends JPanel {
         if (stepsShown) {
             steps.show(lines.steps());
         } else {
+            next.show(lines.nextRuns());
             nearest.show(lines);
             lastOut.show(lines.lastOut());
             moved.show(lines.moved());
@@ -96,8 +101,15 @@ final class BeforeWeGoPanel extends JPanel {
         if (stepsShown) {
             return steps.next();
         }
-        JComponent first = nearest.first();
+        JComponent unlooked = next.first();
+        JComponent first = unlooked == null ? nearest.first() : unlooked;
         return first == null ? logRun : first;
+    }
+
+    /** Where the focus goes once what was ticked is shown; null when nothing was. */
+    @Nullable
+    JComponent afterTick() {
+        return next.afterTick();
     }
 
     MarksSheet nearest() {
@@ -109,8 +121,13 @@ final class BeforeWeGoPanel extends JPanel {
     }
 
     private JPanel standing() {
+        JPanel main = new JPanel(
+                new MigLayout("insets 0, gap 16, fill, hidemode 3, wrap", "[0::,grow,fill]", "[][grow,fill]"));
+        main.setOpaque(false);
+        main.add(next.component(), "growx");
+        main.add(nearest.component(), "grow");
         return new SideBySide(
-                nearest.component(),
+                main,
                 List.of(
                         lastOut.component(),
                         jobs.component(),

@@ -47,6 +47,7 @@ public final class BeforeWeGoPlace implements Place {
     private final List<Consumer<String>> onDay = new ArrayList<>();
     private Consumer<String> openEntry = record -> {};
     private BiConsumer<String, Map<String, String>> write = (sheet, typed) -> {};
+    private BiConsumer<String, String> looked = (car, what) -> {};
     private String day = "";
     /** On arrival there may be nothing yet to give the focus to. */
     private boolean focusWhenShown = true;
@@ -80,7 +81,8 @@ public final class BeforeWeGoPlace implements Place {
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> openEntry.accept(line.record()),
-                        line -> write.accept("gave_back", Map.of("borrowed", line.record()))));
+                        line -> write.accept("gave_back", Map.of("borrowed", line.record())),
+                        this::tick));
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
         page.setOpaque(false);
         page.add(panel);
@@ -165,6 +167,19 @@ public final class BeforeWeGoPlace implements Place {
         this.write = write;
     }
 
+    /** Says what writes down that something was looked at now: told the identity of the car as text, and what. */
+    public void onLooked(BiConsumer<String, String> looked) {
+        this.looked = looked;
+    }
+
+    private void tick(NextRunLines.Tick tick) {
+        if (tick.isDone()) {
+            openEntry.accept(tick.record());
+        } else {
+            looked.accept(tick.car(), tick.what());
+        }
+    }
+
     BeforeWeGoPanel panel() {
         return panel;
     }
@@ -188,7 +203,10 @@ public final class BeforeWeGoPlace implements Place {
         if (shown == null) {
             desk.heading(PlaceId.BEFORE_WE_GO, day);
         }
-        if ((focusWhenShown || within) && shown == null && page.isShowing()) {
+        JComponent ticked = panel.afterTick();
+        if (ticked != null && within) {
+            ticked.requestFocusInWindow();
+        } else if ((focusWhenShown || within) && shown == null && page.isShowing()) {
             lastFocus.component().orElseGet(panel::firstFocus).requestFocusInWindow();
         }
         focusWhenShown = false;

@@ -81,7 +81,8 @@ final class MarksSheet {
                 .flatMap(List::stream)
                 .toList();
         rows.removeAll();
-        section("beforewego.must", "beforewego.must.runsOut", lines.must());
+        boolean there = !lines.nextRuns().isEmpty();
+        section(there ? "beforewego.must.next" : "beforewego.must", "beforewego.must.runsOut", lines.must());
         if (lines.more() > 0) {
             String more = texts.get("beforewego.nearest.more", lines.more());
             rows.add(Lettering.paragraph(more, SeamState.OVER.style()), "growx, gap 8 8 8 8");

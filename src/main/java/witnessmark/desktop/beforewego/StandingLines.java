@@ -8,6 +8,7 @@ import witnessmark.logbook.standing.FirstSteps;
  *
  * @param day beside the title
  * @param board the next event
+ * @param nextRuns what is to be looked at before the next run of each car; empty when no event runs
  * @param calling how many marks ask for something before the team goes
  * @param must those, worst first, as far as there is room
  * @param due what comes due while the team is there
@@ -28,6 +29,7 @@ import witnessmark.logbook.standing.FirstSteps;
 public record StandingLines(
         String day,
         Board board,
+        List<NextRunLines> nextRuns,
         int calling,
         List<MarkLine> must,
         List<MarkLine> due,
@@ -45,6 +47,7 @@ public record StandingLines(
         List<OutLine> others,
         FirstSteps steps) {
     public StandingLines {
+        nextRuns = List.copyOf(nextRuns);
         must = List.copyOf(must);
         due = List.copyOf(due);
         nearest = List.copyOf(nearest);

@@ -48,6 +48,7 @@ import witnessmark.logbook.sheets.TightenJoint;
 import witnessmark.logbook.sheets.UseTool;
 import witnessmark.logbook.sheets.WriteBuild;
 import witnessmark.logbook.sheets.WriteHold;
+import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
 import witnessmark.logbook.sheets.WriteReading;
 import witnessmark.logbook.sheets.WriteWork;
@@ -69,6 +70,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD, 2, new SwapEngine()),
                 new Listed(CommandMenu.RECORD, 2, new RepairAtTrack()),
                 new Listed(CommandMenu.RECORD, 2, new WriteReading()),
+                new Listed(CommandMenu.RECORD, 2, new WriteLook()),
                 new Listed(CommandMenu.RECORD, 5, new AddPerson()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new FitPart()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new TakeOffPart()),

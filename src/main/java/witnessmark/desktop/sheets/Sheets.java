@@ -1,7 +1,10 @@
 package witnessmark.desktop.sheets;
 
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -23,6 +26,7 @@ import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;
+import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteSheet;
 import witnessmark.logbook.sheets.WrittenSheet;
 import witnessmark.wording.Units;
@@ -32,6 +36,8 @@ import witnessmark.wording.Units;
  * {@link #showIn} where pages are shown before anything is opened.
  */
 public final class Sheets {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
     private final SheetsContext context;
     private final WriteSheet writing;
     private final Map<String, SheetPage> pages = new HashMap<>();
@@ -206,6 +212,36 @@ public final class Sheets {
         LogSheet sheet = named(key);
         page(sheet).preset(typed);
         open(sheet);
+    }
+
+    /**
+     * Writes down that somebody has just looked at something, under the name of who is writing.
+     *
+     * @param car the identity of the car, as text
+     * @param what what was looked at
+     */
+    public void looked(String car, String what) {
+        Map<String, String> typed = new HashMap<>(Map.of(WriteLook.CAR.key(), car, WriteLook.WHAT.key(), what));
+        ZonedDateTime now =
+                context.book().today().now().atZone(context.book().view().zone());
+        if (now.toLocalDate().equals(context.book().today().day())) { // a sample's day is not the clock's
+            typed.put(WriteLook.WHEN_TIME.key(), CLOCK.format(now));
+        }
+        writeAtOnce("look", typed);
+    }
+
+    /** Where it cannot be written as it is, or an earlier day is looked at, the sheet is shown instead. */
+    private void writeAtOnce(String key, Map<String, String> typed) {
+        if (context.book().view().readOnly()) {
+            write(key, typed);
+            return;
+        }
+        LogSheet sheet = named(key);
+        TypedSheet typing = writing.fresh(sheet, context.measures()::date);
+        SheetModel model = new SheetModel(typing);
+        model.restore(typed);
+        SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
+        new SheetActions(context, typing, model, words).save(stopped -> write(key, typed), () -> {});
     }
 
     SheetPage page(LogSheet sheet) {

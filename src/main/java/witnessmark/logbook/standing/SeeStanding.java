@@ -57,10 +57,11 @@ public final class SeeStanding {
         Set<Id<Part>> others = parts.except(engines, cars);
         List<PartWithoutLimit> withoutLimit = new ArrayList<>(parts.withoutLimit(partsGoing, going));
         withoutLimit.addAll(parts.withoutLimit(others, elsewhere));
+        List<Entry<PlannedRun>> timetable = next == null ? List.of() : timetable(next);
         return new Standing(
                 view.day(),
                 next,
-                next == null ? List.of() : timetable(next),
+                timetable,
                 cars.stream()
                         .map(car -> facts.of(Car.class).get(car).name())
                         .sorted()
@@ -72,6 +73,7 @@ public final class SeeStanding {
                 parts.count(others, elsewhere),
                 outings.lastOut(),
                 outings.moved(),
+                next == null || !next.running() ? List.of() : new SeeNextRuns(ledger, going).of(next, timetable, cars),
                 new SeeOpen(ledger).open(),
                 steps(outings));
     }

@@ -21,6 +21,7 @@ import witnessmark.domain.PlannedRun;
  * @param elsewhereParts how all other fitted parts stand, counted
  * @param lastOut the last run of each car that ran, the latest first
  * @param moved what the last outing added to each engine that was on it
+ * @param nextRuns the next run of each car while the event runs; empty when it does not
  * @param open jobs, what is with others, what the shelf lacks, makers' notices
  * @param steps how far the logbook has been begun
  */
@@ -36,6 +37,7 @@ public record Standing(
         PartCount elsewhereParts,
         List<LastOut> lastOut,
         List<LifeMoved> moved,
+        List<NextRun> nextRuns,
         StillOpen open,
         FirstSteps steps) {
     public Standing {
@@ -46,5 +48,6 @@ public record Standing(
         withoutLimit = List.copyOf(withoutLimit);
         lastOut = List.copyOf(lastOut);
         moved = List.copyOf(moved);
+        nextRuns = List.copyOf(nextRuns);
     }
 }

@@ -219,6 +219,7 @@ class BeforeWeGoModelTest {
                 one.elsewhereParts(),
                 one.lastOut(),
                 one.moved(),
+                one.nextRuns(),
                 one.open(),
                 one.steps()));
         assertThat(lines.must()).hasSizeLessThan(50);
