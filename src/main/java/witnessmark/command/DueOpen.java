@@ -11,8 +11,10 @@ import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.SentOut;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
+import witnessmark.wording.MeterWords;
 
 /** What {@code due} says is still open: jobs, what is with others, what the shelf lacks, makers' notices. */
 final class DueOpen {
@@ -38,6 +40,10 @@ final class DueOpen {
                 lines,
                 "command.due.notices",
                 open.notices().stream().map(this::notice).toList());
+        add(
+                lines,
+                "command.due.meters",
+                open.meters().stream().map(this::meter).toList());
         return lines;
     }
 
@@ -100,6 +106,11 @@ final class DueOpen {
                                 low.level().leastOfDesign());
     }
 
+    private String meter(MeterStretch stretch) {
+        MeterWords words = new MeterWords(tools.texts(), tools.measures());
+        return stretch.meter().fact().mark() + ", " + words.between(stretch) + ": " + words.finding(stretch);
+    }
+
     private String notice(NoticeLeft left) {
         return left.notice().fact().number() + ": " + String.join(", ", marks(left));
     }
@@ -132,6 +143,8 @@ final class DueOpen {
                         .put("free", each.level().freeOfDesign())
                         .put("least", each.level().leastOfDesign())
                         .put("onOrder", each.level().onOrder()));
+        ArrayNode meters = root.putArray("meters");
+        open.meters().forEach(each -> Meters.add(meters.addObject(), each));
         ArrayNode notices = root.putArray("notices");
         open.notices().forEach(each -> {
             ArrayNode parts = notices.addObject()

@@ -58,6 +58,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new LifeOf(tools))
                 .addSubcommand(new Due(tools))
                 .addSubcommand(new Parts(tools))
+                .addSubcommand(new Meters(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));

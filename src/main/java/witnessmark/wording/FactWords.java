@@ -66,6 +66,8 @@ final class FactWords {
         for (int i = 3; i < all.size(); i++) {
             if (words.get(i).isEmpty()) {
                 words.set(i, texts.get(Problems.key(DIFFERS_FROM_LOGBOOK, "nothing")));
+            } else if (all.get(i) instanceof String) {
+                words.set(i, texts.get(Problems.key(DIFFERS_FROM_LOGBOOK, "quoted"), words.get(i)));
             }
         }
     }

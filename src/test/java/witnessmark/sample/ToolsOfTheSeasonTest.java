@@ -1,9 +1,12 @@
 package witnessmark.sample;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,8 +16,13 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Notice;
 import witnessmark.domain.Tool;
+import witnessmark.ledger.AsOf;
 import witnessmark.ledger.Calibrations;
+import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.Meters;
 import witnessmark.ledger.Notices;
+import witnessmark.ledger.result.MeterStretch;
+import witnessmark.ledger.result.MeterStretch.Finding;
 
 /** What the sample season says of its tools and its maker's notice: invented, by its own tables. */
 class ToolsOfTheSeasonTest {
@@ -50,6 +58,24 @@ class ToolsOfTheSeasonTest {
         assertThat(Notices.parts(facts, notice))
                 .extracting(part -> part.fact().mark())
                 .containsExactlyInAnyOrder("HG-03a", "HG-05a", "HG-06a");
+    }
+
+    @Test
+    void the_meters_find_what_was_unplugged_in_may_and_what_nobody_logged_before_the_24th() {
+        LifeLedger ledger = LifeLedger.of(facts, new AsOf(LocalDate.of(2026, 7, 8), ZoneId.of("Europe/London")));
+        List<MeterStretch> apart = new Meters(ledger)
+                .all().stream()
+                        .filter(stretch -> stretch.finding() != Finding.AGREE)
+                        .toList();
+        assertThat(apart)
+                .extracting(
+                        stretch -> stretch.meter().fact().mark(),
+                        stretch -> stretch.to().fact().at().day(),
+                        MeterStretch::finding,
+                        MeterStretch::unexplained)
+                .containsExactly(
+                        tuple("HM-41", LocalDate.of(2026, 5, 24), Finding.NOT_LOGGED, true),
+                        tuple("HM-57", LocalDate.of(2026, 5, 3), Finding.STOOD_STILL, false));
     }
 
     private Id<Tool> tool(String mark) {

@@ -8,10 +8,12 @@ import witnessmark.domain.Event;
 import witnessmark.domain.Job;
 import witnessmark.domain.SentOut;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
 import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Measures;
+import witnessmark.wording.MeterWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -152,7 +154,9 @@ final class OpenWords {
     List<OutLine> others(StillOpen open) {
         return Stream.concat(
                         open.low().stream().map(this::low),
-                        open.notices().stream().map(this::notice))
+                        Stream.concat(
+                                open.notices().stream().map(this::notice),
+                                open.meters().stream().map(this::meter)))
                 .toList();
     }
 
@@ -167,6 +171,18 @@ final class OpenWords {
                         ? texts.get("beforewego.open.noneOrdered")
                         : texts.get("beforewego.open.onOrder", low.level().onOrder()),
                 low.level().batch().id().text());
+    }
+
+    private OutLine meter(MeterStretch stretch) {
+        MeterWords words = new MeterWords(texts, measures);
+        return new OutLine(
+                texts.get(
+                        "beforewego.open.meter",
+                        stretch.meter().fact().mark(),
+                        words.between(stretch)),
+                words.finding(stretch),
+                words.both(stretch),
+                stretch.to().id().text());
     }
 
     private OutLine notice(NoticeLeft left) {

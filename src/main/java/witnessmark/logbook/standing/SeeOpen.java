@@ -17,11 +17,13 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.SentOut;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.Meters;
 import witnessmark.ledger.Notices;
 import witnessmark.ledger.OpenJobs;
 import witnessmark.ledger.OutWithOthers;
 import witnessmark.ledger.Stock;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.StockLevel;
 
 /** Sees what is waited for. */
@@ -37,7 +39,7 @@ final class SeeOpen {
     }
 
     StillOpen open() {
-        return new StillOpen(jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf));
+        return new StillOpen(jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf), apart());
     }
 
     private List<StillOpen.OpenJob> jobs() {
@@ -61,6 +63,10 @@ final class SeeOpen {
                 ? new StillOpen.OpenJob(entry, "", StillOpen.On.NOTHING, name, late)
                 : new StillOpen.OpenJob(
                         entry, facts.of(Car.class).get(job.car()).name(), StillOpen.On.CAR, name, late);
+    }
+
+    private List<MeterStretch> apart() {
+        return new Meters(ledger).all().stream().filter(MeterStretch::unexplained).toList();
     }
 
     private @Nullable Event event(@Nullable Id<Event> event) {

@@ -9,6 +9,7 @@ import witnessmark.domain.Job;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.ledger.result.StockLevel;
 
@@ -20,20 +21,22 @@ import witnessmark.ledger.result.StockLevel;
  * @param borrowed fitted parts that are to go back, those wanted soonest first
  * @param low designs of which the shelf holds less than the team wants, each once
  * @param notices makers' notices not answered on every part
+ * @param meters where an hour meter and the logbook are apart and nobody said why
  */
 public record StillOpen(
-        List<OpenJob> jobs, List<OutNow> out, List<ToGoBack> borrowed, List<LowStock> low, List<NoticeLeft> notices) {
+        List<OpenJob> jobs, List<OutNow> out, List<ToGoBack> borrowed, List<LowStock> low, List<NoticeLeft> notices, List<MeterStretch> meters) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
         borrowed = List.copyOf(borrowed);
         low = List.copyOf(low);
         notices = List.copyOf(notices);
+        meters = List.copyOf(meters);
     }
 
     /** Nothing is open. */
     public static StillOpen none() {
-        return new StillOpen(List.of(), List.of(), List.of(), List.of(), List.of());
+        return new StillOpen(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /**
