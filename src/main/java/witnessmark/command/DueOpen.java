@@ -40,10 +40,7 @@ final class DueOpen {
                 lines,
                 "command.due.notices",
                 open.notices().stream().map(this::notice).toList());
-        add(
-                lines,
-                "command.due.meters",
-                open.meters().stream().map(this::meter).toList());
+        add(lines, "command.due.meters", open.meters().stream().map(this::meter).toList());
         return lines;
     }
 

@@ -11,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.shelf.SeeMeters;
 import witnessmark.wording.MeterWords;
 
 /** Every hour meter from reading to reading, held against what was logged. */
@@ -37,7 +38,7 @@ final class Meters implements Callable<Integer> {
     }
 
     private int work(Desk desk, Answer answer) {
-        List<MeterStretch> all = new witnessmark.ledger.Meters(desk.view().ledger()).all();
+        List<MeterStretch> all = SeeMeters.of(desk.view());
         if (json) {
             ObjectNode root = answer.node();
             root.put("asOf", desk.view().day().toString());
@@ -76,7 +77,9 @@ final class Meters implements Callable<Integer> {
                 .put("loggedLowest", stretch.lowest())
                 .put("loggedHighest", stretch.highest())
                 .put("runs", stretch.runs())
-                .put("finding", stretch.finding().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .put(
+                        "finding",
+                        stretch.finding().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .put("apart", stretch.apart())
                 .put("note", stretch.to().fact().note());
     }

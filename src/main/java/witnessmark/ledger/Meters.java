@@ -41,15 +41,17 @@ public final class Meters {
                 .forEach(reading -> byMeter.computeIfAbsent(reading.fact().meter(), meter -> new ArrayList<>())
                         .add(reading));
         return byMeter.entrySet().stream()
-                .map(each -> stretches(ledger.facts().of(Part.class).find(each.getKey()).orElseThrow(), each.getValue()))
-                .sorted(Comparator.comparing(
-                        (List<MeterStretch> each) -> each.isEmpty() ? "" : each.get(0).meter().fact().mark()))
+                .map(each -> stretches(
+                        ledger.facts().of(Part.class).find(each.getKey()).orElseThrow(), each.getValue()))
+                .sorted(Comparator.comparing((List<MeterStretch> each) ->
+                        each.isEmpty() ? "" : each.get(0).meter().fact().mark()))
                 .flatMap(List::stream)
                 .toList();
     }
 
     private List<MeterStretch> stretches(Entry<Part> meter, List<Entry<MeterReading>> readings) {
-        readings.sort(Comparator.comparingLong((Entry<MeterReading> each) -> each.fact().at().epochMillis())
+        readings.sort(Comparator.comparingLong(
+                        (Entry<MeterReading> each) -> each.fact().at().epochMillis())
                 .thenComparing(Entry::id));
         List<Charge> charges = ledger.account(meter.id(), Counter.RUNNING).charges();
         List<MeterStretch> stretches = new ArrayList<>();
@@ -65,7 +67,8 @@ public final class Meters {
         long highest = 0;
         int runs = 0;
         for (Charge charge : charges) {
-            boolean within = charge.at().isAfter(from.fact().at()) && !charge.at().isAfter(to.fact().at());
+            boolean within = charge.at().isAfter(from.fact().at())
+                    && !charge.at().isAfter(to.fact().at());
             if (within && charge.fitment() != null && charge.counted() == Counted.YES) {
                 lowest += charge.lowest();
                 highest += charge.highest();
@@ -74,8 +77,7 @@ public final class Meters {
         }
         long shown = to.fact().shows().millis() - from.fact().shows().millis();
         boolean fitted = fitted(meter.id(), from.fact().at(), to.fact().at());
-        return new MeterStretch(
-                meter, from, to, shown, lowest, highest, runs, finding(shown, lowest, highest, fitted));
+        return new MeterStretch(meter, from, to, shown, lowest, highest, runs, finding(shown, lowest, highest, fitted));
     }
 
     private boolean fitted(Id<Part> meter, Moment from, Moment to) {

@@ -36,7 +36,8 @@ public final class MeterWords {
     /** {@code 0.6 h less than logged: it stood still, or a run is too long or there twice}. */
     public String finding(MeterStretch stretch) {
         return texts.get(
-                "shelf.meter." + stretch.finding().name().toLowerCase(Locale.ROOT), hours(Math.max(0, stretch.apart())));
+                "shelf.meter." + stretch.finding().name().toLowerCase(Locale.ROOT),
+                hours(Math.max(0, stretch.apart())));
     }
 
     private String hours(long millis) {

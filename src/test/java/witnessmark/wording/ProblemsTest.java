@@ -90,6 +90,7 @@ class ProblemsTest {
                 "problems.placed",
                 "problems.rows_wait.count",
                 "problems.differs_from_logbook.nothing",
+                "problems.differs_from_logbook.quoted",
                 "problems.place.row",
                 "problems.place.column",
                 "problems.place.both"));

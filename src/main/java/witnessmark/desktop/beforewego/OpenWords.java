@@ -176,10 +176,7 @@ final class OpenWords {
     private OutLine meter(MeterStretch stretch) {
         MeterWords words = new MeterWords(texts, measures);
         return new OutLine(
-                texts.get(
-                        "beforewego.open.meter",
-                        stretch.meter().fact().mark(),
-                        words.between(stretch)),
+                texts.get("beforewego.open.meter", stretch.meter().fact().mark(), words.between(stretch)),
                 words.finding(stretch),
                 words.both(stretch),
                 stretch.to().id().text());

@@ -66,7 +66,8 @@ final class SeeOpen {
     }
 
     private List<MeterStretch> apart() {
-        return new Meters(ledger).all().stream().filter(MeterStretch::unexplained).toList();
+        return new Meters(ledger)
+                .all().stream().filter(MeterStretch::unexplained).toList();
     }
 
     private @Nullable Event event(@Nullable Id<Event> event) {
