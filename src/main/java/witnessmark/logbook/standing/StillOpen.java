@@ -24,7 +24,12 @@ import witnessmark.ledger.result.StockLevel;
  * @param meters where an hour meter and the logbook are apart and nobody said why
  */
 public record StillOpen(
-        List<OpenJob> jobs, List<OutNow> out, List<ToGoBack> borrowed, List<LowStock> low, List<NoticeLeft> notices, List<MeterStretch> meters) {
+        List<OpenJob> jobs,
+        List<OutNow> out,
+        List<ToGoBack> borrowed,
+        List<LowStock> low,
+        List<NoticeLeft> notices,
+        List<MeterStretch> meters) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
