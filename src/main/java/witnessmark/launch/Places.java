@@ -78,6 +78,8 @@ final class Places {
         start.place().onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
         start.place().onWrite(sheets::write);
         start.place().onLooked(sheets::looked);
+        start.place().onPlanJob(sheets::planJob);
+        runSheet.onPlanJob(sheets::planJob);
         all.add(start.place());
         all.add(runSheet);
         all.add(new EnginesPlace(

@@ -44,17 +44,19 @@ final class BeforeWeGoPanel extends JPanel {
             Consumer<OutLine> engine,
             Consumer<OutLine> open,
             Consumer<OutLine> giveBack,
-            Consumer<NextRunLines.Tick> tick) {}
+            Consumer<NextRunLines.Tick> tick,
+            Consumer<String> planJob) {}
 
     BeforeWeGoPanel(SheetTools tools, BeginActions actions, Runnable importSeason, Opening opening) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
         Texts texts = tools.texts();
         setOpaque(false);
         below.setOpaque(false);
-        next = new NextRunSheet(texts, opening.tick());
+        next = new NextRunSheet(texts, opening.tick(), opening.planJob());
         nearest = new MarksSheet(tools, actions, opening.limit());
         logRun = Buttons.plain(Caption.of(texts.get("beforewego.logRun")), actions.logRun());
         lastOut = new OutSheet(texts, "beforewego.lastOut", "beforewego.lastOut.none", opening.run(), logRun);
+        lastOut.onJob(line -> opening.planJob().accept(line.record()));
         moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);
         steps = new FirstStepsSheet(texts, actions, importSeason);
         jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), null);

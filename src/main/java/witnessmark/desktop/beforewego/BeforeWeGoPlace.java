@@ -47,6 +47,7 @@ public final class BeforeWeGoPlace implements Place {
     private final List<Consumer<String>> onDay = new ArrayList<>();
     private Consumer<String> openEntry = record -> {};
     private BiConsumer<String, Map<String, String>> write = (sheet, typed) -> {};
+    private Consumer<String> planJob = run -> {};
     private BiConsumer<String, String> looked = (car, what) -> {};
     private String day = "";
     /** On arrival there may be nothing yet to give the focus to. */
@@ -82,7 +83,8 @@ public final class BeforeWeGoPlace implements Place {
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> openEntry.accept(line.record()),
                         line -> write.accept("gave_back", Map.of("borrowed", line.record())),
-                        this::tick));
+                        this::tick,
+                        run -> planJob.accept(run)));
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
         page.setOpaque(false);
         page.add(panel);
@@ -165,6 +167,11 @@ public final class BeforeWeGoPlace implements Place {
     /** Says what opens a sheet by its key, with what stands in its fields at first by theirs. */
     public void onWrite(BiConsumer<String, Map<String, String>> write) {
         this.write = write;
+    }
+
+    /** Says what plans a job of what was told of a run: told the identity of the run as text. */
+    public void onPlanJob(Consumer<String> planJob) {
+        this.planJob = planJob;
     }
 
     /** Says what writes down that something was looked at now: told the identity of the car as text, and what. */

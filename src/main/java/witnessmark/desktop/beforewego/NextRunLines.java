@@ -21,9 +21,10 @@ record NextRunLines(String title, String run, List<Tick> ticks) {
      * @param what what a look at it is written under
      * @param said the same in words
      * @param note who looked when and saw what, or that nobody has
+     * @param run the text of the identity of the run it was told of; empty for anything else
      * @param record the text of the identity of the look; empty when nobody has
      */
-    record Tick(String car, String what, String said, String note, String record) {
+    record Tick(String car, String what, String said, String note, String run, String record) {
         boolean isDone() {
             return !record.isEmpty();
         }

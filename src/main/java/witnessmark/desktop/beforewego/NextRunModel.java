@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Look;
 import witnessmark.domain.PlannedRun;
+import witnessmark.domain.Run;
+import witnessmark.ledger.result.LookAt;
 import witnessmark.logbook.standing.NextRun;
 import witnessmark.wording.LookWords;
 import witnessmark.wording.Measures;
@@ -34,14 +36,18 @@ final class NextRunModel {
         return new NextRunLines(
                 title,
                 texts.get("beforewego.next.open", run(run.planned()), run.open()),
-                run.looks().stream()
-                        .map(look -> new NextRunLines.Tick(
-                                run.car().text(),
-                                look.what(),
-                                words.what(look),
-                                note(look.done()),
-                                record(look.done())))
-                        .toList());
+                run.looks().stream().map(look -> tick(run, look)).toList());
+    }
+
+    private NextRunLines.Tick tick(NextRun run, LookAt look) {
+        Entry<Run> told = look.reason() == LookAt.Reason.TOLD ? run.last() : null;
+        return new NextRunLines.Tick(
+                run.car().text(),
+                look.what(),
+                words.what(look),
+                note(look.done()),
+                told == null ? "" : told.id().text(),
+                record(look.done()));
     }
 
     private String run(PlannedRun planned) {

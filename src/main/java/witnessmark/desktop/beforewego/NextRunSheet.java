@@ -1,5 +1,6 @@
 package witnessmark.desktop.beforewego;
 
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -24,14 +25,19 @@ final class NextRunSheet {
     private final Sheet sheet = new Sheet("fillx, aligny top, hidemode 3", "[0::,grow,fill]", "");
     private final Texts texts;
     private final Consumer<NextRunLines.Tick> press;
+    private final Consumer<String> planJob;
     private final JPanel cars = new JPanel();
     private final List<OpenRow> open = new ArrayList<>();
     private int pressed = -1;
 
-    /** @param press told the line that is pressed */
-    NextRunSheet(Texts texts, Consumer<NextRunLines.Tick> press) {
+    /**
+     * @param press told the line that is pressed
+     * @param planJob told the run of which a job is planned, by the text of its identity
+     */
+    NextRunSheet(Texts texts, Consumer<NextRunLines.Tick> press, Consumer<String> planJob) {
         this.texts = texts;
         this.press = press;
+        this.planJob = planJob;
         cars.setOpaque(false);
         sheet.add(Lettering.line(texts.get("beforewego.next"), Styles.SECTION), "wrap");
         sheet.add(cars, OpenRow.LIST + ", gaptop 4, wrap");
@@ -95,6 +101,12 @@ final class NextRunSheet {
         row.say(tick.said(), tick.isDone() ? Styles.NOTE : Styles.ECHO, "");
         row.say(tick.note(), Styles.NOTE, "");
         row.setToolTipText(about);
+        if (!tick.run().isEmpty()) {
+            row.bind(KeyEvent.VK_J, "job", () -> planJob.accept(tick.run()));
+            String tip = texts.get("beforewego.job.key", about);
+            row.setToolTipText(tip);
+            row.getAccessibleContext().setAccessibleDescription(tip);
+        }
         return row;
     }
 }

@@ -112,7 +112,8 @@ final class OpenRow extends JButton {
         }
     }
 
-    private void bind(int key, String name, Runnable work) {
+    /** Lets a key do something else with the row. */
+    void bind(int key, String name, Runnable work) {
         FormKeys.bind(this, Keys.plain(key), name, work);
     }
 }

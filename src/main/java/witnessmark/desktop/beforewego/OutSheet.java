@@ -1,5 +1,6 @@
 package witnessmark.desktop.beforewego;
 
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
@@ -18,6 +19,7 @@ final class OutSheet {
     private final Texts texts;
     private final @Nullable String whenNone;
     private final Consumer<OutLine> open;
+    private @Nullable Consumer<OutLine> job;
     private final JPanel reports = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
 
     /**
@@ -39,6 +41,11 @@ final class OutSheet {
 
     Sheet component() {
         return sheet;
+    }
+
+    /** Lets J on a row plan a job of what was told there. */
+    void onJob(Consumer<OutLine> job) {
+        this.job = job;
     }
 
     void show(List<OutLine> lines) {
@@ -65,6 +72,13 @@ final class OutSheet {
         row.say(line.first(), Styles.NOTE, "wrap 2");
         row.say(line.second(), Styles.NOTE, "");
         row.setToolTipText(about);
+        Consumer<OutLine> planned = job;
+        if (planned != null) {
+            row.bind(KeyEvent.VK_J, "job", () -> planned.accept(line));
+            String tip = texts.get("beforewego.job.key", about);
+            row.setToolTipText(tip);
+            row.getAccessibleContext().setAccessibleDescription(tip);
+        }
         return row;
     }
 }

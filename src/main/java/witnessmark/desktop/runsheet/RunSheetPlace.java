@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
@@ -49,6 +50,7 @@ public final class RunSheetPlace implements Place {
     private final CardLayout cards = new CardLayout();
     private @Nullable Shown shown;
     private @Nullable Opened opened;
+    private Consumer<String> planJob = run -> {};
     private Card card = Card.FRESH;
 
     /** The forms that are always there, once somebody has been here. */
@@ -83,6 +85,11 @@ public final class RunSheetPlace implements Place {
                 new Command(
                         context.texts(), "runsheet.log", CommandMenu.RECORD, 1, Keys.menu(KeyEvent.VK_R), this::logRun),
                 new Command(context.texts(), "runsheet.told", CommandMenu.RECORD, 2, null, this::tellRunning));
+    }
+
+    /** Says what plans a job of what was told of a run: told the identity of the run as text. */
+    public void onPlanJob(Consumer<String> planJob) {
+        this.planJob = planJob;
     }
 
     @Override
@@ -156,7 +163,8 @@ public final class RunSheetPlace implements Place {
     private Opened opened(WrittenRun run) {
         RunSheetModel written = new RunSheetModel(run);
         WrittenActions doing = new WrittenActions(context, correct, run, written, words, undo);
-        WrittenPanel panel = new WrittenPanel(written, doing, words, this::logRun, this::leave);
+        WrittenPanel panel = new WrittenPanel(
+                written, doing, words, () -> planJob.accept(run.entry().id().text()), this::logRun, this::leave);
         doing.seenBy(panel);
         doing.onChange(this::head);
         Id<Run> id = run.entry().id();

@@ -39,15 +39,23 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final JButton strike;
     private final JButton restore;
     private final JButton historyButton;
+    private final JButton job;
     private final JButton putBack;
     private final JButton save;
     private transient Optional<RunDoes> shown = Optional.empty();
 
     /**
+     * @param planJob plans a job of what was told
      * @param fresh goes to the sheet for a new run
      * @param leave what Esc does
      */
-    WrittenPanel(RunSheetModel model, WrittenActions actions, RunWords words, Runnable fresh, Runnable leave) {
+    WrittenPanel(
+            RunSheetModel model,
+            WrittenActions actions,
+            RunWords words,
+            Runnable planJob,
+            Runnable fresh,
+            Runnable leave) {
         super(new MigLayout(
                 "insets 0, gap 0, fill, hidemode 3",
                 "[0::,grow,fill]",
@@ -63,12 +71,13 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.strike = button("runsheet.written.strike", this::askReason);
         this.restore = button("runsheet.written.restore", () -> act(actions::restore));
         this.historyButton = button("runsheet.written.history", this::showHistory);
+        this.job = button("runsheet.written.job", planJob);
         this.history = new RunHistory(texts, this::backFromHistory);
         this.putBack = button("runsheet.written.putBack", actions::putBack);
         this.save = Buttons.main(
                 Caption.of(texts.get("runsheet.written.save")), Keys.menu(KeyEvent.VK_ENTER), actions::save);
         this.foot = new FormFoot(
-                List.of(button("runsheet.written.fresh", fresh), strike, restore, historyButton, putBack, save));
+                List.of(button("runsheet.written.fresh", fresh), strike, restore, historyButton, job, putBack, save));
         this.asking = new ReasonRow(texts, this::strikeOut, this::stopAsking);
         asking.setVisible(false);
         body.setOpaque(false);
@@ -180,6 +189,7 @@ final class WrittenPanel extends JPanel implements SheetView {
         }
         strike.setVisible(correct);
         restore.setVisible(actions.isStruckOut() && !actions.isEarlierDay());
+        job.setVisible(correct);
         putBack.setVisible(correct);
         save.setVisible(correct);
         historyButton.setEnabled(!actions.history().isEmpty());

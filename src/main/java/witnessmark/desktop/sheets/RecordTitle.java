@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
 import witnessmark.domain.Coded;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Run;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.quantity.Counter;
@@ -43,6 +46,25 @@ final class RecordTitle {
         all.add(when(entry.fact()));
         all.removeIf(String::isEmpty);
         return measures.row(all);
+    }
+
+    /** What was told of a run and which run that was, in one line; empty when nothing was told. */
+    String told(Run run, Facts facts) {
+        if (run.remarks().isBlank()) {
+            return "";
+        }
+        String which = run.name().isEmpty() ? records.word(run.kind()) : run.name();
+        String on = run.car() == null
+                ? facts.of(Engine.class).get(run.engine()).number()
+                : texts.get(
+                        "sheets.choice.engine_elsewhere",
+                        facts.of(Car.class).get(run.car()).name());
+        return texts.get(
+                "sheets.job_of_run",
+                run.remarks().strip().replaceAll("\\s+", " "),
+                on,
+                which,
+                measures.date(run.start().day()));
     }
 
     /** What it is about, without kind and day. */

@@ -23,6 +23,7 @@ import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.PlanJob;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;
@@ -242,6 +243,21 @@ public final class Sheets {
         model.restore(typed);
         SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
         new SheetActions(context, typing, model, words).save(stopped -> write(key, typed), () -> {});
+    }
+
+    /**
+     * Shows the sheet that plans a job, with what was told of a run on it already.
+     *
+     * @param run the identity of the run, as text; nothing happens when it is not there
+     */
+    public void planJob(String run) {
+        Facts facts = context.book().view().facts();
+        facts.of(Run.class)
+                .find(Id.parse(run))
+                .ifPresent(entry -> write(
+                        "plan_job",
+                        PlanJob.told(
+                                titles.told(entry.fact(), facts), entry.fact().engine())));
     }
 
     SheetPage page(LogSheet sheet) {

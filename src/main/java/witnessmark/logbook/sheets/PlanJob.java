@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Id;
@@ -32,6 +33,19 @@ public final class PlanJob implements LogSheet {
     public static final SheetField COUNT = text("job_count", 1);
 
     private static final long MINUTE = 60_000;
+
+    /**
+     * What stands on the sheet for something that was told of an engine, by the names of the fields.
+     *
+     * @param what what was told, and where; empty when nothing was
+     */
+    public static Map<String, String> told(String what, Id<Engine> engine) {
+        Map<String, String> typed = new HashMap<>(Map.of(ON.key(), EngineOrPart.key(engine, null)));
+        if (!what.isEmpty()) {
+            typed.put(WHAT.key(), what);
+        }
+        return typed;
+    }
 
     @Override
     public String key() {

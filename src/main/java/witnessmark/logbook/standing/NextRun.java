@@ -3,8 +3,10 @@ package witnessmark.logbook.standing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
+import witnessmark.domain.Run;
 import witnessmark.ledger.result.LookAt;
 
 /**
@@ -15,11 +17,18 @@ import witnessmark.ledger.result.LookAt;
  * @param name the car's name
  * @param engine the number of the engine in it, or null when none is
  * @param planned the run of the timetable that comes next
+ * @param last the last run of the car, or null when it never ran
  * @param looks what is to be looked at, what was told first, then what went in, then what always is
  * @param marks what is held, over or not known on it, and what runs out in that run or before, worst first
  */
 public record NextRun(
-        Id<Car> car, String name, @Nullable String engine, PlannedRun planned, List<LookAt> looks, List<MarkOn> marks) {
+        Id<Car> car,
+        String name,
+        @Nullable String engine,
+        PlannedRun planned,
+        @Nullable Entry<Run> last,
+        List<LookAt> looks,
+        List<MarkOn> marks) {
     public NextRun {
         looks = List.copyOf(looks);
         marks = List.copyOf(marks);

@@ -91,27 +91,29 @@ final class SeeNextRuns {
         Id<Engine> engine = ledger.engineIn(car, ledger.asOf().last())
                 .map(stay -> stay.fact().engine())
                 .orElse(null);
-        Run last = last(car).orElse(null);
-        Moment since = last == null || last.back().isBefore(began) ? began : last.back();
+        Entry<Run> last = last(car).orElse(null);
+        Moment since = last == null || last.fact().back().isBefore(began)
+                ? began
+                : last.fact().back();
         return new NextRun(
                 car,
                 facts.of(Car.class).get(car).name(),
                 engine == null ? null : facts.of(Engine.class).get(engine).number(),
                 planned,
-                looks(car, engine, last, since),
+                last,
+                looks(car, engine, last == null ? null : last.fact(), since),
                 going.stream()
                         .filter(on -> isOn(on, car, engine) && (on.calls() || isBy(on.runsOut(), planned)))
                         .toList());
     }
 
-    private Optional<Run> last(Id<Car> car) {
+    private Optional<Entry<Run>> last(Id<Car> car) {
         return facts.of(Run.class)
                 .inForce()
-                .map(Entry::fact)
-                .filter(run -> car.equals(run.car())
-                        && run.perhapsSame() == null
-                        && ledger.asOf().counts(run.start()))
-                .max(Comparator.comparing(Run::start));
+                .filter(run -> car.equals(run.fact().car())
+                        && run.fact().perhapsSame() == null
+                        && ledger.asOf().counts(run.fact().start()))
+                .max(Comparator.comparing(run -> run.fact().start()));
     }
 
     private List<LookAt> looks(Id<Car> car, @Nullable Id<Engine> engine, @Nullable Run last, Moment since) {

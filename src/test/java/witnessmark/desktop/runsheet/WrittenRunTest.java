@@ -302,7 +302,7 @@ class WrittenRunTest {
         assertThat(heading()).isEqualTo("new run");
 
         stage.open(race2);
-        click("Back to the fresh sheet");
+        click("Fresh sheet");
         assertThat(stage.pane.current()).contains(Visit.to(PlaceId.RUN_SHEET));
         assertThat(stage.place.isWritten()).isFalse();
     }
