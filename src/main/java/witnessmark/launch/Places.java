@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
@@ -69,17 +70,7 @@ final class Places {
                         sheets::setLimit,
                         sheets::addPerson,
                         () -> shell.desk().go(PlaceId.RUN_SHEET)));
-        sheets.showIn(
-                page -> {
-                    shell.desk().go(PlaceId.BEFORE_WE_GO);
-                    start.place().stepAside(page);
-                },
-                start.place()::dismiss);
-        start.place().onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
-        start.place().onWrite(sheets::write);
-        start.place().onLooked(sheets::looked);
-        start.place().onPlanJob(sheets::planJob);
-        runSheet.onPlanJob(sheets::planJob);
+        lead(start.place(), runSheet, sheets, shell);
         all.add(start.place());
         all.add(runSheet);
         all.add(new EnginesPlace(
@@ -106,6 +97,21 @@ final class Places {
                 DAYS));
         Path sample = book.sampleFolder();
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
+    }
+
+    /** What pages lead to on other pages. */
+    private static void lead(BeforeWeGoPlace first, RunSheetPlace runSheet, Sheets sheets, ShellContext shell) {
+        sheets.showIn(
+                page -> {
+                    shell.desk().go(PlaceId.BEFORE_WE_GO);
+                    first.stepAside(page);
+                },
+                first::dismiss);
+        first.onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
+        first.onWrite(sheets::write);
+        first.onLooked(sheets::looked);
+        first.onPlanJob(sheets::planJob);
+        runSheet.onPlanJob(sheets::planJob);
     }
 
     List<Place> all() {
