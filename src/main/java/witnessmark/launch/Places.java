@@ -73,7 +73,7 @@ final class Places {
         lead(start.place(), runSheet, sheets, shell);
         all.add(start.place());
         all.add(runSheet);
-        all.add(new EnginesPlace(
+        EnginesPlace engines = new EnginesPlace(
                 shell.texts(),
                 measures,
                 shell.tasks(),
@@ -81,7 +81,9 @@ final class Places {
                 book::desk,
                 shell.settings(),
                 DAYS,
-                entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES))));
+                entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
+        sheets.engineInView(engines::engineInView);
+        all.add(engines);
         all.add(shelf(shell, measures, book, sheets));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());

@@ -10,4 +10,7 @@ public interface Aside {
     JComponent component();
 
     JComponent firstFocus();
+
+    /** The logbook changed while it is in view. */
+    default void changed() {}
 }

@@ -109,6 +109,10 @@ public final class BeforeWeGoPlace implements Place {
 
     @Override
     public void refresh() {
+        Aside over = aside;
+        if (over != null) {
+            over.changed();
+        }
         latest.run(
                 texts.get("beforewego.reading"), () -> model.lines(SeeStanding.of(view.get())), this::show, failure -> {
                     LOG.error("how the team stands could not be worked out", failure);

@@ -2,6 +2,7 @@ package witnessmark.desktop.engines;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -123,6 +124,13 @@ public final class EnginesPlace implements Place {
     @Override
     public JComponent component() {
         return panel;
+    }
+
+    /** The engine whose page is on screen; none while another place is, or the page of a part that is in no engine. */
+    public Optional<Id<Engine>> engineInView() {
+        return engine == null || part.isShown() || !panel.isShowing()
+                ? Optional.empty()
+                : Optional.of(Id.parse(engine));
     }
 
     @Override

@@ -73,6 +73,26 @@ final class SheetActions {
         draft.open();
     }
 
+    /**
+     * Looks at the logbook as it is now, off the event thread, before the sheet is read again.
+     *
+     * @param then told in any case
+     */
+    void look(Runnable then) {
+        context.tasks()
+                .run(
+                        texts.get("sheets.opening"),
+                        () -> {
+                            typing.look();
+                            return typing;
+                        },
+                        looked -> then.run(),
+                        thrown -> {
+                            LOG.error("what a sheet asks of the logbook could not be worked out", thrown);
+                            then.run();
+                        });
+    }
+
     void clear() {
         failure.none();
         model.clear();
@@ -121,21 +141,31 @@ final class SheetActions {
     }
 
     private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Runnable done) {
-        saving = false;
         if (!attempt.outcome().didWork()) {
+            saving = false;
             model.found(attempt.reading(), attempt.found());
             failure.refused(attempt.outcome().problems(), words::sentence, model.texts());
             model.stopped().stream().findFirst().ifPresent(stopped);
             tell();
             return;
         }
+        boolean changed = attempt.outcome().orThrow().isPresent();
+        look(() -> {
+            written(changed ? words.saved(about) : "", done);
+            if (!changed) {
+                context.window().say(texts.get("sheets.nothing_changed"));
+            }
+        });
+    }
+
+    /** @param said what was written, or empty when nothing was */
+    private void written(String said, Runnable done) {
+        saving = false;
         done.run();
         draft.discard();
-        if (attempt.outcome().orThrow().isPresent()) {
-            context.window().say(words.saved(about), Caption.of(texts.get("sheets.undo")), context.undo());
+        if (!said.isEmpty()) {
+            context.window().say(said, Caption.of(texts.get("sheets.undo")), context.undo());
             context.window().changed();
-        } else {
-            context.window().say(texts.get("sheets.nothing_changed"));
         }
         tell();
     }
@@ -157,16 +187,13 @@ final class SheetActions {
                         name,
                         work,
                         outcome -> {
-                            saving = false;
                             if (outcome.didWork()) {
-                                done.run();
-                                draft.discard();
-                                context.window().say(said, Caption.of(texts.get("sheets.undo")), context.undo());
-                                context.window().changed();
+                                look(() -> written(said, done));
                             } else {
+                                saving = false;
                                 failure.refused(outcome.problems(), words::sentence, model.texts());
+                                tell();
                             }
-                            tell();
                         },
                         this::broke);
     }

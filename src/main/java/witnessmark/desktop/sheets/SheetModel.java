@@ -27,6 +27,7 @@ final class SheetModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private final Map<SheetField, String> text = new HashMap<>();
     private final Set<SheetField> left = new HashSet<>();
+    private Map<SheetField, String> picks = Map.of();
     private SheetReading reading;
     private List<FoundProblem> found = List.of();
     private Map<SheetField, String> meant = Map.of();
@@ -166,6 +167,11 @@ final class SheetModel {
         return found;
     }
 
+    /** What is picked at first from now on, besides what always stands there; seen when the sheet begins afresh. */
+    void picks(Map<SheetField, String> first) {
+        picks = Map.copyOf(first);
+    }
+
     /** Everything as it was at first. */
     void clear() {
         begin(Map.of());
@@ -232,6 +238,7 @@ final class SheetModel {
         meant = Map.of();
         text.clear();
         text.putAll(typed.texts());
+        text.putAll(picks);
         text.putAll(kept);
         left.clear();
         asked = false;

@@ -106,6 +106,12 @@ final class SheetPage implements Aside {
         return fields.input(model.firstEmpty());
     }
 
+    /** What it asks of the logbook may be another by now; what is typed stays. */
+    @Override
+    public void changed() {
+        actions.look(model::reread);
+    }
+
     /** It is on screen now: what stands at its top is to be read first. */
     void shown() {
         scroll.fromTop();
@@ -120,6 +126,11 @@ final class SheetPage implements Aside {
     void open(Map<SheetField, String> chosen) {
         open();
         model.mean(chosen);
+    }
+
+    /** What is picked in it at first, besides what always stands there. */
+    void picks(Map<SheetField, String> first) {
+        model.picks(first);
     }
 
     /** Somebody wants to write on it. */

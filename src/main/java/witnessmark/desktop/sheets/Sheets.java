@@ -9,12 +9,17 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
@@ -37,6 +42,7 @@ import witnessmark.wording.Units;
  * {@link #showIn} where pages are shown before anything is opened.
  */
 public final class Sheets {
+    private static final Logger LOG = LoggerFactory.getLogger(Sheets.class);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final SheetsContext context;
@@ -44,10 +50,12 @@ public final class Sheets {
     private final Map<String, SheetPage> pages = new HashMap<>();
     private final List<SheetList.Listed> listed = SheetList.all();
     private final RecordTitle titles;
+    private final Latest opening;
     private @Nullable WrittenList list;
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
     private Runnable back = () -> {};
+    private Supplier<Optional<Id<Engine>>> inView = Optional::empty;
 
     public Sheets(SheetsContext context) {
         this.context = context;
@@ -58,6 +66,7 @@ public final class Sheets {
                 new SheetUnits(
                         units.length(), units.pressure(), units.temperature(), units.distance(), context.days()));
         this.titles = new RecordTitle(context.texts(), context.measures());
+        this.opening = new Latest(context.tasks());
     }
 
     /**
@@ -69,6 +78,11 @@ public final class Sheets {
     public void showIn(Consumer<Aside> show, Runnable dismiss) {
         this.show = show;
         this.dismiss = dismiss;
+    }
+
+    /** Says which engine is in view: a sheet that asks for one has it picked at first. */
+    public void engineInView(Supplier<Optional<Id<Engine>>> engine) {
+        this.inView = engine;
     }
 
     /** One command for each sheet. */
@@ -86,6 +100,7 @@ public final class Sheets {
             now = new WrittenList(context, titles, entry -> correct(entry, this::openList), () -> dismiss.run());
             list = now;
         }
+        opening.drop();
         now.read();
         show.accept(now);
     }
@@ -102,10 +117,11 @@ public final class Sheets {
             context.window().go(PlaceId.RUN_SHEET, entry.id().text());
             return;
         }
-        SheetPage page = written(entry, back);
-        page.open();
-        show.accept(page);
-        page.shown();
+        look(() -> written(entry), typed -> {
+            SheetPage page = page(typed, back);
+            page.open();
+            put(page);
+        });
     }
 
     /** The same for the entry of this identity, as text; nothing happens when there is none. */
@@ -120,13 +136,15 @@ public final class Sheets {
         }
     }
 
-    private <F extends Fact> SheetPage written(Entry<F> seen, Runnable back) {
-        Facts facts = context.book().view().facts();
+    private <F extends Fact> WrittenSheet<F> written(Entry<F> seen) {
         @SuppressWarnings("unchecked") // an entry is of the kind of its fact
-        Entry<F> entry =
-                facts.of((Class<F>) seen.fact().getClass()).find(seen.id()).orElse(seen);
-        String named = titles.of(entry, facts);
-        WrittenSheet<F> typed = writing.open(entry, all(), context.measures()::date);
+        Class<F> kind = (Class<F>) seen.fact().getClass();
+        Entry<F> entry = context.book().view().facts().of(kind).find(seen.id()).orElse(seen);
+        return writing.open(entry, all(), context.measures()::date);
+    }
+
+    private SheetPage page(WrittenSheet<?> typed, Runnable back) {
+        String named = titles.of(typed.entry(), context.book().view().facts());
         SheetWords words = new SheetWords(context.texts(), context.measures(), typed.sheet(), named);
         SheetModel model = new SheetModel(typed);
         SheetActions actions = new SheetActions(context, typed, model, words);
@@ -210,9 +228,13 @@ public final class Sheets {
      * @param typed texts by the names of their fields; what else was typed and not saved stays
      */
     public void write(String key, Map<String, String> typed) {
-        LogSheet sheet = named(key);
-        page(sheet).preset(typed);
-        open(sheet);
+        open(
+                named(key),
+                page -> {
+                    page.preset(typed);
+                    page.open();
+                },
+                () -> {});
     }
 
     /**
@@ -260,11 +282,11 @@ public final class Sheets {
                                 titles.told(entry.fact(), facts), entry.fact().engine())));
     }
 
-    SheetPage page(LogSheet sheet) {
+    private SheetPage page(TypedSheet typed) {
+        LogSheet sheet = typed.sheet();
         @Nullable SheetPage page = pages.get(sheet.key());
         if (page == null) {
             SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
-            TypedSheet typed = writing.fresh(sheet, context.measures()::date);
             SheetModel model = new SheetModel(typed);
             SheetActions actions = new SheetActions(context, typed, model, words);
             page = new SheetPage(model, actions, words, this::leave);
@@ -294,11 +316,7 @@ public final class Sheets {
      * @param goBack goes where it was opened from, once it is left
      */
     public void open(Prefilled prefilled, Runnable goBack) {
-        SheetPage page = page(named(prefilled.sheet()));
-        page.open(prefilled.texts());
-        show.accept(page);
-        page.shown();
-        back = goBack;
+        open(named(prefilled.sheet()), page -> page.open(prefilled.texts()), goBack);
     }
 
     private void leave() {
@@ -307,9 +325,38 @@ public final class Sheets {
     }
 
     private void open(LogSheet sheet) {
-        back = () -> {};
-        SheetPage page = page(sheet);
-        page.open();
+        open(sheet, SheetPage::open, () -> {});
+    }
+
+    /** @param begin what is begun with on the page, before it is shown */
+    private void open(LogSheet sheet, Consumer<SheetPage> begin, Runnable goBack) {
+        Optional<Id<Engine>> engine = inView.get();
+        look(() -> writing.fresh(sheet, context.measures()::date), typed -> {
+            back = goBack;
+            SheetPage page = page(typed);
+            page.picks(engine.map(typed::picksFor).orElse(Map.of()));
+            begin.accept(page);
+            put(page);
+        });
+    }
+
+    /** What a sheet asks of the logbook is worked out off the event thread, before it is shown; of two the last. */
+    private <T extends TypedSheet> void look(Supplier<T> made, Consumer<T> then) {
+        opening.run(
+                context.texts().get("sheets.opening"),
+                () -> {
+                    T typed = made.get();
+                    typed.look();
+                    return typed;
+                },
+                then,
+                thrown -> {
+                    LOG.error("a sheet could not be opened", thrown);
+                    context.window().say(context.texts().get("sheets.not_opened"));
+                });
+    }
+
+    private void put(SheetPage page) {
         show.accept(page);
         page.shown();
     }

@@ -44,6 +44,11 @@ public final class AcceptAsIs implements LogSheet {
     }
 
     @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ON, Places.key(engine));
+    }
+
+    @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         if (!field.equals(ON)) {
             return List.of();

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
@@ -40,6 +41,15 @@ public final class CloseBuild implements LogSheet {
                 open.size() == 1 ? open.get(0).id().text() : "",
                 CLOSED,
                 sight.today().toString());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return open(sight).stream()
+                .filter(build -> build.fact().engine().equals(engine))
+                .reduce((earlier, later) -> later)
+                .map(build -> Map.of(BUILD, build.id().text()))
+                .orElse(Map.of());
     }
 
     @Override

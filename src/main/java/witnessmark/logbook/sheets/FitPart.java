@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
@@ -86,6 +87,11 @@ public final class FitPart implements LogSheet {
                 .where(run -> run.start().day().equals(today))
                 .isEmpty();
         return ran ? today : today.minusDays(1);
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(PLACE, Places.key(engine));
     }
 
     @Override

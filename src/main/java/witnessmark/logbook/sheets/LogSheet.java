@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 
 /** One sheet: what it asks, what stands there at first, what can be picked, and which entries the typed text makes. */
 public interface LogSheet {
@@ -17,6 +19,11 @@ public interface LogSheet {
 
     /** What stands in the fields before anybody types. */
     Map<SheetField, String> fresh(SheetSight sight);
+
+    /** What is picked at first when an engine was in view, by field; empty where the sheet asks for none. */
+    default Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of();
+    }
 
     /** What can be picked in a field; empty for a field that is typed. */
     List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight);

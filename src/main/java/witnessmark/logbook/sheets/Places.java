@@ -57,6 +57,11 @@ final class Places {
         }
     }
 
+    /** What the field holds when this engine is picked. */
+    static String key(Id<Engine> engine) {
+        return ENGINE + engine.text();
+    }
+
     static List<Choice> choices(SheetSight sight) {
         List<Choice> choices = new ArrayList<>();
         for (Entry<Engine> engine : sight.facts().of(Engine.class).where(e -> true)) {

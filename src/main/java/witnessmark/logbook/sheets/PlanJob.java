@@ -68,6 +68,11 @@ public final class PlanJob implements LogSheet {
     }
 
     @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ON, EngineOrPart.key(engine, null));
+    }
+
+    @Override
     public Set<SheetField> kept() {
         return Set.of(ON, BEFORE, WHO);
     }

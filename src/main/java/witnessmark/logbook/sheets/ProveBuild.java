@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.BuildProof;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 import witnessmark.domain.ProofKind;
 import witnessmark.ledger.UnprovenBuilds;
 import witnessmark.ledger.result.UnprovenBuild;
@@ -47,6 +48,15 @@ public final class ProveBuild implements LogSheet {
         out.put(WHEN, sight.today().toString());
         out.put(BY, sight.who());
         return out;
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return unproven(sight).stream()
+                .filter(unproven -> unproven.build().fact().engine().equals(engine))
+                .findFirst()
+                .map(unproven -> Map.of(BUILD, key(unproven)))
+                .orElse(Map.of());
     }
 
     @Override

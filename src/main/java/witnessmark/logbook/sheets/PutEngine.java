@@ -9,6 +9,7 @@ import java.util.Map;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
@@ -33,6 +34,11 @@ public final class PutEngine implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(SINCE, sight.today().toString());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ENGINE, engine.text());
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Seal;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
@@ -37,6 +38,11 @@ public final class PutSeal implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(WHEN, sight.today().toString(), BY, sight.who());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ENGINE, engine.text());
     }
 
     @Override

@@ -78,6 +78,11 @@ public final class RepairAtTrack implements LogSheet {
     }
 
     @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ENGINE, engine.text());
+    }
+
+    @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         if (field.equals(ENGINE)) {
             return engines(sight, opened(typed, sight));

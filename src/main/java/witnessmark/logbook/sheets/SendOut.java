@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 import witnessmark.domain.SentOut;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -49,6 +51,11 @@ public final class SendOut implements LogSheet {
         out.put(WHEN, sight.today().toString());
         out.put(BY, sight.who());
         return out;
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(WHAT, EngineOrPart.key(engine, null));
     }
 
     @Override

@@ -74,6 +74,11 @@ public final class SwapEngine implements LogSheet {
     }
 
     @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ENGINE, engine.text());
+    }
+
+    @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         if (field.equals(CAR)) {
             return sight.all(Car.class, car -> true);

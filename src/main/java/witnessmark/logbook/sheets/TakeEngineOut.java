@@ -12,6 +12,7 @@ import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
@@ -38,6 +39,14 @@ public final class TakeEngineOut implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(WHEN, sight.today().toString());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return sight.facts().of(EngineInCar.class).where(stay -> stay.engine().equals(engine)).stream()
+                .reduce((earlier, later) -> later)
+                .map(stay -> Map.of(ENGINE, stay.id().text()))
+                .orElse(Map.of());
     }
 
     @Override

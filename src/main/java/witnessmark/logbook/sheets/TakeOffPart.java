@@ -9,8 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.Position;
 import witnessmark.domain.image.RecordTypes;
@@ -43,6 +45,11 @@ public final class TakeOffPart implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(WHEN, sight.today().toString());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(PLACE, Places.key(engine));
     }
 
     @Override

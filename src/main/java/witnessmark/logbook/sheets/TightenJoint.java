@@ -62,6 +62,11 @@ public final class TightenJoint implements LogSheet {
     }
 
     @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ENGINE, engine.text());
+    }
+
+    @Override
     public Set<SheetField> kept() {
         return Set.of(ENGINE, FASTENERS, WHICH, METHOD, LUBRICANT, TOOL, WHEN, WHEN_TIME, BY, SECOND);
     }

@@ -1,8 +1,11 @@
 package witnessmark.logbook.sheets;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 
@@ -14,8 +17,28 @@ public interface TypedSheet {
     /** The logbook as the sheet sees it now. */
     SheetSight sight();
 
+    /**
+     * Looks at everything it asks of the logbook as it is now: how things stand, what is where. This may take a while in
+     * a large logbook; until that changes, everything else but {@link #check} and {@link #save} is quick.
+     */
+    default void look() {
+        Map<SheetField, String> typed = texts();
+        read(typed);
+        sheet().fields().forEach(field -> sheet().choices(field, new SheetTyped(typed), sight()));
+    }
+
     /** What stands in the fields before anybody types. */
     Map<SheetField, String> texts();
+
+    /** What is picked at first when an engine was in view: only what can be picked. */
+    default Map<SheetField, String> picksFor(Id<Engine> engine) {
+        SheetTyped typed = new SheetTyped(texts());
+        Map<SheetField, String> picked = new HashMap<>(sheet().picksFor(engine, sight()));
+        picked.entrySet()
+                .removeIf(each -> sheet().choices(each.getKey(), typed, sight()).stream()
+                        .noneMatch(choice -> choice.key().equals(each.getValue())));
+        return picked;
+    }
 
     /** What the typed text comes to, field by field. */
     SheetReading read(Map<SheetField, String> typed);

@@ -50,6 +50,11 @@ public final class WriteBuild implements LogSheet {
     }
 
     @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ENGINE, engine.text());
+    }
+
+    @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         return !field.equals(CLOSED_TIME) || !typed.text(CLOSED).isEmpty();
     }

@@ -60,6 +60,11 @@ public final class WriteReading implements LogSheet {
     }
 
     @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ON, EngineOrPart.key(engine, null));
+    }
+
+    @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         ReadingKind kind = kind(typed);
         boolean graded = kind != null && kind.graded();

@@ -9,7 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
 import witnessmark.domain.Work;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.WorkResult;
@@ -52,6 +58,24 @@ public final class WriteWork implements LogSheet {
                 WorkResult.DONE.code(),
                 WHEN,
                 sight.today().toString());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Map.of(ON, EngineOrPart.key(engine, head(engine, sight)));
+    }
+
+    /** It is the head that is skimmed, and skimming that stands there at first; null when none is fitted. */
+    private static @Nullable Id<Part> head(Id<Engine> engine, SheetSight sight) {
+        Facts facts = sight.facts();
+        return sight.view().ledger().fittedAt(engine, sight.now()).values().stream()
+                .map(fitment -> fitment.fact().part())
+                .filter(part -> facts.of(PartDesign.class)
+                                .get(facts.of(Part.class).get(part).design())
+                                .kind()
+                        == PartKind.HEAD)
+                .findFirst()
+                .orElse(null);
     }
 
     @Override

@@ -67,6 +67,7 @@ class JobOfARunTest {
                     .get(0);
 
             window.sheets.planJob(run.id().text());
+            window.awaitIdle();
             window.lay(1366, 768);
             assertThat(window.ui().field("What is to be done").getText())
                     .startsWith("oil light at turn 6 (told in car 7, ")

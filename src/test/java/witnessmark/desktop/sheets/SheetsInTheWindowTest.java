@@ -260,6 +260,23 @@ class SheetsInTheWindowTest {
         }
     }
 
+    /** Marks of a large logbook take a while; the window goes on meanwhile, and the sheet asked for last is shown. */
+    @Test
+    void a_sheet_comes_up_once_what_it_asks_is_worked_out_off_the_event_thread() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            stock(window);
+            window.sheets.signClear();
+            window.sheets.signRunOn();
+            assertThat(window.shown()).isNull();
+            window.awaitIdle();
+            assertThat(window.shown().heading()).isEqualTo("Run on");
+            window.own.desk.undo().orThrow();
+            window.window.changed();
+            window.awaitIdle();
+            assertThat(window.shown().heading()).isEqualTo("Run on");
+        }
+    }
+
     @Test
     void what_is_written_is_listed_opened_by_keys_corrected_and_taken_back() {
         try (SheetsWindow window = open(Texts.in(Locale.UK))) {

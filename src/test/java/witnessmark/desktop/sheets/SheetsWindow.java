@@ -27,7 +27,7 @@ import witnessmark.wording.Units;
 /** A window over a logbook of its own, with the sheets shown over its first place. */
 final class SheetsWindow implements AutoCloseable {
     final OwnLogbook own;
-    private final Desk window = new Desk();
+    final Desk window = new Desk();
     Sheets sheets;
     final Texts texts;
     private final Tasks tasks = new Tasks((thread, failure) -> {
@@ -116,6 +116,7 @@ final class SheetsWindow implements AutoCloseable {
                 .findFirst()
                 .orElseThrow()
                 .perform();
+        tasks.awaitIdle();
         lay(1366, 768);
     }
 

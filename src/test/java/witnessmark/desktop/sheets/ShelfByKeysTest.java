@@ -79,6 +79,7 @@ class ShelfByKeysTest {
                     .findFirst()
                     .orElseThrow();
             window.sheets.open(aside, () -> went.add("back"));
+            window.awaitIdle();
             window.lay(1366, 768);
             type(window, "What was seen, or is doubted", "fire ring marked");
             save(window);
