@@ -101,6 +101,7 @@ final class RunSheetActions {
             begun = true;
             opening.run(texts.get("runsheet.opening"), this::look, this::opened, this::couldNotOpen);
         } else if (model.isOpen()) {
+            failure.none(); // why it was refused may hold no longer
             if (model.isDirty()) {
                 model.fill(Map.of());
             } else {

@@ -48,6 +48,9 @@ public final class SampleStrip {
     }
 
     private void shown(Optional<Story.Chapter> next) {
+        if (!context.logbook().day().equals(context.logbook().today().day())) {
+            return; // the strip says which day is looked at, and leads back
+        }
         boolean follows = !setting(FOLLOW).isEmpty();
         if (follows && next.isPresent()) {
             walkOn(next.get());

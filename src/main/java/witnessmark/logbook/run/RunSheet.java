@@ -47,7 +47,7 @@ public final class RunSheet implements TypedRun {
      * @param car the car to log, or null for the car logged last
      */
     public Map<RunField, String> fresh(@Nullable Id<Car> car) {
-        return defaults().fill(car, desk.day());
+        return defaults().fill(car, desk.today().day());
     }
 
     /** The car to log after this one: the next in the team's order, round again after the last. */
@@ -70,7 +70,7 @@ public final class RunSheet implements TypedRun {
         ReadSheet reader = reader(desk.view());
         Map<RunField, String> typed = reader.sound(asTyped);
         RunDefaults defaults = defaults();
-        LocalDate today = desk.day();
+        LocalDate today = desk.today().day();
         @Nullable LocalDate day = reader.whichOf(typed).day();
         @Nullable Id<Car> car = Keys.car(typed.getOrDefault(RunField.CAR, "")).orElse(null);
         String event = typed.getOrDefault(RunField.EVENT, "");

@@ -120,7 +120,7 @@ public final class SetLimit implements LogSheet {
         LimitRank rank = in.word(RANK, LimitRank.class);
         String due = in.needed(WORK_DUE);
         in.note(WORK_DUE, SheetNote.of("due_example"));
-        String source = in.needed(SOURCE);
+        String source = rank == LimitRank.OWN ? in.text(SOURCE) : in.needed(SOURCE); // our own habit is written nowhere
         in.note(SOURCE, SheetNote.of("source_example"));
         Counter counter = counter(in.text(COUNTER));
         Long amount = amount(in, counter);

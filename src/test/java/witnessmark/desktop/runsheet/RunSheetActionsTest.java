@@ -118,6 +118,33 @@ class RunSheetActionsTest {
         first.close();
     }
 
+    /** Nothing is written while another day is looked at, and the sheet is not for that day either. */
+    @Test
+    void a_run_begun_while_an_earlier_day_was_looked_at_is_of_today() {
+        LocalDate earlier = LocalDate.parse("2026-05-01");
+        book.lookAsOf(earlier);
+        stage.place.refresh();
+        settle();
+        String date = stage.model().text(RunField.DATE);
+        stage.model().type(RunField.RUNNING, "10");
+        long before = runs();
+        save();
+        assertThat(runs()).isEqualTo(before);
+        assertThat(strip()).contains("as of");
+        book.lookAsOf(null);
+        stage.place.refresh();
+        settle();
+        assertThat(strip()).isEmpty();
+        assertThat(stage.model().text(RunField.DATE)).isEqualTo(date);
+        save();
+        assertThat(book.view().facts().of(Run.class).inForce().map(run -> run.fact()
+                        .start()
+                        .day()))
+                .filteredOn(SATURDAY::equals)
+                .isNotEmpty();
+        assertThat(runs()).isEqualTo(before + 1);
+    }
+
     private List<String> placesSaid() {
         JList<?> places = only(JList.class, false);
         return IntStream.range(0, places.getModel().getSize())

@@ -179,7 +179,7 @@ class RunSheetModelTest {
     @CsvSource({
         "RUNNING, 1h7x, Can't read this; for example 1h20",
         "RUNNING, 0, A run of nothing is no run",
-        "RUNNING, 72h, Longer than one run can be",
+        "RUNNING, 72h, 'Longer than one run can be, 24 h 0 min'",
         "RUNNING, -5, Can't read this; for example 1h20",
         "RUNNING, 1:20, '1 h 20 min, or 1 min 20 s?'",
         "LAPS, 12abc, Can't read this; for example 12",
@@ -192,7 +192,7 @@ class RunSheetModelTest {
         "OIL_ADDED, 20 gal, Can't read this; for example 0.3 L",
         "WARM_UP, x, Can't read this; for example 1h20",
         "DATE, 32 Jul, Can't read this; for example 5 Dec",
-        "DATE, 31/12/2026, Later than today",
+        "DATE, 31/12/2026, 'Later than today, Wed 8 Jul 2026'",
         "OUT_AT, 25:10, Can't read this; for example 10:40",
         "DISTANCE, far, Can't read this; for example 39.8 km",
         "HEAT_CYCLES, 99, Must be from 0 to 20",
@@ -233,7 +233,7 @@ class RunSheetModelTest {
         put(RunField.OIL_PRESSURE, "45");
 
         assertThat(level(RunField.OIL_PRESSURE)).isEqualTo(FieldLine.Level.QUERY);
-        assertThat(line(RunField.OIL_PRESSURE)).endsWith("Meant 4.5?");
+        assertThat(line(RunField.OIL_PRESSURE)).endsWith("Meant 4.5? Alt+Enter takes it");
         assertThat(model.ask()).isTrue();
         assertThat(model.reading().run().fact().queried()).isEqualTo("oil_pressure");
 

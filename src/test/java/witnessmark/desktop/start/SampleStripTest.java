@@ -102,6 +102,21 @@ class SampleStripTest {
         assertThat(window.said()).contains("Walk on to Round 7, Wendlestone", "Tue 28 Jul 2026");
     }
 
+    /** The strip then says which day is looked at, and leads back from there. */
+    @Test
+    void while_an_earlier_day_is_looked_at_its_strip_stays() {
+        window.desk.notice("Looked at as of 1 May.", java.util.List.of());
+        window.logbook.lookAsOf(java.time.LocalDate.of(2026, 5, 1));
+        window.desk.changed();
+        window.settle();
+        assertThat(window.said()).contains("Looked at as of 1 May.").doesNotContain("This is a sample season.");
+        window.logbook.lookAsOf(null);
+        window.desk.dismissNotice();
+        window.desk.changed();
+        window.settle();
+        assertThat(window.said()).contains("This is a sample season.");
+    }
+
     @Test
     void a_reset_is_asked_for_first_since_undo_cannot_bring_it_back() {
         window.press("Reset sample");
