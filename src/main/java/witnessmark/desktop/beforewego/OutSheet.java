@@ -34,6 +34,7 @@ final class OutSheet {
         reports.setOpaque(false);
         sheet.add(Lettering.line(texts.get(heading), Styles.SECTION), "wrap");
         sheet.add(reports, OpenRow.LIST + ", wrap");
+        sheet.setVisible(whenNone != null);
         if (foot != null) {
             sheet.add(foot, "growx, gaptop 4, wrap");
         }

@@ -28,6 +28,7 @@ final class BuildTab extends JPanel {
         super(new MigLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]4[fill,grow]"));
         setOpaque(false);
         table = table(tools.texts(), open, part).with(tools, "engines.build");
+        table.sheet().whenEmpty(Lettering.paragraph(tools.texts().get("engines.build.bare"), Styles.QUIET_INK));
         table.sheet().column(STRIP).setCellRenderer(new StripCell());
         add(asks, "cell 0 0, wmin 0, growx");
         add(table.sheet(), "cell 0 1, grow, hmin 150, wmin 0");

@@ -209,8 +209,10 @@ final class EnginesModel {
                 limit.action() == LimitAction.LOOK ? "engines.build.look" : "engines.build.renew",
                 limit.name(),
                 amount,
-                words.records().word(limit.rank()),
-                limit.source());
+                words.records().word(limit.rank()));
+        if (!limit.source().isBlank()) {
+            named = texts.get("engines.build.written", named, limit.source());
+        }
         return since == null ? named : texts.get("engines.build.lastDone", named, words.day(since));
     }
 

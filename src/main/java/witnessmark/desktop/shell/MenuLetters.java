@@ -5,8 +5,9 @@ import java.awt.event.KeyEvent;
 import javax.swing.MenuSelectionManager;
 
 /**
- * A letter pressed while a menu is open chooses in the menu, and the character it types is nobody's: without this it
- * lands in the field that the chosen command gives the focus to.
+ * A letter pressed while a menu is open chooses in the menu; when that closed it, the character it types is nobody's:
+ * without this it lands in the field that the chosen command gives the focus to. While the menu is still open the
+ * character is the menu's: it opens a menu within it.
  */
 final class MenuLetters implements KeyEventDispatcher {
     private boolean menus;
@@ -14,8 +15,12 @@ final class MenuLetters implements KeyEventDispatcher {
     @Override
     public boolean dispatchKeyEvent(KeyEvent event) {
         if (event.getID() == KeyEvent.KEY_PRESSED) {
-            menus = MenuSelectionManager.defaultManager().getSelectedPath().length > 0;
+            menus = open();
         }
-        return event.getID() == KeyEvent.KEY_TYPED && menus;
+        return event.getID() == KeyEvent.KEY_TYPED && menus && !open();
+    }
+
+    private static boolean open() {
+        return MenuSelectionManager.defaultManager().getSelectedPath().length > 0;
     }
 }

@@ -35,6 +35,13 @@ class MenuLettersTest {
         assertThat(letters.dispatchKeyEvent(typed('k'))).isFalse();
     }
 
+    @Test
+    void while_the_menu_is_open_what_is_typed_is_the_menus_so_that_it_opens_one_within() {
+        MenuSelectionManager.defaultManager().setSelectedPath(new MenuElement[] {new JMenu("Record")});
+        assertThat(letters.dispatchKeyEvent(pressed('P'))).isFalse();
+        assertThat(letters.dispatchKeyEvent(typed('p'))).isFalse();
+    }
+
     private KeyEvent pressed(char key) {
         return new KeyEvent(anywhere, KeyEvent.KEY_PRESSED, 0, 0, key, Character.toLowerCase(key));
     }
