@@ -15,15 +15,18 @@ import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
 import witnessmark.wording.MeterWords;
+import witnessmark.wording.OutWords;
 
 /** What {@code due} says is still open: jobs, what is with others, what the shelf lacks, makers' notices. */
 final class DueOpen {
     private final Tools tools;
     private final StillOpen open;
+    private final OutWords out;
 
     DueOpen(Tools tools, StillOpen open) {
         this.tools = tools;
         this.open = open;
+        this.out = new OutWords(tools.texts(), tools.measures());
     }
 
     /** One line each under a heading with their number; no heading where there is none. */
@@ -60,23 +63,8 @@ final class DueOpen {
         return job.what() + on + before + waits;
     }
 
-    private String out(StillOpen.OutNow out) {
-        Away away = out.away();
-        String promised = away.promised() == null
-                ? ""
-                : "; "
-                        + tools.texts()
-                                .get(
-                                        away.late() ? "beforewego.open.late" : "beforewego.open.promised",
-                                        tools.measures().date(away.promised()),
-                                        away.daysLate());
-        return (what(out) + ", " + away.sent().fact().sentTo() + promised).strip();
-    }
-
-    private static String what(StillOpen.OutNow out) {
-        return out.design() == null
-                ? out.mark()
-                : out.mark().isEmpty() ? out.design().name() : out.design().name() + " " + out.mark();
+    private String out(Away away) {
+        return tools.measures().row(List.of(out.what(away), out.with(away), out.promised(away)));
     }
 
     private String borrowed(StillOpen.ToGoBack borrowed) {
@@ -163,10 +151,9 @@ final class DueOpen {
                 .put("waitingFor", job.waitingFor());
     }
 
-    private static void out(ObjectNode node, StillOpen.OutNow out) {
-        Away away = out.away();
+    private void out(ObjectNode node, Away away) {
         SentOut sent = away.sent().fact();
-        node.put("what", what(out))
+        node.put("what", out.what(away))
                 .put("with", sent.sentTo())
                 .put("since", sent.from().text())
                 .put("promised", text(away.promised()))

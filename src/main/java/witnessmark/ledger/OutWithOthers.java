@@ -14,17 +14,21 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
 import witnessmark.domain.SentOut;
 import witnessmark.ledger.result.Away;
 import witnessmark.quantity.Moment;
 
 /** What is out with others as of a day: parts and engines away, new parts on order; promised for when, late or not. */
 public final class OutWithOthers {
+    private final Facts facts;
     private final AsOf asOf;
     private final List<Away> out;
 
     /** @param facts everything written */
     public OutWithOthers(Facts facts, AsOf asOf) {
+        this.facts = facts;
         this.asOf = asOf;
         Map<Id<SentOut>, List<Entry<Chase>>> chases = new HashMap<>();
         facts.of(Chase.class)
@@ -77,8 +81,15 @@ public final class OutWithOthers {
                 heard = chase.fact().at();
             }
         }
+        Id<Engine> engine = sent.fact().engine();
+        Part part = sent.fact().part() == null ? null : facts.of(Part.class).get(sent.fact().part());
+        Id<PartDesign> design = part == null ? sent.fact().design() : part.design();
         return new Away(
                 sent,
+                engine != null
+                        ? facts.of(Engine.class).get(engine).number()
+                        : part == null ? "" : part.mark(),
+                design == null ? null : facts.of(PartDesign.class).get(design),
                 promised,
                 last,
                 heard,

@@ -1,9 +1,7 @@
 package witnessmark.wording;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.Scrapping;
 import witnessmark.domain.SentOut;
@@ -17,10 +15,12 @@ import witnessmark.quantity.Moment;
 public final class WhereWords {
     private final Texts texts;
     private final Measures measures;
+    private final OutWords out;
 
     public WhereWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
+        this.out = new OutWords(texts, measures);
     }
 
     /**
@@ -33,7 +33,7 @@ public final class WhereWords {
             case FITTED -> place;
             case SPARE -> texts.get("shelf.where.spare");
             case QUARANTINE -> texts.get("shelf.where.quarantine");
-            case AWAY -> texts.get("shelf.where.away", with(where.away()));
+            case AWAY -> out.with(where.away());
             case SCRAPPED -> texts.get("shelf.where.scrapped");
             case SPLIT -> texts.get("shelf.where.split");
         };
@@ -52,7 +52,7 @@ public final class WhereWords {
     public List<String> why(Where where) {
         List<String> said = new ArrayList<>();
         if (where.late() && where.away() != null) {
-            said.add(late(where.away()));
+            said.add(out.promised(where.away()));
         }
         for (PutAside aside : where.asides()) {
             said.add(aside(aside, where.state()));
@@ -69,12 +69,6 @@ public final class WhereWords {
         }
         said.removeIf(String::isBlank);
         return said;
-    }
-
-    /** "3 days late, promised for 12 May 2026". */
-    public String late(Away away) {
-        LocalDate promised = away.promised();
-        return promised == null ? "" : texts.get("shelf.away.late", away.daysLate(), measures.shortDate(promised));
     }
 
     /**
@@ -162,21 +156,10 @@ public final class WhereWords {
             said.add(texts.get("shelf.away.engine", sent.sentTo()));
         }
         said.add(sent.asked());
-        LocalDate promised = away.promised();
-        if (promised == null) {
-            said.add(texts.get("shelf.away.noPromise"));
-        } else if (!away.late()) {
-            said.add(texts.get("shelf.away.promised", measures.shortDate(promised)));
-        } else if (!itself) {
-            said.add(late(away));
+        if (!itself || !away.late()) {
+            said.add(out.promised(away)); // that it is late itself is said first
         }
-        if (away.daysSilent() > 0) {
-            said.add(texts.get("shelf.away.silent", away.daysSilent()));
-        }
+        said.add(out.silent(away));
         return said;
-    }
-
-    private static String with(@Nullable Away away) {
-        return away == null ? "" : away.sent().fact().sentTo();
     }
 }

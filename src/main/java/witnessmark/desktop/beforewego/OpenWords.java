@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Event;
 import witnessmark.domain.Job;
-import witnessmark.domain.SentOut;
 import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
@@ -14,6 +13,7 @@ import witnessmark.logbook.standing.StillOpen;
 import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MeterWords;
+import witnessmark.wording.OutWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -24,11 +24,13 @@ final class OpenWords {
 
     private final Texts texts;
     private final Measures measures;
+    private final OutWords out;
     private final RecordWords records;
 
     OpenWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
+        this.out = new OutWords(texts, measures);
         this.records = new RecordWords(texts);
     }
 
@@ -86,41 +88,19 @@ final class OpenWords {
         return open.out().stream().map(this::out).toList();
     }
 
-    private OutLine out(StillOpen.OutNow out) {
-        Away away = out.away();
-        SentOut sent = away.sent().fact();
+    private OutLine out(Away away) {
         return new OutLine(
-                what(out, sent),
-                texts.get("beforewego.open.with", sent.sentTo(), promised(away)),
+                out.what(away),
+                texts.get("beforewego.open.with", away.sent().fact().sentTo(), out.promised(away)),
                 heard(away),
                 away.sent().id().text());
     }
 
-    private String what(StillOpen.OutNow out, SentOut sent) {
-        if (out.design() == null) {
-            return texts.get("beforewego.job.engine", out.mark());
-        }
-        Integer count = sent.count();
-        return count == null
-                ? texts.get("beforewego.open.away", out.design().name(), out.mark())
-                : texts.get("beforewego.open.ordered", out.design().name(), count);
-    }
-
-    private String promised(Away away) {
-        if (away.promised() == null) {
-            return texts.get("beforewego.open.noPromise");
-        }
-        String day = measures.shortDate(away.promised());
-        return away.late()
-                ? texts.get("beforewego.open.late", day, away.daysLate())
-                : texts.get("beforewego.open.promised", day);
-    }
-
     private String heard(Away away) {
-        String day = measures.shortDate(away.heard().day());
         if (away.daysSilent() >= SILENT) {
-            return texts.get("beforewego.open.silent", away.daysSilent());
+            return records.label(out.silent(away));
         }
+        String day = measures.shortDate(away.heard().day());
         return texts.get(away.chase() == null ? "beforewego.open.sent" : "beforewego.open.heard", day);
     }
 

@@ -9,7 +9,7 @@ import witnessmark.desktop.form.SeamState;
  * @param part the text form of its identity
  * @param mark as marked
  * @param where where it is and since when
- * @param what what it is, and the members of a set
+ * @param what what it is, the members of a set, and why it is where it is
  * @param state how it stands
  * @param stands the state's word and why
  * @param times every time it was fitted, the latest first

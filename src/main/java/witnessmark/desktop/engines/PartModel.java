@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.Where;
 import witnessmark.logbook.engines.Figure;
 import witnessmark.logbook.engines.FittedTime;
 import witnessmark.logbook.engines.PartRow;
@@ -14,17 +15,20 @@ import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
+import witnessmark.wording.WhereWords;
 
 /** Words the parts that are in no engine, and one part in full. The same answer always gives the same lines. */
 final class PartModel {
     private final Texts texts;
     private final Measures measures;
     private final EngineWords words;
+    private final WhereWords whereabouts;
 
     PartModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.words = new EngineWords(texts, measures);
+        this.whereabouts = new WhereWords(texts, measures);
     }
 
     PartLine line(PartRow row) {
@@ -56,7 +60,7 @@ final class PartModel {
         return new PartLines(
                 row.part().id().text(),
                 row.part().fact().mark(),
-                row.first() == null ? where(row.last()) : firstEntry(row.first()),
+                row.first() == null ? there(sheet.where(), row.last()) : firstEntry(row.first()),
                 what(sheet),
                 EngineWords.state(sheet.worst()),
                 stands(sheet),
@@ -76,15 +80,20 @@ final class PartModel {
                         : worst == null ? texts.get("engines.build.noLimitRecorded") : words.left(worst));
     }
 
-    /** "on the shelf since 14 Jun 2026, off K05", "in K03 since 28 Jan 2026, as valve springs", "never fitted". */
-    private String where(@Nullable FittedTime last) {
-        if (last == null) {
+    /** "on the shelf since 14 Jun 2026, off K05", "in K03 since 28 Jan 2026, as valve springs", "with machinist G1 since …". */
+    private String there(Where where, @Nullable FittedTime last) {
+        if (last != null && last.lasts()) {
+            return texts.get("engines.part.there", place(last), date(last.stay().from()), last.position());
+        }
+        Moment since = where.since();
+        if (where.state() == Where.State.SPARE && last == null) {
             return texts.get("engines.part.never");
         }
-        Moment to = last.stay().to();
-        return to == null
-                ? texts.get("engines.part.there", place(last), date(last.stay().from()), last.position())
-                : texts.get("engines.part.shelf", date(to), place(last));
+        String there = whereabouts.where(where, "");
+        String from = since == null ? there : texts.get("engines.part.since", there, date(since));
+        return last == null || where.state() != Where.State.SPARE
+                ? from
+                : texts.get("engines.part.off", from, place(last));
     }
 
     /** Why it came off and how it looked; nothing while it is there, and where nothing is written down. */
@@ -97,6 +106,7 @@ final class PartModel {
                 .toList());
     }
 
+    /** What it is, and why it is where it is: why it was put aside, what was promised. */
     private String what(PartSheet sheet) {
         List<String> said = new ArrayList<>();
         said.add(words.records().label(words.records().word(sheet.row().design().kind())));
@@ -109,6 +119,10 @@ final class PartModel {
         if (!members.isEmpty()) {
             said.add(texts.get(
                     "engines.build.members", members.size(), members.get(0), members.get(members.size() - 1)));
+        }
+        said.addAll(whereabouts.why(sheet.where()));
+        if (sheet.where().borrowed()) {
+            said.add(whereabouts.goesBack(""));
         }
         return measures.row(said);
     }

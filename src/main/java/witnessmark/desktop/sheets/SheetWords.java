@@ -10,6 +10,7 @@ import witnessmark.desktop.form.StateWords;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
 import witnessmark.domain.ReadingKind;
+import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.UnprovenBuild;
@@ -36,6 +37,7 @@ import witnessmark.quantity.typed.Unit;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
+import witnessmark.wording.OutWords;
 import witnessmark.wording.Problems;
 import witnessmark.wording.ReadingWords;
 import witnessmark.wording.RecordWords;
@@ -51,6 +53,7 @@ final class SheetWords {
     private final ReadingWords readings;
     private final Amounts amounts;
     private final LifeWords lives;
+    private final OutWords out;
     private final UnprovenWords unproven;
     private final LogSheet sheet;
     private final LogSheet form;
@@ -69,6 +72,7 @@ final class SheetWords {
         this.readings = new ReadingWords(texts, measures);
         this.amounts = new Amounts(texts, measures);
         this.lives = new LifeWords(texts, measures);
+        this.out = new OutWords(texts, measures);
         this.unproven = new UnprovenWords(texts, measures);
         this.sheet = sheet;
         this.form = sheet instanceof CorrectSheet written ? written.form() : sheet;
@@ -306,6 +310,9 @@ final class SheetWords {
         }
         if (fact instanceof Life life) {
             return lives.life(life);
+        }
+        if (fact instanceof Away away) {
+            return out.what(away);
         }
         if (fact instanceof UnprovenBuild build) {
             return unproven.list(build);

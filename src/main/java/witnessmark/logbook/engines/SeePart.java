@@ -19,6 +19,7 @@ import witnessmark.domain.PartKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.SetMember;
 import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.Whereabouts;
 import witnessmark.ledger.result.Charge;
 import witnessmark.ledger.result.Counted;
 import witnessmark.ledger.result.Life;
@@ -108,6 +109,7 @@ public final class SeePart {
     private PartSheet sheet(Entry<Part> part) {
         return new PartSheet(
                 row(part),
+                new Whereabouts(ledger).of(part),
                 new WorstMarks(ledger).onPart(part.id()).stream().findFirst().orElse(null),
                 members(ledger, part.id()),
                 times(part.id()),

@@ -24,10 +24,15 @@ final class OutNow {
                         entry.id().text(),
                         SheetNote.of(
                                 "out_with",
-                                name(sight, entry.fact()),
+                                known(sight, entry),
                                 entry.fact().sentTo(),
                                 entry.fact().from())))
                 .toList();
+    }
+
+    /** What is known of it, to be worded; of what is sent later the name alone. */
+    private static Object known(SheetSight sight, Entry<SentOut> entry) {
+        return sight.standing().out().of(entry.id()).<Object>map(away -> away).orElse(name(sight, entry.fact()));
     }
 
     /** The key of what is out when it is alone; else empty. */

@@ -14,7 +14,6 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
-import witnessmark.domain.SentOut;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Meters;
@@ -77,28 +76,13 @@ final class SeeOpen {
     }
 
     /** The latest past its day first, then those silent for longest. */
-    private List<StillOpen.OutNow> out() {
+    private List<Away> out() {
         return new OutWithOthers(facts, asOf)
                 .all().stream()
                         .sorted(Comparator.comparingLong(Away::daysLate)
                                 .thenComparingLong(Away::daysSilent)
                                 .reversed())
-                        .map(this::out)
                         .toList();
-    }
-
-    private StillOpen.OutNow out(Away away) {
-        SentOut sent = away.sent().fact();
-        if (sent.engine() != null) {
-            return new StillOpen.OutNow(
-                    away, facts.of(Engine.class).get(sent.engine()).number(), null);
-        }
-        Part part = sent.part() == null ? null : facts.of(Part.class).get(sent.part());
-        Id<PartDesign> design = part == null ? sent.design() : part.design();
-        return new StillOpen.OutNow(
-                away,
-                part == null ? "" : part.mark(),
-                design == null ? null : facts.of(PartDesign.class).get(design));
     }
 
     private List<StillOpen.LowStock> low() {

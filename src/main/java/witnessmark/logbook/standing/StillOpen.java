@@ -25,7 +25,7 @@ import witnessmark.ledger.result.StockLevel;
  */
 public record StillOpen(
         List<OpenJob> jobs,
-        List<OutNow> out,
+        List<Away> out,
         List<ToGoBack> borrowed,
         List<LowStock> low,
         List<NoticeLeft> notices,
@@ -63,15 +63,6 @@ public record StillOpen(
         CAR,
         NOTHING
     }
-
-    /**
-     * Something with others.
-     *
-     * @param away what is known of it
-     * @param mark of the part, or number of the engine; empty for an order
-     * @param design what the part is, or what is on order; null for an engine
-     */
-    public record OutNow(Away away, String mark, @Nullable PartDesign design) {}
 
     /**
      * A borrowed part.

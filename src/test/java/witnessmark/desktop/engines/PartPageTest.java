@@ -55,7 +55,7 @@ class PartPageTest {
     void a_part_that_came_off_opens_with_where_it_is_and_where_it_has_been() {
         window.part("RB-03a");
         Focus.await(part().times().table());
-        assertThat(part().where()).isEqualTo("on the shelf since Fri 8 May 2026, off K03");
+        assertThat(part().where()).isEqualTo("out of use since Fri 8 May 2026");
         assertThat(part().times().sheet().shown()).singleElement().satisfies(time -> {
             assertThat(time.place()).isEqualTo("K03");
             assertThat(time.position()).isEqualTo("rod bolts");
@@ -119,7 +119,7 @@ class PartPageTest {
                         .id());
         keys.press(KeyEvent.VK_ENTER);
         Focus.await(part().times().table());
-        assertThat(part().where()).isEqualTo("on the shelf since Wed 17 Jun 2026, off K05");
+        assertThat(part().where()).isEqualTo("with machinist G1 since Fri 26 Jun 2026");
         keys.press(KeyEvent.VK_ENTER);
         String k05 = desk.view()
                 .facts()
