@@ -82,13 +82,13 @@ public final class OutWithOthers {
             }
         }
         Id<Engine> engine = sent.fact().engine();
-        Part part = sent.fact().part() == null ? null : facts.of(Part.class).get(sent.fact().part());
+        Part part = sent.fact().part() == null
+                ? null
+                : facts.of(Part.class).get(sent.fact().part());
         Id<PartDesign> design = part == null ? sent.fact().design() : part.design();
         return new Away(
                 sent,
-                engine != null
-                        ? facts.of(Engine.class).get(engine).number()
-                        : part == null ? "" : part.mark(),
+                engine != null ? facts.of(Engine.class).get(engine).number() : part == null ? "" : part.mark(),
                 design == null ? null : facts.of(PartDesign.class).get(design),
                 promised,
                 last,

@@ -29,7 +29,9 @@ public final class OutWords {
 
     /** "with machinist G1". */
     public String with(@Nullable Away away) {
-        return away == null ? "" : texts.get("shelf.where.away", away.sent().fact().sentTo());
+        return away == null
+                ? ""
+                : texts.get("shelf.where.away", away.sent().fact().sentTo());
     }
 
     /** "3 days late, promised for 12 May", "promised for 12 May", "nothing promised". */
@@ -39,9 +41,7 @@ public final class OutWords {
             return texts.get("shelf.away.noPromise");
         }
         String day = measures.shortDate(promised);
-        return away.late()
-                ? texts.get("shelf.away.late", away.daysLate(), day)
-                : texts.get("shelf.away.promised", day);
+        return away.late() ? texts.get("shelf.away.late", away.daysLate(), day) : texts.get("shelf.away.promised", day);
     }
 
     /** "nothing heard for 6 days"; empty when something was heard on the day. */

@@ -65,8 +65,7 @@ class DueTest {
 
         assertThat(said)
                 .contains("Jobs not done: 7", "Springs out and renewed, or a run-on signed (VS-03); before Round 6")
-                .contains(
-                        "Out with others: 3", "head 18-16 HD-05, with machinist G1, 1 day late, promised for 7 Jul")
+                .contains("Out with others: 3", "head 18-16 HD-05, with machinist G1, 1 day late, promised for 7 Jul")
                 .contains("Too little on the shelf: 2", "cover gasket 18-16: 0 free, at least 2 wanted")
                 .doesNotContain("Notices from makers");
         JsonNode answer = new ObjectMapper()

@@ -17,12 +17,7 @@ import witnessmark.logbook.standing.MarkOn;
  * @param lives one for each counter that runs feed, in the order of the counters
  */
 public record PartSheet(
-        PartRow row,
-        Where where,
-        @Nullable MarkOn worst,
-        List<String> members,
-        List<Time> times,
-        List<Life> lives) {
+        PartRow row, Where where, @Nullable MarkOn worst, List<String> members, List<Time> times, List<Life> lives) {
     /**
      * A time it was fitted and what it ran in that time.
      *
