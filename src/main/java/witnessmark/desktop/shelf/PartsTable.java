@@ -49,7 +49,6 @@ final class PartsTable {
         choice.add(where.combo(), "w 0:200:");
         write.setToolTipText(texts.get("shelf.write.tip"));
         sheet.filterStays(choice, write);
-        sheet.whenEmpty(empty);
         sheet.table().setToolTipText(texts.get("shelf.parts.tip"));
         sheet.onOpen(line -> asked.page().accept(line.id()));
         sheet.onSelect(line -> write.setEnabled(line != null));
@@ -69,6 +68,9 @@ final class PartsTable {
     }
 
     void show(ShelfLines now) {
+        if (lines == ShelfLines.NONE) {
+            sheet.whenEmpty(empty); // not before anything was read: the rows take the focus on arrival
+        }
         lines = now;
         where.load(List.of(Whereabout.values()), chosen());
         sheet.offer(COUNTED, now.counted());

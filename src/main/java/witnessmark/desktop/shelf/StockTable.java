@@ -18,6 +18,8 @@ final class StockTable {
     private final ShelfAsked asked;
     private final SheetTable<StockLine> sheet;
     private final JButton newBatch;
+    private final Empty empty;
+    private boolean read;
 
     StockTable(SheetTools tools, ShelfAsked asked) {
         this.texts = tools.texts();
@@ -25,10 +27,8 @@ final class StockTable {
         this.sheet =
                 new SheetTable<>(texts.get("shelf.stock"), columns(texts), StockLine::id).with(tools, "shelf.stock");
         this.newBatch = Buttons.link(Caption.of(texts.get("shelf.stock.new")), asked.newStock());
-        Empty empty =
+        this.empty =
                 new Empty(texts.get("shelf.empty.stock"), Caption.of(texts.get("shelf.empty.batch")), asked.newStock());
-        empty.nothingYet();
-        sheet.whenEmpty(empty);
         sheet.table().setToolTipText(texts.get("shelf.stock.tip"));
         sheet.menu(this::ways);
         sheet.onOpen(line -> asked.write().accept(line.move()));
@@ -43,6 +43,10 @@ final class StockTable {
     }
 
     void show(ShelfLines lines) {
+        if (!read) {
+            sheet.whenEmpty(empty); // not before anything was read
+            read = true;
+        }
         newBatch.setVisible(!lines.stock().isEmpty());
         sheet.show(lines.stock());
     }

@@ -63,6 +63,15 @@ class ShelfByKeyboardTest {
     }
 
     @Test
+    void before_anything_was_read_the_rows_take_the_focus_already() {
+        try (ShelfWindow fresh = ShelfWindow.unread()) {
+            frame.setContentPane(fresh.pane);
+            frame.validate();
+            assertThat(fresh.place.firstFocus().isShowing()).isTrue();
+        }
+    }
+
+    @Test
     void enter_opens_the_page_of_the_part_in_hand() {
         keys.press(KeyEvent.VK_DOWN).press(KeyEvent.VK_ENTER);
         assertThat(window.asked).containsExactly("page " + window.part("RS-03").id());

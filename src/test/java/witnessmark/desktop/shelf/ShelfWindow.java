@@ -13,6 +13,7 @@ import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.shell.ShellPane;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.GoldenText;
+import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.domain.Facts;
@@ -39,8 +40,20 @@ final class ShelfWindow implements AutoCloseable {
     private Supplier<View> view;
 
     ShelfWindow(Look look, Texts texts, View first) {
+        this(look, texts, () -> first);
+        tasks.awaitIdle();
+    }
+
+    /** The window on a shelf that cannot be read, and whose answer nobody waited for. */
+    static ShelfWindow unread() {
+        return new ShelfWindow(Looks.light(), english(), () -> {
+            throw new IllegalStateException("not read");
+        });
+    }
+
+    private ShelfWindow(Look look, Texts texts, Supplier<View> first) {
         this.texts = texts;
-        this.view = () -> first;
+        this.view = first;
         MemorySettings settings = new MemorySettings();
         place = new ShelfPlace(
                 new SheetTools(texts, tasks, settings),
@@ -58,7 +71,6 @@ final class ShelfWindow implements AutoCloseable {
         pane = new ShellPane(context, List.of(place), List.of(), List.of());
         pane.logbook("Marrowgate, sample season");
         window.go(PlaceId.PARTS_SHELF);
-        tasks.awaitIdle();
     }
 
     /** The sample season on its last evening. */
