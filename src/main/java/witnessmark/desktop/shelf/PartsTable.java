@@ -68,13 +68,14 @@ final class PartsTable {
     }
 
     void show(ShelfLines now) {
-        if (lines == ShelfLines.NONE) {
-            sheet.whenEmpty(empty); // not before anything was read: the rows take the focus on arrival
-        }
+        boolean first = lines == ShelfLines.NONE;
         lines = now;
         where.load(List.of(Whereabout.values()), chosen());
         sheet.offer(COUNTED, now.counted());
         showChosen();
+        if (first) {
+            sheet.whenEmpty(empty); // not before rows are there: they take the focus on arrival, and keep it
+        }
     }
 
     /** Chooses a part and brings it into view, out of whatever hides it. */

@@ -43,12 +43,12 @@ final class StockTable {
     }
 
     void show(ShelfLines lines) {
-        if (!read) {
-            sheet.whenEmpty(empty); // not before anything was read
-            read = true;
-        }
         newBatch.setVisible(!lines.stock().isEmpty());
         sheet.show(lines.stock());
+        if (!read) {
+            sheet.whenEmpty(empty); // not before rows are there: they keep the focus
+            read = true;
+        }
     }
 
     /** What can be done with a batch, in the menu's order. */

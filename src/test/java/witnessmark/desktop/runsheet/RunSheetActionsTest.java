@@ -137,9 +137,11 @@ class RunSheetActionsTest {
         assertThat(strip()).isEmpty();
         assertThat(stage.model().text(RunField.DATE)).isEqualTo(date);
         save();
-        assertThat(book.view().facts().of(Run.class).inForce().map(run -> run.fact()
-                        .start()
-                        .day()))
+        assertThat(book.view()
+                        .facts()
+                        .of(Run.class)
+                        .inForce()
+                        .map(run -> run.fact().start().day()))
                 .filteredOn(SATURDAY::equals)
                 .isNotEmpty();
         assertThat(runs()).isEqualTo(before + 1);

@@ -63,11 +63,14 @@ class ShelfByKeyboardTest {
     }
 
     @Test
-    void before_anything_was_read_the_rows_take_the_focus_already() {
-        try (ShelfWindow fresh = ShelfWindow.unread()) {
+    void the_rows_take_the_focus_on_arrival_and_keep_it_when_they_are_read() {
+        try (ShelfWindow fresh = ShelfWindow.arriving()) {
             frame.setContentPane(fresh.pane);
             frame.validate();
-            assertThat(fresh.place.firstFocus().isShowing()).isTrue();
+            fresh.place.firstFocus().requestFocusInWindow();
+            Focus.await(fresh.place.firstFocus());
+            fresh.tasks.awaitIdle();
+            assertThat(Keyboard.owner()).isSameAs(fresh.place.firstFocus());
         }
     }
 

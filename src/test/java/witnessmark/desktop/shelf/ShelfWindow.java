@@ -44,11 +44,9 @@ final class ShelfWindow implements AutoCloseable {
         tasks.awaitIdle();
     }
 
-    /** The window on a shelf that cannot be read, and whose answer nobody waited for. */
-    static ShelfWindow unread() {
-        return new ShelfWindow(Looks.light(), english(), () -> {
-            throw new IllegalStateException("not read");
-        });
+    /** The window just gone to: what was read has not come in yet. */
+    static ShelfWindow arriving() {
+        return new ShelfWindow(Looks.light(), english(), ShelfWindow::small);
     }
 
     private ShelfWindow(Look look, Texts texts, Supplier<View> first) {
