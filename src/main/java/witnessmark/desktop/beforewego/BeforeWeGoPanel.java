@@ -123,8 +123,8 @@ final class BeforeWeGoPanel extends JPanel {
     }
 
     private JPanel standing() {
-        JPanel main = new JPanel(
-                new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][grow,fill]"));
+        JPanel main =
+                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][grow,fill]"));
         main.setOpaque(false);
         main.add(next.component(), "cell 0 0, growx, gapbottom 16");
         main.add(nearest.component(), "cell 0 1, grow");
