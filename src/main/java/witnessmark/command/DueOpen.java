@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Job;
@@ -32,6 +33,7 @@ final class DueOpen {
     /** One line each under a heading with their number; no heading where there is none. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();
+        add(lines, "command.due.bare", open.bare().stream().map(this::bare).toList());
         add(lines, "command.due.jobs", open.jobs().stream().map(this::job).toList());
         add(lines, "command.due.out", open.out().stream().map(this::out).toList());
         add(
@@ -52,6 +54,15 @@ final class DueOpen {
             lines.add(tools.texts().get(heading, rows.size()));
             rows.forEach(row -> lines.add("  " + row));
         }
+    }
+
+    private String bare(StillOpen.BareCar bare) {
+        Entry<Engine> meant = bare.meant();
+        String car = tools.texts().get("command.due.car", bare.car().fact().name());
+        return car + "; "
+                + (meant == null
+                        ? tools.texts().get("beforewego.bare.none")
+                        : tools.texts().get("beforewego.bare.meant", meant.fact().number()));
     }
 
     private String job(StillOpen.OpenJob open) {
@@ -106,6 +117,14 @@ final class DueOpen {
 
     /** The same as values: days as ISO 8601, work in minutes. */
     void json(ObjectNode root) {
+        ArrayNode bare = root.putArray("carsWithoutEngine");
+        open.bare().forEach(each -> {
+            Entry<Engine> meant = each.meant();
+            bare.addObject()
+                    .put("car", each.car().fact().name())
+                    .put("event", each.event())
+                    .put("meant", meant == null ? null : meant.fact().number());
+        });
         ArrayNode jobs = root.putArray("jobs");
         open.jobs().forEach(each -> job(jobs.addObject(), each));
         ArrayNode out = root.putArray("outWithOthers");

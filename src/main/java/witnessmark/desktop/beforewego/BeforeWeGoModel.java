@@ -53,11 +53,12 @@ public final class BeforeWeGoModel {
         List<MarkOn> must = standing.going().stream().filter(MarkOn::calls).toList();
         List<MarkOn> due = standing.going().stream().filter(MarkOn::comesDue).toList();
         int shown = Math.min(MOST, must.size() + due.size());
+        int calling = must.size() + standing.open().bare().size();
         return new StandingLines(
                 measures.date(standing.day()),
-                board(standing, must.size()),
+                board(standing, calling),
                 new NextRunModel(texts, measures).lines(standing.nextRuns()),
-                must.size(),
+                calling,
                 must.stream().limit(MOST).map(marks::line).toList(),
                 due.stream()
                         .limit(Math.max(0, MOST - must.size()))
@@ -73,6 +74,7 @@ public final class BeforeWeGoModel {
                 all(standing),
                 standing.lastOut().stream().map(this::lastOut).toList(),
                 standing.moved().stream().map(this::moved).toList(),
+                open.bare(standing.open()),
                 open.jobs(
                         standing.open(),
                         standing.next() == null ? null : standing.next().event().name()),

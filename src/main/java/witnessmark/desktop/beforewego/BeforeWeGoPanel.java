@@ -31,6 +31,7 @@ final class BeforeWeGoPanel extends JPanel {
     private final OutSheet moved;
     private final OutSheet jobs;
     private final OutSheet out;
+    private final OutSheet bare;
     private final OutSheet borrowed;
     private final OutSheet others;
     private final FirstStepsSheet steps;
@@ -43,6 +44,7 @@ final class BeforeWeGoPanel extends JPanel {
             Consumer<OutLine> run,
             Consumer<OutLine> engine,
             Consumer<OutLine> open,
+            Consumer<OutLine> putEngine,
             Consumer<OutLine> giveBack,
             Consumer<NextRunLines.Tick> tick,
             Consumer<String> planJob) {}
@@ -61,6 +63,7 @@ final class BeforeWeGoPanel extends JPanel {
         steps = new FirstStepsSheet(texts, actions, importSeason);
         jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), null);
         out = new OutSheet(texts, "beforewego.out.others", null, opening.open(), null);
+        bare = new OutSheet(texts, "beforewego.bare", null, opening.putEngine(), null);
         borrowed = new OutSheet(texts, "beforewego.borrowed", null, opening.giveBack(), null);
         others = new OutSheet(texts, "beforewego.open.shelf", null, opening.open(), null);
         below.add(standing(), STANDING);
@@ -87,6 +90,7 @@ final class BeforeWeGoPanel extends JPanel {
             moved.show(lines.moved());
             jobs.show(lines.jobs());
             out.show(lines.out());
+            bare.show(lines.bare());
             borrowed.show(lines.borrowed());
             others.show(lines.others());
         }
@@ -124,10 +128,11 @@ final class BeforeWeGoPanel extends JPanel {
 
     private JPanel standing() {
         JPanel main =
-                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][grow,fill]"));
+                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][][grow,fill]"));
         main.setOpaque(false);
         main.add(next.component(), "cell 0 0, growx, gapbottom 16");
-        main.add(nearest.component(), "cell 0 1, grow");
+        main.add(bare.component(), "cell 0 1, growx, gapbottom 16");
+        main.add(nearest.component(), "cell 0 2, grow");
         return new SideBySide(
                 main,
                 List.of(

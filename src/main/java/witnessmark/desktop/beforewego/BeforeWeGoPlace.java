@@ -82,6 +82,7 @@ public final class BeforeWeGoPlace implements Place {
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> openEntry.accept(line.record()),
+                        line -> write.accept("put_engine", Map.of("car", line.record())),
                         line -> write.accept("gave_back", Map.of("borrowed", line.record())),
                         this::tick,
                         run -> planJob.accept(run)));

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Event;
 import witnessmark.domain.Job;
 import witnessmark.ledger.result.Away;
@@ -105,6 +107,21 @@ final class OpenWords {
     }
 
     /** What is to go back to where it came from. */
+    List<OutLine> bare(StillOpen open) {
+        return open.bare().stream().map(this::bare).toList();
+    }
+
+    private OutLine bare(StillOpen.BareCar bare) {
+        Entry<Engine> meant = bare.meant();
+        return new OutLine(
+                texts.get("beforewego.job.car", bare.car().fact().name()),
+                texts.get("beforewego.bare.entered", bare.event()),
+                meant == null
+                        ? texts.get("beforewego.bare.none")
+                        : texts.get("beforewego.bare.meant", meant.fact().number()),
+                bare.car().id().text());
+    }
+
     List<OutLine> borrowed(StillOpen open) {
         return open.borrowed().stream().map(this::borrowed).toList();
     }

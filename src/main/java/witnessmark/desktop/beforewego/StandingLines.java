@@ -9,7 +9,7 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param day beside the title
  * @param board the next event
  * @param nextRuns what is to be looked at before the next run of each car; empty when no event runs
- * @param calling how many marks ask for something before the team goes
+ * @param calling how many marks and cars without an engine ask for something before the team goes
  * @param must those, worst first, as far as there is room
  * @param due what comes due while the team is there
  * @param nearest what stands nearest to its limit after these, when these are few
@@ -20,6 +20,7 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param all every limit and every fitted part without one, worst first
  * @param lastOut the last run of each car
  * @param moved what the last outing added
+ * @param bare cars entered that have no engine in them
  * @param jobs work planned and not done
  * @param out what is with others
  * @param borrowed what is to go back
@@ -41,6 +42,7 @@ public record StandingLines(
         List<MarkLine> all,
         List<OutLine> lastOut,
         List<OutLine> moved,
+        List<OutLine> bare,
         List<OutLine> jobs,
         List<OutLine> out,
         List<OutLine> borrowed,
@@ -54,6 +56,7 @@ public record StandingLines(
         all = List.copyOf(all);
         lastOut = List.copyOf(lastOut);
         moved = List.copyOf(moved);
+        bare = List.copyOf(bare);
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
         borrowed = List.copyOf(borrowed);

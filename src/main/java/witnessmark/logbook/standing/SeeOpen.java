@@ -9,6 +9,7 @@ import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.EventEntry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Job;
@@ -38,7 +39,7 @@ final class SeeOpen {
     }
 
     StillOpen open() {
-        return new StillOpen(jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf), apart());
+        return new StillOpen(jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf), apart(), bare());
     }
 
     private List<StillOpen.OpenJob> jobs() {
@@ -62,6 +63,23 @@ final class SeeOpen {
                 ? new StillOpen.OpenJob(entry, "", StillOpen.On.NOTHING, name, late)
                 : new StillOpen.OpenJob(
                         entry, facts.of(Car.class).get(job.car()).name(), StillOpen.On.CAR, name, late);
+    }
+
+    private List<StillOpen.BareCar> bare() {
+        NextEvent next = new Calendar(facts, asOf.day()).next().orElse(null);
+        if (next == null) {
+            return List.of();
+        }
+        return facts.of(EventEntry.class).where(entry -> entry.event().equals(next.id())).stream()
+                .map(Entry::fact)
+                .filter(entry -> ledger.engineIn(entry.car(), asOf.last()).isEmpty())
+                .map(entry -> new StillOpen.BareCar(
+                        facts.of(Car.class).find(entry.car()).orElseThrow(),
+                        next.event().name(),
+                        entry.engine() == null
+                                ? null
+                                : facts.of(Engine.class).find(entry.engine()).orElse(null)))
+                .toList();
     }
 
     private List<MeterStretch> apart() {

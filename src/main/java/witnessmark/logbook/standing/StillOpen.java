@@ -2,6 +2,8 @@ package witnessmark.logbook.standing;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fitment;
@@ -22,6 +24,7 @@ import witnessmark.ledger.result.StockLevel;
  * @param low designs of which the shelf holds less than the team wants, each once
  * @param notices makers' notices not answered on every part
  * @param meters where an hour meter and the logbook are apart and nobody said why
+ * @param bare cars entered for the next event with no engine in them
  */
 public record StillOpen(
         List<OpenJob> jobs,
@@ -29,7 +32,7 @@ public record StillOpen(
         List<ToGoBack> borrowed,
         List<LowStock> low,
         List<NoticeLeft> notices,
-        List<MeterStretch> meters) {
+        List<MeterStretch> meters, List<BareCar> bare) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
@@ -37,12 +40,22 @@ public record StillOpen(
         low = List.copyOf(low);
         notices = List.copyOf(notices);
         meters = List.copyOf(meters);
+        bare = List.copyOf(bare);
     }
 
     /** Nothing is open. */
     public static StillOpen none() {
-        return new StillOpen(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        return new StillOpen(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
+
+    /**
+     * A car that is entered and has no engine in it.
+     *
+     * @param car which one
+     * @param event the name of the event it is entered for
+     * @param meant the engine its entry names, or null
+     */
+    public record BareCar(Entry<Car> car, String event, @Nullable Entry<Engine> meant) {}
 
     /**
      * A job that is open.

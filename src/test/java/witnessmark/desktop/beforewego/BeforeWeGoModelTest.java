@@ -17,6 +17,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Car;
+import witnessmark.domain.EngineInCar;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.PriorKind;
 import witnessmark.ledger.result.MarkState;
@@ -201,6 +204,26 @@ class BeforeWeGoModelTest {
                 .get(0);
         assertThat(k03.title()).isEqualTo("K03 from at least 19.65 to at least 21.87 h");
         assertThat(k03.second()).startsWith("Adds 2.22 h, and to the ");
+    }
+
+    @Test
+    void a_car_that_is_entered_and_has_no_engine_in_it_calls() {
+        Facts bare = sample.with(sample
+                .of(EngineInCar.class)
+                .where(stay -> stay.to() == null
+                        && sample.of(Car.class).get(stay.car()).name().equals("41"))
+                .stream()
+                .map(stay -> new Entry<>(
+                        stay.id(), stay.fact(), witnessmark.domain.Standing.STRUCK_OUT, "another car", stay.rev() + 1))
+                .toList());
+        StandingLines whole = lines(Views.DAY);
+        StandingLines lines = MODEL.lines(SeeStanding.of(Views.of(bare, Views.DAY)));
+        assertThat(whole.bare()).isEmpty();
+        assertThat(lines.bare()).singleElement().satisfies(line -> {
+            assertThat(line.title()).isEqualTo("Car 41");
+            assertThat(line.first()).isEqualTo("entered for Round 6, Thornacre");
+        });
+        assertThat(lines.calling()).isEqualTo(1 + lines.must().size());
     }
 
     @Test
