@@ -51,6 +51,10 @@ final class FolderWriter {
                 if (!mayReplace(folder)) {
                     return Outcome.didNot(Problem.of(ProblemKind.FOLDER_NOT_EMPTY, wanted.toString()));
                 }
+                String changed = changedSince(folder);
+                if (changed != null) {
+                    return Outcome.didNot(Problem.of(ProblemKind.FOLDER_CHANGED, wanted.toString(), changed));
+                }
             }
             beside = disk.folderBeside(folder);
             int rows = fill(beside);
@@ -64,15 +68,17 @@ final class FolderWriter {
     private int fill(Path folder) throws IOException {
         ReferenceTexts references = new ReferenceTexts(facts);
         Map<String, Integer> counts = new LinkedHashMap<>();
+        Map<String, String> digests = new LinkedHashMap<>();
         for (RecordType<?> type : RecordTypes.all()) {
             int rows = writeFile(type, folder, references);
             if (rows > 0) {
                 counts.put(type.file(), rows);
+                digests.put(type.file(), Digests.of(folder.resolve(type.file())));
             }
         }
         Path index = folder.resolve(SeasonIndex.FILE);
         try (OutputStream to = disk.create(index)) {
-            to.write(new SeasonIndex(counts).text().getBytes(StandardCharsets.UTF_8));
+            to.write(new SeasonIndex(counts, digests).text().getBytes(StandardCharsets.UTF_8));
         }
         disk.sync(index);
         disk.sync(folder);
@@ -157,6 +163,22 @@ final class FolderWriter {
                                         .allMatch(name -> name.equals(SeasonIndex.FILE)
                                                 || index.rows().containsKey(name)),
                                 problems -> false);
+    }
+
+    /** A table that somebody changed since the folder was written, or null: that work is not to be written over. */
+    private static @Nullable String changedSince(Path folder) throws IOException {
+        if (!Files.exists(folder.resolve(SeasonIndex.FILE))) {
+            return null;
+        }
+        Map<String, String> digests =
+                SeasonIndex.read(folder, new Problems()).fold(SeasonIndex::digests, problems -> Map.of());
+        for (Map.Entry<String, String> table : digests.entrySet()) {
+            Path file = folder.resolve(table.getKey());
+            if (Files.exists(file) && !Digests.of(file).equals(table.getValue())) {
+                return table.getKey();
+            }
+        }
+        return null;
     }
 
     private static boolean isOurs(String name) {

@@ -30,14 +30,15 @@ import witnessmark.outcome.ProblemKind;
  * {@code season.json}: what the folder is and how many rows each of its files has.
  *
  * @param rows file name to number of rows, in the order of {@link RecordTypes#all()}
+ * @param digests file name to what {@link Digests} gave when it was written; empty for a folder that does not say
  */
-record SeasonIndex(Map<String, Integer> rows) {
+record SeasonIndex(Map<String, Integer> rows, Map<String, String> digests) {
     static final String FILE = "season.json";
     static final String FORMAT = "witness-mark season folder";
     static final int VERSION = 1;
 
     private static final long MOST_BYTES = 1 << 20;
-    private static final Set<String> KEYS = Set.of("format", "version", "rows");
+    private static final Set<String> KEYS = Set.of("format", "version", "rows", "sha256");
 
     /** The text of the file. */
     String text() throws IOException {
@@ -46,6 +47,10 @@ record SeasonIndex(Map<String, Integer> rows) {
         json.put("version", VERSION);
         ObjectNode counts = json.putObject("rows");
         rows.forEach(counts::put);
+        if (!digests.isEmpty()) {
+            ObjectNode each = json.putObject("sha256");
+            digests.forEach(each::put);
+        }
         Separators separators = Separators.createDefaultInstance()
                 .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
                 .withObjectEmptySeparator("");
@@ -108,7 +113,7 @@ record SeasonIndex(Map<String, Integer> rows) {
                 problems.at(0, key, ProblemKind.COLUMN_UNKNOWN, key);
             }
         });
-        return Outcome.worked(new SeasonIndex(rows(json.path("rows"), problems)));
+        return Outcome.worked(new SeasonIndex(rows(json.path("rows"), problems), digests(json.path("sha256"))));
     }
 
     private static Map<String, Integer> rows(JsonNode stated, Problems problems) {
@@ -127,6 +132,14 @@ record SeasonIndex(Map<String, Integer> rows) {
             }
         });
         return rows;
+    }
+
+    /** What cannot be followed says nothing: the tables are read all the same. */
+    private static Map<String, String> digests(JsonNode stated) {
+        Map<String, String> digests = new LinkedHashMap<>();
+        stated.properties().forEach(field -> digests.put(
+                field.getKey(), field.getValue().asText()));
+        return digests;
     }
 
     private static Outcome<SeasonIndex> not(Path folder, long line, @Nullable String key) {

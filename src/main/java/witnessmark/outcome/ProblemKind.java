@@ -201,6 +201,8 @@ public enum ProblemKind {
     DIFFERS_FROM_LOGBOOK(5, false),
     /** folder: it has something in it that is not ours. */
     FOLDER_NOT_EMPTY(1, true),
+    /** folder, a table in it that was changed since it was written out. */
+    FOLDER_CHANGED(2, true),
 
     // Logbook files
     /** path. */

@@ -161,6 +161,18 @@ class WritingTest {
     }
 
     @Test
+    void a_table_somebody_changed_is_not_written_over() throws IOException {
+        Path folder = place.resolve("season");
+        folders.write(ONE_CAR, folder).orThrow();
+        Path cars = folder.resolve("cars.csv");
+        String typed = Files.readString(cars).replace("41", "42");
+        Files.writeString(cars, typed);
+        assertThat(folders.write(ONE_CAR, folder).problems())
+                .containsExactly(Problem.of(ProblemKind.FOLDER_CHANGED, folder.toString(), "cars.csv"));
+        assertThat(Files.readString(cars)).isEqualTo(typed);
+    }
+
+    @Test
     void a_file_of_that_name_stays() throws IOException {
         Path file = Files.writeString(place.resolve("season"), "mine");
         assertThat(folders.write(ONE_CAR, file).didWork()).isFalse();
