@@ -62,7 +62,8 @@ final class DueOpen {
         return car + "; "
                 + (meant == null
                         ? tools.texts().get("beforewego.bare.none")
-                        : tools.texts().get("beforewego.bare.meant", meant.fact().number()));
+                        : tools.texts()
+                                .get("beforewego.bare.meant", meant.fact().number()));
     }
 
     private String job(StillOpen.OpenJob open) {

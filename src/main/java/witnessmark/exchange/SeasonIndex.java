@@ -137,8 +137,8 @@ record SeasonIndex(Map<String, Integer> rows, Map<String, String> digests) {
     /** What cannot be followed says nothing: the tables are read all the same. */
     private static Map<String, String> digests(JsonNode stated) {
         Map<String, String> digests = new LinkedHashMap<>();
-        stated.properties().forEach(field -> digests.put(
-                field.getKey(), field.getValue().asText()));
+        stated.properties()
+                .forEach(field -> digests.put(field.getKey(), field.getValue().asText()));
         return digests;
     }
 

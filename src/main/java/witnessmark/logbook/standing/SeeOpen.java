@@ -39,7 +39,8 @@ final class SeeOpen {
     }
 
     StillOpen open() {
-        return new StillOpen(jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf), apart(), bare());
+        return new StillOpen(
+                jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf), apart(), bare());
     }
 
     private List<StillOpen.OpenJob> jobs() {

@@ -32,7 +32,8 @@ public record StillOpen(
         List<ToGoBack> borrowed,
         List<LowStock> low,
         List<NoticeLeft> notices,
-        List<MeterStretch> meters, List<BareCar> bare) {
+        List<MeterStretch> meters,
+        List<BareCar> bare) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
@@ -55,7 +56,8 @@ public record StillOpen(
      * @param event the name of the event it is entered for
      * @param meant the engine its entry names, or null
      */
-    public record BareCar(Entry<Car> car, String event, @Nullable Entry<Engine> meant) {}
+    public record BareCar(
+            Entry<Car> car, String event, @Nullable Entry<Engine> meant) {}
 
     /**
      * A job that is open.
