@@ -23,6 +23,8 @@ import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.NextEvent;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.Standing;
+import witnessmark.quantity.Counter;
+import witnessmark.wording.Amounts;
 
 /** What must be done before the next event, and what comes due while the team is there. */
 @Command(name = "due", mixinStandardHelpOptions = true)
@@ -82,7 +84,7 @@ final class Due implements Callable<Integer> {
         answer.line(tools.texts().get(heading, marks.size()));
         for (MarkOn on : marks) {
             answer.line("  %-9s %-26s %-18s %s"
-                    .formatted(words.state(on), what(on), where(on), words.why(on) + runsOut(on.runsOut()))
+                    .formatted(words.state(on), what(on), where(on), words.why(on) + runsOut(on))
                     .stripTrailing());
         }
     }
@@ -100,9 +102,16 @@ final class Due implements Callable<Integer> {
                 : (engine.isEmpty() ? "" : engine + ", ") + tools.texts().get("command.due.car", on.car());
     }
 
-    private String runsOut(@Nullable RunsOut out) {
+    private String runsOut(MarkOn on) {
+        RunsOut out = on.runsOut();
         if (out == null) {
             return "";
+        }
+        LimitUse use = on.use();
+        if (out.after() && out.leftAfter() > 0 && use != null && use.used().counter() != Counter.AGE) {
+            String left = new Amounts(tools.texts(), tools.measures())
+                    .rough(use.used().counter(), out.leftAfter());
+            return "; " + tools.texts().get("command.due.leftAfter", left, out.event().fact().name());
         }
         String run = out.planned() == null ? "" : ", " + out.planned().fact().name();
         return "; " + out.event().fact().name() + run;
