@@ -17,7 +17,7 @@ import witnessmark.outcome.Problem;
         synopsisSubcommandLabel = "COMMAND")
 public final class Program implements Runnable {
     private static final Set<String> COMMANDS = Set.of(
-            "new", "import", "export", "life", "due", "parts", "meters", "log", "verify", "--help", "-h", "--version", "-V");
+            "new", "import", "export", "life", "due", "parts", "meters", "calendar", "log", "verify", "--help", "-h", "--version", "-V");
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
@@ -59,6 +59,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Due(tools))
                 .addSubcommand(new Parts(tools))
                 .addSubcommand(new Meters(tools))
+                .addSubcommand(new Calendar(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));

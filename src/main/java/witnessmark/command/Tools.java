@@ -5,6 +5,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
+import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
@@ -18,6 +19,7 @@ import witnessmark.wording.Texts;
  *
  * @param files opens logbooks
  * @param folders reads and writes season folders
+ * @param calendar writes calendar files
  * @param ids gives new identities
  * @param clock the wall clock
  * @param zone the zone of this machine, for a new logbook that names none
@@ -28,6 +30,7 @@ import witnessmark.wording.Texts;
 public record Tools(
         LogbookFiles files,
         SeasonFolders folders,
+        WriteCalendar calendar,
         Ids ids,
         InstantSource clock,
         ZoneId zone,

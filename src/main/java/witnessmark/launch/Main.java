@@ -9,6 +9,7 @@ import java.util.Locale;
 import witnessmark.command.Console;
 import witnessmark.command.Program;
 import witnessmark.command.Tools;
+import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.ChargeWords;
@@ -45,6 +46,7 @@ public final class Main {
         return new Tools(
                 outside.files(),
                 outside.folders(),
+                new WriteCalendar(outside.calendars(), new DatedWords(texts, measures)),
                 outside.ids(),
                 outside.clock(),
                 ZoneId.systemDefault(),

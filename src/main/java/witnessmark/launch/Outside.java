@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.InstantSource;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
+import witnessmark.logbook.port.CalendarFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.Stories;
@@ -25,6 +27,7 @@ record Outside(
         DataFolder data,
         LogbookFiles files,
         SeasonFolders folders,
+        CalendarFiles calendars,
         Stories stories,
         Settings settings,
         Ids ids,
@@ -38,6 +41,7 @@ record Outside(
                 data,
                 new SqliteLogbookFiles(data.path(), clock::millis, () -> device(data), holder),
                 new CsvSeasonFolders(),
+                new IcsCalendarFiles(),
                 new JsonStories(),
                 data.settings(),
                 new TimeOrderedIds(),

@@ -28,6 +28,7 @@ import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.logbook.ExportSeason;
+import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.quantity.typed.DayOrder;
@@ -176,7 +177,8 @@ final class Places {
                 new StartContext.Uses(
                         new StartLogbook(outside.files(), outside.ids()),
                         new ImportSeason(book.desk(), outside.folders()),
-                        new ExportSeason(outside.folders())),
+                        new ExportSeason(outside.folders()),
+                        new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures))),
                 new StartContext.Here(
                         ZoneId.systemDefault(), CURRENCY, outside.person(), Path.of(System.getProperty("user.home"))));
     }

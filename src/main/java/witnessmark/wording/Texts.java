@@ -30,6 +30,7 @@ public final class Texts {
             "problems",
             "records",
             "measures",
+            "calendar",
             "command",
             "help",
             "sheets");

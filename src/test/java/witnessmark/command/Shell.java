@@ -8,6 +8,9 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Locale;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.IcsCalendarFiles;
+import witnessmark.launch.DatedWords;
+import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -44,6 +47,7 @@ final class Shell {
                 new SqliteLogbookFiles(
                         folder.resolve("data"), clock::millis, () -> "test-device", new Holder("h", "p")),
                 new CsvSeasonFolders(),
+                new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
                 SampleBooks.ids(),
                 () -> Instant.parse("2026-07-08T18:00:00Z"),
                 ZoneId.of("Europe/London"),

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -39,6 +40,7 @@ class BooksTest {
                 new DataFolder(folder.resolve("data")),
                 files,
                 new CsvSeasonFolders(),
+                new IcsCalendarFiles(),
                 new JsonStories(),
                 settings,
                 SampleBooks.ids(),

@@ -16,4 +16,7 @@ public interface Choosing {
 
     /** A folder to write a season to. */
     Optional<Path> seasonToWrite();
+
+    /** Where to write a calendar. */
+    Optional<Path> calendarToWrite(Path suggested);
 }

@@ -16,6 +16,7 @@ public final class Start {
     private final BeforeWeGoPlace place;
     private final SeasonFolder folder;
     private final Keeping keeping;
+    private final CalendarOut calendar;
 
     /** @param actions what the first place leads to */
     public Start(StartContext context, BeginActions actions) {
@@ -31,6 +32,7 @@ public final class Start {
         this.reports = new Reports(context, place);
         this.folder = new SeasonFolder(context, reports);
         this.keeping = new Keeping(context, reports);
+        this.calendar = new CalendarOut(context, reports);
     }
 
     public BeforeWeGoPlace place() {
@@ -41,7 +43,7 @@ public final class Start {
     public List<Command> commands() {
         return new StartCommands(
                         context,
-                        new StartCommands.Work(this::startOwn, this::openAnother, this::askWho, folder, keeping))
+                        new StartCommands.Work(this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar))
                 .all();
     }
 

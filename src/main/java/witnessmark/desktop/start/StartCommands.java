@@ -17,7 +17,7 @@ final class StartCommands {
     private final List<Command> all = new ArrayList<>();
 
     /** What the commands do. */
-    record Work(Runnable startOwn, Runnable openAnother, Runnable who, SeasonFolder folder, Keeping keeping) {}
+    record Work(Runnable startOwn, Runnable openAnother, Runnable who, SeasonFolder folder, Keeping keeping, CalendarOut calendar) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
@@ -27,6 +27,7 @@ final class StartCommands {
         recent(context);
         add("beforewego.command.import", 3, null, work.folder()::bringIn);
         add("beforewego.command.export", 3, null, work.folder()::writeOut);
+        add("beforewego.command.calendar", 3, null, work.calendar()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);
         all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 5, null, work.who()));

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.logbook.ExportSeason;
+import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.port.Settings;
@@ -36,7 +37,7 @@ public record StartContext(
         Uses uses,
         Here here) {
     /** The use cases behind the commands. */
-    public record Uses(StartLogbook start, ImportSeason importing, ExportSeason exporting) {}
+    public record Uses(StartLogbook start, ImportSeason importing, ExportSeason exporting, WriteCalendar calendar) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

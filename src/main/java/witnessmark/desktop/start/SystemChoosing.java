@@ -48,6 +48,13 @@ public final class SystemChoosing implements Choosing {
         return folder("seasonToWrite");
     }
 
+    @Override
+    public Optional<Path> calendarToWrite(Path suggested) {
+        SystemFileChooser chooser = chooser("calendarToWrite");
+        chooser.setSelectedFile(suggested.toFile());
+        return shown("calendarToWrite", chooser, chooser.showSaveDialog(parent.get()));
+    }
+
     private Optional<Path> folder(String what) {
         SystemFileChooser chooser = chooser(what);
         chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);

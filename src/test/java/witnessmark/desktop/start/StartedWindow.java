@@ -28,7 +28,10 @@ import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.logbook.Desk;
+import witnessmark.exchange.IcsCalendarFiles;
+import witnessmark.launch.DatedWords;
 import witnessmark.logbook.ExportSeason;
+import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.port.Logbook;
@@ -95,7 +98,8 @@ final class StartedWindow implements AutoCloseable {
                                         new Holder("h", "p")),
                                 SampleBooks.ids()),
                         new ImportSeason(logbook, folders),
-                        new ExportSeason(folders)),
+                        new ExportSeason(folders),
+                        new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures))),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder));
         start = new Start(context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
         commands = start.commands();
@@ -189,6 +193,11 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> seasonToWrite() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> calendarToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
     }
