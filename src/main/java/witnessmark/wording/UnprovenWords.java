@@ -29,13 +29,13 @@ public final class UnprovenWords {
 
     /** The same inside a sentence: "unproven build 4". */
     public String within(UnprovenBuild build) {
-        return texts.get("records.unproven", build.build().fact().number());
+        return texts.get("engines.unproven_build", build.build().fact().number());
     }
 
     /** "Closed at the track 5 Jul, not measured". */
     public String closed(UnprovenBuild build) {
         return texts.get(
-                "records.unproven.closed", measures.shortDate(build.since().day()));
+                "engines.unproven_build.closed", measures.shortDate(build.since().day()));
     }
 
     /** "opened head, in HG-9, out HG-6, went back springs, wrench W-01, second pair of eyes Jo, ran 0.45 h since". */
@@ -44,27 +44,27 @@ public final class UnprovenWords {
         List<String> list = new ArrayList<>();
         add(
                 list,
-                "records.unproven.opened",
+                "engines.unproven_build.opened",
                 measures.all(
                         build.build().fact().zones().stream().map(records::word).toList()));
-        add(list, "records.unproven.in", marks(build.wentIn()));
-        add(list, "records.unproven.out", marks(build.cameOut()));
-        add(list, "records.unproven.back", repair.wentBack());
+        add(list, "engines.unproven_build.in", marks(build.wentIn()));
+        add(list, "engines.unproven_build.out", marks(build.cameOut()));
+        add(list, "engines.unproven_build.back", repair.wentBack());
         add(
                 list,
-                "records.unproven.tool",
+                "engines.unproven_build.tool",
                 build.tool() == null ? "" : build.tool().fact().mark());
         for (Entry<Joint> joint : build.joints()) {
             String fasteners = joint.fact().which().isEmpty()
                     ? records.word(joint.fact().fasteners())
                     : joint.fact().which();
             list.add(texts.get(
-                    "records.unproven.tightened", fasteners, joint.fact().value()));
+                    "engines.unproven_build.tightened", fasteners, joint.fact().value()));
         }
         boolean isUntold = build.tool() != null && build.joints().isEmpty();
-        add(list, isUntold ? "records.unproven.untold" : "records.unproven.note", repair.note());
-        add(list, "records.unproven.second", repair.second());
-        add(list, "records.unproven.ran", lives.life(build.ran()));
+        add(list, isUntold ? "engines.unproven_build.untold" : "engines.unproven_build.note", repair.note());
+        add(list, "engines.unproven_build.second", repair.second());
+        add(list, "engines.unproven_build.ran", lives.life(build.ran()));
         return measures.row(list);
     }
 

@@ -233,7 +233,7 @@ class RunSheetModelTest {
         put(RunField.OIL_PRESSURE, "45");
 
         assertThat(level(RunField.OIL_PRESSURE)).isEqualTo(FieldLine.Level.QUERY);
-        assertThat(line(RunField.OIL_PRESSURE)).endsWith("Meant 4.5? Alt+Enter takes it");
+        assertThat(line(RunField.OIL_PRESSURE)).endsWith("Meant 4.5?");
         assertThat(model.ask()).isTrue();
         assertThat(model.reading().run().fact().queried()).isEqualTo("oil_pressure");
 
