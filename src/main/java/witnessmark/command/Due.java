@@ -111,7 +111,12 @@ final class Due implements Callable<Integer> {
         if (out.after() && out.leftAfter() > 0 && use != null && use.used().counter() != Counter.AGE) {
             String left = new Amounts(tools.texts(), tools.measures())
                     .rough(use.used().counter(), out.leftAfter());
-            return "; " + tools.texts().get("command.due.leftAfter", left, out.event().fact().name());
+            return "; "
+                    + tools.texts()
+                            .get(
+                                    "command.due.leftAfter",
+                                    left,
+                                    out.event().fact().name());
         }
         String run = out.planned() == null ? "" : ", " + out.planned().fact().name();
         return "; " + out.event().fact().name() + run;

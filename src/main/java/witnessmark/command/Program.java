@@ -17,7 +17,20 @@ import witnessmark.outcome.Problem;
         synopsisSubcommandLabel = "COMMAND")
 public final class Program implements Runnable {
     private static final Set<String> COMMANDS = Set.of(
-            "new", "import", "export", "life", "due", "parts", "meters", "calendar", "log", "verify", "--help", "-h", "--version", "-V");
+            "new",
+            "import",
+            "export",
+            "life",
+            "due",
+            "parts",
+            "meters",
+            "calendar",
+            "log",
+            "verify",
+            "--help",
+            "-h",
+            "--version",
+            "-V");
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs

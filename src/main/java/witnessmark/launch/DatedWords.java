@@ -101,7 +101,9 @@ public final class DatedWords implements Function<Dated, CalendarEntry> {
         return day(
                 "mark-" + on.subject() + "-" + rule(on),
                 texts.get("calendar.reminder", what, reasons.why(on.mark())),
-                texts.get(on.calls() ? "calendar.before" : "calendar.due", reminder.event().fact().name()),
+                texts.get(
+                        on.calls() ? "calendar.before" : "calendar.due",
+                        reminder.event().fact().name()),
                 reminder.day());
     }
 
@@ -123,8 +125,7 @@ public final class DatedWords implements Function<Dated, CalendarEntry> {
         return new CalendarEntry(id, title, "", note, day, day, null, null);
     }
 
-    private static CalendarEntry timed(
-            String id, String title, String where, Moment at, @Nullable RunningTime lasts) {
+    private static CalendarEntry timed(String id, String title, String where, Moment at, @Nullable RunningTime lasts) {
         return new CalendarEntry(id, title, where, "", at.day(), at.day(), at, lasts);
     }
 }

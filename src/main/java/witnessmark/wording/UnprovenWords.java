@@ -35,7 +35,8 @@ public final class UnprovenWords {
     /** "Closed at the track 5 Jul, not measured". */
     public String closed(UnprovenBuild build) {
         return texts.get(
-                "engines.unproven_build.closed", measures.shortDate(build.since().day()));
+                "engines.unproven_build.closed",
+                measures.shortDate(build.since().day()));
     }
 
     /** "opened head, in HG-9, out HG-6, went back springs, wrench W-01, second pair of eyes Jo, ran 0.45 h since". */

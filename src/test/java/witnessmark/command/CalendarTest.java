@@ -56,7 +56,8 @@ class CalendarTest {
         for (var event : view.facts().of(Event.class).all()) {
             boolean toCome = !event.fact().lastDay().isBefore(java.time.LocalDate.of(2026, 7, 8));
             assertThat(events.stream()
-                            .anyMatch(one -> one.getUid().getValue().equals(event.id().text())))
+                            .anyMatch(one ->
+                                    one.getUid().getValue().equals(event.id().text())))
                     .as(event.fact().name())
                     .isEqualTo(toCome);
         }
@@ -91,7 +92,8 @@ class CalendarTest {
         assertThat(Files.readString(file).replace("\r\n ", "")).contains("DTSTART;VALUE=DATE:20260724");
         assertThat(written("2026-07-07"))
                 .as("the same thing keeps its identity")
-                .anyMatch(event -> event.getUid().getValue().equals(springs.getUid().getValue()));
+                .anyMatch(event ->
+                        event.getUid().getValue().equals(springs.getUid().getValue()));
         Set<String> ids = new HashSet<>();
         events.forEach(event -> assertThat(ids.add(event.getUid().getValue())).isTrue());
     }

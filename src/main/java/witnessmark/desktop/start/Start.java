@@ -43,7 +43,8 @@ public final class Start {
     public List<Command> commands() {
         return new StartCommands(
                         context,
-                        new StartCommands.Work(this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar))
+                        new StartCommands.Work(
+                                this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar))
                 .all();
     }
 

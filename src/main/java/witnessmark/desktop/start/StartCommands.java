@@ -17,7 +17,13 @@ final class StartCommands {
     private final List<Command> all = new ArrayList<>();
 
     /** What the commands do. */
-    record Work(Runnable startOwn, Runnable openAnother, Runnable who, SeasonFolder folder, Keeping keeping, CalendarOut calendar) {}
+    record Work(
+            Runnable startOwn,
+            Runnable openAnother,
+            Runnable who,
+            SeasonFolder folder,
+            Keeping keeping,
+            CalendarOut calendar) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();

@@ -41,7 +41,10 @@ public sealed interface Dated {
      *
      * @param out when it goes out, or null when only its day is known
      */
-    record Timetabled(Entry<PlannedRun> run, Entry<Event> event, @Nullable Moment out) implements Dated {}
+    record Timetabled(
+            Entry<PlannedRun> run,
+            Entry<Event> event,
+            @Nullable Moment out) implements Dated {}
 
     /**
      * What asks for something before the team goes, or falls due while it is there.

@@ -53,7 +53,8 @@ public final class SeeCalendar {
 
     private static List<Entry<Event>> facts(View view) {
         return view.facts().of(Event.class).where(event -> !event.lastDay().isBefore(view.day())).stream()
-                .sorted(Comparator.comparing((Entry<Event> event) -> event.fact().firstDay())
+                .sorted(Comparator.comparing(
+                                (Entry<Event> event) -> event.fact().firstDay())
                         .thenComparing(Entry::id))
                 .toList();
     }
@@ -148,6 +149,7 @@ public final class SeeCalendar {
     private Optional<Dated.ToolDue> toolDue(Entry<Tool> tool) {
         Optional<Entry<Calibration>> last = Calibrations.last(facts, tool.id(), view.day());
         return last.filter(each -> each.fact().due() != null)
-                .map(each -> new Dated.ToolDue(tool, each, java.util.Objects.requireNonNull(each.fact().due())));
+                .map(each -> new Dated.ToolDue(
+                        tool, each, java.util.Objects.requireNonNull(each.fact().due())));
     }
 }
