@@ -13,6 +13,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -201,6 +202,11 @@ public final class BeforeWeGoPlace implements Place {
         onDay.add(listener);
     }
 
+    /** Whoever has begun to type in the find field meanwhile goes on there: no letter is lost to this page. */
+    private static boolean typesElsewhere(@Nullable Component owner) {
+        return owner instanceof JTextComponent;
+    }
+
     private void show(StandingLines lines) {
         boolean another = !day.isEmpty() && !day.equals(lines.day());
         day = lines.day();
@@ -218,7 +224,7 @@ public final class BeforeWeGoPlace implements Place {
         JComponent ticked = panel.afterTick();
         if (ticked != null && within) {
             ticked.requestFocusInWindow();
-        } else if ((focusWhenShown || within) && shown == null && page.isShowing()) {
+        } else if ((focusWhenShown && !typesElsewhere(owner) || within) && shown == null && page.isShowing()) {
             lastFocus.component().orElseGet(panel::firstFocus).requestFocusInWindow();
         }
         focusWhenShown = false;

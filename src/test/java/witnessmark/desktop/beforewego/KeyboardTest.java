@@ -2,16 +2,22 @@ package witnessmark.desktop.beforewego;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.BorderLayout;
+import java.awt.SecondaryLoop;
+import java.awt.Toolkit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import javax.swing.JFrame;
+import javax.swing.JTextField;
+import javax.swing.Timer;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.TabWalk;
 import witnessmark.desktop.testing.UiTest;
@@ -23,6 +29,9 @@ import witnessmark.wording.Units;
 /** The first place by keyboard alone. */
 @UiTest(display = true)
 class KeyboardTest {
+    /** A focus that was asked for has come by then. */
+    private static final int SOON_MILLIS = 500;
+
     @TempDir
     static Path folder;
 
@@ -71,6 +80,41 @@ class KeyboardTest {
                     .satisfiesExactly(
                             name -> assertThat(name).startsWith("K03 from 10.65 to 12.87 h"),
                             name -> assertThat(name).startsWith("K06 from 3.90 to 6.11 h"));
+        } finally {
+            frame.dispose();
+        }
+    }
+
+    @Test
+    void whoever_types_elsewhere_while_the_page_is_read_goes_on_typing() {
+        Texts texts = Texts.in(Locale.UK);
+        JFrame frame = new JFrame();
+        JTextField elsewhere = new JTextField();
+        try (Tasks tasks = new Tasks((thread, failure) -> {
+            throw new IllegalStateException(failure);
+        })) {
+            BeforeWeGoPlace place = new BeforeWeGoPlace(
+                    new SheetTools(texts, tasks, new MemorySettings()),
+                    new Measures(texts, Units.METRIC),
+                    new Desk(),
+                    () -> Views.of(sample, Views.DAY),
+                    new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
+                    () -> {});
+            frame.add(elsewhere, BorderLayout.NORTH);
+            frame.add(place.component());
+            frame.setSize(1140, 700);
+            frame.setVisible(true);
+            elsewhere.requestFocusInWindow();
+            Focus.await(elsewhere);
+            place.refresh();
+            tasks.awaitIdle();
+            assertThat(place.firstFocus().isShowing()).isTrue();
+            SecondaryLoop askedFor = Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
+            Timer soon = new Timer(SOON_MILLIS, e -> askedFor.exit());
+            soon.setRepeats(false);
+            soon.start();
+            askedFor.enter();
+            assertThat(elsewhere.isFocusOwner()).isTrue();
         } finally {
             frame.dispose();
         }
