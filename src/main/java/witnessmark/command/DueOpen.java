@@ -34,6 +34,10 @@ final class DueOpen {
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         add(lines, "command.due.bare", open.bare().stream().map(this::bare).toList());
+        add(
+                lines,
+                "command.due.incomplete",
+                open.incomplete().stream().map(this::incomplete).toList());
         add(lines, "command.due.jobs", open.jobs().stream().map(this::job).toList());
         add(lines, "command.due.out", open.out().stream().map(this::out).toList());
         add(
@@ -64,6 +68,15 @@ final class DueOpen {
                         ? tools.texts().get("beforewego.bare.none")
                         : tools.texts()
                                 .get("beforewego.bare.meant", meant.fact().number()));
+    }
+
+    private String incomplete(StillOpen.Incomplete engine) {
+        return engine.engine().fact().number() + ", "
+                + tools.texts().get("beforewego.incomplete.empty", tools.measures().all(names(engine)));
+    }
+
+    private static List<String> names(StillOpen.Incomplete engine) {
+        return engine.empty().stream().map(position -> position.fact().name()).toList();
     }
 
     private String job(StillOpen.OpenJob open) {
@@ -125,6 +138,15 @@ final class DueOpen {
                     .put("car", each.car().fact().name())
                     .put("event", each.event())
                     .put("meant", meant == null ? null : meant.fact().number());
+        });
+        ArrayNode incomplete = root.putArray("incomplete");
+        open.incomplete().forEach(each -> {
+            ArrayNode empty = incomplete
+                    .addObject()
+                    .put("engine", each.engine().fact().number())
+                    .put("car", each.car())
+                    .putArray("empty");
+            names(each).forEach(empty::add);
         });
         ArrayNode jobs = root.putArray("jobs");
         open.jobs().forEach(each -> job(jobs.addObject(), each));

@@ -32,6 +32,7 @@ final class BeforeWeGoPanel extends JPanel {
     private final OutSheet jobs;
     private final OutSheet out;
     private final OutSheet bare;
+    private final OutSheet incomplete;
     private final OutSheet borrowed;
     private final OutSheet others;
     private final FirstStepsSheet steps;
@@ -45,6 +46,7 @@ final class BeforeWeGoPanel extends JPanel {
             Consumer<OutLine> engine,
             Consumer<OutLine> open,
             Consumer<OutLine> putEngine,
+            Consumer<OutLine> fitPart,
             Consumer<OutLine> giveBack,
             Consumer<NextRunLines.Tick> tick,
             Consumer<String> planJob) {}
@@ -64,6 +66,7 @@ final class BeforeWeGoPanel extends JPanel {
         jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), null);
         out = new OutSheet(texts, "beforewego.out.others", null, opening.open(), null);
         bare = new OutSheet(texts, "beforewego.bare", null, opening.putEngine(), null);
+        incomplete = new OutSheet(texts, "beforewego.incomplete", null, opening.fitPart(), null);
         borrowed = new OutSheet(texts, "beforewego.borrowed", null, opening.giveBack(), null);
         others = new OutSheet(texts, "beforewego.open.shelf", null, opening.open(), null);
         below.add(standing(), STANDING);
@@ -91,6 +94,7 @@ final class BeforeWeGoPanel extends JPanel {
             jobs.show(lines.jobs());
             out.show(lines.out());
             bare.show(lines.bare());
+            incomplete.show(lines.incomplete());
             borrowed.show(lines.borrowed());
             others.show(lines.others());
         }
@@ -128,11 +132,12 @@ final class BeforeWeGoPanel extends JPanel {
 
     private JPanel standing() {
         JPanel main =
-                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][][grow,fill]"));
+                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][][][grow,fill]"));
         main.setOpaque(false);
         main.add(next.component(), "cell 0 0, growx, gapbottom 16");
         main.add(bare.component(), "cell 0 1, growx, gapbottom 16");
-        main.add(nearest.component(), "cell 0 2, grow");
+        main.add(incomplete.component(), "cell 0 2, growx, gapbottom 16");
+        main.add(nearest.component(), "cell 0 3, grow");
         return new SideBySide(
                 main,
                 List.of(

@@ -27,7 +27,9 @@ import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Id;
 import witnessmark.logbook.View;
+import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -84,6 +86,7 @@ public final class BeforeWeGoPlace implements Place {
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> openEntry.accept(line.record()),
                         line -> write.accept("put_engine", Map.of("car", line.record())),
+                        line -> write.accept("fit_part", FitPart.into(Id.parse(line.record()))),
                         line -> write.accept("gave_back", Map.of("borrowed", line.record())),
                         this::tick,
                         run -> planJob.accept(run)));

@@ -111,6 +111,22 @@ final class OpenWords {
         return open.bare().stream().map(this::bare).toList();
     }
 
+    List<OutLine> incomplete(StillOpen open) {
+        return open.incomplete().stream().map(this::incomplete).toList();
+    }
+
+    private OutLine incomplete(StillOpen.Incomplete engine) {
+        return new OutLine(
+                texts.get("beforewego.incomplete.engine", engine.engine().fact().number(), engine.car()),
+                texts.get(
+                        "beforewego.incomplete.empty",
+                        measures.all(engine.empty().stream()
+                                .map(position -> position.fact().name())
+                                .toList())),
+                texts.get("beforewego.incomplete.fit"),
+                engine.engine().id().text());
+    }
+
     private OutLine bare(StillOpen.BareCar bare) {
         Entry<Engine> meant = bare.meant();
         return new OutLine(

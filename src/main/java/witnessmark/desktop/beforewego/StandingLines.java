@@ -9,7 +9,7 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param day beside the title
  * @param board the next event
  * @param nextRuns what is to be looked at before the next run of each car; empty when no event runs
- * @param calling how many marks and cars without an engine ask for something before the team goes
+ * @param calling how many marks, cars without an engine and engines not complete ask for something before the team goes
  * @param must those, worst first, as far as there is room
  * @param due what comes due while the team is there
  * @param nearest what stands nearest to its limit after these, when these are few
@@ -21,6 +21,7 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param lastOut the last run of each car
  * @param moved what the last outing added
  * @param bare cars entered that have no engine in them
+ * @param incomplete engines going with nothing in a needed position
  * @param jobs work planned and not done
  * @param out what is with others
  * @param borrowed what is to go back
@@ -43,6 +44,7 @@ public record StandingLines(
         List<OutLine> lastOut,
         List<OutLine> moved,
         List<OutLine> bare,
+        List<OutLine> incomplete,
         List<OutLine> jobs,
         List<OutLine> out,
         List<OutLine> borrowed,
@@ -57,6 +59,7 @@ public record StandingLines(
         lastOut = List.copyOf(lastOut);
         moved = List.copyOf(moved);
         bare = List.copyOf(bare);
+        incomplete = List.copyOf(incomplete);
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
         borrowed = List.copyOf(borrowed);

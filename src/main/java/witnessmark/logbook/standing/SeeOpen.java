@@ -3,7 +3,9 @@ package witnessmark.logbook.standing;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -40,7 +42,7 @@ final class SeeOpen {
 
     StillOpen open() {
         return new StillOpen(
-                jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf), apart(), bare());
+                jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf), apart(), bare(), incomplete());
     }
 
     private List<StillOpen.OpenJob> jobs() {
@@ -67,20 +69,41 @@ final class SeeOpen {
     }
 
     private List<StillOpen.BareCar> bare() {
-        NextEvent next = new Calendar(facts, asOf.day()).next().orElse(null);
-        if (next == null) {
-            return List.of();
-        }
-        return facts.of(EventEntry.class).where(entry -> entry.event().equals(next.id())).stream()
-                .map(Entry::fact)
+        return entered()
                 .filter(entry -> ledger.engineIn(entry.car(), asOf.last()).isEmpty())
                 .map(entry -> new StillOpen.BareCar(
                         facts.of(Car.class).find(entry.car()).orElseThrow(),
-                        next.event().name(),
+                        facts.of(Event.class).get(entry.event()).name(),
                         entry.engine() == null
                                 ? null
                                 : facts.of(Engine.class).find(entry.engine()).orElse(null)))
                 .toList();
+    }
+
+    /** An engine of which nothing is written down as fitted is not told: its parts are not kept at all. */
+    private List<StillOpen.Incomplete> incomplete() {
+        return entered().flatMap(entry -> incomplete(entry.car()).stream()).toList();
+    }
+
+    private Optional<StillOpen.Incomplete> incomplete(Id<Car> car) {
+        return ledger.engineIn(car, asOf.last())
+                .map(stay -> stay.fact().engine())
+                .filter(engine -> !ledger.fittedAt(engine, asOf.last()).isEmpty())
+                .map(engine -> new StillOpen.Incomplete(
+                        facts.of(Engine.class).find(engine).orElseThrow(),
+                        facts.of(Car.class).get(car).name(),
+                        ledger.emptyPositions(engine, asOf.last())))
+                .filter(engine -> !engine.empty().isEmpty());
+    }
+
+    /** The entries for the next event. */
+    private Stream<EventEntry> entered() {
+        return new Calendar(facts, asOf.day())
+                .next().stream()
+                        .flatMap(next -> facts.of(EventEntry.class)
+                                .where(entry -> entry.event().equals(next.id()))
+                                .stream())
+                        .map(Entry::fact);
     }
 
     private List<MeterStretch> apart() {

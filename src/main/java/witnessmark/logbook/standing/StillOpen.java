@@ -10,6 +10,7 @@ import witnessmark.domain.Fitment;
 import witnessmark.domain.Job;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
+import witnessmark.domain.Position;
 import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
@@ -25,6 +26,7 @@ import witnessmark.ledger.result.StockLevel;
  * @param notices makers' notices not answered on every part
  * @param meters where an hour meter and the logbook are apart and nobody said why
  * @param bare cars entered for the next event with no engine in them
+ * @param incomplete engines in cars entered for it that have nothing in a needed position
  */
 public record StillOpen(
         List<OpenJob> jobs,
@@ -33,7 +35,8 @@ public record StillOpen(
         List<LowStock> low,
         List<NoticeLeft> notices,
         List<MeterStretch> meters,
-        List<BareCar> bare) {
+        List<BareCar> bare,
+        List<Incomplete> incomplete) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
@@ -42,11 +45,25 @@ public record StillOpen(
         notices = List.copyOf(notices);
         meters = List.copyOf(meters);
         bare = List.copyOf(bare);
+        incomplete = List.copyOf(incomplete);
     }
 
     /** Nothing is open. */
     public static StillOpen none() {
-        return new StillOpen(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        return new StillOpen(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    /**
+     * An engine that goes to the event with nothing in needed positions.
+     *
+     * @param engine which one
+     * @param car the name of the car it is in
+     * @param empty those positions, in the order a build is read out
+     */
+    public record Incomplete(Entry<Engine> engine, String car, List<Entry<Position>> empty) {
+        public Incomplete {
+            empty = List.copyOf(empty);
+        }
     }
 
     /**

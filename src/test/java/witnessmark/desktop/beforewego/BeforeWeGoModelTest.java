@@ -21,6 +21,8 @@ import witnessmark.domain.Car;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Part;
 import witnessmark.domain.PriorKind;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.standing.MarkOn;
@@ -222,6 +224,29 @@ class BeforeWeGoModelTest {
         assertThat(lines.bare()).singleElement().satisfies(line -> {
             assertThat(line.title()).isEqualTo("Car 41");
             assertThat(line.first()).isEqualTo("entered for Round 6, Thornacre");
+        });
+        assertThat(lines.calling()).isEqualTo(1 + lines.must().size());
+    }
+
+    @Test
+    void an_engine_that_goes_with_nothing_at_a_needed_position_calls() {
+        Facts lent = sample.with(sample
+                .of(Fitment.class)
+                .where(fitment -> fitment.to() == null
+                        && sample.of(Part.class).get(fitment.part()).mark().equals("VS-03"))
+                .stream()
+                .map(fitment -> new Entry<>(
+                        fitment.id(),
+                        fitment.fact(),
+                        witnessmark.domain.Standing.STRUCK_OUT,
+                        "lent",
+                        fitment.rev() + 1))
+                .toList());
+        assertThat(lines(Views.DAY).incomplete()).isEmpty();
+        StandingLines lines = MODEL.lines(SeeStanding.of(Views.of(lent, Views.DAY)));
+        assertThat(lines.incomplete()).singleElement().satisfies(line -> {
+            assertThat(line.title()).isEqualTo("Engine K03, car 41");
+            assertThat(line.first()).isEqualTo("nothing at valve springs");
         });
         assertThat(lines.calling()).isEqualTo(1 + lines.must().size());
     }
