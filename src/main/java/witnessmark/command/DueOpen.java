@@ -72,7 +72,8 @@ final class DueOpen {
 
     private String incomplete(StillOpen.Incomplete engine) {
         return engine.engine().fact().number() + ", "
-                + tools.texts().get("beforewego.incomplete.empty", tools.measures().all(names(engine)));
+                + tools.texts()
+                        .get("beforewego.incomplete.empty", tools.measures().all(names(engine)));
     }
 
     private static List<String> names(StillOpen.Incomplete engine) {

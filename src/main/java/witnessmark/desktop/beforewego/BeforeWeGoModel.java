@@ -53,7 +53,8 @@ public final class BeforeWeGoModel {
         List<MarkOn> must = standing.going().stream().filter(MarkOn::calls).toList();
         List<MarkOn> due = standing.going().stream().filter(MarkOn::comesDue).toList();
         int shown = Math.min(MOST, must.size() + due.size());
-        int calling = must.size() + standing.open().bare().size()
+        int calling = must.size()
+                + standing.open().bare().size()
                 + standing.open().incomplete().size();
         return new StandingLines(
                 measures.date(standing.day()),

@@ -42,7 +42,14 @@ final class SeeOpen {
 
     StillOpen open() {
         return new StillOpen(
-                jobs(), out(), new SeeBorrowed(ledger).all(), low(), Notices.left(facts, asOf), apart(), bare(), incomplete());
+                jobs(),
+                out(),
+                new SeeBorrowed(ledger).all(),
+                low(),
+                Notices.left(facts, asOf),
+                apart(),
+                bare(),
+                incomplete());
     }
 
     private List<StillOpen.OpenJob> jobs() {
@@ -100,9 +107,11 @@ final class SeeOpen {
     private Stream<EventEntry> entered() {
         return new Calendar(facts, asOf.day())
                 .next().stream()
-                        .flatMap(next -> facts.of(EventEntry.class)
-                                .where(entry -> entry.event().equals(next.id()))
-                                .stream())
+                        .flatMap(next ->
+                                facts
+                                        .of(EventEntry.class)
+                                        .where(entry -> entry.event().equals(next.id()))
+                                        .stream())
                         .map(Entry::fact);
     }
 

@@ -109,7 +109,8 @@ class KeyboardTest {
             place.refresh();
             tasks.awaitIdle();
             assertThat(place.firstFocus().isShowing()).isTrue();
-            SecondaryLoop askedFor = Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
+            SecondaryLoop askedFor =
+                    Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
             Timer soon = new Timer(SOON_MILLIS, e -> askedFor.exit());
             soon.setRepeats(false);
             soon.start();
