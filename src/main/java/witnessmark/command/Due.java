@@ -108,9 +108,10 @@ final class Due implements Callable<Integer> {
             return "";
         }
         LimitUse use = on.use();
-        if (out.after() && out.leftAfter() > 0 && use != null && use.used().counter() != Counter.AGE) {
+        Long leftAfter = on.leftAfter();
+        if (use != null && leftAfter != null) {
             String left = new Amounts(tools.texts(), tools.measures())
-                    .rough(use.used().counter(), out.leftAfter());
+                    .rough(use.used().counter(), leftAfter);
             return "; "
                     + tools.texts()
                             .get(

@@ -5,11 +5,11 @@ import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import biweekly.io.text.ICalWriter;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -28,6 +28,17 @@ public final class IcsCalendarFiles implements CalendarFiles {
 
     private static final String BEGINS = "BEGIN:VCALENDAR";
 
+    private final Disk disk;
+
+    public IcsCalendarFiles() {
+        this(new RealDisk());
+    }
+
+    IcsCalendarFiles(Disk disk) {
+        this.disk = disk;
+    }
+
+    /** At the place there is the calendar as it was, or the whole new one. */
     @Override
     public Outcome<Integer> write(List<CalendarEntry> entries, Instant made, Path file) {
         Path whole = file.toAbsolutePath();
@@ -36,11 +47,28 @@ public final class IcsCalendarFiles implements CalendarFiles {
             if (Files.exists(whole) && !isCalendar(whole)) {
                 return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, file.toString()));
             }
-            Files.writeString(beside, text(entries, made));
-            Files.move(beside, whole, StandardCopyOption.REPLACE_EXISTING);
+            disk.delete(beside); // left by a machine that went off while one was written
+            writeBeside(beside, text(entries, made));
+            disk.rename(beside, whole);
             return Outcome.worked(entries.size());
         } catch (IOException e) {
+            takeAway(beside);
             return Outcome.didNot(WriteFailure.problem(file, e));
+        }
+    }
+
+    private void writeBeside(Path beside, String text) throws IOException {
+        try (OutputStream to = disk.create(beside)) {
+            to.write(text.getBytes(StandardCharsets.UTF_8));
+        }
+        disk.sync(beside);
+    }
+
+    private void takeAway(Path beside) {
+        try {
+            disk.delete(beside);
+        } catch (IOException e) {
+            // what stopped the writing is told; the next one takes the rest away
         }
     }
 

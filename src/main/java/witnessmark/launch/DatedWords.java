@@ -99,26 +99,12 @@ public final class DatedWords implements Function<Dated, CalendarEntry> {
                 ? String.valueOf(on.engine() != null ? on.engine() : on.car())
                 : records.label(records.word(on.kind())) + " " + on.serial();
         return day(
-                "mark-" + on.subject() + "-" + rule(on),
+                "mark-" + on.subject() + "-" + on.mark().reason().against(),
                 texts.get("calendar.reminder", what, reasons.why(on.mark())),
                 texts.get(
                         on.calls() ? "calendar.before" : "calendar.due",
                         reminder.event().fact().name()),
                 reminder.day());
-    }
-
-    /** By what rule it stands so: the same while the figures move on. */
-    private static String rule(MarkOn on) {
-        return on.mark()
-                .reason()
-                .fold(
-                        held -> held.rule() == null
-                                ? held.since().text()
-                                : held.rule().id().text(),
-                        use -> use.limit().id().text(),
-                        use -> use.limit().id().text(),
-                        date -> "date",
-                        build -> build.build().id().text());
     }
 
     private static CalendarEntry day(String id, String title, String note, LocalDate day) {

@@ -111,10 +111,11 @@ final class Places {
                 },
                 first::dismiss);
         first.onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
-        first.onWrite(sheets::write);
+        first.onWrite(sheets::open);
         first.onLooked(sheets::looked);
-        first.onPlanJob(sheets::planJob);
-        runSheet.onPlanJob(sheets::planJob);
+        first.onPlanJob(run -> sheets.planJob(run, () -> {}));
+        runSheet.onPlanJob(
+                run -> sheets.planJob(run, () -> shell.desk().go(PlaceId.RUN_SHEET, run)));
     }
 
     List<Place> all() {

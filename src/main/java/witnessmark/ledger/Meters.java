@@ -2,9 +2,9 @@ package witnessmark.ledger;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.MeterReading;
@@ -34,25 +34,25 @@ public final class Meters {
 
     /** Every stretch of every meter by the day of the ledger, meter by meter in the order of time. */
     public List<MeterStretch> all() {
-        Map<Id<Part>, List<Entry<MeterReading>>> byMeter = new HashMap<>();
-        ledger.facts()
-                .of(MeterReading.class)
-                .where(reading -> ledger.asOf().counts(reading.at()))
-                .forEach(reading -> byMeter.computeIfAbsent(reading.fact().meter(), meter -> new ArrayList<>())
-                        .add(reading));
+        Map<Id<Part>, List<Entry<MeterReading>>> byMeter =
+                ledger.facts().of(MeterReading.class).where(reading -> ledger.asOf().counts(reading.at())).stream()
+                        .collect(Collectors.groupingBy(reading -> reading.fact().meter()));
         return byMeter.entrySet().stream()
-                .map(each -> stretches(
-                        ledger.facts().of(Part.class).find(each.getKey()).orElseThrow(), each.getValue()))
-                .sorted(Comparator.comparing((List<MeterStretch> each) ->
-                        each.isEmpty() ? "" : each.get(0).meter().fact().mark()))
-                .flatMap(List::stream)
+                .flatMap(each -> stretches(
+                        ledger.facts().of(Part.class).find(each.getKey()).orElseThrow(), each.getValue())
+                        .stream())
+                .sorted(Comparator.comparing((MeterStretch stretch) ->
+                                stretch.meter().fact().mark())
+                        .thenComparing(stretch -> stretch.meter().id())) // within a meter they stay in time
                 .toList();
     }
 
-    private List<MeterStretch> stretches(Entry<Part> meter, List<Entry<MeterReading>> readings) {
-        readings.sort(Comparator.comparingLong(
-                        (Entry<MeterReading> each) -> each.fact().at().epochMillis())
-                .thenComparing(Entry::id));
+    private List<MeterStretch> stretches(Entry<Part> meter, List<Entry<MeterReading>> written) {
+        List<Entry<MeterReading>> readings = written.stream()
+                .sorted(Comparator.comparingLong(
+                                (Entry<MeterReading> each) -> each.fact().at().epochMillis())
+                        .thenComparing(Entry::id))
+                .toList();
         List<Charge> charges = ledger.account(meter.id(), Counter.RUNNING).charges();
         List<MeterStretch> stretches = new ArrayList<>();
         for (int i = 1; i < readings.size(); i++) {

@@ -24,7 +24,7 @@ import witnessmark.quantity.Counter;
 /** What a run does to lives and marks, shown before it is saved and after. */
 public final class RunEffect {
     /** What a mark is held against, and what it is on: the same before and after. */
-    private record Key(Object against, @Nullable Id<?> subject) {}
+    private record Key(String against, @Nullable Id<?> subject) {}
 
     private final LifeLedger before;
     private final LifeLedger after;
@@ -97,16 +97,9 @@ public final class RunEffect {
     }
 
     private static Key key(Mark mark) {
-        Object against = mark.reason()
-                .fold(
-                        by -> new Key(
-                                by.cause().id(),
-                                by.rule() == null ? null : by.rule().id()),
-                        use -> use.limit().id(),
-                        use -> use.limit().id(),
-                        date -> date.useBy(),
-                        build -> build.build().id());
-        return new Key(against, mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car());
+        return new Key(
+                mark.reason().against(),
+                mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car());
     }
 
     /** What is to come moves with the day; what the run does is what changes for another reason, and what holds. */

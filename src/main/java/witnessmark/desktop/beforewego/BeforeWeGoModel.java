@@ -122,7 +122,7 @@ public final class BeforeWeGoModel {
     private String title(NextEvent next, int calling) {
         return calling == 0
                 ? next.event().name()
-                : texts.get(next.running() ? "beforewego.board.nextRun" : "beforewego.board.jobs", calling);
+                : texts.get(next.runsLeft() ? "beforewego.board.nextRun" : "beforewego.board.jobs", calling);
     }
 
     private String under(NextEvent next, int calling) {

@@ -2,7 +2,9 @@ package witnessmark.desktop.beforewego;
 
 import java.awt.CardLayout;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -14,6 +16,7 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Texts;
 
 /** The page: board, nearest limits, last out, lives moved; in a new logbook the first steps in their place. */
@@ -45,9 +48,7 @@ final class BeforeWeGoPanel extends JPanel {
             Consumer<OutLine> run,
             Consumer<OutLine> engine,
             Consumer<OutLine> open,
-            Consumer<OutLine> putEngine,
-            Consumer<OutLine> fitPart,
-            Consumer<OutLine> giveBack,
+            Consumer<Prefilled> sheet,
             Consumer<NextRunLines.Tick> tick,
             Consumer<String> planJob) {}
 
@@ -63,11 +64,12 @@ final class BeforeWeGoPanel extends JPanel {
         lastOut.onJob(line -> opening.planJob().accept(line.record()));
         moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);
         steps = new FirstStepsSheet(texts, actions, importSeason);
+        Consumer<OutLine> toSheet = line -> opening.sheet().accept(Objects.requireNonNull(line.sheet()));
         jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), null);
         out = new OutSheet(texts, "beforewego.out.others", null, opening.open(), null);
-        bare = new OutSheet(texts, "beforewego.bare", null, opening.putEngine(), null);
-        incomplete = new OutSheet(texts, "beforewego.incomplete", null, opening.fitPart(), null);
-        borrowed = new OutSheet(texts, "beforewego.borrowed", null, opening.giveBack(), null);
+        bare = new OutSheet(texts, "beforewego.bare", null, toSheet, null);
+        incomplete = new OutSheet(texts, "beforewego.incomplete", null, toSheet, null);
+        borrowed = new OutSheet(texts, "beforewego.borrowed", null, toSheet, null);
         others = new OutSheet(texts, "beforewego.open.shelf", null, opening.open(), null);
         below.add(standing(), STANDING);
         below.add(steps.component(), STEPS);
@@ -111,9 +113,10 @@ final class BeforeWeGoPanel extends JPanel {
         if (stepsShown) {
             return steps.next();
         }
-        JComponent unlooked = next.first();
-        JComponent first = unlooked == null ? nearest.first() : unlooked;
-        return first == null ? logRun : first;
+        return Stream.of(next.first(), bare.first(), incomplete.first(), nearest.first())
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(logRun);
     }
 
     /** Where the focus goes once what was ticked is shown; null when nothing was. */

@@ -5,7 +5,6 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -27,9 +26,10 @@ import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Car;
 import witnessmark.domain.Id;
 import witnessmark.logbook.View;
-import witnessmark.logbook.sheets.FitPart;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -49,9 +49,9 @@ public final class BeforeWeGoPlace implements Place {
     private final JButton again;
     private final List<Consumer<String>> onDay = new ArrayList<>();
     private Consumer<String> openEntry = record -> {};
-    private BiConsumer<String, Map<String, String>> write = (sheet, typed) -> {};
+    private Consumer<Prefilled> write = sheet -> {};
     private Consumer<String> planJob = run -> {};
-    private BiConsumer<String, String> looked = (car, what) -> {};
+    private BiConsumer<Id<Car>, String> looked = (car, what) -> {};
     private String day = "";
     /** On arrival there may be nothing yet to give the focus to. */
     private boolean focusWhenShown = true;
@@ -85,9 +85,7 @@ public final class BeforeWeGoPlace implements Place {
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> openEntry.accept(line.record()),
-                        line -> write.accept("put_engine", Map.of("car", line.record())),
-                        line -> write.accept("fit_part", FitPart.into(Id.parse(line.record()))),
-                        line -> write.accept("gave_back", Map.of("borrowed", line.record())),
+                        prefilled -> write.accept(prefilled),
                         this::tick,
                         run -> planJob.accept(run)));
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
@@ -173,8 +171,8 @@ public final class BeforeWeGoPlace implements Place {
         this.openEntry = open;
     }
 
-    /** Says what opens a sheet by its key, with what stands in its fields at first by theirs. */
-    public void onWrite(BiConsumer<String, Map<String, String>> write) {
+    /** Says what opens a sheet that is about something chosen here. */
+    public void onWrite(Consumer<Prefilled> write) {
         this.write = write;
     }
 
@@ -183,8 +181,8 @@ public final class BeforeWeGoPlace implements Place {
         this.planJob = planJob;
     }
 
-    /** Says what writes down that something was looked at now: told the identity of the car as text, and what. */
-    public void onLooked(BiConsumer<String, String> looked) {
+    /** Says what writes down that something was looked at now: told the car, and what. */
+    public void onLooked(BiConsumer<Id<Car>, String> looked) {
         this.looked = looked;
     }
 
@@ -192,7 +190,7 @@ public final class BeforeWeGoPlace implements Place {
         if (tick.isDone()) {
             openEntry.accept(tick.record());
         } else {
-            looked.accept(tick.car(), tick.what());
+            looked.accept(Id.parse(tick.car()), tick.what());
         }
     }
 

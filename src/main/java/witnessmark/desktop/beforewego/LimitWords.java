@@ -91,7 +91,7 @@ final class LimitWords {
             case HELD, OVER ->
                 on.perhapsOver() ? lives.limit(use) : texts.get("beforewego.left.over", lives.limit(use));
             case RUN_ON -> texts.get("beforewego.runOn", runOnTo(counter, use.runOn()));
-            case DUE -> due(counter, on.mark().runsOut());
+            case DUE -> due(on, counter);
             case WITHIN -> lives.limit(use);
             case NOT_KNOWN ->
                 use.used().highest() == 0
@@ -105,14 +105,16 @@ final class LimitWords {
     }
 
     /** "Race 2, Sun 26 Jul", "perhaps in Race 2, Sun 26 Jul", "1.6 h left after". */
-    private String due(Counter counter, @Nullable RunsOut out) {
+    private String due(MarkOn on, Counter counter) {
+        RunsOut out = on.runsOut();
         if (out == null) {
             return "";
         }
         if (out.after()) {
-            return counter == Counter.AGE || out.leftAfter() <= 0
+            Long left = on.leftAfter();
+            return left == null
                     ? texts.get("beforewego.due.after")
-                    : texts.get("beforewego.due.leftAfter", amounts.rough(counter, out.leftAfter()));
+                    : texts.get("beforewego.due.leftAfter", amounts.rough(counter, left));
         }
         if (out.planned() == null) {
             return texts.get("beforewego.due.event", out.event().fact().name());

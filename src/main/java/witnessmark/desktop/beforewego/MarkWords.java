@@ -82,7 +82,7 @@ public final class MarkWords {
         String title = title(on);
         String where = where(on.engine(), on.car());
         return new MarkLine(
-                on.subject() + " " + id(on),
+                on.subject() + " " + on.mark().reason().against(),
                 SeamState.of(on.state()),
                 title,
                 where,
@@ -122,19 +122,6 @@ public final class MarkWords {
                 part.part().text(),
                 none,
                 about(title, where, none));
-    }
-
-    /** What makes two marks of one thing differ: the rule or what holds it. */
-    private static String id(MarkOn on) {
-        return on.mark()
-                .reason()
-                .fold(
-                        by -> by.cause().id().text()
-                                + (by.rule() == null ? "" : by.rule().id().text()),
-                        use -> use.limit().id().text(),
-                        use -> use.limit().id().text(),
-                        date -> "date",
-                        build -> build.build().id().text());
     }
 
     private String tip(Said said) {

@@ -11,6 +11,7 @@ import witnessmark.domain.Job;
 import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.standing.StillOpen;
 import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Measures;
@@ -23,6 +24,9 @@ import witnessmark.wording.Texts;
 final class OpenWords {
     /** Later answers are asked for when nothing was heard for this many days. */
     private static final int SILENT = 7;
+
+    /** So many empty positions are named. */
+    private static final int NAMED = 4;
 
     private final Texts texts;
     private final Measures measures;
@@ -106,7 +110,6 @@ final class OpenWords {
         return texts.get(away.chase() == null ? "beforewego.open.sent" : "beforewego.open.heard", day);
     }
 
-    /** What is to go back to where it came from. */
     List<OutLine> bare(StillOpen open) {
         return open.bare().stream().map(this::bare).toList();
     }
@@ -120,11 +123,23 @@ final class OpenWords {
                 texts.get("beforewego.incomplete.engine", engine.engine().fact().number(), engine.car()),
                 texts.get(
                         "beforewego.incomplete.empty",
-                        measures.all(engine.empty().stream()
+                        empty(engine.empty().stream()
                                 .map(position -> position.fact().name())
                                 .toList())),
                 texts.get("beforewego.incomplete.fit"),
-                engine.engine().id().text());
+                engine.engine().id().text(),
+                Prefilled.partInto(
+                        engine.engine().id(), engine.empty().get(0).id()));
+    }
+
+    /** A few by name; of a bare engine the rest by number. */
+    private String empty(List<String> names) {
+        return names.size() <= NAMED
+                ? measures.all(names)
+                : texts.get(
+                        "beforewego.incomplete.more",
+                        measures.row(names.subList(0, NAMED - 1)),
+                        names.size() - NAMED + 1);
     }
 
     private OutLine bare(StillOpen.BareCar bare) {
@@ -135,9 +150,11 @@ final class OpenWords {
                 meant == null
                         ? texts.get("beforewego.bare.none")
                         : texts.get("beforewego.bare.meant", meant.fact().number()),
-                bare.car().id().text());
+                bare.car().id().text(),
+                Prefilled.engineInto(bare.car().id(), meant == null ? null : meant.id()));
     }
 
+    /** What is to go back to where it came from. */
     List<OutLine> borrowed(StillOpen open) {
         return open.borrowed().stream().map(this::borrowed).toList();
     }
@@ -160,7 +177,8 @@ final class OpenWords {
                         borrowed.in(),
                         measures.shortDate(borrowed.fitment().fact().from().day())),
                 back,
-                borrowed.fitment().id().text());
+                borrowed.fitment().id().text(),
+                Prefilled.backFrom(borrowed.fitment().id()));
     }
 
     /** What the shelf lacks, and what makers asked. */

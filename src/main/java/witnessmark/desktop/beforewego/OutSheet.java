@@ -4,6 +4,7 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +43,12 @@ final class OutSheet {
 
     Sheet component() {
         return sheet;
+    }
+
+    /** The first row; null when there is none. */
+    @Nullable
+    JComponent first() {
+        return reports.getComponentCount() > 0 && reports.getComponent(0) instanceof OpenRow row ? row : null;
     }
 
     /** Lets J on a row plan a job of what was told there. */

@@ -117,11 +117,6 @@ final class SheetPage implements Aside {
         scroll.fromTop();
     }
 
-    /** Puts texts in fields, by the names of the fields. */
-    void preset(Map<String, String> typed) {
-        model.restore(typed);
-    }
-
     /** Somebody wants to write on it about something chosen already. */
     void open(Map<SheetField, String> chosen) {
         open();

@@ -19,6 +19,7 @@ import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -28,11 +29,9 @@ import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.sheets.LogSheet;
-import witnessmark.logbook.sheets.PlanJob;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;
-import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteSheet;
 import witnessmark.logbook.sheets.WrittenSheet;
 import witnessmark.wording.Units;
@@ -222,64 +221,50 @@ public final class Sheets {
     }
 
     /**
-     * Shows a sheet with something in its fields already.
-     *
-     * @param key its name in the bundles
-     * @param typed texts by the names of their fields; what else was typed and not saved stays
-     */
-    public void write(String key, Map<String, String> typed) {
-        open(
-                named(key),
-                page -> {
-                    page.preset(typed);
-                    page.open();
-                },
-                () -> {});
-    }
-
-    /**
      * Writes down that somebody has just looked at something, under the name of who is writing.
      *
-     * @param car the identity of the car, as text
+     * @param car which car
      * @param what what was looked at
      */
-    public void looked(String car, String what) {
-        Map<String, String> typed = new HashMap<>(Map.of(WriteLook.CAR.key(), car, WriteLook.WHAT.key(), what));
+    public void looked(Id<Car> car, String what) {
         ZonedDateTime now =
                 context.book().today().now().atZone(context.book().view().zone());
-        if (now.toLocalDate().equals(context.book().today().day())) { // a sample's day is not the clock's
-            typed.put(WriteLook.WHEN_TIME.key(), CLOCK.format(now));
-        }
-        writeAtOnce("look", typed);
+        boolean clocks = now.toLocalDate().equals(context.book().today().day()); // a sample's day is not the clock's
+        writeAtOnce(Prefilled.look(car, what, clocks ? CLOCK.format(now) : ""));
     }
 
     /** Where it cannot be written as it is, or an earlier day is looked at, the sheet is shown instead. */
-    private void writeAtOnce(String key, Map<String, String> typed) {
+    private void writeAtOnce(Prefilled prefilled) {
         if (context.book().view().readOnly()) {
-            write(key, typed);
+            open(prefilled);
             return;
         }
-        LogSheet sheet = named(key);
-        TypedSheet typing = writing.fresh(sheet, context.measures()::date);
+        LogSheet sheet = named(prefilled.sheet());
+        context.tasks()
+                .run(
+                        context.texts().get("sheets.opening"),
+                        () -> looked(writing.fresh(sheet, context.measures()::date)),
+                        typing -> save(typing, prefilled),
+                        this::notOpened);
+    }
+
+    private void save(TypedSheet typing, Prefilled prefilled) {
         SheetModel model = new SheetModel(typing);
-        model.restore(typed);
-        SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
-        new SheetActions(context, typing, model, words).save(stopped -> write(key, typed), () -> {});
+        model.mean(prefilled.texts());
+        SheetWords words = new SheetWords(context.texts(), context.measures(), typing.sheet());
+        new SheetActions(context, typing, model, words).save(stopped -> open(prefilled), () -> {});
     }
 
     /**
      * Shows the sheet that plans a job, with what was told of a run on it already.
      *
      * @param run the identity of the run, as text; nothing happens when it is not there
+     * @param goBack goes where it was opened from, once it is left
      */
-    public void planJob(String run) {
+    public void planJob(String run, Runnable goBack) {
         Facts facts = context.book().view().facts();
-        facts.of(Run.class)
-                .find(Id.parse(run))
-                .ifPresent(entry -> write(
-                        "plan_job",
-                        PlanJob.told(
-                                titles.told(entry.fact(), facts), entry.fact().engine())));
+        facts.of(Run.class).find(Id.parse(run)).map(Entry::fact).ifPresent(told ->
+                open(Prefilled.job(titles.told(told, facts), told.engine()), goBack));
     }
 
     private SheetPage page(TypedSheet typed) {
@@ -319,6 +304,11 @@ public final class Sheets {
         open(named(prefilled.sheet()), page -> page.open(prefilled.texts()), goBack);
     }
 
+    /** The same, back to the first place. */
+    public void open(Prefilled prefilled) {
+        open(prefilled, () -> {});
+    }
+
     private void leave() {
         dismiss.run();
         back.run();
@@ -342,18 +332,17 @@ public final class Sheets {
 
     /** What a sheet asks of the logbook is worked out off the event thread, before it is shown; of two the last. */
     private <T extends TypedSheet> void look(Supplier<T> made, Consumer<T> then) {
-        opening.run(
-                context.texts().get("sheets.opening"),
-                () -> {
-                    T typed = made.get();
-                    typed.look();
-                    return typed;
-                },
-                then,
-                thrown -> {
-                    LOG.error("a sheet could not be opened", thrown);
-                    context.window().say(context.texts().get("sheets.not_opened"));
-                });
+        opening.run(context.texts().get("sheets.opening"), () -> looked(made.get()), then, this::notOpened);
+    }
+
+    private static <T extends TypedSheet> T looked(T typed) {
+        typed.look();
+        return typed;
+    }
+
+    private void notOpened(Throwable thrown) {
+        LOG.error("a sheet could not be opened", thrown);
+        context.window().say(context.texts().get("sheets.not_opened"));
     }
 
     private void put(SheetPage page) {

@@ -156,7 +156,7 @@ final class PartsTable {
                         .wide(132),
                 Column.<ShelfLine>text(texts.get("shelf.column.counted"), ShelfLine::counted)
                         .wide(96)
-                        .grow(),
+                        .onAsking(),
                 Column.<ShelfLine>text(texts.get("shelf.column.worst"), ShelfLine::worst)
                         .inked(ShelfLine::state)
                         .wide(290)

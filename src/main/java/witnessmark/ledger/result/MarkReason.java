@@ -7,6 +7,21 @@ public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, Printed
     /** How it stands by itself, without looking ahead. */
     MarkState state();
 
+    /**
+     * What it is held against, as text: the same for one thing while the figures move on, and another for each rule, limit,
+     * written hold or build.
+     */
+    default String against() {
+        return fold(
+                held -> held.rule() == null
+                        ? held.cause().id().text()
+                        : held.cause().id().text() + "-" + held.rule().id().text(),
+                use -> use.limit().id().text(),
+                use -> use.limit().id().text(),
+                date -> "date",
+                build -> build.build().id().text());
+    }
+
     /** One answer for each kind of reason. */
     default <T> T fold(
             Function<HeldBy, T> held,

@@ -48,11 +48,6 @@ public final class FitPart implements LogSheet {
     /** How known the hours of a new part are; see {@link AddEngine#HOURS_HOW}. */
     public static final SheetField HOURS_HOW = HoursSoFar.HOW;
 
-    /** What the fields hold for a part that goes into this engine, by their names. */
-    public static Map<String, String> into(Id<Engine> engine) {
-        return Map.of(PLACE.key(), Places.key(engine));
-    }
-
     @Override
     public String key() {
         return "fit_part";

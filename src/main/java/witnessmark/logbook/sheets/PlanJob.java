@@ -34,19 +34,6 @@ public final class PlanJob implements LogSheet {
 
     private static final long MINUTE = 60_000;
 
-    /**
-     * What stands on the sheet for something that was told of an engine, by the names of the fields.
-     *
-     * @param what what was told, and where; empty when nothing was
-     */
-    public static Map<String, String> told(String what, Id<Engine> engine) {
-        Map<String, String> typed = new HashMap<>(Map.of(ON.key(), EngineOrPart.key(engine, null)));
-        if (!what.isEmpty()) {
-            typed.put(WHAT.key(), what);
-        }
-        return typed;
-    }
-
     @Override
     public String key() {
         return "plan_job";

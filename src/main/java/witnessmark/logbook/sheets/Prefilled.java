@@ -1,10 +1,16 @@
 package witnessmark.logbook.sheets;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
+import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.SentOut;
 import witnessmark.domain.StockBatch;
@@ -66,6 +72,52 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
     /** What comes to or goes from a batch. */
     public static Prefilled about(Id<StockBatch> batch) {
         return new Prefilled(new MoveStock().key(), Map.of(MoveStock.STOCK, batch.text()));
+    }
+
+    /** An engine put in a car: the one meant for it, when one is. */
+    public static Prefilled engineInto(Id<Car> car, @Nullable Id<Engine> meant) {
+        Map<SheetField, String> texts = new HashMap<>(Map.of(PutEngine.CAR, car.text()));
+        if (meant != null) {
+            texts.put(PutEngine.ENGINE, meant.text());
+        }
+        return new Prefilled(new PutEngine().key(), texts);
+    }
+
+    /** A part fitted in an engine, at an empty position of it. */
+    public static Prefilled partInto(Id<Engine> engine, Id<Position> empty) {
+        return new Prefilled(
+                new FitPart().key(), Map.of(FitPart.PLACE, Places.key(engine), FitPart.POSITION, empty.text()));
+    }
+
+    /** A borrowed part that goes back. */
+    public static Prefilled backFrom(Id<Fitment> borrowed) {
+        return new Prefilled(new GaveBack().key(), Map.of(GaveBack.BORROWED, borrowed.text()));
+    }
+
+    /**
+     * A job for what was told of an engine.
+     *
+     * @param told what was told, and where; empty when nothing was
+     */
+    public static Prefilled job(String told, Id<Engine> engine) {
+        Map<SheetField, String> texts = new HashMap<>(Map.of(PlanJob.ON, EngineOrPart.key(engine, null)));
+        if (!told.isEmpty()) {
+            texts.put(PlanJob.WHAT, told);
+        }
+        return new Prefilled(new PlanJob().key(), texts);
+    }
+
+    /**
+     * A look at something on a car.
+     *
+     * @param time when on the day of the sheet, as typed; empty when that is to be said
+     */
+    public static Prefilled look(Id<Car> car, String what, String time) {
+        Map<SheetField, String> texts = new HashMap<>(Map.of(WriteLook.CAR, car.text(), WriteLook.WHAT, what));
+        if (!time.isEmpty()) {
+            texts.put(WriteLook.WHEN_TIME, time);
+        }
+        return new Prefilled(new WriteLook().key(), texts);
     }
 
     private static Prefilled takeOff(Where where) {

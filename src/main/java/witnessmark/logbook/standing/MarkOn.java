@@ -12,6 +12,7 @@ import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.RunsOut;
+import witnessmark.quantity.Counter;
 
 /**
  * How something stands in one respect, and what that is on, in the words of the crew.
@@ -54,6 +55,21 @@ public record MarkOn(
 
     public @Nullable RunsOut runsOut() {
         return mark.runsOut();
+    }
+
+    /**
+     * What is left of its limit once the next event is over, in the counter's unit; null when it is not expected to last
+     * through it, or its limit is a date or an age, of which nothing is used up there.
+     */
+    public @Nullable Long leftAfter() {
+        RunsOut out = runsOut();
+        LimitUse use = use();
+        boolean says = out != null
+                && use != null
+                && out.after()
+                && out.leftAfter() > 0
+                && use.used().counter() != Counter.AGE;
+        return says ? (Long) out.leftAfter() : null;
     }
 
     /** Whether it must be done before the team goes: held, over, or not known where that can wreck the engine. */

@@ -24,6 +24,11 @@ public record NextEvent(Id<Event> id, Event event, LocalDate day, int cars, int 
         return !day.isBefore(event.firstDay());
     }
 
+    /** Whether it runs and a run of its timetable is still to come, or none is written down that could be over. */
+    public boolean runsLeft() {
+        return running() && (planned == 0 || done < planned);
+    }
+
     /** Days from the day looked at to when the truck leaves; to the first day of running when that is not known. */
     public long days() {
         Moment leaves = event.truckLeaves();

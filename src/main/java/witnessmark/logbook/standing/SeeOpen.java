@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -33,9 +32,17 @@ final class SeeOpen {
     private final LifeLedger ledger;
     private final Facts facts;
     private final AsOf asOf;
+    private final @Nullable NextEvent next;
+    private final Set<Id<Car>> going;
 
-    SeeOpen(LifeLedger ledger) {
+    /**
+     * @param next the next event, or null when none is written down
+     * @param going the cars that go, to it or anywhere
+     */
+    SeeOpen(LifeLedger ledger, @Nullable NextEvent next, Set<Id<Car>> going) {
         this.ledger = ledger;
+        this.next = next;
+        this.going = going;
         this.facts = ledger.facts();
         this.asOf = ledger.asOf();
     }
@@ -76,11 +83,16 @@ final class SeeOpen {
     }
 
     private List<StillOpen.BareCar> bare() {
-        return entered()
+        NextEvent event = next;
+        if (event == null) {
+            return List.of();
+        }
+        return facts.of(EventEntry.class).where(entry -> entry.event().equals(event.id())).stream()
+                .map(Entry::fact)
                 .filter(entry -> ledger.engineIn(entry.car(), asOf.last()).isEmpty())
                 .map(entry -> new StillOpen.BareCar(
                         facts.of(Car.class).find(entry.car()).orElseThrow(),
-                        facts.of(Event.class).get(entry.event()).name(),
+                        event.event().name(),
                         entry.engine() == null
                                 ? null
                                 : facts.of(Engine.class).find(entry.engine()).orElse(null)))
@@ -89,7 +101,10 @@ final class SeeOpen {
 
     /** An engine of which nothing is written down as fitted is not told: its parts are not kept at all. */
     private List<StillOpen.Incomplete> incomplete() {
-        return entered().flatMap(entry -> incomplete(entry.car()).stream()).toList();
+        return going.stream()
+                .flatMap(car -> incomplete(car).stream())
+                .sorted(Comparator.comparing(StillOpen.Incomplete::car))
+                .toList();
     }
 
     private Optional<StillOpen.Incomplete> incomplete(Id<Car> car) {
@@ -101,18 +116,6 @@ final class SeeOpen {
                         facts.of(Car.class).get(car).name(),
                         ledger.emptyPositions(engine, asOf.last())))
                 .filter(engine -> !engine.empty().isEmpty());
-    }
-
-    /** The entries for the next event. */
-    private Stream<EventEntry> entered() {
-        return new Calendar(facts, asOf.day())
-                .next().stream()
-                        .flatMap(next ->
-                                facts
-                                        .of(EventEntry.class)
-                                        .where(entry -> entry.event().equals(next.id()))
-                                        .stream())
-                        .map(Entry::fact);
     }
 
     private List<MeterStretch> apart() {

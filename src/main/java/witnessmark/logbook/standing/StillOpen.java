@@ -26,7 +26,7 @@ import witnessmark.ledger.result.StockLevel;
  * @param notices makers' notices not answered on every part
  * @param meters where an hour meter and the logbook are apart and nobody said why
  * @param bare cars entered for the next event with no engine in them
- * @param incomplete engines in cars entered for it that have nothing in a needed position
+ * @param incomplete engines in cars that go which have nothing in a needed position
  */
 public record StillOpen(
         List<OpenJob> jobs,
@@ -54,7 +54,7 @@ public record StillOpen(
     }
 
     /**
-     * An engine that goes to the event with nothing in needed positions.
+     * An engine that goes with nothing in needed positions.
      *
      * @param engine which one
      * @param car the name of the car it is in

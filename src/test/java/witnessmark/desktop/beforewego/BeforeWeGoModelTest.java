@@ -247,8 +247,24 @@ class BeforeWeGoModelTest {
         assertThat(lines.incomplete()).singleElement().satisfies(line -> {
             assertThat(line.title()).isEqualTo("Engine K03, car 41");
             assertThat(line.first()).isEqualTo("nothing at valve springs");
+            assertThat(line.sheet()).isNotNull();
+            assertThat(line.sheet().sheet()).isEqualTo("fit_part");
         });
         assertThat(lines.calling()).isEqualTo(1 + lines.must().size());
+
+        Facts nobodyEntered = Views.withoutEntries(lent);
+        assertThat(MODEL.lines(SeeStanding.of(Views.of(nobodyEntered, Views.DAY)))
+                        .incomplete())
+                .as("where no entries are written down, every car with an engine goes")
+                .extracting(OutLine::title)
+                .contains("Engine K03, car 41");
+    }
+
+    @Test
+    void once_the_last_run_of_an_event_is_over_the_board_speaks_of_loading_again() {
+        Board board = lines(LocalDate.of(2026, 7, 5)).board();
+        assertThat(board.figures()).extracting(BoardLine.Figure::value).contains("0");
+        assertThat(board.sentence()).endsWith("to be done before we load");
     }
 
     @Test
