@@ -23,7 +23,6 @@ import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.NextEvent;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.Standing;
-import witnessmark.quantity.Counter;
 import witnessmark.wording.Amounts;
 
 /** What must be done before the next event, and what comes due while the team is there. */

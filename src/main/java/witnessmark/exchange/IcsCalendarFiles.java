@@ -52,7 +52,7 @@ public final class IcsCalendarFiles implements CalendarFiles {
             disk.rename(beside, whole);
             return Outcome.worked(entries.size());
         } catch (IOException e) {
-            takeAway(beside);
+            takeAway(beside, e);
             return Outcome.didNot(WriteFailure.problem(file, e));
         }
     }
@@ -64,11 +64,12 @@ public final class IcsCalendarFiles implements CalendarFiles {
         disk.sync(beside);
     }
 
-    private void takeAway(Path beside) {
+    /** What cannot be taken away now is by the next writing. */
+    private void takeAway(Path beside, IOException first) {
         try {
             disk.delete(beside);
         } catch (IOException e) {
-            // what stopped the writing is told; the next one takes the rest away
+            first.addSuppressed(e);
         }
     }
 

@@ -114,8 +114,7 @@ final class Places {
         first.onWrite(sheets::open);
         first.onLooked(sheets::looked);
         first.onPlanJob(run -> sheets.planJob(run, () -> {}));
-        runSheet.onPlanJob(
-                run -> sheets.planJob(run, () -> shell.desk().go(PlaceId.RUN_SHEET, run)));
+        runSheet.onPlanJob(run -> sheets.planJob(run, () -> shell.desk().go(PlaceId.RUN_SHEET, run)));
     }
 
     List<Place> all() {

@@ -35,14 +35,23 @@ public final class Meters {
     /** Every stretch of every meter by the day of the ledger, meter by meter in the order of time. */
     public List<MeterStretch> all() {
         Map<Id<Part>, List<Entry<MeterReading>>> byMeter =
-                ledger.facts().of(MeterReading.class).where(reading -> ledger.asOf().counts(reading.at())).stream()
+                ledger
+                        .facts()
+                        .of(MeterReading.class)
+                        .where(reading -> ledger.asOf().counts(reading.at()))
+                        .stream()
                         .collect(Collectors.groupingBy(reading -> reading.fact().meter()));
         return byMeter.entrySet().stream()
-                .flatMap(each -> stretches(
-                        ledger.facts().of(Part.class).find(each.getKey()).orElseThrow(), each.getValue())
-                        .stream())
-                .sorted(Comparator.comparing((MeterStretch stretch) ->
-                                stretch.meter().fact().mark())
+                .flatMap(each ->
+                        stretches(
+                                ledger.facts()
+                                        .of(Part.class)
+                                        .find(each.getKey())
+                                        .orElseThrow(),
+                                each.getValue())
+                                .stream())
+                .sorted(Comparator.comparing(
+                                (MeterStretch stretch) -> stretch.meter().fact().mark())
                         .thenComparing(stretch -> stretch.meter().id())) // within a meter they stay in time
                 .toList();
     }

@@ -30,7 +30,9 @@ class IcsCalendarFilesTest {
 
     private List<String> there() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> String.valueOf(file.getFileName())).sorted().toList();
+            return files.map(file -> String.valueOf(file.getFileName()))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -55,8 +57,8 @@ class IcsCalendarFilesTest {
                         .didWork())
                 .isTrue();
 
-        Outcome<Integer> written = new IcsCalendarFiles(new FailingDisk(step, false, "the disk is gone"))
-                .write(one("second"), MADE, file);
+        Outcome<Integer> written =
+                new IcsCalendarFiles(new FailingDisk(step, false, "the disk is gone")).write(one("second"), MADE, file);
 
         assertThat(written.didWork()).isFalse();
         assertThat(Files.readString(file)).contains("SUMMARY:first");

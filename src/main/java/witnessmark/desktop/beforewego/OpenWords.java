@@ -128,8 +128,7 @@ final class OpenWords {
                                 .toList())),
                 texts.get("beforewego.incomplete.fit"),
                 engine.engine().id().text(),
-                Prefilled.partInto(
-                        engine.engine().id(), engine.empty().get(0).id()));
+                Prefilled.partInto(engine.engine().id(), engine.empty().get(0).id()));
     }
 
     /** A few by name; of a bare engine the rest by number. */

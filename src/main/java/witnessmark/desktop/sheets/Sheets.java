@@ -263,8 +263,10 @@ public final class Sheets {
      */
     public void planJob(String run, Runnable goBack) {
         Facts facts = context.book().view().facts();
-        facts.of(Run.class).find(Id.parse(run)).map(Entry::fact).ifPresent(told ->
-                open(Prefilled.job(titles.told(told, facts), told.engine()), goBack));
+        facts.of(Run.class)
+                .find(Id.parse(run))
+                .map(Entry::fact)
+                .ifPresent(told -> open(Prefilled.job(titles.told(told, facts), told.engine()), goBack));
     }
 
     private SheetPage page(TypedSheet typed) {

@@ -64,12 +64,10 @@ public record MarkOn(
     public @Nullable Long leftAfter() {
         RunsOut out = runsOut();
         LimitUse use = use();
-        boolean says = out != null
-                && use != null
-                && out.after()
-                && out.leftAfter() > 0
-                && use.used().counter() != Counter.AGE;
-        return says ? (Long) out.leftAfter() : null;
+        if (out == null || use == null || !out.after() || use.used().counter() == Counter.AGE) {
+            return null;
+        }
+        return out.leftAfter() > 0 ? (Long) out.leftAfter() : null;
     }
 
     /** Whether it must be done before the team goes: held, over, or not known where that can wreck the engine. */
