@@ -1,6 +1,7 @@
 package witnessmark.outcome;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  */
 public record Problem(
         ProblemKind kind, List<Object> facts, @Nullable Place place) {
+    private static final Pattern BELOW_ZERO = Pattern.compile("[-\u2212]\\s*[.,:]?\\d");
+
     public Problem {
         facts = List.copyOf(facts);
         if (facts.size() != kind.facts()) {
@@ -21,6 +24,18 @@ public record Problem(
 
     public static Problem of(ProblemKind kind, Object... facts) {
         return new Problem(kind, List.of(facts), null);
+    }
+
+    /**
+     * Of a text that says no figure the field can hold.
+     *
+     * @param field which field, or its name
+     * @param text as typed
+     * @param example what can be typed there
+     */
+    public static Problem unread(Object field, String text, Object example) {
+        boolean less = BELOW_ZERO.matcher(text).lookingAt();
+        return of(less ? ProblemKind.LESS_THAN_NOTHING : ProblemKind.CANNOT_READ, field, text, example);
     }
 
     public Problem at(Place where) {

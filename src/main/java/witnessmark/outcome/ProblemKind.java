@@ -8,6 +8,8 @@ public enum ProblemKind {
     // What people typed
     /** field name, text as typed, example that works. */
     CANNOT_READ(3, true),
+    /** field name, text as typed, example that works: a figure below zero where none can be. */
+    LESS_THAN_NOTHING(3, true),
     /** field name, text as typed, first reading, second reading. */
     TWO_READINGS(4, true),
     /** field name. */
@@ -30,6 +32,8 @@ public enum ProblemKind {
     PERHAPS_SAME_RUN(4, false),
     /** start, today. */
     RUN_IN_FUTURE(2, true),
+    /** time out, the time now: the clock has not come to it. */
+    RUN_STILL_TO_COME(2, false),
     /** running time, shortest usual, longest usual. */
     RUN_LENGTH_UNUSUAL(3, false),
     /** running time, laps, time a lap took, shortest usual, longest usual, how many runs say so, whose: a circuit's or an engine's. */

@@ -170,7 +170,7 @@ final class SheetWords {
     private static List<Object> said(Problem problem) {
         List<Object> facts = problem.facts();
         return switch (problem.kind()) {
-            case CANNOT_READ -> List.of(facts.get(2));
+            case CANNOT_READ, LESS_THAN_NOTHING -> List.of(facts.get(2));
             case TWO_READINGS, UNUSUAL -> List.of(facts.get(2), facts.get(3));
             case OUT_OF_RANGE -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN -> List.of(facts.get(1));

@@ -10,13 +10,15 @@ import witnessmark.wording.Texts;
 
 /**
  * One thing a person can do: name, letter, key, tip, and what it does. Menu, button and key share the one object. The
- * bundle holds its name under the key, with {@code &} before the letter, and its tip under the key with {@code .tip}.
+ * bundle holds its name under the key, with {@code &} before the letter, its tip under the key with {@code .tip}, and under
+ * that with {@code .found}, where there are any, other words by which people look for it.
  */
 public final class Command extends AbstractAction {
     private final String key;
     private final CommandMenu menu;
     private final int section;
     private final String tip;
+    private final String also;
     private final Runnable work;
     private boolean choice;
 
@@ -32,6 +34,7 @@ public final class Command extends AbstractAction {
         this.section = section;
         this.work = work;
         this.tip = texts.get(key + ".tip");
+        this.also = texts.has(key + ".found") ? texts.get(key + ".found") : "";
         Caption caption = Caption.of(texts.get(key));
         putValue(NAME, caption.text());
         if (caption.mnemonic() != 0) {
@@ -97,6 +100,11 @@ public final class Command extends AbstractAction {
 
     public String tip() {
         return tip;
+    }
+
+    /** Other words by which people look for it; empty for none. */
+    String also() {
+        return also;
     }
 
     public CommandMenu menu() {

@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import witnessmark.desktop.form.Keys;
 import witnessmark.wording.Texts;
 
-/** Finds commands by their name or tip: "dark", "export". Disabled ones are left out. */
+/** Finds commands by their name, their tip or other words for them: "dark", "export", "pistons". Disabled ones are left out. */
 final class CommandsFindable implements Findable {
     private final Texts texts;
     private final Supplier<List<Command>> commands;
@@ -40,7 +40,7 @@ final class CommandsFindable implements Findable {
     }
 
     private static boolean matches(Command command, String[] words) {
-        String all = (command.name() + " " + command.tip()).toLowerCase(Locale.ROOT);
+        String all = (command.name() + " " + command.tip() + " " + command.also()).toLowerCase(Locale.ROOT);
         for (String word : words) {
             if (!all.contains(word)) {
                 return false;
@@ -49,13 +49,16 @@ final class CommandsFindable implements Findable {
         return true;
     }
 
-    /** A name that begins so stands before one that holds it, and that before a tip that does. */
+    /** A name that begins so stands before one that holds it, that before a tip, and that before other words. */
     private static int rank(Command command, String word) {
         String name = command.name().toLowerCase(Locale.ROOT);
         if (name.startsWith(word)) {
             return 0;
         }
-        return name.contains(word) ? 1 : 2;
+        if (name.contains(word)) {
+            return 1;
+        }
+        return command.tip().toLowerCase(Locale.ROOT).contains(word) ? 2 : 3;
     }
 
     private static Found found(Command command) {

@@ -48,7 +48,7 @@ final class ReadFigure {
         }
         if (typed instanceof Typed.Unreadable<T> no) {
             return new Result<>(
-                    FieldReading.wrong(Problem.of(ProblemKind.CANNOT_READ, figure.field(), text.strip(), no.example())),
+                    FieldReading.wrong(Problem.unread(figure.field(), text.strip(), no.example())),
                     null);
         }
         T value = ((Typed.Read<T>) typed).value();

@@ -31,8 +31,7 @@ final class ReadRunning {
         if (typed instanceof Typed.Unreadable<RunningTime> no) {
             out.put(
                     RunField.RUNNING,
-                    FieldReading.wrong(
-                            Problem.of(ProblemKind.CANNOT_READ, RunField.RUNNING, text.strip(), no.example())));
+                    FieldReading.wrong(Problem.unread(RunField.RUNNING, text.strip(), no.example())));
             return null;
         }
         RunningTime time = ((Typed.Read<RunningTime>) typed).value();

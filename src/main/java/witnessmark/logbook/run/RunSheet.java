@@ -123,6 +123,7 @@ public final class RunSheet implements TypedRun {
         Map<RunField, Object> values = reader.values(which, typed, fields);
         new WhichNotes(view, before(view)).add(which, typed, values, fields);
         UntimedChange.ask(view, which, fields);
+        StillToCome.ask(desk.today(), which, fields);
         fields.put(RunField.REMARKS, FieldReading.fine(Note.of(Note.Kind.NONE)));
         if (running != null) {
             PartsOfRunning.check(running, values, fields);

@@ -124,8 +124,12 @@ final class ReadSheet {
     }
 
     void wrong(SheetField field, ProblemKind kind, Object... facts) {
+        wrong(field, Problem.of(kind, facts));
+    }
+
+    void wrong(SheetField field, Problem problem) {
         FieldResult now = result(field);
-        results.put(field, new FieldResult(now.note(), Problem.of(kind, facts), now.readBack()));
+        results.put(field, new FieldResult(now.note(), problem, now.readBack()));
     }
 
     void note(SheetField field, SheetNote note) {

@@ -6,6 +6,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.ledger.Possible;
+import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
@@ -159,7 +160,7 @@ final class ReadValues {
         if (typed instanceof Typed.Two<T> two) {
             in.wrong(field, ProblemKind.TWO_READINGS, field, text, two.first(), two.second());
         } else if (typed instanceof Typed.Unreadable<T> no) {
-            in.wrong(field, ProblemKind.CANNOT_READ, field, text, no.example());
+            in.wrong(field, Problem.unread(field, text, no.example()));
         }
         return typed.only().orElse(null);
     }

@@ -2,6 +2,7 @@ package witnessmark.logbook.sheets;
 
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.ReadingKind;
+import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Pressure;
@@ -37,7 +38,7 @@ public record ReadingFigure(ReadingKind kind, long value) {
             return null;
         }
         if (value < 0) {
-            in.wrong(field, ProblemKind.CANNOT_READ, field, text, example(kind.unit()));
+            in.wrong(field, Problem.unread(field, text, example(kind.unit())));
             return null;
         }
         if (kind.unit() == ReadingKind.Unit.HUNDREDTH_OF_PERCENT && value > WHOLE) {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
 import witnessmark.domain.image.Component;
+import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.EngineSpeed;
@@ -223,7 +224,7 @@ record RecordField(
         if (ZoneId.getAvailableZoneIds().contains(text)) {
             return ZoneId.of(text);
         }
-        in.wrong(field, ProblemKind.CANNOT_READ, field, text, component.form());
+        in.wrong(field, Problem.unread(field, text, component.form()));
         return null;
     }
 

@@ -21,7 +21,7 @@ import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Problem;
 import witnessmark.quantity.Counter;
 
 /**
@@ -197,7 +197,7 @@ public final class SetLimit implements LogSheet {
         }
         if (amount == null || amount <= 0) {
             if (amount != null || in.text(FIGURE).matches("[-\u2212].*")) {
-                in.wrong(FIGURE, ProblemKind.CANNOT_READ, FIGURE, in.text(FIGURE), "30");
+                in.wrong(FIGURE, Problem.unread(FIGURE, in.text(FIGURE), "30"));
             }
             return null;
         }

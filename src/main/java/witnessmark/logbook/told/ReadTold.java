@@ -149,7 +149,7 @@ final class ReadTold {
             wrong(field, Problem.of(ProblemKind.TWO_READINGS, field, text.strip(), two.first(), two.second()));
         } else {
             String example = read instanceof Typed.Unreadable<?> no ? no.example() : "";
-            wrong(field, Problem.of(ProblemKind.CANNOT_READ, field, text.strip(), example));
+            wrong(field, Problem.unread(field, text.strip(), example));
         }
     }
 

@@ -242,9 +242,15 @@ class WhatSheetsRefuseTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"0", "-3", "0 h", "1h7x"})
-    void a_limit_of_nothing_or_less_or_that_cannot_be_read(String figure) {
+    @ValueSource(strings = {"0", "0 h", "1h7x", "-x"})
+    void a_limit_of_nothing_or_that_cannot_be_read(String figure) {
         refused(new SetLimit(), ProblemKind.CANNOT_READ, "figure", limit("figure", figure));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"-3", "- 3", "\u22123", "-0.5 h", "-3x"})
+    void a_limit_of_less_than_nothing(String figure) {
+        refused(new SetLimit(), ProblemKind.LESS_THAN_NOTHING, "figure", limit("figure", figure));
     }
 
     @Test

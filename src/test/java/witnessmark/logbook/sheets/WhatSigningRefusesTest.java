@@ -79,14 +79,15 @@ class WhatSigningRefusesTest {
         with(new WriteReading(), good, WriteReading.ON, "", ProblemKind.NEEDED);
         with(new WriteReading(), good, WriteReading.ON, "engine:nobody", ProblemKind.NOT_FOUND);
         with(new WriteReading(), good, WriteReading.VALUE, "", ProblemKind.NEEDED);
-        for (String odd : List.of("four", "-4", "4 bar", "4,5,6", "4 % or so")) {
+        for (String odd : List.of("four", "4 bar", "4,5,6", "4 % or so")) {
             with(new WriteReading(), good, WriteReading.VALUE, odd, ProblemKind.CANNOT_READ);
         }
+        with(new WriteReading(), good, WriteReading.VALUE, "-4", ProblemKind.LESS_THAN_NOTHING);
         with(new WriteReading(), good, WriteReading.VALUE, "100.01", ProblemKind.OUT_OF_RANGE);
         with(new WriteReading(), good, WriteReading.WHEN, "11 Mar 2026", ProblemKind.RUN_IN_FUTURE);
         with(new WriteReading(), good, WriteReading.WHEN_TIME, "half three", ProblemKind.CANNOT_READ);
         good.put(WriteReading.KIND, ReadingKind.LASH.code());
-        with(new WriteReading(), good, WriteReading.VALUE, "-0.2 mm", ProblemKind.CANNOT_READ);
+        with(new WriteReading(), good, WriteReading.VALUE, "-0.2 mm", ProblemKind.LESS_THAN_NOTHING);
         good.put(WriteReading.KIND, ReadingKind.PLUG.code());
         with(new WriteReading(), good, WriteReading.GRADE, "", ProblemKind.NEEDED);
         with(new WriteReading(), good, WriteReading.GRADE, Grade.BEARING_COLOUR.code(), ProblemKind.NEEDED);
