@@ -1,8 +1,11 @@
 package witnessmark.command;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -10,9 +13,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.PlannedRun;
+import witnessmark.domain.Run;
+import witnessmark.domain.RunKind;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Written;
+import witnessmark.logbook.run.Choice;
 import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.RunReading;
@@ -21,6 +29,8 @@ import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.quantity.typed.TypedDate;
+import witnessmark.wording.Measures;
 
 /** Logs a run through the run sheet. */
 @Command(name = "log", mixinStandardHelpOptions = true)
@@ -40,6 +50,9 @@ final class Log implements Callable<Integer> {
 
     @Option(names = "--out", paramLabel = "TIME", descriptionKey = "command.log.out")
     private @Nullable String out;
+
+    @Option(names = "--run", paramLabel = "NAME", descriptionKey = "command.log.run")
+    private @Nullable String run;
 
     @Option(names = "--running", required = true, paramLabel = "TIME", descriptionKey = "command.log.running")
     @SuppressWarnings("NullAway.Init") // a required option
@@ -75,8 +88,20 @@ final class Log implements Callable<Integer> {
         Map<RunField, String> typed = new EnumMap<>(sheet.fresh(found.get().id()));
         typed.put(RunField.DATE, date);
         typed.putAll(sheet.follows(RunField.DATE, typed));
+        if (run != null) {
+            Optional<String> picked = picked(
+                    sheet.choices(RunField.PLANNED, typed), run, desk.today().day());
+            if (picked.isEmpty()) {
+                return answer.didNot(List.of(
+                        Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
+            }
+            follow(sheet, typed, picked.get());
+        }
         if (out != null) {
             typed.put(RunField.OUT_AT, out);
+            if (run == null) {
+                follow(sheet, typed, sheet.plannedAt(typed));
+            }
         }
         typed.put(RunField.RUNNING, running);
         for (Map.Entry<String, String> other : others.entrySet()) {
@@ -87,10 +112,37 @@ final class Log implements Callable<Integer> {
             }
             typed.put(field.get(), other.getValue());
         }
-        return save(answer, sheet, typed);
+        return save(desk, answer, sheet, typed);
     }
 
-    private int save(Answer answer, RunSheet sheet, Map<RunField, String> typed) {
+    /** Another run picked: what follows from it, but for the day and the time that were given. */
+    private void follow(RunSheet sheet, Map<RunField, String> typed, String planned) {
+        typed.put(RunField.PLANNED, planned);
+        typed.putAll(sheet.follows(RunField.PLANNED, typed));
+        typed.put(RunField.DATE, date);
+        if (out != null) {
+            typed.put(RunField.OUT_AT, out);
+        }
+    }
+
+    /** A run of the timetable by its name, one of the day given before any other; else a kind of run by its word. */
+    private Optional<String> picked(List<Choice> choices, String name, LocalDate today) {
+        LocalDate day = TypedDate.read(date, today, DayOrder.DAY_FIRST)
+                .only()
+                .orElse(null);
+        return choices.stream()
+                .filter(choice -> {
+                    Object fact = choice.facts().get(0);
+                    return fact instanceof PlannedRun planned
+                            ? planned.name().equalsIgnoreCase(name)
+                            : fact instanceof RunKind kind && kind.code().equalsIgnoreCase(name);
+                })
+                .min(Comparator.comparing(choice -> !(choice.facts().get(0) instanceof PlannedRun planned
+                        && planned.day().equals(day))))
+                .map(Choice::key);
+    }
+
+    private int save(Desk desk, Answer answer, RunSheet sheet, Map<RunField, String> typed) {
         RunReading reading = sheet.read(typed);
         List<Problem> queries = queries(reading);
         if (!reading.stops() && !queries.isEmpty() && !yes) {
@@ -105,9 +157,22 @@ final class Log implements Callable<Integer> {
         if (json) {
             answer.print(answer.node().put("run", id).put("queried", queries.size()));
         } else {
-            answer.line(tools.texts().get("command.log.done", car, running));
+            answer.line(done(desk, Objects.requireNonNull(reading.run()).fact()));
         }
         return Exit.WORKED;
+    }
+
+    /** What was written, so that a slip is seen: the day, the time and the run besides what was typed. */
+    private String done(Desk desk, Run written) {
+        Measures measures = tools.measures();
+        return tools.texts()
+                .get(
+                        "command.log.done",
+                        car,
+                        desk.view().facts().of(Engine.class).get(written.engine()).number(),
+                        measures.moment(written.start()),
+                        written.name(),
+                        measures.running(written.running()));
     }
 
     private static List<Problem> queries(RunReading reading) {

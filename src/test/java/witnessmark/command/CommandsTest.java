@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -127,6 +128,44 @@ class CommandsTest {
             assertThat(verified.code()).isZero();
             assertThat(verified.out()).startsWith("As it was written");
         });
+    }
+
+    /** Whatever stands open in the timetable of another day, a run is written on the day that was given. */
+    @Test
+    void a_run_stays_on_the_day_given_and_takes_the_run_of_that_day_nearest_to_its_time() throws IOException {
+        sample();
+        shell = new Shell(folder, Instant.parse("2026-07-27T09:00:00Z"));
+        assertThat(logged("2026-07-25", "12:05")).contains("Sat 25 Jul, 12:05, Practice 2");
+        assertThat(logged("2026-07-26", "08:30")).contains("Sun 26 Jul, 08:30, Other");
+        assertThat(logged("2026-07-26", "15:10")).contains("Sun 26 Jul, 15:10, Race 2");
+        assertThat(logged("2026-07-26", "23:00"))
+                .as("nothing of that day is near")
+                .contains("Sun 26 Jul, 23:00, Other");
+        assertThat(logged("2026-07-26", "18:00", "--run", "race 1")).contains("Sun 26 Jul, 18:00, Race 1");
+        assertThat(shell.run(
+                        "log",
+                        book,
+                        "--car",
+                        "41",
+                        "--date",
+                        "2026-07-26",
+                        "--running",
+                        "20",
+                        "--run",
+                        "Race 9"))
+                .satisfies(ran -> {
+                    assertThat(ran.code()).isEqualTo(1);
+                    assertThat(ran.err()).contains("Race 9");
+                });
+    }
+
+    private String logged(String date, String out, String... more) {
+        String[] args = {
+            "log", book, "--car", "41", "--date", date, "--out", out, "--running", "10", "--yes"
+        };
+        Shell.Ran ran = shell.run(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new));
+        assertThat(ran.err()).isEmpty();
+        return ran.out();
     }
 
     @Test

@@ -25,12 +25,19 @@ import witnessmark.wording.Units;
 /** Runs commands in a folder of its own and keeps what they printed. */
 final class Shell {
     private final Path folder;
+    private final Instant now;
 
     /** What a command came to. */
     record Ran(int code, String out, String err) {}
 
     Shell(Path folder) {
+        this(folder, Instant.parse("2026-07-08T18:00:00Z"));
+    }
+
+    /** @param now what the wall clock says */
+    Shell(Path folder, Instant now) {
         this.folder = folder;
+        this.now = now;
     }
 
     Path path(String name) {
@@ -49,7 +56,7 @@ final class Shell {
                 new CsvSeasonFolders(),
                 new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
                 SampleBooks.ids(),
-                () -> Instant.parse("2026-07-08T18:00:00Z"),
+                () -> now,
                 ZoneId.of("Europe/London"),
                 "Team engineer",
                 texts,

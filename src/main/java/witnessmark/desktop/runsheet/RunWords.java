@@ -268,9 +268,10 @@ final class RunWords {
     /** What a run is called in the history and when it was saved: {@code car 41, Practice 1, 28 min 20 s}. */
     String run(Run run, String car) {
         String time = measures.running(run.running());
+        String day = measures.moment(Moment.endOf(run.start().day(), run.start().zone()));
         return car.isEmpty()
-                ? texts.get("runsheet.run.dyno", run.name(), time)
-                : texts.get("runsheet.run.car", car, run.name(), time);
+                ? texts.get("runsheet.run.dyno", run.name(), day, time)
+                : texts.get("runsheet.run.car", car, run.name(), day, time);
     }
 
     /** What a written run is called: {@code Practice 1 of car 41}. */

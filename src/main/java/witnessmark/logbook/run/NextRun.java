@@ -1,6 +1,8 @@
 package witnessmark.logbook.run;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +18,9 @@ import witnessmark.domain.Run;
 
 /** Which event a day belongs to, and which run of its timetable a car takes next. */
 final class NextRun {
+    /** A timetable slips; what goes out further off than this is another run. Common practice, no source. */
+    private static final long NEAR_MINUTES = 120;
+
     private final Facts facts;
 
     NextRun(Facts facts) {
@@ -48,13 +53,29 @@ final class NextRun {
                 .toList();
     }
 
-    /** The first run of the timetable that this car has neither taken nor missed, of that day where there is one. */
+    /**
+     * The first run of the timetable that this car has neither taken nor missed. On a day of the event it is one of that
+     * day: a run left over from another is picked by whoever means it, and never moves the day that was given.
+     */
     Optional<Entry<PlannedRun>> next(Id<Event> event, @Nullable Id<Car> car, @Nullable LocalDate day) {
-        List<Entry<PlannedRun>> left = left(event, car);
-        return left.stream()
-                .filter(planned -> planned.fact().day().equals(day))
-                .findFirst()
-                .or(() -> left.stream().findFirst());
+        Event when = facts.of(Event.class).get(event);
+        boolean there = day != null && !day.isBefore(when.firstDay()) && !day.isAfter(when.lastDay());
+        return left(event, car).stream()
+                .filter(planned -> !there || planned.fact().day().equals(day))
+                .findFirst();
+    }
+
+    /** The run of that day this car has neither taken nor missed whose time is nearest to this one, within two hours. */
+    Optional<Entry<PlannedRun>> near(Id<Event> event, @Nullable Id<Car> car, LocalDate day, LocalTime out) {
+        return left(event, car).stream()
+                .filter(planned -> planned.fact().day().equals(day) && apart(planned.fact(), out) <= NEAR_MINUTES)
+                .min(Comparator.comparingLong(planned -> apart(planned.fact(), out)));
+    }
+
+    private static long apart(PlannedRun planned, LocalTime out) {
+        return planned.out() == null
+                ? Long.MAX_VALUE
+                : Math.abs(ChronoUnit.MINUTES.between(planned.out(), out));
     }
 
     /** What is left of the timetable for this car, in order. */

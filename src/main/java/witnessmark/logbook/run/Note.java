@@ -38,6 +38,7 @@ public record Note(Kind kind, List<Object> facts) {
         NEXT_IN_TIMETABLE,
         /** Planned runs of the event are all logged for this car. */
         TIMETABLE_DONE,
+        DAY_DONE,
         NO_TIMETABLE,
         SAME_AS_LAST_RUN,
         /** The day, which is today. */

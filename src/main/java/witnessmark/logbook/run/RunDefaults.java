@@ -71,8 +71,8 @@ final class RunDefaults {
     }
 
     /**
-     * What follows from the event: the next run of its timetable that the car has not taken, one of that day before
-     * any other.
+     * What follows from the event: the next run of its timetable that the car has not taken, of that day when it is one
+     * of the event's.
      */
     Map<RunField, String> forEvent(
             @Nullable Id<Event> event, @Nullable Id<Car> car, @Nullable LocalDate day, LocalDate today) {

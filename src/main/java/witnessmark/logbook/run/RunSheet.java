@@ -97,6 +97,28 @@ public final class RunSheet implements TypedRun {
         };
     }
 
+    /**
+     * The run of the timetable that a typed time out belongs to, as its field holds it: the nearest of that day this car
+     * has not taken, within two hours; where there is none, a run outside the timetable.
+     */
+    public String plannedAt(Map<RunField, String> asTyped) {
+        View view = desk.view();
+        ReadSheet reader = reader(view);
+        Map<RunField, String> typed = reader.sound(asTyped);
+        Which which = reader.whichOf(typed);
+        if (which.event() == null || which.day() == null || which.start() == null) {
+            return typed.getOrDefault(RunField.PLANNED, "");
+        }
+        return new NextRun(view.facts())
+                .near(
+                        which.event(),
+                        which.car(),
+                        which.day(),
+                        which.start().wallClock().toLocalTime())
+                .map(planned -> Keys.planned(planned.id()))
+                .orElse(Keys.kind(RunKind.OTHER));
+    }
+
     @Override
     public List<Choice> choices(RunField field, Map<RunField, String> typed) {
         return reader(desk.view()).choices(field, typed);

@@ -1,6 +1,7 @@
 package witnessmark.logbook.run;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import witnessmark.domain.Car;
@@ -144,9 +145,13 @@ final class WhichNotes {
             return Note.of(Note.Kind.NO_TIMETABLE);
         }
         if (which.planned() == null) {
-            return next.left(which.event(), which.car()).isEmpty()
-                    ? Note.of(Note.Kind.TIMETABLE_DONE)
-                    : Note.of(Note.Kind.NONE);
+            List<Entry<PlannedRun>> left = next.left(which.event(), which.car());
+            return Note.of(
+                    left.isEmpty()
+                            ? Note.Kind.TIMETABLE_DONE
+                            : left.stream().noneMatch(run -> run.fact().day().equals(which.day()))
+                                    ? Note.Kind.DAY_DONE
+                                    : Note.Kind.NONE);
         }
         return Note.of(
                 timetable.get(0).id().equals(which.planned())

@@ -32,6 +32,8 @@ public final class TypedDate {
     /** The longest wait for a 29 February: 1896 to 1904. */
     private static final int LEAP_WAIT = 8;
 
+    private static final int SOON_DAYS = 31;
+
     private final DayOrder order;
     private final LocalDate today;
     private final int direction;
@@ -43,7 +45,8 @@ public final class TypedDate {
     }
 
     /**
-     * Reads the day of something that has happened: without a year, the last such day up to today.
+     * Reads the day of something that has happened: without a year, the last such day up to today. One that comes within
+     * the next month is that one: nobody means the day eleven months ago without saying so.
      *
      * @param text as typed
      * @param today the day taken for today
@@ -125,6 +128,10 @@ public final class TypedDate {
         }
         if (yearFigures != null) {
             return inYear(year(yearFigures), month, day);
+        }
+        LocalDate soon = inYear(today.getYear() + (month < today.getMonthValue() ? 1 : 0), month, day);
+        if (soon != null && soon.isAfter(today) && soon.isBefore(today.plusDays(SOON_DAYS))) {
+            return soon;
         }
         for (int away = 0; away <= LEAP_WAIT; away++) {
             LocalDate there = inYear(today.getYear() + direction * away, month, day);

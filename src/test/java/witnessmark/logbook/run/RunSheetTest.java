@@ -101,33 +101,57 @@ class RunSheetTest {
                 .get(new Id<>(written.amendments().get(0).record()));
     }
 
-    /** After each save the next run of the timetable comes up, and after the last none. */
+    /** After each save the next run of the day's timetable comes up, and after the last none: not one of another day. */
     @Test
     void the_timetable_is_gone_through_run_by_run() {
-        Id<Car> car = car("41");
-        List<String> names = new java.util.ArrayList<>();
-        LocalDate sunday = SATURDAY.plusDays(1);
-        book = new Desk(logbook, new SampleBook.Day(sunday), "TE");
-        sheet = new RunSheet(book, SampleBook.ids(), SampleBook.UNITS);
-        for (int i = 0; i < 5; i++) {
-            names.add(saved(sheetOf("41")).name());
-        }
+        onSunday();
 
-        assertThat(names).containsExactly("Race 1", "Race 2", "Practice 1", "Practice 2", "Qualifying");
-        assertThat(sheet.fresh(car).get(RunField.PLANNED)).isEqualTo("kind:other");
-        RunReading next = sheet.read(sheet.fresh(car));
-        assertThat(next.of(RunField.PLANNED).note().kind()).isEqualTo(Note.Kind.TIMETABLE_DONE);
+        assertThat(List.of(saved(sheetOf("41")).name(), saved(sheetOf("41")).name()))
+                .containsExactly("Race 1", "Race 2");
+
+        Id<Car> car = car("41");
+        assertThat(sheet.fresh(car))
+                .containsEntry(RunField.PLANNED, "kind:other")
+                .containsEntry(RunField.DATE, "Sun 26 Jul 2026");
+        assertThat(planned(sheet.fresh(car))).isEqualTo(Note.Kind.DAY_DONE);
+
+        for (String left : List.of("Practice 1", "Practice 2", "Qualifying")) {
+            Run late = saved(picked(left));
+            assertThat(late.name()).isEqualTo(left);
+            assertThat(late.start().day()).isEqualTo(SATURDAY);
+        }
+        assertThat(planned(sheet.fresh(car))).isEqualTo(Note.Kind.TIMETABLE_DONE);
     }
 
-    /** A run of Saturday logged on Sunday keeps Saturday's date. */
-    @Test
-    void a_run_logged_a_day_late_has_its_own_day() {
+    private void onSunday() {
         book = new Desk(logbook, new SampleBook.Day(SATURDAY.plusDays(1)), "TE");
         sheet = new RunSheet(book, SampleBook.ids(), SampleBook.UNITS);
-        saved(sheetOf("41"));
-        saved(sheetOf("41"));
+    }
 
-        Run late = saved(sheetOf("41"));
+    private Note.Kind planned(Map<RunField, String> typed) {
+        return sheet.read(typed).of(RunField.PLANNED).note().kind();
+    }
+
+    /** The sheet of car 41 on which somebody picked a run of the timetable. */
+    private Map<RunField, String> picked(String name) {
+        Map<RunField, String> typed = sheetOf("41");
+        String key = sheet.choices(RunField.PLANNED, typed).stream()
+                .filter(choice -> choice.facts().get(0) instanceof PlannedRun planned
+                        && planned.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .key();
+        typed.put(RunField.PLANNED, key);
+        typed.putAll(sheet.follows(RunField.PLANNED, typed));
+        return typed;
+    }
+
+    /** A run of Saturday logged on Sunday has Saturday's date once it is picked. */
+    @Test
+    void a_run_logged_a_day_late_has_its_own_day() {
+        onSunday();
+
+        Run late = saved(picked("Practice 1"));
 
         assertThat(late.start().wallClock()).hasToString("2026-07-25T09:00");
     }

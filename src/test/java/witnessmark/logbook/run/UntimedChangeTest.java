@@ -72,7 +72,7 @@ class UntimedChangeTest {
 
     @Test
     void with_a_time_nothing_is_asked() {
-        assertThat(beside(fittedAt(Moment.parse("2026-07-25T12:00:00+01:00[Europe/London]")), "15:00"))
+        assertThat(beside(fittedAt(Moment.parse("2026-07-25T08:00:00+01:00[Europe/London]")), "09:30"))
                 .isNull();
     }
 }
