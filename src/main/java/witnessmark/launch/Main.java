@@ -22,9 +22,12 @@ import witnessmark.wording.Units;
 
 /** Starts the program: a command when the first argument is one, the window otherwise. */
 public final class Main {
+    private static final String GTK = "jdk.gtk.version";
+
     private Main() {}
 
     public static void main(String[] args) {
+        ownGtk();
         Outside outside = Outside.ofThisMachine();
         Logs.to(outside.data().path());
         if (Program.isFor(args)) {
@@ -37,6 +40,16 @@ public final class Main {
             new Window(outside, problems -> System.exit(Program.say(tools(outside), problems))).start(List.of(args));
         } catch (AWTError | HeadlessException e) {
             System.exit(Program.say(tools(outside), List.of(Problem.of(ProblemKind.NO_DISPLAY))));
+        }
+    }
+
+    /**
+     * The file dialogs of Linux are GTK 3's. Where GTK 2 is installed too, AWT may load that; both in one program bring it to
+     * a stop at the first dialog.
+     */
+    private static void ownGtk() {
+        if (System.getProperty(GTK) == null) {
+            System.setProperty(GTK, "3");
         }
     }
 

@@ -1,5 +1,7 @@
 package witnessmark.logbook.sheets;
 
+import java.time.LocalDate;
+import java.util.Set;
 import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
@@ -15,6 +17,9 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
+import witnessmark.domain.LimitRank;
+import witnessmark.domain.Trigger;
+import witnessmark.domain.TriggerKind;
 import witnessmark.ledger.Possible;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.EngineSpeed;
@@ -40,6 +45,9 @@ public final class AddEngine implements LogSheet {
     public static final SheetField HOURS_LOWEST = HoursSoFar.LOWEST;
     public static final SheetField HOURS_HIGHEST = HoursSoFar.HIGHEST;
     public static final SheetField HOURS_AS_OF = HoursSoFar.AS_OF;
+
+    /** What the team can call otherwise on the trigger's own sheet. */
+    private static final String LOOK_AFTER = "over-rev";
 
     @Override
     public String key() {
@@ -131,6 +139,9 @@ public final class AddEngine implements LogSheet {
         if (made != null) {
             design = in.make(DESIGN_NAME, made);
             UsualPositions.make(in, DESIGN_NAME, design);
+            if (made.overRevAbove() != null) {
+                in.make(OVER_REV, lookAfter(made.overRevAbove(), design, since, in.sight()));
+            }
         } else if (known != null) {
             design = known.id();
         } else {
@@ -147,6 +158,26 @@ public final class AddEngine implements LogSheet {
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(typed.text(NUMBER));
+    }
+
+    /** What the figure is asked for: an engine that turned faster is held until somebody has looked and signs. */
+    private static Trigger lookAfter(
+            EngineSpeed overRev, Id<EngineDesign> design, @Nullable Moment since, SheetSight sight) {
+        LocalDate from = since != null && since.day().isBefore(sight.today()) ? since.day() : sight.today();
+        return new Trigger(
+                LOOK_AFTER,
+                TriggerKind.SPEED_ABOVE,
+                design,
+                (long) overRev.rpm(),
+                null,
+                null,
+                null,
+                Set.of(),
+                "",
+                LimitRank.OWN,
+                "",
+                from,
+                null);
     }
 
     private static @Nullable EngineDesign newDesign(ReadSheet in, ReadValues values) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -17,6 +18,7 @@ import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
+import witnessmark.ledger.Holds;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.SeeLives;
@@ -68,6 +70,25 @@ class LogbookMadeByHandTest {
                     assertThat(use.used().total()).isEqualTo(HOUR / 2);
                 });
         assertThat(own.desk.logbook().verify()).isEmpty();
+    }
+
+    /** Whoever says above which speed an engine is to be looked at need not say it again as a trigger. */
+    @ParameterizedTest(name = "highest {0}: held {1}")
+    @CsvSource({"8500, false", "8501, true", "9340, true"})
+    void an_engine_that_turned_faster_than_its_over_rev_figure_is_held(String highest, boolean isHeld) {
+        addCarAndEngineWithAboutNineHours();
+        RunSheet sheet = new RunSheet(own.desk, own.ids, FieldUnits.metric(DayOrder.DAY_FIRST));
+        Map<RunField, String> typed = new EnumMap<>(sheet.fresh(
+                own.desk.view().facts().of(Car.class).named("7").orElseThrow().id()));
+        typed.put(RunField.RUNNING, "20");
+        typed.put(RunField.HIGHEST, highest);
+
+        sheet.save(typed, "run").orThrow();
+
+        assertThat(new Holds(own.desk.view().ledger()).open()).hasSize(isHeld ? 1 : 0).allSatisfy(by -> {
+            assertThat(by.part()).as("the engine as a whole").isNull();
+            assertThat(by.figure()).isEqualTo(Long.parseLong(highest));
+        });
     }
 
     @ParameterizedTest(name = "hours typed as {0}")
