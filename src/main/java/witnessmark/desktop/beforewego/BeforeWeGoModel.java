@@ -112,7 +112,7 @@ public final class BeforeWeGoModel {
         if (next.planned() > 0) {
             figures.add(
                     next.running()
-                            ? figure(next.planned() - next.done(), "beforewego.board.runsLeft")
+                            ? figure(next.left(), "beforewego.board.runsLeft")
                             : figure(next.planned(), "beforewego.board.runs"));
         }
         return new Board(title(next, calling), under(next, calling), figures);

@@ -2,6 +2,7 @@ package witnessmark.logbook.standing;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -36,10 +37,10 @@ final class Calendar {
     }
 
     private NextEvent counted(Entry<Event> event) {
-        Set<Id<PlannedRun>> planned = facts
-                .of(PlannedRun.class)
-                .where(run -> run.event().equals(event.id()))
-                .stream()
+        List<Entry<PlannedRun>> planned = facts.of(PlannedRun.class)
+                .where(run -> run.event().equals(event.id()));
+        Set<Id<PlannedRun>> toCome = planned.stream()
+                .filter(run -> !run.fact().day().isBefore(day))
                 .map(Entry::id)
                 .collect(Collectors.toSet());
         Set<Id<Car>> cars = facts
@@ -48,18 +49,24 @@ final class Calendar {
                 .stream()
                 .map(entry -> entry.fact().car())
                 .collect(Collectors.toSet());
+        int left = toCome.size() * cars.size();
         long run = facts.of(Run.class)
                 .inForce()
-                .filter(entry -> planned.contains(entry.fact().planned()))
+                .filter(entry -> toCome.contains(entry.fact().planned()))
                 .filter(entry -> !entry.fact().start().day().isAfter(day))
                 .count();
         long missed = facts.of(MissedRun.class)
                 .inForce()
-                .filter(entry -> planned.contains(entry.fact().planned()))
+                .filter(entry -> toCome.contains(entry.fact().planned()))
                 .filter(entry -> !entry.fact().at().day().isAfter(day))
                 .count();
-        int all = planned.size() * cars.size();
         return new NextEvent(
-                event.id(), event.fact(), day, cars.size(), planned.size(), all, (int) Math.min(all, run + missed));
+                event.id(),
+                event.fact(),
+                day,
+                cars.size(),
+                planned.size(),
+                planned.size() * cars.size(),
+                (int) Math.max(0, left - run - missed));
     }
 }

@@ -16,9 +16,9 @@ import witnessmark.quantity.Moment;
  * @param cars how many cars are entered; none when no entry is written down, which says nothing of who goes
  * @param timetable runs in its timetable
  * @param planned the same, counted once for each car entered
- * @param done how many of these were run or missed
+ * @param left how many of these are to come: of today or later, neither run nor missed
  */
-public record NextEvent(Id<Event> id, Event event, LocalDate day, int cars, int timetable, int planned, int done) {
+public record NextEvent(Id<Event> id, Event event, LocalDate day, int cars, int timetable, int planned, int left) {
     /** Whether it runs on the day looked at. */
     public boolean running() {
         return !day.isBefore(event.firstDay());
@@ -26,7 +26,7 @@ public record NextEvent(Id<Event> id, Event event, LocalDate day, int cars, int 
 
     /** Whether it runs and a run of its timetable is still to come, or none is written down that could be over. */
     public boolean runsLeft() {
-        return running() && (planned == 0 || done < planned);
+        return running() && (planned == 0 || left > 0);
     }
 
     /** Days from the day looked at to when the truck leaves; to the first day of running when that is not known. */

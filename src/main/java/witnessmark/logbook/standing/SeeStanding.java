@@ -117,8 +117,13 @@ public final class SeeStanding {
         return facts.of(EventEntry.class).where(entry -> entry.event().equals(next.id()));
     }
 
+    /** What of the timetable is of today or later. */
     private List<Entry<PlannedRun>> timetable(NextEvent next) {
-        return facts.of(PlannedRun.class).where(planned -> planned.event().equals(next.id())).stream()
+        return facts
+                .of(PlannedRun.class)
+                .where(planned -> planned.event().equals(next.id())
+                        && !planned.day().isBefore(view.day()))
+                .stream()
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .toList();
     }

@@ -71,26 +71,39 @@ class SeeStandingTest {
         assertThat(next.days()).isEqualTo(16);
         assertThat(next.cars()).isEqualTo(2);
         assertThat(next.planned()).isEqualTo(10);
-        assertThat(next.done()).isZero();
+        assertThat(next.left()).isEqualTo(10);
         assertThat(next.running()).isFalse();
         assertThat(next.truckLeaves().text()).startsWith("2026-07-24T06:00");
     }
 
-    @ParameterizedTest(name = "on {0}: {1}, running {2}, {3} of {4} run")
+    @ParameterizedTest(name = "on {0}: {1}, running {2}, {3} of {4} to come")
     @CsvSource({
-        "2026-07-03, 'Round 5, Pellow Ridge', false, 0, 10",
-        "2026-07-04, 'Round 5, Pellow Ridge', true, 6, 10",
-        "2026-07-05, 'Round 5, Pellow Ridge', true, 10, 10",
-        "2026-07-06, 'Round 6, Thornacre', false, 0, 10"
+        "2026-07-03, 'Round 5, Pellow Ridge', false, 10, 10",
+        "2026-07-04, 'Round 5, Pellow Ridge', true, 4, 10",
+        "2026-07-05, 'Round 5, Pellow Ridge', true, 0, 10",
+        "2026-07-06, 'Round 6, Thornacre', false, 10, 10"
     })
     void an_event_stays_the_next_one_until_its_last_day_is_over(
-            LocalDate day, String name, boolean running, int done, int planned) {
+            LocalDate day, String name, boolean running, int left, int planned) {
         desk.lookAsOf(day);
         NextEvent next = SeeStanding.of(desk.view()).next();
         assertThat(next.event().name()).isEqualTo(name);
         assertThat(next.running()).isEqualTo(running);
-        assertThat(next.done()).isEqualTo(done);
+        assertThat(next.left()).isEqualTo(left);
         assertThat(next.planned()).isEqualTo(planned);
+    }
+
+    /** A run of Saturday that nobody logged is not to come on Sunday, neither in the count nor in the strip of the event. */
+    @Test
+    void a_run_of_a_day_that_is_past_is_not_to_come() {
+        LocalDate sunday = LocalDate.of(2026, 7, 26);
+        desk.lookAsOf(sunday);
+
+        Standing standing = SeeStanding.of(desk.view());
+
+        assertThat(standing.next().running()).isTrue();
+        assertThat(standing.next().left()).as("two races for two cars").isEqualTo(4);
+        assertThat(standing.timetable()).extracting(run -> run.fact().day()).containsOnly(sunday);
     }
 
     @Test
