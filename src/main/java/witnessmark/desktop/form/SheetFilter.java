@@ -101,6 +101,11 @@ final class SheetFilter extends JPanel {
         soon.now();
     }
 
+    /** Filters by what stands there without waiting. */
+    void settle() {
+        soon.now();
+    }
+
     /** Shows every row again and goes. */
     void clear() {
         load("");

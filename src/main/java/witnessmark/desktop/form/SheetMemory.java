@@ -7,7 +7,10 @@ import javax.swing.RowSorter.SortKey;
 import javax.swing.SortOrder;
 import witnessmark.desktop.task.Later;
 
-/** Remembers a list's columns, sort and filter from one start to the next. */
+/**
+ * Remembers a list's columns and sort from one start to the next. What it was filtered by is not: rows that a word of
+ * yesterday, or of another logbook, leaves out look lost.
+ */
 final class SheetMemory {
     private static final Duration PAUSE = Duration.ofMillis(300);
 
@@ -15,16 +18,14 @@ final class SheetMemory {
     private final String key;
     private final SheetColumns<?> columns;
     private final SheetSorter<?> sorter;
-    private final SheetFilter filter;
     private final Later soon;
 
     /** @param list the list's own name among the settings */
-    SheetMemory(SheetTools tools, String list, SheetColumns<?> columns, SheetSorter<?> sorter, SheetFilter filter) {
+    SheetMemory(SheetTools tools, String list, SheetColumns<?> columns, SheetSorter<?> sorter) {
         this.tools = tools;
         this.key = "list." + list;
         this.columns = columns;
         this.sorter = sorter;
-        this.filter = filter;
         this.soon = tools.tasks().later(PAUSE, this::put);
     }
 
@@ -32,7 +33,6 @@ final class SheetMemory {
     void start() {
         get("columns").ifPresent(columns::restore);
         get("sort").flatMap(this::sortKey).ifPresent(sort -> sorter.setSortKeys(List.of(sort)));
-        get("filter").ifPresent(filter::load);
         columns.onChange(soon::poke);
         sorter.addRowSorterListener(e -> soon.poke());
     }
@@ -46,7 +46,6 @@ final class SheetMemory {
                                 .map(SheetMemory::text)
                                 .findFirst()
                                 .orElse(""));
-        tools.settings().put(key + ".filter", filter.text());
     }
 
     private Optional<String> get(String what) {

@@ -34,6 +34,8 @@ public final class SheetMenu<R> {
         JTable table = sheet.table();
         FormKeys.bind(table, Keys.plain(KeyEvent.VK_CONTEXT_MENU), "wm-menu", this::atRow);
         FormKeys.bind(table, Keys.shift(KeyEvent.VK_F10), "wm-menu", this::atRow);
+        sheet.fromFilter(Keys.plain(KeyEvent.VK_CONTEXT_MENU), this::atRow);
+        sheet.fromFilter(Keys.shift(KeyEvent.VK_F10), this::atRow);
         table.addMouseListener(new MouseAdapter() {
             @Override
             public void mousePressed(MouseEvent e) {

@@ -22,6 +22,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
 import javax.swing.SwingConstants;
@@ -146,7 +147,7 @@ public final class SheetTable<R> extends JPanel {
             }
         };
         table.getTableHeader().addMouseListener(heading);
-        new SheetMemory(tools, key, columns, sorter, made).start();
+        new SheetMemory(tools, key, columns, sorter).start();
         return this;
     }
 
@@ -354,6 +355,18 @@ public final class SheetTable<R> extends JPanel {
             }
         }));
         return none;
+    }
+
+    /** Lets a key in the field that filters work on the first row that is left; nothing where there is no such field. */
+    void fromFilter(KeyStroke key, Runnable work) {
+        SheetFilter filtering = filter;
+        if (filtering != null) {
+            FormKeys.bind(filtering.field(), key, "wm-from-filter", () -> {
+                filtering.settle();
+                takeFocus();
+                work.run();
+            });
+        }
     }
 
     private void takeFocus() {

@@ -1,5 +1,6 @@
 package witnessmark.desktop.runsheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -92,16 +93,28 @@ final class DoesModel {
     /** Quietly, what is not shown: limits further away, and parts that have none. */
     List<String> rest(RunDoes does) {
         long hidden = does.marks().size() - rows(does).size();
-        if (does.marks().isEmpty() && does.withoutLimit() == 0) {
+        if (does.marks().isEmpty() && does.bare().isEmpty()) {
             return List.of(texts.get("runsheet.does.bare", does.engine()));
         }
-        return Stream.of(
-                        hidden > 0 ? Optional.of(texts.get("runsheet.does.more", hidden)) : Optional.<String>empty(),
-                        does.withoutLimit() > 0
-                                ? Optional.of(texts.get("runsheet.does.no_limit", does.withoutLimit()))
-                                : Optional.<String>empty())
-                .flatMap(Optional::stream)
-                .toList();
+        List<String> rest = new ArrayList<>();
+        if (hidden > 0) {
+            rest.add(texts.get("runsheet.does.more", hidden));
+        }
+        if (!does.bare().isEmpty()) {
+            rest.add(texts.get("runsheet.does.no_limit", does.bare().size()));
+            int room = Math.max(0, ENOUGH - rows(does).size());
+            does.bare().stream().limit(room).map(this::gains).forEach(rest::add);
+        }
+        return rest;
+    }
+
+    /** What a part gains that nothing is held against. */
+    private String gains(RunDoes.Bare bare) {
+        return texts.get(
+                "runsheet.does.gains",
+                texts.get("beforewego.part", records.label(records.word(bare.kind())), bare.mark()),
+                lives.life(bare.before()),
+                lives.life(bare.after()));
     }
 
     private static long near(List<Row> rows) {

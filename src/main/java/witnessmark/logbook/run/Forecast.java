@@ -6,6 +6,8 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
 import witnessmark.domain.Run;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
@@ -39,17 +41,27 @@ final class Forecast {
     RunDoes of(Entry<Run> run, @Nullable LifeLedger asWritten) {
         EffectOfRun effect = RunEffect.of(ledger, run);
         Id<Engine> engine = run.fact().engine();
+        LifeLedger after = ledger.after(facts.with(List.of(run)));
         return new RunDoes(
                 facts.of(Engine.class).get(engine).number(),
                 sinceRebuild(ledger, engine),
-                sinceRebuild(ledger.after(facts.with(List.of(run))), engine),
+                sinceRebuild(after, engine),
                 asWritten == null ? null : sinceRebuild(asWritten, engine),
                 effect.engine(),
                 run.fact().event(),
                 effect.marks().stream()
                         .map(change -> new MarkEffect(change, MarkOn.of(facts, change.after())))
                         .toList(),
-                effect.bare().size());
+                effect.bare().stream().map(part -> bare(part, after)).toList());
+    }
+
+    private RunDoes.Bare bare(Id<Part> id, LifeLedger after) {
+        Part part = facts.of(Part.class).get(id);
+        return new RunDoes.Bare(
+                facts.of(PartDesign.class).get(part.design()).kind(),
+                part.mark(),
+                ledger.life(id, Counter.RUNNING),
+                after.life(id, Counter.RUNNING));
     }
 
     private static Life sinceRebuild(LifeLedger from, Id<Engine> engine) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Event;
 import witnessmark.domain.Id;
+import witnessmark.domain.PartKind;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.LifeChange;
 
@@ -17,7 +18,7 @@ import witnessmark.ledger.result.LifeChange;
  * @param counted every counter of the engine that changes, running time among them
  * @param event the event it belongs to, or null
  * @param marks every mark that it changes, and every one that holds, worst first
- * @param withoutLimit how many of the parts it is charged to have nothing they are held against
+ * @param bare the parts it is charged to that have nothing they are held against
  */
 public record RunDoes(
         String engine,
@@ -27,9 +28,20 @@ public record RunDoes(
         List<LifeChange> counted,
         @Nullable Id<Event> event,
         List<MarkEffect> marks,
-        int withoutLimit) {
+        List<Bare> bare) {
     public RunDoes {
         counted = List.copyOf(counted);
         marks = List.copyOf(marks);
+        bare = List.copyOf(bare);
     }
+
+    /**
+     * A part that nothing is held against.
+     *
+     * @param kind what kind of part
+     * @param mark its mark
+     * @param before its running time without the run
+     * @param after the same with the run
+     */
+    public record Bare(PartKind kind, String mark, Life before, Life after) {}
 }

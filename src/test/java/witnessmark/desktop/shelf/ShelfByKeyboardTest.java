@@ -91,6 +91,16 @@ class ShelfByKeyboardTest {
         MenuSelectionManager.defaultManager().clearSelectedPath();
     }
 
+    /** Whoever types a mark and presses the menu key at once means the part just found. */
+    @Test
+    void the_menu_key_in_the_filter_offers_it_for_the_first_row_left() {
+        typeOver("vs-15");
+        keys.press(KeyEvent.VK_F10, InputEvent.SHIFT_DOWN_MASK);
+        assertThat(menu()).startsWith("Open its page", "Fit…");
+        assertThat(window.place.panel().parts().sheet().selected().mark()).isEqualTo("VS-15");
+        MenuSelectionManager.defaultManager().clearSelectedPath();
+    }
+
     @Test
     void what_can_be_written_down_goes_by_where_the_part_is() {
         assertThat(ways("VS-03"))
