@@ -39,6 +39,8 @@ final class Lettering {
         HEADING(11, 0),
         /** What is to be done. */
         STRONG(9.5f, 0),
+        /** How a mark stands. */
+        FIRM(8.5f, 0),
         /** All else in a row. */
         PLAIN(8.5f, 0),
         /** Over a column, and at the edges of a page. */
@@ -65,17 +67,24 @@ final class Lettering {
         BaseFont typeface = typeface(words, style);
         Font font = new Font(typeface, style.size(), Font.NORMAL, new GrayColor(style.gray));
         Chunk chunk = new Chunk(printable(words, typeface), font);
-        chunk.setSplitCharacter((start, current, end, letters, chunks) -> letters[current] == ' ');
+        chunk.setSplitCharacter((start, current, end, letters, chunks) -> mayBreak(letters, current));
         Phrase phrase = new Phrase(style.size() * LINE);
         phrase.add(chunk);
         return phrase;
+    }
+
+    /** A line ends at a space, never inside a mark such as VS-03, nor between a figure and its unit. */
+    private static boolean mayBreak(char[] letters, int at) {
+        boolean afterFigure = at > 0 && Character.isDigit(letters[at - 1]);
+        boolean beforeUnit = at + 1 < letters.length && !Character.isDigit(letters[at + 1]);
+        return letters[at] == ' ' && !(afterFigure && beforeUnit);
     }
 
     /** The typeface of words in a style. */
     BaseFont typeface(String words, Style style) {
         return switch (style) {
             case BOARD -> words.codePoints().allMatch(heading::charExists) ? heading : bold;
-            case HEADING, STRONG -> bold;
+            case HEADING, STRONG, FIRM -> bold;
             case PLAIN, SMALL -> plain;
         };
     }

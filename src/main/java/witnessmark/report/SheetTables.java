@@ -24,8 +24,8 @@ final class SheetTables {
     private static final float MARK = 50;
     private static final float INITIALS = 54;
 
-    /** Shares of what is left: what it is, how it stands, who has it in hand. */
-    private static final float[] SHARES = {0.38f, 0.36f, 0.26f};
+    /** Shares of what is left: what it is with its mark, how it stands, who has it in hand. */
+    private static final float[] SHARES = {0.42f, 0.33f, 0.25f};
 
     /** Room to write, in points. */
     private static final float ROW = 25;
@@ -63,11 +63,11 @@ final class SheetTables {
     /** A section's rows; a row is broken over two pages only when it is longer than one. */
     PdfPTable section(JobSheet.Section section) {
         boolean marks = section.hasMarks();
-        float mark = marks ? MARK : 0;
-        float rest = width - TICK - mark - INITIALS;
+        float rest = width - TICK - INITIALS;
+        float what = rest * SHARES[0];
         PdfPTable table = marks
-                ? table(TICK, mark, rest * SHARES[0], rest * SHARES[1], rest * SHARES[2], INITIALS)
-                : table(TICK, rest * SHARES[0], rest * SHARES[1], rest * SHARES[2], INITIALS);
+                ? table(TICK, MARK, what - MARK, rest * SHARES[1], rest * SHARES[2], INITIALS)
+                : table(TICK, what, rest * SHARES[1], rest * SHARES[2], INITIALS);
         table.setSpacingBefore(12);
         table.setHeaderRows(1);
         table.setSplitLate(true);
@@ -88,15 +88,17 @@ final class SheetTables {
         }
         PdfPCell what = rowCell();
         what.addElement(letters.set(row.what(), Style.STRONG));
-        addLines(what, row.where().isEmpty() ? List.of() : List.of(row.where()), Style.PLAIN);
+        what.addElement(letters.set(row.where(), Style.PLAIN));
         table.addCell(what);
         PdfPCell stands = rowCell();
-        addLines(stands, row.stands(), Style.PLAIN);
+        int firm = row.mark() == null ? 0 : Math.min(1, row.stands().size());
+        addLines(stands, row.stands().subList(0, firm), Style.FIRM);
+        addLines(stands, row.stands().subList(firm, row.stands().size()), Style.PLAIN);
         table.addCell(stands);
         PdfPCell hand = rowCell();
         addLines(hand, row.hand(), Style.PLAIN);
         table.addCell(hand);
-        table.addCell(initials());
+        table.addCell(rowCell());
     }
 
     private void addLines(PdfPCell cell, List<String> lines, Style style) {
@@ -113,11 +115,6 @@ final class SheetTables {
         cell.setPaddingLeft(PaperMark.SIDE + 4);
         cell.setPaddingRight(2);
         return cell;
-    }
-
-    /** Where somebody signs: a line to write on, the rows' own hairline, with air at its left. */
-    private PdfPCell initials() {
-        return rowCell();
     }
 
     private PdfPCell drawn(PdfPCellEvent drawing) {
@@ -154,6 +151,7 @@ final class SheetTables {
 
     private static PdfPCell cell(Phrase words) {
         PdfPCell cell = new PdfPCell(words);
+        cell.setLeading(0, Lettering.LINE);
         cell.setBorder(Rectangle.NO_BORDER);
         return cell;
     }

@@ -110,7 +110,10 @@ public final class JobSheetWords implements Function<JobSheetFacts, JobSheet> {
         all.addAll(open.sections(standing.open()));
         all.removeIf(section -> section.rows().isEmpty());
         all.add(new JobSheet.Section(
-                texts.get("jobsheet.more"), "", "", Collections.nCopies(BLANK, JobSheet.Row.blank())));
+                texts.get("jobsheet.more"),
+                texts.get("jobsheet.more.write"),
+                "",
+                Collections.nCopies(BLANK, JobSheet.Row.blank())));
         return all;
     }
 }

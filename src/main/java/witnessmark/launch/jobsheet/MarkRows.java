@@ -35,7 +35,7 @@ final class MarkRows {
                 stands.title(on.mark(), on.kind(), on.serial(), on.engine(), on.car()),
                 stands.where(on.engine(), on.car()),
                 said(said.left(), said.figures()),
-                said(said.dueWords()));
+                said.dueWords().startsWith(said.due()) ? said(said.dueWords()) : said(said.due(), said.dueWords()));
     }
 
     private static List<String> said(String... lines) {
