@@ -184,6 +184,10 @@ final class Places {
                         new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures)),
                         new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures))),
                 new StartContext.Here(
-                        ZoneId.systemDefault(), CURRENCY, outside.person(), Path.of(System.getProperty("user.home")), OtherProgram::open));
+                        ZoneId.systemDefault(),
+                        CURRENCY,
+                        outside.person(),
+                        Path.of(System.getProperty("user.home")),
+                        OtherProgram::open));
     }
 }

@@ -61,12 +61,7 @@ public record JobSheet(
      * @param hand who has it in hand, what it takes, what is asked
      */
     public record Row(
-            boolean done,
-            @Nullable Mark mark,
-            String what,
-            String where,
-            List<String> stands,
-            List<String> hand) {
+            boolean done, @Nullable Mark mark, String what, String where, List<String> stands, List<String> hand) {
         public Row {
             stands = List.copyOf(stands);
             hand = List.copyOf(hand);

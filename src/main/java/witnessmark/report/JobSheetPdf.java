@@ -51,9 +51,10 @@ public final class JobSheetPdf {
         document.addCreator(MAKER);
         document.open();
         writer.getInfo()
-                .put(PdfName.CREATIONDATE, new PdfDate(GregorianCalendar.from(sheet.made().atZone(ZoneOffset.UTC))));
-        writer.getExtraCatalog()
-                .put(PdfName.LANG, new PdfString(texts.locale().toLanguageTag()));
+                .put(
+                        PdfName.CREATIONDATE,
+                        new PdfDate(GregorianCalendar.from(sheet.made().atZone(ZoneOffset.UTC))));
+        writer.getExtraCatalog().put(PdfName.LANG, new PdfString(texts.locale().toLanguageTag()));
         SheetTables tables = new SheetTables(texts, letters, document.right() - document.left());
         document.add(tables.board(sheet));
         sheet.under().forEach(line -> document.add(new Paragraph(letters.set(line, Lettering.Style.PLAIN))));

@@ -118,8 +118,7 @@ final class Lettering {
                 throw new IllegalStateException("the program comes without its typeface " + path);
             }
             String name = path.substring(path.lastIndexOf('/') + 1);
-            return BaseFont.createFont(
-                    name, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, in.readAllBytes(), null);
+            return BaseFont.createFont(name, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, false, in.readAllBytes(), null);
         } catch (IOException e) {
             throw new UncheckedIOException("the typeface " + path + " cannot be read", e);
         } catch (DocumentException e) {

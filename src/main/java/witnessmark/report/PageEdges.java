@@ -63,7 +63,13 @@ final class PageEdges extends PdfPageEventHelper {
     private void column(PdfContentByte pen, String words, float left, float right, float top) {
         ColumnText column = new ColumnText(pen);
         column.setSimpleColumn(
-                letters.set(words, STYLE), left, LOWEST - STYLE.size(), right, top, STYLE.size() * Lettering.LINE, Element.ALIGN_LEFT);
+                letters.set(words, STYLE),
+                left,
+                LOWEST - STYLE.size(),
+                right,
+                top,
+                STYLE.size() * Lettering.LINE,
+                Element.ALIGN_LEFT);
         column.go();
     }
 }

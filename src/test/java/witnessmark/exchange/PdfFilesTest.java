@@ -98,7 +98,8 @@ class PdfFilesTest {
     @Test
     @EnabledOnOs(OS.LINUX)
     void a_place_where_nothing_can_be_written_is_said_to_be_one() {
-        assertThat(files.write(paper("ours"), Path.of("/proc/witness-mark-jobs.pdf")).problems())
+        assertThat(files.write(paper("ours"), Path.of("/proc/witness-mark-jobs.pdf"))
+                        .problems())
                 .extracting(Problem::kind)
                 .containsExactly(ProblemKind.CANNOT_WRITE);
     }

@@ -39,7 +39,11 @@ class KeptForJobsTest {
                             .as("seed " + seed)
                             .isEqualTo(left == 0 ? List.of() : List.of(left));
                 }
-                long parts = isOpen ? keeps(facts, job).stream().filter(each -> each.part() != null).count() : 0;
+                long parts = isOpen
+                        ? keeps(facts, job).stream()
+                                .filter(each -> each.part() != null)
+                                .count()
+                        : 0;
                 assertThat(kept.stream()
                                 .filter(each -> each.job().equals(job.id()) && each.part() != null)
                                 .count())

@@ -120,7 +120,8 @@ class JobSheetPdfTest {
                     "",
                     "",
                     IntStream.range(0, 1 + random.nextInt(4))
-                            .mapToObj(number -> row("Row" + heading + number + " " + "word ".repeat(random.nextInt(30))))
+                            .mapToObj(
+                                    number -> row("Row" + heading + number + " " + "word ".repeat(random.nextInt(30))))
                             .toList()));
         }
         PdfText read = read(sheet(sections.toArray(JobSheet.Section[]::new)));
@@ -137,7 +138,8 @@ class JobSheetPdfTest {
 
     @Test
     void a_row_longer_than_a_page_goes_on_and_keeps_every_word() {
-        String endless = IntStream.range(0, 900).mapToObj(number -> "w" + number).reduce("", (a, b) -> a + " " + b);
+        String endless =
+                IntStream.range(0, 900).mapToObj(number -> "w" + number).reduce("", (a, b) -> a + " " + b);
 
         PdfText read = read(sheet(jobs(List.of(row("before"), row(endless.strip()), row("after")))));
 
@@ -157,7 +159,8 @@ class JobSheetPdfTest {
 
     @Test
     void the_file_says_when_it_was_made_what_it_is_and_in_which_language() throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf.of(sheet(jobs(List.of(row("a job"))))).bytes())) {
+        try (PDDocument document =
+                Loader.loadPDF(pdf.of(sheet(jobs(List.of(row("a job"))))).bytes())) {
             Calendar made = document.getDocumentInformation().getCreationDate();
             assertThat(made.toInstant()).isEqualTo(MADE);
             assertThat(made.getTimeZone().getRawOffset())
@@ -193,7 +196,9 @@ class JobSheetPdfTest {
 
     @Test
     void what_cannot_be_seen_is_a_space_and_a_line_typed_is_a_line() {
-        assertThat(read(sheet(jobs(List.of(row("one\ttwo\u0007three\nfour"))))).pages().get(0))
+        assertThat(read(sheet(jobs(List.of(row("one\ttwo\u0007three\nfour")))))
+                        .pages()
+                        .get(0))
                 .contains("one two three")
                 .contains("\nfour");
     }

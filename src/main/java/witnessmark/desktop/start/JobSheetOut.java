@@ -18,8 +18,8 @@ final class JobSheetOut {
 
     /** Asks where to, and writes it there as of the day looked at. */
     void writeOut() {
-        String name = reports.texts()
-                .get("jobsheet.name", context.logbook().day().toString());
+        String name =
+                reports.texts().get("jobsheet.name", context.logbook().day().toString());
         context.choosing()
                 .jobSheetToWrite(context.here().folder().resolve(name))
                 .map(JobSheetOut::ended)

@@ -40,7 +40,12 @@ public record StartContext(
         Uses uses,
         Here here) {
     /** The use cases behind the commands. */
-    public record Uses(StartLogbook start, ImportSeason importing, ExportSeason exporting, WriteCalendar calendar, WriteJobSheet jobSheet) {}
+    public record Uses(
+            StartLogbook start,
+            ImportSeason importing,
+            ExportSeason exporting,
+            WriteCalendar calendar,
+            WriteJobSheet jobSheet) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

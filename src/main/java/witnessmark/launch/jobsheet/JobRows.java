@@ -2,6 +2,7 @@ package witnessmark.launch.jobsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Job;
 import witnessmark.domain.StockBatch;
@@ -49,8 +50,7 @@ final class JobRows {
     }
 
     private JobSheet.Section section(String heading, List<JobSheet.Row> rows) {
-        return new JobSheet.Section(
-                texts.get(heading), texts.get("jobsheet.needs"), texts.get("jobsheet.who"), rows);
+        return new JobSheet.Section(texts.get(heading), texts.get("jobsheet.needs"), texts.get("jobsheet.who"), rows);
     }
 
     /** @param plain whether the event it is for goes without saying */
@@ -67,8 +67,7 @@ final class JobRows {
             stands.add(texts.get("beforewego.job.waits", job.waitingFor()));
         }
         needs.forEach(need -> stands.add(take(need)));
-        return new JobSheet.Row(
-                false, null, job.what(), place.isEmpty() ? "" : measures.row(place), stands, hand(job));
+        return new JobSheet.Row(false, null, job.what(), place.isEmpty() ? "" : measures.row(place), stands, hand(job));
     }
 
     private String on(StillOpen.OpenJob open) {
@@ -88,7 +87,7 @@ final class JobRows {
                     need.where().part().fact().mark(),
                     where.where(need.where(), need.place()));
         }
-        StockBatch batch = java.util.Objects.requireNonNull(need.kept().batch()).fact();
+        StockBatch batch = Objects.requireNonNull(need.kept().batch()).fact();
         return batch.shelf().isBlank()
                 ? texts.get(
                         "jobsheet.need.batch.nowhere",

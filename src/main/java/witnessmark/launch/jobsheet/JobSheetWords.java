@@ -89,7 +89,8 @@ public final class JobSheetWords implements Function<JobSheetFacts, JobSheet> {
                     measures.date(next.event().lastDay()));
         }
         return leaves == null
-                ? texts.get("beforewego.board.begins", measures.date(next.event().firstDay()))
+                ? texts.get(
+                        "beforewego.board.begins", measures.date(next.event().firstDay()))
                 : texts.get("beforewego.board.leaves", measures.moment(leaves));
     }
 

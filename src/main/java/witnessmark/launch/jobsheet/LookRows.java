@@ -28,15 +28,12 @@ final class LookRows {
     }
 
     private JobSheet.Section section(NextRun run) {
-        String engine = run.engine() == null
-                ? texts.get("jobsheet.next.bare")
-                : texts.get("beforewego.engine", run.engine());
+        String engine =
+                run.engine() == null ? texts.get("jobsheet.next.bare") : texts.get("beforewego.engine", run.engine());
         return new JobSheet.Section(
                 texts.get("jobsheet.next", run.name()),
                 texts.get(
-                        "jobsheet.next.run",
-                        engine,
-                        texts.get("beforewego.next.open", run(run.planned()), run.open())),
+                        "jobsheet.next.run", engine, texts.get("beforewego.next.open", run(run.planned()), run.open())),
                 texts.get("jobsheet.looked"),
                 run.looks().stream().map(this::row).toList());
     }

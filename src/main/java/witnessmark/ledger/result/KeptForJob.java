@@ -16,7 +16,4 @@ import witnessmark.domain.StockBatch;
  * @param count how many are still to be taken, 1 or more; 1 for a part
  */
 public record KeptForJob(
-        Id<Job> job,
-        @Nullable Entry<Part> part,
-        @Nullable Entry<StockBatch> batch,
-        int count) {}
+        Id<Job> job, @Nullable Entry<Part> part, @Nullable Entry<StockBatch> batch, int count) {}

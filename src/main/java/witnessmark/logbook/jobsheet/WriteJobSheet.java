@@ -2,7 +2,7 @@ package witnessmark.logbook.jobsheet;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
@@ -55,10 +55,7 @@ public final class WriteJobSheet {
                 .map(entry -> entry.fact().name())
                 .orElse(String.valueOf(desk.logbook().path().getFileName()));
         return new JobSheetFacts(
-                team,
-                SeeStanding.of(view),
-                needs(view),
-                Moment.of(desk.today().now(), view.zone()));
+                team, SeeStanding.of(view), needs(view), Moment.of(desk.today().now(), view.zone()));
     }
 
     private static List<JobNeed> needs(View view) {
@@ -74,7 +71,7 @@ public final class WriteJobSheet {
         Where where = kept.part() == null ? null : whereabouts.of(kept.part());
         Id<PartDesign> design = kept.part() != null
                 ? kept.part().fact().design()
-                : Optional.ofNullable(kept.batch()).orElseThrow().fact().design();
+                : Objects.requireNonNull(kept.batch()).fact().design();
         return new JobNeed(
                 kept,
                 facts.of(PartDesign.class).get(design),

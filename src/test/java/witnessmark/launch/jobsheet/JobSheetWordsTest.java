@@ -97,8 +97,8 @@ class JobSheetWordsTest {
         assertThat(whats(under(sheet, texts.get("beforewego.out.others"))))
                 .usingElementComparator(String::compareToIgnoreCase)
                 .isEqualTo(shown.out().stream().map(OutLine::title).toList());
-        for (MarkLine line : Stream.concat(shown.must().stream(), shown.due().stream())
-                .toList()) {
+        for (MarkLine line :
+                Stream.concat(shown.must().stream(), shown.due().stream()).toList()) {
             assertThat(sheet.sections().stream()
                             .flatMap(section -> section.rows().stream())
                             .filter(row -> row.what().equals(line.title())))
@@ -156,11 +156,12 @@ class JobSheetWordsTest {
         assertThat(under(sheet, "Jobs for later"))
                 .extracting(JobSheet.Row::where)
                 .contains("Car 57, before Round 9, Ostermere");
-        assertThat(whats(under(sheet, "Too little on the shelf"))).containsExactly("Oil 10W-60, litre", "Cover gasket 18-16");
+        assertThat(whats(under(sheet, "Too little on the shelf")))
+                .containsExactly("Oil 10W-60, litre", "Cover gasket 18-16");
         assertThat(whats(under(sheet, "Hour meters"))).hasSize(1);
-        assertThat(sheet.sections()).last().satisfies(last -> assertThat(last.rows())
-                .isNotEmpty()
-                .allMatch(JobSheet.Row.blank()::equals));
+        assertThat(sheet.sections())
+                .last()
+                .satisfies(last -> assertThat(last.rows()).isNotEmpty().allMatch(JobSheet.Row.blank()::equals));
     }
 
     /** By the table printed with the invented season: on the evening of 4 July nobody has looked yet. */
@@ -170,14 +171,13 @@ class JobSheetWordsTest {
 
         assertThat(sheet.board()).isEqualTo("1 to be done before the next run");
         assertThat(sheet.sections().get(0).heading()).isEqualTo("Before the next run: car 41");
-        assertThat(sheet.sections().get(0).stands())
-                .isEqualTo("Engine K03. Race 1, Sun 5 Jul, 11:00; 4 not looked at");
+        assertThat(sheet.sections().get(0).stands()).isEqualTo("Engine K03. Race 1, Sun 5 Jul, 11:00; 4 not looked at");
         assertThat(sheet.sections().get(1).rows())
                 .hasSize(5)
                 .noneMatch(JobSheet.Row::done)
                 .first()
-                .satisfies(told ->
-                        assertThat(told.what()).isEqualTo("Told: first running after the skim, water 2 °C up"));
+                .satisfies(
+                        told -> assertThat(told.what()).isEqualTo("Told: first running after the skim, water 2 °C up"));
         assertThat(under(sheet, "Must be done before the next run"))
                 .singleElement()
                 .satisfies(row -> assertThat(row.what()).isEqualTo("Rods RS-03"));
@@ -193,8 +193,9 @@ class JobSheetWordsTest {
         long looked = before.standing().nextRuns().stream()
                 .mapToLong(run -> run.looks().size() - run.open())
                 .sum();
-        assertThat(ticked).hasSize((int) looked).allSatisfy(row -> assertThat(row.hand())
-                .isNotEmpty());
+        assertThat(ticked)
+                .hasSize((int) looked)
+                .allSatisfy(row -> assertThat(row.hand()).isNotEmpty());
     }
 
     @Test
@@ -233,7 +234,8 @@ class JobSheetWordsTest {
 
     @Test
     void a_part_kept_for_a_job_says_where_it_is() {
-        Id<Job> job = desk.logbook().facts().of(Job.class).inForce().toList().get(1).id();
+        Id<Job> job =
+                desk.logbook().facts().of(Job.class).inForce().toList().get(1).id();
         Entry<Part> head = desk.logbook().facts().of(Part.class).named("HD-05").orElseThrow();
         desk.write(
                         "kept",
@@ -274,9 +276,14 @@ class JobSheetWordsTest {
     }
 
     private Entry<Fitment> fitted(String mark) {
-        Id<Part> part = desk.logbook().facts().of(Part.class).named(mark).orElseThrow().id();
-        return desk.logbook().facts().of(Fitment.class).inForce()
-                .filter(fitment -> fitment.fact().part().equals(part) && fitment.fact().to() == null)
+        Id<Part> part =
+                desk.logbook().facts().of(Part.class).named(mark).orElseThrow().id();
+        return desk.logbook()
+                .facts()
+                .of(Fitment.class)
+                .inForce()
+                .filter(fitment ->
+                        fitment.fact().part().equals(part) && fitment.fact().to() == null)
                 .findFirst()
                 .orElseThrow();
     }
