@@ -2,6 +2,7 @@ package witnessmark.command;
 
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.wording.ReasonWords;
+import witnessmark.wording.StandWords;
 
 /** A mark as a line says it. */
 final class MarkText {
@@ -13,16 +14,7 @@ final class MarkText {
 
     /** "Over", "Not known". */
     String state(MarkOn on) {
-        return tools.texts()
-                .get(
-                        switch (on.state()) {
-                            case HELD -> "form.state.held";
-                            case OVER -> "form.state.over";
-                            case RUN_ON -> "form.state.runOn";
-                            case DUE -> "form.state.due";
-                            case NOT_KNOWN -> "form.state.notKnown";
-                            case WITHIN -> "form.state.within";
-                        });
+        return new StandWords(tools.texts(), tools.measures()).state(on.state());
     }
 
     /** "renew valve springs: 0.9 h over". */

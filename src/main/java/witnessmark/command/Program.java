@@ -25,6 +25,7 @@ public final class Program implements Runnable {
             "parts",
             "meters",
             "calendar",
+            "jobsheet",
             "log",
             "verify",
             "--help",
@@ -73,6 +74,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Parts(tools))
                 .addSubcommand(new Meters(tools))
                 .addSubcommand(new Calendar(tools))
+                .addSubcommand(new JobSheetFile(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.SeasonFolders;
@@ -20,6 +21,7 @@ import witnessmark.wording.Texts;
  * @param files opens logbooks
  * @param folders reads and writes season folders
  * @param calendar writes calendar files
+ * @param jobSheet writes job sheets for printing
  * @param ids gives new identities
  * @param clock the wall clock
  * @param zone the zone of this machine, for a new logbook that names none
@@ -31,6 +33,7 @@ public record Tools(
         LogbookFiles files,
         SeasonFolders folders,
         WriteCalendar calendar,
+        WriteJobSheet jobSheet,
         Ids ids,
         InstantSource clock,
         ZoneId zone,

@@ -5,7 +5,6 @@ import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import biweekly.io.text.ICalWriter;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,48 +27,27 @@ public final class IcsCalendarFiles implements CalendarFiles {
 
     private static final String BEGINS = "BEGIN:VCALENDAR";
 
-    private final Disk disk;
+    private final WholeFile files;
 
     public IcsCalendarFiles() {
         this(new RealDisk());
     }
 
     IcsCalendarFiles(Disk disk) {
-        this.disk = disk;
+        this.files = new WholeFile(disk);
     }
 
     /** At the place there is the calendar as it was, or the whole new one. */
     @Override
     public Outcome<Integer> write(List<CalendarEntry> entries, Instant made, Path file) {
-        Path whole = file.toAbsolutePath();
-        Path beside = whole.resolveSibling(whole.getFileName() + ".new");
         try {
-            if (Files.exists(whole) && !isCalendar(whole)) {
+            if (Files.exists(file) && !isCalendar(file)) {
                 return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, file.toString()));
             }
-            disk.delete(beside); // left by a machine that went off while one was written
-            writeBeside(beside, text(entries, made));
-            disk.rename(beside, whole);
+            files.write(text(entries, made).getBytes(StandardCharsets.UTF_8), file);
             return Outcome.worked(entries.size());
         } catch (IOException e) {
-            takeAway(beside, e);
             return Outcome.didNot(WriteFailure.problem(file, e));
-        }
-    }
-
-    private void writeBeside(Path beside, String text) throws IOException {
-        try (OutputStream to = disk.create(beside)) {
-            to.write(text.getBytes(StandardCharsets.UTF_8));
-        }
-        disk.sync(beside);
-    }
-
-    /** What cannot be taken away now is by the next writing. */
-    private void takeAway(Path beside, IOException first) {
-        try {
-            disk.delete(beside);
-        } catch (IOException e) {
-            first.addSuppressed(e);
         }
     }
 

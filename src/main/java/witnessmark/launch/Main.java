@@ -9,7 +9,9 @@ import java.util.Locale;
 import witnessmark.command.Console;
 import witnessmark.command.Program;
 import witnessmark.command.Tools;
+import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.ChargeWords;
@@ -60,6 +62,7 @@ public final class Main {
                 outside.files(),
                 outside.folders(),
                 new WriteCalendar(outside.calendars(), new DatedWords(texts, measures)),
+                new WriteJobSheet(outside.papers(), new JobSheetPaper(texts, measures)),
                 outside.ids(),
                 outside.clock(),
                 ZoneId.systemDefault(),

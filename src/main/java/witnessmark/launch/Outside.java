@@ -6,9 +6,11 @@ import java.time.InstantSource;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
+import witnessmark.exchange.PdfFiles;
 import witnessmark.logbook.port.CalendarFiles;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
+import witnessmark.logbook.port.PaperFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.Stories;
@@ -28,6 +30,7 @@ record Outside(
         LogbookFiles files,
         SeasonFolders folders,
         CalendarFiles calendars,
+        PaperFiles papers,
         Stories stories,
         Settings settings,
         Ids ids,
@@ -42,6 +45,7 @@ record Outside(
                 new SqliteLogbookFiles(data.path(), clock::millis, () -> device(data), holder),
                 new CsvSeasonFolders(),
                 new IcsCalendarFiles(),
+                new PdfFiles(),
                 new JsonStories(),
                 data.settings(),
                 new TimeOrderedIds(),

@@ -27,10 +27,13 @@ import witnessmark.desktop.start.SampleStrip;
 import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
+import witnessmark.desktop.task.OtherProgram;
+import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
@@ -178,8 +181,13 @@ final class Places {
                         new StartLogbook(outside.files(), outside.ids()),
                         new ImportSeason(book.desk(), outside.folders()),
                         new ExportSeason(outside.folders()),
-                        new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures))),
+                        new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures)),
+                        new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures))),
                 new StartContext.Here(
-                        ZoneId.systemDefault(), CURRENCY, outside.person(), Path.of(System.getProperty("user.home"))));
+                        ZoneId.systemDefault(),
+                        CURRENCY,
+                        outside.person(),
+                        Path.of(System.getProperty("user.home")),
+                        OtherProgram::open));
     }
 }

@@ -8,18 +8,19 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Job;
-import witnessmark.domain.JobPart;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.StockBatch;
 import witnessmark.domain.StockMove;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.KeptForJob;
 import witnessmark.ledger.result.StockLevel;
 
 /** How much of every batch is on the shelf as of a day, what is kept of it for open jobs, and where it runs short. */
 public final class Stock {
     private final Facts facts;
     private final AsOf asOf;
+    private final List<KeptForJob> forJobs;
     private final Map<Id<StockBatch>, Integer> onShelf = new HashMap<>();
     private final Map<Id<StockBatch>, Integer> kept = new HashMap<>();
     private final Map<Id<PartDesign>, Integer> onOrder = new HashMap<>();
@@ -28,25 +29,17 @@ public final class Stock {
     public Stock(Facts facts, AsOf asOf) {
         this.facts = facts;
         this.asOf = asOf;
-        Map<Taken, Integer> taken = new HashMap<>();
         facts.of(StockMove.class)
                 .inForce()
                 .map(Entry::fact)
                 .filter(move -> asOf.counts(move.at()))
-                .forEach(move -> {
-                    onShelf.merge(move.stock(), move.change(), Integer::sum);
-                    if (move.job() != null) {
-                        taken.merge(new Taken(move.stock(), move.job()), -move.change(), Integer::sum);
-                    }
-                });
-        Map<Taken, Integer> wanted = new HashMap<>();
-        facts.of(JobPart.class).inForce().map(Entry::fact).forEach(part -> {
-            if (part.stock() != null && isOpen(part.job())) {
-                wanted.merge(new Taken(part.stock(), part.job()), part.count(), Integer::sum);
+                .forEach(move -> onShelf.merge(move.stock(), move.change(), Integer::sum));
+        this.forJobs = new KeptForJobs(facts, asOf).all();
+        for (KeptForJob each : forJobs) {
+            if (each.batch() != null) {
+                kept.merge(each.batch().id(), each.count(), Integer::sum);
             }
-        });
-        wanted.forEach((what, count) ->
-                kept.merge(what.stock(), Math.max(0, count - Math.max(0, taken.getOrDefault(what, 0))), Integer::sum));
+        }
         for (Away away : new OutWithOthers(facts, asOf).all()) {
             Id<PartDesign> design = away.sent().fact().design();
             Integer count = away.sent().fact().count();
@@ -55,9 +48,6 @@ public final class Stock {
             }
         }
     }
-
-    /** What a job takes of a batch. */
-    private record Taken(Id<StockBatch> stock, Id<Job> job) {}
 
     /** Every batch, in the order they were written. */
     public List<StockLevel> all() {
@@ -87,12 +77,12 @@ public final class Stock {
     /** The parts kept for jobs that are open, with these jobs. */
     public Map<Id<Part>, List<Entry<Job>>> keptParts() {
         Map<Id<Part>, List<Entry<Job>>> parts = new HashMap<>();
-        facts.of(JobPart.class).inForce().map(Entry::fact).forEach(kept -> {
-            if (kept.part() != null && isOpen(kept.job())) {
-                parts.computeIfAbsent(kept.part(), id -> new ArrayList<>())
-                        .add(facts.of(Job.class).find(kept.job()).orElseThrow());
+        for (KeptForJob each : forJobs) {
+            if (each.part() != null) {
+                parts.computeIfAbsent(each.part().id(), id -> new ArrayList<>())
+                        .add(facts.of(Job.class).find(each.job()).orElseThrow());
             }
-        });
+        }
         return parts;
     }
 
@@ -103,14 +93,5 @@ public final class Stock {
 
     private boolean pastUse(StockBatch batch) {
         return batch.useBy() != null && asOf.day().isAfter(batch.useBy());
-    }
-
-    private boolean isOpen(Id<Job> id) {
-        return facts.of(Job.class)
-                .find(id)
-                .filter(Entry::inForce)
-                .map(Entry::fact)
-                .filter(job -> OpenJobs.isOpen(job, asOf))
-                .isPresent();
     }
 }

@@ -9,8 +9,11 @@ import java.time.ZoneId;
 import java.util.Locale;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.IcsCalendarFiles;
+import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
+import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -55,6 +58,7 @@ final class Shell {
                         folder.resolve("data"), clock::millis, () -> "test-device", new Holder("h", "p")),
                 new CsvSeasonFolders(),
                 new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
+                new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
                 SampleBooks.ids(),
                 () -> now,
                 ZoneId.of("Europe/London"),

@@ -14,6 +14,7 @@ import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
+import witnessmark.exchange.PdfFiles;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -41,6 +42,7 @@ class BooksTest {
                 files,
                 new CsvSeasonFolders(),
                 new IcsCalendarFiles(),
+                new PdfFiles(),
                 new JsonStories(),
                 settings,
                 SampleBooks.ids(),

@@ -53,9 +53,7 @@ public final class BeforeWeGoModel {
         List<MarkOn> must = standing.going().stream().filter(MarkOn::calls).toList();
         List<MarkOn> due = standing.going().stream().filter(MarkOn::comesDue).toList();
         int shown = Math.min(MOST, must.size() + due.size());
-        int calling = must.size()
-                + standing.open().bare().size()
-                + standing.open().incomplete().size();
+        int calling = standing.calling();
         return new StandingLines(
                 measures.date(standing.day()),
                 board(standing, calling),

@@ -50,7 +50,8 @@ final class BeforeWeGoPanel extends JPanel {
             Consumer<OutLine> open,
             Consumer<Prefilled> sheet,
             Consumer<NextRunLines.Tick> tick,
-            Consumer<String> planJob) {}
+            Consumer<String> planJob,
+            Runnable print) {}
 
     BeforeWeGoPanel(SheetTools tools, BeginActions actions, Runnable importSeason, Opening opening) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
@@ -65,7 +66,8 @@ final class BeforeWeGoPanel extends JPanel {
         moved = new OutSheet(texts, "beforewego.moved", "beforewego.lastOut.none", opening.engine(), null);
         steps = new FirstStepsSheet(texts, actions, importSeason);
         Consumer<OutLine> toSheet = line -> opening.sheet().accept(Objects.requireNonNull(line.sheet()));
-        jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), null);
+        JButton print = Buttons.plain(Caption.of(texts.get("jobsheet.button")), opening.print());
+        jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), print);
         out = new OutSheet(texts, "beforewego.out.others", null, opening.open(), null);
         bare = new OutSheet(texts, "beforewego.bare", null, toSheet, null);
         incomplete = new OutSheet(texts, "beforewego.incomplete", null, toSheet, null);

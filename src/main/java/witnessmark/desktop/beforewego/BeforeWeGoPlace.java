@@ -51,6 +51,7 @@ public final class BeforeWeGoPlace implements Place {
     private Consumer<String> openEntry = record -> {};
     private Consumer<Prefilled> write = sheet -> {};
     private Consumer<String> planJob = run -> {};
+    private Runnable print = () -> {};
     private BiConsumer<Id<Car>, String> looked = (car, what) -> {};
     private String day = "";
     /** On arrival there may be nothing yet to give the focus to. */
@@ -87,7 +88,8 @@ public final class BeforeWeGoPlace implements Place {
                         line -> openEntry.accept(line.record()),
                         prefilled -> write.accept(prefilled),
                         this::tick,
-                        run -> planJob.accept(run)));
+                        run -> planJob.accept(run),
+                        () -> print.run()));
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
         page.setOpaque(false);
         page.add(panel);
@@ -179,6 +181,11 @@ public final class BeforeWeGoPlace implements Place {
     /** Says what plans a job of what was told of a run: told the identity of the run as text. */
     public void onPlanJob(Consumer<String> planJob) {
         this.planJob = planJob;
+    }
+
+    /** Says what prints the job sheet. */
+    public void onPrint(Runnable print) {
+        this.print = print;
     }
 
     /** Says what writes down that something was looked at now: told the car, and what. */

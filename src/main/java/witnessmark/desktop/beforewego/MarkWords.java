@@ -5,80 +5,57 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Life;
 import witnessmark.desktop.form.SeamState;
-import witnessmark.ledger.result.MarkState;
-import witnessmark.ledger.result.PrintedDate;
+import witnessmark.ledger.result.Expected;
+import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.ReadingUse;
-import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.PartWithoutLimit;
-import witnessmark.quantity.Counter;
-import witnessmark.wording.Amounts;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
+import witnessmark.wording.StandWords;
 import witnessmark.wording.Texts;
-import witnessmark.wording.UnprovenWords;
 
-/** Words one mark. Every figure is one the ledger worked out; what is not known says what is missing. */
+/** Words one mark as the window shows it: its line, its strip. */
 public final class MarkWords {
     private final Texts texts;
     private final Measures measures;
-    private final Amounts amounts;
     private final RecordWords records;
-    private final HeldWords held;
-    private final LimitWords limits;
-    private final ReadingUseWords readings;
-    private final UnprovenWords unproven;
+    private final StandWords stands;
 
     public MarkWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
-        this.amounts = new Amounts(texts, measures);
         this.records = new RecordWords(texts);
-        this.held = new HeldWords(texts, measures);
-        this.limits = new LimitWords(texts, measures);
-        this.readings = new ReadingUseWords(texts, measures);
-        this.unproven = new UnprovenWords(texts, measures);
+        this.stands = new StandWords(texts, measures);
     }
 
-    /**
-     * What the reason itself says.
-     *
-     * @param life what the strip draws, or null when a strip says nothing
-     * @param ran what was used or read: "12.87 h"
-     * @param limit against what: "12 h"
-     * @param figures both in a sentence
-     * @param left how it stands: "0.9 h over now"
-     * @param due what falls due
-     * @param dueWords the same with what more is to be said
-     * @param share what is used of the limit, or null
-     * @param source where it is written, or empty
-     */
-    public record Said(
-            @Nullable Life life,
-            String ran,
-            String limit,
-            String figures,
-            String left,
-            String due,
-            String dueWords,
-            @Nullable Double share,
-            String source) {}
-
-    public Said said(MarkOn on) {
-        return on.mark()
-                .reason()
-                .fold(held::of, use -> limits.of(on, use), use -> readings.of(on, use), this::printed, this::unproven);
+    /** What the reason itself says. */
+    public StandWords.Said said(MarkOn on) {
+        return stands.said(on.mark());
     }
 
     /** What the strip of a mark draws; not known where it says nothing. */
     public Life strip(MarkOn on) {
-        Life life = said(on).life();
+        Life life = life(on);
         return life == null ? Life.notKnown() : life;
     }
 
+    /** The same, or null where a strip says nothing. */
+    private static @Nullable Life life(MarkOn on) {
+        LimitUse use = on.use();
+        if (use == null) {
+            return null;
+        }
+        if (!use.used().complete() && use.used().highest() == 0) {
+            return Life.notKnown();
+        }
+        Expected expected = on.mark().expected();
+        return Life.of(use.used().highest(), expected == null ? 0 : expected.likely(), use.amount());
+    }
+
     MarkLine line(MarkOn on) {
-        Said said = said(on);
+        StandWords.Said said = said(on);
         String title = title(on);
         String where = where(on.engine(), on.car());
         return new MarkLine(
@@ -87,7 +64,7 @@ public final class MarkWords {
                 title,
                 where,
                 place(on.engine(), on.car()),
-                said.life(),
+                life(on),
                 said.ran(),
                 said.limit(),
                 said.figures(),
@@ -124,45 +101,14 @@ public final class MarkWords {
                 about(title, where, none));
     }
 
-    private String tip(Said said) {
+    private String tip(StandWords.Said said) {
         String whole = about(said.figures(), said.dueWords());
         return said.source().isEmpty() ? whole : texts.get("beforewego.tip", whole, said.source());
     }
 
-    private Said unproven(UnprovenBuild build) {
-        String due = texts.get("beforewego.unproven.due");
-        return new Said(
-                null, "", "", unproven.list(build), unproven.name(build), due, unproven.closed(build), null, "");
-    }
-
-    private Said printed(PrintedDate date) {
-        String useBy = texts.get("beforewego.printed", measures.date(date.useBy()));
-        String left = date.state() == MarkState.OVER
-                ? texts.get("beforewego.left.over", amounts.over(Counter.AGE, -date.daysLeft()))
-                : amounts.left(Counter.AGE, date.daysLeft());
-        return new Said(
-                null,
-                "",
-                measures.date(date.useBy()),
-                useBy,
-                left,
-                texts.get("beforewego.printed.due"),
-                texts.get("beforewego.printed.due"),
-                null,
-                "");
-    }
-
     /** What it is on, short: "Valve springs VS-03", "Engine K03". */
     public String title(MarkOn on) {
-        if (on.mark().reason() instanceof ReadingUse use && on.serial() == null) {
-            return records.label(records.word(use.limit().fact().kind()));
-        }
-        if (on.kind() != null && on.serial() != null) {
-            return texts.get("beforewego.part", records.label(records.word(on.kind())), on.serial());
-        }
-        return on.engine() != null
-                ? texts.get("beforewego.engine", on.engine())
-                : texts.get("beforewego.car", String.valueOf(on.car()));
+        return stands.title(on.mark(), on.kind(), on.serial(), on.engine(), on.car());
     }
 
     /** What it is on in a cell of its car's line: "valve springs", "leak-down", "engine K03". */
@@ -173,13 +119,8 @@ public final class MarkWords {
         return on.kind() != null ? records.word(on.kind()) : title(on);
     }
 
-    String where(@Nullable String engine, @Nullable String car) {
-        if (engine == null) {
-            return car == null ? texts.get("beforewego.shelf") : texts.get("beforewego.car", car);
-        }
-        return car == null
-                ? texts.get("beforewego.engine.noCar", engine)
-                : texts.get("beforewego.engine.car", engine, car);
+    private String where(@Nullable String engine, @Nullable String car) {
+        return stands.where(engine, car);
     }
 
     private String place(@Nullable String engine, @Nullable String car) {

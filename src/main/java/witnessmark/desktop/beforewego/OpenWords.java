@@ -170,7 +170,7 @@ final class OpenWords {
                                 measures.shortDate(wanted.firstDay()),
                                 wanted.name());
         return new OutLine(
-                texts.get("beforewego.open.away", records.label(records.word(borrowed.kind())), borrowed.mark()),
+                texts.get("beforewego.part", records.label(records.word(borrowed.kind())), borrowed.mark()),
                 texts.get(
                         "beforewego.borrowed.in",
                         borrowed.in(),

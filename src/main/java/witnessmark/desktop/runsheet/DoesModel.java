@@ -23,6 +23,7 @@ import witnessmark.quantity.Counter;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.RecordWords;
+import witnessmark.wording.StandWords;
 import witnessmark.wording.Texts;
 
 /** What a run does, in words and shares, as the right sheet shows it: worst first, and quiet where nothing is near. */
@@ -169,7 +170,7 @@ final class DoesModel {
 
     /** What a mark without a limit stands at: "9 340 rpm on 3 May", "Leak-down falls due". */
     private String stands(MarkEffect mark) {
-        MarkWords.Said said = marks.said(mark.after());
+        StandWords.Said said = marks.said(mark.after());
         return mark.after().state() == MarkState.HELD ? said.figures() : said.left();
     }
 

@@ -19,4 +19,7 @@ public interface Choosing {
 
     /** Where to write a calendar. */
     Optional<Path> calendarToWrite(Path suggested);
+
+    /** Where to write a job sheet. */
+    Optional<Path> jobSheetToWrite(Path suggested);
 }

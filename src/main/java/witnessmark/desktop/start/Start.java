@@ -17,6 +17,7 @@ public final class Start {
     private final SeasonFolder folder;
     private final Keeping keeping;
     private final CalendarOut calendar;
+    private final JobSheetOut jobSheet;
 
     /** @param actions what the first place leads to */
     public Start(StartContext context, BeginActions actions) {
@@ -33,6 +34,8 @@ public final class Start {
         this.folder = new SeasonFolder(context, reports);
         this.keeping = new Keeping(context, reports);
         this.calendar = new CalendarOut(context, reports);
+        this.jobSheet = new JobSheetOut(context, reports);
+        place.onPrint(jobSheet::writeOut);
     }
 
     public BeforeWeGoPlace place() {
@@ -44,7 +47,7 @@ public final class Start {
         return new StartCommands(
                         context,
                         new StartCommands.Work(
-                                this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar))
+                                this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar, jobSheet))
                 .all();
     }
 

@@ -23,7 +23,8 @@ final class StartCommands {
             Runnable who,
             SeasonFolder folder,
             Keeping keeping,
-            CalendarOut calendar) {}
+            CalendarOut calendar,
+            JobSheetOut jobSheet) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
@@ -31,6 +32,7 @@ final class StartCommands {
         add("beforewego.command.open", 1, Keys.menu(KeyEvent.VK_O), work.openAnother());
         add("beforewego.command.sample", 1, null, context.opening()::openSample);
         recent(context);
+        add("jobsheet.command.print", 3, Keys.menu(KeyEvent.VK_P), work.jobSheet()::writeOut);
         add("beforewego.command.import", 3, null, work.folder()::bringIn);
         add("beforewego.command.export", 3, null, work.folder()::writeOut);
         add("beforewego.command.calendar", 3, null, work.calendar()::writeOut);

@@ -1,12 +1,15 @@
 package witnessmark.desktop.start;
 
+import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.function.Predicate;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.port.Settings;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
@@ -37,7 +40,12 @@ public record StartContext(
         Uses uses,
         Here here) {
     /** The use cases behind the commands. */
-    public record Uses(StartLogbook start, ImportSeason importing, ExportSeason exporting, WriteCalendar calendar) {}
+    public record Uses(
+            StartLogbook start,
+            ImportSeason importing,
+            ExportSeason exporting,
+            WriteCalendar calendar,
+            WriteJobSheet jobSheet) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.
@@ -46,6 +54,7 @@ public record StartContext(
      * @param currency home currency, ISO 4217
      * @param who who sits here
      * @param folder where documents are kept
+     * @param opens opens a file with the program the system has for it, off the event thread; false when it has none
      */
-    public record Here(ZoneId zone, String currency, String who, java.nio.file.Path folder) {}
+    public record Here(ZoneId zone, String currency, String who, Path folder, Predicate<Path> opens) {}
 }

@@ -55,6 +55,13 @@ public final class SystemChoosing implements Choosing {
         return shown("calendarToWrite", chooser, chooser.showSaveDialog(parent.get()));
     }
 
+    @Override
+    public Optional<Path> jobSheetToWrite(Path suggested) {
+        SystemFileChooser chooser = chooser("jobSheetToWrite");
+        chooser.setSelectedFile(suggested.toFile());
+        return shown("jobSheetToWrite", chooser, chooser.showSaveDialog(parent.get()));
+    }
+
     private Optional<Path> folder(String what) {
         SystemFileChooser chooser = chooser(what);
         chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);

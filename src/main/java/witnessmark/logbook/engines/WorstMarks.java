@@ -40,7 +40,7 @@ final class WorstMarks {
         List<MarkOn> then = new ArrayList<>();
         for (Mark mark : all) {
             MarkOn on = MarkOn.of(facts, mark);
-            boolean certain = mark.state().compareTo(MarkState.OVER) <= 0 && !on.perhapsOver();
+            boolean certain = mark.state().compareTo(MarkState.OVER) <= 0 && !mark.perhapsOver();
             (certain ? first : then).add(on);
         }
         first.addAll(then);

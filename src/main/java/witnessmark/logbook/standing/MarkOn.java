@@ -12,7 +12,6 @@ import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.RunsOut;
-import witnessmark.quantity.Counter;
 
 /**
  * How something stands in one respect, and what that is on, in the words of the crew.
@@ -50,24 +49,16 @@ public record MarkOn(
 
     /** The use of a limit that is the reason, or null when it is another. */
     public @Nullable LimitUse use() {
-        return mark.reason() instanceof LimitUse use ? use : null;
+        return mark.use();
     }
 
     public @Nullable RunsOut runsOut() {
         return mark.runsOut();
     }
 
-    /**
-     * What is left of its limit once the next event is over, in the counter's unit; null when it is not expected to last
-     * through it, or its limit is a date or an age, of which nothing is used up there.
-     */
+    /** As {@link Mark#leftAfter()}. */
     public @Nullable Long leftAfter() {
-        RunsOut out = runsOut();
-        LimitUse use = use();
-        if (out == null || use == null || !out.after() || use.used().counter() == Counter.AGE) {
-            return null;
-        }
-        return out.leftAfter() > 0 ? (Long) out.leftAfter() : null;
+        return mark.leftAfter();
     }
 
     /** Whether it must be done before the team goes: held, over, or not known where that can wreck the engine. */
@@ -84,11 +75,5 @@ public record MarkOn(
     public String subject() {
         Object subject = mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car();
         return subject instanceof Id<?> id ? id.text() : mark.reason().toString();
-    }
-
-    /** Whether more may have been used than is known, and the limit is past only if so. */
-    public boolean perhapsOver() {
-        LimitUse use = use();
-        return use != null && state() == MarkState.OVER && use.perhapsOver();
     }
 }

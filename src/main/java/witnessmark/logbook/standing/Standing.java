@@ -50,4 +50,10 @@ public record Standing(
         moved = List.copyOf(moved);
         nextRuns = List.copyOf(nextRuns);
     }
+
+    /** How many marks, cars without an engine and engines not complete ask for something before the team goes. */
+    public int calling() {
+        int marks = (int) going.stream().filter(MarkOn::calls).count();
+        return marks + open.bare().size() + open.incomplete().size();
+    }
 }

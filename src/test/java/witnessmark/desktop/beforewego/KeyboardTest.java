@@ -73,10 +73,11 @@ class KeyboardTest {
                             name -> assertThat(name).startsWith("Car 57, engine K06"),
                             name -> assertThat(name).isEqualTo("Log a run"));
             assertThat(names.get(10)).startsWith("Water 2 °C up");
-            assertThat(names.get(16)).startsWith("head 18-16 HD-05, machinist G1");
-            assertThat(names.get(19)).startsWith("oil 10W-60, litre, 9 free");
-            assertThat(names.get(21)).startsWith("Hour meter HM-41, 3 May to 24 May, 0.29 h more than logged");
-            assertThat(names.subList(22, 24))
+            assertThat(names.get(16)).isEqualTo("Print a job sheet");
+            assertThat(names.get(17)).startsWith("head 18-16 HD-05, machinist G1");
+            assertThat(names.get(20)).startsWith("oil 10W-60, litre, 9 free");
+            assertThat(names.get(22)).startsWith("Hour meter HM-41, 3 May to 24 May, 0.29 h more than logged");
+            assertThat(names.subList(23, 25))
                     .satisfiesExactly(
                             name -> assertThat(name).startsWith("K03 from 10.65 to 12.87 h"),
                             name -> assertThat(name).startsWith("K06 from 3.90 to 6.11 h"));

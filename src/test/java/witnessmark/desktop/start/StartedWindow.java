@@ -28,12 +28,15 @@ import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.IcsCalendarFiles;
+import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
+import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
@@ -61,6 +64,9 @@ final class StartedWindow implements AutoCloseable {
 
     @Nullable
     Path answer;
+
+    /** Whether this computer has a program for the files written. */
+    boolean hasViewer = true;
 
     @Nullable
     Logbook taken;
@@ -99,8 +105,9 @@ final class StartedWindow implements AutoCloseable {
                                 SampleBooks.ids()),
                         new ImportSeason(logbook, folders),
                         new ExportSeason(folders),
-                        new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures))),
-                new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder));
+                        new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
+                        new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures))),
+                new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
         start = new Start(context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
         commands = start.commands();
         strip = start.sampleStrip(books.season(), SampleBooks.FOLDER);
@@ -117,7 +124,7 @@ final class StartedWindow implements AutoCloseable {
 
     void perform(String key) {
         commands.stream()
-                .filter(command -> command.key().equals("beforewego.command." + key))
+                .filter(command -> command.key().endsWith(".command." + key))
                 .findFirst()
                 .orElseThrow()
                 .perform();
@@ -200,6 +207,16 @@ final class StartedWindow implements AutoCloseable {
         public Optional<Path> calendarToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
+
+        @Override
+        public Optional<Path> jobSheetToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+    }
+
+    private boolean opens(Path file) {
+        opened.add("show " + file.getFileName());
+        return hasViewer;
     }
 
     /** Notes what would be opened. */

@@ -1,10 +1,12 @@
 package witnessmark.desktop.task;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 class OtherProgramTest {
@@ -29,5 +31,11 @@ class OtherProgramTest {
     void a_program_that_takes_too_long_is_not_waited_for() {
         assertThat(OtherProgram.output(List.of(JAVA, "-version"), Duration.ZERO))
                 .isEmpty();
+    }
+
+    @Test
+    void a_file_is_never_opened_on_the_event_thread() throws Exception {
+        SwingUtilities.invokeAndWait(() -> assertThatThrownBy(() -> OtherProgram.open(Path.of("jobs.pdf")))
+                .isInstanceOf(IllegalStateException.class));
     }
 }

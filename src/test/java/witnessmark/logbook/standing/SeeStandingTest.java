@@ -51,7 +51,7 @@ class SeeStandingTest {
         assertThat(new RunningTime(-springs.use().left()).hours(1)).isEqualByComparingTo("0.9");
         assertThat(springs.engine()).isEqualTo("K03");
         assertThat(springs.car()).isEqualTo("41");
-        assertThat(springs.perhapsOver()).isFalse();
+        assertThat(springs.mark().perhapsOver()).isFalse();
     }
 
     /** The order of the printed table of what a realistic tool would have shown. */

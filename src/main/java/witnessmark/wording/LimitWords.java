@@ -1,4 +1,4 @@
-package witnessmark.desktop.beforewego;
+package witnessmark.wording;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,16 +10,11 @@ import witnessmark.domain.RunOn;
 import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.RunsOut;
-import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
-import witnessmark.wording.Amounts;
-import witnessmark.wording.LifeWords;
-import witnessmark.wording.Measures;
-import witnessmark.wording.RecordWords;
-import witnessmark.wording.Texts;
 
 /** Words how much of a limit is used, and where the rest runs out. */
 final class LimitWords {
@@ -37,32 +32,22 @@ final class LimitWords {
         this.lives = new LifeWords(texts, measures);
     }
 
-    MarkWords.Said of(MarkOn on, LimitUse use) {
+    StandWords.Said of(Mark mark, LimitUse use) {
         Limit limit = use.limit().fact();
         String figures = texts.get(
                 limit.action() == LimitAction.RENEW ? "beforewego.figures.renew" : "beforewego.figures.look",
                 ranWords(use),
                 limitAmount(use),
                 records.word(limit.rank()));
-        return new MarkWords.Said(
-                life(on, use),
+        return new StandWords.Said(
                 lives.life(use.used()),
                 limitAmount(use),
                 figures,
-                left(on, use),
+                left(mark, use),
                 limit.name(),
-                beside(on, use),
+                beside(mark, use),
                 (double) use.used().highest() / use.amount(),
                 limit.source());
-    }
-
-    private static witnessmark.desktop.form.Life life(MarkOn on, LimitUse use) {
-        Life used = use.used();
-        if (!used.complete() && used.highest() == 0) {
-            return witnessmark.desktop.form.Life.notKnown();
-        }
-        Expected expected = on.mark().expected();
-        return witnessmark.desktop.form.Life.of(used.highest(), expected == null ? 0 : expected.likely(), use.amount());
     }
 
     private String ranWords(LimitUse use) {
@@ -85,13 +70,13 @@ final class LimitWords {
                 : amounts.range(limit.counter(), limit.amount(), limit.amount());
     }
 
-    private String left(MarkOn on, LimitUse use) {
+    private String left(Mark mark, LimitUse use) {
         Counter counter = use.used().counter();
-        return switch (on.state()) {
+        return switch (mark.state()) {
             case HELD, OVER ->
-                on.perhapsOver() ? lives.limit(use) : texts.get("beforewego.left.over", lives.limit(use));
+                mark.perhapsOver() ? lives.limit(use) : texts.get("beforewego.left.over", lives.limit(use));
             case RUN_ON -> texts.get("beforewego.runOn", runOnTo(counter, use.runOn()));
-            case DUE -> due(on, counter);
+            case DUE -> due(mark, counter);
             case WITHIN -> lives.limit(use);
             case NOT_KNOWN ->
                 use.used().highest() == 0
@@ -105,13 +90,13 @@ final class LimitWords {
     }
 
     /** "Race 2, Sun 26 Jul", "perhaps in Race 2, Sun 26 Jul", "1.6 h left after". */
-    private String due(MarkOn on, Counter counter) {
-        RunsOut out = on.runsOut();
+    private String due(Mark mark, Counter counter) {
+        RunsOut out = mark.runsOut();
         if (out == null) {
             return "";
         }
         if (out.after()) {
-            Long left = on.leftAfter();
+            Long left = mark.leftAfter();
             return left == null
                     ? texts.get("beforewego.due.after")
                     : texts.get("beforewego.due.leftAfter", amounts.rough(counter, left));
@@ -127,15 +112,15 @@ final class LimitWords {
     }
 
     /** What falls due or what the coming event takes, when it was last done, and what is missing. */
-    private String beside(MarkOn on, LimitUse use) {
-        if (on.state() == MarkState.RUN_ON && use.runOn() != null) {
+    private String beside(Mark mark, LimitUse use) {
+        if (mark.state() == MarkState.RUN_ON && use.runOn() != null) {
             return texts.get(
                     "beforewego.runOn.signed",
                     measures.shortDate(use.runOn().fact().at().day()),
                     use.runOn().fact().by());
         }
-        Expected expected = on.mark().expected();
-        if (on.state() == MarkState.DUE && expected != null && expected.likely() > 0) {
+        Expected expected = mark.expected();
+        if (mark.state() == MarkState.DUE && expected != null && expected.likely() > 0) {
             return takes(expected);
         }
         Life used = use.used();

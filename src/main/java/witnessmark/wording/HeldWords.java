@@ -1,4 +1,4 @@
-package witnessmark.desktop.beforewego;
+package witnessmark.wording;
 
 import witnessmark.domain.Hold;
 import witnessmark.domain.Reading;
@@ -7,10 +7,6 @@ import witnessmark.ledger.result.HeldBy;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.Temperature;
-import witnessmark.wording.Measures;
-import witnessmark.wording.ReadingWords;
-import witnessmark.wording.RecordWords;
-import witnessmark.wording.Texts;
 
 /** Words what holds something: what happened, on which day, and what is to be looked at before it may be cleared. */
 final class HeldWords {
@@ -26,15 +22,14 @@ final class HeldWords {
         this.records = new RecordWords(texts);
     }
 
-    MarkWords.Said of(HeldBy by) {
+    StandWords.Said of(HeldBy by) {
         String happened = happened(by);
         String what = texts.get(
                 "beforewego.held.on", happened, measures.shortDate(by.since().day()));
         Trigger rule = by.rule() == null ? null : by.rule().fact();
         String asks = by.asks();
         String name = rule != null ? rule.name() : texts.get("beforewego.held.by");
-        return new MarkWords.Said(
-                null,
+        return new StandWords.Said(
                 rule == null ? "" : happened, // what a person wrote may be long; a cell has room for a figure
                 "",
                 what,

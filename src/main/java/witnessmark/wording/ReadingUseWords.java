@@ -1,18 +1,13 @@
-package witnessmark.desktop.beforewego;
+package witnessmark.wording;
 
 import java.util.Objects;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingLimit;
+import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.ReadingUse;
-import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.RunningTime;
-import witnessmark.wording.Amounts;
-import witnessmark.wording.Measures;
-import witnessmark.wording.ReadingWords;
-import witnessmark.wording.RecordWords;
-import witnessmark.wording.Texts;
 
 /** Words how the last readings stand to their limit. */
 final class ReadingUseWords {
@@ -30,13 +25,12 @@ final class ReadingUseWords {
         this.records = new RecordWords(texts);
     }
 
-    MarkWords.Said of(MarkOn on, ReadingUse use) {
+    StandWords.Said of(Mark mark, ReadingUse use) {
         ReadingLimit limit = use.limit().fact();
         String kind = records.label(records.word(limit.kind()));
         if (use.worst() == null) {
             String none = texts.get("beforewego.reading.none");
-            return new MarkWords.Said(
-                    null,
+            return new StandWords.Said(
                     none,
                     figure(use).figure(),
                     none,
@@ -58,14 +52,13 @@ final class ReadingUseWords {
                     figures,
                     readings.of(use.baseline().fact()));
         }
-        return new MarkWords.Said(
-                null,
+        return new StandWords.Said(
                 ran,
                 figure(use).figure(),
                 figures,
-                stands(on, use),
+                stands(mark, use),
                 limit.name(),
-                beside(on, use),
+                beside(mark, use),
                 null,
                 limit.source());
     }
@@ -80,13 +73,13 @@ final class ReadingUseWords {
                 "beforewego.comma", cylinder ? texts.get("beforewego.reading.cylinder", place) : place, figure);
     }
 
-    private String stands(MarkOn on, ReadingUse use) {
-        if (on.state() == MarkState.NOT_KNOWN) {
+    private String stands(Mark mark, ReadingUse use) {
+        if (mark.state() == MarkState.NOT_KNOWN) {
             return texts.get(
                     "beforewego.reading.old",
                     amounts.rough(Counter.RUNNING, use.since().highest()));
         }
-        if (on.state() == MarkState.DUE && on.mark().runsOut() != null) {
+        if (mark.state() == MarkState.DUE && mark.runsOut() != null) {
             return texts.get(
                     "beforewego.reading.due",
                     records.label(records.word(use.limit().fact().kind())));
@@ -147,8 +140,8 @@ final class ReadingUseWords {
         return new Allowed("beforewego.reading.every", amounts.rough(Counter.RUNNING, every.millis()));
     }
 
-    private String beside(MarkOn on, ReadingUse use) {
-        if (use.runOn() != null && on.state() == MarkState.RUN_ON) {
+    private String beside(Mark mark, ReadingUse use) {
+        if (use.runOn() != null && mark.state() == MarkState.RUN_ON) {
             return texts.get(
                     "beforewego.runOn.signed",
                     measures.shortDate(use.runOn().fact().at().day()),
