@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.InstantSource;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.logbook.port.CalendarFiles;
@@ -11,6 +12,7 @@ import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Settings;
+import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.Stories;
 import witnessmark.store.DataFolder;
 import witnessmark.store.Holder;
@@ -29,6 +31,7 @@ record Outside(
         SeasonFolders folders,
         CalendarFiles calendars,
         Stories stories,
+        StartingValues startingValues,
         Settings settings,
         Ids ids,
         InstantSource clock,
@@ -43,6 +46,7 @@ record Outside(
                 new CsvSeasonFolders(),
                 new IcsCalendarFiles(),
                 new JsonStories(),
+                new CsvStartingValues(),
                 data.settings(),
                 new TimeOrderedIds(),
                 clock,

@@ -61,6 +61,7 @@ final class Places {
                 measures,
                 DAYS,
                 shell.settings(),
+                outside.startingValues(),
                 undo::undo));
         start = new Start(
                 startContext(shell, measures, book, outside, window, undo),
