@@ -47,11 +47,13 @@ public final class ListLimits implements LogSheet {
 
     /** @param values what is shown beside the figures; the list has a line for each thing they name */
     public ListLimits(StartingValues values) {
+        List<PartKind> order =
+                SUBJECTS.values().stream().flatMap(List::stream).toList();
         this.values = values;
         this.listed = values.all().stream()
                 .map(value -> ListedLimit.of(value.part(), value.action(), value.counter()))
                 .distinct()
-                .sorted(Comparator.comparing(ListedLimit::action).thenComparing(ListedLimit::counter))
+                .sorted(Comparator.comparing(line -> order.indexOf(line.kind())))
                 .toList();
         List<SheetGroup> all = new ArrayList<>();
         all.add(SheetGroup.of("list_for", List.of(CLASS, DESIGN, FROM), List.of(RANK, SOURCE)));
