@@ -25,6 +25,7 @@ public final class Program implements Runnable {
             "parts",
             "meters",
             "calendar",
+            "starting-values",
             "log",
             "verify",
             "--help",
@@ -73,6 +74,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Parts(tools))
                 .addSubcommand(new Meters(tools))
                 .addSubcommand(new Calendar(tools))
+                .addSubcommand(new StartingList(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));

@@ -7,6 +7,7 @@ import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.SeasonFolders;
+import witnessmark.logbook.port.StartingValues;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -20,6 +21,7 @@ import witnessmark.wording.Texts;
  * @param files opens logbooks
  * @param folders reads and writes season folders
  * @param calendar writes calendar files
+ * @param startingValues what limits usually start from
  * @param ids gives new identities
  * @param clock the wall clock
  * @param zone the zone of this machine, for a new logbook that names none
@@ -31,6 +33,7 @@ public record Tools(
         LogbookFiles files,
         SeasonFolders folders,
         WriteCalendar calendar,
+        StartingValues startingValues,
         Ids ids,
         InstantSource clock,
         ZoneId zone,

@@ -47,6 +47,7 @@ public final class Main {
                 outside.files(),
                 outside.folders(),
                 new WriteCalendar(outside.calendars(), new DatedWords(texts, measures)),
+                outside.startingValues(),
                 outside.ids(),
                 outside.clock(),
                 ZoneId.systemDefault(),

@@ -70,6 +70,7 @@ final class Places {
                         sheets::addEngine,
                         sheets::fitPart,
                         sheets::setLimit,
+                        sheets::listLimits,
                         sheets::addPerson,
                         () -> shell.desk().go(PlaceId.RUN_SHEET)));
         lead(start.place(), runSheet, sheets, shell);

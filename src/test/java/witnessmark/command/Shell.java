@@ -8,6 +8,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Locale;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.launch.DatedWords;
 import witnessmark.logbook.calendar.WriteCalendar;
@@ -48,6 +49,7 @@ final class Shell {
                         folder.resolve("data"), clock::millis, () -> "test-device", new Holder("h", "p")),
                 new CsvSeasonFolders(),
                 new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
+                new CsvStartingValues(),
                 SampleBooks.ids(),
                 () -> Instant.parse("2026-07-08T18:00:00Z"),
                 ZoneId.of("Europe/London"),

@@ -112,7 +112,9 @@ class StartingValuesTest {
         Set<String> table = new TreeSet<>();
         for (List<String> row : rows("replace-at-by-class.txt")) {
             String name = row.get(0);
-            assertThat(KINDS.containsKey(name) != NO_KIND.contains(name)).as(name).isTrue();
+            assertThat(KINDS.containsKey(name) != NO_KIND.contains(name))
+                    .as(name)
+                    .isTrue();
             for (EngineClass of : EngineClass.values()) {
                 if (KINDS.containsKey(name)) {
                     cell(name, of, row.get(of.ordinal() + 1), table);
@@ -176,7 +178,8 @@ class StartingValuesTest {
                             .filter(value -> value.of() == of && value.part() == kind)
                             .filter(value -> value.action() != LimitAction.RENEW)
                             .toList();
-                    if (of == EngineClass.MOTORCYCLE && Set.of(PartKind.DAMPER, PartKind.FLYWHEEL).contains(kind)) {
+                    if (of == EngineClass.MOTORCYCLE
+                            && Set.of(PartKind.DAMPER, PartKind.FLYWHEEL).contains(kind)) {
                         assertThat(looks).as("%s: it has none", kind).isEmpty();
                     } else {
                         assertThat(looks).as("%s, %s", kind, of).isNotEmpty().allSatisfy(look -> {
@@ -187,7 +190,9 @@ class StartingValuesTest {
                 }
             }
         }
-        assertThat(all.stream().filter(value -> value.action() == LimitAction.CRACK_TEST).map(StartingValue::part))
+        assertThat(all.stream()
+                        .filter(value -> value.action() == LimitAction.CRACK_TEST)
+                        .map(StartingValue::part))
                 .containsOnly(PartKind.CRANK, PartKind.RODS, PartKind.FLYWHEEL);
     }
 

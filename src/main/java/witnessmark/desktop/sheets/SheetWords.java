@@ -293,9 +293,7 @@ final class SheetWords {
     String unit(SheetField field) {
         if (field.label() != null) {
             Counter counter = field.label().counter();
-            return counter.unit() == Counter.Unit.MILLISECOND
-                    ? texts.get("sheets.unit.hours")
-                    : shown(field, counter);
+            return counter.unit() == Counter.Unit.MILLISECOND ? texts.get("sheets.unit.hours") : shown(field, counter);
         }
         return switch (field.kind()) {
             case HOURS -> texts.get("sheets.unit.hours");

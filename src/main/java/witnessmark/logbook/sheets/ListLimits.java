@@ -6,6 +6,7 @@ import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -13,12 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Engine;
-import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
-import witnessmark.domain.Limit;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.PartKind;
 import witnessmark.logbook.port.EngineClass;
@@ -47,8 +45,7 @@ public final class ListLimits implements LogSheet {
 
     /** @param values what is shown beside the figures; the list has a line for each thing they name */
     public ListLimits(StartingValues values) {
-        List<PartKind> order =
-                SUBJECTS.values().stream().flatMap(List::stream).toList();
+        List<PartKind> order = SUBJECTS.values().stream().flatMap(List::stream).toList();
         this.values = values;
         this.listed = values.all().stream()
                 .map(value -> ListedLimit.of(value.part(), value.action(), value.counter()))
@@ -137,7 +134,9 @@ public final class ListLimits implements LogSheet {
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         if (field.equals(CLASS)) {
-            return Choice.words(EngineClass.values());
+            return Arrays.stream(EngineClass.values())
+                    .map(of -> Choice.of(of.code(), SheetNote.of("class_" + of.code())))
+                    .toList();
         }
         if (field.equals(DESIGN)) {
             return EngineScope.choices(sight, false);

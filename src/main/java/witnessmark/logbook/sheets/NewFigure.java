@@ -31,20 +31,23 @@ record NewFigure(ListedLimit line, long amount, boolean stands, List<Entry<Limit
             in.note(field, with(nowSet(standing), starts, false));
             return Optional.empty();
         }
-        NewFigure figure =
-                new NewFigure(line, amount, standing.says(amount), standing.replacedBy(amount));
+        NewFigure figure = new NewFigure(line, amount, standing.says(amount), standing.replacedBy(amount));
         in.note(field, with(Optional.of(figure.said(standing.from())), starts, true));
         for (Entry<Limit> old : figure.replaced) {
             if (old.fact().validFrom().isAfter(standing.from())) {
-                in.wrong(field, ProblemKind.EARLIER_THAN, ListLimits.FROM, standing.from(), old.fact().validFrom());
+                in.wrong(
+                        field,
+                        ProblemKind.EARLIER_THAN,
+                        ListLimits.FROM,
+                        standing.from(),
+                        old.fact().validFrom());
             }
         }
         return figure.stands && figure.replaced.isEmpty() ? Optional.empty() : Optional.of(figure);
     }
 
     /** Ends what it takes the place of; what began on that very day counted no day, and is put right instead. */
-    void write(
-            ReadSheet in, @Nullable Id<EngineDesign> design, LimitRank rank, String source, LocalDate from) {
+    void write(ReadSheet in, @Nullable Id<EngineDesign> design, LimitRank rank, String source, LocalDate from) {
         Limit limit = new Limit(
                 line.workDue(),
                 line.action(),

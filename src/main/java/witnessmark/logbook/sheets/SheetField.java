@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param span how many of the four columns of a row it takes, 1 to 4
  * @param label what it is called, or null when the bundles name it by its key
  */
-public record SheetField(String key, FieldKind kind, int span, @Nullable SheetLabel label) {
+public record SheetField(
+        String key, FieldKind kind, int span, @Nullable SheetLabel label) {
     public SheetField {
         if (span < 1 || span > 4) {
             throw new IllegalArgumentException("a row has four columns");

@@ -61,8 +61,8 @@ record StandingLimit(
 
     private Stream<Entry<Limit>> rivals() {
         return all.stream()
-                .filter(each -> each.fact().rank() == rank
-                        && Objects.equals(each.fact().design(), design));
+                .filter(each ->
+                        each.fact().rank() == rank && Objects.equals(each.fact().design(), design));
     }
 
     private boolean isThat(Limit limit, long amount) {

@@ -60,13 +60,22 @@ class EngineInViewByKeyboardTest {
         Measures measures = new Measures(texts, Units.METRIC);
         MemorySettings settings = new MemorySettings();
         Sheets sheets = new Sheets(new SheetsContext(
-                desk, SampleBook.ids(), window, tasks, texts, measures, DayOrder.DAY_FIRST, settings, new CsvStartingValues(), () -> {}));
+                desk,
+                SampleBook.ids(),
+                window,
+                tasks,
+                texts,
+                measures,
+                DayOrder.DAY_FIRST,
+                settings,
+                new CsvStartingValues(),
+                () -> {}));
         BeforeWeGoPlace first = new BeforeWeGoPlace(
                 new SheetTools(texts, tasks, settings),
                 measures,
                 window,
                 desk::view,
-                new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
+                new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
                 () -> {});
         engines =
                 new EnginesPlace(texts, measures, tasks, window, () -> desk, settings, DayOrder.DAY_FIRST, entry -> {});

@@ -38,8 +38,7 @@ class ListOfLimitsInTheWindowTest {
 
     @ParameterizedTest(name = "{0}, zoom {1}, pseudo-language {2}")
     @CsvSource({"LIGHT, 1.0, false", "DARK, 1.0, false", "DARK, 1.5, false", "LIGHT, 1.5, false", "LIGHT, 1.0, true"})
-    void every_class_fits_in_the_window_and_each_figure_has_a_name_of_its_own(
-            Theme theme, float zoom, boolean pseudo) {
+    void every_class_fits_in_the_window_and_each_figure_has_a_name_of_its_own(Theme theme, float zoom, boolean pseudo) {
         Texts texts = pseudo ? Texts.pseudo() : Texts.in(Locale.UK);
         try (SheetsWindow window = new SheetsWindow(folder, Looks.look(theme, zoom), texts)) {
             stock(window);
@@ -52,7 +51,11 @@ class ListOfLimitsInTheWindowTest {
                     assertThat(AccessibleWalk.faults(root)).isEmpty();
                     assertThat(Contrast.tooLow(root)).isEmpty();
                     if (!pseudo) {
-                        Pictures.write("list-of-limits-%d-%s-%s-%d".formatted(of, theme, zoom, size[1]).toLowerCase(Locale.ROOT), root);
+                        Pictures.write(
+                                "list-of-limits-%d-%s-%s-%d"
+                                        .formatted(of, theme, zoom, size[1])
+                                        .toLowerCase(Locale.ROOT),
+                                root);
                     }
                 }
             }
@@ -68,12 +71,13 @@ class ListOfLimitsInTheWindowTest {
             for (int of = 0; of < 5; of++) {
                 classes(window).setSelectedIndex(of);
                 window.lay(1366, 768);
-                assertThat(figures(window)).hasSizeGreaterThan(40).allMatch(field -> field.getText().isEmpty());
+                assertThat(figures(window))
+                        .hasSizeGreaterThan(40)
+                        .allMatch(field -> field.getText().isEmpty());
             }
             classes(window).setSelectedIndex(1);
             window.lay(1366, 768);
-            assertThat(note(window, "Valve springs: renew, h"))
-                    .startsWith("10 to 20 h, common practice, no source");
+            assertThat(note(window, "Valve springs: renew, h")).startsWith("10 to 20 h, common practice, no source");
             assertThat(note(window, "Block: renew, h")).isEqualTo("on condition, common practice, no source");
             assertThat(note(window, "Damper: renew, months"))
                     .isEqualTo("60 months, elastomer, common practice, no source");
@@ -173,7 +177,8 @@ class ListOfLimitsInTheWindowTest {
     /** The fields of figures in sight. */
     private static List<JTextComponent> figures(SheetsWindow window) {
         return fields(window)
-                .filter(field -> field.getAccessibleContext().getAccessibleName().contains(": "))
+                .filter(field ->
+                        field.getAccessibleContext().getAccessibleName().contains(": "))
                 .toList();
     }
 
@@ -184,8 +189,7 @@ class ListOfLimitsInTheWindowTest {
     }
 
     private static String note(SheetsWindow window, String field) {
-        return String.valueOf(
-                window.ui().field(field).getAccessibleContext().getAccessibleDescription());
+        return String.valueOf(window.ui().field(field).getAccessibleContext().getAccessibleDescription());
     }
 
     private static void stock(SheetsWindow window) {

@@ -48,7 +48,13 @@ final class SheetsWindow implements AutoCloseable {
                 window,
                 own.desk::view,
                 new BeginActions(
-                        () -> sheets.addCar(), () -> sheets.addEngine(), () -> {}, () -> {}, () -> {}, () -> {}),
+                        () -> sheets.addCar(),
+                        () -> sheets.addEngine(),
+                        () -> {},
+                        () -> {},
+                        () -> {},
+                        () -> {},
+                        () -> {}),
                 () -> {});
         show();
         pane = new ShellPane(

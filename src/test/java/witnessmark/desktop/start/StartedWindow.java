@@ -101,7 +101,8 @@ final class StartedWindow implements AutoCloseable {
                         new ExportSeason(folders),
                         new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures))),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder));
-        start = new Start(context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
+        start = new Start(
+                context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
         commands = start.commands();
         strip = start.sampleStrip(books.season(), SampleBooks.FOLDER);
         ShellContext shell =
