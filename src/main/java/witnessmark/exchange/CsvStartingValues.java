@@ -1,5 +1,6 @@
 package witnessmark.exchange;
 
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
@@ -53,6 +54,8 @@ public final class CsvStartingValues implements StartingValues {
     static List<StartingValue> read(Reader text) throws IOException {
         try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(text)) {
             return rows.stream().map(CsvStartingValues::row).toList();
+        } catch (CsvParseException e) {
+            throw new IllegalStateException(RESOURCE + ", " + e.getMessage(), e);
         }
     }
 

@@ -250,7 +250,10 @@ class StartingValuesTest {
             })
     void a_damaged_row_is_named_by_its_line(String row) {
         assertThatThrownBy(() -> CsvStartingValues.read(new StringReader(HEAD + row + "\n")))
-                .isInstanceOf(RuntimeException.class);
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("starting-values.csv, ")
+                .satisfies(thrown ->
+                        assertThat(thrown.getMessage() + thrown.getCause()).contains("line "));
     }
 
     @Test

@@ -154,7 +154,9 @@ class ListOfLimitsInTheWindowTest {
             String springs = "Valve springs: renew, h";
             assertThat(note(window, springs)).startsWith("now 12 h, sheet of January; 10 to 20 h");
             window.ui().field(springs).setText("14");
-            assertThat(note(window, springs)).startsWith("= 14 h; the 12 h set before end on Mon 9 Mar 2026");
+            assertThat(note(window, springs)).startsWith("= 14 h; 12 h ends Mon 9 Mar 2026");
+            Ui.type(window.ui().field("Rings: renew, h"), "20");
+            Pictures.write("list-of-limits-filled", window.lay(1366, 900));
             window.ui().field(springs).setText("12");
             assertThat(note(window, springs)).startsWith("= 12 h, set already");
         }

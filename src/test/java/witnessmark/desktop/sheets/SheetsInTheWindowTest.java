@@ -451,13 +451,6 @@ class SheetsInTheWindowTest {
                 Ui.type(ui.field("At most"), "10");
                 ui.button("Save").doClick();
             }
-            case "list_limits" -> {
-                ui.choice("Class of engine").setSelectedIndex(2);
-                window.lay(1366, 768);
-                Ui.type(ui.field("Valve springs: renew, h"), "12");
-                Ui.type(ui.field("Rod bolts: renew, h"), "-3");
-                ui.button("Save").doClick();
-            }
             default -> {
                 // as it comes
             }

@@ -21,6 +21,6 @@ class ListOfLimitsFoundTest {
                         .map(key -> new Command(
                                 texts, "sheets.command." + key, CommandMenu.RECORD_LIMITS, 2, null, () -> {}))
                         .toList());
-        assertThat(found.find(typed, 10)).extracting(Found::what).contains("List of limits…");
+        assertThat(found.find(typed, 10)).extracting(Found::title).contains("List of limits…");
     }
 }
