@@ -26,6 +26,7 @@ public final class Program implements Runnable {
             "meters",
             "calendar",
             "jobsheet",
+            "starting-values",
             "log",
             "verify",
             "--help",
@@ -75,6 +76,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Meters(tools))
                 .addSubcommand(new Calendar(tools))
                 .addSubcommand(new JobSheetFile(tools))
+                .addSubcommand(new StartingList(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));

@@ -8,6 +8,7 @@ import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.SeasonFolders;
+import witnessmark.logbook.port.StartingValues;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -22,6 +23,7 @@ import witnessmark.wording.Texts;
  * @param folders reads and writes season folders
  * @param calendar writes calendar files
  * @param jobSheet writes job sheets for printing
+ * @param startingValues what limits usually start from
  * @param ids gives new identities
  * @param clock the wall clock
  * @param zone the zone of this machine, for a new logbook that names none
@@ -34,6 +36,7 @@ public record Tools(
         SeasonFolders folders,
         WriteCalendar calendar,
         WriteJobSheet jobSheet,
+        StartingValues startingValues,
         Ids ids,
         InstantSource clock,
         ZoneId zone,

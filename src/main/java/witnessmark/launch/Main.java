@@ -63,6 +63,7 @@ public final class Main {
                 outside.folders(),
                 new WriteCalendar(outside.calendars(), new DatedWords(texts, measures)),
                 new WriteJobSheet(outside.papers(), new JobSheetPaper(texts, measures)),
+                outside.startingValues(),
                 outside.ids(),
                 outside.clock(),
                 ZoneId.systemDefault(),

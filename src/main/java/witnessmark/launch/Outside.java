@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.InstantSource;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -13,6 +14,7 @@ import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.PaperFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Settings;
+import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.Stories;
 import witnessmark.store.DataFolder;
 import witnessmark.store.Holder;
@@ -32,6 +34,7 @@ record Outside(
         CalendarFiles calendars,
         PaperFiles papers,
         Stories stories,
+        StartingValues startingValues,
         Settings settings,
         Ids ids,
         InstantSource clock,
@@ -47,6 +50,7 @@ record Outside(
                 new IcsCalendarFiles(),
                 new PdfFiles(),
                 new JsonStories(),
+                new CsvStartingValues(),
                 data.settings(),
                 new TimeOrderedIds(),
                 clock,

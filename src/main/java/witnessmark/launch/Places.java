@@ -64,6 +64,7 @@ final class Places {
                 measures,
                 DAYS,
                 shell.settings(),
+                outside.startingValues(),
                 undo::undo));
         start = new Start(
                 startContext(shell, measures, book, outside, window, undo),
@@ -72,6 +73,7 @@ final class Places {
                         sheets::addEngine,
                         sheets::fitPart,
                         sheets::setLimit,
+                        sheets::listLimits,
                         sheets::addPerson,
                         () -> shell.desk().go(PlaceId.RUN_SHEET)));
         lead(start.place(), runSheet, sheets, shell);

@@ -137,6 +137,8 @@ public enum ProblemKind {
     RUN_ON_OVER_ALREADY(1, true),
     /** part, date printed on it. */
     PRINTED_DATE_NOT_PASSED(2, true),
+    /** on a list of limits nothing is filled in that is not set already. */
+    NO_NEW_FIGURE(0, true),
     /** limit, whose it is: nobody was asked. */
     NOBODY_ASKED(2, false),
     /** when it happened: signed clear before. */

@@ -46,6 +46,16 @@ public final class Amounts {
                 : withUnit(counter, highest, texts.get("measures.range", measures.number(low, decimals), top));
     }
 
+    /** As {@link #range}, of limits: those of an age are in months. */
+    public String limits(Counter counter, long lowest, long highest) {
+        if (counter != Counter.AGE) {
+            return range(counter, lowest, highest);
+        }
+        return lowest == highest
+                ? texts.get("measures.months", highest)
+                : texts.get("measures.months.range", lowest, highest);
+    }
+
     /** How far past a limit: {@code 0.9 h over}; {@code at its limit} when it is exactly there. */
     public String over(Counter counter, long past) {
         return past == 0 ? texts.get("measures.at_limit") : texts.get("measures.over", visible(counter, past));

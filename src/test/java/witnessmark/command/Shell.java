@@ -8,6 +8,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Locale;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
@@ -59,6 +60,7 @@ final class Shell {
                 new CsvSeasonFolders(),
                 new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
                 new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
+                new CsvStartingValues(),
                 SampleBooks.ids(),
                 () -> now,
                 ZoneId.of("Europe/London"),

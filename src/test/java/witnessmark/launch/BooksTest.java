@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -44,6 +45,7 @@ class BooksTest {
                 new IcsCalendarFiles(),
                 new PdfFiles(),
                 new JsonStories(),
+                new CsvStartingValues(),
                 settings,
                 SampleBooks.ids(),
                 clock,

@@ -55,6 +55,17 @@ class AmountsTest {
 
     @ParameterizedTest(name = "{1} to {2} of {0} is {3}")
     @CsvSource({
+        "AGE, 1, 1, 1 month",
+        "AGE, 60, 60, 60 months",
+        "AGE, 12, 24, 12 to 24 months",
+        "LAPS, 3, 5, 3 to 5 laps"
+    })
+    void a_limit_of_age_is_in_months(Counter counter, long low, long high, String shown) {
+        assertThat(amounts.limits(counter, low, high)).isEqualTo(shown);
+    }
+
+    @ParameterizedTest(name = "{1} to {2} of {0} is {3}")
+    @CsvSource({
         "LAPS, 3, 5, 3 to 5 laps",
         "RACE_STARTS, 0, 1, 0 to 1 race start",
         "DISTANCE, 100000, 150500, 100.0 to 150.5 km",

@@ -7,6 +7,7 @@ package witnessmark.desktop.beforewego;
  * @param addEngine shows the form that adds an engine with its hours so far
  * @param fitPart shows the form that fits a part
  * @param setLimit shows the form that sets a limit
+ * @param listLimits shows the form that sets the limits of all its parts
  * @param addPerson shows the form that adds somebody who writes, drives or signs
  * @param logRun goes to the run sheet
  */
@@ -15,5 +16,6 @@ public record BeginActions(
         Runnable addEngine,
         Runnable fitPart,
         Runnable setLimit,
+        Runnable listLimits,
         Runnable addPerson,
         Runnable logRun) {}

@@ -13,6 +13,9 @@ import witnessmark.wording.Texts;
 
 /** How a new logbook is begun, in order; what is done ticks itself off. */
 final class FirstStepsSheet {
+    /** Under the buttons, its words where theirs begin. */
+    private static final String LINK = "skip 1, span 2, growx 0, pad 0 -14 0 -14, gaptop 8, wrap";
+
     private final Sheet sheet = new Sheet("fillx, aligny top", "[18!]14[260:pref:,fill]16[0::,grow,fill]", "");
     private final Texts texts;
     private final BeginActions actions;
@@ -38,9 +41,10 @@ final class FirstStepsSheet {
         JButton run = step("beforewego.step.run", steps.run(), actions.logRun());
         next = !steps.car() ? car : !steps.engine() ? engine : run;
         Styles.as(Styles.MAIN, next);
-        sheet.add(
-                Buttons.link(Caption.of(texts.get("beforewego.step.import")), importSeason),
-                "skip 1, growx 0, pad 0 -14 0 -14, gaptop 8");
+        if (steps.engine()) {
+            sheet.add(Buttons.link(Caption.of(texts.get("beforewego.step.limits")), actions.listLimits()), LINK);
+        }
+        sheet.add(Buttons.link(Caption.of(texts.get("beforewego.step.import")), importSeason), LINK);
         sheet.revalidate();
         sheet.repaint();
     }

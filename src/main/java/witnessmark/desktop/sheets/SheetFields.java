@@ -118,7 +118,7 @@ final class SheetFields {
     }
 
     private void unit(SheetField field, FieldBox box) {
-        String unit = words.unit(field.kind());
+        String unit = words.unit(field);
         if (!unit.isEmpty()) {
             box.unit(unit);
         }

@@ -2,6 +2,7 @@ package witnessmark.desktop.sheets;
 
 import java.util.List;
 import witnessmark.desktop.shell.CommandMenu;
+import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.sheets.AcceptAsIs;
 import witnessmark.logbook.sheets.AddCar;
 import witnessmark.logbook.sheets.AddEngine;
@@ -20,6 +21,7 @@ import witnessmark.logbook.sheets.EnterCar;
 import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.GaveBack;
 import witnessmark.logbook.sheets.JobDone;
+import witnessmark.logbook.sheets.ListLimits;
 import witnessmark.logbook.sheets.ListPart;
 import witnessmark.logbook.sheets.LogMissed;
 import witnessmark.logbook.sheets.LogSheet;
@@ -64,8 +66,12 @@ final class SheetList {
 
     private SheetList() {}
 
-    /** All of them, menu by menu, in the order they are shown there. */
-    static List<Listed> all() {
+    /**
+     * All of them, menu by menu, in the order they are shown there.
+     *
+     * @param values what limits usually start from
+     */
+    static List<Listed> all(StartingValues values) {
         return List.of(
                 new Listed(CommandMenu.RECORD, 2, new SwapEngine()),
                 new Listed(CommandMenu.RECORD, 2, new RepairAtTrack()),
@@ -106,6 +112,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new SignClear()),
                 new Listed(CommandMenu.RECORD_LIMITS, 1, new SignRunOn()),
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new SetLimit()),
+                new Listed(CommandMenu.RECORD_LIMITS, 2, new ListLimits(values)),
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new SetReadingLimit()),
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new SetTrigger()),
                 new Listed(CommandMenu.RECORD_NOTICES, 1, new WriteNotice()),

@@ -17,6 +17,7 @@ import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.logbook.sheets.Choice;
 import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.FieldKind;
+import witnessmark.logbook.sheets.LimitRange;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.ReadingFigure;
 import witnessmark.logbook.sheets.RecordSheet;
@@ -100,6 +101,9 @@ final class SheetWords {
     }
 
     String label(SheetField field) {
+        if (field.label() != null) {
+            return records.label(phrase(field.label().words()));
+        }
         if (form instanceof RecordSheet<?> record && !field.equals(CorrectSheet.BECAUSE)) {
             String name = records.field(record.kind(), record.component(field));
             return record.isClock(field) ? texts.get("sheets.field.record_time", name) : name;
@@ -273,6 +277,9 @@ final class SheetWords {
         if (fact instanceof Unit<?> unit) {
             return measures.sign(unit);
         }
+        if (fact instanceof LimitRange range) {
+            return amounts.limits(range.counter(), range.low(), range.high());
+        }
         if (fact instanceof SheetAmount amount) {
             return amounts.amount(amount.counter(), amount.amount());
         }
@@ -283,8 +290,12 @@ final class SheetWords {
     }
 
     /** The unit at the edge of a field; empty where it has none. */
-    String unit(FieldKind kind) {
-        return switch (kind) {
+    String unit(SheetField field) {
+        if (field.label() != null) {
+            Counter counter = field.label().counter();
+            return counter.unit() == Counter.Unit.MILLISECOND ? texts.get("sheets.unit.hours") : shown(field, counter);
+        }
+        return switch (field.kind()) {
             case HOURS -> texts.get("sheets.unit.hours");
             case SPEED -> texts.get("sheets.unit.speed");
             case LENGTH -> measures.sign(measures.units().length());

@@ -47,7 +47,7 @@ public final class Sheets {
     private final SheetsContext context;
     private final WriteSheet writing;
     private final Map<String, SheetPage> pages = new HashMap<>();
-    private final List<SheetList.Listed> listed = SheetList.all();
+    private final List<SheetList.Listed> listed;
     private final RecordTitle titles;
     private final Latest opening;
     private @Nullable WrittenList list;
@@ -58,6 +58,7 @@ public final class Sheets {
 
     public Sheets(SheetsContext context) {
         this.context = context;
+        this.listed = SheetList.all(context.startingValues());
         Units units = context.measures().units();
         this.writing = new WriteSheet(
                 context.book(),
@@ -193,6 +194,11 @@ public final class Sheets {
     /** Shows the sheet that sets a limit. */
     public void setLimit() {
         open("set_limit");
+    }
+
+    /** Shows the list of limits. */
+    public void listLimits() {
+        open("list_limits");
     }
 
     /** Shows the sheet that adds somebody who writes, drives or signs. */

@@ -4,6 +4,7 @@ import witnessmark.desktop.task.Tasks;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Settings;
+import witnessmark.logbook.port.StartingValues;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -18,6 +19,7 @@ import witnessmark.wording.Texts;
  * @param measures figures as shown, in the team's units
  * @param days day or month first in a date of figures
  * @param settings where it is remembered how people like the list of what is written
+ * @param startingValues what limits usually start from
  * @param undo takes the last change back and says so
  */
 public record SheetsContext(
@@ -29,4 +31,5 @@ public record SheetsContext(
         Measures measures,
         DayOrder days,
         Settings settings,
+        StartingValues startingValues,
         Runnable undo) {}

@@ -5,6 +5,7 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.Limit;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.RunOn;
+import witnessmark.outcome.Problem;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.RunningTime;
@@ -35,6 +36,18 @@ final class RecordAmounts {
                 ? Counter.find(in.text(PRIOR_COUNTER)).orElse(counter(written, in.sight()))
                 : counter(written, in.sight());
         return read(in, field, counter);
+    }
+
+    /** The figure of a limit, more than nothing; null when it is empty or wrong, and the latter is noted. */
+    static @Nullable Long limit(ReadSheet in, SheetField field, Counter counter) {
+        Long amount = read(in, field, counter);
+        if (amount != null && amount > 0) {
+            return amount;
+        }
+        if (amount != null || in.text(field).matches("[-\u2212].*")) {
+            in.wrong(field, Problem.unread(field, in.text(field), "30"));
+        }
+        return null;
     }
 
     /** The amount typed in the unit the field asks for; null when it is empty or wrong, and the latter is noted. */

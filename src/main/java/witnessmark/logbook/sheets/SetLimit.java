@@ -21,7 +21,6 @@ import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
-import witnessmark.outcome.Problem;
 import witnessmark.quantity.Counter;
 
 /**
@@ -123,7 +122,8 @@ public final class SetLimit implements LogSheet {
         String source = rank == LimitRank.OWN ? in.text(SOURCE) : in.needed(SOURCE); // our own habit is written nowhere
         in.note(SOURCE, SheetNote.of("source_example"));
         Counter counter = counter(in.text(COUNTER));
-        Long amount = amount(in, counter);
+        in.needed(FIGURE);
+        Long amount = RecordAmounts.limit(in, FIGURE, counter);
         in.needed(FROM);
         LocalDate from = new ReadValues(in).plannedDay(FROM);
         if (!in.fine() || action == null || rank == null || amount == null || from == null) {
@@ -186,22 +186,6 @@ public final class SetLimit implements LogSheet {
     private static @Nullable Entry<Engine> engine(ReadSheet in) {
         in.note(ENGINE, SheetNote.of("since_rebuild"));
         return in.chosen(ENGINE, Engine.class);
-    }
-
-    /** The figure in the counter's unit; more than 0, or null and noted. */
-    private static @Nullable Long amount(ReadSheet in, Counter counter) {
-        in.needed(FIGURE);
-        Long amount = RecordAmounts.read(in, FIGURE, counter);
-        if (in.text(FIGURE).isEmpty()) {
-            return null;
-        }
-        if (amount == null || amount <= 0) {
-            if (amount != null || in.text(FIGURE).matches("[-\u2212].*")) {
-                in.wrong(FIGURE, Problem.unread(FIGURE, in.text(FIGURE), "30"));
-            }
-            return null;
-        }
-        return amount;
     }
 
     private static Counter counter(String code) {

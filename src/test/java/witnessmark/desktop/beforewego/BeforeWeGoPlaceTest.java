@@ -1,6 +1,7 @@
 package witnessmark.desktop.beforewego;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
@@ -39,6 +40,8 @@ import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Engine;
+import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Part;
 import witnessmark.logbook.View;
@@ -188,6 +191,26 @@ class BeforeWeGoPlaceTest {
     }
 
     @Test
+    void once_there_is_an_engine_a_quiet_line_leads_to_the_limits_of_all_its_parts() {
+        AtomicReference<Facts> now = new AtomicReference<>(Facts.none());
+        BeforeWeGoPlace place = place(() -> Views.of(now.get(), Views.DAY));
+        shown(place);
+        Ui noEngine = new Ui(Stage.lay(place.component(), 1140, 640));
+        assertThatThrownBy(() -> noEngine.button("Limits of all its parts, as one list"))
+                .isInstanceOf(AssertionError.class);
+        now.set(Facts.none()
+                .with(sample.of(Engine.class).all())
+                .with(sample.of(EngineDesign.class).all()));
+        shown(place);
+        JRootPane page = Stage.window(shell(Looks.light(), place), new javax.swing.JMenuBar(), 1366, 768);
+        Pictures.write("before_we_go-new-with-engine", page);
+        new Ui(page).button("Limits of all its parts, as one list").doClick();
+        assertThat(done).containsExactly("list");
+        assertThat(LayoutRules.broken(page)).isEmpty();
+        assertThat(AccessibleWalk.faults(page)).isEmpty();
+    }
+
+    @Test
     void when_reading_fails_the_page_says_so_and_tries_again() {
         AtomicReference<Supplier<View>> source = new AtomicReference<>(() -> {
             throw new IllegalStateException("broken for this test");
@@ -220,6 +243,7 @@ class BeforeWeGoPlaceTest {
                         () -> done.add("engine"),
                         () -> done.add("fit"),
                         () -> done.add("limit"),
+                        () -> done.add("list"),
                         () -> done.add("person"),
                         () -> done.add("run")),
                 () -> done.add("import"));

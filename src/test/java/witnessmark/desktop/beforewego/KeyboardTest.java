@@ -54,7 +54,7 @@ class KeyboardTest {
                     new Measures(texts, Units.METRIC),
                     new Desk(),
                     () -> Views.of(sample, Views.DAY),
-                    new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
+                    new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
                     () -> {});
             place.refresh();
             tasks.awaitIdle();
@@ -99,7 +99,7 @@ class KeyboardTest {
                     new Measures(texts, Units.METRIC),
                     new Desk(),
                     () -> Views.of(sample, Views.DAY),
-                    new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
+                    new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
                     () -> {});
             frame.add(elsewhere, BorderLayout.NORTH);
             frame.add(place.component());

@@ -32,6 +32,7 @@ import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Part;
+import witnessmark.exchange.CsvStartingValues;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.quantity.typed.DayOrder;
@@ -59,13 +60,22 @@ class EngineInViewByKeyboardTest {
         Measures measures = new Measures(texts, Units.METRIC);
         MemorySettings settings = new MemorySettings();
         Sheets sheets = new Sheets(new SheetsContext(
-                desk, SampleBook.ids(), window, tasks, texts, measures, DayOrder.DAY_FIRST, settings, () -> {}));
+                desk,
+                SampleBook.ids(),
+                window,
+                tasks,
+                texts,
+                measures,
+                DayOrder.DAY_FIRST,
+                settings,
+                new CsvStartingValues(),
+                () -> {}));
         BeforeWeGoPlace first = new BeforeWeGoPlace(
                 new SheetTools(texts, tasks, settings),
                 measures,
                 window,
                 desk::view,
-                new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
+                new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}),
                 () -> {});
         engines =
                 new EnginesPlace(texts, measures, tasks, window, () -> desk, settings, DayOrder.DAY_FIRST, entry -> {});

@@ -18,6 +18,7 @@ import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
+import witnessmark.exchange.CsvStartingValues;
 import witnessmark.logbook.sheets.OwnLogbook;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
@@ -47,7 +48,13 @@ final class SheetsWindow implements AutoCloseable {
                 window,
                 own.desk::view,
                 new BeginActions(
-                        () -> sheets.addCar(), () -> sheets.addEngine(), () -> {}, () -> {}, () -> {}, () -> {}),
+                        () -> sheets.addCar(),
+                        () -> sheets.addEngine(),
+                        () -> {},
+                        () -> {},
+                        () -> {},
+                        () -> {},
+                        () -> {}),
                 () -> {});
         show();
         pane = new ShellPane(
@@ -76,6 +83,7 @@ final class SheetsWindow implements AutoCloseable {
                 new Measures(texts, Units.METRIC),
                 DayOrder.DAY_FIRST,
                 new MemorySettings(),
+                new CsvStartingValues(),
                 () -> own.desk.undo().orThrow()));
     }
 

@@ -108,7 +108,8 @@ final class StartedWindow implements AutoCloseable {
                         new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
                         new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures))),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
-        start = new Start(context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
+        start = new Start(
+                context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
         commands = start.commands();
         strip = start.sampleStrip(books.season(), SampleBooks.FOLDER);
         ShellContext shell =
