@@ -92,8 +92,8 @@ final class Log implements Callable<Integer> {
             Optional<String> picked = picked(
                     sheet.choices(RunField.PLANNED, typed), run, desk.today().day());
             if (picked.isEmpty()) {
-                return answer.didNot(List.of(
-                        Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
+                return answer.didNot(
+                        List.of(Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
             }
             follow(sheet, typed, picked.get());
         }
@@ -127,9 +127,7 @@ final class Log implements Callable<Integer> {
 
     /** A run of the timetable by its name, one of the day given before any other; else a kind of run by its word. */
     private Optional<String> picked(List<Choice> choices, String name, LocalDate today) {
-        LocalDate day = TypedDate.read(date, today, DayOrder.DAY_FIRST)
-                .only()
-                .orElse(null);
+        LocalDate day = TypedDate.read(date, today, DayOrder.DAY_FIRST).only().orElse(null);
         return choices.stream()
                 .filter(choice -> {
                     Object fact = choice.facts().get(0);
@@ -169,7 +167,11 @@ final class Log implements Callable<Integer> {
                 .get(
                         "command.log.done",
                         car,
-                        desk.view().facts().of(Engine.class).get(written.engine()).number(),
+                        desk.view()
+                                .facts()
+                                .of(Engine.class)
+                                .get(written.engine())
+                                .number(),
                         measures.moment(written.start()),
                         written.name(),
                         measures.running(written.running()));

@@ -93,7 +93,8 @@ final class FactWords {
         if (fact instanceof Collection<?> several) {
             var words = several.stream().map(each -> word(kind, index, each)).toList();
             return kind == ProblemKind.CANNOT_READ || kind == ProblemKind.LESS_THAN_NOTHING
-                    ? measures.any(words) : measures.all(words);
+                    ? measures.any(words)
+                    : measures.all(words);
         }
         if (fact instanceof String name && namesRecordKind(kind, index)) {
             return RecordTypes.named(name).map(type -> records.one(type.kind())).orElse(oneLine(name));
@@ -116,7 +117,14 @@ final class FactWords {
     /** Whether the fact names a field: by its label on a form, or as the record of a run spells it. */
     private static boolean namesField(ProblemKind kind, int index) {
         return switch (kind) {
-            case CANNOT_READ, LESS_THAN_NOTHING, TWO_READINGS, NEEDED, UNUSUAL, UNUSUAL_MEANT, OUT_OF_RANGE, LONGER_THAN_RUN -> index == 0;
+            case CANNOT_READ,
+                    LESS_THAN_NOTHING,
+                    TWO_READINGS,
+                    NEEDED,
+                    UNUSUAL,
+                    UNUSUAL_MEANT,
+                    OUT_OF_RANGE,
+                    LONGER_THAN_RUN -> index == 0;
             default -> false;
         };
     }

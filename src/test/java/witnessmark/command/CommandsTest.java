@@ -142,17 +142,7 @@ class CommandsTest {
                 .as("nothing of that day is near")
                 .contains("Sun 26 Jul, 23:00, Other");
         assertThat(logged("2026-07-26", "18:00", "--run", "race 1")).contains("Sun 26 Jul, 18:00, Race 1");
-        assertThat(shell.run(
-                        "log",
-                        book,
-                        "--car",
-                        "41",
-                        "--date",
-                        "2026-07-26",
-                        "--running",
-                        "20",
-                        "--run",
-                        "Race 9"))
+        assertThat(shell.run("log", book, "--car", "41", "--date", "2026-07-26", "--running", "20", "--run", "Race 9"))
                 .satisfies(ran -> {
                     assertThat(ran.code()).isEqualTo(1);
                     assertThat(ran.err()).contains("Race 9");
@@ -160,10 +150,9 @@ class CommandsTest {
     }
 
     private String logged(String date, String out, String... more) {
-        String[] args = {
-            "log", book, "--car", "41", "--date", date, "--out", out, "--running", "10", "--yes"
-        };
-        Shell.Ran ran = shell.run(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new));
+        String[] args = {"log", book, "--car", "41", "--date", date, "--out", out, "--running", "10", "--yes"};
+        Shell.Ran ran =
+                shell.run(Stream.concat(Stream.of(args), Stream.of(more)).toArray(String[]::new));
         assertThat(ran.err()).isEmpty();
         return ran.out();
     }

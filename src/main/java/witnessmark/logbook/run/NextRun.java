@@ -73,9 +73,7 @@ final class NextRun {
     }
 
     private static long apart(PlannedRun planned, LocalTime out) {
-        return planned.out() == null
-                ? Long.MAX_VALUE
-                : Math.abs(ChronoUnit.MINUTES.between(planned.out(), out));
+        return planned.out() == null ? Long.MAX_VALUE : Math.abs(ChronoUnit.MINUTES.between(planned.out(), out));
     }
 
     /** What is left of the timetable for this car, in order. */

@@ -47,9 +47,7 @@ final class ReadFigure {
                     null);
         }
         if (typed instanceof Typed.Unreadable<T> no) {
-            return new Result<>(
-                    FieldReading.wrong(Problem.unread(figure.field(), text.strip(), no.example())),
-                    null);
+            return new Result<>(FieldReading.wrong(Problem.unread(figure.field(), text.strip(), no.example())), null);
         }
         T value = ((Typed.Read<T>) typed).value();
         return new Result<>(judged(figure, text.strip(), value), value);

@@ -29,9 +29,7 @@ final class ReadRunning {
             return null;
         }
         if (typed instanceof Typed.Unreadable<RunningTime> no) {
-            out.put(
-                    RunField.RUNNING,
-                    FieldReading.wrong(Problem.unread(RunField.RUNNING, text.strip(), no.example())));
+            out.put(RunField.RUNNING, FieldReading.wrong(Problem.unread(RunField.RUNNING, text.strip(), no.example())));
             return null;
         }
         RunningTime time = ((Typed.Read<RunningTime>) typed).value();

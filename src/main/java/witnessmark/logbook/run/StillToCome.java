@@ -17,10 +17,7 @@ final class StillToCome {
     static void ask(Today today, Which which, Map<RunField, FieldReading> out) {
         Moment start = which.start();
         FieldReading outAt = out.get(RunField.OUT_AT);
-        if (start == null
-                || which.startKnown() == StartKnown.ESTIMATE
-                || outAt == null
-                || outAt.problem() != null) {
+        if (start == null || which.startKnown() == StartKnown.ESTIMATE || outAt == null || outAt.problem() != null) {
             return;
         }
         Moment now = Moment.of(today.now(), start.zone());

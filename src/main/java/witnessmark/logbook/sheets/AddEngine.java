@@ -1,16 +1,16 @@
 package witnessmark.logbook.sheets;
 
-import java.time.LocalDate;
-import java.util.Set;
 import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;

@@ -37,8 +37,8 @@ final class Calendar {
     }
 
     private NextEvent counted(Entry<Event> event) {
-        List<Entry<PlannedRun>> planned = facts.of(PlannedRun.class)
-                .where(run -> run.event().equals(event.id()));
+        List<Entry<PlannedRun>> planned =
+                facts.of(PlannedRun.class).where(run -> run.event().equals(event.id()));
         Set<Id<PlannedRun>> toCome = planned.stream()
                 .filter(run -> !run.fact().day().isBefore(day))
                 .map(Entry::id)
@@ -61,12 +61,7 @@ final class Calendar {
                 .filter(entry -> !entry.fact().at().day().isAfter(day))
                 .count();
         return new NextEvent(
-                event.id(),
-                event.fact(),
-                day,
-                cars.size(),
-                planned.size(),
-                planned.size() * cars.size(),
-                (int) Math.max(0, left - run - missed));
+                event.id(), event.fact(), day, cars.size(), planned.size(), planned.size() * cars.size(), (int)
+                        Math.max(0, left - run - missed));
     }
 }

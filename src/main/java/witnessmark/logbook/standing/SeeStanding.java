@@ -121,8 +121,8 @@ public final class SeeStanding {
     private List<Entry<PlannedRun>> timetable(NextEvent next) {
         return facts
                 .of(PlannedRun.class)
-                .where(planned -> planned.event().equals(next.id())
-                        && !planned.day().isBefore(view.day()))
+                .where(planned ->
+                        planned.event().equals(next.id()) && !planned.day().isBefore(view.day()))
                 .stream()
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .toList();

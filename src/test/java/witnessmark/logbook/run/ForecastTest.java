@@ -246,10 +246,12 @@ class ForecastTest {
                 .count();
 
         List<RunDoes.Bare> bare = does("28:20").bare();
-        assertThat(bare).hasSize((int) without).allSatisfy(part -> assertThat(part.after().total()
-                        - part.before().total())
-                .as(part.mark())
-                .isEqualTo(28 * 60_000 + 20_000));
+        assertThat(bare)
+                .hasSize((int) without)
+                .allSatisfy(
+                        part -> assertThat(part.after().total() - part.before().total())
+                                .as(part.mark())
+                                .isEqualTo(28 * 60_000 + 20_000));
     }
 
     private boolean falls(Limit limit, Id<Part> part) {

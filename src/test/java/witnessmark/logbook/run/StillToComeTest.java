@@ -44,7 +44,8 @@ class StillToComeTest {
             assertThat(asked).isNotNull();
             assertThat(asked.kind()).isEqualTo(ProblemKind.RUN_STILL_TO_COME);
             assertThat(asked.stops()).as("the clock may be wrong").isFalse();
-            assertThat(((Moment) asked.facts().get(1)).wallClock().toLocalTime()).hasToString("15:00");
+            assertThat(((Moment) asked.facts().get(1)).wallClock().toLocalTime())
+                    .hasToString("15:00");
         } else {
             assertThat(asked).isNull();
         }

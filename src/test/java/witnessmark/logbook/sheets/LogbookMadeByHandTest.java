@@ -85,10 +85,12 @@ class LogbookMadeByHandTest {
 
         sheet.save(typed, "run").orThrow();
 
-        assertThat(new Holds(own.desk.view().ledger()).open()).hasSize(isHeld ? 1 : 0).allSatisfy(by -> {
-            assertThat(by.part()).as("the engine as a whole").isNull();
-            assertThat(by.figure()).isEqualTo(Long.parseLong(highest));
-        });
+        assertThat(new Holds(own.desk.view().ledger()).open())
+                .hasSize(isHeld ? 1 : 0)
+                .allSatisfy(by -> {
+                    assertThat(by.part()).as("the engine as a whole").isNull();
+                    assertThat(by.figure()).isEqualTo(Long.parseLong(highest));
+                });
     }
 
     @ParameterizedTest(name = "hours typed as {0}")
