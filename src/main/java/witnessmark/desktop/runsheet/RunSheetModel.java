@@ -96,10 +96,21 @@ public final class RunSheetModel {
         FieldReading read = reading.of(field);
         Problem problem = read.problem();
         if (problem == null || !isTimeToSay(field, problem)) {
-            return FieldLine.quiet(read, text.isTyped(field));
+            return overlap(field)
+                    .map(other -> FieldLine.loud(read, other, true))
+                    .orElseGet(() -> FieldLine.quiet(read, text.isTyped(field)));
         }
         boolean question = problem.kind() == ProblemKind.BEFORE_OR_AFTER_CHANGE && !asked;
         return FieldLine.loud(read, problem, problem.stops() && !question);
+    }
+
+    /** Another run at that time is told as a whole, and marked where it is put right. */
+    private Optional<Problem> overlap(RunField field) {
+        return field != RunField.OUT_AT
+                ? Optional.empty()
+                : wholeRun().stream()
+                        .filter(problem -> problem.kind() == ProblemKind.RUNS_OVERLAP)
+                        .findFirst();
     }
 
     /** Whether something else stands in a field of a written run than is written. */

@@ -36,6 +36,7 @@ final class ShortFacts {
             case CANNOT_READ, LESS_THAN_NOTHING, LONGER_THAN_RUN, PACE_UNUSUAL -> new int[] {2};
             case TWO_READINGS, UNUSUAL, OUT_OF_RANGE -> new int[] {2, 3};
             case UNUSUAL_MEANT -> new int[] {2, 3, 4};
+            case RUNS_OVERLAP -> new int[] {1, 3};
             case FITTED_WITHOUT_TIME, ENGINE_CHANGED_WITHOUT_TIME -> new int[] {0};
             case PLANNED_FOR_ANOTHER_DAY, RUN_IN_FUTURE, RUN_STILL_TO_COME, RUN_TOO_LONG -> new int[] {1};
             case RUN_LENGTH_UNUSUAL, OVER_REV_NOT_REACHED -> new int[] {1, 2};

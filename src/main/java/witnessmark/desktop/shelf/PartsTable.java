@@ -10,6 +10,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.Kept;
 import witnessmark.desktop.form.SheetMenu;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
@@ -41,6 +42,7 @@ final class PartsTable {
         this.write = Buttons.plain(Caption.of(texts.get("shelf.write")), this::showMenu);
         this.empty =
                 new Empty(texts.get("shelf.empty.parts"), Caption.of(texts.get("shelf.empty.fit")), asked.fitPart());
+        Kept.leaves(empty);
         where.load(List.of(Whereabout.values()), Whereabout.EVERYWHERE);
         where.onChange(this::showChosen);
         JPanel choice = new JPanel(new MigLayout("insets 0, gap 6", "[][]", "[center]"));
@@ -74,6 +76,7 @@ final class PartsTable {
         sheet.offer(COUNTED, now.counted());
         showChosen();
         if (first) {
+            Kept.returns(empty);
             sheet.whenEmpty(empty); // not before rows are there: they take the focus on arrival, and keep it
         }
     }

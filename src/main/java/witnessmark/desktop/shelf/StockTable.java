@@ -18,7 +18,6 @@ final class StockTable {
     private final ShelfAsked asked;
     private final SheetTable<StockLine> sheet;
     private final JButton newBatch;
-    private final Empty empty;
     private boolean read;
 
     StockTable(SheetTools tools, ShelfAsked asked) {
@@ -27,8 +26,6 @@ final class StockTable {
         this.sheet =
                 new SheetTable<>(texts.get("shelf.stock"), columns(texts), StockLine::id).with(tools, "shelf.stock");
         this.newBatch = Buttons.link(Caption.of(texts.get("shelf.stock.new")), asked.newStock());
-        this.empty =
-                new Empty(texts.get("shelf.empty.stock"), Caption.of(texts.get("shelf.empty.batch")), asked.newStock());
         sheet.table().setToolTipText(texts.get("shelf.stock.tip"));
         sheet.menu(this::ways);
         sheet.onOpen(line -> asked.write().accept(line.move()));
@@ -46,7 +43,9 @@ final class StockTable {
         newBatch.setVisible(!lines.stock().isEmpty());
         sheet.show(lines.stock());
         if (!read) {
-            sheet.whenEmpty(empty); // not before rows are there: they keep the focus
+            // not before rows are there, for they keep the focus; nor made before, for no change of theme would reach it
+            sheet.whenEmpty(new Empty(
+                    texts.get("shelf.empty.stock"), Caption.of(texts.get("shelf.empty.batch")), asked.newStock()));
             read = true;
         }
     }

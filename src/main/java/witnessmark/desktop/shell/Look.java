@@ -5,9 +5,12 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import javax.swing.InputMap;
+import javax.swing.KeyStroke;
 import javax.swing.LookAndFeel;
 import javax.swing.UIManager;
 import javax.swing.UnsupportedLookAndFeelException;
@@ -131,6 +134,7 @@ public final class Look {
         try {
             UIManager.setLookAndFeel(laf());
             holdBodySize();
+            pressWithEnter();
         } catch (UnsupportedLookAndFeelException e) {
             throw new IllegalStateException("the bundled look is supported everywhere", e);
         }
@@ -154,6 +158,13 @@ public final class Look {
             FlatLaf.setGlobalExtraDefaults(Map.of("defaultFont", Integer.toString(asked)));
             UIManager.setLookAndFeel(laf());
         }
+    }
+
+    /** The button in hand is pressed with Enter as well as with Space, as people expect of it. */
+    private static void pressWithEnter() {
+        InputMap keys = (InputMap) UIManager.getLookAndFeelDefaults().get("Button.focusInputMap");
+        keys.put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, false), "pressed");
+        keys.put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, true), "released");
     }
 
     private LookAndFeel laf() {

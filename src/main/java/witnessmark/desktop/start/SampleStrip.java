@@ -1,10 +1,13 @@
 package witnessmark.desktop.start;
 
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
+import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.Keys;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.port.Story;
 import witnessmark.logbook.port.Written;
@@ -73,14 +76,14 @@ public final class SampleStrip {
         return button;
     }
 
-    /** Undo cannot bring the working copy back, so this asks, in the strip itself. */
+    /** Undo cannot bring the working copy back, so this asks, in the strip itself; the safe answer has the focus. */
     private void askReset() {
-        context.window()
-                .notice(
-                        reports.texts().get("beforewego.sample.resetAsk"),
-                        List.of(
-                                reports.way("beforewego.sample.keep", this::show),
-                                reports.way("beforewego.sample.reset", () -> reset(""))));
+        JButton keep = reports.way("beforewego.sample.keep", this::show);
+        JButton reset = reports.way("beforewego.sample.reset", () -> reset(""));
+        FormKeys.bind(keep, Keys.plain(KeyEvent.VK_ESCAPE), "wm-keep", this::show);
+        FormKeys.bind(reset, Keys.plain(KeyEvent.VK_ESCAPE), "wm-keep", this::show);
+        context.window().notice(reports.texts().get("beforewego.sample.resetAsk"), List.of(keep, reset));
+        keep.requestFocusInWindow();
     }
 
     private void reset(String follow) {

@@ -394,6 +394,7 @@ class RunSheetModelTest {
 
         assertThat(model.wholeRun()).extracting(problem -> problem.kind()).contains(ProblemKind.RUNS_OVERLAP);
         assertThat(words.sentence(model.wholeRun().get(0))).startsWith("Engine K03 was already out on Race 2");
+        assertThat(words.line(model.line(RunField.OUT_AT))).startsWith("Still out on Race 2, to 15:");
         assertThat(model.ask()).isFalse();
         assertThat(model.stopped()).isEmpty();
         assertThat(model.text(RunField.RUNNING)).isEqualTo("20");

@@ -152,7 +152,7 @@ class ListOfLimitsInTheWindowTest {
             classes(window).setSelectedIndex(2);
             window.lay(1366, 768);
             String springs = "Valve springs: renew, h";
-            assertThat(note(window, springs)).startsWith("now 12 h, sheet of January; 10 to 20 h");
+            assertThat(note(window, springs)).startsWith("now 12 h; 10 to 20 h");
             window.ui().field(springs).setText("14");
             assertThat(note(window, springs)).startsWith("= 14 h; 12 h ends Mon 9 Mar 2026");
             Ui.type(window.ui().field("Rings: renew, h"), "20");

@@ -10,6 +10,7 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
@@ -46,6 +47,17 @@ class LookTest {
                         .isEqualTo(state.ink().colour());
             }
             assertThat(note.getForeground()).isEqualTo(Palette.INK2.colour());
+        }
+    }
+
+    @Test
+    void enter_presses_the_button_in_hand_in_both_themes() {
+        Look look = Looks.light();
+        for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
+            look.use(theme);
+            JButton button = new JButton("Keep it");
+            assertThat(button.getInputMap().get(KeyStroke.getKeyStroke("ENTER"))).as("%s", theme).isEqualTo("pressed");
+            assertThat(button.getInputMap().get(KeyStroke.getKeyStroke("released ENTER"))).isEqualTo("released");
         }
     }
 

@@ -113,7 +113,7 @@ class TellRunningTest {
         "LIKELY, 2, OUT_OF_RANGE",
         "LIKELY, 5, OUT_OF_RANGE",
         "LOWEST, 9, OUT_OF_RANGE",
-        "HIGHEST, -1, CANNOT_READ",
+        "HIGHEST, -1, LESS_THAN_NOTHING",
     })
     void what_cannot_be_is_stopped_where_it_stands(ToldField field, String text, String kind) {
         Map<ToldField, String> typed = filled();

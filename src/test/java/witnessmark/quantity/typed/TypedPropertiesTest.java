@@ -114,17 +114,21 @@ class TypedPropertiesTest {
         }
     }
 
-    @ParameterizedTest(name = "a day without its year is the last up to today, or the first from it, seed {0}")
+    @ParameterizedTest(name = "a day without its year is the last up to today unless it comes within a month, or the first from it, seed {0}")
     @ValueSource(longs = {11})
     void a_day_without_its_year_is_the_nearest_on_the_side_wanted(long seed) {
         Random random = new Random(seed);
         for (int i = 0; i < TRIES; i++) {
             LocalDate today = TODAY.plusDays(random.nextInt(3000));
-            LocalDate past = today.minusDays(random.nextInt(365));
+            LocalDate past = today.minusDays(random.nextInt(334));
+            LocalDate soon = today.plusDays(1 + random.nextInt(28));
             LocalDate ahead = today.plusDays(random.nextInt(365));
             assertThat(TypedDate.read(past.getDayOfMonth() + "/" + past.getMonthValue(), today, DayOrder.DAY_FIRST)
                             .only())
                     .contains(past);
+            assertThat(TypedDate.read(soon.getDayOfMonth() + "/" + soon.getMonthValue(), today, DayOrder.DAY_FIRST)
+                            .only())
+                    .contains(soon);
             assertThat(TypedDate.readAhead(
                                     ahead.getMonthValue() + "." + ahead.getDayOfMonth(), today, DayOrder.MONTH_FIRST)
                             .only())
