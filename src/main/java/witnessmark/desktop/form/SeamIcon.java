@@ -26,6 +26,7 @@ public final class SeamIcon implements Icon {
 
     private final SeamState state;
     private final int side;
+    private final boolean plate;
 
     public SeamIcon(SeamState state) {
         this(state, SIDE);
@@ -33,8 +34,18 @@ public final class SeamIcon implements Icon {
 
     /** @param side the side of the square in unscaled pixels, 16 or more */
     public SeamIcon(SeamState state, int side) {
+        this(state, side, false);
+    }
+
+    private SeamIcon(SeamState state, int side, boolean plate) {
         this.state = state;
         this.side = side;
+        this.plate = plate;
+    }
+
+    /** The same on a plate of the sheet's colour, to be told from the ground of a row in hand. */
+    SeamIcon onPlate() {
+        return new SeamIcon(state, side, true);
     }
 
     @Override
@@ -55,6 +66,10 @@ public final class SeamIcon implements Icon {
         g.scale(scale, scale);
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        if (plate) {
+            g.setColor(Palette.SHEET.colour());
+            g.fill(new Rectangle2D.Double(-2, 0, SIDE + 4, SIDE));
+        }
         paintHalves(g);
         paintSeam(g);
         paintAcross(g);

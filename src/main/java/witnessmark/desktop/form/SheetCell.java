@@ -13,12 +13,15 @@ import org.jspecify.annotations.Nullable;
 final class SheetCell<R> extends DefaultTableCellRenderer {
     private final Column<R> column;
     private final Map<SeamState, SeamIcon> marks = new EnumMap<>(SeamState.class);
+    private final Map<SeamState, SeamIcon> inHand = new EnumMap<>(SeamState.class);
 
     SheetCell(Column<R> column) {
         this.column = column;
         Lettering.plain(this);
         for (SeamState state : SeamState.values()) {
-            marks.put(state, new SeamIcon(state, 20));
+            SeamIcon mark = new SeamIcon(state, 20);
+            marks.put(state, mark);
+            inHand.put(state, mark.onPlate());
         }
         setHorizontalAlignment(
                 switch (column.kind()) {
@@ -40,7 +43,7 @@ final class SheetCell<R> extends DefaultTableCellRenderer {
         String text = column.textOf(shown);
         SeamState state = column.stateOf(shown);
         if (column.kind() == Column.Kind.MARK && state != null) {
-            setIcon(marks.get(state));
+            setIcon((selected ? inHand : marks).get(state));
             getAccessibleContext().setAccessibleName(text);
             setToolTipText(text);
             return this;

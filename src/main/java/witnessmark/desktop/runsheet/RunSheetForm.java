@@ -109,8 +109,8 @@ final class RunSheetForm extends JPanel {
     private Sheet layOut() {
         Sheet sheet = new Sheet("fill, novisualpadding, gapy 2", FOUR, "");
         section(sheet, "runsheet.which", false);
-        sheet.add(boxOf(RunField.CAR), "span 2");
-        sheet.add(boxOf(RunField.EVENT), "span 2, wrap");
+        sheet.add(boxOf(RunField.CAR), "span 2, aligny top");
+        sheet.add(boxOf(RunField.EVENT), "span 2, aligny top, wrap");
         row(sheet, RunField.PLANNED, RunField.DRIVER, RunField.DATE, RunField.OUT_AT);
         section(sheet, "runsheet.how_long", true);
         row(sheet, RunField.RUNNING, RunField.LAPS, RunField.HIGHEST, RunField.OVER_REVS);
@@ -130,7 +130,7 @@ final class RunSheetForm extends JPanel {
 
     private void row(Sheet sheet, RunField... fields) {
         for (int i = 0; i < fields.length; i++) {
-            sheet.add(boxOf(fields[i]), i == fields.length - 1 ? "wrap" : "");
+            sheet.add(boxOf(fields[i]), i == fields.length - 1 ? "aligny top, wrap" : "aligny top");
         }
     }
 

@@ -180,7 +180,7 @@ final class SheetPage implements Aside {
 
     /** A field that is not asked for leaves its columns empty, so that nothing jumps sideways. */
     private JComponent line(List<SheetField> row) {
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 0, fillx", COLUMNS, "[]"));
+        JPanel line = new JPanel(new MigLayout("insets 0, gap 0, fillx", COLUMNS, "[top]"));
         line.setOpaque(false);
         int column = 0;
         for (SheetField field : row) {

@@ -80,7 +80,7 @@ public final class Sheets {
         this.dismiss = dismiss;
     }
 
-    /** Says which engine is in view: a sheet that asks for one has it picked at first. */
+    /** Says which engine is in view: a sheet that asks for one has it picked at first, else the only one there is. */
     public void engineInView(Supplier<Optional<Id<Engine>>> engine) {
         this.inView = engine;
     }
@@ -328,7 +328,7 @@ public final class Sheets {
 
     /** @param begin what is begun with on the page, before it is shown */
     private void open(LogSheet sheet, Consumer<SheetPage> begin, Runnable goBack) {
-        Optional<Id<Engine>> engine = inView.get();
+        Optional<Id<Engine>> engine = inView.get().or(this::onlyEngine);
         look(() -> writing.fresh(sheet, context.measures()::date), typed -> {
             back = goBack;
             SheetPage page = page(typed);
@@ -336,6 +336,18 @@ public final class Sheets {
             begin.accept(page);
             put(page);
         });
+    }
+
+    private Optional<Id<Engine>> onlyEngine() {
+        List<Id<Engine>> engines = context.book()
+                .view()
+                .facts()
+                .of(Engine.class)
+                .inForce()
+                .map(Entry::id)
+                .limit(2)
+                .toList();
+        return engines.size() == 1 ? Optional.of(engines.get(0)) : Optional.empty();
     }
 
     /** What a sheet asks of the logbook is worked out off the event thread, before it is shown; of two the last. */

@@ -222,12 +222,12 @@ class RunSheetActionsTest {
         save();
 
         assertThat(runs()).isEqualTo(before + 1);
-        assertThat(status()).isEqualTo("Run saved: car 41, Practice 1, 28 min 20 s.");
+        assertThat(status()).isEqualTo("Run saved: car 41, Practice 1, Sat 25 Jul, 28 min 20 s.");
         assertThat(logbook.drafts().find("run sheet", "new")).isEmpty();
         assertThat(shownDraft()).isEmpty();
         assertThat(stage.model().text(RunField.RUNNING)).isEmpty();
         assertThat(stage.model().text(RunField.OUT_AT)).isEqualTo("11:30");
-        assertThat(logbook.history().get(0).why()).isEqualTo("run of car 41, Practice 1, 28 min 20 s");
+        assertThat(logbook.history().get(0).why()).isEqualTo("run of car 41, Practice 1, Sat 25 Jul, 28 min 20 s");
 
         click("Undo");
         settle();
@@ -270,7 +270,7 @@ class RunSheetActionsTest {
         save();
 
         assertThat(status())
-                .isEqualTo("Run saved: car 41, Practice 1, 28 min 20 s. Queried: oil pressure, lowest hot.");
+                .isEqualTo("Run saved: car 41, Practice 1, Sat 25 Jul, 28 min 20 s. Queried: oil pressure, lowest hot.");
         assertThat(book.view().facts().of(Run.class).where(run -> run.queried().equals("oil_pressure")))
                 .hasSize(1);
     }
@@ -321,7 +321,7 @@ class RunSheetActionsTest {
         save();
 
         assertThat(status())
-                .isEqualTo("Run saved: car 41, Practice 1, 28 min 20 s. It looks like one written down already,"
+                .isEqualTo("Run saved: car 41, Practice 1, Sat 25 Jul, 28 min 20 s. It looks like one written down already,"
                         + " which alone counts until you say Same run or Another run on its sheet.");
     }
 

@@ -365,7 +365,7 @@ class WhatTheShelfRefusesTest {
                 "1");
         own.refuses(
                 new NewStock(),
-                ProblemKind.CANNOT_READ,
+                ProblemKind.LESS_THAN_NOTHING,
                 "count",
                 "part_design",
                 "Tessel gasket",
