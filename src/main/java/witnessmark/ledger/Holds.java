@@ -99,6 +99,9 @@ public final class Holds {
     private List<Raised> byRuns() {
         List<Raised> all = new ArrayList<>();
         RunTriggers triggers = new RunTriggers(ledger.facts());
+        if (triggers.none()) {
+            return all;
+        }
         ledger.facts()
                 .of(Run.class)
                 .inForce()

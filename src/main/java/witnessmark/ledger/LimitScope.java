@@ -17,8 +17,15 @@ final class LimitScope {
 
     /** The limits that hold for what sits there. */
     static List<Entry<Limit>> holding(List<Entry<Limit>> limits, Seat seat) {
-        List<Entry<Limit>> falling =
-                limits.stream().filter(limit -> falls(limit.fact(), seat)).toList();
+        List<Entry<Limit>> falling = new ArrayList<>();
+        for (Entry<Limit> limit : limits) {
+            if (falls(limit.fact(), seat)) {
+                falling.add(limit);
+            }
+        }
+        if (falling.size() < 2) {
+            return falling;
+        }
         List<Entry<Limit>> holding = new ArrayList<>();
         for (Entry<Limit> limit : falling) {
             if (limit.fact().rank() == LimitRank.RULE_BOOK

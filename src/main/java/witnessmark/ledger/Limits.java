@@ -1,10 +1,15 @@
 package witnessmark.ledger;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Limit;
+import witnessmark.domain.PartKind;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.Zone;
 import witnessmark.ledger.result.LimitUse;
@@ -24,6 +29,7 @@ public final class Limits {
 
     private final LifeLedger ledger;
     private final List<Entry<Limit>> standing;
+    private final Map<Optional<PartKind>, List<Entry<Limit>>> ofKind = new HashMap<>();
     private final Usage usage;
     private final Seats seats;
 
@@ -40,11 +46,21 @@ public final class Limits {
         return seats;
     }
 
+    /** Those that can fall on a kind of part, in the order they were written; on an engine or a car for null. */
+    private List<Entry<Limit>> forKind(@Nullable PartKind kind) {
+        return ofKind.computeIfAbsent(
+                Optional.ofNullable(kind),
+                asked -> standing.stream()
+                        .filter(limit -> limit.fact().partKind() == null
+                                || limit.fact().partKind() == kind)
+                        .toList());
+    }
+
     /** How much is used of each limit that holds there. */
     List<LimitUse> uses(List<Seat> there) {
         List<LimitUse> uses = new ArrayList<>();
         for (Seat seat : there) {
-            for (Entry<Limit> limit : LimitScope.holding(standing, seat)) {
+            for (Entry<Limit> limit : LimitScope.holding(forKind(seat.partKind()), seat)) {
                 uses.add(usage.of(limit, seat));
             }
         }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -35,11 +36,26 @@ import witnessmark.quantity.RunningTime;
  * event, or within one event's likely running after it.
  */
 public final class Marks {
-    private static final Comparator<Mark> WORST = Comparator.comparingInt(Mark::weight)
-            .thenComparing(Marks::share, Comparator.reverseOrder())
-            .thenComparing(mark -> String.valueOf(mark.part()))
-            .thenComparing(mark -> String.valueOf(mark.engine()))
-            .thenComparing(mark -> mark.reason().toString());
+    private static final Comparator<Mark> ALIKE = Comparator.comparing(
+                    Mark::part, Comparator.<Id<Part>>nullsLast(Comparator.naturalOrder()))
+            .thenComparing(Mark::engine, Comparator.nullsLast(Comparator.naturalOrder()))
+            .thenComparing(mark -> mark.reason().against());
+
+    /** What a mark is ordered by, worked out once for each. */
+    private record Ranked(Mark mark, int weight, double share) implements Comparable<Ranked> {
+        Ranked(Mark mark) {
+            this(mark, mark.weight(), Marks.share(mark));
+        }
+
+        @Override
+        public int compareTo(Ranked other) {
+            if (weight != other.weight) {
+                return Integer.compare(weight, other.weight);
+            }
+            int more = Double.compare(other.share, share);
+            return more != 0 ? more : ALIKE.compare(mark, other.mark);
+        }
+    }
 
     private final LifeLedger ledger;
     private final Limits limits;
@@ -49,6 +65,10 @@ public final class Marks {
     private final Ahead ahead;
     private final Map<Id<?>, List<HeldBy>> held = new HashMap<>();
     private final Map<Id<?>, List<Step>> coming = new HashMap<>();
+    private final Map<Goes, Optional<Expected>> expected = new HashMap<>();
+
+    /** What the next event takes of a counter is the same for all that an engine, or a car, takes along. */
+    private record Goes(Id<?> what, Counter counter) {}
 
     public Marks(LifeLedger ledger) {
         this(ledger, new Limits(ledger), new Holds(ledger), new Ahead(ledger));
@@ -72,7 +92,7 @@ public final class Marks {
 
     /** Worst first: by state, then by the share of the limit used. */
     public static Comparator<Mark> worst() {
-        return WORST;
+        return (one, other) -> new Ranked(one).compareTo(new Ranked(other));
     }
 
     /** Every mark of an engine and of what is fitted in it, worst first. */
@@ -110,8 +130,7 @@ public final class Marks {
             printedDate(marks, seat);
             unproven(marks, seat);
         }
-        marks.sort(WORST);
-        return marks;
+        return marks.stream().map(Ranked::new).sorted().map(Ranked::mark).toList();
     }
 
     /** It is on the engine as a whole. */
@@ -156,14 +175,19 @@ public final class Marks {
                 use -> use.limit().fact().every() == null ? null : Counter.RUNNING,
                 date -> null,
                 build -> null);
-        return counter == null
+        if (counter == null) {
+            return null;
+        }
+        Id<?> goes = seat.engine() != null ? seat.engine() : seat.car();
+        return goes == null
                 ? null
-                : ahead.expected(
-                                coming(seat).stream()
-                                        .filter(step -> !step.after())
-                                        .toList(),
-                                counter)
+                : expected.computeIfAbsent(new Goes(goes, counter), asked -> expected(coming(seat), counter))
                         .orElse(null);
+    }
+
+    private Optional<Expected> expected(List<Step> coming, Counter counter) {
+        return ahead.expected(
+                coming.stream().filter(step -> !step.after()).toList(), counter);
     }
 
     /** Where a limit runs out; with a run-on, where that does. */

@@ -33,12 +33,21 @@ final class RunTriggers {
                         .add(entry.fact()));
     }
 
+    /** Whether no run can raise anything. */
+    boolean none() {
+        return rules.isEmpty();
+    }
+
     /** The rules a run raises, in the order they were written. */
     List<Entry<Trigger>> raisedBy(Entry<Run> run) {
-        if (rules.isEmpty()) {
-            return List.of();
+        List<Entry<Trigger>> raised = List.of();
+        for (Entry<Trigger> rule : rules) {
+            if (raises(run, rule.fact())) {
+                raised = raised.isEmpty() ? new ArrayList<>() : raised; // next to no run raises one
+                raised.add(rule);
+            }
         }
-        return rules.stream().filter(rule -> raises(run, rule.fact())).toList();
+        return raised;
     }
 
     /** What a run reached of what a rule watches, in the unit of the rule's kind; null when it was not read. */
@@ -71,16 +80,14 @@ final class RunTriggers {
     private boolean raises(Entry<Run> entry, Trigger rule) {
         Run run = entry.fact();
         long figure = Objects.requireNonNull(rule.figure());
-        if (!AsOf.stood(rule, run.start().day()) || !falls(rule, run.engine())) {
-            return false;
-        }
-        Long reached = reached(entry, rule);
-        return switch (rule.kind()) {
+        boolean past = switch (rule.kind()) {
             case SPEED_ABOVE -> tooFast(entry, figure, rule.lasting());
-            case WATER_ABOVE, OIL_ABOVE -> reached != null && reached > figure;
-            case OIL_PRESSURE_BELOW -> reached != null && reached < figure;
+            case WATER_ABOVE -> run.waterHighest() != null && run.waterHighest().millikelvin() > figure;
+            case OIL_ABOVE -> run.oilHighest() != null && run.oilHighest().millikelvin() > figure;
+            case OIL_PRESSURE_BELOW -> run.oilPressure() != null && run.oilPressure().pascals() < figure;
             case GRADED, WORSE_TWICE -> false;
         };
+        return past && AsOf.stood(rule, run.start().day()) && falls(rule, run.engine());
     }
 
     /**
@@ -89,6 +96,9 @@ final class RunTriggers {
      */
     private boolean tooFast(Entry<Run> run, long figure, @Nullable RunningTime lasting) {
         List<OverRev> written = overRevs.getOrDefault(run.id(), List.of());
+        if (written.isEmpty()) {
+            return run.fact().highest() != null && run.fact().highest().rpm() > figure;
+        }
         boolean lasted = written.stream()
                 .filter(each -> each.peak().rpm() > figure)
                 .anyMatch(each -> lasting == null

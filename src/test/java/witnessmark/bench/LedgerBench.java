@@ -2,19 +2,33 @@ package witnessmark.bench;
 
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.LongSupplier;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.EventEntry;
+import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
+import witnessmark.domain.LimitRank;
 import witnessmark.domain.Part;
+import witnessmark.domain.PartKind;
+import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
+import witnessmark.domain.RunKind;
 import witnessmark.domain.Standing;
+import witnessmark.domain.Trigger;
+import witnessmark.domain.TriggerKind;
 import witnessmark.ledger.BigLogbook;
 import witnessmark.ledger.Coherence;
 import witnessmark.ledger.History;
@@ -73,10 +87,68 @@ public final class LedgerBench {
                 "one run: coherence",
                 () -> Coherence.forRun(facts, run, book.asOf()).size());
         time("every mark everywhere", () -> new Marks(ledger).all().size());
+        LifeLedger busy = LifeLedger.of(withAnEventToCome(book), book.asOf());
+        time("the same with an event, its timetable and rules", () -> new Marks(busy).all().size());
+        time(
+                "the effect of one run then",
+                () -> RunEffect.of(busy, run).marks().size());
         time(
                 "coherence of everything",
                 () -> Coherence.forEntries(facts, book.story().entries(), book.asOf())
                         .size());
+    }
+
+    /** The big logbook with every car entered for an event of six runs, and three rules that runs can raise. */
+    private static Facts withAnEventToCome(History book) {
+        List<Entry<?>> more = new ArrayList<>();
+        LocalDate day = book.asOf().day().plusDays(3);
+        Id<Event> event = id(1);
+        more.add(entry(event, new Event("Round 1", "Thornacre", day, day, book.asOf().zone(), null, "")));
+        for (int i = 0; i < 6; i++) {
+            more.add(entry(
+                    id(2 + i),
+                    new PlannedRun(
+                            event,
+                            i + 1,
+                            RunKind.RACE,
+                            "Race " + (i + 1),
+                            day,
+                            LocalTime.of(9 + i, 0),
+                            Story.minutes(20))));
+        }
+        int next = 10;
+        for (Id<Car> car : book.cars()) {
+            more.add(entry(id(next++), new EventEntry(event, car, null)));
+        }
+        more.add(entry(id(next++), rule(TriggerKind.SPEED_ABOVE, 8500)));
+        more.add(entry(id(next++), rule(TriggerKind.WATER_ABOVE, 381_150)));
+        more.add(entry(id(next), rule(TriggerKind.OIL_PRESSURE_BELOW, 250_000)));
+        return book.story().facts().with(more);
+    }
+
+    private static Trigger rule(TriggerKind kind, long figure) {
+        return new Trigger(
+                kind.code(),
+                kind,
+                null,
+                figure,
+                null,
+                null,
+                null,
+                Set.of(PartKind.RODS),
+                "",
+                LimitRank.OWN,
+                "",
+                LocalDate.EPOCH,
+                null);
+    }
+
+    private static <F extends Fact> Id<F> id(long number) {
+        return new Id<>(new UUID(0x7001, number));
+    }
+
+    private static <F extends Fact> Entry<F> entry(Id<F> id, F fact) {
+        return new Entry<>(id, fact, Standing.IN_FORCE, null, 1);
     }
 
     private static Entry<Run> candidate(History book) {

@@ -63,11 +63,17 @@ public final class Ahead {
                 .map(Entry::fact)
                 .forEach(entry -> entries.computeIfAbsent(entry.event(), event -> new HashMap<>())
                         .put(entry.car(), entry));
-        facts.of(Run.class)
-                .inForce()
-                .map(Entry::fact)
-                .filter(run -> ledger.asOf().counts(run.start()))
-                .forEach(run -> take(run.planned(), run.car()));
+        Set<Id<PlannedRun>> toCome = new HashSet<>();
+        events.forEach(event ->
+                timetables.getOrDefault(event.id(), List.of()).forEach(planned -> toCome.add(planned.id())));
+        if (!toCome.isEmpty()) {
+            facts.of(Run.class)
+                    .inForce()
+                    .map(Entry::fact)
+                    .filter(run -> run.planned() != null && toCome.contains(run.planned()))
+                    .filter(run -> ledger.asOf().counts(run.start()))
+                    .forEach(run -> take(run.planned(), run.car()));
+        }
         facts.of(MissedRun.class)
                 .inForce()
                 .map(Entry::fact)

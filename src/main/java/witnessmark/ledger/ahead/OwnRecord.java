@@ -46,18 +46,29 @@ public final class OwnRecord {
     private record Asked(Id<?> run, Counter counter) {}
 
     private final Facts facts;
+    private final AsOf asOf;
     private final Map<Asked, Optional<Expected>> said = new HashMap<>();
     private final Map<Kind, List<Past>> past = new HashMap<>();
+    private boolean read;
 
     /** The record as of a day. */
     public OwnRecord(Facts facts, AsOf asOf) {
         this.facts = facts;
-        facts.of(Run.class)
-                .inForce()
-                .map(Entry::fact)
-                .filter(run -> run.event() != null && run.perhapsSame() == null)
-                .filter(run -> asOf.counts(run.start()))
-                .forEach(this::add);
+        this.asOf = asOf;
+    }
+
+    /** The team's runs by kind, gone through once something is asked. */
+    private Map<Kind, List<Past>> past() {
+        if (!read) {
+            read = true;
+            facts.of(Run.class)
+                    .inForce()
+                    .map(Entry::fact)
+                    .filter(run -> run.event() != null && run.perhapsSame() == null)
+                    .filter(run -> asOf.counts(run.start()))
+                    .forEach(this::add);
+        }
+        return past;
     }
 
     private void add(Run run) {
@@ -94,7 +105,7 @@ public final class OwnRecord {
     }
 
     private Optional<Expected> known(PlannedRun planned, @Nullable String circuit, Counter counter) {
-        List<Past> such = past.getOrDefault(new Kind(planned.kind(), circuit), List.of());
+        List<Past> such = past().getOrDefault(new Kind(planned.kind(), circuit), List.of());
         Basis basis = circuit == null ? Basis.OWN : Basis.OWN_THERE;
         RunningTime stated = planned.expected();
         if (stated != null && growsWithTime(counter)) {
@@ -153,7 +164,7 @@ public final class OwnRecord {
     private Optional<Expected> ofWholeEvent(Counter counter) {
         Map<Id<Event>, Map<Id<?>, Long>> sums = new HashMap<>();
         Set<Id<Event>> unread = new HashSet<>();
-        past.forEach((kind, runs) -> {
+        past().forEach((kind, runs) -> {
             if (kind.circuit() == null) {
                 for (Past one : runs) {
                     Long figure = one.run().of(counter);
