@@ -142,14 +142,16 @@ public final class Holds {
                 : ledger.whereIs(part, at).map(there -> there.fact().engine()).orElse(null);
     }
 
-    /** Holds the engine as a whole, or what the rule names of what was in it. */
+    /** Holds the engine as a whole, or what the rule names of what was in it and in the car it was in. */
     private void hold(List<Raised> all, Evidence evidence, Entry<Trigger> rule, Id<Engine> engine) {
         Set<PartKind> kinds = rule.fact().holds();
         if (kinds.isEmpty()) {
             all.add(raised(evidence.on(null, engine)));
             return;
         }
-        List<Id<Part>> there = ledger.fittedAt(engine, evidence.at()).values().stream()
+        Stream<Entry<Fitment>> inCar = ledger.carOf(engine, evidence.at()).stream()
+                .flatMap(stay -> ledger.fittedInCar(stay.fact().car(), evidence.at()).values().stream());
+        List<Id<Part>> there = Stream.concat(ledger.fittedAt(engine, evidence.at()).values().stream(), inCar)
                 .map(Entry::fact)
                 .map(Fitment::part)
                 .filter(part -> kinds.contains(seats.kind(part)))

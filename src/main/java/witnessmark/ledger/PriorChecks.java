@@ -18,8 +18,8 @@ import witnessmark.domain.Run;
 import witnessmark.outcome.ProblemKind;
 
 /**
- * Runs from before the moment a life carried in is stated at: they are not counted, and somebody should say which of the
- * two is right.
+ * Lives carried in that disagree: with another stated for the same moment, or with runs from before the moment, which are
+ * not counted. Somebody should say which of the two is right.
  */
 final class PriorChecks {
     private final Surroundings around;
@@ -48,6 +48,7 @@ final class PriorChecks {
     private void check(
             List<Entry<PriorLife>> priors, String name, Function<Entry<PriorLife>, @Nullable Earlier> earlier) {
         Set<Long> told = new HashSet<>();
+        differ(priors, name);
         for (Entry<PriorLife> prior : priors) {
             Earlier found = told.contains(prior.fact().at().epochMillis()) ? null : earlier.apply(prior);
             if (found != null) {
@@ -60,6 +61,32 @@ final class PriorChecks {
                         found.run().fact().name());
             }
         }
+    }
+
+    /** Two figures for the same counter at the same moment: a card and a history that disagree. */
+    private void differ(List<Entry<PriorLife>> priors, String name) {
+        for (int i = 0; i < priors.size(); i++) {
+            for (Entry<PriorLife> other : priors.subList(i + 1, priors.size())) {
+                Entry<PriorLife> one = priors.get(i);
+                if (disagree(one.fact(), other.fact()) && (around.changed(one) || around.changed(other))) {
+                    clashes.add(
+                            around.changed(other) ? other : one,
+                            ProblemKind.PRIOR_LIVES_DIFFER,
+                            name,
+                            other.fact().at(),
+                            one.fact().words(),
+                            other.fact().words());
+                }
+            }
+        }
+    }
+
+    private static boolean disagree(PriorLife one, PriorLife other) {
+        return one.counter() == other.counter()
+                && one.at().epochMillis() == other.at().epochMillis()
+                && (one.lowest() != other.lowest()
+                        || one.highest() != other.highest()
+                        || one.amount() != other.amount());
     }
 
     private @Nullable Earlier ofEngine(Entry<PriorLife> prior, Id<Engine> engine) {

@@ -80,6 +80,29 @@ class PriorLifeCoherenceTest {
                 .containsExactly(problem(ProblemKind.PRIOR_LIFE_OVERLAPS_RUNS, "R-1/3", APRIL, "Test 1"));
     }
 
+    /** The card of a set says nothing run, the old build sheet 26 h: somebody has to settle which is right. */
+    @Test
+    void two_lives_carried_in_for_one_moment_that_differ_are_to_be_settled() {
+        long hour = 3_600_000;
+        Id<PriorLife> card = story.prior(rods, Counter.RUNNING, PriorKind.KNOWN, 0, 0, 0, APRIL);
+        Id<PriorLife> history =
+                story.prior(rods, Counter.RUNNING, PriorKind.KNOWN, 26 * hour, 26 * hour, 26 * hour, APRIL);
+        for (Id<PriorLife> changed : List.of(card, history)) {
+            assertThat(problems(changed))
+                    .singleElement()
+                    .satisfies(problem -> {
+                        assertThat(problem.kind()).isEqualTo(ProblemKind.PRIOR_LIVES_DIFFER);
+                        assertThat(problem.facts().subList(0, 2)).isEqualTo(List.of("R-1", APRIL));
+                        assertThat(problem.stops()).isFalse();
+                    });
+        }
+        story.prior(rods, Counter.LAPS, PriorKind.KNOWN, 5, 5, 5, APRIL);
+        assertThat(problems(card, history)).as("told once").hasSize(1);
+
+        story.rewrite(card, story.facts().of(PriorLife.class).get(card), Standing.STRUCK_OUT);
+        assertThat(problems(history)).isEmpty();
+    }
+
     private List<Problem> problems(Id<?>... changed) {
         return story.problems(TODAY, changed);
     }

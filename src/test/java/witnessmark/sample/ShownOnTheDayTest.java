@@ -1,6 +1,7 @@
 package witnessmark.sample;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -11,10 +12,14 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.domain.Clearance;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Grade;
 import witnessmark.domain.PartKind;
+import witnessmark.domain.PriorLife;
 import witnessmark.domain.Reading;
 import witnessmark.ledger.AsOf;
+import witnessmark.ledger.Coherence;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.HeldBy;
@@ -27,6 +32,8 @@ import witnessmark.logbook.View;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.Standing;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.RunningTime;
 
 /**
@@ -82,6 +89,25 @@ class ShownOnTheDayTest {
         return new RunningTime(use.used().total()).hours(2).toPlainString();
     }
 
+    /** Until June the card of RB-05 stood as it was written at the winter rebuild: with it, what disagrees is told. */
+    @Test
+    void on_1_february_the_card_of_rb_05_and_its_serial_history_disagree() {
+        Facts facts = desk.view().facts();
+        Entry<PriorLife> card = facts.of(PriorLife.class).all().stream()
+                .filter(prior -> prior.fact().words().equals("card of the winter rebuild"))
+                .findFirst()
+                .orElseThrow();
+        Entry<PriorLife> standing = new Entry<>(card.id(), card.fact(), witnessmark.domain.Standing.IN_FORCE, null, card.rev() + 1);
+
+        assertThat(Coherence.forEntries(
+                        facts.with(List.of(standing)),
+                        List.of(standing),
+                        new AsOf(LocalDate.of(2026, 2, 1), desk.view().zone())))
+                .extracting(Problem::kind, problem -> problem.facts().get(0))
+                .contains(tuple(ProblemKind.PRIOR_LIVES_DIFFER, "RB-05"));
+        assertThat(card.fact().amount()).isZero();
+    }
+
     @Test
     void on_24_march_the_rod_bolts_of_k05_go_over_at_round_1_which_needs_about_2_2_h() {
         MarkOn bolts = limitOn("2026-03-24", "RB-05");
@@ -100,6 +126,10 @@ class ShownOnTheDayTest {
                         .filter(mark -> mark.state() == MarkState.HELD && "K05".equals(mark.engine())))
                 .extracting(MarkOn::serial)
                 .contains("BE-05a");
+        assertThat(on("2026-04-14").stream().filter(mark -> mark.state() == MarkState.HELD && "57".equals(mark.car())))
+                .as("the cooler of car 57: debris, not replaced")
+                .extracting(MarkOn::serial)
+                .contains("OC-57");
         ReadingUse filter = readingOn("2026-04-14", "K05", "filter cut open");
         assertThat(filter.worst().fact().grade()).isEqualTo(Grade.FLAKES);
         assertThat(desk.view().facts().of(Reading.class).inForce())

@@ -151,7 +151,7 @@ final class HoursSoFar {
         if (life == null) {
             return;
         }
-        in.blame(AS_OF, ProblemKind.PRIOR_LIFE_OVERLAPS_RUNS);
+        in.blame(AS_OF, ProblemKind.PRIOR_LIFE_OVERLAPS_RUNS, ProblemKind.PRIOR_LIVES_DIFFER);
         in.make(
                 AS_OF,
                 new PriorLife(
