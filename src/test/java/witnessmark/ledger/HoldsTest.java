@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import witnessmark.domain.Car;
 import witnessmark.domain.Clearance;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
@@ -107,6 +108,25 @@ class HoldsTest {
         run(new EngineSpeed(9340));
 
         assertThat(heldParts()).containsExactly(rods, spring);
+    }
+
+    /** Debris from an engine lies in the cooler of the car it was in, whatever car the engine is in now. */
+    @Test
+    void what_the_rule_names_of_the_car_is_held_too_and_stays_with_that_car() {
+        Id<Car> car = story.car("57");
+        Id<Car> next = story.car("41");
+        Id<Part> cooler = story.part("OC-57", story.partDesign("cooler", PartKind.OIL_COOLER, false));
+        Id<Part> elsewhere = story.part("OC-41", story.partDesign("cooler 2", PartKind.OIL_COOLER, false));
+        Id<Position> here = story.position(design, PartKind.OIL_COOLER, "oil cooler", 3, false);
+        story.put(engine, car, MARCH, MOVED);
+        story.put(engine, next, MOVED, null);
+        story.fitToCar(cooler, car, here, MARCH, null);
+        story.fitToCar(elsewhere, next, here, MARCH, null);
+        overSpeed(EnumSet.of(PartKind.RODS, PartKind.OIL_COOLER), null);
+
+        run(new EngineSpeed(9340));
+
+        assertThat(heldParts()).containsExactly(rods, cooler);
     }
 
     @Test
