@@ -117,6 +117,7 @@ final class Places {
                 first::dismiss);
         first.onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
         first.onWrite(sheets::open);
+        first.onBegun(sheets::begun);
         first.onLooked(sheets::looked);
         first.onPlanJob(run -> sheets.planJob(run, () -> {}));
         runSheet.onPlanJob(run -> sheets.planJob(run, () -> shell.desk().go(PlaceId.RUN_SHEET, run)));

@@ -2,15 +2,20 @@ package witnessmark.store;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.logbook.port.Drafts.Begun;
 import witnessmark.logbook.port.Drafts.Draft;
 
 /** Drafts in the data folder, one file each, for when the logbook cannot take them. */
@@ -57,6 +62,27 @@ final class DraftFiles {
             LOG.error("a draft cannot be read: {}", file, e);
             return Optional.empty();
         }
+    }
+
+    /** Every draft in the folder, in no order; one that cannot be read is left out. */
+    List<Begun> begun() {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        List<Begun> all = new ArrayList<>();
+        try (DirectoryStream<Path> drafts = Files.newDirectoryStream(folder, "*.json")) {
+            for (Path file : drafts) {
+                Map<String, @Nullable Object> content =
+                        canonical.values(Files.readString(file, StandardCharsets.UTF_8));
+                all.add(new Begun(
+                        String.valueOf(content.get("form")),
+                        String.valueOf(content.get("record")),
+                        Instant.ofEpochMilli(Long.parseLong(String.valueOf(content.get("kept_at_ms"))))));
+            }
+        } catch (IOException | DirectoryIteratorException | IllegalArgumentException e) {
+            LOG.error("drafts cannot be read: {}", folder, e);
+        }
+        return all;
     }
 
     void discard(String form, String record) {

@@ -1,10 +1,13 @@
 package witnessmark.store;
 
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.logbook.port.Drafts;
@@ -78,5 +81,28 @@ final class KeptDrafts implements Drafts {
         } catch (SQLException e) {
             LOG.warn("a draft stays in the logbook", e);
         }
+    }
+
+    @Override
+    public List<Begun> begun() {
+        List<Begun> all = new ArrayList<>(files.begun());
+        try {
+            access.with(
+                    database -> {
+                        database.each(
+                                "draft/all",
+                                row -> all.add(new Begun(
+                                        row.getString(1), row.getString(2), Instant.ofEpochMilli(row.getLong(3)))));
+                        return all;
+                    },
+                    false);
+        } catch (SQLException e) {
+            LOG.warn("drafts in the logbook cannot be read", e);
+        }
+        all.sort(Comparator.comparing(Begun::keptAt).reversed());
+        Set<List<String>> met = new HashSet<>();
+        return all.stream()
+                .filter(each -> met.add(List.of(each.form(), each.record())))
+                .toList();
     }
 }

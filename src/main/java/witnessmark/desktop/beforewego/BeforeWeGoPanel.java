@@ -38,6 +38,7 @@ final class BeforeWeGoPanel extends JPanel {
     private final OutSheet incomplete;
     private final OutSheet borrowed;
     private final OutSheet others;
+    private final OutSheet begun;
     private final FirstStepsSheet steps;
     private final JButton logRun;
     private boolean stepsShown;
@@ -72,6 +73,7 @@ final class BeforeWeGoPanel extends JPanel {
         bare = new OutSheet(texts, "beforewego.bare", null, toSheet, null);
         incomplete = new OutSheet(texts, "beforewego.incomplete", null, toSheet, null);
         borrowed = new OutSheet(texts, "beforewego.borrowed", null, toSheet, null);
+        begun = new OutSheet(texts, "beforewego.begun", null, line -> goOn(opening, line), null);
         others = new OutSheet(texts, "beforewego.open.shelf", null, opening.open(), null);
         below.add(standing(), STANDING);
         below.add(steps.component(), STEPS);
@@ -83,8 +85,10 @@ final class BeforeWeGoPanel extends JPanel {
         add(new ScrollPage(below), "grow");
     }
 
-    void show(StandingLines lines) {
+    /** @param unsaved what was begun and not saved */
+    void show(StandingLines lines, List<OutLine> unsaved) {
         notice.dismiss();
+        begun.show(unsaved);
         board.show(
                 lines.board().sentence(), lines.board().under(), lines.board().figures());
         stepsShown = lines.steps().left();
@@ -105,6 +109,15 @@ final class BeforeWeGoPanel extends JPanel {
         cards.show(below, stepsShown ? STEPS : STANDING);
         revalidate();
         repaint();
+    }
+
+    private static void goOn(Opening opening, OutLine line) {
+        Prefilled sheet = line.sheet();
+        if (sheet == null) {
+            opening.open().accept(line);
+        } else {
+            opening.sheet().accept(sheet);
+        }
     }
 
     void failed(String sentence, JButton again) {
@@ -146,6 +159,7 @@ final class BeforeWeGoPanel extends JPanel {
         return new SideBySide(
                 main,
                 List.of(
+                        begun.component(),
                         lastOut.component(),
                         jobs.component(),
                         out.component(),

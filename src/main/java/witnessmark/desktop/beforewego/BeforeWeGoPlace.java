@@ -51,6 +51,7 @@ public final class BeforeWeGoPlace implements Place {
     private Consumer<String> openEntry = record -> {};
     private Consumer<Prefilled> write = sheet -> {};
     private Consumer<String> planJob = run -> {};
+    private Supplier<List<OutLine>> begun = List::of;
     private Runnable print = () -> {};
     private BiConsumer<Id<Car>, String> looked = (car, what) -> {};
     private String day = "";
@@ -119,7 +120,10 @@ public final class BeforeWeGoPlace implements Place {
             over.changed();
         }
         latest.run(
-                texts.get("beforewego.reading"), () -> model.lines(SeeStanding.of(view.get())), this::show, failure -> {
+                texts.get("beforewego.reading"),
+                () -> new Read(model.lines(SeeStanding.of(view.get())), begun.get()),
+                this::show,
+                failure -> {
                     LOG.error("how the team stands could not be worked out", failure);
                     panel.failed(texts.get("beforewego.failed"), again);
                 });
@@ -193,6 +197,11 @@ public final class BeforeWeGoPlace implements Place {
         this.looked = looked;
     }
 
+    /** Says what was begun on sheets and not saved; asked off the event thread. */
+    public void onBegun(Supplier<List<OutLine>> begun) {
+        this.begun = begun;
+    }
+
     private void tick(NextRunLines.Tick tick) {
         if (tick.isDone()) {
             openEntry.accept(tick.record());
@@ -215,12 +224,16 @@ public final class BeforeWeGoPlace implements Place {
         return owner instanceof JTextComponent;
     }
 
-    private void show(StandingLines lines) {
+    /** What is shown. */
+    private record Read(StandingLines lines, List<OutLine> begun) {}
+
+    private void show(Read read) {
+        StandingLines lines = read.lines();
         boolean another = !day.isEmpty() && !day.equals(lines.day());
         day = lines.day();
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         boolean within = owner != null && SwingUtilities.isDescendingFrom(owner, panel);
-        panel.show(lines);
+        panel.show(lines, read.begun());
         if (another) {
             onDay.forEach(listener -> listener.accept(day));
         }

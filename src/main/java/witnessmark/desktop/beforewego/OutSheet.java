@@ -73,12 +73,15 @@ final class OutSheet {
     }
 
     private OpenRow report(OutLine line) {
-        String about =
-                texts.get("beforewego.comma", line.title(), texts.get("beforewego.comma", line.first(), line.second()));
+        boolean more = !line.second().isEmpty();
+        String first = more ? texts.get("beforewego.comma", line.first(), line.second()) : line.first();
+        String about = texts.get("beforewego.comma", line.title(), first);
         OpenRow row = new OpenRow("[0::,grow,fill]", about, () -> open.accept(line));
         row.say(line.title(), Styles.STRONG, "wrap 2");
-        row.say(line.first(), Styles.NOTE, "wrap 2");
-        row.say(line.second(), Styles.NOTE, "");
+        row.say(line.first(), Styles.NOTE, more ? "wrap 2" : "");
+        if (more) {
+            row.say(line.second(), Styles.NOTE, "");
+        }
         row.setToolTipText(about);
         Consumer<OutLine> planned = job;
         if (planned != null) {

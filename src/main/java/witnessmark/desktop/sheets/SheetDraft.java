@@ -17,7 +17,10 @@ import witnessmark.wording.Texts;
 final class SheetDraft {
     private static final Logger LOG = LoggerFactory.getLogger(SheetDraft.class);
     /** The one draft of a sheet for something not yet written. */
-    private static final String NEW = "new";
+    static final String NEW = "new";
+
+    /** What the forms of sheets begin with. */
+    static final String FORM = "sheet ";
 
     private static final Duration AGE = Duration.ofMillis(900);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
@@ -38,7 +41,7 @@ final class SheetDraft {
         this.context = context;
         this.texts = context.texts();
         this.model = model;
-        this.form = "sheet " + model.sheet().key();
+        this.form = FORM + model.sheet().key();
         this.record = model.sheet() instanceof CorrectSheet written
                 ? written.entry().id().text()
                 : NEW;

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.Aside;
+import witnessmark.desktop.beforewego.OutLine;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.PlaceId;
@@ -28,12 +29,14 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
+import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.logbook.sheets.WriteSheet;
 import witnessmark.logbook.sheets.WrittenSheet;
+import witnessmark.quantity.Moment;
 import witnessmark.wording.Units;
 
 /**
@@ -126,14 +129,17 @@ public final class Sheets {
 
     /** The same for the entry of this identity, as text; nothing happens when there is none. */
     public void correct(String record, Runnable back) {
-        Facts facts = context.book().view().facts();
+        entry(record, context.book().view().facts()).ifPresent(entry -> correct(entry, back));
+    }
+
+    private static Optional<Entry<?>> entry(String record, Facts facts) {
         for (RecordType<?> type : RecordTypes.all()) {
             Optional<? extends Entry<?>> found = facts.of(type.kind()).find(Id.parse(record));
             if (found.isPresent()) {
-                correct(found.get(), back);
-                return;
+                return Optional.of(found.get());
             }
         }
+        return Optional.empty();
     }
 
     private <F extends Fact> WrittenSheet<F> written(Entry<F> seen) {
@@ -273,6 +279,34 @@ public final class Sheets {
                 .find(Id.parse(run))
                 .map(Entry::fact)
                 .ifPresent(told -> open(Prefilled.job(titles.told(told, facts), told.engine()), goBack));
+    }
+
+    /** What was begun on sheets and not saved, the latest first, each leading back to its sheet. Not on the event thread. */
+    public List<OutLine> begun() {
+        return context.book().logbook().drafts().begun().stream()
+                .filter(draft -> draft.form().startsWith(SheetDraft.FORM))
+                .flatMap(draft -> begun(draft).stream())
+                .toList();
+    }
+
+    private Optional<OutLine> begun(Drafts.Begun draft) {
+        String said = context.texts()
+                .get(
+                        "sheets.begun",
+                        context.measures()
+                                .moment(Moment.of(
+                                        draft.keptAt(), context.book().view().zone())));
+        String key = draft.form().substring(SheetDraft.FORM.length());
+        if (draft.record().equals(SheetDraft.NEW)) {
+            return all().stream()
+                    .filter(sheet -> sheet.key().equals(key))
+                    .findFirst()
+                    .map(sheet -> new OutLine(
+                            context.texts().get("sheets.title." + key), said, "", key, new Prefilled(key, Map.of())));
+        }
+        Facts facts = context.book().view().facts();
+        return entry(draft.record(), facts)
+                .map(entry -> new OutLine(titles.of(entry, facts), said, "", draft.record(), null));
     }
 
     private SheetPage page(TypedSheet typed) {

@@ -9,6 +9,7 @@ import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.swing.InputMap;
 import javax.swing.KeyStroke;
 import javax.swing.LookAndFeel;
@@ -162,7 +163,8 @@ public final class Look {
 
     /** The button in hand is pressed with Enter as well as with Space, as people expect of it. */
     private static void pressWithEnter() {
-        InputMap keys = (InputMap) UIManager.getLookAndFeelDefaults().get("Button.focusInputMap");
+        InputMap keys = Objects.requireNonNull(
+                (InputMap) UIManager.getLookAndFeelDefaults().get("Button.focusInputMap"));
         keys.put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, false), "pressed");
         keys.put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0, true), "released");
     }

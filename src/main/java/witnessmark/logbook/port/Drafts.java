@@ -1,6 +1,7 @@
 package witnessmark.logbook.port;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -33,4 +34,16 @@ public interface Drafts {
     Optional<Draft> find(String form, String record);
 
     void discard(String form, String record);
+
+    /**
+     * What was begun and not saved.
+     *
+     * @param form of which form
+     * @param record about which record
+     * @param keptAt when it was last kept
+     */
+    record Begun(String form, String record, Instant keptAt) {}
+
+    /** Everything that is kept, the latest first. */
+    List<Begun> begun();
 }

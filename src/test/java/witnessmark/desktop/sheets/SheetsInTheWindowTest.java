@@ -98,6 +98,31 @@ class SheetsInTheWindowTest {
     }
 
     @Test
+    void what_was_begun_and_not_saved_stands_on_the_first_place_and_leads_back_until_it_is_saved() {
+        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
+            window.own.save(new AddCar(), "name", "7").orThrow();
+            window.open("add_person");
+            Ui.type(window.ui().field("Name"), "Bea");
+            window.awaitIdle();
+            window.newSheets();
+            window.awaitIdle();
+
+            assertThat(window.sheets.begun()).singleElement().satisfies(line -> {
+                assertThat(line.title()).isEqualTo("Add a person");
+                assertThat(line.first()).startsWith("left ");
+                window.sheets.open(line.sheet());
+            });
+            window.awaitIdle();
+            window.lay(1366, 768);
+            assertThat(window.ui().field("Name").getText()).isEqualTo("Bea");
+
+            Ui.press(page(window), Keys.menu(KeyEvent.VK_ENTER));
+            window.awaitIdle();
+            assertThat(window.sheets.begun()).isEmpty();
+        }
+    }
+
+    @Test
     void a_contradiction_with_the_logbook_is_said_beside_its_field_and_in_full_when_saving() {
         try (SheetsWindow window = open(Texts.in(Locale.UK))) {
             stock(window);

@@ -3,6 +3,7 @@ package witnessmark.logbook.run;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -174,6 +175,17 @@ public final class MemoryLogbook implements Logbook {
         @Override
         public synchronized void discard(String form, String record) {
             all.remove(form + "/" + record);
+        }
+
+        @Override
+        public synchronized List<Begun> begun() {
+            return all.entrySet().stream()
+                    .map(each -> new Begun(
+                            each.getKey().split("/", 2)[0],
+                            each.getKey().split("/", 2)[1],
+                            each.getValue().keptAt()))
+                    .sorted(Comparator.comparing(Begun::keptAt).reversed())
+                    .toList();
         }
 
         /** When the draft of a form was kept; empty when there is none. */

@@ -1,0 +1,62 @@
+package witnessmark.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.logbook.port.Drafts.Begun;
+import witnessmark.logbook.port.Drafts.Draft;
+import witnessmark.logbook.port.Logbook;
+
+/** What was begun and not saved is found again, wherever it had to be kept. */
+class DraftsTest {
+    private static final Instant NOON = Instant.parse("2026-07-05T12:00:00Z");
+
+    @TempDir
+    private Path folder;
+
+    private static Draft draft(String text, int minutesLater) {
+        return new Draft(Map.of("text", text), NOON.plusSeconds(60L * minutesLater));
+    }
+
+    @Test
+    void everything_begun_is_told_the_latest_first_until_it_is_let_go() {
+        TestLogbooks logbooks = new TestLogbooks(folder);
+        try (Logbook logbook = logbooks.create()) {
+            assertThat(logbook.drafts().begun()).isEmpty();
+            logbook.drafts().keep("sheet", "new", draft("first", 0));
+            logbook.drafts().keep("run", "new", draft("second", 1));
+            logbook.drafts().keep("sheet", "new", draft("first again", 2));
+        }
+        try (Logbook again = logbooks.open()) {
+            assertThat(again.drafts().begun())
+                    .containsExactly(
+                            new Begun("sheet", "new", NOON.plusSeconds(120)), new Begun("run", "new", NOON.plusSeconds(60)));
+            again.drafts().discard("sheet", "new");
+            assertThat(again.drafts().begun()).extracting(Begun::form).containsExactly("run");
+        }
+    }
+
+    @Test
+    void a_draft_kept_in_a_file_in_need_is_told_like_the_others_and_once() {
+        DraftFiles files = new DraftFiles(folder.resolve("drafts"), new Canonical());
+        assertThat(files.begun()).isEmpty();
+        assertThat(files.keep("sheet", "new", draft("in need", 5))).isTrue();
+        KeptDrafts drafts = new KeptDrafts(
+                new KeptDrafts.Access() {
+                    @Override
+                    public <T> T with(KeptDrafts.Use<T> use, boolean toWrite) throws java.sql.SQLException {
+                        throw new java.sql.SQLException("lost");
+                    }
+                },
+                files,
+                new Canonical());
+
+        assertThat(drafts.begun()).containsExactly(new Begun("sheet", "new", NOON.plusSeconds(300)));
+        drafts.discard("sheet", "new");
+        assertThat(drafts.begun()).isEmpty();
+    }
+}
