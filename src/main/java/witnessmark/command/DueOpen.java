@@ -38,6 +38,10 @@ final class DueOpen {
                 lines,
                 "command.due.incomplete",
                 open.incomplete().stream().map(this::incomplete).toList());
+        add(
+                lines,
+                "command.due.unlogged",
+                open.unlogged().stream().map(this::unlogged).toList());
         add(lines, "command.due.jobs", open.jobs().stream().map(this::job).toList());
         add(lines, "command.due.out", open.out().stream().map(this::out).toList());
         add(
@@ -74,6 +78,18 @@ final class DueOpen {
         return engine.engine().fact().number() + ", "
                 + tools.texts()
                         .get("beforewego.incomplete.empty", tools.measures().all(names(engine)));
+    }
+
+    private String unlogged(StillOpen.Unlogged unlogged) {
+        return tools.texts()
+                        .get(
+                                "beforewego.unlogged.runs",
+                                unlogged.car().fact().name(),
+                                unlogged.runs().size(),
+                                unlogged.event().fact().name())
+                + ": "
+                + tools.measures()
+                        .all(unlogged.runs().stream().map(run -> run.fact().name()).toList());
     }
 
     private static List<String> names(StillOpen.Incomplete engine) {
@@ -148,6 +164,14 @@ final class DueOpen {
                     .put("car", each.car())
                     .putArray("empty");
             names(each).forEach(empty::add);
+        });
+        ArrayNode unlogged = root.putArray("notLogged");
+        open.unlogged().forEach(each -> {
+            ArrayNode runs = unlogged.addObject()
+                    .put("car", each.car().fact().name())
+                    .put("event", each.event().fact().name())
+                    .putArray("runs");
+            each.runs().forEach(run -> runs.add(run.fact().name()));
         });
         ArrayNode jobs = root.putArray("jobs");
         open.jobs().forEach(each -> job(jobs.addObject(), each));

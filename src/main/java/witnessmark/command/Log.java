@@ -1,7 +1,5 @@
 package witnessmark.command;
 
-import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,12 +13,9 @@ import picocli.CommandLine.Option;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
-import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
-import witnessmark.domain.RunKind;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Written;
-import witnessmark.logbook.run.Choice;
 import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.RunReading;
@@ -29,7 +24,6 @@ import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.quantity.typed.TypedDate;
 import witnessmark.wording.Measures;
 
 /** Logs a run through the run sheet. */
@@ -89,8 +83,7 @@ final class Log implements Callable<Integer> {
         typed.put(RunField.DATE, date);
         typed.putAll(sheet.follows(RunField.DATE, typed));
         if (run != null) {
-            Optional<String> picked = picked(
-                    sheet.choices(RunField.PLANNED, typed), run, desk.today().day());
+            Optional<String> picked = sheet.plannedNamed(typed, run);
             if (picked.isEmpty()) {
                 return answer.didNot(
                         List.of(Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
@@ -123,21 +116,6 @@ final class Log implements Callable<Integer> {
         if (out != null) {
             typed.put(RunField.OUT_AT, out);
         }
-    }
-
-    /** A run of the timetable by its name, one of the day given before any other; else a kind of run by its word. */
-    private Optional<String> picked(List<Choice> choices, String name, LocalDate today) {
-        LocalDate day = TypedDate.read(date, today, DayOrder.DAY_FIRST).only().orElse(null);
-        return choices.stream()
-                .filter(choice -> {
-                    Object fact = choice.facts().get(0);
-                    return fact instanceof PlannedRun planned
-                            ? planned.name().equalsIgnoreCase(name)
-                            : fact instanceof RunKind kind && kind.code().equalsIgnoreCase(name);
-                })
-                .min(Comparator.comparing(choice -> !(choice.facts().get(0) instanceof PlannedRun planned
-                        && planned.day().equals(day))))
-                .map(Choice::key);
     }
 
     private int save(Desk desk, Answer answer, RunSheet sheet, Map<RunField, String> typed) {

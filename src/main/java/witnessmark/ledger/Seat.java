@@ -18,7 +18,7 @@ import witnessmark.domain.Position;
  * @param partKind what kind it is, or null
  * @param position where it sits, or null
  * @param engine the engine, or null
- * @param design what the engine is built to, or null
+ * @param design what the engine is built to, of a part on the shelf the one it was in last; or null
  * @param car the car, or the one the engine is in; or null
  */
 record Seat(

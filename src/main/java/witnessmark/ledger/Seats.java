@@ -2,6 +2,7 @@ package witnessmark.ledger;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -42,7 +43,7 @@ final class Seats {
         return seats;
     }
 
-    /** A part where it sits, or on the shelf. */
+    /** A part where it sits; on the shelf it is held against the limits of engines like the one it was in last. */
     Seat seat(Id<Part> part, @Nullable Fitment fitment, Moment at) {
         Id<PartDesign> is = ledger.facts()
                 .of(Part.class)
@@ -50,14 +51,25 @@ final class Seats {
                 .map(entry -> entry.fact().design())
                 .orElse(null);
         Id<Engine> engine = fitment == null ? null : fitment.engine();
+        Id<Engine> last = fitment == null ? lastEngine(part, at) : engine;
         return new Seat(
                 part,
                 is,
                 kind(part),
                 fitment == null ? null : fitment.position(),
                 engine,
-                engine == null ? null : design(engine),
+                last == null ? null : design(last),
                 fitment == null ? null : engine == null ? fitment.car() : car(engine, at));
+    }
+
+    /** The engine a part on the shelf was in last, or null. */
+    private @Nullable Id<Engine> lastEngine(Id<Part> part, Moment at) {
+        return ledger.stays(part).stream()
+                .filter(stay -> stay.from().isBefore(at))
+                .map(stay -> stay.fitment().fact().engine())
+                .filter(Objects::nonNull)
+                .reduce((earlier, later) -> later)
+                .orElse(null);
     }
 
     /** What kind of part it is, or null when nothing of it is written. */

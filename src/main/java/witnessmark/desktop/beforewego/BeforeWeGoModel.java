@@ -75,6 +75,7 @@ public final class BeforeWeGoModel {
                 standing.lastOut().stream().map(this::lastOut).toList(),
                 standing.moved().stream().map(this::moved).toList(),
                 open.bare(standing.open()),
+                open.unlogged(standing.open()),
                 open.incomplete(standing.open()),
                 open.jobs(
                         standing.open(),

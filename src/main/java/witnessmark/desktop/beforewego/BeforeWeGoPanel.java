@@ -35,6 +35,7 @@ final class BeforeWeGoPanel extends JPanel {
     private final OutSheet jobs;
     private final OutSheet out;
     private final OutSheet bare;
+    private final OutSheet unlogged;
     private final OutSheet incomplete;
     private final OutSheet borrowed;
     private final OutSheet others;
@@ -71,6 +72,7 @@ final class BeforeWeGoPanel extends JPanel {
         jobs = new OutSheet(texts, "beforewego.jobs", null, opening.open(), print);
         out = new OutSheet(texts, "beforewego.out.others", null, opening.open(), null);
         bare = new OutSheet(texts, "beforewego.bare", null, toSheet, null);
+        unlogged = new OutSheet(texts, "beforewego.unlogged", null, toSheet, null);
         incomplete = new OutSheet(texts, "beforewego.incomplete", null, toSheet, null);
         borrowed = new OutSheet(texts, "beforewego.borrowed", null, toSheet, null);
         begun = new OutSheet(texts, "beforewego.begun", null, line -> goOn(opening, line), null);
@@ -102,6 +104,7 @@ final class BeforeWeGoPanel extends JPanel {
             jobs.show(lines.jobs());
             out.show(lines.out());
             bare.show(lines.bare());
+            unlogged.show(lines.unlogged());
             incomplete.show(lines.incomplete());
             borrowed.show(lines.borrowed());
             others.show(lines.others());
@@ -160,6 +163,7 @@ final class BeforeWeGoPanel extends JPanel {
                 main,
                 List.of(
                         begun.component(),
+                        unlogged.component(),
                         lastOut.component(),
                         jobs.component(),
                         out.component(),

@@ -60,6 +60,9 @@ public final class BeforeWeGoPlace implements Place {
 
     private @Nullable Aside aside;
 
+    /** While another page is put up, asking for the place does not take it away. */
+    private boolean steppingAside;
+
     /**
      * @param desk the window's
      * @param view the logbook as of the day looked at; asked off the event thread
@@ -150,9 +153,18 @@ public final class BeforeWeGoPlace implements Place {
         Kept.returns(other.component());
         page.revalidate();
         page.repaint();
+        steppingAside = true;
         desk.go(PlaceId.BEFORE_WE_GO);
+        steppingAside = false;
         desk.title(PlaceId.BEFORE_WE_GO, other.heading());
         other.firstFocus().requestFocusInWindow();
+    }
+
+    @Override
+    public void again() {
+        if (!steppingAside) {
+            dismiss();
+        }
     }
 
     /** Brings this page back. */

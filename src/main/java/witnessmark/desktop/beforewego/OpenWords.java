@@ -118,6 +118,24 @@ final class OpenWords {
         return open.incomplete().stream().map(this::incomplete).toList();
     }
 
+    /** What nobody logged, and where it can be settled. */
+    List<OutLine> unlogged(StillOpen open) {
+        return open.unlogged().stream().map(this::unlogged).toList();
+    }
+
+    private OutLine unlogged(StillOpen.Unlogged unlogged) {
+        return new OutLine(
+                texts.get(
+                        "beforewego.unlogged.runs",
+                        unlogged.car().fact().name(),
+                        unlogged.runs().size(),
+                        unlogged.event().fact().name()),
+                empty(unlogged.runs().stream().map(run -> run.fact().name()).toList()),
+                texts.get("beforewego.unlogged.do"),
+                unlogged.car().id().text(),
+                Prefilled.missed(unlogged.event().id(), unlogged.car().id()));
+    }
+
     private OutLine incomplete(StillOpen.Incomplete engine) {
         return new OutLine(
                 texts.get("beforewego.incomplete.engine", engine.engine().fact().number(), engine.car()),
@@ -131,7 +149,7 @@ final class OpenWords {
                 Prefilled.partInto(engine.engine().id(), engine.empty().get(0).id()));
     }
 
-    /** A few by name; of a bare engine the rest by number. */
+    /** A few by name, the rest by number. */
     private String empty(List<String> names) {
         return names.size() <= NAMED
                 ? measures.all(names)

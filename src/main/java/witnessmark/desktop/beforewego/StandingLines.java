@@ -21,6 +21,7 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param lastOut the last run of each car
  * @param moved what the last outing added
  * @param bare cars entered that have no engine in them
+ * @param unlogged past runs that nobody logged
  * @param incomplete engines going with nothing in a needed position
  * @param jobs work planned and not done
  * @param out what is with others
@@ -44,6 +45,7 @@ public record StandingLines(
         List<OutLine> lastOut,
         List<OutLine> moved,
         List<OutLine> bare,
+        List<OutLine> unlogged,
         List<OutLine> incomplete,
         List<OutLine> jobs,
         List<OutLine> out,
@@ -59,6 +61,7 @@ public record StandingLines(
         lastOut = List.copyOf(lastOut);
         moved = List.copyOf(moved);
         bare = List.copyOf(bare);
+        unlogged = List.copyOf(unlogged);
         incomplete = List.copyOf(incomplete);
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);

@@ -10,6 +10,7 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
+import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
 
 /** One of a short list: label, drop-down, note line. Up and Down choose, letters typed without a pause jump. */
@@ -21,6 +22,7 @@ public final class ChoiceBox<T> extends LabelledBox {
     private final Function<? super T, String> words;
     private final StringBuilder typed = new StringBuilder();
     private long typedAt;
+    private int before = -1;
     private boolean loading;
 
     /** @param words how a choice reads */
@@ -78,17 +80,30 @@ public final class ChoiceBox<T> extends LabelledBox {
      * again, goes to the next that begins with it.
      *
      * @param now in nanoseconds
-     * @return its index, -1 for none
+     * @return its index; when no choice goes on with these letters that of what was chosen before them, -1 for none
      */
     int startingWith(char key, long now) {
         if (now - typedAt > PAUSE_NANOS) {
             typed.setLength(0);
         }
+        if (typed.isEmpty()) {
+            before = combo.getSelectedIndex();
+        }
         typedAt = now;
         typed.append(Character.toLowerCase(key));
         boolean same = typed.chars().allMatch(letter -> letter == typed.charAt(0));
         int all = beginning(typed.toString(), typed.length() == 1 ? 1 : 0);
-        return all < 0 && same ? beginning(typed.substring(0, 1), 1) : all;
+        int found = all < 0 && same ? beginning(typed.substring(0, 1), 1) : all;
+        return found >= 0 || typed.length() == 1 ? found : nothingSo();
+    }
+
+    /** What half of the letters meant is not meant: what stood there before stands again, and it is heard. */
+    private int nothingSo() {
+        UIManager.getLookAndFeel().provideErrorFeedback(combo);
+        if (before < 0) {
+            combo.setSelectedIndex(-1);
+        }
+        return before;
     }
 
     /** The choice that begins so, or else the one in which a word does: {@code K03} finds {@code Engine K03}. */

@@ -29,7 +29,7 @@ final class CommandsFindable implements Findable {
 
     @Override
     public List<Found> find(String typed, int most) {
-        String[] words = typed.toLowerCase(Locale.ROOT).split("\\s+");
+        String[] words = plain(typed).split("\\s+");
         return commands.get().stream()
                 .filter(Command::isEnabled)
                 .filter(command -> matches(command, words))
@@ -37,6 +37,18 @@ final class CommandsFindable implements Findable {
                 .limit(most)
                 .map(CommandsFindable::found)
                 .toList();
+    }
+
+    @Override
+    public boolean isCalled(String typed) {
+        String asked = plain(typed);
+        return commands.get().stream()
+                .anyMatch(command -> command.isEnabled() && plain(command.name()).equals(asked));
+    }
+
+    /** Without the dots of a name that asks for more. */
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("(\\u2026|\\.\\.\\.)$", "").strip();
     }
 
     private static boolean matches(Command command, String[] words) {

@@ -5,6 +5,8 @@ import com.formdev.flatlaf.extras.FlatSVGIcon;
 import com.formdev.flatlaf.ui.FlatEmptyBorder;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -53,6 +55,15 @@ final class FindField extends JTextField {
         bind(Keys.plain(KeyEvent.VK_ENTER), "open", popup::open);
         bind(Keys.plain(KeyEvent.VK_ESCAPE), "leave", this::leave);
         getDocument().addDocumentListener(new Typed());
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent e) {
+                if (!e.isTemporary()) {
+                    latest.drop();
+                    popup.close(); // its list never takes the focus, so that somebody works elsewhere now
+                }
+            }
+        });
     }
 
     /** Takes the focus, remembering where it was. */
@@ -86,7 +97,8 @@ final class FindField extends JTextField {
         for (Findable source : sources) {
             List<Found> found = source.find(typed, Integer.MAX_VALUE);
             if (!found.isEmpty()) {
-                groups.add(new FoundGroup(source.group(), found, source.all(found.size())));
+                FoundGroup group = new FoundGroup(source.group(), found, source.all(found.size()));
+                groups.add(source.isCalled(typed) ? 0 : groups.size(), group);
             }
         }
         return groups;

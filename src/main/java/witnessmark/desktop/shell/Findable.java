@@ -17,4 +17,9 @@ public interface Findable {
 
     /** The words that offer to show everything that was found: "All 214 runs". */
     String all(int count);
+
+    /** Whether something here is called just so: then it stands before what only holds the words. */
+    default boolean isCalled(String typed) {
+        return false;
+    }
 }

@@ -25,6 +25,9 @@ public interface Place {
     /** Shows the place itself, no record in particular. Called after {@link #refresh}. */
     default void open() {}
 
+    /** Somebody asks for the place itself while it is in view: what was put over it goes. */
+    default void again() {}
+
     /** Shows one record of the place, by the text form of its id. Called after {@link #refresh}. */
     default void open(String record) {}
 

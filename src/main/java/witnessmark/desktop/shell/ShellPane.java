@@ -93,8 +93,13 @@ public final class ShellPane extends JPanel {
     /** Goes somewhere, and gives the page the focus. A page this program does not have is not gone to. */
     public void go(Visit visit) {
         if (isPage(visit.page())) {
+            boolean there = visit.record() == null
+                    && visits.current().filter(now -> now.page().equals(visit.page())).isPresent();
             visits.go(visit);
             arrive(visit);
+            if (there) {
+                place().ifPresent(Place::again);
+            }
             focusPage();
         }
     }

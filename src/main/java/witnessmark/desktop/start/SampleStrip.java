@@ -121,7 +121,7 @@ public final class SampleStrip {
         show();
     }
 
-    /** The reader's own entries contradict the story: it says where, and offers both ways out. */
+    /** The reader's own entries contradict the story: it says where, and offers both ways out; nothing is lost by Enter. */
     private void differs(Story.Chapter chapter, Outcome<Written> outcome) {
         reports.show(
                 new ReportPage.Content(
@@ -129,16 +129,16 @@ public final class SampleStrip {
                         List.of(reports.texts().get("beforewego.sample.differs.note", chapter.name())),
                         reports.model().lines(outcome.problems())),
                 List.of(
-                        reports.way("beforewego.sample.notNow", reports::dismiss),
+                        reports.way("beforewego.sample.follow", () -> {
+                            reports.dismiss();
+                            reset(chapter.name());
+                        }),
                         reports.way("beforewego.sample.alone", () -> {
                             context.settings().put(ALONE, "true");
                             reports.dismiss();
                             show();
                         }),
-                        reports.main("beforewego.sample.follow", () -> {
-                            reports.dismiss();
-                            reset(chapter.name());
-                        })));
+                        reports.main("beforewego.sample.notNow", reports::dismiss)));
     }
 
     private String setting(String key) {

@@ -1,12 +1,15 @@
 package witnessmark.logbook.run;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
+import witnessmark.domain.Coded;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Id;
@@ -117,6 +120,23 @@ public final class RunSheet implements TypedRun {
                         which.start().wallClock().toLocalTime())
                 .map(planned -> Keys.planned(planned.id()))
                 .orElse(Keys.kind(RunKind.OTHER));
+    }
+
+    /**
+     * A run by its name in the timetable of the event on the sheet, one of the day on it before any other, whether it is
+     * logged already or not; else a kind of run by its word. Empty when it is neither.
+     */
+    public Optional<String> plannedNamed(Map<RunField, String> asTyped, String name) {
+        View view = desk.view();
+        ReadSheet reader = reader(view);
+        Which which = reader.whichOf(reader.sound(asTyped));
+        List<Entry<PlannedRun>> timetable =
+                which.event() == null ? List.of() : new NextRun(view.facts()).timetable(which.event());
+        return timetable.stream()
+                .filter(planned -> planned.fact().name().equalsIgnoreCase(name))
+                .min(Comparator.comparing(planned -> !planned.fact().day().equals(which.day())))
+                .map(planned -> Keys.planned(planned.id()))
+                .or(() -> Coded.find(RunKind.class, name.toLowerCase(Locale.ROOT)).map(Keys::kind));
     }
 
     @Override

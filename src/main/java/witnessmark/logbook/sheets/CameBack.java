@@ -53,7 +53,6 @@ public final class CameBack implements LogSheet {
         return Map.of(
                 OUT, OutNow.onlyOne(sight),
                 WHEN, sight.today().toString(),
-                FIT_AGAIN, SheetWord.YES.key(),
                 SHELF, SheetWord.NEW_BATCH.key(),
                 BY, sight.who());
     }
@@ -107,6 +106,9 @@ public final class CameBack implements LogSheet {
         String result = order ? in.text(RESULT) : in.needed(RESULT);
         String by = in.needed(BY);
         Moment from = Ending.begun(in, WHEN, sent.from(), when);
+        if (!order) {
+            in.needed(FIT_AGAIN);
+        }
         boolean no = !order && in.is(FIT_AGAIN, SheetWord.NO);
         String why = no ? in.needed(WHY_NOT) : "";
         @Nullable Shelf shelf = order ? shelf(in, sent) : null;

@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Event;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Position;
@@ -87,6 +88,12 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
     public static Prefilled partInto(Id<Engine> engine, Id<Position> empty) {
         return new Prefilled(
                 new FitPart().key(), Map.of(FitPart.PLACE, Places.key(engine), FitPart.POSITION, empty.text()));
+    }
+
+    /** A start that a car missed at an event. */
+    public static Prefilled missed(Id<Event> event, Id<Car> car) {
+        return new Prefilled(
+                new LogMissed().key(), Map.of(LogMissed.EVENT, event.text(), LogMissed.CAR, car.text()));
     }
 
     /** A borrowed part that goes back. */

@@ -44,7 +44,6 @@ public final class ProveBuild implements LogSheet {
         if (unproven.size() == 1) {
             out.put(BUILD, key(unproven.get(0)));
         }
-        out.put(HOW, ProofKind.MEASURED.code());
         out.put(WHEN, sight.today().toString());
         out.put(BY, sight.who());
         return out;
@@ -88,14 +87,14 @@ public final class ProveBuild implements LogSheet {
         String by = in.needed(BY);
         String why = in.needed(WHY);
         @Nullable UnprovenBuild build = chosen(in.typed(), in.sight()).orElse(null);
-        if (build == null || at == null || how == null) {
+        if (build == null || at == null) {
             return;
         }
         in.note(BUILD, SheetNote.of("line", SheetNote.of("unproven_list", build)));
         if (at.isBefore(build.since())) {
             in.wrong(WHEN, ProblemKind.ENDS_BEFORE_IT_BEGINS, engine(in.sight(), build), build.since(), at);
         }
-        if (in.fine()) {
+        if (in.fine() && how != null) {
             in.make(WHY, new BuildProof(build.build().id(), at, how, why, by));
         }
     }

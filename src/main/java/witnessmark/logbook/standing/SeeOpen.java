@@ -56,7 +56,8 @@ final class SeeOpen {
                 Notices.left(facts, asOf),
                 apart(),
                 bare(),
-                incomplete());
+                incomplete(),
+                new SeeUnlogged(facts, asOf).all());
     }
 
     private List<StillOpen.OpenJob> jobs() {

@@ -57,7 +57,7 @@ public final class SeeStanding {
         Set<Id<Part>> others = parts.except(engines, cars);
         List<PartWithoutLimit> withoutLimit = new ArrayList<>(parts.withoutLimit(partsGoing, going));
         withoutLimit.addAll(parts.withoutLimit(others, elsewhere));
-        List<Entry<PlannedRun>> timetable = next == null ? List.of() : timetable(next);
+        List<Entry<PlannedRun>> timetable = next == null ? List.of() : timetable(next, cars);
         return new Standing(
                 view.day(),
                 next,
@@ -117,13 +117,15 @@ public final class SeeStanding {
         return facts.of(EventEntry.class).where(entry -> entry.event().equals(next.id()));
     }
 
-    /** What of the timetable is of today or later. */
-    private List<Entry<PlannedRun>> timetable(NextEvent next) {
+    /** What of the timetable is to come for any of the cars: of today or later, and not behind all of them. */
+    private List<Entry<PlannedRun>> timetable(NextEvent next, Set<Id<Car>> cars) {
+        RunsTaken taken = new RunsTaken(facts, ledger.asOf());
         return facts
                 .of(PlannedRun.class)
                 .where(planned ->
                         planned.event().equals(next.id()) && !planned.day().isBefore(view.day()))
                 .stream()
+                .filter(planned -> cars.isEmpty() || cars.stream().anyMatch(car -> !taken.by(car, planned.id())))
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .toList();
     }

@@ -12,7 +12,7 @@ import witnessmark.domain.PlannedRun;
  *
  * @param day the day it is seen as of
  * @param next the event that runs or comes next, or null when none is written down
- * @param timetable the runs of that event of today or later, in order
+ * @param timetable the runs of that event that are to come for any of the cars, in order
  * @param cars the names of the cars going
  * @param going marks of the cars and engines going to it, worst first; of every engine in a car when nothing is entered
  * @param elsewhere marks of all other engines and cars, worst first

@@ -10,6 +10,7 @@ import witnessmark.domain.Fitment;
 import witnessmark.domain.Job;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
+import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
 import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
@@ -27,6 +28,7 @@ import witnessmark.ledger.result.StockLevel;
  * @param meters where an hour meter and the logbook are apart and nobody said why
  * @param bare cars entered for the next event with no engine in them
  * @param incomplete engines in cars that go which have nothing in a needed position
+ * @param unlogged runs of timetables that are past and neither logged nor missed
  */
 public record StillOpen(
         List<OpenJob> jobs,
@@ -36,7 +38,8 @@ public record StillOpen(
         List<NoticeLeft> notices,
         List<MeterStretch> meters,
         List<BareCar> bare,
-        List<Incomplete> incomplete) {
+        List<Incomplete> incomplete,
+        List<Unlogged> unlogged) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
@@ -46,11 +49,13 @@ public record StillOpen(
         meters = List.copyOf(meters);
         bare = List.copyOf(bare);
         incomplete = List.copyOf(incomplete);
+        unlogged = List.copyOf(unlogged);
     }
 
     /** Nothing is open. */
     public static StillOpen none() {
-        return new StillOpen(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        return new StillOpen(
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /**
@@ -63,6 +68,19 @@ public record StillOpen(
     public record Incomplete(Entry<Engine> engine, String car, List<Entry<Position>> empty) {
         public Incomplete {
             empty = List.copyOf(empty);
+        }
+    }
+
+    /**
+     * Runs of an event that a car entered for it has neither run nor missed, on days that are past.
+     *
+     * @param car which car
+     * @param event which event
+     * @param runs which runs, in order
+     */
+    public record Unlogged(Entry<Car> car, Entry<Event> event, List<Entry<PlannedRun>> runs) {
+        public Unlogged {
+            runs = List.copyOf(runs);
         }
     }
 

@@ -41,6 +41,15 @@ class CommandsFindableTest {
     }
 
     @Test
+    void a_command_called_just_so_is_known_with_its_dots_or_without() {
+        CommandsFindable commands = new CommandsFindable(TEXTS, () -> COMMANDS);
+        assertThat(commands.isCalled("Fit a part")).isTrue();
+        assertThat(commands.isCalled("fit a part...")).isTrue();
+        assertThat(commands.isCalled("fit a")).isFalse();
+        assertThat(found("fit a part...")).containsExactly("Fit a part…");
+    }
+
+    @Test
     void what_no_word_says_is_not_found() {
         assertThat(found("piston zebra")).isEmpty();
     }
