@@ -89,7 +89,9 @@ final class DueOpen {
                                 unlogged.event().fact().name())
                 + ": "
                 + tools.measures()
-                        .all(unlogged.runs().stream().map(run -> run.fact().name()).toList());
+                        .all(unlogged.runs().stream()
+                                .map(run -> run.fact().name())
+                                .toList());
     }
 
     private static List<String> names(StillOpen.Incomplete engine) {

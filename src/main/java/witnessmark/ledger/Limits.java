@@ -51,8 +51,8 @@ public final class Limits {
         return ofKind.computeIfAbsent(
                 Optional.ofNullable(kind),
                 asked -> standing.stream()
-                        .filter(limit -> limit.fact().partKind() == null
-                                || limit.fact().partKind() == kind)
+                        .filter(limit ->
+                                limit.fact().partKind() == null || limit.fact().partKind() == kind)
                         .toList());
     }
 

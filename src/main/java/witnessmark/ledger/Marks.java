@@ -186,8 +186,7 @@ public final class Marks {
     }
 
     private Optional<Expected> expected(List<Step> coming, Counter counter) {
-        return ahead.expected(
-                coming.stream().filter(step -> !step.after()).toList(), counter);
+        return ahead.expected(coming.stream().filter(step -> !step.after()).toList(), counter);
     }
 
     /** Where a limit runs out; with a run-on, where that does. */

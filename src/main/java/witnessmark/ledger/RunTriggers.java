@@ -84,7 +84,8 @@ final class RunTriggers {
             case SPEED_ABOVE -> tooFast(entry, figure, rule.lasting());
             case WATER_ABOVE -> run.waterHighest() != null && run.waterHighest().millikelvin() > figure;
             case OIL_ABOVE -> run.oilHighest() != null && run.oilHighest().millikelvin() > figure;
-            case OIL_PRESSURE_BELOW -> run.oilPressure() != null && run.oilPressure().pascals() < figure;
+            case OIL_PRESSURE_BELOW ->
+                run.oilPressure() != null && run.oilPressure().pascals() < figure;
             case GRADED, WORSE_TWICE -> false;
         };
         return past && AsOf.stood(rule, run.start().day()) && falls(rule, run.engine());

@@ -99,6 +99,8 @@ public enum ProblemKind {
     ENDS_BEFORE_IT_BEGINS(3, true),
     /** part, moment the prior life is stated at, run of it that was earlier. */
     PRIOR_LIFE_OVERLAPS_RUNS(3, false),
+    /** part, the set it was split off: it is fitted where a whole set sits. */
+    MEMBER_ALONE(2, false),
     /** part or engine, the moment both are stated at, who says the one, who says the other. */
     PRIOR_LIVES_DIFFER(4, false),
     /** position, design or car it belongs to, place. */

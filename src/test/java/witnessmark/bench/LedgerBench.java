@@ -88,10 +88,10 @@ public final class LedgerBench {
                 () -> Coherence.forRun(facts, run, book.asOf()).size());
         time("every mark everywhere", () -> new Marks(ledger).all().size());
         LifeLedger busy = LifeLedger.of(withAnEventToCome(book), book.asOf());
-        time("the same with an event, its timetable and rules", () -> new Marks(busy).all().size());
         time(
-                "the effect of one run then",
-                () -> RunEffect.of(busy, run).marks().size());
+                "the same with an event, its timetable and rules",
+                () -> new Marks(busy).all().size());
+        time("the effect of one run then", () -> RunEffect.of(busy, run).marks().size());
         time(
                 "coherence of everything",
                 () -> Coherence.forEntries(facts, book.story().entries(), book.asOf())
@@ -103,7 +103,8 @@ public final class LedgerBench {
         List<Entry<?>> more = new ArrayList<>();
         LocalDate day = book.asOf().day().plusDays(3);
         Id<Event> event = id(1);
-        more.add(entry(event, new Event("Round 1", "Thornacre", day, day, book.asOf().zone(), null, "")));
+        more.add(entry(
+                event, new Event("Round 1", "Thornacre", day, day, book.asOf().zone(), null, "")));
         for (int i = 0; i < 6; i++) {
             more.add(entry(
                     id(2 + i),

@@ -88,13 +88,11 @@ class PriorLifeCoherenceTest {
         Id<PriorLife> history =
                 story.prior(rods, Counter.RUNNING, PriorKind.KNOWN, 26 * hour, 26 * hour, 26 * hour, APRIL);
         for (Id<PriorLife> changed : List.of(card, history)) {
-            assertThat(problems(changed))
-                    .singleElement()
-                    .satisfies(problem -> {
-                        assertThat(problem.kind()).isEqualTo(ProblemKind.PRIOR_LIVES_DIFFER);
-                        assertThat(problem.facts().subList(0, 2)).isEqualTo(List.of("R-1", APRIL));
-                        assertThat(problem.stops()).isFalse();
-                    });
+            assertThat(problems(changed)).singleElement().satisfies(problem -> {
+                assertThat(problem.kind()).isEqualTo(ProblemKind.PRIOR_LIVES_DIFFER);
+                assertThat(problem.facts().subList(0, 2)).isEqualTo(List.of("R-1", APRIL));
+                assertThat(problem.stops()).isFalse();
+            });
         }
         story.prior(rods, Counter.LAPS, PriorKind.KNOWN, 5, 5, 5, APRIL);
         assertThat(problems(card, history)).as("told once").hasSize(1);

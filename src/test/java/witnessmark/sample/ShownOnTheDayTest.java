@@ -97,7 +97,8 @@ class ShownOnTheDayTest {
                 .filter(prior -> prior.fact().words().equals("card of the winter rebuild"))
                 .findFirst()
                 .orElseThrow();
-        Entry<PriorLife> standing = new Entry<>(card.id(), card.fact(), witnessmark.domain.Standing.IN_FORCE, null, card.rev() + 1);
+        Entry<PriorLife> standing =
+                new Entry<>(card.id(), card.fact(), witnessmark.domain.Standing.IN_FORCE, null, card.rev() + 1);
 
         assertThat(Coherence.forEntries(
                         facts.with(List.of(standing)),

@@ -34,7 +34,8 @@ class DraftsTest {
         try (Logbook again = logbooks.open()) {
             assertThat(again.drafts().begun())
                     .containsExactly(
-                            new Begun("sheet", "new", NOON.plusSeconds(120)), new Begun("run", "new", NOON.plusSeconds(60)));
+                            new Begun("sheet", "new", NOON.plusSeconds(120)),
+                            new Begun("run", "new", NOON.plusSeconds(60)));
             again.drafts().discard("sheet", "new");
             assertThat(again.drafts().begun()).extracting(Begun::form).containsExactly("run");
         }

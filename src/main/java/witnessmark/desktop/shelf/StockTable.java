@@ -43,7 +43,8 @@ final class StockTable {
         newBatch.setVisible(!lines.stock().isEmpty());
         sheet.show(lines.stock());
         if (!read) {
-            // not before rows are there, for they keep the focus; nor made before, for no change of theme would reach it
+            // not before rows are there, for they keep the focus; nor made before, for no change of theme would reach
+            // it
             sheet.whenEmpty(new Empty(
                     texts.get("shelf.empty.stock"), Caption.of(texts.get("shelf.empty.batch")), asked.newStock()));
             read = true;

@@ -43,12 +43,15 @@ final class CommandsFindable implements Findable {
     public boolean isCalled(String typed) {
         String asked = plain(typed);
         return commands.get().stream()
-                .anyMatch(command -> command.isEnabled() && plain(command.name()).equals(asked));
+                .anyMatch(
+                        command -> command.isEnabled() && plain(command.name()).equals(asked));
     }
 
     /** Without the dots of a name that asks for more. */
     private static String plain(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("(\\u2026|\\.\\.\\.)$", "").strip();
+        return name.toLowerCase(Locale.ROOT)
+                .replaceAll("(\\u2026|\\.\\.\\.)$", "")
+                .strip();
     }
 
     private static boolean matches(Command command, String[] words) {

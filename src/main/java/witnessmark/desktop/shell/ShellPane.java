@@ -94,7 +94,9 @@ public final class ShellPane extends JPanel {
     public void go(Visit visit) {
         if (isPage(visit.page())) {
             boolean there = visit.record() == null
-                    && visits.current().filter(now -> now.page().equals(visit.page())).isPresent();
+                    && visits.current()
+                            .filter(now -> now.page().equals(visit.page()))
+                            .isPresent();
             visits.go(visit);
             arrive(visit);
             if (there) {

@@ -64,8 +64,8 @@ public final class Ahead {
                 .forEach(entry -> entries.computeIfAbsent(entry.event(), event -> new HashMap<>())
                         .put(entry.car(), entry));
         Set<Id<PlannedRun>> toCome = new HashSet<>();
-        events.forEach(event ->
-                timetables.getOrDefault(event.id(), List.of()).forEach(planned -> toCome.add(planned.id())));
+        events.forEach(
+                event -> timetables.getOrDefault(event.id(), List.of()).forEach(planned -> toCome.add(planned.id())));
         if (!toCome.isEmpty()) {
             facts.of(Run.class)
                     .inForce()

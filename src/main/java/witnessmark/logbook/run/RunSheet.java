@@ -136,7 +136,8 @@ public final class RunSheet implements TypedRun {
                 .filter(planned -> planned.fact().name().equalsIgnoreCase(name))
                 .min(Comparator.comparing(planned -> !planned.fact().day().equals(which.day())))
                 .map(planned -> Keys.planned(planned.id()))
-                .or(() -> Coded.find(RunKind.class, name.toLowerCase(Locale.ROOT)).map(Keys::kind));
+                .or(() ->
+                        Coded.find(RunKind.class, name.toLowerCase(Locale.ROOT)).map(Keys::kind));
     }
 
     @Override

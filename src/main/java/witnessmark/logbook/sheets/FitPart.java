@@ -210,6 +210,11 @@ public final class FitPart implements LogSheet {
             return taken == null || since == null ? null : (into, kind) -> taken.make(into, PART, MARK, since);
         }
         Entry<Part> spare = in.chosen(PART, Part.class);
+        if (spare != null && spare.fact().ofSet() != null) {
+            // the position counts as filled then, whatever else of the set is missing
+            String set = in.sight().name(Part.class, spare.fact().ofSet());
+            in.wrong(PART, ProblemKind.MEMBER_ALONE, spare.fact().mark(), set);
+        }
         return spare == null ? null : (into, kind) -> spare.id();
     }
 

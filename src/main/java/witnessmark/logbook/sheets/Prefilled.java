@@ -92,8 +92,7 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
 
     /** A start that a car missed at an event. */
     public static Prefilled missed(Id<Event> event, Id<Car> car) {
-        return new Prefilled(
-                new LogMissed().key(), Map.of(LogMissed.EVENT, event.text(), LogMissed.CAR, car.text()));
+        return new Prefilled(new LogMissed().key(), Map.of(LogMissed.EVENT, event.text(), LogMissed.CAR, car.text()));
     }
 
     /** A borrowed part that goes back. */

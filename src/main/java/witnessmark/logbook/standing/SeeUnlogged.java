@@ -35,7 +35,8 @@ final class SeeUnlogged {
                 .inForce()
                 .filter(event -> event.fact().firstDay().isBefore(day)
                         && !event.fact().lastDay().isBefore(day.minusDays(DAYS_AFTER)))
-                .sorted(Comparator.comparing((Entry<Event> event) -> event.fact().firstDay()))
+                .sorted(Comparator.comparing(
+                        (Entry<Event> event) -> event.fact().firstDay()))
                 .flatMap(event -> of(event).stream())
                 .toList();
     }
@@ -43,18 +44,20 @@ final class SeeUnlogged {
     private List<StillOpen.Unlogged> of(Entry<Event> event) {
         List<Entry<PlannedRun>> past = facts
                 .of(PlannedRun.class)
-                .where(planned -> planned.event().equals(event.id()) && planned.day().isBefore(day))
+                .where(planned ->
+                        planned.event().equals(event.id()) && planned.day().isBefore(day))
                 .stream()
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .toList();
         List<StillOpen.Unlogged> all = new ArrayList<>();
-        for (Entry<EventEntry> entry : facts.of(EventEntry.class).where(each -> each.event().equals(event.id()))) {
+        for (Entry<EventEntry> entry :
+                facts.of(EventEntry.class).where(each -> each.event().equals(event.id()))) {
             Id<Car> car = entry.fact().car();
-            List<Entry<PlannedRun>> open =
-                    past.stream().filter(planned -> !taken.by(car, planned.id())).toList();
+            List<Entry<PlannedRun>> open = past.stream()
+                    .filter(planned -> !taken.by(car, planned.id()))
+                    .toList();
             if (!open.isEmpty() && !missedWhole(event.id(), car)) {
-                all.add(new StillOpen.Unlogged(
-                        facts.of(Car.class).find(car).orElseThrow(), event, open));
+                all.add(new StillOpen.Unlogged(facts.of(Car.class).find(car).orElseThrow(), event, open));
             }
         }
         return all;

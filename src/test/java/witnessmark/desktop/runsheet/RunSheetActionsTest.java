@@ -270,7 +270,8 @@ class RunSheetActionsTest {
         save();
 
         assertThat(status())
-                .isEqualTo("Run saved: car 41, Practice 1, Sat 25 Jul, 28 min 20 s. Queried: oil pressure, lowest hot.");
+                .isEqualTo(
+                        "Run saved: car 41, Practice 1, Sat 25 Jul, 28 min 20 s. Queried: oil pressure, lowest hot.");
         assertThat(book.view().facts().of(Run.class).where(run -> run.queried().equals("oil_pressure")))
                 .hasSize(1);
     }
@@ -321,8 +322,9 @@ class RunSheetActionsTest {
         save();
 
         assertThat(status())
-                .isEqualTo("Run saved: car 41, Practice 1, Sat 25 Jul, 28 min 20 s. It looks like one written down already,"
-                        + " which alone counts until you say Same run or Another run on its sheet.");
+                .isEqualTo(
+                        "Run saved: car 41, Practice 1, Sat 25 Jul, 28 min 20 s. It looks like one written down already,"
+                                + " which alone counts until you say Same run or Another run on its sheet.");
     }
 
     @Test

@@ -56,8 +56,11 @@ class LookTest {
         for (Theme theme : List.of(Theme.LIGHT, Theme.DARK)) {
             look.use(theme);
             JButton button = new JButton("Keep it");
-            assertThat(button.getInputMap().get(KeyStroke.getKeyStroke("ENTER"))).as("%s", theme).isEqualTo("pressed");
-            assertThat(button.getInputMap().get(KeyStroke.getKeyStroke("released ENTER"))).isEqualTo("released");
+            assertThat(button.getInputMap().get(KeyStroke.getKeyStroke("ENTER")))
+                    .as("%s", theme)
+                    .isEqualTo("pressed");
+            assertThat(button.getInputMap().get(KeyStroke.getKeyStroke("released ENTER")))
+                    .isEqualTo("released");
         }
     }
 

@@ -114,7 +114,9 @@ class TypedPropertiesTest {
         }
     }
 
-    @ParameterizedTest(name = "a day without its year is the last up to today unless it comes within a month, or the first from it, seed {0}")
+    @ParameterizedTest(
+            name =
+                    "a day without its year is the last up to today unless it comes within a month, or the first from it, seed {0}")
     @ValueSource(longs = {11})
     void a_day_without_its_year_is_the_nearest_on_the_side_wanted(long seed) {
         Random random = new Random(seed);
