@@ -1,5 +1,6 @@
 package witnessmark.wording;
 
+import witnessmark.domain.Hold;
 import witnessmark.ledger.result.HeldBy;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
@@ -7,6 +8,7 @@ import witnessmark.ledger.result.ReadingUse;
 
 /** Why a mark stands as it does, in one short line. */
 public final class ReasonWords {
+    private final Texts texts;
     private final Measures measures;
     private final LifeWords lives;
     private final ReadingWords readings;
@@ -14,6 +16,7 @@ public final class ReasonWords {
 
     /** Says reasons in the language and units of the measures. */
     public ReasonWords(Texts texts, Measures measures) {
+        this.texts = texts;
         this.measures = measures;
         this.lives = new LifeWords(texts, measures);
         this.readings = new ReadingWords(texts, measures);
@@ -36,15 +39,22 @@ public final class ReasonWords {
     }
 
     private String held(HeldBy by) {
-        String name = by.rule() == null ? "" : by.rule().fact().name() + ", ";
-        return name + measures.date(by.since().day());
+        String why = by.rule() != null
+                ? by.rule().fact().name()
+                : by.cause().fact() instanceof Hold hold ? hold.why() : "";
+        String day = measures.date(by.since().day());
+        return why.isEmpty() ? day : texts.get("beforewego.comma", why, day);
     }
 
     private String read(ReadingUse use) {
         String name = use.limit().fact().name();
-        return use.worst() == null
-                ? name
-                : name + ": " + use.worst().fact().place() + " "
-                        + readings.of(use.worst().fact());
+        if (use.worst() == null) {
+            return name;
+        }
+        String place = use.worst().fact().place();
+        String read = readings.of(use.worst().fact());
+        return place.isEmpty()
+                ? texts.get("beforewego.reason.read", name, read)
+                : texts.get("beforewego.reason.readAt", name, place, read);
     }
 }

@@ -85,7 +85,9 @@ final class ReportModel {
     /** What the logbook has of the folder's rows already, and which values stand after this choice. */
     Optional<String> known(ImportSeason.Reading reading, boolean folders) {
         if (reading.differing() > 0) {
-            String key = folders ? "beforewego.import.overwrites" : "beforewego.import.keeps";
+            String key = folders
+                    ? "beforewego.import.overwrites"
+                    : reading.unread().isEmpty() ? "beforewego.import.keeps" : "beforewego.import.keepsUnread";
             return Optional.of(texts.get(key, reading.same(), reading.differing()));
         }
         return reading.same() > 0 ? Optional.of(texts.get("beforewego.import.same", reading.same())) : Optional.empty();

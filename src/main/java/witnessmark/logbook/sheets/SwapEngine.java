@@ -15,6 +15,9 @@ import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
 import witnessmark.domain.Run;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -130,6 +133,9 @@ public final class SwapEngine implements LogSheet {
         }
         EngineSwap swap = new EngineSwap(in.sight().facts(), engine.id(), car.id(), at);
         say(in, swap, car, engine, moment);
+        if (in.is(OIL, SheetWord.OIL_FRESH)) {
+            oilInIt(in.sight(), engine.id(), at).ifPresent(mark -> in.note(OIL, SheetNote.of("oil_counts_on", mark)));
+        }
         List<SheetNote> against = new SpareEngine(in.sight(), engine, at).against();
         if (!against.isEmpty()) {
             in.note(ANYWAY, new SheetNote("line", List.copyOf(against), true));
@@ -152,6 +158,15 @@ public final class SwapEngine implements LogSheet {
         for (Entry<Run> run : runs) {
             in.change(RUNS, run, run.fact().onEngine(swap.takes()));
         }
+    }
+
+    /** The oil and filter counted in an engine: fresh oil begins no new count until it is fitted. */
+    private static Optional<String> oilInIt(SheetSight sight, Id<Engine> engine, Moment at) {
+        return sight.view().ledger().fittedAt(engine, at).values().stream()
+                .map(fitted -> sight.facts().of(Part.class).get(fitted.fact().part()))
+                .filter(part -> sight.facts().of(PartDesign.class).get(part.design()).kind() == PartKind.OIL_AND_FILTER)
+                .map(Part::mark)
+                .findFirst();
     }
 
     private static void say(ReadSheet in, EngineSwap swap, Entry<Car> car, Entry<Engine> engine, SheetField moment) {

@@ -75,11 +75,11 @@ class SampleStripTest {
         window.press("Walk on to Round 6, Thornacre");
         assertThat(window.said())
                 .contains(
-                        "Walked on to Round 6, Thornacre. Today is now Tue 28 Jul 2026.",
-                        "Walk on to Round 7, Wendlestone");
+                        "Walked on to Round 6, Thornacre. Today is now Sun 26 Jul 2026.",
+                        "Walk on to After Round 6");
         assertThat(window.logbook.undoable())
                 .hasValueSatisfying(done -> assertThat(done.why()).isEqualTo("walking on to Round 6, Thornacre"));
-        assertThat(window.said()).contains("Tue 28 Jul 2026");
+        assertThat(window.said()).contains("Sun 26 Jul 2026");
         window.press("Undo");
         assertThat(window.opened).containsExactly("undo");
     }
@@ -94,12 +94,12 @@ class SampleStripTest {
         window.logbook.redo().orThrow();
         window.desk.changed();
         window.settle();
-        assertThat(window.said()).contains("Walk on to Round 7, Wendlestone", "Tue 28 Jul 2026");
+        assertThat(window.said()).contains("Walk on to After Round 6", "Sun 26 Jul 2026");
         window.logbook.undo().orThrow();
         window.desk.changed();
         window.settle();
         window.press("Walk on to Round 6, Thornacre");
-        assertThat(window.said()).contains("Walk on to Round 7, Wendlestone", "Tue 28 Jul 2026");
+        assertThat(window.said()).contains("Walk on to After Round 6", "Sun 26 Jul 2026");
     }
 
     /** The strip then says which day is looked at, and leads back from there. */
@@ -155,7 +155,7 @@ class SampleStripTest {
             window.settings.get("sample.follow").ifPresent(chapter -> again.settings.put("sample.follow", chapter));
             again.strip.show();
             again.settle();
-            assertThat(again.said()).contains("Walk on to Round 7, Wendlestone", "Tue 28 Jul 2026");
+            assertThat(again.said()).contains("Walk on to After Round 6", "Sun 26 Jul 2026");
             assertThat(again.settings.get("sample.follow")).hasValue("");
         }
     }
