@@ -39,9 +39,8 @@ public final class ReasonWords {
     }
 
     private String held(HeldBy by) {
-        String why = by.rule() != null
-                ? by.rule().fact().name()
-                : by.cause().fact() instanceof Hold hold ? hold.why() : "";
+        String why =
+                by.rule() != null ? by.rule().fact().name() : by.cause().fact() instanceof Hold hold ? hold.why() : "";
         String day = measures.date(by.since().day());
         return why.isEmpty() ? day : texts.get("beforewego.comma", why, day);
     }

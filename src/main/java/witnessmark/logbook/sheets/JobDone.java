@@ -54,11 +54,7 @@ public final class JobDone implements LogSheet {
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         return field.equals(JOB)
-                ? open(sight).stream()
-                        .map(job -> Choice.of(
-                                job.id().text(),
-                                SheetNote.of("job_named", job.fact().what())))
-                        .toList()
+                ? open(sight).stream().map(job -> JobSubject.choice(sight, job)).toList()
                 : List.of();
     }
 

@@ -7,6 +7,7 @@ import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
+import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 
 /** What a job is on, picked in one field: an engine, a part, a car, or nothing in particular. */
@@ -24,6 +25,22 @@ record JobSubject(
         }
         choices.addAll(EngineOrPart.choices(sight));
         return choices;
+    }
+
+    /** An open job by what is to be done and what it is on: two alike can be told apart. */
+    static Choice choice(SheetSight sight, Entry<Job> open) {
+        Job job = open.fact();
+        List<Object> facts = new ArrayList<>(List.of(SheetNote.of("job_named", job.what())));
+        if (job.engine() != null) {
+            facts.add(sight.facts().of(Engine.class).get(job.engine()));
+        }
+        if (job.part() != null) {
+            facts.add(sight.facts().of(Part.class).get(job.part()));
+        }
+        if (job.car() != null) {
+            facts.add(sight.facts().of(Car.class).get(job.car()));
+        }
+        return new Choice(open.id().text(), facts);
     }
 
     /** What is picked; nothing at all when nothing is. */

@@ -82,9 +82,7 @@ public final class MoveStock implements LogSheet {
             case "for_job" -> {
                 List<Choice> choices = new ArrayList<>();
                 choices.add(SheetWord.NONE.choice());
-                jobs(sight)
-                        .forEach(job -> choices.add(Choice.of(
-                                job.id().text(), SheetNote.of("job", job.fact().what()))));
+                jobs(sight).forEach(job -> choices.add(JobSubject.choice(sight, job)));
                 yield choices;
             }
             default -> List.of();

@@ -164,7 +164,8 @@ public final class SwapEngine implements LogSheet {
     private static Optional<String> oilInIt(SheetSight sight, Id<Engine> engine, Moment at) {
         return sight.view().ledger().fittedAt(engine, at).values().stream()
                 .map(fitted -> sight.facts().of(Part.class).get(fitted.fact().part()))
-                .filter(part -> sight.facts().of(PartDesign.class).get(part.design()).kind() == PartKind.OIL_AND_FILTER)
+                .filter(part ->
+                        sight.facts().of(PartDesign.class).get(part.design()).kind() == PartKind.OIL_AND_FILTER)
                 .map(Part::mark)
                 .findFirst();
     }

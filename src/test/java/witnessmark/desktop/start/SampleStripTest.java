@@ -74,9 +74,7 @@ class SampleStripTest {
     void walking_on_writes_the_chapter_moves_the_day_and_can_be_taken_back() {
         window.press("Walk on to Round 6, Thornacre");
         assertThat(window.said())
-                .contains(
-                        "Walked on to Round 6, Thornacre. Today is now Sun 26 Jul 2026.",
-                        "Walk on to After Round 6");
+                .contains("Walked on to Round 6, Thornacre. Today is now Sun 26 Jul 2026.", "Walk on to After Round 6");
         assertThat(window.logbook.undoable())
                 .hasValueSatisfying(done -> assertThat(done.why()).isEqualTo("walking on to Round 6, Thornacre"));
         assertThat(window.said()).contains("Sun 26 Jul 2026");
