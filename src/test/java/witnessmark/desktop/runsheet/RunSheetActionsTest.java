@@ -233,11 +233,11 @@ class RunSheetActionsTest {
         settle();
 
         assertThat(runs()).isEqualTo(before);
-        assertThat(status()).isEqualTo("Taken back: run of car 41, Practice 1, 28 min 20 s.");
+        assertThat(status()).isEqualTo("Taken back: run of car 41, Practice 1, Sat 25 Jul, 28 min 20 s.");
         assertThat(logbook.facts().of(Run.class).all())
                 .extracting(Entry::struckBecause)
                 .as("a run nobody struck out by hand says so")
-                .contains("saving it was taken back (run of car 41, Practice 1, 28 min 20 s)");
+                .contains("saving it was taken back (run of car 41, Practice 1, Sat 25 Jul, 28 min 20 s)");
         assertThat(stage.model().text(RunField.OUT_AT))
                 .as("the run comes up again")
                 .isEqualTo("09:00");

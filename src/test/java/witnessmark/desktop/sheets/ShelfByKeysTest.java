@@ -109,6 +109,11 @@ class ShelfByKeysTest {
             window.open("came_back");
             type(window, "What came of it", "coated");
             save(window);
+            assertThat(only(window, SentOut.class).back())
+                    .as("nobody said yet whether it may be fitted again")
+                    .isNull();
+            choose(window, "May it be fitted again", "yes");
+            save(window);
             assertThat(only(window, SentOut.class).result()).isEqualTo("coated");
         }
     }
