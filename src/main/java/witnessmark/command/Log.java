@@ -38,9 +38,8 @@ final class Log implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // a required option
     private String car;
 
-    @Option(names = "--date", required = true, paramLabel = "DAY", descriptionKey = "command.log.date")
-    @SuppressWarnings("NullAway.Init") // a required option
-    private String date;
+    @Option(names = "--date", paramLabel = "DAY", descriptionKey = "command.log.date")
+    private String date = "today";
 
     @Option(names = "--out", paramLabel = "TIME", descriptionKey = "command.log.out")
     private @Nullable String out;

@@ -142,6 +142,10 @@ class CommandsTest {
                 .as("nothing of that day is near")
                 .contains("Sun 26 Jul, 23:00, Other");
         assertThat(logged("2026-07-26", "18:00", "--run", "race 1")).contains("Sun 26 Jul, 18:00, Race 1");
+        assertThat(shell.run("log", book, "--car", "41", "--out", "08:00", "--running", "10", "--yes")
+                        .out())
+                .as("today when no day is given")
+                .contains("Mon 27 Jul, 08:00");
         assertThat(shell.run("log", book, "--car", "41", "--date", "2026-07-26", "--running", "20", "--run", "Race 9"))
                 .satisfies(ran -> {
                     assertThat(ran.code()).isEqualTo(1);

@@ -23,6 +23,7 @@ public final class StatusStrip extends JPanel {
         setOpaque(false);
         getAccessibleContext().setAccessibleName(name);
         working.setVisible(false);
+        words.setVisible(false); // nothing has happened yet, and nothing takes room
         add(working, "wmin 0, wrap");
         add(words, "wmin 0, wrap");
     }
@@ -33,6 +34,7 @@ public final class StatusStrip extends JPanel {
         said = sentence;
         String shown = cut(sentence);
         words.setText(shown);
+        words.setVisible(!shown.isEmpty());
         words.setToolTipText(shown.equals(sentence) ? null : sentence);
         while (getComponentCount() > 2) {
             remove(2);

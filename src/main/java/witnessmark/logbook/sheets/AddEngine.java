@@ -6,6 +6,7 @@ import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
 import witnessmark.domain.Id;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.Trigger;
@@ -74,8 +76,22 @@ public final class AddEngine implements LogSheet {
                         : designs.get(designs.size() - 1).id().text());
         HoursSoFar.fresh(out, SheetWord.KNOWN, sight);
         carWithout(sight).ifPresent(car -> out.put(CAR, car.id().text()));
-        out.put(SINCE, sight.today().minusDays(1).toString());
+        out.put(SINCE, since(sight).toString());
         return out;
+    }
+
+    /** Yesterday, after its last run; while an event runs the day before it, or its runs so far could not be logged. */
+    private static LocalDate since(SheetSight sight) {
+        return sight.facts()
+                .of(Event.class)
+                .inForce()
+                .map(event -> event.fact())
+                .filter(event -> !event.firstDay().isAfter(sight.today())
+                        && !event.lastDay().isBefore(sight.today()))
+                .map(Event::firstDay)
+                .min(Comparator.naturalOrder())
+                .orElse(sight.today())
+                .minusDays(1);
     }
 
     /** The one car that has no engine yet, when there is one such car. */
