@@ -130,7 +130,7 @@ final class OpenWords {
                         unlogged.car().fact().name(),
                         unlogged.runs().size(),
                         unlogged.event().fact().name()),
-                empty(unlogged.runs().stream().map(run -> run.fact().name()).toList()),
+                few(unlogged.runs().stream().map(run -> run.fact().name()).toList()),
                 texts.get("beforewego.unlogged.do"),
                 unlogged.car().id().text(),
                 Prefilled.missed(unlogged.event().id(), unlogged.car().id()));
@@ -141,7 +141,7 @@ final class OpenWords {
                 texts.get("beforewego.incomplete.engine", engine.engine().fact().number(), engine.car()),
                 texts.get(
                         "beforewego.incomplete.empty",
-                        empty(engine.empty().stream()
+                        few(engine.empty().stream()
                                 .map(position -> position.fact().name())
                                 .toList())),
                 texts.get("beforewego.incomplete.fit"),
@@ -150,7 +150,7 @@ final class OpenWords {
     }
 
     /** A few by name, the rest by number. */
-    private String empty(List<String> names) {
+    private String few(List<String> names) {
         return names.size() <= NAMED
                 ? measures.all(names)
                 : texts.get(

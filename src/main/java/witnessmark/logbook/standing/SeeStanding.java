@@ -40,7 +40,7 @@ public final class SeeStanding {
     }
 
     private Standing standing() {
-        NextEvent next = new Calendar(facts, view.day()).next().orElse(null);
+        NextEvent next = new Calendar(facts, ledger.asOf()).next().orElse(null);
         Set<Id<Car>> cars = carsGoing(next);
         Set<Id<Engine>> engines = enginesGoing(cars, next);
         List<MarkOn> going = new ArrayList<>();
@@ -125,7 +125,7 @@ public final class SeeStanding {
                 .where(planned ->
                         planned.event().equals(next.id()) && !planned.day().isBefore(view.day()))
                 .stream()
-                .filter(planned -> cars.isEmpty() || cars.stream().anyMatch(car -> !taken.by(car, planned.id())))
+                .filter(planned -> cars.isEmpty() || cars.stream().anyMatch(car -> !taken.by(car, planned)))
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .toList();
     }

@@ -10,7 +10,6 @@ import witnessmark.domain.Event;
 import witnessmark.domain.EventEntry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
-import witnessmark.domain.MissedRun;
 import witnessmark.domain.PlannedRun;
 import witnessmark.ledger.AsOf;
 
@@ -53,22 +52,12 @@ final class SeeUnlogged {
         for (Entry<EventEntry> entry :
                 facts.of(EventEntry.class).where(each -> each.event().equals(event.id()))) {
             Id<Car> car = entry.fact().car();
-            List<Entry<PlannedRun>> open = past.stream()
-                    .filter(planned -> !taken.by(car, planned.id()))
-                    .toList();
-            if (!open.isEmpty() && !missedWhole(event.id(), car)) {
+            List<Entry<PlannedRun>> open =
+                    past.stream().filter(planned -> !taken.by(car, planned)).toList();
+            if (!open.isEmpty()) {
                 all.add(new StillOpen.Unlogged(facts.of(Car.class).find(car).orElseThrow(), event, open));
             }
         }
         return all;
-    }
-
-    /** A missed start that names no run is the whole event. */
-    private boolean missedWhole(Id<Event> event, Id<Car> car) {
-        return facts.of(MissedRun.class)
-                .inForce()
-                .anyMatch(missed -> missed.fact().planned() == null
-                        && event.equals(missed.fact().event())
-                        && car.equals(missed.fact().car()));
     }
 }

@@ -104,6 +104,19 @@ class SeeStandingTest {
         assertThat(standing.next().running()).isTrue();
         assertThat(standing.next().left()).as("two races for two cars").isEqualTo(4);
         assertThat(standing.timetable()).extracting(run -> run.fact().day()).containsOnly(sunday);
+        assertThat(standing.open().unlogged())
+                .as("but it is told that nobody logged it")
+                .extracting(
+                        each -> each.car().fact().name(), each -> each.runs().size())
+                .containsExactlyInAnyOrder(tuple("41", 3), tuple("57", 3));
+        desk.lookAsOf(LocalDate.of(2026, 7, 8));
+        assertThat(SeeStanding.of(desk.view()).open().unlogged())
+                .as("in round 5 every run was logged or missed")
+                .isEmpty();
+        desk.lookAsOf(LocalDate.of(2026, 8, 15));
+        assertThat(SeeStanding.of(desk.view()).open().unlogged())
+                .as("whoever left a gap so long means to")
+                .isEmpty();
     }
 
     @Test
