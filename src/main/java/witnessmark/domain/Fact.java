@@ -53,7 +53,24 @@ public sealed interface Fact
                 Notice,
                 NoticeTold,
                 NoticeDone,
-                MeterReading {
+                MeterReading,
+                Season,
+                Incident,
+                IncidentPart,
+                Cause,
+                Prevention,
+                MissedShare,
+                Decision,
+                DecisionOption,
+                Result,
+                HourRate,
+                CostLine,
+                CostShare,
+                BudgetLine,
+                IncomeLine,
+                BankLine,
+                BankMatch,
+                StatementForm {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

@@ -169,7 +169,8 @@ final class RowReader<F extends Fact> {
         }
         return figure(i, fields.line(), text.strip(), written.form(), stripped -> {
             long figure = written.read(stripped);
-            return types[i] == Integer.class ? (Object) Math.toIntExact(figure) : (Object) figure;
+            boolean small = types[i] == Integer.class || types[i] == int.class;
+            return small ? (Object) Math.toIntExact(figure) : (Object) figure;
         });
     }
 

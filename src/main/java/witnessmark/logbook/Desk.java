@@ -135,7 +135,8 @@ public final class Desk {
     /** The same for entries that nobody typed here: the history names where they are from in place of who writes. */
     Outcome<Written> writeFrom(String from, String why, List<? extends Entry<?>> next) {
         Outcome<Written> written = toLogbook(from, why, next);
-        if (written.didWork()) {
+        // what changed nothing has nothing to take back
+        if (written.didWork() && !written.orThrow().amendments().isEmpty()) {
             push(done, new Done(written.orThrow().change(), why));
             takenBack.clear();
         }

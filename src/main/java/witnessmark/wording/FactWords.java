@@ -22,6 +22,7 @@ import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
@@ -192,6 +193,9 @@ final class FactWords {
         }
         if (fact instanceof EngineSpeed speed) {
             return measures.speed(speed);
+        }
+        if (fact instanceof Money money) {
+            return measures.money(money);
         }
         return fact instanceof Figure figure ? figure(figure) : number(fact);
     }

@@ -11,6 +11,7 @@ import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
@@ -93,6 +94,19 @@ public final class Measures {
     /** Hours with one decimal: {@code 12.9 h}. */
     public String roughHours(RunningTime time) {
         return texts.get("measures.hours", figures.fixed(time.hours(1), 1));
+    }
+
+    /** With all decimals of its currency and the code of ISO 4217: {@code 1 037.00 EUR}. */
+    public String money(Money money) {
+        return texts.get(
+                "measures.figure",
+                amount(money),
+                money.currency().getCurrencyCode());
+    }
+
+    /** The amount alone, where a heading says the currency: {@code 1 037.00}. */
+    public String amount(Money money) {
+        return figures.fixed(money.units(), money.currency().getDefaultFractionDigits());
     }
 
     /** {@code 9 150 rpm}. */

@@ -81,7 +81,7 @@ class BadRowTest extends ReadingTest {
                         .cell("timetables.csv", 2, "out", "half past nine")
                         .cell("limits.csv", 1, "counter", "hours")
                         .cell("run-ons.csv", 1, "up_to", "12"),
-                rows(1, 9, 16, 21, 23, 24, 28, 33, 35, 43),
+                rows(1, 9, 16, 21, 23, 24, 28, 33, 35, 43, 78),
                 problem("team.csv", 2, "zone", VALUE_UNREADABLE, "zone", "London", "Europe/London"),
                 problem("positions.csv", 4, "needed", VALUE_UNREADABLE, "needed", "perhaps", "yes or no"),
                 problem("parts.csv", 2, "bought_on", VALUE_UNREADABLE, "bought_on", "2.11.2025", "2026-07-05"),
@@ -99,7 +99,8 @@ class BadRowTest extends ReadingTest {
                 waiting("prior-lives.csv", 1, "parts.csv"),
                 waiting("fitments.csv", 1, "parts.csv"),
                 waiting("works.csv", 1, "parts.csv"),
-                waiting("missed-runs.csv", 1, "timetables.csv"));
+                waiting("missed-runs.csv", 1, "timetables.csv"),
+                waiting("missed-shares.csv", 1, "timetables.csv"));
     }
 
     @Test
@@ -206,7 +207,7 @@ class BadRowTest extends ReadingTest {
         String designs = "engine-designs.csv";
         assertRead(
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
-                rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65),
+                rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65, 78, 79),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),
@@ -225,24 +226,26 @@ class BadRowTest extends ReadingTest {
                 waiting("build-proofs.csv", 1, designs),
                 waiting("seals.csv", 1, designs),
                 waiting("joints.csv", 1, designs),
-                waiting("looks.csv", 1, designs));
+                waiting("looks.csv", 1, designs),
+                waiting("missed-shares.csv", 2, designs));
     }
 
     @Test
     void rows_that_refer_to_a_row_of_their_own_table_that_is_left_out_wait_for_it_too() {
         assertRead(
                 SeasonText.small().cell("runs.csv", 1, "running_s", "?"),
-                rows(30, 32, 40),
+                rows(30, 32, 40, 79),
                 problem("runs.csv", 2, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
                 waiting("runs.csv", 1, "runs.csv"),
-                waiting("over-revs.csv", 1, "runs.csv"));
+                waiting("over-revs.csv", 1, "runs.csv"),
+                waiting("missed-shares.csv", 1, "runs.csv"));
     }
 
     @Test
     void a_row_with_a_fault_of_its_own_is_named_though_it_waits_as_well() {
         assertRead(
                 SeasonText.small().cell("engines.csv", 2, "design", "nothing").cell("runs.csv", 2, "running_s", "?"),
-                rows(11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40, 61, 62, 63, 64, 65),
+                rows(11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40, 61, 62, 63, 64, 65, 78, 79),
                 problem("engines.csv", 3, "design", REFERENCE_UNKNOWN, "design", "nothing", "engine_design"),
                 problem("runs.csv", 4, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
                 waiting("builds.csv", 1, "engines.csv"),
@@ -257,7 +260,8 @@ class BadRowTest extends ReadingTest {
                 waiting("build-proofs.csv", 1, "engines.csv"),
                 waiting("seals.csv", 1, "engines.csv"),
                 waiting("joints.csv", 1, "engines.csv"),
-                waiting("looks.csv", 1, "engines.csv"));
+                waiting("looks.csv", 1, "engines.csv"),
+                waiting("missed-shares.csv", 2, "engines.csv"));
     }
 
     @Test
@@ -266,11 +270,12 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small()
                         .cell("runs.csv", 1, "perhaps_same", Folders.id(32))
                         .cell("runs.csv", 2, "perhaps_same", Folders.id(31)),
-                rows(30, 31, 32, 40),
+                rows(30, 31, 32, 40, 79),
                 unknown("runs.csv", 2, "perhaps_same", Folders.id(32), "run"),
                 unknown("runs.csv", 4, "perhaps_same", Folders.id(31), "run"),
                 unknown("runs.csv", 5, "perhaps_same", Folders.id(30), "run"),
-                unknown("over-revs.csv", 2, "run", Folders.id(30), "run"));
+                unknown("over-revs.csv", 2, "run", Folders.id(30), "run"),
+                unknown("missed-shares.csv", 3, "run", Folders.id(30), "run"));
     }
 
     @Test

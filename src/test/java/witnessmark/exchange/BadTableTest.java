@@ -105,9 +105,10 @@ class BadTableTest extends ReadingTest {
     void a_table_with_fewer_rows_than_the_index_says_is_cut_short() {
         assertRead(
                 SeasonText.small().grid("runs.csv", grid -> grid.rows().remove(3)),
-                rows(30, 31, 32, 40),
+                rows(30, 31, 32, 40, 79),
                 problem("runs.csv", 0, null, FILE_CUT_SHORT, 2, 3),
-                problem("over-revs.csv", 0, null, ROWS_WAIT, 1, "runs.csv"));
+                problem("over-revs.csv", 0, null, ROWS_WAIT, 1, "runs.csv"),
+                problem("missed-shares.csv", 0, null, ROWS_WAIT, 1, "runs.csv"));
     }
 
     @Test

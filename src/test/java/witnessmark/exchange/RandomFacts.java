@@ -3,12 +3,14 @@ package witnessmark.exchange;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -33,6 +35,7 @@ import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
@@ -84,6 +87,8 @@ final class RandomFacts {
     private final Random random;
     private final Map<Class<?>, Function<Random, Object>> makers = makers();
     private Facts facts = Facts.none();
+    /** One for each fact: a line of money is in one currency. */
+    private Currency currency = Currency.getInstance("EUR");
     private final Set<List<Object>> names = new HashSet<>();
 
     RandomFacts(long seed) {
@@ -121,6 +126,7 @@ final class RandomFacts {
     private <F extends Fact> @Nullable F attempt(RecordType<F> type) {
         RecordComponent[] components = type.kind().getRecordComponents();
         Object[] values = new Object[components.length];
+        currency = Currency.getInstance(pick(new String[] {"EUR", "JPY", "KWD"}));
         for (int i = 0; i < values.length; i++) {
             boolean mayBeNull = type.components().get(i).nullable();
             values[i] = mayBeNull && random.nextBoolean() ? null : value(components[i].getGenericType(), mayBeNull);
@@ -177,6 +183,8 @@ final class RandomFacts {
                 Map.entry(Volume.class, r -> new Volume(figure(r))),
                 Map.entry(Temperature.class, r -> new Temperature(figure(r))),
                 Map.entry(EngineSpeed.class, r -> new EngineSpeed(r.nextInt(12_000))),
+                Map.entry(Money.class, r -> new Money(r.nextInt(3) == 0 ? 0 : figure(r), currency)),
+                Map.entry(BigDecimal.class, r -> BigDecimal.valueOf(1 + r.nextInt(99_999), r.nextInt(6))),
                 Map.entry(Counter.class, r -> pick(Counter.values())));
     }
 

@@ -3,11 +3,13 @@ package witnessmark.store;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +40,7 @@ import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
@@ -72,6 +75,8 @@ final class RandomFacts {
     private final Random random;
     private final Set<UUID> usedParts = new HashSet<>();
     private int counter;
+    /** One for each fact: a line of money is in one currency. */
+    private Currency currency = Currency.getInstance("EUR");
 
     RandomFacts(long seed) {
         this.random = new Random(seed);
@@ -147,6 +152,7 @@ final class RandomFacts {
         RecordComponent[] components = type.kind().getRecordComponents();
         @Nullable Object[] values = new Object[components.length];
         counter++;
+        currency = Currency.getInstance(oneOf(List.of("EUR", "JPY", "KWD")));
         boolean window = WINDOWS.contains(type.kind());
         for (int i = 0; i < components.length; i++) {
             Component component = type.components().get(i);
@@ -185,7 +191,7 @@ final class RandomFacts {
         }
         Class<?> plain = (Class<?>) type;
         if (plain == String.class) {
-            boolean name = List.of("name", "number", "mark", "batch").contains(component.name());
+            boolean name = List.of("name", "number", "mark", "batch", "what", "title", "question", "statement").contains(component.name());
             return name ? word() + "#" + counter : word();
         }
         return plain.isEnum() ? oneOf(List.of(plain.getEnumConstants())) : measure(plain);
@@ -213,6 +219,10 @@ final class RandomFacts {
             return new Temperature(number);
         } else if (type == EngineSpeed.class) {
             return new EngineSpeed(random.nextInt(20_000));
+        } else if (type == Money.class) {
+            return new Money(random.nextInt(3) == 0 ? 0 : number, currency);
+        } else if (type == BigDecimal.class) {
+            return BigDecimal.valueOf(1 + random.nextInt(100_000), random.nextInt(6));
         } else if (type == Counter.class) {
             return oneOf(Counter.fedByRuns());
         } else if (type == Moment.class) {

@@ -19,20 +19,30 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import witnessmark.domain.CauseArea;
 import witnessmark.domain.Coded;
+import witnessmark.domain.CostBasis;
+import witnessmark.domain.CostCategory;
 import witnessmark.domain.DriverAsked;
+import witnessmark.domain.FoundWhen;
 import witnessmark.domain.Grade;
+import witnessmark.domain.IncomeKind;
 import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.MissedHow;
+import witnessmark.domain.PartHarm;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.PriorKind;
+import witnessmark.domain.RateKind;
 import witnessmark.domain.ReadingKind;
+import witnessmark.domain.ResultHow;
 import witnessmark.domain.RunKind;
+import witnessmark.domain.Severity;
 import witnessmark.domain.SpeedSource;
 import witnessmark.domain.Standing;
 import witnessmark.domain.StartKnown;
 import witnessmark.domain.TriggerKind;
+import witnessmark.domain.Verdict;
 import witnessmark.domain.Warmth;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.WorkResult;
@@ -154,6 +164,16 @@ class SchemaTest {
                 new Object[] {"grade", codes(Grade.values())},
                 new Object[] {"warmth", codes(Warmth.values())},
                 new Object[] {"trigger_kind", codes(TriggerKind.values())},
+                new Object[] {"severity", codes(Severity.values())},
+                new Object[] {"found_when", codes(FoundWhen.values())},
+                new Object[] {"part_harm", codes(PartHarm.values())},
+                new Object[] {"cause_area", codes(CauseArea.values())},
+                new Object[] {"verdict", codes(Verdict.values())},
+                new Object[] {"result_how", codes(ResultHow.values())},
+                new Object[] {"rate_kind", codes(RateKind.values())},
+                new Object[] {"cost_category", codes(CostCategory.values())},
+                new Object[] {"cost_basis", codes(CostBasis.values())},
+                new Object[] {"income_kind", codes(IncomeKind.values())},
                 new Object[] {
                     "counter",
                     Arrays.stream(Counter.values()).map(Counter::code).toList()

@@ -5,10 +5,12 @@ import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Calibration;
+import witnessmark.domain.Cause;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Limit;
+import witnessmark.domain.MissedShare;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
@@ -24,8 +26,11 @@ public final class FigureUnits {
             RunOn.class, Set.of("upTo"));
     private static final Map<Class<? extends Fact>, Set<String>> READ =
             Map.of(Reading.class, Set.of("value"), ReadingLimit.class, Set.of("atLeast", "atMost", "changeAtMost"));
-    private static final Map<Class<? extends Fact>, Set<String>> SHARES =
-            Map.of(ReadingLimit.class, Set.of("fallAtMost"), Calibration.class, Set.of("asFound"));
+    private static final Map<Class<? extends Fact>, Set<String>> SHARES = Map.of(
+            ReadingLimit.class, Set.of("fallAtMost"),
+            Calibration.class, Set.of("asFound"),
+            Cause.class, Set.of("share"),
+            MissedShare.class, Set.of("share"));
 
     private FigureUnits() {}
 

@@ -2,13 +2,21 @@ package witnessmark.domain.image;
 
 import java.util.List;
 import java.util.Optional;
+import witnessmark.domain.BankLine;
+import witnessmark.domain.BankMatch;
+import witnessmark.domain.BudgetLine;
 import witnessmark.domain.Build;
 import witnessmark.domain.BuildProof;
 import witnessmark.domain.Calibration;
 import witnessmark.domain.Car;
+import witnessmark.domain.Cause;
 import witnessmark.domain.Chase;
 import witnessmark.domain.Clearance;
 import witnessmark.domain.Concession;
+import witnessmark.domain.CostLine;
+import witnessmark.domain.CostShare;
+import witnessmark.domain.Decision;
+import witnessmark.domain.DecisionOption;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
@@ -17,6 +25,10 @@ import witnessmark.domain.EventEntry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Hold;
+import witnessmark.domain.HourRate;
+import witnessmark.domain.Incident;
+import witnessmark.domain.IncidentPart;
+import witnessmark.domain.IncomeLine;
 import witnessmark.domain.Job;
 import witnessmark.domain.JobPart;
 import witnessmark.domain.Joint;
@@ -25,6 +37,7 @@ import witnessmark.domain.ListedPart;
 import witnessmark.domain.Look;
 import witnessmark.domain.MeterReading;
 import witnessmark.domain.MissedRun;
+import witnessmark.domain.MissedShare;
 import witnessmark.domain.Notice;
 import witnessmark.domain.NoticeDone;
 import witnessmark.domain.NoticeTold;
@@ -34,16 +47,20 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.Person;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
+import witnessmark.domain.Prevention;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.Result;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunOn;
 import witnessmark.domain.Scrapping;
 import witnessmark.domain.Seal;
+import witnessmark.domain.Season;
 import witnessmark.domain.SentOut;
 import witnessmark.domain.SetMember;
+import witnessmark.domain.StatementForm;
 import witnessmark.domain.StockBatch;
 import witnessmark.domain.StockMove;
 import witnessmark.domain.Team;
@@ -104,7 +121,24 @@ public final class RecordTypes {
             new RecordType<>("notice", "makers-notices.csv", Notice.class),
             new RecordType<>("notice_told", "notices-told.csv", NoticeTold.class),
             new RecordType<>("notice_done", "notices-done.csv", NoticeDone.class),
-            new RecordType<>("meter_reading", "hour-meters.csv", MeterReading.class));
+            new RecordType<>("meter_reading", "hour-meters.csv", MeterReading.class),
+            new RecordType<>("season", "seasons.csv", Season.class),
+            new RecordType<>("incident", "incidents.csv", Incident.class),
+            new RecordType<>("incident_part", "incident-parts.csv", IncidentPart.class),
+            new RecordType<>("cause", "causes.csv", Cause.class),
+            new RecordType<>("prevention", "preventions.csv", Prevention.class),
+            new RecordType<>("missed_share", "missed-shares.csv", MissedShare.class),
+            new RecordType<>("decision", "decisions.csv", Decision.class),
+            new RecordType<>("decision_option", "decision-options.csv", DecisionOption.class),
+            new RecordType<>("result", "results.csv", Result.class),
+            new RecordType<>("hour_rate", "hour-rates.csv", HourRate.class),
+            new RecordType<>("cost_line", "costs.csv", CostLine.class),
+            new RecordType<>("cost_share", "cost-shares.csv", CostShare.class),
+            new RecordType<>("budget_line", "budget.csv", BudgetLine.class),
+            new RecordType<>("income_line", "income.csv", IncomeLine.class),
+            new RecordType<>("bank_line", "bank-lines.csv", BankLine.class),
+            new RecordType<>("bank_match", "bank-matches.csv", BankMatch.class),
+            new RecordType<>("statement_form", "statement-forms.csv", StatementForm.class));
 
     private RecordTypes() {}
 

@@ -2,11 +2,13 @@ package witnessmark.domain.image;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +22,7 @@ import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
@@ -95,7 +98,11 @@ final class ValueForms {
                         b -> b ? "yes" : "no",
                         ValueForms::yesOrNo,
                         "yes or no"));
+        forms.put(
+                BigDecimal.class,
+                ValueForm.words(BigDecimal.class, "", BigDecimal::toPlainString, BigDecimal::new, "0.8573"));
         forms.put(Moment.class, moment());
+        forms.put(Money.class, money());
         return forms;
     }
 
@@ -202,6 +209,23 @@ final class ValueForms {
                 value -> ((Moment) value).text(),
                 Moment::parse,
                 "2026-07-05T15:00:00+01:00[Europe/London]");
+    }
+
+    private static ValueForm money() {
+        return new ValueForm(
+                List.of("_minor", "_currency"),
+                List.of(Storage.INTEGER, Storage.TEXT),
+                value -> {
+                    Money money = (Money) value;
+                    return new Object[] {money.minor(), money.currency().getCurrencyCode()};
+                },
+                columns -> new Money(
+                        ((Number) ValueForm.present(columns[0])).longValue(),
+                        Currency.getInstance((String) ValueForm.present(columns[1]))),
+                "",
+                value -> ((Money) value).text(),
+                Money::parse,
+                "520.00 EUR");
     }
 
     /** Several words of a closed list in its order, joined by semicolons; empty for none. */

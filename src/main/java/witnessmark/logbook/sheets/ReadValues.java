@@ -11,12 +11,14 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.Typed;
 import witnessmark.quantity.typed.TypedClock;
 import witnessmark.quantity.typed.TypedDate;
 import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.quantity.typed.TypedMoney;
 import witnessmark.quantity.typed.TypedTime;
 
 /** Reads days, times, hours and figures of a sheet. An empty field is null, and wrong only where it is needed. */
@@ -96,6 +98,12 @@ final class ReadValues {
     @Nullable
     RunningTime hours(SheetField field) {
         return echoed(field, text -> TypedTime.read(text, TimeUnit.HOUR));
+    }
+
+    /** An amount of money; a bare figure is in the team's currency. */
+    @Nullable
+    Money money(SheetField field) {
+        return echoed(field, text -> TypedMoney.read(text, in.sight().currency()));
     }
 
     @Nullable

@@ -1,6 +1,7 @@
 package witnessmark.logbook.sheets;
 
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -20,11 +21,13 @@ import witnessmark.quantity.Counter;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.Typed;
 import witnessmark.quantity.typed.TypedClock;
 import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.quantity.typed.TypedMoney;
 import witnessmark.quantity.typed.TypedTime;
 
 /**
@@ -200,6 +203,12 @@ record RecordField(
         if (type == RunningTime.class) {
             TimeUnit unit = TIMES.getOrDefault(component.name(), TimeUnit.HOUR);
             return values.echoed(field, typed -> TypedTime.read(typed, unit));
+        }
+        if (type == Money.class) {
+            return values.money(field);
+        }
+        if (type == BigDecimal.class) {
+            return values.read(field, TypedMoney::rate);
         }
         if (type == ZoneId.class) {
             return zone(in, text);

@@ -1,9 +1,11 @@
 package witnessmark.logbook.sheets;
 
 import java.time.LocalDate;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import witnessmark.cost.HomeCurrency;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
@@ -25,6 +27,11 @@ public record SheetSight(View view, LocalDate today, SheetUnits units, String wh
     /** Day or month first in a date of figures. */
     public DayOrder days() {
         return units.days();
+    }
+
+    /** The currency of bare amounts of money: the team's. */
+    public Currency currency() {
+        return HomeCurrency.of(facts());
     }
 
     public Facts facts() {

@@ -1,0 +1,10 @@
+-- Writes an incident again, if it still has the revision it was changed from.
+-- Parameters: every column of incident but id, made_at_ms and made_by, in its order; then id; then the revision before.
+-- Units: at_utc_ms milliseconds since 1970-01-01T00:00Z; closed_utc_ms milliseconds since 1970-01-01T00:00Z;
+-- _offset_s seconds east of UTC; made_at_ms milliseconds since 1970-01-01T00:00Z.
+UPDATE incident SET
+  mark = ?, title = ?, at_utc_ms = ?, at_zone = ?, at_offset_s = ?, found = ?, run_id = ?, event_id = ?,
+  car_id = ?, engine_id = ?, severity = ?, seen = ?, before_id = ?, "by" = ?, closed_utc_ms = ?, closed_zone =
+  ?, closed_offset_s = ?, closed_by = ?, closed_because = ?, note = ?, standing = ?, struck_because = ?,
+  amended_by = ?, rev = ?, checksum = ?
+WHERE id = ? AND rev = ?;

@@ -1,0 +1,11 @@
+package witnessmark.cost.result;
+
+/** By what failures are put together. */
+public enum BarsBy {
+    INCIDENT,
+    CAUSE_AREA,
+    PART_KIND,
+    EVENT,
+    CAR,
+    ENGINE
+}

@@ -1,0 +1,54 @@
+package witnessmark.cost.result;
+
+import java.util.Currency;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.quantity.Money;
+
+/**
+ * What one incident cost.
+ *
+ * @param incident which one
+ * @param home the currency of its amounts
+ * @param pieces everything it is owed
+ */
+public record IncidentCost(Id<Incident> incident, Currency home, List<Piece> pieces) {
+    public IncidentCost {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** One of the four columns, as far as the switches for what is spent either way and due anyway let it. */
+    public Money column(Place column, Switches switches) {
+        Switches open = new Switches(true, true, true, switches.allocated(), switches.planned());
+        return sum(piece -> piece.place() == column && open.takes(piece));
+    }
+
+    /** Of a column, what was due anyway. */
+    public Money planned(Place column) {
+        return sum(piece -> piece.place() == column && piece.planned());
+    }
+
+    /** Of a column, what is spent either way. */
+    public Money allocated(Place column) {
+        return sum(piece -> piece.place() == column && piece.allocated());
+    }
+
+    /** Everything the switches take in. */
+    public Money total(Switches switches) {
+        return sum(switches::takes);
+    }
+
+    /** The lowest and the highest total, whichever way what is spent either way and what was due anyway are taken. */
+    public Span span(Switches switches) {
+        return Span.of(Stream.of(true, false)
+                .flatMap(allocated -> Stream.of(true, false).map(planned -> total(switches.with(allocated, planned))))
+                .toList());
+    }
+
+    private Money sum(Predicate<Piece> which) {
+        return pieces.stream().filter(which).map(Piece::amount).reduce(Money.none(home), Money::plus);
+    }
+}
