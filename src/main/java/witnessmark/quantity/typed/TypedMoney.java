@@ -13,9 +13,9 @@ import witnessmark.quantity.Money;
 
 /**
  * An amount of money as people write it: {@code 520}, {@code 1 037.50}, {@code 1.037,50 €}, {@code GBP 24}, {@code -16}.
- * A bare figure is in the field's own currency. Where a point and a comma both occur, the last stands before decimals;
- * where one of them stands before exactly three digits it sets thousands apart, except in a currency of three decimals;
- * what has both readings is asked about. What is finer than the currency is paid in is not read.
+ * A bare figure is in the field's own currency. Where a point and a comma both occur, the last stands before decimals.
+ * One of them alone before three digits is asked about where the currency is paid in less, since it may set thousands
+ * apart. What is finer than the currency is paid in is not read.
  */
 public final class TypedMoney {
     private static final Map<String, String> SIGNS = Map.of("€", "EUR", "£", "GBP", "¥", "JPY", "$", "USD");
@@ -23,7 +23,7 @@ public final class TypedMoney {
             + "(?<figure>[0-9][0-9 .,'’]*?|[.,][0-9]+) ?(?<after>[a-z]{3}|[€£¥$])?");
     private static final Pattern SET_APART = Pattern.compile("[0-9]{1,3}(?:(?<apart>[ .,'’])[0-9]{3})"
             + "(?:\\k<apart>[0-9]{3})*|[0-9]+");
-    private static final int GROUP = 3;
+    private static final String EXAMPLE = "520";
 
     private TypedMoney() {}
 
@@ -34,7 +34,7 @@ public final class TypedMoney {
      * @param own the currency of a bare figure
      */
     public static Typed<Money> read(String text, Currency own) {
-        Typed<Money> unreadable = new Typed.Unreadable<>(List.of(example(own)));
+        Typed<Money> unreadable = new Typed.Unreadable<>(List.of(EXAMPLE));
         String plain = Plain.of(text);
         Matcher form = plain == null ? null : FORM.matcher(plain);
         if (form == null
@@ -77,14 +77,13 @@ public final class TypedMoney {
         BigDecimal decimal = sameAgain || !wellSet || !after.matches("[0-9]+")
                 ? null
                 : new BigDecimal((before.isEmpty() ? "0" : digits(before)) + "." + after);
-        Money exact = money(decimal, currency, below);
-        if (apart != null && one && after.length() == GROUP) {
-            return decimal == null || currency.getDefaultFractionDigits() == 0
-                    ? new Typed.Read<>(apart, text)
-                    : new Typed.Two<>(apart, exact == null ? nearest(decimal, currency, below) : exact);
-        }
+        int digits = currency.getDefaultFractionDigits();
+        Money exact = after.length() <= digits ? money(decimal, currency, below) : null;
         if (exact != null) {
             return new Typed.Read<>(exact, text);
+        }
+        if (apart != null && one && decimal != null && digits > 0) {
+            return new Typed.Two<>(apart, nearest(decimal, currency, below));
         }
         return apart == null ? unreadable : new Typed.Read<>(apart, text);
     }
@@ -125,13 +124,5 @@ public final class TypedMoney {
         } catch (IllegalArgumentException nobodyPaysInIt) {
             return null;
         }
-    }
-
-    private static String example(Currency own) {
-        return new Money(
-                        52_000 / (long) Math.pow(10, 2 - Math.min(2, own.getDefaultFractionDigits())),
-                        own)
-                .units()
-                .toPlainString();
     }
 }
