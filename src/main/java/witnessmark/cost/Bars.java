@@ -75,10 +75,7 @@ public final class Bars {
     }
 
     private Bar bar(@Nullable Object subject, List<Bar.Part> parts) {
-        Money sum = parts.stream()
-                .map(Bar.Part::amount)
-                .reduce(Money::plus)
-                .orElseThrow();
+        Money sum = parts.stream().map(Bar.Part::amount).reduce(Money::plus).orElseThrow();
         List<Bar.Part> dearest = parts.stream()
                 .sorted(Comparator.comparingLong(part -> -part.amount().minor()))
                 .toList();
@@ -105,7 +102,8 @@ public final class Bars {
     private List<Weighed> areas(Id<Incident> id) {
         List<Weighed> areas = new ArrayList<>();
         long given = 0;
-        for (Entry<Cause> cause : facts.of(Cause.class).where(each -> each.incident().equals(id))) {
+        for (Entry<Cause> cause :
+                facts.of(Cause.class).where(each -> each.incident().equals(id))) {
             Integer share = cause.fact().share();
             if (share != null && share > 0) {
                 areas.add(new Weighed(cause.fact().area(), share));

@@ -110,7 +110,8 @@ public final class Costs {
     /** The incident that brought it, as long as that stands. */
     private Optional<Id<Incident>> owedTo(CostLine line) {
         return Optional.ofNullable(line.incident())
-                .filter(id -> facts.of(Incident.class).find(id).filter(Entry::inForce).isPresent());
+                .filter(id ->
+                        facts.of(Incident.class).find(id).filter(Entry::inForce).isPresent());
     }
 
     /** To the cars it is shared between, to the minor unit. */
@@ -154,15 +155,7 @@ public final class Costs {
             @Nullable Id<Incident> incident) {
         CostLine line = entry.fact();
         pieces.add(new Piece(
-                entry.id(),
-                place,
-                part.day(),
-                amount,
-                car,
-                part.event(),
-                incident,
-                line.planned(),
-                line.allocated()));
+                entry.id(), place, part.day(), amount, car, part.event(), incident, line.planned(), line.allocated()));
     }
 
     /**

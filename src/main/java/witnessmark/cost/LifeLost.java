@@ -28,8 +28,7 @@ public final class LifeLost {
         List<LostLife> all = new ArrayList<>();
         for (Entry<CostLine> line : facts.of(CostLine.class).where(cost -> incident.equals(cost.incident()))) {
             Id<Part> part = line.fact().part();
-            Optional<Money> price =
-                    Costs.home(line.fact().paid(), line.fact().rate(), home);
+            Optional<Money> price = Costs.home(line.fact().paid(), line.fact().rate(), home);
             if (part != null && price.isPresent()) {
                 named(facts, incident, part).ifPresent(named -> all.add(split(line.id(), price.get(), named)));
             }
@@ -40,7 +39,8 @@ public final class LifeLost {
     private static Optional<IncidentPart> named(Facts facts, Id<Incident> incident, Id<Part> part) {
         return facts
                 .of(IncidentPart.class)
-                .where(named -> named.incident().equals(incident) && named.part().equals(part))
+                .where(named ->
+                        named.incident().equals(incident) && named.part().equals(part))
                 .stream()
                 .map(Entry::fact)
                 .findFirst();

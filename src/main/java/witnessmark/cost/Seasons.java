@@ -51,10 +51,18 @@ public final class Seasons {
     public static List<SeasonSpan> all(Facts facts, LocalDate today) {
         Stream<LocalDate> days = Stream.of(
                         Stream.of(today),
-                        facts.of(Event.class).inForce().map(event -> event.fact().firstDay()),
-                        facts.of(CostLine.class).inForce().map(line -> line.fact().day()),
-                        facts.of(BudgetLine.class).inForce().map(line -> line.fact().day()),
-                        facts.of(IncomeLine.class).inForce().map(line -> line.fact().day()))
+                        facts.of(Event.class)
+                                .inForce()
+                                .map(event -> event.fact().firstDay()),
+                        facts.of(CostLine.class)
+                                .inForce()
+                                .map(line -> line.fact().day()),
+                        facts.of(BudgetLine.class)
+                                .inForce()
+                                .map(line -> line.fact().day()),
+                        facts.of(IncomeLine.class)
+                                .inForce()
+                                .map(line -> line.fact().day()))
                 .flatMap(each -> each);
         return Stream.concat(
                         facts.of(Season.class).inForce().map(Seasons::span),

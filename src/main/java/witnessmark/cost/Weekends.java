@@ -56,8 +56,7 @@ final class Weekends {
         List<Long> each = LargestRemainder.split(amount.minor(), weights);
         List<Owed> owed = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
-            owed.add(new Owed(
-                    all.get(i).place(), all.get(i).incident(), new Money(each.get(i), amount.currency())));
+            owed.add(new Owed(all.get(i).place(), all.get(i).incident(), new Money(each.get(i), amount.currency())));
         }
         if (taken < Cause.WHOLE) {
             owed.add(new Owed(Place.RUNNING, null, new Money(each.get(all.size()), amount.currency())));
@@ -78,8 +77,7 @@ final class Weekends {
                 .filter(entry -> entry.inForce() && asOf.counts(entry.fact().start()))
                 .map(Entry::fact)
                 .filter(run -> run.event() != null && run.car() != null)
-                .map(run -> new Weekend(
-                        Objects.requireNonNull(run.event()), Objects.requireNonNull(run.car())));
+                .map(run -> new Weekend(Objects.requireNonNull(run.event()), Objects.requireNonNull(run.car())));
     }
 
     /** An event that was not attended is missed; one that was is spoiled. */

@@ -15,8 +15,7 @@ public record BankMatch(
         Id<BankLine> bank,
         @Nullable Id<CostLine> cost,
         @Nullable Id<IncomeLine> income,
-        Money amount)
-        implements Fact {
+        Money amount) implements Fact {
     public BankMatch {
         if ((cost == null) == (income == null)) {
             throw new IllegalArgumentException("a line of a statement is matched with one cost or one income");

@@ -18,11 +18,10 @@ public record Cause(
         CauseArea area,
         @Nullable Integer share,
         String by,
-        String note)
-        implements Fact {
+        String note) implements Fact {
     /** The whole of the blame, in hundredths of a percent. */
     public static final int WHOLE = 10_000;
-    
+
     public Cause {
         if (statement.isBlank()) {
             throw new IllegalArgumentException("a cause says what it was");

@@ -7,7 +7,7 @@ import witnessmark.quantity.Money;
 
 /**
  * Money that went, will go, or stands for own work.
- * 
+ *
  * <p>What counts as spent is paid less recovered less carried on. What an invoice adds as tax that is got back is not
  * part of it.
  *

@@ -49,12 +49,12 @@ public record Decision(
             throw new IllegalArgumentException("a question is decided after it was put");
         }
     }
-    
+
     @Override
     public String knownAs() {
         return mark;
     }
-    
+
     @Override
     public Moment happened() {
         return asked;

@@ -32,12 +32,12 @@ public record DecisionOption(
             throw new IllegalArgumentException("hours and days of an option are 0 or more");
         }
     }
-    
+
     @Override
     public String knownAs() {
         return name;
     }
-    
+
     @Override
     public Id<?> knownWithin() {
         return decision;

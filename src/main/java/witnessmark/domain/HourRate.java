@@ -11,12 +11,7 @@ import witnessmark.quantity.Money;
  * @param from the first day it holds
  * @param note where it comes from
  */
-public record HourRate(
-        RateKind kind,
-        Money amount,
-        LocalDate from,
-        String note)
-        implements Fact {
+public record HourRate(RateKind kind, Money amount, LocalDate from, String note) implements Fact {
     public HourRate {
         if (amount.minor() < 0) {
             throw new IllegalArgumentException("an hour is worth nothing or more");

@@ -49,12 +49,12 @@ public record Incident(
             throw new IllegalArgumentException("an incident is closed after it happened");
         }
     }
-    
+
     @Override
     public String knownAs() {
         return mark;
     }
-    
+
     @Override
     public Moment happened() {
         return at;

@@ -24,6 +24,4 @@ public record IncidentPart(
         boolean atLeast,
         @Nullable RunningTime limit,
         String note)
-        implements Fact {
-    
-}
+        implements Fact {}

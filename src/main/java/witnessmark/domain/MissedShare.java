@@ -13,11 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param note anything else
  */
 public record MissedShare(
-        @Nullable Id<MissedRun> missed,
-        @Nullable Id<Run> run,
-        Id<Incident> incident,
-        int share,
-        String note)
+        @Nullable Id<MissedRun> missed, @Nullable Id<Run> run, Id<Incident> incident, int share, String note)
         implements Fact {
     public MissedShare {
         if ((missed == null) == (run == null)) {

@@ -17,8 +17,7 @@ public record Prevention(
         String what,
         @Nullable Money money,
         @Nullable Integer minutes,
-        String note)
-        implements Fact {
+        String note) implements Fact {
     public Prevention {
         if (what.isBlank()) {
             throw new IllegalArgumentException("a prevention says what would have been done");

@@ -32,7 +32,7 @@ public record Result(
         }
         points = points == null ? null : Decimals.plain(points);
     }
-    
+
     @Override
     public Moment happened() {
         return at;

@@ -43,12 +43,12 @@ public record Season(
             throw new IllegalArgumentException("a season ends after it begins");
         }
     }
-    
+
     @Override
     public String knownAs() {
         return name;
     }
-    
+
     /** Whether a day falls in it. */
     public boolean has(LocalDate day) {
         return !day.isBefore(firstDay) && !day.isAfter(lastDay);

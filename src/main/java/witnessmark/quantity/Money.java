@@ -33,8 +33,8 @@ public record Money(long minor, Currency currency) {
         try {
             return new Money(units.movePointRight(digits(currency)).longValueExact(), currency);
         } catch (ArithmeticException e) {
-            throw new NumberFormatException(
-                    units.toPlainString() + " is finer than " + currency.getCurrencyCode() + " is paid in, or too large");
+            throw new NumberFormatException(units.toPlainString() + " is finer than " + currency.getCurrencyCode()
+                    + " is paid in, or too large");
         }
     }
 
@@ -49,8 +49,7 @@ public record Money(long minor, Currency currency) {
         if (code < 2) {
             throw new IllegalArgumentException("an amount of money is like 520.00 EUR");
         }
-        return of(
-                new BigDecimal(stripped.substring(0, code).strip()), Currency.getInstance(stripped.substring(code)));
+        return of(new BigDecimal(stripped.substring(0, code).strip()), Currency.getInstance(stripped.substring(code)));
     }
 
     /** The amount with all decimals of its currency and the code of ISO 4217: {@code 520.00 EUR}. */

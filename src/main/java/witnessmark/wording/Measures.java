@@ -98,10 +98,7 @@ public final class Measures {
 
     /** With all decimals of its currency and the code of ISO 4217: {@code 1 037.00 EUR}. */
     public String money(Money money) {
-        return texts.get(
-                "measures.figure",
-                amount(money),
-                money.currency().getCurrencyCode());
+        return texts.get("measures.figure", amount(money), money.currency().getCurrencyCode());
     }
 
     /** The amount alone, where a heading says the currency: {@code 1 037.00}. */

@@ -63,8 +63,22 @@ final class CostGenerator {
         for (int i = 0; i < 4; i++) {
             Id<Incident> id = new Id<>(new UUID(random.nextLong(), random.nextLong()));
             Incident incident = new Incident(
-                    "I" + i, "broke", at(day()), FoundWhen.ON_A_RUN, null, perhaps(events), perhaps(cars), null,
-                    Severity.RETIRED, "", null, "", null, "", "", "");
+                    "I" + i,
+                    "broke",
+                    at(day()),
+                    FoundWhen.ON_A_RUN,
+                    null,
+                    perhaps(events),
+                    perhaps(cars),
+                    null,
+                    Severity.RETIRED,
+                    "",
+                    null,
+                    "",
+                    null,
+                    "",
+                    "",
+                    "");
             boolean struck = random.nextInt(6) == 0;
             entries.add(new Entry<>(
                     id, incident, struck ? Standing.STRUCK_OUT : Standing.IN_FORCE, struck ? "wrong" : null, 1));
@@ -106,12 +120,34 @@ final class CostGenerator {
         boolean used = carried > 0 && random.nextInt(3) == 0;
         Id<Car> car = perhaps(cars);
         Id<CostLine> line = add(new CostLine(
-                day, "cost", pick(List.of(CostCategory.values())), pick(List.of(CostBasis.values())), perhaps(events), car,
-                null, random.nextInt(3) == 0 ? pick(incidents) : null, null, null, null, random.nextInt(4) == 0,
-                random.nextInt(4) == 0, paid, null, new Money(recovered, paid.currency()),
-                new Money(carried, paid.currency()), random.nextBoolean() ? day.plusDays(random.nextInt(200)) : null,
-                used ? day.plusDays(random.nextInt(200)) : null, used ? perhaps(events) : null, rate(paid), null, "", "",
-                null, "", null, ""));
+                day,
+                "cost",
+                pick(List.of(CostCategory.values())),
+                pick(List.of(CostBasis.values())),
+                perhaps(events),
+                car,
+                null,
+                random.nextInt(3) == 0 ? pick(incidents) : null,
+                null,
+                null,
+                null,
+                random.nextInt(4) == 0,
+                random.nextInt(4) == 0,
+                paid,
+                null,
+                new Money(recovered, paid.currency()),
+                new Money(carried, paid.currency()),
+                random.nextBoolean() ? day.plusDays(random.nextInt(200)) : null,
+                used ? day.plusDays(random.nextInt(200)) : null,
+                used ? perhaps(events) : null,
+                rate(paid),
+                null,
+                "",
+                "",
+                null,
+                "",
+                null,
+                ""));
         if (car == null) {
             for (int k = random.nextInt(3); k > 0; k--) {
                 add(new CostShare(line, pick(cars), 1 + random.nextInt(5)));

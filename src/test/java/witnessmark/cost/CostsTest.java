@@ -113,7 +113,8 @@ class CostsTest {
             List<Piece> weekend = book.pieces().stream()
                     .filter(piece -> missed.fact().event().equals(piece.event())
                             && missed.fact().car().equals(piece.car())
-                            && List.of(Place.MISSED, Place.SPOILED, Place.RUNNING).contains(piece.place()))
+                            && List.of(Place.MISSED, Place.SPOILED, Place.RUNNING)
+                                    .contains(piece.place()))
                     .toList();
             long whole = sum(weekend).minor();
             long shares = 0;
@@ -127,7 +128,8 @@ class CostsTest {
                         .mapToLong(Share::share)
                         .sum();
                 long got = sum(weekend.stream()
-                                .filter(piece -> piece.place() == place && share.incident().equals(piece.incident()))
+                                .filter(piece -> piece.place() == place
+                                        && share.incident().equals(piece.incident()))
                                 .toList())
                         .minor();
                 double exact = (double) whole * same / Math.max(10_000, shares);
@@ -142,7 +144,8 @@ class CostsTest {
         begin(seed);
         for (IncidentCost cost : all()) {
             for (int bits = 0; bits < 32; bits++) {
-                Switches on = new Switches((bits & 1) > 0, (bits & 2) > 0, (bits & 4) > 0, (bits & 8) > 0, (bits & 16) > 0);
+                Switches on =
+                        new Switches((bits & 1) > 0, (bits & 2) > 0, (bits & 4) > 0, (bits & 8) > 0, (bits & 16) > 0);
                 Money total = cost.total(on);
                 Money expected = cost.column(Place.CASH, on);
                 expected = on.labour() ? expected.plus(cost.column(Place.LABOUR, on)) : expected;
@@ -167,9 +170,8 @@ class CostsTest {
     void however_failures_are_put_together_they_come_to_the_same(long seed) {
         begin(seed);
         List<IncidentCost> costs = all();
-        Money whole = costs.stream()
-                .map(cost -> cost.total(Switches.USUAL))
-                .reduce(Money.none(book.home()), Money::plus);
+        Money whole =
+                costs.stream().map(cost -> cost.total(Switches.USUAL)).reduce(Money.none(book.home()), Money::plus);
         for (BarsBy by : BarsBy.values()) {
             List<Bar> bars = new Bars(facts, subject -> Optional.empty()).of(by, costs, Switches.USUAL);
             assertThat(bars.stream().map(Bar::amount).reduce(Money.none(book.home()), Money::plus))

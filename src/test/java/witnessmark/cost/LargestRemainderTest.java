@@ -22,8 +22,8 @@ class LargestRemainderTest {
     @Test
     void seats_are_shared_out_as_hamilton_did() {
         List<Long> census = List.of(
-                630560L, 475327L, 432879L, 353523L, 331589L, 278514L, 236841L, 206236L, 179570L, 141822L, 85533L, 70835L,
-                68705L, 68446L, 55540L);
+                630560L, 475327L, 432879L, 353523L, 331589L, 278514L, 236841L, 206236L, 179570L, 141822L, 85533L,
+                70835L, 68705L, 68446L, 55540L);
         assertThat(census.stream().mapToLong(Long::longValue).sum()).isEqualTo(3_615_920);
         assertThat(LargestRemainder.split(120, census))
                 .containsExactly(21L, 16L, 14L, 12L, 11L, 9L, 8L, 7L, 6L, 5L, 3L, 2L, 2L, 2L, 2L);
@@ -59,7 +59,9 @@ class LargestRemainderTest {
                 BigInteger off = BigInteger.valueOf(shares.get(k))
                         .multiply(sum)
                         .subtract(BigInteger.valueOf(total).multiply(BigInteger.valueOf(weights.get(k))));
-                assertThat(off.abs()).as("seed %d, %d over %s", seed, total, weights).isLessThan(sum);
+                assertThat(off.abs())
+                        .as("seed %d, %d over %s", seed, total, weights)
+                        .isLessThan(sum);
             }
         }
     }
@@ -72,14 +74,18 @@ class LargestRemainderTest {
             List<Long> weights = weights(random);
             long total = random.nextInt(1_000_000);
             List<Long> shares = LargestRemainder.split(total, weights);
-            assertThat(LargestRemainder.split(-total, weights)).isEqualTo(shares.stream().map(s -> -s).toList());
-            assertThat(LargestRemainder.split(total, weights.stream().map(w -> w * 7).toList())).isEqualTo(shares);
+            assertThat(LargestRemainder.split(-total, weights))
+                    .isEqualTo(shares.stream().map(s -> -s).toList());
+            assertThat(LargestRemainder.split(
+                            total, weights.stream().map(w -> w * 7).toList()))
+                    .isEqualTo(shares);
         }
     }
 
     @Test
     void nobody_having_a_share_or_one_of_less_than_nothing_is_refused() {
-        assertThatThrownBy(() -> LargestRemainder.split(1, List.of(0L, 0L))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> LargestRemainder.split(1, List.of(0L, 0L)))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> LargestRemainder.split(1, List.of(2L, -1L)))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> LargestRemainder.split(1, List.of())).isInstanceOf(IllegalArgumentException.class);

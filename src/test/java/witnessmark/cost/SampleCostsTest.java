@@ -101,9 +101,8 @@ class SampleCostsTest {
         assertThat(cost.cash()).isEqualTo(euros("14148.00"));
         assertThat(cost.labour()).isEqualTo(euros("8454.60"));
         assertThat(cost.missed()).isEqualTo(euros("1037.00"));
-        Money all = costs().stream()
-                .map(each -> each.total(Switches.USUAL))
-                .reduce(Money.none(book.home()), Money::plus);
+        Money all =
+                costs().stream().map(each -> each.total(Switches.USUAL)).reduce(Money.none(book.home()), Money::plus);
         assertThat(all).isEqualTo(euros("23639.60"));
     }
 
@@ -158,7 +157,9 @@ class SampleCostsTest {
         Map<Object, Long> byCar = new HashMap<>();
         for (Entry<BudgetLine> line : facts.of(BudgetLine.class).all()) {
             byCar.merge(
-                    facts.of(Car.class).get(java.util.Objects.requireNonNull(line.fact().car())).name(),
+                    facts.of(Car.class)
+                            .get(java.util.Objects.requireNonNull(line.fact().car()))
+                            .name(),
                     line.fact().amount().minor(),
                     Long::sum);
         }
@@ -185,7 +186,8 @@ class SampleCostsTest {
     void an_hour_of_the_teams_own_engines_cost_what_the_table_says() {
         SeasonRunning running = new SeasonRunning(facts, season, END);
         RunningTime own = Stream.of("K03", "K05", "K06")
-                .map(number -> facts.of(Engine.class).named(number).orElseThrow().id())
+                .map(number ->
+                        facts.of(Engine.class).named(number).orElseThrow().id())
                 .map(id -> running.of(id).orElseThrow())
                 .reduce(RunningTime.NONE, RunningTime::plus);
         assertThat(own.hours(2)).isEqualTo(new BigDecimal("48.09"));
@@ -197,8 +199,10 @@ class SampleCostsTest {
     @Test
     void planned_life_is_split_as_the_table_says() {
         LostLife shells = lost("INC-03", "BE-05a");
-        assertThat(java.util.Objects.requireNonNull(shells.used()).units().doubleValue()).isBetween(25.5, 26.49);
-        assertThat(java.util.Objects.requireNonNull(shells.lost()).units().doubleValue()).isBetween(57.5, 58.49);
+        assertThat(java.util.Objects.requireNonNull(shells.used()).units().doubleValue())
+                .isBetween(25.5, 26.49);
+        assertThat(java.util.Objects.requireNonNull(shells.lost()).units().doubleValue())
+                .isBetween(57.5, 58.49);
         assertThat(lost("INC-07", "VS-06a").lost()).isEqualTo(euros("0.00"));
         assertThat(cost("INC-07").planned(Place.CASH)).isEqualTo(euros("272.00"));
     }
@@ -210,7 +214,10 @@ class SampleCostsTest {
             Incident incident = facts.of(Incident.class).get(named.fact().incident());
             LifeLedger then = LifeLedger.of(facts, new AsOf(incident.at().day(), END.zone()));
             assertThat(named.fact().ran())
-                    .as("%s %s", incident.mark(), facts.of(Part.class).get(named.fact().part()).mark())
+                    .as(
+                            "%s %s",
+                            incident.mark(),
+                            facts.of(Part.class).get(named.fact().part()).mark())
                     .isEqualTo(new RunningTime(
                             then.life(named.fact().part(), Counter.RUNNING).total()));
         }
@@ -219,12 +226,19 @@ class SampleCostsTest {
     /** What the springs cost: three quarters of the dropped valve by blame, all of it by the part that failed. */
     @Test
     void failures_are_put_together_by_area_part_car_and_engine() {
-        assertThat(amount(BarsBy.CAUSE_AREA, witnessmark.domain.CauseArea.RUN_PAST_ITS_LIMIT)).isEqualTo(euros("6015.00"));
-        assertThat(amount(BarsBy.PART_KIND, witnessmark.domain.PartKind.VALVE_SPRINGS)).isEqualTo(euros("8020.00"));
+        assertThat(amount(BarsBy.CAUSE_AREA, witnessmark.domain.CauseArea.RUN_PAST_ITS_LIMIT))
+                .isEqualTo(euros("6015.00"));
+        assertThat(amount(BarsBy.PART_KIND, witnessmark.domain.PartKind.VALVE_SPRINGS))
+                .isEqualTo(euros("8020.00"));
         assertThat(amount(BarsBy.PART_KIND, witnessmark.domain.PartKind.BIG_END_SHELLS))
                 .isEqualTo(euros("4924.00"));
-        assertThat(amount(BarsBy.CAR, facts.of(Car.class).named("41").orElseThrow().id())).isEqualTo(euros("12401.00"));
-        assertThat(amount(BarsBy.ENGINE, facts.of(Engine.class).named("K05").orElseThrow().id()))
+        assertThat(amount(
+                        BarsBy.CAR,
+                        facts.of(Car.class).named("41").orElseThrow().id()))
+                .isEqualTo(euros("12401.00"));
+        assertThat(amount(
+                        BarsBy.ENGINE,
+                        facts.of(Engine.class).named("K05").orElseThrow().id()))
                 .isEqualTo(euros("9012.60"));
     }
 

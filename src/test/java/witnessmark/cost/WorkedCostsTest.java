@@ -53,14 +53,28 @@ class WorkedCostsTest {
     private final Id<Car> car = add(new Car("41", ""));
     private final Id<Event> event = add(new Event("Round 7", "", EVENT, EVENT.plusDays(1), ZONE, null, ""));
     private final Id<Incident> incident = add(new Incident(
-            "I1", "valve dropped", Moment.of(EVENT.minusDays(27).atTime(11, 0), ZONE), FoundWhen.ON_A_RUN, null, null, car,
-            null, Severity.ENGINE_DESTROYED, "", null, "", null, "", "", ""));
+            "I1",
+            "valve dropped",
+            Moment.of(EVENT.minusDays(27).atTime(11, 0), ZONE),
+            FoundWhen.ON_A_RUN,
+            null,
+            null,
+            car,
+            null,
+            Severity.ENGINE_DESTROYED,
+            "",
+            null,
+            "",
+            null,
+            "",
+            "",
+            ""));
 
     WorkedCostsTest() {
         EngineSpeed any = new EngineSpeed(500);
         add(new Team("Team", ZONE, "EUR", any, any, any));
-        Id<MissedRun> missed = add(new MissedRun(
-                event, car, null, null, Moment.of(EVENT.atTime(9, 0), ZONE), MissedHow.NOT_ENTERED, ""));
+        Id<MissedRun> missed = add(
+                new MissedRun(event, car, null, null, Moment.of(EVENT.atTime(9, 0), ZONE), MissedHow.NOT_ENTERED, ""));
         add(new MissedShare(missed, null, incident, 10_000, ""));
     }
 
@@ -77,7 +91,9 @@ class WorkedCostsTest {
         IncidentCost cost = cost(book);
         assertThat(cost.total(Switches.USUAL)).isEqualTo(euros(731));
         assertThat(cost.column(Place.MISSED, Switches.USUAL)).isEqualTo(euros(731));
-        assertThat(book.pieces().stream().filter(piece -> piece.place() == Place.KEPT).map(piece -> piece.amount().minor()))
+        assertThat(book.pieces().stream()
+                        .filter(piece -> piece.place() == Place.KEPT)
+                        .map(piece -> piece.amount().minor()))
                 .containsExactlyInAnyOrder(74_000L, 23_800L);
     }
 
@@ -99,11 +115,43 @@ class WorkedCostsTest {
         Id<PartDesign> design = add(new PartDesign("shells", PartKind.BIG_END_SHELLS, "", "", false, true, ""));
         Id<Part> part = add(new Part("BE-1", design, "", "", null, null, null, null, null, null, ""));
         add(new IncidentPart(
-                incident, part, "", PartHarm.FAILED, new RunningTime(6 * 3_600_000L + 24 * 60_000), false,
-                new RunningTime(20 * 3_600_000L), ""));
+                incident,
+                part,
+                "",
+                PartHarm.FAILED,
+                new RunningTime(6 * 3_600_000L + 24 * 60_000),
+                false,
+                new RunningTime(20 * 3_600_000L),
+                ""));
         add(new CostLine(
-                EVENT, "shells", CostCategory.PARTS, CostBasis.CASH, null, null, null, incident, part, null, null, false,
-                false, euros(180), null, euros(0), euros(0), null, null, null, null, null, "", "", null, "", null, ""));
+                EVENT,
+                "shells",
+                CostCategory.PARTS,
+                CostBasis.CASH,
+                null,
+                null,
+                null,
+                incident,
+                part,
+                null,
+                null,
+                false,
+                false,
+                euros(180),
+                null,
+                euros(0),
+                euros(0),
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                "",
+                null,
+                "",
+                null,
+                ""));
         Facts facts = Facts.none().with(entries);
         assertThat(LifeLost.of(facts, incident)).singleElement().satisfies(split -> {
             assertThat(split.used()).isEqualTo(Money.parse("57.60 EUR"));
@@ -118,8 +166,34 @@ class WorkedCostsTest {
         Id<Part> part = add(new Part("HD-9", design, "", "", null, null, null, null, null, null, ""));
         add(new IncidentPart(incident, part, "", PartHarm.FAILED, new RunningTime(1), true, new RunningTime(20), ""));
         add(new CostLine(
-                EVENT, "head", CostCategory.PARTS, CostBasis.CASH, null, null, null, incident, part, null, null, false,
-                false, euros(900), null, euros(0), euros(0), null, null, null, null, null, "", "", null, "", null, ""));
+                EVENT,
+                "head",
+                CostCategory.PARTS,
+                CostBasis.CASH,
+                null,
+                null,
+                null,
+                incident,
+                part,
+                null,
+                null,
+                false,
+                false,
+                euros(900),
+                null,
+                euros(0),
+                euros(0),
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                "",
+                null,
+                "",
+                null,
+                ""));
         assertThat(LifeLost.of(Facts.none().with(entries), incident))
                 .singleElement()
                 .extracting(LostLife::lost)
@@ -129,8 +203,33 @@ class WorkedCostsTest {
     private void line(
             String what, CostCategory category, long paid, long recovered, long carried, @Nullable LocalDate until) {
         add(new CostLine(
-                EVENT.minusDays(9), what, category, CostBasis.CASH, event, car, null, null, null, null, null, false, false,
-                euros(paid), null, euros(recovered), euros(carried), until, null, null, null, null, "", "", null, "", null,
+                EVENT.minusDays(9),
+                what,
+                category,
+                CostBasis.CASH,
+                event,
+                car,
+                null,
+                null,
+                null,
+                null,
+                null,
+                false,
+                false,
+                euros(paid),
+                null,
+                euros(recovered),
+                euros(carried),
+                until,
+                null,
+                null,
+                null,
+                null,
+                "",
+                "",
+                null,
+                "",
+                null,
                 ""));
     }
 
@@ -139,8 +238,7 @@ class WorkedCostsTest {
     }
 
     private IncidentCost cost(CostBook book) {
-        return Failures.all(
-                        Facts.none().with(entries), book, new AsOf(LocalDate.of(2028, 1, 1), ZONE), piece -> true)
+        return Failures.all(Facts.none().with(entries), book, new AsOf(LocalDate.of(2028, 1, 1), ZONE), piece -> true)
                 .get(0);
     }
 

@@ -207,7 +207,9 @@ class BadRowTest extends ReadingTest {
         String designs = "engine-designs.csv";
         assertRead(
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
-                rows(4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65, 78, 79),
+                rows(
+                        4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65,
+                        78, 79),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),

@@ -89,6 +89,7 @@ final class RandomFacts {
     private Facts facts = Facts.none();
     /** One for each fact: a line of money is in one currency. */
     private Currency currency = Currency.getInstance("EUR");
+
     private final Set<List<Object>> names = new HashSet<>();
 
     RandomFacts(long seed) {

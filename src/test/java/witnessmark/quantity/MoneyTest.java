@@ -24,7 +24,18 @@ class MoneyTest {
     }
 
     @ParameterizedTest(name = "\"{0}\"")
-    @ValueSource(strings = {"", "EUR", "12", "12.345 EUR", "0.5 JPY", "12 EURO", "12 XXX", "99999999999999999999 EUR", "1e999 EUR"})
+    @ValueSource(
+            strings = {
+                "",
+                "EUR",
+                "12",
+                "12.345 EUR",
+                "0.5 JPY",
+                "12 EURO",
+                "12 XXX",
+                "99999999999999999999 EUR",
+                "1e999 EUR"
+            })
     void what_nobody_can_pay_is_refused(String text) {
         assertThatThrownBy(() -> Money.parse(text)).isInstanceOf(IllegalArgumentException.class);
     }

@@ -191,7 +191,8 @@ final class RandomFacts {
         }
         Class<?> plain = (Class<?>) type;
         if (plain == String.class) {
-            boolean name = List.of("name", "number", "mark", "batch", "what", "title", "question", "statement").contains(component.name());
+            boolean name = List.of("name", "number", "mark", "batch", "what", "title", "question", "statement")
+                    .contains(component.name());
             return name ? word() + "#" + counter : word();
         }
         return plain.isEnum() ? oneOf(List.of(plain.getEnumConstants())) : measure(plain);

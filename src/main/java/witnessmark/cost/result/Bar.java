@@ -17,7 +17,10 @@ import witnessmark.quantity.RunningTime;
  * @param running running of the engine or car it stands for, or null where there is none
  */
 public record Bar(
-        @Nullable Object subject, Money amount, List<Part> parts, @Nullable RunningTime running) {
+        @Nullable Object subject,
+        Money amount,
+        List<Part> parts,
+        @Nullable RunningTime running) {
     public Bar {
         parts = List.copyOf(parts);
     }

@@ -14,7 +14,10 @@ import witnessmark.domain.Season;
  * @param season the entry that says so, or null for a calendar year
  */
 public record SeasonSpan(
-        String name, LocalDate first, LocalDate last, @Nullable Id<Season> season) {
+        String name,
+        LocalDate first,
+        LocalDate last,
+        @Nullable Id<Season> season) {
     /** Whether a day falls in it. */
     public boolean has(LocalDate day) {
         return !day.isBefore(first) && !day.isAfter(last);

@@ -15,14 +15,13 @@ public record Switches(boolean labour, boolean missed, boolean spoiled, boolean 
 
     /** Whether a piece of a failure is in the total. */
     public boolean takes(Piece piece) {
-        boolean column =
-                switch (piece.place()) {
-                    case CASH -> true;
-                    case LABOUR -> labour;
-                    case MISSED -> missed;
-                    case SPOILED -> spoiled;
-                    case RUNNING, OWN_WORK, KEPT -> false;
-                };
+        boolean column = switch (piece.place()) {
+            case CASH -> true;
+            case LABOUR -> labour;
+            case MISSED -> missed;
+            case SPOILED -> spoiled;
+            case RUNNING, OWN_WORK, KEPT -> false;
+        };
         return column && (allocated || !piece.allocated()) && (planned || !piece.planned());
     }
 

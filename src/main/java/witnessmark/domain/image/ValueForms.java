@@ -219,9 +219,8 @@ final class ValueForms {
                     Money money = (Money) value;
                     return new Object[] {money.minor(), money.currency().getCurrencyCode()};
                 },
-                columns -> new Money(
-                        ((Number) ValueForm.present(columns[0])).longValue(),
-                        Currency.getInstance((String) ValueForm.present(columns[1]))),
+                columns -> new Money(((Number) ValueForm.present(columns[0])).longValue(), Currency.getInstance((String)
+                        ValueForm.present(columns[1]))),
                 "",
                 value -> ((Money) value).text(),
                 Money::parse,

@@ -21,8 +21,8 @@ public final class TypedMoney {
     private static final Map<String, String> SIGNS = Map.of("€", "EUR", "£", "GBP", "¥", "JPY", "$", "USD");
     private static final Pattern FORM = Pattern.compile("(?<sign>-)? ?(?<before>[a-z]{3}|[€£¥$])? ?(?<minus>-)? ?"
             + "(?<figure>[0-9][0-9 .,'’]*?|[.,][0-9]+) ?(?<after>[a-z]{3}|[€£¥$])?");
-    private static final Pattern SET_APART = Pattern.compile("[0-9]{1,3}(?:(?<apart>[ .,'’])[0-9]{3})"
-            + "(?:\\k<apart>[0-9]{3})*|[0-9]+");
+    private static final Pattern SET_APART =
+            Pattern.compile("[0-9]{1,3}(?:(?<apart>[ .,'’])[0-9]{3})" + "(?:\\k<apart>[0-9]{3})*|[0-9]+");
     private static final String EXAMPLE = "520";
 
     private TypedMoney() {}
@@ -114,12 +114,12 @@ public final class TypedMoney {
     }
 
     private static @Nullable Currency currency(String named, Currency own) {
-        if (own.getSymbol(Locale.ROOT).equals(named)
-                || own.getCurrencyCode().endsWith("D") && named.equals("$")) {
+        if (own.getSymbol(Locale.ROOT).equals(named) || own.getCurrencyCode().endsWith("D") && named.equals("$")) {
             return own;
         }
         try {
-            Currency found = Currency.getInstance(SIGNS.getOrDefault(named, named).toUpperCase(Locale.ROOT));
+            Currency found =
+                    Currency.getInstance(SIGNS.getOrDefault(named, named).toUpperCase(Locale.ROOT));
             return found.getDefaultFractionDigits() < 0 ? null : found;
         } catch (IllegalArgumentException nobodyPaysInIt) {
             return null;

@@ -56,8 +56,24 @@ class TypedMoneyTest {
     @ParameterizedTest(name = "\"{0}\"")
     @ValueSource(
             strings = {
-                "", "abc", "EUR", "12.3456", "1.2.3", "12,34,56", "12 34", "5 €€", "EUR 5 EUR", "--5", "- -5", "5 XXX", "5 QQQ",
-                "1e3", "12 h", "99999999999999999999", "(5)", "1.037.50"
+                "",
+                "abc",
+                "EUR",
+                "12.3456",
+                "1.2.3",
+                "12,34,56",
+                "12 34",
+                "5 €€",
+                "EUR 5 EUR",
+                "--5",
+                "- -5",
+                "5 XXX",
+                "5 QQQ",
+                "1e3",
+                "12 h",
+                "99999999999999999999",
+                "(5)",
+                "1.037.50"
             })
     void what_is_no_amount_is_not_read(String text) {
         assertThat(TypedMoney.read(text, EUR)).isInstanceOf(Typed.Unreadable.class);
