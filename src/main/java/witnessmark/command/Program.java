@@ -24,6 +24,8 @@ public final class Program implements Runnable {
             "due",
             "parts",
             "meters",
+            "cost",
+            "incident",
             "calendar",
             "jobsheet",
             "starting-values",
@@ -74,6 +76,8 @@ public final class Program implements Runnable {
                 .addSubcommand(new Due(tools))
                 .addSubcommand(new Parts(tools))
                 .addSubcommand(new Meters(tools))
+                .addSubcommand(new Cost(tools))
+                .addSubcommand(new IncidentCostOf(tools))
                 .addSubcommand(new Calendar(tools))
                 .addSubcommand(new JobSheetFile(tools))
                 .addSubcommand(new StartingList(tools))

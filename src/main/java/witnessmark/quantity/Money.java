@@ -110,8 +110,7 @@ public record Money(long minor, Currency currency) {
 
     private Money same(Money other) {
         if (!currency.equals(other.currency)) {
-            throw new IllegalArgumentException(
-                    "%s and %s are not added without a rate".formatted(currency, other.currency));
+            throw new IllegalArgumentException(currency + " and " + other.currency + " are not added without a rate");
         }
         return other;
     }

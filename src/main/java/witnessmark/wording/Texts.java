@@ -32,6 +32,7 @@ public final class Texts {
             "measures",
             "calendar",
             "command",
+            "money",
             "jobsheet",
             "help",
             "sheets");

@@ -32,7 +32,7 @@ class MoneyTest {
                 "12.345 EUR",
                 "0.5 JPY",
                 "12 EURO",
-                "12 XXX",
+                "12 XTS",
                 "99999999999999999999 EUR",
                 "1e999 EUR"
             })

@@ -67,7 +67,7 @@ class TypedMoneyTest {
                 "EUR 5 EUR",
                 "--5",
                 "- -5",
-                "5 XXX",
+                "5 XTS",
                 "5 QQQ",
                 "1e3",
                 "12 h",

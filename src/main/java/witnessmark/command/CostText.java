@@ -1,0 +1,122 @@
+package witnessmark.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import witnessmark.cost.result.Bar;
+import witnessmark.cost.result.Place;
+import witnessmark.cost.result.SeasonCost;
+import witnessmark.cost.result.Switches;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.logbook.money.Failure;
+import witnessmark.logbook.money.SeasonPage;
+import witnessmark.quantity.Money;
+import witnessmark.wording.MoneyWords;
+
+/** Lines of costs on a terminal. */
+final class CostText {
+    private static final int NAME = 44;
+
+    private final Tools tools;
+    private final MoneyWords words;
+
+    CostText(Tools tools) {
+        this.tools = tools;
+        this.words = new MoneyWords(tools.texts(), tools.measures());
+    }
+
+    /** The season's own figures, and what the total of failures rests on. */
+    List<String> season(SeasonPage page) {
+        SeasonCost cost = page.cost();
+        List<String> lines = new ArrayList<>();
+        lines.add(line("command.cost.planned", cost.budget()));
+        lines.add(line("command.cost.spent", cost.spent()));
+        lines.add(line("command.cost.committed", cost.committed()));
+        lines.add(line("command.cost.kept", cost.kept()));
+        if (!cost.broughtIn().isNone()) {
+            lines.add(line("command.cost.brought", cost.broughtIn()));
+        }
+        lines.add(line("command.cost.income", cost.income()));
+        lines.add(line("command.cost.running", cost.runningCosts().plus(cost.spoiled())));
+        lines.add(line("command.cost.failures", page.total()));
+        lines.add("  " + words.span(page.span()));
+        lines.add("  " + words.restsOn(page.switches()));
+        if (cost.running().millis() > 0) {
+            lines.add("  " + words.perHour(page.total(), cost.running()));
+        }
+        return lines;
+    }
+
+    String heading() {
+        StringBuilder line = new StringBuilder(" ".repeat(NAME));
+        Cost.columns().forEach(column -> line.append("%17s".formatted(words.column(column))));
+        return line.append("%17s".formatted(tools.texts().get("money.column.total")))
+                .toString();
+    }
+
+    String failure(Failure failure, Switches switches) {
+        Incident incident = failure.incident().fact();
+        StringBuilder line = new StringBuilder(fit(incident.mark() + "  " + incident.title()));
+        for (Place column : Cost.columns()) {
+            line.append("%17s".formatted(tools.measures().amount(failure.cost().column(column, switches))));
+        }
+        return line.append("%17s".formatted(tools.measures().amount(failure.cost().total(switches))))
+                .toString();
+    }
+
+    String bar(Facts facts, Bar bar, Money whole) {
+        String perHour = bar.running() == null ? "" : words.perHour(bar.amount(), bar.running());
+        return (fit(tools.words().label(subject(facts, bar)))
+                        + "%16s%8s  %s"
+                                .formatted(
+                                        tools.measures().amount(bar.amount()),
+                                        words.share(bar.amount(), whole),
+                                        perHour))
+                .stripTrailing();
+    }
+
+    /** What a bar stands for. */
+    String subject(Facts facts, Bar bar) {
+        Object subject = bar.subject();
+        if (subject == null) {
+            return tools.texts().get("money.nobody");
+        }
+        if (subject instanceof Coded word) {
+            return tools.words().word(word);
+        }
+        return subject instanceof Id<?> id ? name(facts, id) : subject.toString();
+    }
+
+    private static String name(Facts facts, Id<?> id) {
+        for (RecordType<?> type : RecordTypes.all()) {
+            String known = named(facts, type, id);
+            if (known != null) {
+                return known;
+            }
+        }
+        return id.text();
+    }
+
+    private static <F extends Fact> @org.jspecify.annotations.Nullable String named(
+            Facts facts, RecordType<F> type, Id<?> id) {
+        return facts.of(type.kind())
+                .find(new Id<F>(id.value()))
+                .map(Entry::fact)
+                .map(Fact::knownAs)
+                .orElse(null);
+    }
+
+    private String line(String key, Money money) {
+        return "%-36s%17s".formatted(tools.texts().get(key), tools.measures().amount(money));
+    }
+
+    private static String fit(String text) {
+        return text.length() < NAME ? "%-44s".formatted(text) : text.substring(0, NAME - 2) + "… ";
+    }
+}

@@ -1,0 +1,177 @@
+package witnessmark.logbook.money;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import witnessmark.cost.Bars;
+import witnessmark.cost.Costs;
+import witnessmark.cost.Failures;
+import witnessmark.cost.SeasonRunning;
+import witnessmark.cost.SeasonTotals;
+import witnessmark.cost.Seasons;
+import witnessmark.cost.result.BarsBy;
+import witnessmark.cost.result.CostBook;
+import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.Place;
+import witnessmark.cost.result.SeasonCost;
+import witnessmark.cost.result.SeasonSpan;
+import witnessmark.cost.result.Span;
+import witnessmark.cost.result.Switches;
+import witnessmark.domain.CostLine;
+import witnessmark.domain.Decision;
+import witnessmark.domain.DecisionOption;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.domain.IncomeLine;
+import witnessmark.domain.Season;
+import witnessmark.ledger.AsOf;
+import witnessmark.logbook.View;
+import witnessmark.quantity.Money;
+
+/** Puts a season in money on one page. */
+public final class SeeSeason {
+    private final Facts facts;
+    private final AsOf asOf;
+    private final CostBook book;
+
+    private SeeSeason(View view) {
+        this.facts = view.facts();
+        this.asOf = view.ledger().asOf();
+        this.book = Costs.asOf(facts, asOf);
+    }
+
+    /** The season of the view's day. */
+    public static SeasonSpan now(View view) {
+        return Seasons.of(view.facts(), view.day());
+    }
+
+    /** The season that goes by a name, or a calendar year. */
+    public static Optional<SeasonSpan> named(View view, String name) {
+        return Seasons.named(view.facts(), name);
+    }
+
+    /**
+     * The page of one season.
+     *
+     * @param view the logbook
+     * @param season which season
+     * @param switches what totals take in
+     * @param by what the bars put failures under
+     */
+    public static SeasonPage of(View view, SeasonSpan season, Switches switches, BarsBy by) {
+        return new SeeSeason(view).page(season, switches, by);
+    }
+
+    private SeasonPage page(SeasonSpan season, Switches switches, BarsBy by) {
+        SeasonRunning running = new SeasonRunning(facts, season, asOf);
+        List<IncidentCost> costs = Failures.all(facts, book, asOf, piece -> season.has(piece.day())).stream()
+                .filter(cost -> !cost.pieces().isEmpty() || season.has(at(cost.incident())))
+                .toList();
+        IncidentCost together = new IncidentCost(
+                new Id<>(new java.util.UUID(0, 0)),
+                book.home(),
+                costs.stream().flatMap(cost -> cost.pieces().stream()).toList());
+        return new SeasonPage(
+                SeasonTotals.of(facts, book, asOf, season, running.all()),
+                switches,
+                together.total(switches),
+                together.span(switches),
+                by,
+                new Bars(facts, running::of).of(by, costs, switches),
+                failures(costs, switches),
+                new BudgetRows(facts, book).of(season),
+                decisions(season),
+                income(season),
+                lines(season, line -> !line.customer().isBlank() && line.chargedOn() == null),
+                refunds(),
+                kept(),
+                book.noRate(),
+                beside());
+    }
+
+    private LocalDate at(Id<Incident> incident) {
+        return facts.of(Incident.class).get(incident).at().day();
+    }
+
+    private List<Failure> failures(List<IncidentCost> costs, Switches switches) {
+        Preventions preventions = new Preventions(facts, book.home(), asOf);
+        return costs.stream()
+                .sorted(Comparator.comparingLong(cost -> -cost.total(switches).minor()))
+                .map(cost -> new Failure(
+                        facts.of(Incident.class).find(cost.incident()).orElseThrow(),
+                        cost,
+                        preventions.together(cost.incident()),
+                        facts.of(Decision.class)
+                                .where(decision -> cost.incident().equals(decision.ledTo()))))
+                .toList();
+    }
+
+    private List<Decided> decisions(SeasonSpan season) {
+        return facts.of(Decision.class)
+                .inForce()
+                .filter(decision -> asOf.counts(decision.fact().asked())
+                        && season.has(decision.fact().asked().day()))
+                .sorted(Comparator.comparing((Entry<Decision> decision) -> decision.fact().asked()))
+                .map(this::decided)
+                .toList();
+    }
+
+    private Decided decided(Entry<Decision> decision) {
+        Id<Incident> led = decision.fact().ledTo();
+        return new Decided(
+                decision,
+                facts.of(DecisionOption.class).where(option -> option.decision().equals(decision.id())),
+                led == null ? null : SeeIncident.cost(facts, book, asOf, led));
+    }
+
+    private List<Entry<IncomeLine>> income(SeasonSpan season) {
+        return facts.of(IncomeLine.class)
+                .inForce()
+                .filter(line -> season.has(line.fact().day())
+                        && !line.fact().day().isAfter(asOf.day()))
+                .sorted(Comparator.comparing((Entry<IncomeLine> line) -> line.fact().day()))
+                .toList();
+    }
+
+    private List<Entry<CostLine>> lines(SeasonSpan season, java.util.function.Predicate<CostLine> which) {
+        return facts
+                .of(CostLine.class)
+                .where(line -> season.has(line.day()) && !line.day().isAfter(asOf.day()) && which.test(line))
+                .stream()
+                .sorted(Comparator.comparing((Entry<CostLine> line) -> line.fact().day()))
+                .toList();
+    }
+
+    /** What can still be asked back: nothing of it was got back yet, and the last day is not over. */
+    private List<Entry<CostLine>> refunds() {
+        return Refunds.open(facts, asOf);
+    }
+
+    private List<Entry<CostLine>> kept() {
+        return book.pieces().stream()
+                .filter(piece -> piece.place() == Place.KEPT)
+                .map(piece -> piece.line())
+                .distinct()
+                .map(id -> facts.of(CostLine.class).find(id).orElseThrow())
+                .toList();
+    }
+
+    private List<SeasonPage.Beside> beside() {
+        List<SeasonPage.Beside> all = new ArrayList<>();
+        for (SeasonSpan each : Seasons.all(facts, asOf.day())) {
+            SeasonCost now = SeasonTotals.of(facts, book, asOf, each, new SeasonRunning(facts, each, asOf).all());
+            Entry<Season> reported = Optional.ofNullable(each.season())
+                    .flatMap(id -> facts.of(Season.class).find(id))
+                    .filter(season -> season.fact().closed() != null
+                            && asOf.counts(Objects.requireNonNull(season.fact().closed())))
+                    .orElse(null);
+            all.add(new SeasonPage.Beside(each, now, reported));
+        }
+        return all;
+    }
+}

@@ -1,0 +1,89 @@
+package witnessmark.wording;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import witnessmark.cost.result.BarsBy;
+import witnessmark.cost.result.Place;
+import witnessmark.cost.result.Span;
+import witnessmark.cost.result.Switches;
+import witnessmark.quantity.Money;
+import witnessmark.quantity.RunningTime;
+
+/** What costs come to, in words. */
+public final class MoneyWords {
+    private static final BigDecimal HOUR = BigDecimal.valueOf(3_600_000);
+
+    private final Texts texts;
+    private final Measures measures;
+
+    /** Words in a team's language. */
+    public MoneyWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+    }
+
+    /** The heading of a column: {@code Own labour}. */
+    public String column(Place place) {
+        return texts.get("money.column." + place.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** By what failures are put together, inside a sentence: {@code part that failed}. */
+    public String by(BarsBy by) {
+        return texts.get("money.by." + by.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** What a total takes in and leaves out: {@code own labour counted, spoiled weekends left out …}. */
+    public String restsOn(Switches switches) {
+        List<String> all = new ArrayList<>();
+        all.add(rests("labour", switches.labour()));
+        all.add(rests("missed", switches.missed()));
+        all.add(rests("spoiled", switches.spoiled()));
+        all.add(rests("allocated", switches.allocated()));
+        all.add(rests("planned", switches.planned()));
+        return texts.get("money.rests", measures.row(all));
+    }
+
+    /** From the lowest to the highest a total can be, and on what that depends. */
+    public String span(Span span) {
+        return span.one()
+                ? texts.get("money.span.one")
+                : texts.get("money.span", measures.amount(span.low()), measures.money(span.high()));
+    }
+
+    /** Hundredths of a percent as percent: {@code 12.5 %}. */
+    public String percent(int hundredths) {
+        BigDecimal figure = BigDecimal.valueOf(hundredths, 2).stripTrailingZeros();
+        return texts.get("money.percent", measures.number(figure, Math.max(0, figure.scale())));
+    }
+
+    /** One amount as a share of another, in whole percent; empty when there is nothing to take a share of. */
+    public String share(Money part, Money whole) {
+        if (whole.minor() <= 0) {
+            return "";
+        }
+        BigDecimal share = BigDecimal.valueOf(part.minor())
+                .multiply(BigDecimal.valueOf(100))
+                .divide(BigDecimal.valueOf(whole.minor()), 0, RoundingMode.HALF_UP);
+        return texts.get("money.percent", measures.number(share, 0));
+    }
+
+    /** What an amount is for each hour run, in whole currency: {@code 492 EUR an hour run}. */
+    public String perHour(Money money, RunningTime running) {
+        BigDecimal each = money.units()
+                .multiply(HOUR)
+                .divide(BigDecimal.valueOf(running.millis()), 0, RoundingMode.HALF_UP);
+        return texts.get(
+                "money.per_hour",
+                texts.get(
+                        "measures.figure",
+                        measures.number(each, 0),
+                        money.currency().getCurrencyCode()));
+    }
+
+    private String rests(String what, boolean counted) {
+        return texts.get("money.rests." + (counted ? "" : "no_") + what);
+    }
+}
