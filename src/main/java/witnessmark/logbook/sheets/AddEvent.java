@@ -146,12 +146,12 @@ public final class AddEvent implements LogSheet {
             Timetable.Line line = read.line();
             if (line == null) {
                 wrong = wrong == null ? read.problem() : wrong;
-                back.add(SheetNote.of("line_not_read", text.strip()));
+                back.add(notRead(text.strip(), read.problem()));
             } else if (lines.stream().anyMatch(other -> other.name().equalsIgnoreCase(line.name()))) {
                 wrong = wrong == null
                         ? Problem.of(ProblemKind.NAME_TAKEN, RecordTypes.of(PlannedRun.class), line.name())
                         : wrong;
-                back.add(SheetNote.of("line_not_read", text.strip()));
+                back.add(SheetNote.of("line_twice", text.strip()));
             } else {
                 lines.add(line);
                 back.add(inWords(line));
@@ -164,6 +164,16 @@ public final class AddEvent implements LogSheet {
         }
         in.readBack(TIMETABLE, back);
         return lines;
+    }
+
+    /** What is wrong with each line is said beside it; under the field there is room for the first alone. */
+    private static SheetNote notRead(String text, @Nullable Problem problem) {
+        ProblemKind kind = problem == null ? ProblemKind.CANNOT_READ : problem.kind();
+        return switch (kind) {
+            case OUTSIDE_EVENT -> SheetNote.of("line_outside", text);
+            case LESS_THAN_NOTHING, RUN_OF_NO_LENGTH -> SheetNote.of("line_no_length", text);
+            default -> SheetNote.of("line_not_read", text);
+        };
     }
 
     private static SheetNote inWords(Timetable.Line line) {
