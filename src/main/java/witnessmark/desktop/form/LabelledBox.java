@@ -10,6 +10,8 @@ public abstract class LabelledBox extends JPanel {
     private final JLabel label;
     private final NoteLine line = new NoteLine();
     private final JComponent input;
+    private Runnable said = () -> {};
+    private boolean interrupted;
 
     /** @param shown what is laid out, the input itself or what it scrolls in */
     LabelledBox(Caption caption, JComponent input, JComponent shown, boolean tall) {
@@ -28,22 +30,45 @@ public abstract class LabelledBox extends JPanel {
 
     /** Said by the way: "last run 97". */
     public final void note(String words) {
-        line.say(NoteLine.Level.NOTE, words, input);
+        say(NoteLine.Level.NOTE, words);
     }
 
     /** What was understood: "= 1 h 20 min (80 min)". */
     public final void echo(String words) {
-        line.say(NoteLine.Level.ECHO, words, input);
+        say(NoteLine.Level.ECHO, words);
     }
 
     /** A doubt that does not keep anybody from saving. */
     public final void query(String words) {
-        line.say(NoteLine.Level.QUERY, words, input);
+        say(NoteLine.Level.QUERY, words);
     }
 
     /** What keeps the form from being saved. */
     public final void stop(String words) {
-        line.say(NoteLine.Level.STOP, words, input);
+        say(NoteLine.Level.STOP, words);
+    }
+
+    private void say(NoteLine.Level level, String words) {
+        said = () -> line.say(level, words, input);
+        interrupted = interrupted && level != NoteLine.Level.STOP;
+        if (!interrupted) {
+            said.run();
+        }
+    }
+
+    /** Says something of the input itself in place of what the form says, until it is over or something stops. */
+    final void interrupt(String words) {
+        interrupted = true;
+        line.say(NoteLine.Level.QUERY, words, input);
+    }
+
+    /** What the form says last stands again. */
+    final void goOn() {
+        if (interrupted) {
+            interrupted = false;
+            line.say(NoteLine.Level.NOTE, "", input);
+            said.run();
+        }
     }
 
     public final NoteLine line() {

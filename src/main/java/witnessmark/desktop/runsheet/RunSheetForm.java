@@ -171,7 +171,7 @@ final class RunSheetForm extends JPanel {
     }
 
     private ChoiceBox<Named> choiceBox(RunField field, Caption caption) {
-        ChoiceBox<Named> box = new ChoiceBox<>(caption, Named::words);
+        ChoiceBox<Named> box = new ChoiceBox<>(words.texts(), caption, Named::words);
         box.onChange(() -> {
             Named chosen = box.chosen();
             typed(field, chosen == null ? "" : chosen.key());

@@ -53,7 +53,7 @@ final class ToldPanel extends JPanel {
         this.words = words;
         this.texts = words.texts();
         this.leave = leave;
-        this.engine = new ChoiceBox<>(Caption.of(words.label(ToldField.ENGINE)), words::engine);
+        this.engine = new ChoiceBox<>(texts, Caption.of(words.label(ToldField.ENGINE)), words::engine);
         for (ToldField field : ToldField.values()) {
             boxes.put(field, field == ToldField.ENGINE ? engineBox() : fieldBox(field));
         }
