@@ -102,7 +102,8 @@ final class Places {
                 shell.desk(),
                 () -> book.desk().view().facts(),
                 () -> book.desk().day(),
-                DAYS));
+                DAYS,
+                record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO))));
         Path sample = book.sampleFolder();
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
     }
