@@ -170,6 +170,7 @@ final class Places {
 
     private static StartContext startContext(
             ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window, UndoActions undo) {
+        Path home = Path.of(System.getProperty("user.home"));
         return new StartContext(
                 shell.texts(),
                 measures,
@@ -178,7 +179,7 @@ final class Places {
                 shell.settings(),
                 shell.desk(),
                 book.desk(),
-                new SystemChoosing(shell.texts(), shell.settings(), window::frame),
+                new SystemChoosing(shell.texts(), shell.settings(), home, window::frame),
                 window,
                 undo::undo,
                 new StartContext.Uses(
@@ -191,7 +192,7 @@ final class Places {
                         ZoneId.systemDefault(),
                         CURRENCY,
                         outside.person(),
-                        Path.of(System.getProperty("user.home")),
+                        home,
                         OtherProgram::open));
     }
 }
