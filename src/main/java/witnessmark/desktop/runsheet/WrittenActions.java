@@ -379,10 +379,11 @@ final class WrittenActions {
         history = found.history();
         by = words.writtenBy(history, book.view().zone());
         changedBy = words.changedBy(history, book.view().zone());
-        found.draft().ifPresent(kept -> {
-            draft.found(kept);
-            view.focus(model.restore(kept.fields(), run.texts()).orElse(RunField.RUNNING));
-        });
+        found.draft()
+                .ifPresent(kept -> draft.found(
+                        kept,
+                        () -> view.focus(
+                                model.restore(kept.fields(), run.texts()).orElse(RunField.RUNNING))));
         tell();
     }
 
