@@ -10,10 +10,12 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.NoticeStrip;
+import witnessmark.desktop.form.Sheet;
 import witnessmark.logbook.run.RunDoes;
 import witnessmark.logbook.run.RunField;
 import witnessmark.wording.Texts;
@@ -30,6 +32,7 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final RunSheetForm form;
     private final DoesPanel does;
     private final SheetBeside page;
+    private final FieldBox why;
     private final RunHistory history;
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
@@ -67,7 +70,8 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.texts = words.texts();
         this.form = new RunSheetForm(model, words);
         this.does = new DoesPanel(words, "");
-        this.page = new SheetBeside(form, does);
+        this.why = new FieldBox(Caption.of(texts.get("runsheet.written.because")));
+        this.page = new SheetBeside(withWhy(), does);
         this.strike = button("runsheet.written.strike", this::askReason);
         this.restore = button("runsheet.written.restore", () -> act(actions::restore));
         this.historyButton = button("runsheet.written.history", this::showHistory);
@@ -97,6 +101,24 @@ final class WrittenPanel extends JPanel implements SheetView {
 
     RunSheetForm form() {
         return form;
+    }
+
+    FieldBox why() {
+        return why;
+    }
+
+    /** Under the fields of the run stands why they are changed: it goes into the history and not into the run. */
+    private JPanel withWhy() {
+        why.note(texts.get("runsheet.written.because.note"));
+        why.onChange(() -> actions.because(why.text()));
+        why.onLeave(actions::left);
+        Sheet sheet = new Sheet("fillx", "[0::,grow,fill]", "");
+        sheet.add(why, "growx, wmin 0");
+        JPanel both = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap", "[0::,grow,fill]", "[grow,fill]8[]"));
+        both.setOpaque(false);
+        both.add(form);
+        both.add(sheet);
+        return both;
     }
 
     JButton historyButton() {
@@ -181,6 +203,10 @@ final class WrittenPanel extends JPanel implements SheetView {
     private void showModel() {
         boolean correct = actions.canCorrect();
         form.editable(correct);
+        why.field().setEditable(correct);
+        if (!why.text().equals(actions.why().typed())) {
+            why.load(actions.why().typed());
+        }
         String waiting = texts.get(actions.isStruckOut() ? "runsheet.does.nothing" : "runsheet.does.cannot");
         if (!model.does().equals(shown) || shown.isEmpty()) {
             shown = model.does();
