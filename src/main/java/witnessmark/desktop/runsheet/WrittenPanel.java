@@ -15,7 +15,6 @@ import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.NoticeStrip;
-import witnessmark.desktop.form.Sheet;
 import witnessmark.logbook.run.RunDoes;
 import witnessmark.logbook.run.RunField;
 import witnessmark.wording.Texts;
@@ -68,10 +67,10 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.actions = actions;
         this.words = words;
         this.texts = words.texts();
-        this.form = new RunSheetForm(model, words);
-        this.does = new DoesPanel(words, "");
         this.why = new FieldBox(Caption.of(texts.get("runsheet.written.because")));
-        this.page = new SheetBeside(withWhy(), does);
+        this.form = new RunSheetForm(model, words, why);
+        this.does = new DoesPanel(words, "");
+        this.page = new SheetBeside(form, does);
         this.strike = button("runsheet.written.strike", this::askReason);
         this.restore = button("runsheet.written.restore", () -> act(actions::restore));
         this.historyButton = button("runsheet.written.history", this::showHistory);
@@ -91,6 +90,7 @@ final class WrittenPanel extends JPanel implements SheetView {
         add(strip, "growx, wrap");
         add(foot, "growx, wrap");
         add(asking, "growx");
+        askWhy();
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", actions::save);
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         form.onLeave(field -> actions.left());
@@ -107,18 +107,11 @@ final class WrittenPanel extends JPanel implements SheetView {
         return why;
     }
 
-    /** Under the fields of the run stands why they are changed: it goes into the history and not into the run. */
-    private JPanel withWhy() {
+    /** After the fields of the run stands why they are changed: it goes into the history and not into the run. */
+    private void askWhy() {
         why.note(texts.get("runsheet.written.because.note"));
         why.onChange(() -> actions.because(why.text()));
         why.onLeave(actions::left);
-        Sheet sheet = new Sheet("fillx", "[0::,grow,fill]", "");
-        sheet.add(why, "growx, wmin 0");
-        JPanel both = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap", "[0::,grow,fill]", "[grow,fill]8[]"));
-        both.setOpaque(false);
-        both.add(form);
-        both.add(sheet);
-        return both;
     }
 
     JButton historyButton() {
