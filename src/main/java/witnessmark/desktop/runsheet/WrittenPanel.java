@@ -11,6 +11,7 @@ import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
@@ -37,6 +38,7 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final JPanel body = new JPanel(cards);
     private final NoticeStrip strip = new NoticeStrip();
     private final FormFoot foot;
+    private final transient FootGivesWay way;
     private final ReasonRow asking;
     private final JButton strike;
     private final JButton restore;
@@ -89,6 +91,7 @@ final class WrittenPanel extends JPanel implements SheetView {
         add(body, "grow, w 0:0:, wrap");
         add(strip, "growx, wrap");
         add(foot, "growx, wrap");
+        this.way = new FootGivesWay(this, page::end, foot, "growx, wrap");
         add(asking, "growx");
         askWhy();
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", actions::save);
@@ -148,6 +151,12 @@ final class WrittenPanel extends JPanel implements SheetView {
     @Override
     public void written() {
         form.forgetTyping();
+    }
+
+    @Override
+    public void doLayout() {
+        way.fit();
+        super.doLayout();
     }
 
     private JButton button(String key, Runnable work) {

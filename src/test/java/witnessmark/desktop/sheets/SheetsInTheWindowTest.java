@@ -111,6 +111,20 @@ class SheetsInTheWindowTest {
         }
     }
 
+    /** On the small laptop at twice the size. */
+    @Test
+    void in_a_low_window_more_than_two_rows_of_a_sheet_are_in_sight() {
+        try (SheetsWindow window = new SheetsWindow(folder, Looks.look(Theme.LIGHT, 2.0f), Texts.in(Locale.UK))) {
+            window.open("add_engine");
+            window.lay(1366, 768);
+            JComponent number = window.ui().field("Number");
+            var seen = javax.swing.SwingUtilities.getAncestorOfClass(javax.swing.JViewport.class, number);
+            assertThat(seen.getHeight())
+                    .as("each row is as high as a box")
+                    .isGreaterThan(5 * number.getParent().getHeight() / 2);
+        }
+    }
+
     private static String draftLine(SheetsWindow window) {
         StringBuilder said = new StringBuilder();
         Stage.walk(page(window), component -> {
