@@ -188,11 +188,6 @@ final class Places {
                         new ExportSeason(outside.folders()),
                         new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures)),
                         new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures))),
-                new StartContext.Here(
-                        ZoneId.systemDefault(),
-                        CURRENCY,
-                        outside.person(),
-                        home,
-                        OtherProgram::open));
+                new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

@@ -127,10 +127,7 @@ public final class SampleSeason {
 
     /** The backup in which the entries are that the last reset took out of the sample, until {@link #keptSeen}. */
     public Optional<Path> kept() {
-        return settings.get(KEPT)
-                .filter(path -> !path.isEmpty())
-                .map(Path::of)
-                .filter(Files::exists);
+        return settings.get(KEPT).filter(path -> !path.isEmpty()).map(Path::of).filter(Files::exists);
     }
 
     /** Somebody has read where they are. */

@@ -54,8 +54,9 @@ class OpenElsewhereTest {
         Shell.Ran ran = shell.run("log", book, "--car", "41", "--running", "10");
         assertThat(ran.code()).isEqualTo(Exit.DID_NOT);
         assertThat(ran.out()).isEmpty();
-        assertThat(ran.err().lines()).hasSize(1).allSatisfy(line -> assertThat(line)
-                .contains("is open on", "nothing is saved", "then open it again"));
+        assertThat(ran.err().lines())
+                .hasSize(1)
+                .allSatisfy(line -> assertThat(line).contains("is open on", "nothing is saved", "then open it again"));
     }
 
     @Test

@@ -46,7 +46,9 @@ final class ReadJobs {
         said.add(on(facts, job));
         said.add(
                 done == null
-                        ? texts.get("beforewego.find.job.open", measures.date(job.asked().day()))
+                        ? texts.get(
+                                "beforewego.find.job.open",
+                                measures.date(job.asked().day()))
                         : texts.get("beforewego.find.job.done", measures.date(done.day())));
         said.add(done == null ? job.who() : job.result());
         said.removeIf(String::isBlank);
@@ -81,6 +83,8 @@ final class ReadJobs {
     }
 
     private static @Nullable String before(Facts facts, Job job) {
-        return job.before() == null ? null : facts.of(Event.class).get(job.before()).name();
+        return job.before() == null
+                ? null
+                : facts.of(Event.class).get(job.before()).name();
     }
 }

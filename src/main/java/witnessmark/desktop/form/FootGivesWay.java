@@ -41,7 +41,8 @@ public final class FootGivesWay {
         if (form.getHeight() == 0 || under == (foot.getParent() == form)) {
             return;
         }
-        Component focused = KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        Component focused =
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
         if (under) {
             form.add(foot, place, turn);
         } else {

@@ -78,7 +78,8 @@ public final class FormFoot extends JPanel {
     }
 
     private int half() {
-        long shown = Arrays.stream(row.getComponents()).filter(Component::isVisible).count();
+        long shown =
+                Arrays.stream(row.getComponents()).filter(Component::isVisible).count();
         return (int) (shown + 1) / 2;
     }
 

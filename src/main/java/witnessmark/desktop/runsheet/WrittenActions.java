@@ -235,8 +235,7 @@ final class WrittenActions {
                         this::couldNot);
     }
 
-    private void saved(
-            Map<RunField, String> fields, String because, String named, Outcome<Optional<Written>> outcome) {
+    private void saved(Map<RunField, String> fields, String because, String named, Outcome<Optional<Written>> outcome) {
         working = false;
         if (!outcome.didWork()) {
             said(outcome);

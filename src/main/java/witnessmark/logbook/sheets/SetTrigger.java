@@ -221,7 +221,12 @@ public final class SetTrigger implements LogSheet {
             }
         };
         if (figure != null && figure <= 0) {
-            in.wrong(FIGURE, ProblemKind.CANNOT_READ, FIGURE, in.text(FIGURE), units.pressure().example());
+            in.wrong(
+                    FIGURE,
+                    ProblemKind.CANNOT_READ,
+                    FIGURE,
+                    in.text(FIGURE),
+                    units.pressure().example());
             return null;
         }
         return figure;

@@ -216,22 +216,22 @@ class RecordsFindableTest {
 
         SHEETS.clear();
         Objects.requireNonNull(found.open()).run();
-        assertThat(SHEETS).singleElement().satisfies(id -> assertThat(sample.of(Job.class)
-                        .find(Id.parse(id))
-                        .orElseThrow()
-                        .fact()
-                        .what())
-                .isEqualTo(title));
+        assertThat(SHEETS)
+                .singleElement()
+                .satisfies(id -> assertThat(sample.of(Job.class)
+                                .find(Id.parse(id))
+                                .orElseThrow()
+                                .fact()
+                                .what())
+                        .isEqualTo(title));
     }
 
     @Test
     void what_is_still_to_be_done_stands_before_what_was() {
-        List<String> notes = find(FindGroup.JOBS, "car 57", 50).stream()
-                .map(Found::note)
-                .toList();
+        List<String> notes =
+                find(FindGroup.JOBS, "car 57", 50).stream().map(Found::note).toList();
         assertThat(notes).anyMatch(note -> note.contains("open since")).anyMatch(note -> note.contains("done"));
-        assertThat(notes.stream().map(note -> note.contains("done")))
-                .isSorted();
+        assertThat(notes.stream().map(note -> note.contains("done"))).isSorted();
     }
 
     /** Metamorphic: however a serial is written, the same parts answer in the same order. */
@@ -247,7 +247,8 @@ class RecordsFindableTest {
     @Test
     void what_is_written_later_is_found_and_what_is_struck_out_is_not() {
         AtomicReference<Facts> now = new AtomicReference<>(sample);
-        Findable parts = RecordsFindable.all(TEXTS, MEASURES, new Desk(), now::get, () -> TODAY, DayOrder.DAY_FIRST, record -> {})
+        Findable parts = RecordsFindable.all(
+                        TEXTS, MEASURES, new Desk(), now::get, () -> TODAY, DayOrder.DAY_FIRST, record -> {})
                 .get(FindGroup.PARTS.ordinal());
         Entry<Part> springs = sample.of(Part.class).named("VS-03").orElseThrow();
         assertThat(parts.find("VS-03", 8)).isNotEmpty();
@@ -269,7 +270,8 @@ class RecordsFindableTest {
     }
 
     private static List<Found> find(FindGroup group, String typed, int most) {
-        return RecordsFindable.all(TEXTS, MEASURES, new Desk(), () -> sample, () -> TODAY, DayOrder.DAY_FIRST, SHEETS::add)
+        return RecordsFindable.all(
+                        TEXTS, MEASURES, new Desk(), () -> sample, () -> TODAY, DayOrder.DAY_FIRST, SHEETS::add)
                 .get(group.ordinal())
                 .find(typed, most);
     }

@@ -17,7 +17,8 @@ import witnessmark.wording.Texts;
 class ChoiceByLettersTest {
     private static final long SECOND = 1_000_000_000L;
 
-    private final ChoiceBox<String> choice = new ChoiceBox<>(Texts.in(Locale.UK), Caption.of("Position"), Function.identity());
+    private final ChoiceBox<String> choice =
+            new ChoiceBox<>(Texts.in(Locale.UK), Caption.of("Position"), Function.identity());
     private long now = 100 * SECOND;
 
     @BeforeEach
@@ -68,8 +69,7 @@ class ChoiceByLettersTest {
     void letters_that_lead_nowhere_are_said_at_the_field(String letters, String said) {
         choice.note("as fitted last");
         type(letters);
-        assertThat(choice.line().words())
-                .isEqualTo("Nothing here begins with '" + said + "'; what stood there stays.");
+        assertThat(choice.line().words()).isEqualTo("Nothing here begins with '" + said + "'; what stood there stays.");
         assertThat(choice.line().level()).isEqualTo(NoteLine.Level.QUERY);
         assertThat(choice.chosen()).isEqualTo("Pistons");
 

@@ -74,9 +74,28 @@ class WhatSheetsRefuseTest {
     /** The example is a speed of that engine, or tells the form alone. */
     @Test
     void a_speed_that_does_not_read_comes_with_the_limiter_of_that_engine() {
-        assertThat(example(new AddEngine(), "over_rev", "design", SheetWord.NEW_DESIGN.key(), "design_name", "New", "limiter", "8200", "over_rev", "8,4k"))
+        assertThat(example(
+                        new AddEngine(),
+                        "over_rev",
+                        "design",
+                        SheetWord.NEW_DESIGN.key(),
+                        "design_name",
+                        "New",
+                        "limiter",
+                        "8200",
+                        "over_rev",
+                        "8,4k"))
                 .isEqualTo("8200");
-        assertThat(example(new AddEngine(), "over_rev", "design", SheetWord.NEW_DESIGN.key(), "design_name", "New", "over_rev", "8,4k")).isEqualTo("1000 rpm");
+        assertThat(example(
+                        new AddEngine(),
+                        "over_rev",
+                        "design",
+                        SheetWord.NEW_DESIGN.key(),
+                        "design_name",
+                        "New",
+                        "over_rev",
+                        "8,4k"))
+                .isEqualTo("1000 rpm");
     }
 
     /** The sheets refuse a day still to come, so that the example is today. */
@@ -96,10 +115,8 @@ class WhatSheetsRefuseTest {
     }
 
     private String example(LogSheet sheet, String field, Map<SheetField, String> typed) {
-        Problem problem = own.sheets
-                .read(sheet, typed)
-                .of(OwnLogbook.field(sheet, field))
-                .problem();
+        Problem problem =
+                own.sheets.read(sheet, typed).of(OwnLogbook.field(sheet, field)).problem();
         assertThat(problem).isNotNull();
         return problem.facts().get(2).toString();
     }
