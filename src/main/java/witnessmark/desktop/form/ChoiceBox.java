@@ -123,10 +123,10 @@ public final class ChoiceBox<T> extends LabelledBox {
     /** What half of the letters meant is not meant: what stood there before stands again, and it is heard and read. */
     private int nothingSo() {
         UIManager.getLookAndFeel().provideErrorFeedback(combo);
-        interrupt(texts.get("form.choice.nothing", typed.toString()));
-        if (before < 0) {
-            combo.setSelectedIndex(-1);
+        if (combo.getSelectedIndex() != before) {
+            combo.setSelectedIndex(before); // now, so that what the form says of it is said before this
         }
+        interrupt(texts.get("form.choice.nothing", typed.toString()));
         return before;
     }
 

@@ -10,7 +10,8 @@ public abstract class LabelledBox extends JPanel {
     private final JLabel label;
     private final NoteLine line = new NoteLine();
     private final JComponent input;
-    private Runnable said = () -> {};
+    private NoteLine.Level level = NoteLine.Level.NOTE;
+    private String words = "";
     private boolean interrupted;
 
     /** @param shown what is laid out, the input itself or what it scrolls in */
@@ -29,45 +30,46 @@ public abstract class LabelledBox extends JPanel {
     }
 
     /** Said by the way: "last run 97". */
-    public final void note(String words) {
-        say(NoteLine.Level.NOTE, words);
+    public final void note(String said) {
+        say(NoteLine.Level.NOTE, said);
     }
 
     /** What was understood: "= 1 h 20 min (80 min)". */
-    public final void echo(String words) {
-        say(NoteLine.Level.ECHO, words);
+    public final void echo(String said) {
+        say(NoteLine.Level.ECHO, said);
     }
 
     /** A doubt that does not keep anybody from saving. */
-    public final void query(String words) {
-        say(NoteLine.Level.QUERY, words);
+    public final void query(String said) {
+        say(NoteLine.Level.QUERY, said);
     }
 
     /** What keeps the form from being saved. */
-    public final void stop(String words) {
-        say(NoteLine.Level.STOP, words);
+    public final void stop(String said) {
+        say(NoteLine.Level.STOP, said);
     }
 
-    private void say(NoteLine.Level level, String words) {
-        said = () -> line.say(level, words, input);
-        interrupted = interrupted && level != NoteLine.Level.STOP;
+    private void say(NoteLine.Level now, String said) {
+        boolean stops = now == NoteLine.Level.STOP && !(level == now && words.equals(said));
+        level = now;
+        words = said;
+        interrupted = interrupted && !stops;
         if (!interrupted) {
-            said.run();
+            line.say(now, said, input);
         }
     }
 
-    /** Says something of the input itself in place of what the form says, until it is over or something stops. */
-    final void interrupt(String words) {
+    /** Says something of the input itself in place of what the form says, until it is over or something else stops. */
+    final void interrupt(String sentence) {
         interrupted = true;
-        line.say(NoteLine.Level.QUERY, words, input);
+        line.say(NoteLine.Level.QUERY, sentence, input);
     }
 
     /** What the form says last stands again. */
     final void goOn() {
         if (interrupted) {
             interrupted = false;
-            line.say(NoteLine.Level.NOTE, "", input);
-            said.run();
+            line.say(level, words, input);
         }
     }
 

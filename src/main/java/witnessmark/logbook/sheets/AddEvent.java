@@ -97,7 +97,14 @@ public final class AddEvent implements LogSheet {
     /** The cars named, with commas between, each once. */
     private static List<Entry<Car>> cars(ReadSheet in) {
         List<Entry<Car>> cars = new ArrayList<>();
-        in.note(CARS, SheetNote.of("cars_form"));
+        List<String> known = in.sight()
+                .facts()
+                .of(Car.class)
+                .inForce()
+                .map(car -> car.fact().name())
+                .limit(2)
+                .toList();
+        in.note(CARS, known.size() < 2 ? SheetNote.of("cars") : SheetNote.of("cars_form", known.get(0), known.get(1)));
         for (String name : in.text(CARS).split("\\s*(,|;|\\band\\b)\\s*")) {
             Optional<Entry<Car>> car = in.sight().facts().of(Car.class).named(name);
             if (car.isPresent() && !cars.contains(car.get())) {

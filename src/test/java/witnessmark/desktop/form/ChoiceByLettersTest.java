@@ -88,6 +88,27 @@ class ChoiceByLettersTest {
         assertThat(choice.line().words()).isEqualTo("Needed to save");
     }
 
+    /** Half of the letters chose something, so that the form looks at the field: empty again it says it is needed. */
+    @Test
+    void that_the_field_is_empty_again_is_not_said_instead() {
+        choice.load(List.of("Engine K03", "Car 41"), null);
+        choice.onChange(() -> {
+            if (choice.chosen() == null) {
+                choice.stop("Needed to save");
+            }
+        });
+        type("k9");
+        assertThat(choice.chosen()).isNull();
+        assertThat(choice.line().words()).isEqualTo("Nothing here begins with 'k9'; what stood there stays.");
+        choice.stop("Needed to save");
+        assertThat(choice.line().words())
+                .as("said once more, as the draft is kept")
+                .contains("'k9'");
+        now += 2 * SECOND;
+        type("e");
+        assertThat(choice.chosen()).isEqualTo("Engine K03");
+    }
+
     @Test
     void choosing_by_hand_ends_it() {
         choice.note("");

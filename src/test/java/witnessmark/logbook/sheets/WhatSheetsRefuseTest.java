@@ -98,6 +98,17 @@ class WhatSheetsRefuseTest {
                 .isEqualTo("1000 rpm");
     }
 
+    /** Car 7 is the only one at first. */
+    @Test
+    void cars_of_an_event_are_asked_for_with_those_of_the_team_as_the_example() {
+        SheetField cars = OwnLogbook.field(new AddEvent(), "cars_entered");
+        Map<SheetField, String> empty = own.filled(new AddEvent());
+        assertThat(own.sheets.read(new AddEvent(), empty).of(cars).note()).isEqualTo(SheetNote.of("cars"));
+        own.save(new AddCar(), "name", "23").orThrow();
+        assertThat(own.sheets.read(new AddEvent(), empty).of(cars).note())
+                .isEqualTo(SheetNote.of("cars_form", "7", "23"));
+    }
+
     /** The sheets refuse a day still to come, so that the example is today. */
     @Test
     void a_day_that_does_not_read_comes_with_today() {
