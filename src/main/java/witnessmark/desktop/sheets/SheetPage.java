@@ -49,7 +49,7 @@ final class SheetPage implements Aside {
     private final @Nullable WrittenChanges written;
 
     /** Sheet, strip and foot under each other. */
-    private final class Page extends JPanel {
+    final class Page extends JPanel {
         Page() {
             super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
         }

@@ -98,46 +98,6 @@ class SheetsInTheWindowTest {
     }
 
     @Test
-    void a_sheet_emptied_by_hand_has_no_draft_and_says_nothing_of_one() {
-        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
-            window.open("add_car");
-            Ui.type(window.ui().field("Note"), "spare shell");
-            window.awaitIdle();
-            assertThat(draftLine(window)).startsWith("Draft kept");
-            window.ui().field("Note").setText("");
-            window.awaitIdle();
-            assertThat(draftLine(window)).isBlank();
-            assertThat(window.own.desk.logbook().drafts().begun()).isEmpty();
-        }
-    }
-
-    /** On the small laptop at twice the size. */
-    @Test
-    void in_a_low_window_more_than_two_rows_of_a_sheet_are_in_sight() {
-        try (SheetsWindow window = new SheetsWindow(folder, Looks.look(Theme.LIGHT, 2.0f), Texts.in(Locale.UK))) {
-            window.open("add_engine");
-            window.lay(1366, 768);
-            JComponent number = window.ui().field("Number");
-            var seen = javax.swing.SwingUtilities.getAncestorOfClass(javax.swing.JViewport.class, number);
-            assertThat(seen.getHeight())
-                    .as("each row is as high as a box")
-                    .isGreaterThan(5 * number.getParent().getHeight() / 2);
-        }
-    }
-
-    private static String draftLine(SheetsWindow window) {
-        StringBuilder said = new StringBuilder();
-        Stage.walk(page(window), component -> {
-            if (component instanceof javax.swing.JLabel label
-                    && label.getText() != null
-                    && label.getText().startsWith("Draft")) {
-                said.append(label.getText());
-            }
-        });
-        return said.toString();
-    }
-
-    @Test
     void what_was_begun_and_not_saved_stands_on_the_first_place_and_leads_back_until_it_is_saved() {
         try (SheetsWindow window = open(Texts.in(Locale.UK))) {
             window.own.save(new AddCar(), "name", "7").orThrow();
