@@ -38,7 +38,7 @@ final class Import implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return open.with(new Answer(tools, "import", json), null, this::work);
+        return open.toWrite(new Answer(tools, "import", json), this::work);
     }
 
     private int work(Desk desk, Answer answer) {

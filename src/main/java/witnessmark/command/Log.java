@@ -68,7 +68,7 @@ final class Log implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return open.with(new Answer(tools, "log", json), null, this::work);
+        return open.toWrite(new Answer(tools, "log", json), this::work);
     }
 
     private int work(Desk desk, Answer answer) {

@@ -34,12 +34,24 @@ final class Open {
      * @param asOf the day to look at it as of, as typed, or null for today
      */
     int with(Answer answer, @Nullable String asOf, ToIntBiFunction<Desk, Answer> work) {
+        return with(answer, asOf, false, work);
+    }
+
+    /** The same for a command that writes: where nothing can be written the reason is the whole answer. */
+    int toWrite(Answer answer, ToIntBiFunction<Desk, Answer> work) {
+        return with(answer, null, true, work);
+    }
+
+    private int with(Answer answer, @Nullable String asOf, boolean writes, ToIntBiFunction<Desk, Answer> work) {
         Tools tools = answer.tools();
         Outcome<Logbook> opened = tools.files().open(path);
         if (!opened.didWork()) {
             return answer.didNot(opened.problems());
         }
         try (Logbook logbook = opened.orThrow()) {
+            if (writes && logbook.readOnly().isPresent()) {
+                return answer.didNot(opened.problems());
+            }
             answer.problems(opened.problems());
             Desk desk = new Desk(logbook, today(tools, logbook), who == null ? tools.person() : who);
             if (asOf != null) {

@@ -102,7 +102,8 @@ final class Places {
                 shell.desk(),
                 () -> book.desk().view().facts(),
                 () -> book.desk().day(),
-                DAYS));
+                DAYS,
+                record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO))));
         Path sample = book.sampleFolder();
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
     }
@@ -169,6 +170,7 @@ final class Places {
 
     private static StartContext startContext(
             ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window, UndoActions undo) {
+        Path home = Path.of(System.getProperty("user.home"));
         return new StartContext(
                 shell.texts(),
                 measures,
@@ -177,7 +179,7 @@ final class Places {
                 shell.settings(),
                 shell.desk(),
                 book.desk(),
-                new SystemChoosing(shell.texts(), shell.settings(), window::frame),
+                new SystemChoosing(shell.texts(), shell.settings(), home, window::frame),
                 window,
                 undo::undo,
                 new StartContext.Uses(
@@ -186,11 +188,6 @@ final class Places {
                         new ExportSeason(outside.folders()),
                         new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures)),
                         new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures))),
-                new StartContext.Here(
-                        ZoneId.systemDefault(),
-                        CURRENCY,
-                        outside.person(),
-                        Path.of(System.getProperty("user.home")),
-                        OtherProgram::open));
+                new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

@@ -105,6 +105,10 @@ final class Window implements OpenLogbook {
         OpenBook now = book;
         change(texts.get("shell.program"), () -> {
             if (now != null && now.season() != null) {
+                Outcome<Boolean> kept = now.season().keepOwn(now.desk().logbook());
+                if (!kept.didWork()) {
+                    return Outcome.didNot(kept.problems());
+                }
                 now.desk().logbook().close();
                 Outcome<Path> gone = now.season().reset();
                 if (!gone.didWork()) {

@@ -32,6 +32,7 @@ import witnessmark.outcome.ProblemKind;
 public final class SampleSeason {
     private static final String TOLD = "sample.chapters told";
     private static final String WHY = "sample.words of chapter ";
+    private static final String KEPT = "sample.own entries kept";
     /** Who wrote the entries of the story, as the history has it: nobody on this computer did. */
     private static final String WRITER = "the sample season";
 
@@ -108,6 +109,30 @@ public final class SampleSeason {
             settings.put(TOLD, Integer.toString(told));
         }
         return written;
+    }
+
+    /**
+     * Backs up what people wrote in the working copy before it is thrown away, while it is still open; nothing is done
+     * where all is the story's.
+     */
+    public Outcome<Boolean> keepOwn(Logbook book) {
+        if (book.history().stream().allMatch(amendment -> amendment.who().equals(WRITER))) {
+            return Outcome.worked(false);
+        }
+        return book.backUp().map(backup -> {
+            settings.put(KEPT, backup.toString());
+            return true;
+        });
+    }
+
+    /** The backup in which the entries are that the last reset took out of the sample, until {@link #keptSeen}. */
+    public Optional<Path> kept() {
+        return settings.get(KEPT).filter(path -> !path.isEmpty()).map(Path::of).filter(Files::exists);
+    }
+
+    /** Somebody has read where they are. */
+    public void keptSeen() {
+        settings.put(KEPT, "");
     }
 
     /** Throws the working copy away; the next opening makes it anew. The logbook must be closed. */

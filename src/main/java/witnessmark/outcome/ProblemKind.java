@@ -20,6 +20,8 @@ public enum ProblemKind {
     UNUSUAL_MEANT(5, false),
     /** field name, value, allowed low, allowed high. */
     OUT_OF_RANGE(4, true),
+    /** line as typed, its day, first day of the event, last day: a run cannot be planned outside its event. */
+    OUTSIDE_EVENT(4, true),
     /** field name, day or moment, what it cannot come before. */
     EARLIER_THAN(3, true),
     /** field name, text as typed, other field, what was picked in it: one of the two cannot be meant. */

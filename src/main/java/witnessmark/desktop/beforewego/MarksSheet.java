@@ -156,7 +156,7 @@ final class MarksSheet {
         JPanel head =
                 new JPanel(new MigLayout("insets 0 " + OpenRow.BLEED + " 0 " + OpenRow.BLEED + ", gap 0, fillx", ROW));
         head.setOpaque(false);
-        head.add(Lettering.line(texts.get(key), Styles.SECTION), "span 3, growx, w 0:0:, gapbottom 6");
+        head.add(Lettering.cutLine(texts.get(key), Styles.SECTION), "span 3, growx, w 0:0:, gapbottom 6");
         head.add(beside.isEmpty() ? new JLabel() : Lettering.cutLine(texts.get(beside), Styles.NOTE), "w 0:0:");
         return head;
     }

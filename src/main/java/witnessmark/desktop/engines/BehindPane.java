@@ -33,7 +33,7 @@ final class BehindPane extends JPanel {
     private static final int THROUGH = 2;
 
     private final Texts texts;
-    private final JLabel title = Lettering.line("", Styles.SECTION);
+    private final JLabel title = Lettering.cutLine("", Styles.SECTION);
     private final JLabel of = Lettering.cutLine("", Styles.QUIET_INK);
     private final JTextArea basis = Lettering.paragraph("", Styles.NOTE);
     private final CardLayout cards = new CardLayout();
@@ -163,7 +163,7 @@ final class BehindPane extends JPanel {
     private JComponent top() {
         JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]8[]", "[baseline]"));
         top.setOpaque(false);
-        top.add(title);
+        top.add(title, "wmin 0");
         top.add(of, "wmin 0");
         top.add(Buttons.link(Caption.of(texts.get("engines.behind.close")), close));
         return top;

@@ -55,7 +55,7 @@ final class CurvesTab extends JPanel {
         this.tools = tools;
         this.texts = tools.texts();
         setOpaque(false);
-        which = new ChoiceBox<>(Caption.of(texts.get("engines.curves.which")), w -> texts.get(w.key()));
+        which = new ChoiceBox<>(texts, Caption.of(texts.get("engines.curves.which")), w -> texts.get(w.key()));
         which.load(List.of(Which.values()), Which.THIS);
         which.onChange(this::load);
         view = new ChartView(this::read, open);

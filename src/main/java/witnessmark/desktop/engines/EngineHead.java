@@ -15,7 +15,7 @@ import witnessmark.desktop.form.Styles;
 
 /** The heading of an engine: number, where and what stands worst; under it design, since rebuild, since skim. */
 final class EngineHead extends JPanel {
-    private final JLabel number = Lettering.line("", Styles.SECTION);
+    private final JLabel number = Lettering.cutLine("", Styles.SECTION);
     private final JLabel where = Lettering.cutLine("", Styles.FIELD_LABEL);
     private final JLabel design = Lettering.cutLine("", Styles.NOTE);
     private final JButton sinceRebuild;
@@ -30,8 +30,8 @@ final class EngineHead extends JPanel {
         setOpaque(false);
         sinceRebuild = Buttons.link(new Caption("", -1), () -> open(rebuild, open));
         sinceSkim = Buttons.link(new Caption("", -1), () -> open(skim, open));
-        JPanel is = line("[]10[0:pref:]push[]6[0:pref:]");
-        is.add(number);
+        JPanel is = line("[0:pref:]10[0:pref:,shrinkprio 200]push[]6[0:pref:]");
+        is.add(number, "wmin 0");
         is.add(where, "wmin 0");
         is.add(mark);
         is.add(worst, "wmin 0");

@@ -5,7 +5,8 @@ public enum FindGroup {
     ENGINES("beforewego.find.engines"),
     PARTS("beforewego.find.parts"),
     RUNS("beforewego.find.runs"),
-    EVENTS("beforewego.find.events");
+    EVENTS("beforewego.find.events"),
+    JOBS("beforewego.find.jobs");
 
     private final String key;
 

@@ -11,7 +11,7 @@ import witnessmark.desktop.shell.PlaceId;
  * @param note where or when, as shown
  * @param serial what people call it, compared without spaces, dashes and case; empty for what has no name of its own
  * @param words everything it is found by, in small letters, words apart by one space
- * @param place where it is shown, or null when it is shown nowhere but among what is found
+ * @param place where it is shown, or null when it is shown on its own sheet, or nowhere but among what is found
  * @param record the text of its identity there
  * @param within what it holds, shown in its turn when it is chosen: the runs of an event; empty for what has a place
  */

@@ -23,18 +23,20 @@ import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
-/** Makes the index of one revision: engines and parts by their marks, runs and events with the latest first. */
+/** Makes the index of one revision: engines and parts by their marks, runs, events and jobs with the latest first. */
 final class ReadRecords {
     private final Texts texts;
     private final RecordWords records;
     private final ReadRuns runs;
     private final ReadEvents events;
+    private final ReadJobs jobs;
 
     ReadRecords(Texts texts, Measures measures) {
         this.texts = texts;
         this.records = new RecordWords(texts);
         this.runs = new ReadRuns(texts, measures);
         this.events = new ReadEvents(texts, measures, runs);
+        this.jobs = new ReadJobs(texts, measures);
     }
 
     /** @param today the day taken for today: the event that comes next has a place of its own */
@@ -44,6 +46,7 @@ final class ReadRecords {
         all.put(FindGroup.PARTS, parts(facts));
         all.put(FindGroup.RUNS, runs.all(facts));
         all.put(FindGroup.EVENTS, events.all(facts, today));
+        all.put(FindGroup.JOBS, jobs.all(facts));
         return new RecordIndex(all);
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import witnessmark.desktop.shell.Desk;
@@ -23,14 +24,21 @@ public final class RecordsFindable implements Findable {
     private final Desk desk;
     private final IndexOfLatest index;
     private final Function<String, Optional<LocalDate>> day;
+    private final Consumer<String> sheet;
 
     private RecordsFindable(
-            FindGroup group, Texts texts, Desk desk, IndexOfLatest index, Function<String, Optional<LocalDate>> day) {
+            FindGroup group,
+            Texts texts,
+            Desk desk,
+            IndexOfLatest index,
+            Function<String, Optional<LocalDate>> day,
+            Consumer<String> sheet) {
         this.group = group;
         this.texts = texts;
         this.desk = desk;
         this.index = index;
         this.day = day;
+        this.sheet = sheet;
     }
 
     /**
@@ -40,6 +48,7 @@ public final class RecordsFindable implements Findable {
      * @param facts everything written so far; asked off the event thread
      * @param today the day taken for today; asked off the event thread
      * @param order what stands first in a date of figures
+     * @param sheet opens what has no place of its own on its sheet; told its identity as text
      */
     public static List<Findable> all(
             Texts texts,
@@ -47,12 +56,13 @@ public final class RecordsFindable implements Findable {
             Desk desk,
             Supplier<Facts> facts,
             Supplier<LocalDate> today,
-            DayOrder order) {
+            DayOrder order,
+            Consumer<String> sheet) {
         IndexOfLatest index = new IndexOfLatest(facts, today, new ReadRecords(texts, measures));
         Function<String, Optional<LocalDate>> day =
                 typed -> TypedDate.read(typed, today.get(), order).only();
         return Arrays.stream(FindGroup.values())
-                .map(group -> (Findable) new RecordsFindable(group, texts, desk, index, day))
+                .map(group -> (Findable) new RecordsFindable(group, texts, desk, index, day, sheet))
                 .toList();
     }
 
@@ -75,6 +85,9 @@ public final class RecordsFindable implements Findable {
 
     private Found found(Indexed record) {
         PlaceId place = record.place();
+        if (group == FindGroup.JOBS) {
+            return new Found(record.title(), record.note(), () -> sheet.accept(record.record()));
+        }
         return place == null
                 ? Found.holding(
                         record.title(),

@@ -1,6 +1,8 @@
 package witnessmark.desktop.form;
 
 import java.awt.Component;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -12,12 +14,17 @@ import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
+import witnessmark.wording.Texts;
 
-/** One of a short list: label, drop-down, note line. Up and Down choose, letters typed without a pause jump. */
+/**
+ * One of a short list: label, drop-down, note line. Up and Down choose, letters typed without a pause jump; letters that
+ * lead nowhere are said in the note line until the next key or until the focus leaves.
+ */
 public final class ChoiceBox<T> extends LabelledBox {
     /** After this a letter begins anew. */
     private static final long PAUSE_NANOS = 1_000_000_000L;
 
+    private final Texts texts;
     private final JComboBox<T> combo;
     private final Function<? super T, String> words;
     private final StringBuilder typed = new StringBuilder();
@@ -26,17 +33,29 @@ public final class ChoiceBox<T> extends LabelledBox {
     private boolean loading;
 
     /** @param words how a choice reads */
-    public ChoiceBox(Caption caption, Function<? super T, String> words) {
-        this(caption, new JComboBox<>(), words);
+    public ChoiceBox(Texts texts, Caption caption, Function<? super T, String> words) {
+        this(texts, caption, new JComboBox<>(), words);
     }
 
-    private ChoiceBox(Caption caption, JComboBox<T> combo, Function<? super T, String> words) {
+    private ChoiceBox(Texts texts, Caption caption, JComboBox<T> combo, Function<? super T, String> words) {
         super(caption, combo, combo, false);
+        this.texts = texts;
         this.combo = combo;
         this.words = words;
         Lettering.plain(combo);
         combo.setRenderer(new Renderer());
         combo.setKeySelectionManager((key, model) -> startingWith(key, System.nanoTime()));
+        combo.addActionListener(e -> {
+            if (combo.getSelectedIndex() != before) {
+                goOn();
+            }
+        });
+        combo.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent e) {
+                goOn();
+            }
+        });
         combo.setMaximumRowCount(14);
         combo.setMinimumSize(new java.awt.Dimension(0, 0));
     }
@@ -83,6 +102,10 @@ public final class ChoiceBox<T> extends LabelledBox {
      * @return its index; when no choice goes on with these letters that of what was chosen before them, -1 for none
      */
     int startingWith(char key, long now) {
+        if (Character.isISOControl(key)) {
+            return -1;
+        }
+        goOn();
         if (now - typedAt > PAUSE_NANOS) {
             typed.setLength(0);
         }
@@ -94,15 +117,16 @@ public final class ChoiceBox<T> extends LabelledBox {
         boolean same = typed.chars().allMatch(letter -> letter == typed.charAt(0));
         int all = beginning(typed.toString(), typed.length() == 1 ? 1 : 0);
         int found = all < 0 && same ? beginning(typed.substring(0, 1), 1) : all;
-        return found >= 0 || typed.length() == 1 ? found : nothingSo();
+        return found >= 0 ? found : nothingSo();
     }
 
-    /** What half of the letters meant is not meant: what stood there before stands again, and it is heard. */
+    /** What half of the letters meant is not meant: what stood there before stands again, and it is heard and read. */
     private int nothingSo() {
         UIManager.getLookAndFeel().provideErrorFeedback(combo);
-        if (before < 0) {
-            combo.setSelectedIndex(-1);
+        if (combo.getSelectedIndex() != before) {
+            combo.setSelectedIndex(before); // now, so that what the form says of it is said before this
         }
+        interrupt(texts.get("form.choice.nothing", typed.toString()));
         return before;
     }
 

@@ -1,6 +1,8 @@
 package witnessmark.desktop.form;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Component;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -18,12 +20,16 @@ public final class FormFoot extends JPanel {
     /** The lines need this width to be read beside the buttons, in unscaled pixels. */
     private static final int LINES = 270;
 
+    private static final int GAP = 8;
+    private static final String ROW = "insets 0, gap " + GAP + ", hidemode 3";
+
     private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6", "[]", "[]"));
     private final JLabel about = Lettering.cutLine("", Styles.NOTE);
     private final JLabel draft = Lettering.cutLine("", Styles.NOTE);
     private final JPanel said =
             new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
-    private final JPanel row = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3"));
+    private final JPanel row = new JPanel(new MigLayout(ROW));
+    private boolean inTwoRows;
     private boolean beside;
     private List<?> shown = List.of();
 
@@ -47,12 +53,34 @@ public final class FormFoot extends JPanel {
     /** The lines stand before the buttons, or above them where they would be cut to nothing. */
     @Override
     public void doLayout() {
-        boolean room = getWidth() - row.getPreferredSize().width >= UIScale.scale(LINES);
+        int wide = widthOfButtons();
+        boolean fits = wide <= getWidth();
+        if (fits == inTwoRows) {
+            inTwoRows = !fits;
+            ((MigLayout) row.getLayout()).setLayoutConstraints(fits ? ROW : ROW + ", wrap " + half());
+            revalidate();
+        }
+        boolean room = getWidth() - wide >= UIScale.scale(LINES);
         if (room != beside) {
             place(room);
             revalidate();
         }
         super.doLayout();
+    }
+
+    /** What the buttons need in one row. */
+    private int widthOfButtons() {
+        int wide = 0;
+        for (Component button : row.getComponents()) {
+            wide += button.isVisible() ? button.getPreferredSize().width + UIScale.scale(GAP) : 0;
+        }
+        return wide - UIScale.scale(GAP);
+    }
+
+    private int half() {
+        long shown =
+                Arrays.stream(row.getComponents()).filter(Component::isVisible).count();
+        return (int) (shown + 1) / 2;
     }
 
     /** Nothing is taken out on the way: the focus would be lost. */

@@ -10,6 +10,9 @@ public abstract class LabelledBox extends JPanel {
     private final JLabel label;
     private final NoteLine line = new NoteLine();
     private final JComponent input;
+    private NoteLine.Level level = NoteLine.Level.NOTE;
+    private String words = "";
+    private boolean interrupted;
 
     /** @param shown what is laid out, the input itself or what it scrolls in */
     LabelledBox(Caption caption, JComponent input, JComponent shown, boolean tall) {
@@ -27,23 +30,47 @@ public abstract class LabelledBox extends JPanel {
     }
 
     /** Said by the way: "last run 97". */
-    public final void note(String words) {
-        line.say(NoteLine.Level.NOTE, words, input);
+    public final void note(String said) {
+        say(NoteLine.Level.NOTE, said);
     }
 
     /** What was understood: "= 1 h 20 min (80 min)". */
-    public final void echo(String words) {
-        line.say(NoteLine.Level.ECHO, words, input);
+    public final void echo(String said) {
+        say(NoteLine.Level.ECHO, said);
     }
 
     /** A doubt that does not keep anybody from saving. */
-    public final void query(String words) {
-        line.say(NoteLine.Level.QUERY, words, input);
+    public final void query(String said) {
+        say(NoteLine.Level.QUERY, said);
     }
 
     /** What keeps the form from being saved. */
-    public final void stop(String words) {
-        line.say(NoteLine.Level.STOP, words, input);
+    public final void stop(String said) {
+        say(NoteLine.Level.STOP, said);
+    }
+
+    private void say(NoteLine.Level now, String said) {
+        boolean stops = now == NoteLine.Level.STOP && !(level == now && words.equals(said));
+        level = now;
+        words = said;
+        interrupted = interrupted && !stops;
+        if (!interrupted) {
+            line.say(now, said, input);
+        }
+    }
+
+    /** Says something of the input itself in place of what the form says, until it is over or something else stops. */
+    final void interrupt(String sentence) {
+        interrupted = true;
+        line.say(NoteLine.Level.QUERY, sentence, input);
+    }
+
+    /** What the form says last stands again. */
+    final void goOn() {
+        if (interrupted) {
+            interrupted = false;
+            line.say(level, words, input);
+        }
     }
 
     public final NoteLine line() {

@@ -12,16 +12,25 @@ import net.miginfocom.swing.MigLayout;
 
 /** A quiet strip across a page or the window: a sentence and what can be done about it. Hidden while it has none. */
 public final class NoticeStrip extends JPanel {
+    private static final String ROOMY = "insets 5 18 6 18, fillx";
+    private static final String LOW = "insets 1 18 2 18, fillx";
+
     private final JTextArea words = Lettering.paragraph("", Styles.FIELD_LABEL);
     private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
 
     public NoticeStrip() {
-        super(new MigLayout("insets 5 18 6 18, fillx", "[0::,grow,fill]14[]", "[center]"));
+        super(new MigLayout(ROOMY, "[0::,grow,fill]14[]", "[center]"));
         Styles.as(Styles.NOTICE, this);
         buttons.setOpaque(false);
         add(words, "wmin 0");
         add(buttons);
         setVisible(false);
+    }
+
+    /** Whether there is little height for it. */
+    public void low(boolean yes) {
+        ((MigLayout) getLayout()).setLayoutConstraints(yes ? LOW : ROOMY);
+        revalidate();
     }
 
     public void show(String sentence, List<? extends AbstractButton> ways) {

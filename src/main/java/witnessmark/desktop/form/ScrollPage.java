@@ -51,6 +51,13 @@ public final class ScrollPage extends JScrollPane {
         super.removeNotify();
     }
 
+    /** Puts something under all that is on the page. */
+    public void end(JComponent last) {
+        Tracking all = (Tracking) getViewport().getView();
+        all.add(last, BorderLayout.SOUTH);
+        all.revalidate();
+    }
+
     /** Shows the page from its top, or as little below it as the focus needs, once it is laid out. */
     public void fromTop() {
         EventThread.later(() -> {
@@ -75,7 +82,7 @@ public final class ScrollPage extends JScrollPane {
     /** As wide as the viewport, and at least as high. */
     private static final class Tracking extends JPanel implements Scrollable {
         Tracking(JComponent content) {
-            super(new BorderLayout());
+            super(new BorderLayout(0, UIScale.scale(8)));
             setOpaque(false);
             add(content, BorderLayout.CENTER);
         }

@@ -17,6 +17,7 @@ public final class StatusStrip extends JPanel {
     private final JTextArea words = Lettering.paragraph("", Styles.NOTE);
     private final JTextArea working = Lettering.paragraph("", Styles.ECHO);
     private String said = "";
+    private boolean wide;
 
     public StatusStrip(String name) {
         super(new MigLayout("insets 0, gap 0, fillx, hidemode 3", "[0::,grow,fill]"));
@@ -26,6 +27,23 @@ public final class StatusStrip extends JPanel {
         words.setVisible(false); // nothing has happened yet, and nothing takes room
         add(working, "wmin 0, wrap");
         add(words, "wmin 0, wrap");
+    }
+
+    /** Whether what can be done stands beside the sentence, in a wide strip, or under it. */
+    public void wide(boolean yes) {
+        wide = yes;
+        MigLayout layout = (MigLayout) getLayout();
+        layout.setColumnConstraints(yes ? "[0::,grow,fill]14[]" : "[0::,grow,fill]");
+        layout.setComponentConstraints(working, yes ? "span, wmin 0, wrap" : "wmin 0, wrap");
+        layout.setComponentConstraints(words, yes ? "wmin 0" : "wmin 0, wrap");
+        if (getComponentCount() > 2) {
+            layout.setComponentConstraints(getComponent(2), placeOfWay());
+        }
+        revalidate();
+    }
+
+    private String placeOfWay() {
+        return wide ? "" : "gapleft -8";
     }
 
     /** @param way what can be done, for example take it back; {@code null} for nothing */
@@ -40,7 +58,7 @@ public final class StatusStrip extends JPanel {
             remove(2);
         }
         if (way != null) {
-            add(way, "gapleft -8");
+            add(way, placeOfWay());
         }
         context.setAccessibleDescription(sentence);
         revalidate();

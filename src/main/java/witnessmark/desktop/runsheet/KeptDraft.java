@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,9 @@ final class KeptDraft {
     /** The one draft of a form for something not yet written. */
     static final String NEW = "new";
 
+    /** Among the fields of a draft: which field the caret was in. */
+    static final String CARET = "caret in";
+
     private static final Logger LOG = LoggerFactory.getLogger(KeptDraft.class);
     private static final Duration AGE = Duration.ofMillis(900);
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
@@ -36,6 +40,8 @@ final class KeptDraft {
     private final Runnable told;
     private final Later soon;
     private Map<String, String> last = Map.of();
+    private Instant typedAt = Instant.EPOCH;
+    private int turn;
     private String line = "";
     private boolean waits;
 
@@ -103,11 +109,18 @@ final class KeptDraft {
         return book.logbook().drafts().find(form, record);
     }
 
-    /** It was read and is on the form. */
-    void found(Drafts.Draft draft) {
-        last = draft.fields();
+    /**
+     * It was read. What is on the form then is what is kept, as long as nothing was typed meanwhile.
+     *
+     * @param restore puts it on the form
+     */
+    void found(Drafts.Draft draft, Runnable restore) {
+        boolean typing = soon.isWaiting();
+        restore.run();
+        last = typing ? draft.fields() : Map.copyOf(fields.get());
+        typedAt = draft.keptAt();
         waits = false;
-        say(Drafts.Kept.IN_LOGBOOK, draft.keptAt());
+        say(Drafts.Kept.IN_LOGBOOK, typedAt);
     }
 
     /** What waits is not to be kept any more: the form is being saved. */
@@ -122,6 +135,7 @@ final class KeptDraft {
 
     /** The draft is gone. */
     void gone() {
+        turn++; // what is still being kept has nothing to say any more
         last = Map.of();
         line = "";
         waits = false;
@@ -156,13 +170,30 @@ final class KeptDraft {
         if (now.equals(last)) {
             return;
         }
+        if (!withoutCaret(now).equals(withoutCaret(last))) {
+            typedAt = book.today().now();
+        }
         last = now;
-        Instant at = book.today().now();
+        Instant at = typedAt;
+        int mine = ++turn;
         tasks.write(
                 texts.get("runsheet.draft.keeping"),
                 () -> book.logbook().drafts().keep(form, record, new Drafts.Draft(now, at)),
-                kept -> say(kept, at),
-                failure -> say(Drafts.Kept.NOT_KEPT, at));
+                kept -> sayIf(mine, kept, at),
+                failure -> sayIf(mine, Drafts.Kept.NOT_KEPT, at));
+    }
+
+    /** Nobody typed anything when only the caret is elsewhere. */
+    private static Map<String, String> withoutCaret(Map<String, String> fields) {
+        Map<String, String> typed = new HashMap<>(fields);
+        typed.remove(CARET);
+        return typed;
+    }
+
+    private void sayIf(int asked, Drafts.Kept kept, Instant at) {
+        if (asked == turn) {
+            say(kept, at);
+        }
     }
 
     private void say(Drafts.Kept kept, Instant at) {

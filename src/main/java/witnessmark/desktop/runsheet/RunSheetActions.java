@@ -181,8 +181,9 @@ final class RunSheetActions {
     private void opened(Opening found) {
         Optional<Drafts.Draft> kept = found.draft();
         if (kept.isPresent()) {
-            draft.found(kept.get());
-            model.restore(kept.get().fields(), found.fresh()).ifPresent(view::focus);
+            draft.found(
+                    kept.get(),
+                    () -> model.restore(kept.get().fields(), found.fresh()).ifPresent(view::focus));
         } else {
             model.fill(found.fresh());
         }

@@ -41,6 +41,11 @@ final class RunSheetForm extends JPanel {
     private boolean showing;
 
     RunSheetForm(RunSheetModel model, RunWords words) {
+        this(model, words, null);
+    }
+
+    /** @param last what is asked besides the run itself, after its last field; null for nothing */
+    RunSheetForm(RunSheetModel model, RunWords words, @Nullable LabelledBox last) {
         super(new java.awt.BorderLayout());
         setOpaque(false);
         this.model = model;
@@ -48,7 +53,7 @@ final class RunSheetForm extends JPanel {
         for (RunField field : RunField.values()) {
             boxes.put(field, box(field));
         }
-        add(layOut());
+        add(layOut(last));
         FormKeys.bindWithin(
                 this, Keys.alt(KeyEvent.VK_ENTER), "wm-take", () -> focused().ifPresent(model::take));
         model.onChange(this::showModel);
@@ -106,7 +111,7 @@ final class RunSheetForm extends JPanel {
                 .findFirst();
     }
 
-    private Sheet layOut() {
+    private Sheet layOut(@Nullable LabelledBox last) {
         Sheet sheet = new Sheet("fill, novisualpadding, gapy 2", FOUR, "");
         section(sheet, "runsheet.which", false);
         sheet.add(boxOf(RunField.CAR), "span 2, aligny top");
@@ -120,7 +125,10 @@ final class RunSheetForm extends JPanel {
         row(sheet, RunField.WARM_UP, RunField.TRACK, RunField.LOADED, RunField.KNOWN);
         row(sheet, RunField.DISTANCE, RunField.HEAT_CYCLES, RunField.RACE_STARTS, RunField.AMBIENT);
         sheet.add(boxOf(RunField.DRIVER_ASKED), "aligny top");
-        sheet.add(boxOf(RunField.REMARKS), "span 3, grow, pushy, wmin 0");
+        sheet.add(boxOf(RunField.REMARKS), (last == null ? "span 3" : "span 2") + ", grow, pushy, wmin 0");
+        if (last != null) {
+            sheet.add(last, "aligny top");
+        }
         return sheet;
     }
 
@@ -171,7 +179,7 @@ final class RunSheetForm extends JPanel {
     }
 
     private ChoiceBox<Named> choiceBox(RunField field, Caption caption) {
-        ChoiceBox<Named> box = new ChoiceBox<>(caption, Named::words);
+        ChoiceBox<Named> box = new ChoiceBox<>(words.texts(), caption, Named::words);
         box.onChange(() -> {
             Named chosen = box.chosen();
             typed(field, chosen == null ? "" : chosen.key());

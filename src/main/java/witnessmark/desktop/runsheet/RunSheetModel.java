@@ -26,7 +26,6 @@ import witnessmark.outcome.ProblemKind;
  */
 public final class RunSheetModel {
     private static final String TYPED = "typed by hand";
-    private static final String CARET = "caret in";
     private static final Set<RunField> LEADING = Set.of(RunField.CAR, RunField.EVENT, RunField.PLANNED);
 
     private final List<Runnable> listeners = new ArrayList<>();
@@ -355,7 +354,7 @@ public final class RunSheetModel {
         text.typed().forEach(field -> typed.add(field.key()));
         kept.put(TYPED, typed.toString());
         if (caret != null) {
-            kept.put(CARET, caret.key());
+            kept.put(KeptDraft.CARET, caret.key());
         }
         return kept;
     }
@@ -387,7 +386,7 @@ public final class RunSheetModel {
         }
         dateFollowed = text.of(RunField.DATE);
         reread();
-        return RunField.of(kept.getOrDefault(CARET, ""));
+        return RunField.of(kept.getOrDefault(KeptDraft.CARET, ""));
     }
 
     // How it works

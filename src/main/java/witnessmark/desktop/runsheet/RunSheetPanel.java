@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
@@ -29,6 +30,7 @@ final class RunSheetPanel extends JPanel implements SheetView {
     private final SheetBeside page;
     private final NoticeStrip strip = new NoticeStrip();
     private final FormFoot foot;
+    private final transient FootGivesWay way;
     private final transient Runnable leave;
     private transient Optional<RunDoes> shown = Optional.empty();
 
@@ -49,6 +51,7 @@ final class RunSheetPanel extends JPanel implements SheetView {
         add(page, "grow, wrap");
         add(strip, "growx, wrap");
         add(foot, "growx");
+        this.way = new FootGivesWay(this, page::end, foot, "growx");
         bindKeys();
         form.onLeave(field -> actions.left());
         model.onChange(this::showModel);
@@ -78,6 +81,12 @@ final class RunSheetPanel extends JPanel implements SheetView {
     /** Puts the forecast beside the sheet or under it, as there is room. */
     void fit() {
         page.fit();
+    }
+
+    @Override
+    public void doLayout() {
+        way.fit();
+        super.doLayout();
     }
 
     private List<JButton> buttons() {

@@ -24,6 +24,7 @@ import witnessmark.logbook.run.Choice;
 import witnessmark.logbook.run.Note;
 import witnessmark.logbook.run.RunField;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
@@ -168,7 +169,14 @@ final class RunWords {
     }
 
     private String shortly(Problem problem) {
-        return ShortFacts.sentence(texts, problem, this::figure).orElseGet(() -> problems.note(problem));
+        boolean unread = problem.kind() == ProblemKind.CANNOT_READ || problem.kind() == ProblemKind.LESS_THAN_NOTHING;
+        return ShortFacts.sentence(texts, problem, fact -> unread ? example(fact) : figure(fact))
+                .orElseGet(() -> problems.note(problem));
+    }
+
+    /** What can be typed, with its unit: that may be what could not be read. */
+    private String example(Object fact) {
+        return fact instanceof RunningTime ? figure(fact) : word(fact);
     }
 
     /** A fact with its unit. */

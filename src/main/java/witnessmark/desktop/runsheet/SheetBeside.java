@@ -2,6 +2,7 @@ package witnessmark.desktop.runsheet;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import javax.swing.JComponent;
@@ -13,6 +14,8 @@ import witnessmark.desktop.form.ScrollPage;
 final class SheetBeside extends JPanel {
     /** From this width on, in unscaled pixels, the two stand beside each other. */
     private static final int BESIDE_FROM = 960;
+
+    private static final String FOOT = "cell 0 1, growx, wmin 0, gaptop 8";
 
     private final JPanel sheets = new JPanel();
     private final JComponent form;
@@ -37,6 +40,12 @@ final class SheetBeside extends JPanel {
         });
     }
 
+    /** Puts the foot of the form right under its fields, where it scrolls with them. */
+    void end(JComponent foot) {
+        sheets.add(foot, FOOT, 1);
+        sheets.revalidate();
+    }
+
     /** Lays them out anew when the room has become too narrow or wide enough. */
     void fit() {
         boolean room = UIScale.unscale(getWidth()) >= BESIDE_FROM;
@@ -50,10 +59,15 @@ final class SheetBeside extends JPanel {
     private void place(boolean next) {
         beside = next;
         MigLayout layout = next
-                ? new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]17[338!,fill]", "[grow,fill]")
-                : new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]", "[]14[]");
+                ? new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]17[338!,fill]", "[grow,fill]0[]")
+                : new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[]0[]0[]");
         sheets.setLayout(layout);
-        layout.addLayoutComponent(form, "wmin 0");
-        layout.addLayoutComponent(does, "wmin 0");
+        for (Component each : sheets.getComponents()) {
+            layout.addLayoutComponent(each, each == form ? "cell 0 0, wmin 0" : each == does ? besides() : FOOT);
+        }
+    }
+
+    private String besides() {
+        return beside ? "cell 1 0 1 2, wmin 0" : "cell 0 2, wmin 0, gaptop 14";
     }
 }

@@ -181,10 +181,7 @@ final class ToldActions {
     }
 
     private void opened(Optional<Drafts.Draft> kept) {
-        kept.ifPresent(found -> {
-            draft.found(found);
-            model.restore(found.fields());
-        });
+        kept.ifPresent(found -> draft.found(found, () -> model.restore(found.fields())));
         tell();
     }
 

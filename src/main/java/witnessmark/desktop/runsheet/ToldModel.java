@@ -21,7 +21,6 @@ import witnessmark.outcome.Problem;
 
 /** What the form for running told by others does, without a widget. It behaves as the run sheet does. */
 public final class ToldModel {
-    private static final String CARET = "caret in";
 
     private final TellRunning telling;
     private final List<Runnable> listeners = new ArrayList<>();
@@ -128,7 +127,7 @@ public final class ToldModel {
         Map<String, String> kept = new HashMap<>();
         text.forEach((field, now) -> kept.put(field.key(), now));
         if (caret != null) {
-            kept.put(CARET, caret.key());
+            kept.put(KeptDraft.CARET, caret.key());
         }
         return kept;
     }

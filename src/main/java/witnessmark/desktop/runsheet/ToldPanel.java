@@ -14,6 +14,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
@@ -41,6 +42,7 @@ final class ToldPanel extends JPanel {
     private final JTextArea life = Lettering.paragraph("", Styles.ECHO);
     private final NoticeStrip strip = new NoticeStrip();
     private final FormFoot foot;
+    private final transient FootGivesWay way;
     private boolean showing;
 
     /** @param leave what Esc and the back button do, and saving when it worked */
@@ -53,14 +55,16 @@ final class ToldPanel extends JPanel {
         this.words = words;
         this.texts = words.texts();
         this.leave = leave;
-        this.engine = new ChoiceBox<>(Caption.of(words.label(ToldField.ENGINE)), words::engine);
+        this.engine = new ChoiceBox<>(texts, Caption.of(words.label(ToldField.ENGINE)), words::engine);
         for (ToldField field : ToldField.values()) {
             boxes.put(field, field == ToldField.ENGINE ? engineBox() : fieldBox(field));
         }
         this.foot = new FormFoot(buttons());
-        add(new ScrollPage(sheet()), "grow, wrap");
+        ScrollPage scroll = new ScrollPage(sheet());
+        add(scroll, "grow, wrap");
         add(strip, "growx, wrap");
         add(foot, "growx");
+        this.way = new FootGivesWay(this, scroll::end, foot, "growx");
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", this::save);
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         model.onChange(this::showModel);
@@ -74,6 +78,12 @@ final class ToldPanel extends JPanel {
 
     LabelledBox box(ToldField field) {
         return Objects.requireNonNull(boxes.get(field));
+    }
+
+    @Override
+    public void doLayout() {
+        way.fit();
+        super.doLayout();
     }
 
     private Sheet sheet() {

@@ -43,6 +43,7 @@ final class WrittenActions {
     private final HistoryModel historyWords;
     private final KeptDraft draft;
     private final LiveForecast forecast;
+    private final WhyCorrected why = new WhyCorrected();
     private final Latest opening;
     private final List<Runnable> listeners = new ArrayList<>();
     private WrittenRun run;
@@ -78,8 +79,8 @@ final class WrittenActions {
                 texts,
                 RunSheetActions.FORM,
                 run.entry().id().text(),
-                model::isDirty,
-                () -> model.draft(view.focused().orElse(null)),
+                () -> model.isDirty() || !why.text().isEmpty(),
+                () -> why.into(model.draft(view.focused().orElse(null))),
                 this::tell);
         this.opening = new Latest(context.tasks());
         model.onChange(this::modelChanged);
@@ -132,6 +133,11 @@ final class WrittenActions {
         return meanwhile && !history.isEmpty() ? Optional.of(history.get(0).who()) : Optional.empty();
     }
 
+    /** Why it is corrected, as typed. */
+    WhyCorrected why() {
+        return why;
+    }
+
     boolean isStruckOut() {
         return entry().standing() == Standing.STRUCK_OUT;
     }
@@ -162,6 +168,13 @@ final class WrittenActions {
     }
 
     // What a person does
+
+    /** Says why it is corrected, for its history. */
+    void because(String typed) {
+        if (why.type(typed)) {
+            draft.typed();
+        }
+    }
 
     /** Looks again at what is written; what was typed stays. */
     void refresh() {
@@ -204,22 +217,25 @@ final class WrittenActions {
         WrittenRun before = run;
         Map<RunField, String> fields = model.texts();
         String named = named();
+        String because = why.typed();
+        String said = why.text().isEmpty()
+                ? texts.get("runsheet.written.why", named)
+                : texts.get("runsheet.written.why.because", named, why.text());
         context.tasks()
                 .write(
                         texts.get("runsheet.saving"),
                         () -> {
-                            Outcome<Optional<Written>> outcome =
-                                    before.save(fields, texts.get("runsheet.written.why", named));
+                            Outcome<Optional<Written>> outcome = before.save(fields, said);
                             if (outcome.didWork()) {
                                 draft.discardHere();
                             }
                             return outcome;
                         },
-                        outcome -> saved(fields, named, outcome),
+                        outcome -> saved(fields, because, named, outcome),
                         this::couldNot);
     }
 
-    private void saved(Map<RunField, String> fields, String named, Outcome<Optional<Written>> outcome) {
+    private void saved(Map<RunField, String> fields, String because, String named, Outcome<Optional<Written>> outcome) {
         working = false;
         if (!outcome.didWork()) {
             said(outcome);
@@ -228,6 +244,7 @@ final class WrittenActions {
             return;
         }
         meanwhile = false;
+        why.written(because);
         correct.open(entry().id()).ifPresent(now -> {
             run = now;
             model.corrected(fields, now);
@@ -242,11 +259,12 @@ final class WrittenActions {
 
     /** Puts back what is written; it can be taken back once. */
     void putBack() {
-        if (!model.isDirty() || !canCorrect()) {
+        if (!model.isDirty() && why.text().isEmpty() || !canCorrect()) {
             return;
         }
         meanwhile = false;
         failure.none();
+        why.clear();
         model.asWritten();
         draft.discard();
         view.focus(RunField.RUNNING);
@@ -259,6 +277,7 @@ final class WrittenActions {
 
     private void notPutBack() {
         if (model.canPutBack()) {
+            why.putBack();
             model.putBack();
             draft.typed();
             context.window().say(texts.get("runsheet.written.not_put_back"));
@@ -379,10 +398,11 @@ final class WrittenActions {
         history = found.history();
         by = words.writtenBy(history, book.view().zone());
         changedBy = words.changedBy(history, book.view().zone());
-        found.draft().ifPresent(kept -> {
-            draft.found(kept);
-            view.focus(model.restore(kept.fields(), run.texts()).orElse(RunField.RUNNING));
-        });
+        found.draft()
+                .ifPresent(kept -> draft.found(kept, () -> {
+                    why.from(kept.fields());
+                    view.focus(model.restore(kept.fields(), run.texts()).orElse(RunField.RUNNING));
+                }));
         tell();
     }
 

@@ -10,6 +10,8 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
@@ -30,11 +32,13 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final RunSheetForm form;
     private final DoesPanel does;
     private final SheetBeside page;
+    private final FieldBox why;
     private final RunHistory history;
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
     private final NoticeStrip strip = new NoticeStrip();
     private final FormFoot foot;
+    private final transient FootGivesWay way;
     private final ReasonRow asking;
     private final JButton strike;
     private final JButton restore;
@@ -65,7 +69,8 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.actions = actions;
         this.words = words;
         this.texts = words.texts();
-        this.form = new RunSheetForm(model, words);
+        this.why = new FieldBox(Caption.of(texts.get("runsheet.written.because")));
+        this.form = new RunSheetForm(model, words, why);
         this.does = new DoesPanel(words, "");
         this.page = new SheetBeside(form, does);
         this.strike = button("runsheet.written.strike", this::askReason);
@@ -86,7 +91,9 @@ final class WrittenPanel extends JPanel implements SheetView {
         add(body, "grow, w 0:0:, wrap");
         add(strip, "growx, wrap");
         add(foot, "growx, wrap");
+        this.way = new FootGivesWay(this, page::end, foot, "growx, wrap");
         add(asking, "growx");
+        askWhy();
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", actions::save);
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         form.onLeave(field -> actions.left());
@@ -97,6 +104,17 @@ final class WrittenPanel extends JPanel implements SheetView {
 
     RunSheetForm form() {
         return form;
+    }
+
+    FieldBox why() {
+        return why;
+    }
+
+    /** After the fields of the run stands why they are changed: it goes into the history and not into the run. */
+    private void askWhy() {
+        why.note(texts.get("runsheet.written.because.note"));
+        why.onChange(() -> actions.because(why.text()));
+        why.onLeave(actions::left);
     }
 
     JButton historyButton() {
@@ -133,6 +151,12 @@ final class WrittenPanel extends JPanel implements SheetView {
     @Override
     public void written() {
         form.forgetTyping();
+    }
+
+    @Override
+    public void doLayout() {
+        way.fit();
+        super.doLayout();
     }
 
     private JButton button(String key, Runnable work) {
@@ -181,6 +205,10 @@ final class WrittenPanel extends JPanel implements SheetView {
     private void showModel() {
         boolean correct = actions.canCorrect();
         form.editable(correct);
+        why.field().setEditable(correct);
+        if (!why.text().equals(actions.why().typed())) {
+            why.load(actions.why().typed());
+        }
         String waiting = texts.get(actions.isStruckOut() ? "runsheet.does.nothing" : "runsheet.does.cannot");
         if (!model.does().equals(shown) || shown.isEmpty()) {
             shown = model.does();

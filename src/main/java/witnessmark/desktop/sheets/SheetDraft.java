@@ -35,6 +35,7 @@ final class SheetDraft {
     private Map<String, String> last = Map.of();
     private String line = "";
     private boolean looked;
+    private int turn;
 
     /** @param told when the line has changed */
     SheetDraft(SheetsContext context, SheetModel model, Runnable told) {
@@ -48,7 +49,7 @@ final class SheetDraft {
         this.told = told;
         this.soon = context.tasks().later(AGE, this::keep);
         model.onChange(() -> {
-            if (model.isDirty()) {
+            if (model.isDirty() || !last.isEmpty()) {
                 soon.pokeOnce();
             }
         });
@@ -76,6 +77,7 @@ final class SheetDraft {
     /** The sheet is saved or cleared: the draft is thrown away. */
     void discard() {
         soon.cancel();
+        turn++; // what is still being kept has nothing to say any more
         last = Map.of();
         say("");
         context.tasks()
@@ -94,31 +96,38 @@ final class SheetDraft {
 
     private void found(Optional<Drafts.Draft> kept) {
         kept.filter(draft -> !model.isDirty()).ifPresent(draft -> {
-            last = draft.fields();
             model.restore(draft.fields());
+            last = model.draft(); // nobody typed since it was kept
             say(texts.get("sheets.draft.kept", clock(draft.keptAt())));
         });
     }
 
     private void keep() {
         Map<String, String> now = model.draft();
+        if (!model.isDirty() && !last.isEmpty()) {
+            discard();
+        }
         if (!model.isDirty() || now.equals(last)) {
             return;
         }
         last = now;
+        int mine = ++turn;
         Instant at = context.book().today().now();
         context.tasks()
                 .write(
                         texts.get("sheets.draft.keeping"),
                         () -> drafts().keep(form, record, new Drafts.Draft(now, at)),
-                        kept -> kept(kept, at),
+                        kept -> kept(mine, kept, at),
                         thrown -> {
                             LOG.error("the draft of a sheet could not be kept", thrown);
-                            kept(Drafts.Kept.NOT_KEPT, at);
+                            kept(mine, Drafts.Kept.NOT_KEPT, at);
                         });
     }
 
-    private void kept(Drafts.Kept kept, Instant at) {
+    private void kept(int asked, Drafts.Kept kept, Instant at) {
+        if (asked != turn) {
+            return;
+        }
         switch (kept) {
             case IN_LOGBOOK -> say(texts.get("sheets.draft.kept", clock(at)));
             case IN_FALLBACK_FILE -> say(texts.get("sheets.draft.kept_aside", clock(at)));

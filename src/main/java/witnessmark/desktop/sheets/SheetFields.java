@@ -96,7 +96,7 @@ final class SheetFields {
     private LabelledBox make(SheetField field) {
         Caption caption = Caption.of(words.label(field));
         if (field.kind() == FieldKind.CHOICE) {
-            ChoiceBox<Choice> box = new ChoiceBox<>(caption, words::choice);
+            ChoiceBox<Choice> box = new ChoiceBox<>(words.texts(), caption, words::choice);
             box.onChange(() -> {
                 Choice chosen = box.chosen();
                 typed(field, chosen == null ? "" : chosen.key());

@@ -32,12 +32,13 @@ final class SheetModel {
     private List<FoundProblem> found = List.of();
     private Map<SheetField, String> meant = Map.of();
     private boolean asked;
-    private boolean dirty;
+    private Map<SheetField, String> begun = Map.of();
 
     SheetModel(TypedSheet typed) {
         this.typed = typed;
         this.sheet = typed.sheet();
         text.putAll(typed.texts());
+        begun = Map.copyOf(text);
         reading = typed.read(text);
     }
 
@@ -61,8 +62,9 @@ final class SheetModel {
         return reading;
     }
 
+    /** Whether something else stands on the sheet than what it began with. */
     boolean isDirty() {
-        return dirty;
+        return sheet.fields().stream().anyMatch(field -> !text(field).equals(begun.getOrDefault(field, "")));
     }
 
     boolean asks(SheetField field) {
@@ -121,7 +123,6 @@ final class SheetModel {
     void type(SheetField field, String now) {
         if (!text(field).equals(now)) {
             text.put(field, now);
-            dirty = true;
             if (field.kind() == FieldKind.CHOICE && !now.isBlank()) {
                 left.add(field); // what was picked is whole
             }
@@ -196,7 +197,7 @@ final class SheetModel {
 
     /** Begins afresh when nothing was typed, and looks at the logbook again. */
     void open() {
-        if (dirty) {
+        if (isDirty()) {
             reread();
         } else {
             clear();
@@ -206,6 +207,7 @@ final class SheetModel {
     /** The sheet is meant for something chosen already; what else was typed stays. To be called after {@link #open}. */
     void mean(Map<SheetField, String> chosen) {
         meant = chosen;
+        begun = with(begun, chosen);
         text.putAll(chosen);
         left.addAll(chosen.keySet());
         reread();
@@ -230,7 +232,6 @@ final class SheetModel {
             }
         }
         text.putAll(meant);
-        dirty = true;
         reread();
     }
 
@@ -242,9 +243,15 @@ final class SheetModel {
         text.putAll(kept);
         left.clear();
         asked = false;
-        dirty = false;
+        begun = Map.copyOf(text);
         found = List.of();
         reread();
+    }
+
+    private static Map<SheetField, String> with(Map<SheetField, String> all, Map<SheetField, String> more) {
+        Map<SheetField, String> both = new HashMap<>(all);
+        both.putAll(more);
+        return both;
     }
 
     private @Nullable Problem found(SheetField field) {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
@@ -39,13 +40,26 @@ final class SheetPage implements Aside {
     private final Texts texts;
     private final Runnable leave;
     private final SheetFields fields;
-    private final JPanel page =
-            new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
+    private final JPanel page = new Page();
     private final NoticeStrip strip = new NoticeStrip();
     private final ScrollPage scroll;
     private final FormFoot foot;
+    private final FootGivesWay way;
     private final List<Row> rows = new ArrayList<>();
     private final @Nullable WrittenChanges written;
+
+    /** Sheet, strip and foot under each other. */
+    final class Page extends JPanel {
+        Page() {
+            super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
+        }
+
+        @Override
+        public void doLayout() {
+            way.fit();
+            super.doLayout();
+        }
+    }
 
     /** A line of the sheet that is shown while one of its fields is asked for. */
     private record Row(JComponent line, List<SheetField> of) {}
@@ -77,6 +91,7 @@ final class SheetPage implements Aside {
         page.add(scroll, "grow, wrap");
         page.add(strip, "growx, wrap");
         page.add(foot, "growx");
+        this.way = new FootGivesWay(page, scroll::end, foot, "growx");
         boolean goesOn = model.sheet().oneAfterTheOther();
         FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-save", goesOn ? this::saveNext : this::save);
         if (written == null) {

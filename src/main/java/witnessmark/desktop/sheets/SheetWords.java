@@ -176,7 +176,7 @@ final class SheetWords {
         return switch (problem.kind()) {
             case CANNOT_READ, LESS_THAN_NOTHING -> List.of(facts.get(2));
             case TWO_READINGS, UNUSUAL -> List.of(facts.get(2), facts.get(3));
-            case OUT_OF_RANGE -> facts.subList(1, 4);
+            case OUT_OF_RANGE, OUTSIDE_EVENT -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
             case EARLIER_THAN -> List.of(facts.get(2));
             case SAYS_OTHERWISE -> List.of(facts.get(3));

@@ -66,7 +66,7 @@ final class WrittenList implements Aside {
         this.titles = titles;
         this.open = open;
         this.reading = new Latest(context.tasks());
-        this.kind = new ChoiceBox<>(Caption.of(texts.get("sheets.list.kind")), type -> titles.many(type.kind()));
+        this.kind = new ChoiceBox<>(texts, Caption.of(texts.get("sheets.list.kind")), type -> titles.many(type.kind()));
         this.table = new SheetTable<>(
                         texts.get("sheets.list"),
                         List.of(

@@ -37,7 +37,7 @@ final class PartsTable {
         this.asked = asked;
         this.sheet =
                 new SheetTable<>(texts.get("shelf.parts"), columns(texts), ShelfLine::id).with(tools, "shelf.parts");
-        this.where = new ChoiceBox<>(Caption.of(texts.get("shelf.show")), this::words);
+        this.where = new ChoiceBox<>(texts, Caption.of(texts.get("shelf.show")), this::words);
         this.menu = sheet.menu(this::ways);
         this.write = Buttons.plain(Caption.of(texts.get("shelf.write")), this::showMenu);
         this.empty =

@@ -43,6 +43,7 @@ final class FoundCell implements ListCellRenderer<FoundRow> {
         row.selected = selected;
         String words = value.note().isEmpty() ? value.text() : value.text() + ", " + value.note();
         row.getAccessibleContext().setAccessibleName(words);
+        row.setToolTipText(words); // either may be cut
         return row;
     }
 
@@ -51,7 +52,7 @@ final class FoundCell implements ListCellRenderer<FoundRow> {
         private boolean selected;
 
         Row() {
-            super(new MigLayout("insets 5 10 5 10, fill", "[pref:pref:,fill]12[0::,grow,fill]"));
+            super(new MigLayout("insets 5 10 5 10, fill", "[0:pref:,fill]12[0:pref:,grow,fill,shrinkprio 200]"));
             setOpaque(false);
         }
 

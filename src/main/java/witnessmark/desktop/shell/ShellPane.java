@@ -42,9 +42,9 @@ public final class ShellPane extends JPanel {
     private final StatusStrip status;
     private final HelpPane help;
     private final Panes panes;
-    private final JPanel foot = new JPanel(new MigLayout("insets 4 22 8 22, fillx", "[0::,grow,fill]"));
-    private final MigLayout bodyLayout =
-            new MigLayout("insets 0 22 18 22, gap 0, fill, hidemode 3", "[grow,fill][fill]", "[0::,grow,fill]");
+    private final Roominess room = new Roominess();
+    private final JPanel foot = new JPanel(room.foot());
+    private final MigLayout bodyLayout = room.body();
     private final JPanel body = new JPanel(bodyLayout);
     private final ShellCommands own;
     private final Commands commands;
@@ -199,11 +199,15 @@ public final class ShellPane extends JPanel {
             rail.setVisible(wide);
             chooser.setVisible(!wide);
             foot.setVisible(!wide);
+            status.wide(!wide);
             if (wide) {
                 rail.foot(status);
             } else {
                 foot.add(status, "wmin 0");
             }
+        }
+        if (room.fit(UIScale.unscale(getHeight()))) {
+            notice.low(room.isLow());
         }
         boolean alone = !wide && help.isVisible();
         if (alone == pages.isVisible()) {
@@ -220,8 +224,7 @@ public final class ShellPane extends JPanel {
     }
 
     private void layOut() {
-        JPanel top = new JPanel(
-                new MigLayout("insets 16 22 10 22, gap 0, fillx", "[][0::,grow,fill][shrinkprio 200]", "[32!]"));
+        JPanel top = new JPanel(room.top());
         top.setOpaque(false);
         top.add(chooser, "cell 0 0, gapright 14, hidemode 3");
         top.add(heading, "cell 1 0, wmin 0");

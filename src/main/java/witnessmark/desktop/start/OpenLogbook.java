@@ -18,6 +18,6 @@ public interface OpenLogbook {
     /** Opens the sample season, as it was left. */
     void openSample();
 
-    /** Throws the sample's working copy away and opens it as it was at first. */
+    /** Backs up what people wrote in the sample's working copy, throws it away and opens it as it was at first. */
     void resetSample();
 }

@@ -91,7 +91,7 @@ final class ReportPage implements Aside {
     private Sheet sheet(Content content) {
         boolean listed = !content.lines().isEmpty();
         Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "");
-        sheet.add(Lettering.line(content.title(), Styles.SECTION), "wrap");
+        sheet.add(Lettering.cutLine(content.title(), Styles.SECTION), "wmin 0, wrap");
         for (String sentence : content.sentences()) {
             sheet.add(Lettering.paragraph(sentence, Styles.FIELD_LABEL), "growx, wmin 0, wrap 4");
         }

@@ -62,12 +62,26 @@ public final class SampleStrip {
         if (follows) {
             context.settings().put(FOLLOW, "");
         }
+        Optional<Path> kept = sample.kept();
+        if (kept.isPresent()) {
+            sayWhereOwnIs(kept.get(), next);
+            return;
+        }
         List<JButton> ways = new ArrayList<>();
         ways.add(reports.way("beforewego.sample.startOwn", startOwn));
         ways.add(reports.way("beforewego.sample.reset", this::askReset));
         boolean alone = setting(ALONE).equals("true");
         next.filter(chapter -> !alone).ifPresent(chapter -> ways.add(walkButton(chapter)));
         context.window().notice(reports.texts().get("beforewego.sample"), ways);
+    }
+
+    /** After a reset, until it is read: what somebody wrote before is not gone. */
+    private void sayWhereOwnIs(Path backup, Optional<Story.Chapter> next) {
+        JButton seen = reports.way("beforewego.sample.seen", () -> {
+            sample.keptSeen();
+            shown(next);
+        });
+        context.window().notice(reports.texts().get("beforewego.sample.kept", backup), List.of(seen));
     }
 
     private JButton walkButton(Story.Chapter chapter) {

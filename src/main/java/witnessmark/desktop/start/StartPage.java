@@ -46,7 +46,7 @@ final class StartPage implements Aside {
                 new StartLogbookModel(texts, context.problems(), context.here().folder());
         team = new FieldBox(Caption.of(texts.get("beforewego.start.team")));
         file = new FieldBox(Caption.of(texts.get("beforewego.start.file")));
-        units = new ChoiceBox<>(Caption.of(texts.get("beforewego.start.units")), model::words);
+        units = new ChoiceBox<>(texts, Caption.of(texts.get("beforewego.start.units")), model::words);
         units.load(List.of(Units.METRIC, Units.IMPERIAL), StartLogbookModel.usual(java.util.Locale.getDefault()));
         team.note(texts.get("beforewego.start.team.note"));
         file.note(texts.get("beforewego.start.file.note"));

@@ -10,16 +10,21 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.port.Settings;
 import witnessmark.wording.Texts;
 
-/** Asks with the system's own dialogs. Each reopens where it was last. */
+/** Asks with the system's own dialogs, which begin where {@link LastFolder} says. */
 public final class SystemChoosing implements Choosing {
     private final Texts texts;
-    private final Settings settings;
+    private final LastFolder last;
+    private final Path home;
     private final Supplier<@Nullable Component> parent;
 
-    /** @param parent the window the dialogs belong to */
-    public SystemChoosing(Texts texts, Settings settings, Supplier<@Nullable Component> parent) {
+    /**
+     * @param home where the first dialog begins
+     * @param parent the window the dialogs belong to
+     */
+    public SystemChoosing(Texts texts, Settings settings, Path home, Supplier<@Nullable Component> parent) {
         this.texts = texts;
-        this.settings = settings;
+        this.home = home;
+        this.last = new LastFolder(settings, home);
         this.parent = parent;
     }
 
@@ -34,7 +39,9 @@ public final class SystemChoosing implements Choosing {
     @Override
     public Optional<Path> newLogbook(Path suggested) {
         SystemFileChooser chooser = chooser("newLogbook");
-        chooser.setSelectedFile(suggested.toFile());
+        if (!suggested.equals(home)) {
+            chooser.setSelectedFile(last.place("newLogbook", suggested).toFile());
+        }
         return shown("newLogbook", chooser, chooser.showSaveDialog(parent.get()));
     }
 
@@ -51,14 +58,14 @@ public final class SystemChoosing implements Choosing {
     @Override
     public Optional<Path> calendarToWrite(Path suggested) {
         SystemFileChooser chooser = chooser("calendarToWrite");
-        chooser.setSelectedFile(suggested.toFile());
+        chooser.setSelectedFile(last.place("calendarToWrite", suggested).toFile());
         return shown("calendarToWrite", chooser, chooser.showSaveDialog(parent.get()));
     }
 
     @Override
     public Optional<Path> jobSheetToWrite(Path suggested) {
         SystemFileChooser chooser = chooser("jobSheetToWrite");
-        chooser.setSelectedFile(suggested.toFile());
+        chooser.setSelectedFile(last.place("jobSheetToWrite", suggested).toFile());
         return shown("jobSheetToWrite", chooser, chooser.showSaveDialog(parent.get()));
     }
 
@@ -72,7 +79,7 @@ public final class SystemChoosing implements Choosing {
     private SystemFileChooser chooser(String what) {
         SystemFileChooser chooser = new SystemFileChooser();
         chooser.setDialogTitle(texts.get("beforewego.choose." + what));
-        settings.get(key(what)).map(File::new).filter(File::isDirectory).ifPresent(chooser::setCurrentDirectory);
+        chooser.setCurrentDirectory(last.of(what).toFile());
         return chooser;
     }
 
@@ -81,14 +88,7 @@ public final class SystemChoosing implements Choosing {
         if (answer != SystemFileChooser.APPROVE_OPTION || chosen == null) {
             return Optional.empty();
         }
-        File within = chosen.getAbsoluteFile().getParentFile();
-        if (within != null) {
-            settings.put(key(what), within.getPath());
-        }
+        last.chosen(what, chosen.toPath());
         return Optional.of(chosen.toPath());
-    }
-
-    private static String key(String what) {
-        return "choose." + what + ".folder";
     }
 }

@@ -31,7 +31,7 @@ final class WhoPage implements Aside {
         this.context = context;
         this.texts = context.texts();
         this.close = close;
-        who = new ChoiceBox<>(Caption.of(texts.get("beforewego.who.name")), Function.identity());
+        who = new ChoiceBox<>(texts, Caption.of(texts.get("beforewego.who.name")), Function.identity());
         who.load(names(context), context.logbook().who());
         who.note(texts.get("beforewego.who.note"));
         Sheet sheet = new Sheet("fillx, aligny top", "[0::560,grow,fill][]", "");

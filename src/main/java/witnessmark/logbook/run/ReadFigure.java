@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Engine;
-import witnessmark.domain.Entry;
+import witnessmark.domain.EngineDesign;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
-import witnessmark.domain.Run;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.RunningTime;
@@ -47,7 +47,8 @@ final class ReadFigure {
                     null);
         }
         if (typed instanceof Typed.Unreadable<T> no) {
-            return new Result<>(FieldReading.wrong(Problem.unread(figure.field(), text.strip(), no.example())), null);
+            Object example = example(figure).orElse(no.example());
+            return new Result<>(FieldReading.wrong(Problem.unread(figure.field(), text.strip(), example)), null);
         }
         T value = ((Typed.Read<T>) typed).value();
         return new Result<>(judged(figure, text.strip(), value), value);
@@ -127,11 +128,31 @@ final class ReadFigure {
         if (engine == null) {
             return Note.of(Note.Kind.NONE);
         }
-        Optional<Entry<Run>> last = before.last(run -> run.engine().equals(engine)
-                && (run.car() == null) == onDyno
-                && figure.of().apply(run) != null);
-        return last.map(run -> figure.of().apply(run.fact()))
+        return last(figure)
                 .<Note>map(value -> Note.of(Note.Kind.LAST_RUN, value))
                 .orElse(Note.of(Note.Kind.NOT_RECORDED_BEFORE));
+    }
+
+    private <T> Optional<T> last(Figure<T> figure) {
+        return before.last(run -> run.engine().equals(engine)
+                        && (run.car() == null) == onDyno
+                        && figure.of().apply(run) != null)
+                .map(run -> figure.of().apply(run.fact()));
+    }
+
+    /** What this engine can have read: its last figure, or its limiter where it has no last speed. */
+    private <T> Optional<Object> example(Figure<T> figure) {
+        Optional<Object> last = last(figure).map(value -> value);
+        return last.isPresent() || figure.field() != RunField.HIGHEST ? last : limiter();
+    }
+
+    private Optional<Object> limiter() {
+        if (engine == null) {
+            return Optional.empty();
+        }
+        Facts facts = before.facts();
+        return Optional.ofNullable(facts.of(EngineDesign.class)
+                .get(facts.of(Engine.class).get(engine).design())
+                .redLine());
     }
 }

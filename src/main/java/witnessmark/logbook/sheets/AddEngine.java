@@ -211,7 +211,7 @@ public final class AddEngine implements LogSheet {
                     Possible.CYLINDERS.high());
         }
         EngineSpeed limiter = values.speed(LIMITER);
-        EngineSpeed overRev = values.speed(OVER_REV);
+        EngineSpeed overRev = values.speed(OVER_REV, limiter);
         if (limiter == null && in.text(LIMITER).isEmpty()) {
             in.note(LIMITER, SheetNote.of("if_known"));
         }

@@ -97,7 +97,14 @@ public final class AddEvent implements LogSheet {
     /** The cars named, with commas between, each once. */
     private static List<Entry<Car>> cars(ReadSheet in) {
         List<Entry<Car>> cars = new ArrayList<>();
-        in.note(CARS, SheetNote.of("cars_form"));
+        List<String> known = in.sight()
+                .facts()
+                .of(Car.class)
+                .inForce()
+                .map(car -> car.fact().name())
+                .limit(2)
+                .toList();
+        in.note(CARS, known.size() < 2 ? SheetNote.of("cars") : SheetNote.of("cars_form", known.get(0), known.get(1)));
         for (String name : in.text(CARS).split("\\s*(,|;|\\band\\b)\\s*")) {
             Optional<Entry<Car>> car = in.sight().facts().of(Car.class).named(name);
             if (car.isPresent() && !cars.contains(car.get())) {
@@ -146,12 +153,12 @@ public final class AddEvent implements LogSheet {
             Timetable.Line line = read.line();
             if (line == null) {
                 wrong = wrong == null ? read.problem() : wrong;
-                back.add(SheetNote.of("line_not_read", text.strip()));
+                back.add(notRead(text.strip(), read.problem()));
             } else if (lines.stream().anyMatch(other -> other.name().equalsIgnoreCase(line.name()))) {
                 wrong = wrong == null
                         ? Problem.of(ProblemKind.NAME_TAKEN, RecordTypes.of(PlannedRun.class), line.name())
                         : wrong;
-                back.add(SheetNote.of("line_not_read", text.strip()));
+                back.add(SheetNote.of("line_twice", text.strip()));
             } else {
                 lines.add(line);
                 back.add(inWords(line));
@@ -164,6 +171,16 @@ public final class AddEvent implements LogSheet {
         }
         in.readBack(TIMETABLE, back);
         return lines;
+    }
+
+    /** What is wrong with each line is said beside it; under the field there is room for the first alone. */
+    private static SheetNote notRead(String text, @Nullable Problem problem) {
+        ProblemKind kind = problem == null ? ProblemKind.CANNOT_READ : problem.kind();
+        return switch (kind) {
+            case OUTSIDE_EVENT -> SheetNote.of("line_outside", text);
+            case LESS_THAN_NOTHING, RUN_OF_NO_LENGTH -> SheetNote.of("line_no_length", text);
+            default -> SheetNote.of("line_not_read", text);
+        };
     }
 
     private static SheetNote inWords(Timetable.Line line) {

@@ -3,6 +3,7 @@ package witnessmark.logbook.sheets;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.ledger.Possible;
@@ -108,7 +109,22 @@ final class ReadValues {
 
     @Nullable
     EngineSpeed speed(SheetField field) {
-        EngineSpeed speed = echoed(field, TypedFigure::engineSpeed);
+        return speed(field, null);
+    }
+
+    /**
+     * The same.
+     *
+     * @param known a speed of that engine, the example of what can be typed; null when none is known
+     */
+    @Nullable
+    EngineSpeed speed(SheetField field, @Nullable EngineSpeed known) {
+        EngineSpeed speed = echoed(field, text -> {
+            Typed<EngineSpeed> typed = TypedFigure.engineSpeed(text);
+            return known != null && typed instanceof Typed.Unreadable<EngineSpeed>
+                    ? new Typed.Unreadable<>(List.of(Integer.toString(known.rpm())))
+                    : typed;
+        });
         if (speed != null && !Possible.SPEED.holds(speed)) {
             in.wrong(field, ProblemKind.OUT_OF_RANGE, field, speed, Possible.SPEED.low(), Possible.SPEED.high());
             return null;

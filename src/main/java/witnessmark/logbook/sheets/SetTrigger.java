@@ -16,8 +16,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
+import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Grade;
+import witnessmark.domain.Id;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.ReadingKind;
@@ -28,7 +30,6 @@ import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
-import witnessmark.quantity.typed.PressureUnit;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.TypedFigure;
 import witnessmark.quantity.typed.TypedTime;
@@ -116,7 +117,7 @@ public final class SetTrigger implements LogSheet {
         String name = in.needed(NAME);
         in.note(NAME, SheetNote.of("trigger_name"));
         boolean byFigure = kind != null && kind.figure() != null;
-        @Nullable Long figure = kind != null && byFigure ? figure(in, kind) : null;
+        @Nullable Long figure = kind != null && byFigure ? figure(in, kind, scope) : null;
         @Nullable RunningTime lasting = kind == TriggerKind.SPEED_ABOVE ? lasting(in) : null;
         @Nullable ReadingKind reading = byFigure ? null : in.word(READING, ReadingKind.class);
         @Nullable Grade grade = kind == TriggerKind.GRADED ? in.word(GRADE, Grade.class) : null;
@@ -192,7 +193,7 @@ public final class SetTrigger implements LogSheet {
     }
 
     /** The figure in the unit of its kind, or null and noted. */
-    private static @Nullable Long figure(ReadSheet in, TriggerKind kind) {
+    private static @Nullable Long figure(ReadSheet in, TriggerKind kind, EngineScope scope) {
         in.needed(FIGURE);
         ReadValues values = new ReadValues(in);
         TriggerKind.Figure unit = java.util.Objects.requireNonNull(kind.figure());
@@ -206,7 +207,7 @@ public final class SetTrigger implements LogSheet {
                 });
         Long figure = switch (unit) {
             case RPM -> {
-                EngineSpeed speed = values.speed(FIGURE);
+                EngineSpeed speed = values.speed(FIGURE, limiter(in, scope));
                 yield speed == null ? null : Long.valueOf(speed.rpm());
             }
             case MILLIKELVIN -> {
@@ -220,10 +221,22 @@ public final class SetTrigger implements LogSheet {
             }
         };
         if (figure != null && figure <= 0) {
-            in.wrong(FIGURE, ProblemKind.CANNOT_READ, FIGURE, in.text(FIGURE), PressureUnit.BAR.example());
+            in.wrong(
+                    FIGURE,
+                    ProblemKind.CANNOT_READ,
+                    FIGURE,
+                    in.text(FIGURE),
+                    units.pressure().example());
             return null;
         }
         return figure;
+    }
+
+    private static @Nullable EngineSpeed limiter(ReadSheet in, EngineScope scope) {
+        Id<EngineDesign> design = scope.designId();
+        return design == null
+                ? null
+                : in.sight().facts().of(EngineDesign.class).get(design).redLine();
     }
 
     private static @Nullable RunningTime lasting(ReadSheet in) {

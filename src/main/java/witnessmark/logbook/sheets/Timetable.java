@@ -2,6 +2,7 @@ package witnessmark.logbook.sheets;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,6 +25,8 @@ import witnessmark.quantity.typed.TypedTime;
  */
 final class Timetable {
     static final String EXAMPLE = "P1 Sat 09:00 25 min";
+
+    private static final String EXAMPLE_RUNNING = "25 min";
 
     private static final Pattern CLOCK = Pattern.compile("([01]?[0-9]|2[0-3])[:.]([0-5][0-9])");
     /** What may stand alone, without day and time: words and then perhaps a figure. */
@@ -74,7 +77,7 @@ final class Timetable {
         }
         LocalDate on = day == null ? first : day.day();
         if (on.isBefore(first) || on.isAfter(last)) {
-            return new Read(null, Problem.of(ProblemKind.OUT_OF_RANGE, field, on, first, last));
+            return new Read(null, Problem.of(ProblemKind.OUTSIDE_EVENT, text.strip(), on, first, last));
         }
         return expected(
                 text,
@@ -90,10 +93,14 @@ final class Timetable {
         if (running instanceof Typed.Two<RunningTime> two) {
             return new Read(null, Problem.of(ProblemKind.TWO_READINGS, field, rest, two.first(), two.second()));
         }
-        Optional<RunningTime> read = running.only().filter(time -> time.millis() > 0);
-        return read.isEmpty()
-                ? unreadable(text)
-                : new Read(new Line(line.kind(), line.name(), line.day(), line.out(), read.get()), null);
+        Optional<RunningTime> read = running.only();
+        if (read.isPresent() && read.get().millis() > 0) {
+            return new Read(new Line(line.kind(), line.name(), line.day(), line.out(), read.get()), null);
+        }
+        Problem of = read.isPresent()
+                ? Problem.of(ProblemKind.RUN_OF_NO_LENGTH, read.get())
+                : Problem.unread(field, rest, EXAMPLE_RUNNING);
+        return of.kind() == ProblemKind.CANNOT_READ ? unreadable(text) : new Read(null, of);
     }
 
     private Read unreadable(String text) {
@@ -103,17 +110,30 @@ final class Timetable {
     /** A day, and how many words it took. */
     private record Day(LocalDate day, int words) {}
 
-    /** A day written at this word, over one, two or three of them: the first such day from the event's first on. */
+    /**
+     * A day written at this word, over one, two or three of them: the first such day from the event's first on. Where
+     * that is past its last the one before its first may be nearer, and is what was meant.
+     */
     private @Nullable Day day(List<String> words, int at) {
         for (int take = Math.min(3, words.size() - at); take >= 1; take--) {
             String text = String.join(" ", words.subList(at, at + take));
             Optional<LocalDate> day =
                     TypedDate.readAhead(text, first, DayOrder.DAY_FIRST).only();
             if (day.isPresent()) {
-                return new Day(day.get(), take);
+                return new Day(nearest(day.get(), text), take);
             }
         }
         return null;
+    }
+
+    private LocalDate nearest(LocalDate ahead, String text) {
+        if (!ahead.isAfter(last)) {
+            return ahead;
+        }
+        return TypedDate.read(text, first, DayOrder.DAY_FIRST)
+                .only()
+                .filter(back -> ChronoUnit.DAYS.between(back, first) < ChronoUnit.DAYS.between(last, ahead))
+                .orElse(ahead);
     }
 
     private static boolean isClock(String word) {

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Locale;
@@ -14,10 +15,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * A day as people type it: {@code 5/12}, {@code 5.12.26}, {@code 5 Dec}, {@code Dec 5}, {@code Sat 5 Dec 2026},
  * {@code 2026-12-05}, {@code today}, {@code yesterday}, {@code tomorrow}, {@code sat}. Names are English and may be cut
- * to three letters. A year of two figures lies within twenty years from today, or before.
+ * to three letters. A year of two figures lies within twenty years from today, or before. What cannot be read comes with
+ * today as the example, which any field of days takes.
  */
 public final class TypedDate {
-    private static final List<String> EXAMPLES = List.of("5 Dec", "2026-12-05");
+    private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final Pattern FIGURES =
             Pattern.compile("([0-9]{1,2})([./-])([0-9]{1,2})(?:\\2([0-9]{4}|[0-9]{2}))?(\\.?)");
     private static final Pattern YEAR_FIRST = Pattern.compile("([0-9]{4})([./-])([0-9]{1,2})\\2([0-9]{1,2})");
@@ -65,7 +67,7 @@ public final class TypedDate {
         String plain = Plain.of(text);
         LocalDate day = plain == null ? null : day(plain);
         return day == null || day.getYear() < FIRST_YEAR || day.getYear() > LAST_YEAR
-                ? new Typed.Unreadable<>(EXAMPLES)
+                ? new Typed.Unreadable<>(List.of(SHORT.format(today), today.toString()))
                 : new Typed.Read<>(day, text);
     }
 

@@ -14,9 +14,11 @@ import witnessmark.quantity.EngineSpeed;
  */
 public final class TypedFigure {
     private static final List<String> SPEED_WORDS = List.of("rpm", "r/min", "1/min");
-    private static final List<String> SPEED_EXAMPLES = List.of("9150");
+    /** Tells the form and nothing of an engine: who knows the engine has a better one. */
+    private static final List<String> SPEED_EXAMPLES = List.of("1000 rpm");
+
     private static final BigDecimal MOST = BigDecimal.valueOf(Integer.MAX_VALUE);
-    private static final List<String> COUNT_EXAMPLES = List.of("12");
+    private static final List<String> COUNT_EXAMPLES = List.of("1");
 
     private TypedFigure() {}
 

@@ -22,6 +22,8 @@ import witnessmark.desktop.shell.Found;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.Run;
 import witnessmark.domain.Standing;
@@ -36,6 +38,9 @@ class RecordsFindableTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 7, 8);
     private static final Texts TEXTS = Texts.in(Locale.UK);
     private static final Measures MEASURES = new Measures(TEXTS, Units.METRIC);
+
+    /** What was opened on its sheet. */
+    private static final List<String> SHEETS = new ArrayList<>();
 
     @TempDir
     static Path folder;
@@ -194,6 +199,41 @@ class RecordsFindableTest {
         }
     }
 
+    /** jobs.csv: the harness of car 57, asked for on 7 July; the oil cooler of car 57, done on 24 June. */
+    @ParameterizedTest(name = "\"{0}\" finds {1}, {2}")
+    @CsvSource({
+        "harness, 'Six-point harness out of date on 30 September: order one', 'Car 57, open since Tue 7 Jul 2026, Owner'",
+        "oil cooler, Oil cooler and lines new, 'Car 57, done Wed 24 Jun 2026, fitted; lines flushed'",
+        "lines flushed, Oil cooler and lines new, 'Car 57, done Wed 24 Jun 2026, fitted; lines flushed'",
+        "the owner no set, 'Springs out and renewed, or a run-on signed',"
+                + " 'Part VS-03, open since Tue 7 Jul 2026, Crew chief'",
+        "2026-06-24, Oil cooler and lines new, 'Car 57, done Wed 24 Jun 2026, fitted; lines flushed'",
+    })
+    void a_job_is_found_open_or_done_and_leads_to_its_sheet(String typed, String title, String note) {
+        Found found = find(FindGroup.JOBS, typed, 8).get(0);
+        assertThat(found.title()).isEqualTo(title);
+        assertThat(found.note()).isEqualTo(note);
+
+        SHEETS.clear();
+        Objects.requireNonNull(found.open()).run();
+        assertThat(SHEETS)
+                .singleElement()
+                .satisfies(id -> assertThat(sample.of(Job.class)
+                                .find(Id.parse(id))
+                                .orElseThrow()
+                                .fact()
+                                .what())
+                        .isEqualTo(title));
+    }
+
+    @Test
+    void what_is_still_to_be_done_stands_before_what_was() {
+        List<String> notes =
+                find(FindGroup.JOBS, "car 57", 50).stream().map(Found::note).toList();
+        assertThat(notes).anyMatch(note -> note.contains("open since")).anyMatch(note -> note.contains("done"));
+        assertThat(notes.stream().map(note -> note.contains("done"))).isSorted();
+    }
+
     /** Metamorphic: however a serial is written, the same parts answer in the same order. */
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"CR-03", "RB-03a", "OF-03-7", "HD-06", "GB-41"})
@@ -207,7 +247,8 @@ class RecordsFindableTest {
     @Test
     void what_is_written_later_is_found_and_what_is_struck_out_is_not() {
         AtomicReference<Facts> now = new AtomicReference<>(sample);
-        Findable parts = RecordsFindable.all(TEXTS, MEASURES, new Desk(), now::get, () -> TODAY, DayOrder.DAY_FIRST)
+        Findable parts = RecordsFindable.all(
+                        TEXTS, MEASURES, new Desk(), now::get, () -> TODAY, DayOrder.DAY_FIRST, record -> {})
                 .get(FindGroup.PARTS.ordinal());
         Entry<Part> springs = sample.of(Part.class).named("VS-03").orElseThrow();
         assertThat(parts.find("VS-03", 8)).isNotEmpty();
@@ -229,7 +270,8 @@ class RecordsFindableTest {
     }
 
     private static List<Found> find(FindGroup group, String typed, int most) {
-        return RecordsFindable.all(TEXTS, MEASURES, new Desk(), () -> sample, () -> TODAY, DayOrder.DAY_FIRST)
+        return RecordsFindable.all(
+                        TEXTS, MEASURES, new Desk(), () -> sample, () -> TODAY, DayOrder.DAY_FIRST, SHEETS::add)
                 .get(group.ordinal())
                 .find(typed, most);
     }

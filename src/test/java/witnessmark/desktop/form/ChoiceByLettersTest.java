@@ -3,19 +3,22 @@ package witnessmark.desktop.form;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.wording.Texts;
 
 /** Choosing by typing what a choice is called. */
 @UiTest
 class ChoiceByLettersTest {
     private static final long SECOND = 1_000_000_000L;
 
-    private final ChoiceBox<String> choice = new ChoiceBox<>(Caption.of("Position"), Function.identity());
+    private final ChoiceBox<String> choice =
+            new ChoiceBox<>(Texts.in(Locale.UK), Caption.of("Position"), Function.identity());
     private long now = 100 * SECOND;
 
     @BeforeEach
@@ -59,6 +62,59 @@ class ChoiceByLettersTest {
         choice.load(List.of("Engine K03", "Engine K05", "Car 41"), "Engine K03");
         type(letters);
         assertThat(choice.chosen()).isEqualTo(chosen);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"x, x", "vx, vx", "valve springs 2, valve springs 2"})
+    void letters_that_lead_nowhere_are_said_at_the_field(String letters, String said) {
+        choice.note("as fitted last");
+        type(letters);
+        assertThat(choice.line().words()).isEqualTo("Nothing here begins with '" + said + "'; what stood there stays.");
+        assertThat(choice.line().level()).isEqualTo(NoteLine.Level.QUERY);
+        assertThat(choice.chosen()).isEqualTo("Pistons");
+
+        choice.note("told by the form meanwhile");
+        assertThat(choice.line().words()).as("it is not gone before it is read").startsWith("Nothing here");
+
+        now += 2 * SECOND;
+        type("v");
+        assertThat(choice.line().words()).isEqualTo("told by the form meanwhile");
+    }
+
+    @Test
+    void what_stops_the_form_is_said_before_it() {
+        type("x");
+        choice.stop("Needed to save");
+        assertThat(choice.line().words()).isEqualTo("Needed to save");
+    }
+
+    /** Half of the letters chose something, so that the form looks at the field: empty again it says it is needed. */
+    @Test
+    void that_the_field_is_empty_again_is_not_said_instead() {
+        choice.load(List.of("Engine K03", "Car 41"), null);
+        choice.onChange(() -> {
+            if (choice.chosen() == null) {
+                choice.stop("Needed to save");
+            }
+        });
+        type("k9");
+        assertThat(choice.chosen()).isNull();
+        assertThat(choice.line().words()).isEqualTo("Nothing here begins with 'k9'; what stood there stays.");
+        choice.stop("Needed to save");
+        assertThat(choice.line().words())
+                .as("said once more, as the draft is kept")
+                .contains("'k9'");
+        now += 2 * SECOND;
+        type("e");
+        assertThat(choice.chosen()).isEqualTo("Engine K03");
+    }
+
+    @Test
+    void choosing_by_hand_ends_it() {
+        choice.note("");
+        type("x");
+        choice.combo().setSelectedItem("Vent");
+        assertThat(choice.line().words()).isEmpty();
     }
 
     @Test

@@ -7,11 +7,13 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.wording.Texts;
 
 @UiTest
 class FieldBoxTest {
@@ -66,7 +68,7 @@ class FieldBoxTest {
 
     @Test
     void fields_choices_and_notes_of_one_row_are_equally_high() {
-        ChoiceBox<String> choice = new ChoiceBox<>(Caption.of("Car"), Function.identity());
+        ChoiceBox<String> choice = new ChoiceBox<>(Texts.in(Locale.UK), Caption.of("Car"), Function.identity());
         choice.load(List.of("41"), "41");
         assertThat(choice.getPreferredSize().height).isEqualTo(box.getPreferredSize().height);
         assertThat(box.field().getPreferredSize().height).isGreaterThanOrEqualTo(30);
@@ -128,7 +130,7 @@ class FieldBoxTest {
 
     @Test
     void loading_choices_is_not_choosing() {
-        ChoiceBox<Integer> choice = new ChoiceBox<>(Caption.of("Car"), car -> "Car " + car);
+        ChoiceBox<Integer> choice = new ChoiceBox<>(Texts.in(Locale.UK), Caption.of("Car"), car -> "Car " + car);
         List<Integer> told = new ArrayList<>();
         choice.onChange(() -> told.add(choice.chosen()));
         choice.load(List.of(41, 57), 57);

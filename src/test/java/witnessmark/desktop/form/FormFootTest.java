@@ -41,6 +41,28 @@ class FormFootTest {
         assertThat(gone).isEqualTo(all.subList(0, named));
     }
 
+    @Test
+    void buttons_without_room_in_one_row_stand_in_two_and_none_is_cut() {
+        Looks.light();
+        FormFoot foot = new FormFoot(IntStream.range(0, 6)
+                .mapToObj(i -> Buttons.plain(Caption.of("Button " + i), () -> {}))
+                .toList());
+        for (int width : new int[] {900, 400, 900}) {
+            Stage.lay(foot, width, 120);
+            List<AbstractButton> buttons = Stage.visible(foot).stream()
+                    .filter(AbstractButton.class::isInstance)
+                    .map(AbstractButton.class::cast)
+                    .toList();
+            assertThat(buttons).hasSize(6).allSatisfy(button -> {
+                assertThat(button.getX() + button.getWidth())
+                        .as("a focus ring may reach over the edge")
+                        .isLessThanOrEqualTo(button.getParent().getWidth() + 2);
+                assertThat(button.getWidth()).isGreaterThanOrEqualTo(button.getPreferredSize().width);
+            });
+            assertThat(buttons.stream().map(AbstractButton::getY).distinct()).hasSize(width == 900 ? 1 : 2);
+        }
+    }
+
     private static List<String> said(FormFoot foot) {
         return Stage.visible(foot).stream()
                 .filter(JLabel.class::isInstance)

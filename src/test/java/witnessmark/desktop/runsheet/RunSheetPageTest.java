@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.stream.Stream;
 import javax.swing.JRootPane;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.shell.Theme;
 import witnessmark.desktop.testing.AccessibleWalk;
@@ -18,6 +21,7 @@ import witnessmark.desktop.testing.Contrast;
 import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.SampleBook;
@@ -112,6 +116,7 @@ class RunSheetPageTest {
         return Stream.of(
                 Arguments.of(1366, 768, 1.0f),
                 Arguments.of(1366, 768, 1.5f),
+                Arguments.of(1366, 768, 2.0f),
                 Arguments.of(1100, 700, 1.0f),
                 Arguments.of(1100, 700, 1.5f));
     }
@@ -137,6 +142,42 @@ class RunSheetPageTest {
         stage = new RunSheetStage(SampleBook.on(SATURDAY), Theme.LIGHT, zoom);
         told().laidOut(width, height);
         assertThat(LayoutRules.broken(stage.place.toldPanel())).isEmpty();
+    }
+
+    /** On the small laptop at twice the size: the foot scrolls with the fields, right under them, and comes back. */
+    @Test
+    void in_a_low_window_three_rows_of_fields_are_in_sight() {
+        stage.close();
+        stage = new RunSheetStage(SampleBook.on(SATURDAY), Theme.LIGHT, 2.0f);
+        filled();
+        var low = (RunSheetPanel) inside(1366, 768);
+        assertThat(rowsInSight(low)).isGreaterThanOrEqualTo(3);
+        FormFoot foot = foot(low);
+        assertThat(foot.getParent()).isNotSameAs(low);
+        assertThat(foot.getY())
+                .isGreaterThanOrEqualTo(low.form().getY() + low.form().getHeight());
+
+        inside(1366, 1400);
+        assertThat(foot.getParent()).as("there is room").isSameAs(low);
+        assertThat(foot.getY()).isGreaterThan(low.getHeight() / 2);
+    }
+
+    private static long rowsInSight(RunSheetPanel panel) {
+        JViewport seen = (JViewport) SwingUtilities.getAncestorOfClass(JViewport.class, panel.form());
+        return java.util.Arrays.stream(RunField.values())
+                .map(field -> panel.form().boxOf(field))
+                .map(box -> SwingUtilities.convertRectangle(box.getParent(), box.getBounds(), seen))
+                .filter(box -> box.y >= 0 && box.y + box.height <= seen.getHeight())
+                .map(box -> box.y)
+                .distinct()
+                .count();
+    }
+
+    private static FormFoot foot(RunSheetPanel panel) {
+        return (FormFoot) Stage.visible(panel).stream()
+                .filter(FormFoot.class::isInstance)
+                .findFirst()
+                .orElseThrow();
     }
 
     private java.awt.Component inside(int width, int height) {

@@ -68,7 +68,14 @@ final class RunSheetStage implements AutoCloseable {
                         texts, tasks, new MemorySettings(), look, window, new AboutFacts("test", List.of()), () -> {}),
                 List.of(elsewhere, place),
                 undo.commands(),
-                RecordsFindable.all(texts, measures, window, () -> book.view().facts(), book::day, DayOrder.DAY_FIRST));
+                RecordsFindable.all(
+                        texts,
+                        measures,
+                        window,
+                        () -> book.view().facts(),
+                        book::day,
+                        DayOrder.DAY_FIRST,
+                        record -> {}));
         pane.logbook(texts.get("shell.program"));
     }
 

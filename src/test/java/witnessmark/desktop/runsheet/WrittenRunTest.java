@@ -108,6 +108,42 @@ class WrittenRunTest {
     }
 
     @Test
+    void why_it_is_corrected_goes_into_its_history_and_the_next_correction_begins_without() {
+        because("  counted again from the lap sheet ");
+        stage.correct(RunField.LAPS, "11");
+        click("Save changes");
+
+        String why = "correcting Race 2 of car 41: counted again from the lap sheet";
+        assertThat(logbook.history().get(0).why()).isEqualTo(why);
+        assertThat(stage.place.writtenActions().history().get(0).why()).isEqualTo(why);
+        assertThat(stage.place.writtenPanel().why().text()).isEmpty();
+
+        stage.correct(RunField.LAPS, "12");
+        click("Save changes");
+        assertThat(logbook.history().get(1).why()).isEqualTo("correcting Race 2 of car 41");
+    }
+
+    @Test
+    void why_it_is_corrected_is_kept_in_the_draft_and_put_back_with_the_run() {
+        because("counted again");
+        stage.correct(RunField.LAPS, "11");
+        stage.close();
+        stage = new RunSheetStage(book).open();
+        stage.open(race2);
+        assertThat(stage.place.writtenPanel().why().text()).isEqualTo("counted again");
+
+        click("Put back");
+        assertThat(stage.place.writtenPanel().why().text()).isEmpty();
+        click("Undo");
+        assertThat(stage.place.writtenPanel().why().text()).isEqualTo("counted again");
+    }
+
+    private void because(String text) {
+        stage.place.writtenPanel().why().field().setText(text);
+        stage.tasks.awaitIdle();
+    }
+
+    @Test
     void saving_what_nobody_changed_writes_nothing() {
         click("Save changes");
 

@@ -127,13 +127,40 @@ class SampleStripTest {
         assertThat(window.opened).containsExactly("reset");
     }
 
+    /** The backup is opened as any logbook is: the run is in it. */
+    @Test
+    void a_reset_says_before_and_after_where_own_entries_are() {
+        logARunOfK03During(round6());
+        window.press("Reset sample");
+        assertThat(window.said()).contains("it is backed up first, and the sample then says where");
+        assertThat(window.season.keepOwn(window.logbook.logbook()).orThrow()).isTrue();
+        Path backup = window.season.kept().orElseThrow();
+        window.strip.show();
+        window.settle();
+        assertThat(window.said())
+                .contains("What you wrote before is in the backup " + backup, "copy that file to a folder of your own")
+                .doesNotContain("This is a sample season.");
+        window.press("All right");
+        assertThat(window.said()).contains("This is a sample season.", "Reset sample");
+        assertThat(window.season.kept()).isEmpty();
+        assertThat(backup).exists();
+    }
+
+    @Test
+    void where_all_is_the_storys_nothing_is_kept_and_nothing_said() {
+        window.press("Walk on to Round 6, Thornacre");
+        assertThat(window.season.keepOwn(window.logbook.logbook()).orThrow()).isFalse();
+        assertThat(window.season.kept()).isEmpty();
+    }
+
     @Test
     void entries_that_contradict_the_story_are_named_and_both_ways_out_are_offered() {
         logARunOfK03During(round6());
         long revision = window.logbook.logbook().facts().revision();
         window.press("Walk on to Round 6, Thornacre");
         assertThat(window.said())
-                .contains("The story and this logbook differ", "Reset and follow the story", "Go on alone");
+                .contains("The story and this logbook differ", "Reset and follow the story", "Go on alone")
+                .contains("your entries go from it into a backup");
         assertThat(window.logbook.logbook().facts().revision()).isEqualTo(revision);
         window.press("Go on alone");
         assertThat(window.said())

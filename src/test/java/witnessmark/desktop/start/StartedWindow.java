@@ -34,6 +34,7 @@ import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
+import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
@@ -52,6 +53,7 @@ final class StartedWindow implements AutoCloseable {
     final SampleBooks books;
     final Desk logbook;
     final MemorySettings settings = new MemorySettings();
+    final SampleSeason season;
     final witnessmark.desktop.shell.Desk desk = new witnessmark.desktop.shell.Desk();
     final Tasks tasks = new Tasks((thread, failure) -> {
         throw new IllegalStateException(failure);
@@ -111,7 +113,8 @@ final class StartedWindow implements AutoCloseable {
         start = new Start(
                 context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
         commands = start.commands();
-        strip = start.sampleStrip(books.season(), SampleBooks.FOLDER);
+        season = books.season();
+        strip = start.sampleStrip(season, SampleBooks.FOLDER);
         ShellContext shell =
                 new ShellContext(texts, tasks, settings, look, desk, new AboutFacts("0.1.0", List.of()), () -> {});
         pane = new ShellPane(shell, List.of(start.place()), commands, List.of());

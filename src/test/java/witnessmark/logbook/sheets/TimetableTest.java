@@ -8,9 +8,12 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.RunningTime;
 
 /** Lines of a timetable as people write them. Oracle: the parts a line was written from, and cases read by hand. */
@@ -61,6 +64,30 @@ class TimetableTest {
             assertThat(read.out()).as(line).isEqualTo(out);
             assertThat(read.expected()).as(line).isEqualTo(new RunningTime(minutes * 60_000L));
         }
+    }
+
+    @ParameterizedTest(name = "{0}: outside, {1}")
+    @CsvSource({
+        "P1 Fri 09:00 25 min, 2026-03-13",
+        "P1 13 Mar 09:00 25 min, 2026-03-13",
+        "P1 Mon 09:00 25 min, 2026-03-16",
+        "P1 2026-04-14 09:00 25 min, 2026-04-14"
+    })
+    void a_line_outside_the_event_is_told_with_the_day_nearest_to_it(String text, LocalDate day) {
+        assertThat(table().read(text).problem())
+                .isEqualTo(Problem.of(ProblemKind.OUTSIDE_EVENT, text, day, SATURDAY, SATURDAY.plusDays(1)));
+    }
+
+    @Test
+    void a_length_that_is_none_is_told_as_such() {
+        assertThat(table().read("P1 Sat 09:00 -5 min").problem())
+                .isEqualTo(Problem.of(ProblemKind.LESS_THAN_NOTHING, FIELD, "-5 min", "25 min"));
+        assertThat(table().read("P1 Sat 09:00 0 min").problem())
+                .isEqualTo(Problem.of(ProblemKind.RUN_OF_NO_LENGTH, new RunningTime(0)));
+    }
+
+    private static Timetable table() {
+        return new Timetable(FIELD, SATURDAY, SATURDAY.plusDays(1));
     }
 
     @ParameterizedTest(name = "line: {0}")

@@ -71,6 +71,67 @@ class WhatSheetsRefuseTest {
         refused(new FitPart(), ProblemKind.NAME_TAKEN, "mark", springs("VS-1", "position", "head"));
     }
 
+    /** The example is a speed of that engine, or tells the form alone. */
+    @Test
+    void a_speed_that_does_not_read_comes_with_the_limiter_of_that_engine() {
+        assertThat(example(
+                        new AddEngine(),
+                        "over_rev",
+                        "design",
+                        SheetWord.NEW_DESIGN.key(),
+                        "design_name",
+                        "New",
+                        "limiter",
+                        "8200",
+                        "over_rev",
+                        "8,4k"))
+                .isEqualTo("8200");
+        assertThat(example(
+                        new AddEngine(),
+                        "over_rev",
+                        "design",
+                        SheetWord.NEW_DESIGN.key(),
+                        "design_name",
+                        "New",
+                        "over_rev",
+                        "8,4k"))
+                .isEqualTo("1000 rpm");
+    }
+
+    /** Car 7 is the only one at first. */
+    @Test
+    void cars_of_an_event_are_asked_for_with_those_of_the_team_as_the_example() {
+        SheetField cars = OwnLogbook.field(new AddEvent(), "cars_entered");
+        Map<SheetField, String> empty = own.filled(new AddEvent());
+        assertThat(own.sheets.read(new AddEvent(), empty).of(cars).note()).isEqualTo(SheetNote.of("cars"));
+        own.save(new AddCar(), "name", "23").orThrow();
+        assertThat(own.sheets.read(new AddEvent(), empty).of(cars).note())
+                .isEqualTo(SheetNote.of("cars_form", "7", "23"));
+    }
+
+    /** The sheets refuse a day still to come, so that the example is today. */
+    @Test
+    void a_day_that_does_not_read_comes_with_today() {
+        String example = example(new FitPart(), "since", springs("VS-2", "position", "head", "since", "32 Mar"));
+        assertThat(own.sheets
+                        .read(new FitPart(), own.filled(new FitPart(), "since", example))
+                        .of(OwnLogbook.field(new FitPart(), "since"))
+                        .problem())
+                .isNull();
+        assertThat(example).isEqualTo(own.desk.today().day().getDayOfMonth() + " Mar");
+    }
+
+    private Object example(LogSheet sheet, String field, String... typed) {
+        return example(sheet, field, own.filled(sheet, typed)).toString();
+    }
+
+    private String example(LogSheet sheet, String field, Map<SheetField, String> typed) {
+        Problem problem =
+                own.sheets.read(sheet, typed).of(OwnLogbook.field(sheet, field)).problem();
+        assertThat(problem).isNotNull();
+        return problem.facts().get(2).toString();
+    }
+
     @Test
     void what_is_needed_and_empty() {
         refused(new AddCar(), ProblemKind.NEEDED, "name", "name", "  ");

@@ -2,6 +2,7 @@ package witnessmark.desktop.shell.gallery;
 
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -109,7 +110,7 @@ public final class GallerySheet implements Place {
     }
 
     private static ChoiceBox<String> choice(String caption, String chosen, String note) {
-        ChoiceBox<String> box = new ChoiceBox<>(Caption.of(caption), Function.identity());
+        ChoiceBox<String> box = new ChoiceBox<>(Texts.in(Locale.UK), Caption.of(caption), Function.identity());
         box.load(List.of(chosen, "Another"), chosen);
         box.note(note);
         return box;

@@ -1,0 +1,51 @@
+package witnessmark.desktop.shell;
+
+import net.miginfocom.swing.MigLayout;
+
+/** The edges around a page, which go down to little where the window is so low that they would take the page's rows. */
+final class Roominess {
+    /** Below this height, in unscaled pixels, every row counts: 768 pixels at more than one and a half times the size. */
+    private static final int ROOMY_FROM = 500;
+
+    private final MigLayout top = new MigLayout("", "[][0::,grow,fill][shrinkprio 200]", "[32!]");
+    private final MigLayout body = new MigLayout("", "[grow,fill][fill]", "[0::,grow,fill]");
+    private final MigLayout foot = new MigLayout("", "[0::,grow,fill]");
+    private boolean low;
+
+    Roominess() {
+        edges();
+    }
+
+    /** @return whether the edges are others now */
+    boolean fit(int height) {
+        boolean now = height > 0 && height < ROOMY_FROM;
+        boolean other = now != low;
+        low = now;
+        if (other) {
+            edges();
+        }
+        return other;
+    }
+
+    boolean isLow() {
+        return low;
+    }
+
+    MigLayout top() {
+        return top;
+    }
+
+    MigLayout body() {
+        return body;
+    }
+
+    MigLayout foot() {
+        return foot;
+    }
+
+    private void edges() {
+        top.setLayoutConstraints((low ? "insets 5 22 4 22" : "insets 16 22 10 22") + ", gap 0, fillx");
+        body.setLayoutConstraints((low ? "insets 0 22 4 22" : "insets 0 22 18 22") + ", gap 0, fill, hidemode 3");
+        foot.setLayoutConstraints((low ? "insets 0 22 2 22" : "insets 4 22 8 22") + ", fillx, hidemode 3");
+    }
+}
