@@ -191,9 +191,11 @@ final class EnginesModel {
             return whole;
         }
         // behind an age or a number of uses stand no runs: its running time is opened
-        return use.used().counter().isFedByRuns()
-                ? words.shown(use.used(), new Figure.OfPart(part, use.used().counter(), use.since()))
+        Moment since = use.since();
+        Shown used = use.used().counter().isFedByRuns()
+                ? words.shown(use.used(), new Figure.OfPart(part, use.used().counter(), since))
                 : whole.as(words.lives().life(use.used()));
+        return since == null ? used : used.as(texts.get("engines.build.ranSince", used.text(), words.day(since)));
     }
 
     private String members(List<String> members) {

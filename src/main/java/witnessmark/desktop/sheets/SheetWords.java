@@ -188,7 +188,8 @@ final class SheetWords {
                     STOCK_BELOW_NOTHING,
                     AS_WRITTEN_ALREADY,
                     TOOL_OUT_OF_USE,
-                    TOOL_NOT_CALIBRATED -> facts.subList(1, facts.size());
+                    TOOL_NOT_CALIBRATED,
+                    METER_BACKWARDS -> facts.subList(1, facts.size());
             case ENGINE_IN_CAR_LATER -> List.of(facts.get(1), facts.get(2));
             case ENGINE_LEAVES_CAR -> List.of(facts.get(1));
             case ENGINE_NOT_IN_CAR -> List.of(facts.get(0), facts.get(2));

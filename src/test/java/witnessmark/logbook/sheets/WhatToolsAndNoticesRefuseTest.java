@@ -228,16 +228,32 @@ class WhatToolsAndNoticesRefuseTest {
         own.refuses(new ReadMeter(), ProblemKind.NEEDED, "meter_shows", "meter", "HM-1");
         own.refuses(new ReadMeter(), ProblemKind.CANNOT_READ, "meter_shows", "meter_shows", "some");
         own.save(new ReadMeter(), "meter_shows", "100", "when", "5 Mar").orThrow();
-        for (String shows : List.of("99.9", "124.1")) {
-            SheetReading reading = own.sheets.read(
-                    new ReadMeter(), own.filled(new ReadMeter(), "meter_shows", shows, "when", "6 Mar"));
-            assertThat(reading.of(ReadMeter.SHOWS).problem())
-                    .isNotNull()
-                    .extracting(Problem::kind)
-                    .isEqualTo(ProblemKind.UNUSUAL);
-        }
+        SheetReading fast =
+                own.sheets.read(new ReadMeter(), own.filled(new ReadMeter(), "meter_shows", "124.1", "when", "6 Mar"));
+        assertThat(fast.of(ReadMeter.SHOWS).problem())
+                .isNotNull()
+                .extracting(Problem::kind)
+                .isEqualTo(ProblemKind.UNUSUAL);
+        assertThat(asked("meter_shows", "99.9", "when", "6 Mar")).containsExactly(ProblemKind.METER_BACKWARDS);
+        assertThat(asked("meter_shows", "100.1", "when", "4 Mar"))
+                .as("a reading put in before one that shows less")
+                .containsExactly(ProblemKind.METER_BACKWARDS);
+        assertThat(asked("meter_shows", "99.9", "when", "6 Mar", "note", "set back by the maker"))
+                .isEmpty();
         own.save(new ReadMeter(), "meter_shows", "124", "when", "6 Mar").orThrow();
-        assertThat(own.desk.view().facts().of(MeterReading.class).size()).isEqualTo(2);
+        own.save(new ReadMeter(), "meter_shows", "40", "when", "7 Mar").orThrow(); // asked about, never refused
+        assertThat(own.desk.view().facts().of(MeterReading.class).size()).isEqualTo(3);
+    }
+
+    /** What is asked beside the figure of a meter. */
+    private List<ProblemKind> asked(String... typed) {
+        return own
+                .sheets
+                .check(own.sheets.read(new ReadMeter(), own.filled(new ReadMeter(), typed)))
+                .stream()
+                .peek(found -> assertThat(found.field()).isEqualTo(ReadMeter.SHOWS))
+                .map(found -> found.problem().kind())
+                .toList();
     }
 
     @Test
