@@ -290,6 +290,39 @@ class WhatToolsAndNoticesRefuseTest {
         own.refuses(new WriteNotice(), ProblemKind.NAME_TAKEN, "notice_number", typed);
     }
 
+    /** What asks for something here comes first; what does not says why, so that nobody looks for its part. */
+    @Test
+    void a_notice_that_concerns_nobody_is_last_and_says_so() {
+        own.save(new WriteNotice(), notice("N-1", "batch", "nobody has it")).orThrow();
+        own.save(new WriteNotice(), notice("N-2", "notice_design", "Marl studs"))
+                .orThrow();
+        Notice first = own.the(Notice.class, "N-1").fact();
+        Notice second = own.the(Notice.class, "N-2").fact();
+        for (LogSheet sheet : List.of(new DoNotice(), new TellNotice())) {
+            assertThat(notices(sheet))
+                    .containsExactly(List.of(second), List.of(SheetNote.of("notice_no_such_part", first)));
+        }
+        own.save(new DoNotice(), "notice", "N-2", "part", "ST-1", "notice_done", "fine")
+                .orThrow();
+        assertThat(notices(new DoNotice()))
+                .containsExactly(
+                        List.of(SheetNote.of("notice_no_such_part", first)),
+                        List.of(SheetNote.of("notice_done_on_all", second)));
+    }
+
+    private static String[] notice(String number, String... meant) {
+        return Stream.concat(
+                        Stream.of("notice_number", number, "dated", "4 Mar", "notice_asks", "measure"),
+                        Stream.of(meant))
+                .toArray(String[]::new);
+    }
+
+    private List<List<Object>> notices(LogSheet sheet) {
+        return sheet.choices(OwnLogbook.field(sheet, "notice"), new SheetTyped(Map.of()), own.sheets.sight()).stream()
+                .map(Choice::facts)
+                .toList();
+    }
+
     @Test
     void who_was_told_is_written_down_and_what_it_asks_is_done_once_on_each_such_part() {
         own.save(
