@@ -8,7 +8,6 @@ import witnessmark.desktop.form.Life;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Limit;
-import witnessmark.domain.LimitAction;
 import witnessmark.domain.Part;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.logbook.engines.EngineRow;
@@ -208,8 +207,9 @@ final class EnginesModel {
         Limit limit = use.limit().fact();
         Moment since = use.since();
         String named = texts.get(
-                limit.action() == LimitAction.LOOK ? "engines.build.look" : "engines.build.renew",
+                "engines.build.due",
                 limit.name(),
+                words.records().word(limit.action()),
                 amount,
                 words.records().word(limit.rank()));
         if (!limit.source().isBlank()) {
