@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.domain.Build;
 import witnessmark.domain.Calibration;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Joint;
 import witnessmark.domain.MeterReading;
 import witnessmark.domain.Notice;
@@ -23,6 +25,11 @@ import witnessmark.domain.NoticeTold;
 import witnessmark.domain.Part;
 import witnessmark.domain.Seal;
 import witnessmark.domain.Tool;
+import witnessmark.ledger.JointDoubts;
+import witnessmark.ledger.result.JointDoubt;
+import witnessmark.logbook.standing.MarkOn;
+import witnessmark.logbook.standing.SeeStanding;
+import witnessmark.logbook.standing.Standing;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -134,6 +141,47 @@ class WhatToolsAndNoticesRefuseTest {
                 .orThrow();
         assertThat(own.only(Calibration.class).asFound()).isEqualTo(-125);
         assertThat(own.only(Calibration.class).due()).isEqualTo(LocalDate.of(2027, 3, 5));
+    }
+
+    /** The bound is that of ISO 6789-1. Straight after saving it is said what the wrench tightened, until that is accepted. */
+    @Test
+    void a_wrench_found_outside_its_tolerance_says_what_it_tightened_until_somebody_accepts_it() {
+        own.save(new TightenJoint(), joint()).orThrow();
+        CalibrateTool sheet = new CalibrateTool();
+        assertThat(answer(sheet, "-4").isEmpty()).isTrue();
+        own.desk.undo().orThrow();
+        SheetNote answer = answer(sheet, "-11").orElseThrow();
+        assertThat(answer.key()).isEqualTo("joints_in_doubt");
+        assertThat(answer.facts().toString()).contains("W3", "joints_of", "H1", "fasteners=ROD_BOLTS");
+        assertThat(doubts()).hasSize(1);
+        assertThat(standing().going())
+                .filteredOn(on -> on.mark().reason() instanceof JointDoubt)
+                .as("on Before we go")
+                .singleElement()
+                .matches(MarkOn::calls);
+
+        AcceptAsIs accept = new AcceptAsIs();
+        Map<SheetField, String> typed = own.filled(accept, "accepted_on", "H1", "accepted_what", "the bolts");
+        assertThat(own.sheets.read(accept, typed).of(AcceptAsIs.WHAT).note())
+                .isEqualTo(SheetNote.of("names_wrench", "W3"));
+        own.save(accept, "accepted_on", "H1", "accepted_what", "tightened with W3", "accepted_why", "stretch is right")
+                .orThrow();
+        assertThat(doubts()).isEmpty();
+    }
+
+    private Optional<SheetNote> answer(LogSheet sheet, String asFound) {
+        Map<SheetField, String> typed = own.filled(sheet, "tool", "W3", "as_found", asFound, "by", "Tarn");
+        own.sheets.save(sheet, typed, "by hand").orThrow();
+        return sheet.afterSaving(new SheetTyped(typed), own.sheets.sight());
+    }
+
+    private List<JointDoubt> doubts() {
+        return new JointDoubts(own.desk.view().ledger())
+                .of(own.the(Engine.class, "H1").id());
+    }
+
+    private Standing standing() {
+        return SeeStanding.of(own.desk.view());
     }
 
     @Test
