@@ -178,8 +178,10 @@ public final class FitPart implements LogSheet {
         if (place == null || position == null || since == null || part == null || !in.fine()) {
             return;
         }
-        there.ifPresent(fitment -> in.change(POSITION, fitment, ended(in, fitment.fact(), since)));
         Id<Part> id = part.make(in, position.fact().kind());
+        Set<Id<?>> moved = EarlierThatDay.makeWay(in, SINCE, id, since);
+        there.filter(fitment -> !moved.contains(fitment.id()))
+                .ifPresent(fitment -> in.change(POSITION, fitment, ended(in, fitment.fact(), since)));
         boolean borrowed = !FromStock.is(in.text(PART)) && in.is(BORROWED, SheetWord.YES);
         in.make(
                 PART,
