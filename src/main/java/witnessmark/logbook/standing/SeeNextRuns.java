@@ -89,6 +89,7 @@ final class SeeNextRuns {
                 facts.of(Car.class).get(car).name(),
                 engine == null ? null : facts.of(Engine.class).get(engine).number(),
                 planned,
+                planned.out() == null ? null : Moment.of(planned.day().atTime(planned.out()), began.zone()),
                 last,
                 looks(car, engine, last == null ? null : last.fact(), since),
                 going.stream()
