@@ -226,11 +226,12 @@ final class Due implements Callable<Integer> {
                 .put("calibrated", doubt.calibration().fact().day().toString())
                 .put("asFoundHundredthsOfPercent", doubt.asFound());
         ArrayNode joints = node.putArray("joints");
-        doubt.joints().forEach(joint -> joints.addObject()
-                .put("fasteners", joint.fact().fasteners().code())
-                .put("which", joint.fact().which())
-                .put("value", joint.fact().value())
-                .put("at", joint.fact().at().text()));
+        doubt.joints()
+                .forEach(joint -> joints.addObject()
+                        .put("fasteners", joint.fact().fasteners().code())
+                        .put("which", joint.fact().which())
+                        .put("value", joint.fact().value())
+                        .put("at", joint.fact().at().text()));
         return node;
     }
 

@@ -38,8 +38,10 @@ public final class JointDoubts {
         this.ledger = ledger;
         this.facts = ledger.facts();
         LocalDate today = ledger.asOf().day();
-        facts.of(Calibration.class)
-                .where(each -> Calibrations.isOutside(facts, each) && !each.day().isAfter(today))
+        facts
+                .of(Calibration.class)
+                .where(each ->
+                        Calibrations.isOutside(facts, each) && !each.day().isAfter(today))
                 .stream()
                 .sorted(Comparator.comparing(
                                 (Entry<Calibration> each) -> each.fact().day())
@@ -54,7 +56,8 @@ public final class JointDoubts {
 
     /** Whether what was accepted as it is names a wrench. */
     public static boolean names(String accepted, String mark) {
-        return Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(mark) + "(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE)
+        return Pattern.compile(
+                        "(?<![\\p{L}\\p{N}])" + Pattern.quote(mark) + "(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE)
                 .matcher(accepted)
                 .find();
     }
@@ -84,8 +87,14 @@ public final class JointDoubts {
                         && other.fasteners() == one.fasteners()
                         && other.at().isAfter(one.at())
                         && ledger.asOf().counts(other.at())
-                        && (other.which().isBlank() || other.which().strip().equalsIgnoreCase(one.which().strip()))
-                        && (other.cycle() || other.stage().strip().equalsIgnoreCase(one.stage().strip())))
+                        && (other.which().isBlank()
+                                || other.which()
+                                        .strip()
+                                        .equalsIgnoreCase(one.which().strip()))
+                        && (other.cycle()
+                                || other.stage()
+                                        .strip()
+                                        .equalsIgnoreCase(one.stage().strip())))
                 .isEmpty();
     }
 

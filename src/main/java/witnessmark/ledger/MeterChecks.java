@@ -13,9 +13,8 @@ import witnessmark.outcome.ProblemKind;
  * the later reading says so, as it does for {@link Meters}.
  */
 final class MeterChecks {
-    private static final Comparator<Entry<MeterReading>> IN_TIME = Comparator.comparing(
-                    (Entry<MeterReading> each) -> each.fact().at())
-            .thenComparing(Entry::id);
+    private static final Comparator<Entry<MeterReading>> IN_TIME =
+            Comparator.comparing((Entry<MeterReading> each) -> each.fact().at()).thenComparing(Entry::id);
 
     private final Surroundings around;
     private final Clashes clashes;

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  *     when it has neither or the whole file is meant
  * @param column the heading of the column, or null when the whole row is meant
  */
-public record Place(String file, long row, String named, @Nullable String column) {
+public record Place(
+        String file, long row, String named, @Nullable String column) {
     public Place {
         if (row < 0) {
             throw new IllegalArgumentException("rows count from 1");

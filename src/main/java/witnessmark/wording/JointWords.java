@@ -47,7 +47,10 @@ public final class JointWords {
     public String list(List<Entry<Joint>> joints) {
         return measures.row(joints.stream()
                 .map(Entry::fact)
-                .map(joint -> texts.get("engines.joint_doubt.joint", group(joint), measures.shortDate(joint.at().day())))
+                .map(joint -> texts.get(
+                        "engines.joint_doubt.joint",
+                        group(joint),
+                        measures.shortDate(joint.at().day())))
                 .distinct()
                 .toList());
     }
@@ -56,7 +59,10 @@ public final class JointWords {
     public String error(int asFound) {
         return texts.get(
                 asFound < 0 ? "engines.joint_doubt.low" : "engines.joint_doubt.high",
-                new BigDecimal(Math.abs(asFound)).divide(PARTS).stripTrailingZeros().toPlainString());
+                new BigDecimal(Math.abs(asFound))
+                        .divide(PARTS)
+                        .stripTrailingZeros()
+                        .toPlainString());
     }
 
     private String group(Joint joint) {

@@ -77,7 +77,8 @@ class BadRowTest extends ReadingTest {
     /** The first run has a text of two lines, so that the second is in line 4 of an editor and row 3 of a spreadsheet. */
     @Test
     void a_row_is_named_by_its_name_and_its_id_and_not_by_its_line_alone() {
-        SeasonText season = SeasonText.small().cell("runs.csv", 2, "laps", "15.0").cell("timetables.csv", 2, "out", "late");
+        SeasonText season =
+                SeasonText.small().cell("runs.csv", 2, "laps", "15.0").cell("timetables.csv", 2, "out", "late");
         assertThat(read(season).problems())
                 .filteredOn(problem -> problem.kind() == VALUE_UNREADABLE)
                 .extracting(problem -> Objects.requireNonNull(problem.place()))

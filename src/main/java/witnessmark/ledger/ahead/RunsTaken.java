@@ -52,7 +52,8 @@ public final class RunsTaken {
 
     /** Whether a car has a run of a timetable behind it, by itself or with the whole event. */
     public boolean has(Id<Car> car, Entry<PlannedRun> run) {
-        return taken.contains(new Taken(car, run.id())) || missed(car, run.fact().event());
+        return taken.contains(new Taken(car, run.id()))
+                || missed(car, run.fact().event());
     }
 
     /** Whether a car missed an event as a whole. */

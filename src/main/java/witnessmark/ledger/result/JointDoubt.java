@@ -18,8 +18,7 @@ import witnessmark.domain.Tool;
  * @param engine which engine
  * @param joints what it tightened there, in the order of time; at least one
  */
-public record JointDoubt(
-        Entry<Tool> tool, Entry<Calibration> calibration, Id<Engine> engine, List<Entry<Joint>> joints)
+public record JointDoubt(Entry<Tool> tool, Entry<Calibration> calibration, Id<Engine> engine, List<Entry<Joint>> joints)
         implements MarkReason {
     public JointDoubt {
         joints = List.copyOf(joints);

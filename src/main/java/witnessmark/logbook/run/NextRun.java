@@ -79,9 +79,7 @@ final class NextRun {
 
     /** What is left of the timetable for this car, in order. */
     List<Entry<PlannedRun>> left(Id<Event> event, @Nullable Id<Car> car) {
-        return timetable(event).stream()
-                .filter(planned -> !taken(planned, car))
-                .toList();
+        return timetable(event).stream().filter(planned -> !taken(planned, car)).toList();
     }
 
     /** Whether a car has it behind it already; nobody has while no car is given. */

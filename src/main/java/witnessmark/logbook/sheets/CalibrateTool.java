@@ -115,14 +115,15 @@ public final class CalibrateTool implements LogSheet {
                 .orElse(sight.today());
         return sight.find(Tool.class, typed.text(TOOL))
                 .flatMap(tool -> Calibrations.last(sight.facts(), tool.id(), day)
-                        .filter(last -> Calibrations.isOutside(tool.fact(), last.fact().asFound()))
+                        .filter(last ->
+                                Calibrations.isOutside(tool.fact(), last.fact().asFound()))
                         .map(last -> answer(sight, tool, last)));
     }
 
     private static SheetNote answer(SheetSight sight, Entry<Tool> tool, Entry<Calibration> found) {
         Map<Id<Engine>, List<Entry<Joint>>> byEngine = Calibrations.tightenedBefore(sight.facts(), found).stream()
-                .collect(Collectors.groupingBy(
-                        joint -> joint.fact().engine(), LinkedHashMap::new, Collectors.toList()));
+                .collect(
+                        Collectors.groupingBy(joint -> joint.fact().engine(), LinkedHashMap::new, Collectors.toList()));
         List<SheetNote> said = byEngine.entrySet().stream()
                 .map(each -> SheetNote.of(
                         "joints_of",

@@ -41,11 +41,13 @@ final class EarlierThatDay {
         if (at.dayOnly() || ranSince(in.sight(), at)) {
             return Set.of();
         }
-        List<Entry<Quarantine>> aside = in.sight().facts().of(Quarantine.class).where(each -> each.part()
-                .equals(part));
+        List<Entry<Quarantine>> aside = in.sight()
+                .facts()
+                .of(Quarantine.class)
+                .where(each -> each.part().equals(part));
         List<Entry<SentOut>> away = in.sight().facts().of(SentOut.class).where(each -> part.equals(each.part()));
-        List<Entry<Fitment>> fitted = in.sight().facts().of(Fitment.class).where(each -> each.part()
-                .equals(part));
+        List<Entry<Fitment>> fitted =
+                in.sight().facts().of(Fitment.class).where(each -> each.part().equals(part));
         TreeSet<Moment> moments = new TreeSet<>();
         aside.forEach(each -> add(moments, each.fact().from(), each.fact().to(), at));
         away.forEach(each -> add(moments, each.fact().from(), each.fact().back(), at));

@@ -182,8 +182,8 @@ public final class FitPart implements LogSheet {
         }
         Id<Part> id = part.make(in, position.fact().kind());
         lender(in, id, place, since)
-                .ifPresent(from -> in.change(
-                        PART, from, Places.ended(from.fact(), since, "lent to " + place.name(), "")));
+                .ifPresent(
+                        from -> in.change(PART, from, Places.ended(from.fact(), since, "lent to " + place.name(), "")));
         Set<Id<?>> moved = EarlierThatDay.makeWay(in, SINCE, id, since);
         there.filter(fitment -> !moved.contains(fitment.id()))
                 .ifPresent(fitment -> in.change(POSITION, fitment, ended(in, fitment.fact(), since)));
@@ -206,8 +206,7 @@ public final class FitPart implements LogSheet {
         in.sight()
                 .find(Part.class, in.text(PART))
                 .filter(part -> place != null && since != null)
-                .flatMap(part -> lender(
-                        in, part.id(), Objects.requireNonNull(place), Objects.requireNonNull(since)))
+                .flatMap(part -> lender(in, part.id(), Objects.requireNonNull(place), Objects.requireNonNull(since)))
                 .ifPresent(from -> in.note(
                         PART,
                         SheetNote.of(

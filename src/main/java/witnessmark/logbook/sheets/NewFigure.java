@@ -87,8 +87,7 @@ record NewFigure(ListedLimit line, long amount, boolean stands, List<Entry<Limit
     }
 
     private static Optional<SheetNote> nowSet(StandingLimit standing) {
-        return standing.told()
-                .map(limit -> SheetNote.echo("now_set", LimitRange.of(limit.counter(), limit.amount())));
+        return standing.told().map(limit -> SheetNote.echo("now_set", LimitRange.of(limit.counter(), limit.amount())));
     }
 
     /** @param echo whether it says what was understood */

@@ -157,7 +157,12 @@ final class PassableLimits {
     /** A limit that counts, a reading that breaks its limit, a printed date; not a hold, nor a reading that is old. */
     private static boolean passes(MarkReason reason) {
         return reason.fold(
-                by -> false, use -> true, use -> use.broken() != ReadingUse.Broken.NONE, date -> true, build -> false, doubt -> false);
+                by -> false,
+                use -> true,
+                use -> use.broken() != ReadingUse.Broken.NONE,
+                date -> true,
+                build -> false,
+                doubt -> false);
     }
 
     private static boolean isNever(Mark mark) {

@@ -50,7 +50,8 @@ class CountdownTest {
         "14:09:30, '4 min ago, 14:05'"
     })
     void it_counts_whole_minutes_of_the_clock(String clock, String said) {
-        assertThat(said("2026-07-26", "2026-07-26T14:05", "2026-07-26T" + clock)).isEqualTo(said);
+        assertThat(said("2026-07-26", "2026-07-26T14:05", "2026-07-26T" + clock))
+                .isEqualTo(said);
     }
 
     /** The sample is seen on a day of its story, and anything as of an earlier day: there is no now on it. */
@@ -66,8 +67,7 @@ class CountdownTest {
     void the_page_says_it_and_goes_on_counting() {
         NextRunSheet sheet = new NextRunSheet(TEXTS, tick -> {}, run -> {});
         Countdown countdown = countdown("2026-07-26", "2026-07-26T14:05");
-        sheet.show(
-                List.of(new NextRunLines("Car 41", "Race 1", countdown, List.of())), clock("2026-07-26T12:45"));
+        sheet.show(List.of(new NextRunLines("Car 41", "Race 1", countdown, List.of())), clock("2026-07-26T12:45"));
         assertThat(labels(sheet.component())).contains("In 1 h 20 min, 14:05");
         sheet.tell(clock("2026-07-26T12:46"));
         assertThat(labels(sheet.component())).contains("In 1 h 19 min, 14:05");
@@ -79,9 +79,7 @@ class CountdownTest {
         return Arrays.stream(in.getComponents())
                 .flatMap(each -> each instanceof JLabel label
                         ? (label.isVisible() ? Stream.of(label.getText()) : Stream.empty())
-                        : each instanceof Container inner
-                                ? labels(inner).stream()
-                                : Stream.empty())
+                        : each instanceof Container inner ? labels(inner).stream() : Stream.empty())
                 .toList();
     }
 }

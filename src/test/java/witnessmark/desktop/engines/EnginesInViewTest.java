@@ -77,7 +77,9 @@ class EnginesInViewTest {
         show(1.0f);
         Map<String, String> ran = window.place.sheet().build().table().sheet().shown().stream()
                 .collect(Collectors.toMap(
-                        BuildLine::mark, line -> line.ran() == null ? "" : line.ran().text(), (one, other) -> one));
+                        BuildLine::mark,
+                        line -> line.ran() == null ? "" : line.ran().text(),
+                        (one, other) -> one));
         assertThat(ran.get("OP-03")).matches("[0-9.]+ h since 26 Jan");
         assertThat(ran.get("VS-03")).matches("[0-9.]+ h");
         JTable table = window.place.sheet().build().table().table();

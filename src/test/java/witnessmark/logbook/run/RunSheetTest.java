@@ -175,7 +175,9 @@ class RunSheetTest {
                 Moment.of(SATURDAY.atTime(8, 0), book.view().zone()),
                 MissedHow.WITHDRAWN,
                 "");
-        book.write("missed", List.of(new Entry<>(SampleBook.ids().<MissedRun>next(), missed, Standing.IN_FORCE, null, 1)))
+        book.write(
+                        "missed",
+                        List.of(new Entry<>(SampleBook.ids().<MissedRun>next(), missed, Standing.IN_FORCE, null, 1)))
                 .orThrow();
 
         assertThat(sheet.fresh(car("41"))).containsEntry(RunField.PLANNED, "kind:other");

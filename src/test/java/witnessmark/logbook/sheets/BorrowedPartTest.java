@@ -64,11 +64,12 @@ class BorrowedPartTest extends ByHand {
     /** From the engine it is fitted in, in one save that says so before, and one undo. */
     @Test
     void a_part_is_borrowed_out_of_the_engine_it_is_in() {
-        own.save(gaveBack, "when", "5 Mar", "when_time", "12:00", "fitted_again", "yes").orThrow();
+        own.save(gaveBack, "when", "5 Mar", "when_time", "12:00", "fitted_again", "yes")
+                .orThrow();
         List<Fitment> before = stays();
         FitPart fit = new FitPart();
-        Map<SheetField, String> typed = new HashMap<>(own.filled(
-                fit, "place", inEngine("H2"), "since", "6 Mar", "since_time", "10:00", "to_go_back", "no"));
+        Map<SheetField, String> typed = new HashMap<>(
+                own.filled(fit, "place", inEngine("H2"), "since", "6 Mar", "since_time", "10:00", "to_go_back", "no"));
         typed.put(FitPart.POSITION, choice(FitPart.POSITION, typed, "valve springs"));
         assertThat(parts(fit, typed)).doesNotContain(part("VS-1").text());
         typed.put(FitPart.BORROWED, SheetWord.YES.key());
@@ -83,7 +84,9 @@ class BorrowedPartTest extends ByHand {
         Fitment lent = stays.get(stays.size() - 2);
         assertThat(lent.why()).isEqualTo("lent to H2");
         assertThat(lent.to()).isEqualTo(stays.get(stays.size() - 1).from());
-        assertThat(toGoBack()).singleElement().matches(borrowed -> borrowed.home().equals("H1"));
+        assertThat(toGoBack())
+                .singleElement()
+                .matches(borrowed -> borrowed.home().equals("H1"));
 
         own.desk.undo().orThrow();
         assertThat(stays()).isEqualTo(before);
@@ -98,7 +101,13 @@ class BorrowedPartTest extends ByHand {
     }
 
     private List<Fitment> stays() {
-        return own.desk.view().facts().of(Fitment.class).where(each -> each.part().equals(part("VS-1"))).stream()
+        return own
+                .desk
+                .view()
+                .facts()
+                .of(Fitment.class)
+                .where(each -> each.part().equals(part("VS-1")))
+                .stream()
                 .map(Entry::fact)
                 .toList();
     }

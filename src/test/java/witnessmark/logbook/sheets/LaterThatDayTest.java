@@ -18,7 +18,16 @@ class LaterThatDayTest extends ByHand {
                 .orThrow();
         own.save(new PutPartAside(), "part", "VS-1", "since", "10 Mar", "why", "crack?", "by", "Jo")
                 .orThrow();
-        own.save(new DecideAside(), "when", "10 Mar", "decided", SheetWord.LET_OUT.key(), "decided_words", "none", "by", "Jo")
+        own.save(
+                        new DecideAside(),
+                        "when",
+                        "10 Mar",
+                        "decided",
+                        SheetWord.LET_OUT.key(),
+                        "decided_words",
+                        "none",
+                        "by",
+                        "Jo")
                 .orThrow();
     }
 
@@ -31,7 +40,13 @@ class LaterThatDayTest extends ByHand {
     }
 
     private List<Fitment> stays() {
-        return own.desk.view().facts().of(Fitment.class).where(each -> each.part().equals(part("VS-1"))).stream()
+        return own
+                .desk
+                .view()
+                .facts()
+                .of(Fitment.class)
+                .where(each -> each.part().equals(part("VS-1")))
+                .stream()
                 .map(Entry::fact)
                 .toList();
     }
@@ -66,7 +81,16 @@ class LaterThatDayTest extends ByHand {
         logRun("20 min", "8000", "16:00");
         own.save(new PutPartAside(), "part", "VS-1", "since", "10 Mar", "why", "crack?", "by", "Jo")
                 .orThrow();
-        own.save(new DecideAside(), "when", "10 Mar", "decided", SheetWord.LET_OUT.key(), "decided_words", "none", "by", "Jo")
+        own.save(
+                        new DecideAside(),
+                        "when",
+                        "10 Mar",
+                        "decided",
+                        SheetWord.LET_OUT.key(),
+                        "decided_words",
+                        "none",
+                        "by",
+                        "Jo")
                 .orThrow();
         Quarantine aside = own.only(Quarantine.class);
         assertThat(fitAt("15:00").didWork()).isFalse();

@@ -295,10 +295,7 @@ class WhatToolsAndNoticesRefuseTest {
 
     /** What is asked beside the figure of a meter. */
     private List<ProblemKind> asked(String... typed) {
-        return own
-                .sheets
-                .check(own.sheets.read(new ReadMeter(), own.filled(new ReadMeter(), typed)))
-                .stream()
+        return own.sheets.check(own.sheets.read(new ReadMeter(), own.filled(new ReadMeter(), typed))).stream()
                 .peek(found -> assertThat(found.field()).isEqualTo(ReadMeter.SHOWS))
                 .map(found -> found.problem().kind())
                 .toList();
