@@ -55,6 +55,17 @@ public final class JointWords {
                 .toList());
     }
 
+    /** "main caps 1 to 5, rod bolts": what they are, without when. */
+    public String groups(JointDoubt doubt) {
+        return measures.row(doubt.joints().stream()
+                .map(Entry::fact)
+                .map(joint -> joint.fasteners() == PartKind.OTHER && !joint.which().isBlank()
+                        ? joint.which()
+                        : records.word(joint.fasteners()))
+                .distinct()
+                .toList());
+    }
+
     /** "11 % low", from hundredths of a percent. */
     public String error(int asFound) {
         return texts.get(

@@ -127,7 +127,7 @@ public final class StandWords {
 
     private Said doubted(JointDoubt doubt) {
         String due = texts.get("beforewego.joints.due");
-        return new Said("", "", joints.list(doubt), joints.name(doubt), due, joints.found(doubt), null, "");
+        return new Said("", "", joints.groups(doubt), joints.name(doubt), due, joints.found(doubt), null, "");
     }
 
     private Said printed(PrintedDate date) {

@@ -337,7 +337,7 @@ final class SheetWords {
             return unproven.list(build);
         }
         if (fact instanceof JointDoubt doubt) {
-            return joints.list(doubt);
+            return joints.groups(doubt);
         }
         return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : measure(fact);
     }
