@@ -59,9 +59,10 @@ public final class JointWords {
     public String groups(JointDoubt doubt) {
         return measures.row(doubt.joints().stream()
                 .map(Entry::fact)
-                .map(joint -> joint.fasteners() == PartKind.OTHER && !joint.which().isBlank()
-                        ? joint.which()
-                        : records.word(joint.fasteners()))
+                .map(joint ->
+                        joint.fasteners() == PartKind.OTHER && !joint.which().isBlank()
+                                ? joint.which()
+                                : records.word(joint.fasteners()))
                 .distinct()
                 .toList());
     }
