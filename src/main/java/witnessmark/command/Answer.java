@@ -106,6 +106,9 @@ final class Answer {
             if (place.row() > 0) {
                 node.put("row", place.row());
             }
+            if (!place.named().isEmpty()) {
+                node.put("named", place.named());
+            }
             if (place.column() != null) {
                 node.put("column", place.column());
             }

@@ -13,6 +13,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
 import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.HeldBy;
+import witnessmark.ledger.result.JointDoubt;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.PrintedDate;
 import witnessmark.ledger.result.ReadingUse;
@@ -147,7 +148,8 @@ final class Due implements Callable<Integer> {
                         use -> limit(node, use),
                         use -> reading(node, use),
                         date -> date(node, date),
-                        build -> unproven(node, build));
+                        build -> unproven(node, build),
+                        doubt -> doubt(node, doubt));
         RunsOut out = on.runsOut();
         if (out != null) {
             node.putObject("runsOut")
@@ -215,6 +217,21 @@ final class Due implements Callable<Integer> {
                 .put("ranSince", unproven.ran().total());
         marks(node.putArray("wentIn"), unproven.wentIn());
         marks(node.putArray("cameOut"), unproven.cameOut());
+        return node;
+    }
+
+    private static ObjectNode doubt(ObjectNode node, JointDoubt doubt) {
+        node.put("reason", "joints in doubt")
+                .put("tool", doubt.tool().fact().mark())
+                .put("calibrated", doubt.calibration().fact().day().toString())
+                .put("asFoundHundredthsOfPercent", doubt.asFound());
+        ArrayNode joints = node.putArray("joints");
+        doubt.joints()
+                .forEach(joint -> joints.addObject()
+                        .put("fasteners", joint.fact().fasteners().code())
+                        .put("which", joint.fact().which())
+                        .put("value", joint.fact().value())
+                        .put("at", joint.fact().at().text()));
         return node;
     }
 

@@ -78,8 +78,8 @@ public final class Program implements Runnable {
                 .addSubcommand(new Meters(tools))
                 .addSubcommand(new Cost(tools))
                 .addSubcommand(new IncidentCostOf(tools))
-                .addSubcommand(new Calendar(tools))
-                .addSubcommand(new JobSheetFile(tools))
+                .addSubcommand("calendar", new WritesFile(tools, "calendar", "entries", tools.calendar()::write))
+                .addSubcommand("jobsheet", new WritesFile(tools, "jobsheet", "pages", tools.jobSheet()::write))
                 .addSubcommand(new StartingList(tools))
                 .addSubcommand(new Log(tools))
                 .addSubcommand(new Verify(tools));

@@ -17,7 +17,6 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.Outcome;
-import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -99,7 +98,7 @@ final class FolderReader {
         FileRows<F> file = new FileRows<>(type, folder.resolve(type.file()), stated, reading);
         List<Row> rows = file.read();
         reading.told().met(file.met());
-        rows.forEach(row -> reading.told().stands(row.id(), new Place(type.file(), row.line(), null)));
+        rows.forEach(row -> reading.told().stands(row.id(), problems.place(row.line(), null)));
         if (!problems.full()) {
             new Settling<>(type, reading).settle(rows);
         }

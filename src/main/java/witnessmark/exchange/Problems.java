@@ -2,7 +2,9 @@ package witnessmark.exchange;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Place;
@@ -12,6 +14,7 @@ import witnessmark.outcome.ProblemKind;
 /** The problems met while a folder is read, file by file. */
 final class Problems {
     private final List<Problem> found = new ArrayList<>();
+    private final Map<Long, String> rows = new HashMap<>();
     private String file = "";
     private int fileBegins;
 
@@ -19,6 +22,7 @@ final class Problems {
     void beginFile(String name) {
         sortFile();
         file = name;
+        rows.clear();
         fileBegins = found.size();
     }
 
@@ -27,9 +31,21 @@ final class Problems {
         at(0, null, kind, facts);
     }
 
+    /** From here on problems of this line name the row that begins there. */
+    void row(long line, String named) {
+        if (!named.isEmpty()) {
+            rows.put(line, named);
+        }
+    }
+
+    /** A place in the file that is read. */
+    Place place(long line, @Nullable String column) {
+        return new Place(file, line, rows.getOrDefault(line, ""), column);
+    }
+
     void at(long line, @Nullable String column, ProblemKind kind, Object... facts) {
         if (!full()) {
-            found.add(Problem.of(kind, facts).at(new Place(file, line, column)));
+            found.add(Problem.of(kind, facts).at(place(line, column)));
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
@@ -74,6 +75,7 @@ final class RowReader<F extends Fact> {
     @Nullable
     Row read(long line, List<String> texts) {
         int before = reading.problems().count();
+        reading.problems().row(line, named(texts));
         if (texts.size() != heading.width()) {
             reading.problems().at(line, null, ProblemKind.ROW_LENGTH, texts.size(), heading.width());
             reading.leftOut().row(type.kind(), names(texts), type.file());
@@ -119,6 +121,17 @@ final class RowReader<F extends Fact> {
         }
         reading.leftOut().row(type.kind(), names(fields.texts()), cause);
         return true;
+    }
+
+    /** By what people find a row whatever its line: its name, and its id. */
+    private String named(List<String> texts) {
+        return Stream.concat(Sameness.NAME_HEADINGS.stream(), Stream.of(Heading.ID))
+                .map(heading::place)
+                .filter(place -> place >= 0 && place < texts.size())
+                .map(place -> texts.get(place).strip())
+                .filter(text -> !text.isEmpty())
+                .map(Limits::shown)
+                .collect(Collectors.joining(", "));
     }
 
     /** What other rows may call a row that is left out. */

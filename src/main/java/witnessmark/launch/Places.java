@@ -77,6 +77,7 @@ final class Places {
                         sheets::addPerson,
                         () -> shell.desk().go(PlaceId.RUN_SHEET)));
         lead(start.place(), runSheet, sheets, shell);
+        start.place().onClock(() -> book.desk().today().now());
         all.add(start.place());
         all.add(runSheet);
         EnginesPlace engines = new EnginesPlace(

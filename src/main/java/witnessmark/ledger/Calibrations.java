@@ -4,15 +4,23 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Calibration;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Tool;
+import witnessmark.domain.ToolKind;
 
 /** Which tools were held against a standard when, and what they tightened. */
 public final class Calibrations {
+    /**
+     * How far a torque wrench may be off, in hundredths of a percent: ISO 6789-1 lets most of those above 10 N·m deviate
+     * by 4 %.
+     */
+    public static final int WRENCH_TOLERANCE = 400;
+
     private Calibrations() {}
 
     /** The last calibration of a tool by the end of a day. */
@@ -34,5 +42,35 @@ public final class Calibrations {
         return facts.of(Joint.class).where(joint -> tool.equals(joint.tool())).stream()
                 .sorted(Comparator.comparingLong(entry -> entry.fact().at().epochMillis()))
                 .toList();
+    }
+
+    /** What it tightened after its calibration before this one and up to this one, in order. */
+    public static List<Entry<Joint>> tightenedBefore(Facts facts, Entry<Calibration> calibration) {
+        return tightenedBefore(
+                facts, calibration.fact().tool(), calibration.fact().day());
+    }
+
+    /** The same for a calibration on a day, written or not. */
+    public static List<Entry<Joint>> tightenedBefore(Facts facts, Id<Tool> tool, LocalDate day) {
+        LocalDate before = last(facts, tool, day.minusDays(1))
+                .map(last -> last.fact().day())
+                .orElse(LocalDate.MIN);
+        return tightened(facts, tool).stream()
+                .filter(joint -> joint.fact().at().day().isAfter(before)
+                        && !joint.fact().at().day().isAfter(day))
+                .toList();
+    }
+
+    /** Whether it found a torque wrench further off than it may be; of other tools no bound is known. */
+    public static boolean isOutside(Facts facts, Calibration calibration) {
+        return facts.of(Tool.class)
+                .find(calibration.tool())
+                .filter(tool -> isOutside(tool.fact(), calibration.asFound()))
+                .isPresent();
+    }
+
+    /** The same for an error as found, in hundredths of a percent. */
+    public static boolean isOutside(Tool tool, @Nullable Integer asFound) {
+        return tool.kind() == ToolKind.TORQUE_WRENCH && asFound != null && Math.abs(asFound) > WRENCH_TOLERANCE;
     }
 }

@@ -12,6 +12,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Limit;
+import witnessmark.domain.MeterReading;
 import witnessmark.domain.Notice;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunOn;
@@ -68,6 +69,7 @@ public final class Coherence {
         BuildChecks builds = new BuildChecks(around, clashes);
         FigureChecks figures = new FigureChecks(clashes);
         ShelfChecks shelf = new ShelfChecks(around, clashes);
+        MeterChecks meters = new MeterChecks(around, clashes);
         for (Entry<?> entry : changed) {
             Entry<Run> run = as(Run.class, entry);
             if (run != null && run.inForce()) {
@@ -91,6 +93,7 @@ public final class Coherence {
             if (entry.inForce()) {
                 figures.check(entry);
                 apply(as(ToldRunning.class, entry), figures::checkTold);
+                apply(as(MeterReading.class, entry), meters::check);
                 check(rules, entry);
                 check(shelf, entry);
             }

@@ -17,7 +17,8 @@ import witnessmark.ledger.result.LimitUse;
 /**
  * How near every limit is as of the ledger's day. A limit to renew is judged by the part's whole life; a limit to look
  * by what it ran since it was last looked at, crack tested or measured; one to test for cracks since it was last crack
- * tested; an engine's limit by what it ran since its bottom end was last opened and closed; a car's by all it ran. Age
+ * tested; one to skim since it was last skimmed; one to rebuild since the bottom end of the engine it sits in was last
+ * opened and closed; an engine's limit by what it ran since its bottom end was last opened and closed; a car's by all it ran. Age
  * counts from the day a part was made, uses are its fitments. Thickness is not counted here.
  */
 public final class Limits {

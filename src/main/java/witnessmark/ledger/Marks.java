@@ -18,6 +18,7 @@ import witnessmark.ledger.ahead.Ahead;
 import witnessmark.ledger.ahead.Step;
 import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.HeldBy;
+import witnessmark.ledger.result.JointDoubt;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.MarkReason;
@@ -62,6 +63,7 @@ public final class Marks {
     private final Seats seats;
     private final ReadingUses readings;
     private final UnprovenBuilds unproven;
+    private final JointDoubts doubts;
     private final Ahead ahead;
     private final Map<Id<?>, List<HeldBy>> held = new HashMap<>();
     private final Map<Id<?>, List<Step>> coming = new HashMap<>();
@@ -81,6 +83,7 @@ public final class Marks {
         this.seats = limits.seats();
         this.readings = new ReadingUses(ledger);
         this.unproven = new UnprovenBuilds(ledger);
+        this.doubts = new JointDoubts(ledger);
         this.ahead = ahead;
         for (HeldBy by : holds.open()) {
             Id<?> what = by.part() != null ? by.part() : by.engine();
@@ -128,16 +131,17 @@ public final class Marks {
             limits.uses(List.of(seat)).forEach(use -> marks.add(mark(seat, use, runsOut(seat, use))));
             readings.of(seat).forEach(use -> marks.add(mark(seat, use, runsOut(seat, use))));
             printedDate(marks, seat);
-            unproven(marks, seat);
+            work(marks, seat);
         }
         return marks.stream().map(Ranked::new).sorted().map(Ranked::mark).toList();
     }
 
-    /** It is on the engine as a whole. */
-    private void unproven(List<Mark> marks, Seat seat) {
+    /** What stands under doubt of the work on it; it is on the engine as a whole. */
+    private void work(List<Mark> marks, Seat seat) {
         Id<Engine> engine = seat.part() == null ? seat.engine() : null;
         if (engine != null) {
             unproven.of(engine).forEach(build -> marks.add(mark(seat, build, null)));
+            doubts.of(engine).forEach(doubt -> marks.add(mark(seat, doubt, null)));
         }
     }
 
@@ -161,11 +165,11 @@ public final class Marks {
                 expected(seat, reason));
     }
 
-    /** An engine not read, or not measured after a repair, may be wrecked as well as one whose part is not known. */
+    /** An engine not read, not measured after a repair or not known tight may be wrecked as well as by a part not known. */
     private boolean canWreck(Seat seat, MarkReason reason) {
         return seat.part() != null
                 ? seats.canWreck(seat.part())
-                : reason instanceof ReadingUse || reason instanceof UnprovenBuild;
+                : reason instanceof ReadingUse || reason instanceof UnprovenBuild || reason instanceof JointDoubt;
     }
 
     private @Nullable Expected expected(Seat seat, MarkReason reason) {
@@ -174,7 +178,8 @@ public final class Marks {
                 use -> use.used().counter(),
                 use -> use.limit().fact().every() == null ? null : Counter.RUNNING,
                 date -> null,
-                build -> null);
+                build -> null,
+                doubt -> null);
         if (counter == null) {
             return null;
         }
@@ -259,6 +264,7 @@ public final class Marks {
                         use -> (double) use.used().highest() / use.amount(),
                         use -> use.broken() == ReadingUse.Broken.NONE ? 0.0 : 1.0,
                         date -> date.daysLeft() < 0 ? Double.MAX_VALUE : 1.0 / (1 + date.daysLeft()),
-                        build -> 1.0);
+                        build -> 1.0,
+                        doubt -> 1.0);
     }
 }

@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Limit;
-import witnessmark.domain.LimitAction;
 import witnessmark.domain.Part;
 import witnessmark.domain.WorkKind;
 import witnessmark.ledger.result.Life;
@@ -18,6 +18,7 @@ import witnessmark.quantity.Moment;
 /** How much of a limit is used where it falls, and since when. */
 final class Usage {
     private static final Set<WorkKind> CRACK_TESTS = Set.of(WorkKind.CRACK_TEST);
+    private static final Set<WorkKind> SKIMS = Set.of(WorkKind.SKIM);
 
     private final LifeLedger ledger;
     private final RunOns runOns;
@@ -57,22 +58,28 @@ final class Usage {
     }
 
     private @Nullable Moment since(Limit limit, Seat seat) {
-        if (seat.part() != null) {
-            return limit.action() == LimitAction.RENEW
-                    ? null
-                    : ledger.lastWork(seat.part(), resets(limit.action()))
-                            .map(work -> work.fact().at())
-                            .orElse(null);
+        if (seat.part() == null) {
+            return rebuilt(seat.engine());
         }
-        return seat.engine() == null
+        return switch (limit.action()) {
+            case RENEW -> null;
+            case REBUILD -> rebuilt(seat.engine());
+            case LOOK -> worked(seat.part(), Limits.LOOKS);
+            case CRACK_TEST -> worked(seat.part(), CRACK_TESTS);
+            case SKIM -> worked(seat.part(), SKIMS);
+        };
+    }
+
+    private @Nullable Moment rebuilt(@Nullable Id<Engine> engine) {
+        return engine == null
                 ? null
-                : ledger.lastClosed(seat.engine(), Limits.REBUILD)
+                : ledger.lastClosed(engine, Limits.REBUILD)
                         .map(build -> build.fact().closed())
                         .orElse(null);
     }
 
-    private static Set<WorkKind> resets(LimitAction action) {
-        return action == LimitAction.CRACK_TEST ? CRACK_TESTS : Limits.LOOKS;
+    private @Nullable Moment worked(Id<Part> part, Set<WorkKind> resets) {
+        return ledger.lastWork(part, resets).map(work -> work.fact().at()).orElse(null);
     }
 
     private Life life(Limit limit, Seat seat, @Nullable Moment since) {

@@ -79,7 +79,7 @@ final class Differences {
                 there,
                 mine);
         Place place = places.get(row.id().value());
-        return place == null ? problem : problem.at(new Place(place.file(), place.row(), heading));
+        return place == null ? problem : problem.at(place.in(heading));
     }
 
     private static String standing(Entry<?> entry) {

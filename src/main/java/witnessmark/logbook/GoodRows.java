@@ -108,7 +108,7 @@ final class GoodRows {
                 .map(Component::heading)
                 .findFirst()
                 .orElse(null);
-        return problem.at(new Place(place.file(), place.row(), column));
+        return problem.at(place.in(column));
     }
 
     /**

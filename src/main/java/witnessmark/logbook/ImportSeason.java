@@ -151,7 +151,7 @@ public final class ImportSeason {
 
     private static @Nullable Place row(Problem problem) {
         Place place = problem.place();
-        return place == null ? null : new Place(place.file(), place.row(), null);
+        return place == null ? null : place.in(null);
     }
 
     /** A table with a fault, of which no row has a place, was not read. Rows that only wait are no fault of theirs. */

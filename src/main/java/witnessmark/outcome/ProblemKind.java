@@ -125,6 +125,8 @@ public enum ProblemKind {
     TOOL_OUT_OF_USE(3, true),
     /** tool, day its calibration was due again, day it was used. */
     TOOL_NOT_CALIBRATED(3, false),
+    /** hour meter, what it showed, when, the less it showed later, when. */
+    METER_BACKWARDS(5, false),
     /** notice: no part of the logbook is meant. */
     NOTICE_OF_NOTHING(1, false),
 

@@ -35,10 +35,11 @@ final class LimitWords {
     StandWords.Said of(Mark mark, LimitUse use) {
         Limit limit = use.limit().fact();
         String figures = texts.get(
-                limit.action() == LimitAction.RENEW ? "beforewego.figures.renew" : "beforewego.figures.look",
+                limit.action() == LimitAction.RENEW ? "beforewego.figures.renew" : "beforewego.figures.due",
                 ranWords(use),
                 limitAmount(use),
-                records.word(limit.rank()));
+                records.word(limit.rank()),
+                records.word(limit.action()));
         return new StandWords.Said(
                 lives.life(use.used()),
                 limitAmount(use),

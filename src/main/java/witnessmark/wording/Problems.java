@@ -35,7 +35,7 @@ public final class Problems {
         return texts.get("problems.two_parts", happened(problem), remedy(problem));
     }
 
-    /** What happened, after the place it was read from: {@code runs.csv, row 12, column engine: …}. */
+    /** What happened, after the place it was read from: {@code engines.csv, line 12 (K05), column design: …}. */
     public String happened(Problem problem) {
         String what = capital(part(problem, "what"));
         Place place = problem.place();
@@ -53,16 +53,16 @@ public final class Problems {
         return part(problem, "do");
     }
 
-    /** A place in a text file: {@code runs.csv, row 12, column engine}. */
+    /** A place in a text file: {@code engines.csv, line 12 (K05), column design}. */
     public String place(Place place) {
-        String row = Long.toString(place.row());
+        String line = Long.toString(place.row());
+        String row = place.row() == 0
+                ? place.file()
+                : place.named().isEmpty()
+                        ? texts.get("problems.place.line", place.file(), line)
+                        : texts.get("problems.place.named", place.file(), line, place.named());
         String column = place.column();
-        if (column == null) {
-            return place.row() == 0 ? place.file() : texts.get("problems.place.row", place.file(), row);
-        }
-        return place.row() == 0
-                ? texts.get("problems.place.column", place.file(), column)
-                : texts.get("problems.place.both", place.file(), row, column);
+        return column == null ? row : texts.get("problems.place.column", row, column);
     }
 
     /** The key of one part: {@code what}, {@code data} or {@code do}. */

@@ -13,6 +13,7 @@ public final class ReasonWords {
     private final LifeWords lives;
     private final ReadingWords readings;
     private final UnprovenWords unproven;
+    private final JointWords joints;
 
     /** Says reasons in the language and units of the measures. */
     public ReasonWords(Texts texts, Measures measures) {
@@ -21,6 +22,7 @@ public final class ReasonWords {
         this.lives = new LifeWords(texts, measures);
         this.readings = new ReadingWords(texts, measures);
         this.unproven = new UnprovenWords(texts, measures);
+        this.joints = new JointWords(texts, measures);
     }
 
     /** "renew valve springs: 0.9 h over". */
@@ -31,7 +33,8 @@ public final class ReasonWords {
                         this::limit,
                         this::read,
                         date -> measures.date(date.useBy()),
-                        build -> unproven.name(build) + ": " + unproven.list(build));
+                        build -> unproven.name(build) + ": " + unproven.list(build),
+                        doubt -> joints.name(doubt) + ": " + joints.list(doubt));
     }
 
     private String limit(LimitUse use) {

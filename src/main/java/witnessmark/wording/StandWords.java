@@ -2,6 +2,7 @@ package witnessmark.wording;
 
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.PartKind;
+import witnessmark.ledger.result.JointDoubt;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.PrintedDate;
@@ -22,6 +23,7 @@ public final class StandWords {
     private final LimitWords limits;
     private final ReadingUseWords readings;
     private final UnprovenWords unproven;
+    private final JointWords joints;
 
     /** Says it in the language and units of the measures. */
     public StandWords(Texts texts, Measures measures) {
@@ -33,6 +35,7 @@ public final class StandWords {
         this.limits = new LimitWords(texts, measures);
         this.readings = new ReadingUseWords(texts, measures);
         this.unproven = new UnprovenWords(texts, measures);
+        this.joints = new JointWords(texts, measures);
     }
 
     /**
@@ -78,7 +81,8 @@ public final class StandWords {
                         use -> limits.of(mark, use),
                         use -> readings.of(mark, use),
                         this::printed,
-                        this::unproven);
+                        this::unproven,
+                        this::doubted);
     }
 
     /**
@@ -119,6 +123,11 @@ public final class StandWords {
     private Said unproven(UnprovenBuild build) {
         String due = texts.get("beforewego.unproven.due");
         return new Said("", "", unproven.list(build), unproven.name(build), due, unproven.closed(build), null, "");
+    }
+
+    private Said doubted(JointDoubt doubt) {
+        String due = texts.get("beforewego.joints.due");
+        return new Said("", "", joints.groups(doubt), joints.name(doubt), due, joints.found(doubt), null, "");
     }
 
     private Said printed(PrintedDate date) {

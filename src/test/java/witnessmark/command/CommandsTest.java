@@ -373,7 +373,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest(name = "{0} --help")
-    @ValueSource(strings = {"new", "import", "export", "life", "log", "verify"})
+    @ValueSource(strings = {"new", "import", "export", "life", "log", "calendar", "jobsheet", "verify"})
     void help_is_said_in_whole_sentences(String command) {
         Shell.Ran ran = shell.run(command, "--help");
         assertThat(ran.code()).isZero();

@@ -39,7 +39,7 @@ class ImportOlderFolderTest {
         String before = exported("before");
         Shell.Ran ran = shell.run("import", book, older.toString());
         assertThat(ran.code()).isEqualTo(3);
-        assertThat(ran.err()).contains("engines.csv, row 3, column note", "older block", "in the logbook");
+        assertThat(ran.err()).contains("engines.csv, line 3 (K05, ", "), column note", "older block", "in the logbook");
         assertThat(ran.out()).contains("Nothing new", "1 row stays as in the logbook", "--take-folder-values");
         assertThat(exported("after")).isEqualTo(before);
 

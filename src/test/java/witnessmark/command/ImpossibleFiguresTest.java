@@ -127,7 +127,7 @@ class ImpossibleFiguresTest {
         table("works.csv", "kind,at,engine,result,removed_mm,by,note\nskim,2026-03-05,E1,done,500,,\n");
         assertThat(shell.run("import", book, season.toString()).err())
                 .contains(
-                        "works.csv, row 2, column removed_mm: 500.00 mm lies outside what Taken off can be",
+                        "works.csv, line 2, column removed_mm: 500.00 mm lies outside what Taken off can be",
                         "0.001 mm to 10.00 mm");
     }
 

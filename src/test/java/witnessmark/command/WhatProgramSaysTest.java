@@ -71,7 +71,8 @@ class WhatProgramSaysTest {
         assertThat(ran.code()).as(ran.err()).isEqualTo(taken ? 0 : 1);
         if (!taken) {
             assertThat(ran.err())
-                    .contains("cars.csv, row 2, column name: Number has " + letters + " letters", "Shorten it");
+                    .contains(
+                            "cars.csv, line 2 (ü", "), column name: Number has " + letters + " letters", "Shorten it");
         }
     }
 }

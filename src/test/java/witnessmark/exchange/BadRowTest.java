@@ -1,6 +1,7 @@
 package witnessmark.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static witnessmark.outcome.ProblemKind.DUPLICATE;
 import static witnessmark.outcome.ProblemKind.ID_UNREADABLE;
 import static witnessmark.outcome.ProblemKind.REFERENCE_UNKNOWN;
@@ -9,10 +10,12 @@ import static witnessmark.outcome.ProblemKind.ROWS_WAIT;
 import static witnessmark.outcome.ProblemKind.TWO_READINGS;
 import static witnessmark.outcome.ProblemKind.VALUE_UNREADABLE;
 
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
 
 /** A bad row is left out with its line, its column and what is wrong with it; the good rows are taken. */
@@ -69,6 +72,20 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small().cell("runs.csv", 2, "id", text),
                 rows(31),
                 problem("runs.csv", 4, "id", ID_UNREADABLE, text));
+    }
+
+    /** The first run has a text of two lines, so that the second is in line 4 of an editor and row 3 of a spreadsheet. */
+    @Test
+    void a_row_is_named_by_its_name_and_its_id_and_not_by_its_line_alone() {
+        SeasonText season =
+                SeasonText.small().cell("runs.csv", 2, "laps", "15.0").cell("timetables.csv", 2, "out", "late");
+        assertThat(read(season).problems())
+                .filteredOn(problem -> problem.kind() == VALUE_UNREADABLE)
+                .extracting(problem -> Objects.requireNonNull(problem.place()))
+                .extracting(Place::file, Place::row, Place::named)
+                .containsExactly(
+                        tuple("timetables.csv", 3L, "Race 1, 01976c2e-0000-7000-8000-000000000028"),
+                        tuple("runs.csv", 4L, "Pulls, 01976c2e-0000-7000-8000-000000000031"));
     }
 
     @Test

@@ -268,6 +268,28 @@ class LimitsTest {
         assertThat(uses).extracting(LimitUse::since).containsExactly(null, looked);
     }
 
+    /** Each counts since the last time of what it asks for, whatever else was done to the part meanwhile. */
+    @Test
+    void a_parts_limit_counts_since_new_since_its_skim_or_since_the_rebuild_of_its_engine() {
+        for (LimitAction action : List.of(LimitAction.RENEW, LimitAction.SKIM, LimitAction.REBUILD)) {
+            add(limit(action, 600).part(rods));
+        }
+        assertThat(used()).as("never skimmed nor rebuilt").containsExactly(0L, 0L, 0L);
+        story.run(engine, car, at("2026-03-10T10:00Z"), 1);
+        story.work(rods, WorkKind.SKIM, at("2026-03-11T10:00Z"), WorkResult.DONE);
+        story.run(engine, car, at("2026-03-12T10:00Z"), 2);
+        story.build(engine, 1, Set.of(Zone.BOTTOM_END), at("2026-03-13T10:00Z"), at("2026-03-14T10:00Z"));
+        story.run(engine, car, at("2026-03-15T10:00Z"), 4);
+        story.work(rods, WorkKind.LOOK, at("2026-03-16T10:00Z"), WorkResult.DONE);
+        story.build(engine, 2, Set.of(Zone.HEAD), at("2026-03-16T10:00Z"), at("2026-03-17T10:00Z"));
+
+        assertThat(used()).containsExactly(7 * MINUTE, 6 * MINUTE, 4 * MINUTE);
+    }
+
+    private List<Long> used() {
+        return limits().ofPart(rods).stream().map(use -> use.used().total()).toList();
+    }
+
     @Test
     void an_engines_limit_counts_since_its_bottom_end_was_last_closed() {
         Id<Limit> rebuild = add(limit(LimitAction.RENEW, 600).engine(engine));

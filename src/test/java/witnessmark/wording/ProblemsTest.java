@@ -91,9 +91,9 @@ class ProblemsTest {
                 "problems.rows_wait.count",
                 "problems.differs_from_logbook.nothing",
                 "problems.differs_from_logbook.quoted",
-                "problems.place.row",
+                "problems.place.line",
                 "problems.place.column",
-                "problems.place.both"));
+                "problems.place.named"));
         assertThat(texts.keys().stream().filter(key -> key.startsWith("problems.")))
                 .containsExactlyInAnyOrderElementsOf(expected);
     }
@@ -125,16 +125,18 @@ class ProblemsTest {
     void a_place_in_a_file_comes_first() {
         Problem problem = Problem.of(ProblemKind.DUPLICATE, "K05");
         assertThat(problems.happened(problem.at(new Place("runs.csv", 12, "engine"))))
-                .isEqualTo("runs.csv, row 12, column engine: 'K05' is there twice.");
+                .isEqualTo("runs.csv, line 12, column engine: 'K05' is there twice.");
         assertThat(problems.happened(problem.at(new Place("runs.csv", 1200, null))))
-                .isEqualTo("runs.csv, row 1200: 'K05' is there twice.");
+                .isEqualTo("runs.csv, line 1200: 'K05' is there twice.");
+        assertThat(problems.happened(problem.at(new Place("engines.csv", 12, "K05, 0190", "design"))))
+                .isEqualTo("engines.csv, line 12 (K05, 0190), column design: 'K05' is there twice.");
         assertThat(problems.happened(problem.at(new Place("runs.csv", 0, null))))
                 .isEqualTo("runs.csv: 'K05' is there twice.");
         assertThat(problems.happened(problem.at(new Place("runs.csv", 0, "engine"))))
                 .isEqualTo("runs.csv, column engine: 'K05' is there twice.");
         assertThat(problems.sentence(problem.at(new Place("runs.csv", 12, null))))
-                .startsWith("runs.csv, row 12: 'K05'");
-        assertThat(problems.note(problem.at(new Place("runs.csv", 12, null)))).startsWith("runs.csv, row 12: 'K05'");
+                .startsWith("runs.csv, line 12: 'K05'");
+        assertThat(problems.note(problem.at(new Place("runs.csv", 12, null)))).startsWith("runs.csv, line 12: 'K05'");
     }
 
     @Test

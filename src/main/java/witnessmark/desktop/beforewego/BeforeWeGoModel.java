@@ -57,7 +57,7 @@ public final class BeforeWeGoModel {
         return new StandingLines(
                 measures.date(standing.day()),
                 board(standing, calling),
-                new NextRunModel(texts, measures).lines(standing.nextRuns()),
+                new NextRunModel(texts, measures).lines(standing.nextRuns(), standing.day()),
                 calling,
                 must.stream().limit(MOST).map(marks::line).toList(),
                 due.stream()

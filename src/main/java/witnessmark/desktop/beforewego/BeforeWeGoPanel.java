@@ -1,6 +1,7 @@
 package witnessmark.desktop.beforewego;
 
 import java.awt.CardLayout;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
@@ -87,8 +88,11 @@ final class BeforeWeGoPanel extends JPanel {
         add(new ScrollPage(below), "grow");
     }
 
-    /** @param unsaved what was begun and not saved */
-    void show(StandingLines lines, List<OutLine> unsaved) {
+    /**
+     * @param unsaved what was begun and not saved
+     * @param now what the clock shows
+     */
+    void show(StandingLines lines, List<OutLine> unsaved, Instant now) {
         notice.dismiss();
         begun.show(unsaved);
         board.show(
@@ -97,7 +101,7 @@ final class BeforeWeGoPanel extends JPanel {
         if (stepsShown) {
             steps.show(lines.steps());
         } else {
-            next.show(lines.nextRuns());
+            next.show(lines.nextRuns(), now);
             nearest.show(lines);
             lastOut.show(lines.lastOut());
             moved.show(lines.moved());
@@ -112,6 +116,11 @@ final class BeforeWeGoPanel extends JPanel {
         cards.show(below, stepsShown ? STEPS : STANDING);
         revalidate();
         repaint();
+    }
+
+    /** Says how long until the next run of each car. */
+    void tell(Instant now) {
+        next.tell(now);
     }
 
     private static void goOn(Opening opening, OutLine line) {

@@ -3,6 +3,8 @@ package witnessmark.desktop.beforewego;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -26,6 +28,8 @@ import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.task.Ticking;
 import witnessmark.domain.Car;
 import witnessmark.domain.Id;
 import witnessmark.logbook.View;
@@ -42,6 +46,7 @@ public final class BeforeWeGoPlace implements Place {
     private final Desk desk;
     private final Supplier<View> view;
     private final BeforeWeGoModel model;
+    private final Tasks tasks;
     private final Latest latest;
     private final BeforeWeGoPanel panel;
     private final JPanel page = new JPanel(new BorderLayout());
@@ -53,6 +58,8 @@ public final class BeforeWeGoPlace implements Place {
     private Consumer<String> planJob = run -> {};
     private Supplier<List<OutLine>> begun = List::of;
     private Runnable print = () -> {};
+    private Supplier<Instant> clock = () -> Instant.EPOCH;
+    private @Nullable Ticking ticking;
     private BiConsumer<Id<Car>, String> looked = (car, what) -> {};
     private String day = "";
     /** On arrival there may be nothing yet to give the focus to. */
@@ -80,7 +87,8 @@ public final class BeforeWeGoPlace implements Place {
         this.desk = desk;
         this.view = view;
         this.model = new BeforeWeGoModel(texts, measures);
-        this.latest = new Latest(tools.tasks());
+        this.tasks = tools.tasks();
+        this.latest = new Latest(tasks);
         this.panel = new BeforeWeGoPanel(
                 tools,
                 actions,
@@ -222,6 +230,31 @@ public final class BeforeWeGoPlace implements Place {
         }
     }
 
+    /** Says what the clock shows; until then nothing is counted down. */
+    public void onClock(Supplier<Instant> clock) {
+        this.clock = clock;
+    }
+
+    /** Counts down as long as there is a run to come. */
+    private void tick(boolean toCome) {
+        Ticking now = ticking;
+        if (toCome && now == null) {
+            ticking = tasks.every(Duration.ofMinutes(1), this::minute);
+        } else if (!toCome && now != null) {
+            now.close();
+            ticking = null;
+        }
+    }
+
+    /** A page that is in no window any more is not waited for. */
+    private void minute() {
+        if (page.isDisplayable()) {
+            panel.tell(clock.get());
+        } else {
+            tick(false);
+        }
+    }
+
     BeforeWeGoPanel panel() {
         return panel;
     }
@@ -245,7 +278,8 @@ public final class BeforeWeGoPlace implements Place {
         day = lines.day();
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         boolean within = owner != null && SwingUtilities.isDescendingFrom(owner, panel);
-        panel.show(lines, read.begun());
+        panel.show(lines, read.begun(), clock.get());
+        tick(!lines.nextRuns().isEmpty());
         if (another) {
             onDay.forEach(listener -> listener.accept(day));
         }

@@ -7,9 +7,10 @@ import java.util.List;
  *
  * @param title "Car 41, engine K03"
  * @param run "Race 2, Sun 5 Jul, 14:40; 3 not looked at"
+ * @param countdown how long until it goes out
  * @param ticks what is to be looked at
  */
-record NextRunLines(String title, String run, List<Tick> ticks) {
+record NextRunLines(String title, String run, Countdown countdown, List<Tick> ticks) {
     NextRunLines {
         ticks = List.copyOf(ticks);
     }

@@ -1,5 +1,6 @@
 package witnessmark.desktop.beforewego;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -25,17 +26,19 @@ final class NextRunModel {
         this.words = new LookWords(texts, measures);
     }
 
-    List<NextRunLines> lines(List<NextRun> runs) {
-        return runs.stream().map(this::lines).toList();
+    /** @param seen the day looked at */
+    List<NextRunLines> lines(List<NextRun> runs, LocalDate seen) {
+        return runs.stream().map(run -> lines(run, seen)).toList();
     }
 
-    private NextRunLines lines(NextRun run) {
+    private NextRunLines lines(NextRun run, LocalDate seen) {
         String title = run.engine() == null
                 ? texts.get("beforewego.next.car", run.name())
                 : texts.get("beforewego.out.title", run.name(), run.engine());
         return new NextRunLines(
                 title,
                 texts.get("beforewego.next.open", run(run.planned()), run.open()),
+                new Countdown(texts, measures, seen, run.out()),
                 run.looks().stream().map(look -> tick(run, look)).toList());
     }
 

@@ -1,8 +1,11 @@
 package witnessmark.desktop.beforewego;
 
 import java.awt.event.KeyEvent;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -28,6 +31,7 @@ final class NextRunSheet {
     private final Consumer<String> planJob;
     private final JPanel cars = new JPanel();
     private final List<OpenRow> open = new ArrayList<>();
+    private final Map<Countdown, JLabel> clocks = new LinkedHashMap<>();
     private int pressed = -1;
 
     /**
@@ -48,15 +52,27 @@ final class NextRunSheet {
         return sheet;
     }
 
-    void show(List<NextRunLines> runs) {
+    /** @param now what the clock shows */
+    void show(List<NextRunLines> runs, Instant now) {
         cars.removeAll();
         open.clear();
+        clocks.clear();
         cars.setLayout(new MigLayout(
                 "insets 0, gap 8, fillx, aligny top", "[0:0:,grow,fill]".repeat(Math.max(1, runs.size()))));
         runs.forEach(run -> cars.add(car(run), "aligny top, growx"));
+        tell(now);
         sheet.setVisible(!runs.isEmpty());
         sheet.revalidate();
         sheet.repaint();
+    }
+
+    /** Says how long until each run. */
+    void tell(Instant now) {
+        clocks.forEach((countdown, label) -> {
+            String left = countdown.at(now);
+            label.setText(left);
+            label.setVisible(!left.isEmpty());
+        });
     }
 
     /** The first line nobody has ticked; null when there is none. */
@@ -79,9 +95,12 @@ final class NextRunSheet {
     }
 
     private JPanel car(NextRunLines run) {
-        JPanel car = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0:0:,grow,fill]"));
+        JPanel car = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0:0:,grow,fill]"));
         car.setOpaque(false);
         car.add(Lettering.cutLine(run.title(), Styles.ROW_TITLE), OpenRow.BETWEEN + ", w 0:0:");
+        JLabel left = Lettering.cutLine("", Styles.ECHO);
+        clocks.put(run.countdown(), left);
+        car.add(left, OpenRow.BETWEEN + ", w 0:0:");
         car.add(Lettering.cutLine(run.run(), Styles.NOTE), OpenRow.BETWEEN + ", w 0:0:, gapbottom 4");
         for (NextRunLines.Tick tick : run.ticks()) {
             car.add(new Hairline(), OpenRow.BETWEEN);

@@ -16,7 +16,8 @@ import witnessmark.quantity.Moment;
  * @param design the part's design, with the members of a set
  * @param since when it was fitted, already formatted; empty when the position is empty
  * @param from when it was fitted, or null
- * @param ran what was run against the limit, or its running time where there is none; null when it is empty
+ * @param ran what was run against the limit, and since when unless it is the whole life, or its running time where there
+ *     is none; null when it is empty
  * @param limit the limit; empty when the position is empty
  * @param strip what the strip draws
  * @param state the mark

@@ -71,14 +71,14 @@ final class BuildTab extends JPanel {
                         .wide(190)
                         .grow()),
                 FigureColumn.words(Column.<BuildLine, Moment>text(
-                                texts.get("engines.column.since"), BuildLine::since, BuildLine::from)
+                                texts.get("engines.column.fitted"), BuildLine::since, BuildLine::from)
                         .wide(64)),
-                FigureColumn.figure(texts.get("engines.column.ran"), BuildLine::ran, "", 104),
+                FigureColumn.figure(texts.get("engines.column.ran"), BuildLine::ran, "", 144),
                 FigureColumn.words(Column.<BuildLine, Long>figure(
                                 texts.get("engines.column.limit"), BuildLine::limit, line -> null)
                         .wide(96)),
                 FigureColumn.words(Column.<BuildLine>text(texts.get("engines.column.strip"), line -> "")
-                        .wide(160)),
+                        .wide(130)),
                 FigureColumn.words(Column.<BuildLine>text(texts.get("engines.column.left"), BuildLine::left)
                         .inked(BuildLine::state)
                         .wide(170)));

@@ -21,6 +21,7 @@ import witnessmark.logbook.engines.HeadRow;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
+import witnessmark.wording.JointWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
@@ -34,6 +35,7 @@ final class EngineWords {
     private final LifeWords lives;
     private final RecordWords records;
     private final UnprovenWords unproven;
+    private final JointWords joints;
     private final MarkWords marks;
 
     EngineWords(Texts texts, Measures measures) {
@@ -42,6 +44,7 @@ final class EngineWords {
         this.lives = new LifeWords(texts, measures);
         this.records = new RecordWords(texts);
         this.unproven = new UnprovenWords(texts, measures);
+        this.joints = new JointWords(texts, measures);
         this.marks = new MarkWords(texts, measures);
     }
 
@@ -202,7 +205,8 @@ final class EngineWords {
                                 use -> use.limit().fact().name(),
                                 use -> records.word(use.limit().fact().kind()),
                                 date -> marks.said(on).due(),
-                                unproven::within);
+                                unproven::within,
+                                joints::within);
     }
 
     /** "0.9 h over", "perhaps 11.5 h over", "at most 6.7 h to its limit", "Sun, Race 2", "9 120 rpm on 4 Jul". */
@@ -214,7 +218,8 @@ final class EngineWords {
                         use -> limit(on, use, lives::limit),
                         use -> reading(on, use),
                         date -> marks.said(on).left(),
-                        build -> texts.get("engines.unproven.left"));
+                        build -> texts.get("engines.unproven.left"),
+                        doubt -> texts.get("engines.joint_doubt.left"));
     }
 
     /** The same as far as a cell has room for it: "3.9 h left", "bearing colour", "never read". */
@@ -228,7 +233,8 @@ final class EngineWords {
                                 ? marks.said(on).ran()
                                 : reading(on, use),
                         date -> marks.said(on).left(),
-                        build -> texts.get("engines.unproven.left"));
+                        build -> texts.get("engines.unproven.left"),
+                        doubt -> texts.get("engines.joint_doubt.left"));
     }
 
     /** What is left, in the words asked for; which run uses it up, where one of the next event does. */

@@ -8,7 +8,6 @@ import witnessmark.desktop.form.Life;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Limit;
-import witnessmark.domain.LimitAction;
 import witnessmark.domain.Part;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.logbook.engines.EngineRow;
@@ -191,9 +190,11 @@ final class EnginesModel {
             return whole;
         }
         // behind an age or a number of uses stand no runs: its running time is opened
-        return use.used().counter().isFedByRuns()
-                ? words.shown(use.used(), new Figure.OfPart(part, use.used().counter(), use.since()))
+        Moment since = use.since();
+        Shown used = use.used().counter().isFedByRuns()
+                ? words.shown(use.used(), new Figure.OfPart(part, use.used().counter(), since))
                 : whole.as(words.lives().life(use.used()));
+        return since == null ? used : used.as(texts.get("engines.build.ranSince", used.text(), words.day(since)));
     }
 
     private String members(List<String> members) {
@@ -206,8 +207,9 @@ final class EnginesModel {
         Limit limit = use.limit().fact();
         Moment since = use.since();
         String named = texts.get(
-                limit.action() == LimitAction.LOOK ? "engines.build.look" : "engines.build.renew",
+                "engines.build.due",
                 limit.name(),
+                words.records().word(limit.action()),
                 amount,
                 words.records().word(limit.rank()));
         if (!limit.source().isBlank()) {

@@ -165,7 +165,9 @@ final class DoesModel {
             return records.label(limit.name());
         }
         String name = marks.title(on);
-        return limit.action() == LimitAction.LOOK ? texts.get("runsheet.does.look", name) : name;
+        return limit.action() == LimitAction.RENEW
+                ? name
+                : texts.get("runsheet.does.due", name, records.word(limit.action()));
     }
 
     /** What a mark without a limit stands at: "9 340 rpm on 3 May", "Leak-down falls due". */

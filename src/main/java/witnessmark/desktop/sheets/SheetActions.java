@@ -17,7 +17,9 @@ import witnessmark.desktop.task.Latest;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.sheets.FoundProblem;
 import witnessmark.logbook.sheets.SheetField;
+import witnessmark.logbook.sheets.SheetNote;
 import witnessmark.logbook.sheets.SheetReading;
+import witnessmark.logbook.sheets.SheetTyped;
 import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -130,14 +132,21 @@ final class SheetActions {
     }
 
     /** What came of saving. */
-    private record Attempt(SheetReading reading, List<FoundProblem> found, Outcome<Optional<Written>> outcome) {}
+    private record Attempt(
+            SheetReading reading,
+            List<FoundProblem> found,
+            Outcome<Optional<Written>> outcome,
+            Optional<SheetNote> after) {}
 
     private Attempt attempt(Map<SheetField, String> typed, SheetReading reading, String why) {
         List<FoundProblem> found = typing.check(reading);
         List<Problem> stops =
                 found.stream().map(FoundProblem::problem).filter(Problem::stops).toList();
         Outcome<Optional<Written>> outcome = stops.isEmpty() ? typing.save(typed, why) : Outcome.didNot(stops);
-        return new Attempt(reading, found, outcome);
+        Optional<SheetNote> after = outcome.didWork()
+                ? typing.sheet().afterSaving(new SheetTyped(typed), typing.sight())
+                : Optional.empty();
+        return new Attempt(reading, found, outcome, after);
     }
 
     private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Runnable done) {
@@ -151,7 +160,7 @@ final class SheetActions {
         }
         boolean changed = attempt.outcome().orThrow().isPresent();
         look(() -> {
-            written(changed ? words.saved(about) : "", done);
+            written(changed ? words.saved(about, attempt.after()) : "", done);
             if (!changed) {
                 context.window().say(texts.get("sheets.nothing_changed"));
             }

@@ -5,12 +5,14 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
 import witnessmark.domain.ReadingKind;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.JointDoubt;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.UnprovenBuild;
@@ -36,6 +38,7 @@ import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.quantity.typed.Unit;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.JointWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.OutWords;
@@ -56,6 +59,7 @@ final class SheetWords {
     private final LifeWords lives;
     private final OutWords out;
     private final UnprovenWords unproven;
+    private final JointWords joints;
     private final LogSheet sheet;
     private final LogSheet form;
     private final String named;
@@ -75,6 +79,7 @@ final class SheetWords {
         this.lives = new LifeWords(texts, measures);
         this.out = new OutWords(texts, measures);
         this.unproven = new UnprovenWords(texts, measures);
+        this.joints = new JointWords(texts, measures);
         this.sheet = sheet;
         this.form = sheet instanceof CorrectSheet written ? written.form() : sheet;
         this.named = named;
@@ -164,10 +169,12 @@ final class SheetWords {
                 : texts.get("sheets.why.correct.because", named, because);
     }
 
-    String saved(List<String> about) {
-        return named.isEmpty()
+    /** @param after what has to be known besides */
+    String saved(List<String> about, Optional<SheetNote> after) {
+        String saved = named.isEmpty()
                 ? texts.get("sheets.saved." + sheet.key(), about.toArray())
                 : texts.get("sheets.saved.correct", named);
+        return after.map(note -> saved + " " + phrase(note)).orElse(saved);
     }
 
     /** Those facts of a problem that the short sentence under a field says; the field itself is above it. */
@@ -188,7 +195,8 @@ final class SheetWords {
                     STOCK_BELOW_NOTHING,
                     AS_WRITTEN_ALREADY,
                     TOOL_OUT_OF_USE,
-                    TOOL_NOT_CALIBRATED -> facts.subList(1, facts.size());
+                    TOOL_NOT_CALIBRATED,
+                    METER_BACKWARDS -> facts.subList(1, facts.size());
             case ENGINE_IN_CAR_LATER -> List.of(facts.get(1), facts.get(2));
             case ENGINE_LEAVES_CAR -> List.of(facts.get(1));
             case ENGINE_NOT_IN_CAR -> List.of(facts.get(0), facts.get(2));
@@ -327,6 +335,9 @@ final class SheetWords {
         }
         if (fact instanceof UnprovenBuild build) {
             return unproven.list(build);
+        }
+        if (fact instanceof JointDoubt doubt) {
+            return joints.groups(doubt);
         }
         return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : measure(fact);
     }

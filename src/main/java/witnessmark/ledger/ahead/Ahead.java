@@ -17,9 +17,7 @@ import witnessmark.domain.Event;
 import witnessmark.domain.EventEntry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
-import witnessmark.domain.MissedRun;
 import witnessmark.domain.PlannedRun;
-import witnessmark.domain.Run;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.RunsOut;
@@ -30,16 +28,13 @@ import witnessmark.quantity.Counter;
  * engine that of the car it is meant for there, which is the car it is in where nothing else is written down.
  */
 public final class Ahead {
-    /** Missed runs that name no run of the timetable are the whole event. */
-    private record Taken(Id<?> what, Id<Car> car) {}
-
     private final Facts facts;
     private final LifeLedger ledger;
     private final OwnRecord record;
     private final List<Entry<Event>> events;
     private final Map<Id<Event>, List<Entry<PlannedRun>>> timetables = new HashMap<>();
     private final Map<Id<Event>, Map<Id<Car>, EventEntry>> entries = new HashMap<>();
-    private final Set<Taken> taken = new HashSet<>();
+    private final RunsTaken taken;
 
     public Ahead(LifeLedger ledger) {
         this.facts = ledger.facts();
@@ -63,28 +58,7 @@ public final class Ahead {
                 .map(Entry::fact)
                 .forEach(entry -> entries.computeIfAbsent(entry.event(), event -> new HashMap<>())
                         .put(entry.car(), entry));
-        Set<Id<PlannedRun>> toCome = new HashSet<>();
-        events.forEach(
-                event -> timetables.getOrDefault(event.id(), List.of()).forEach(planned -> toCome.add(planned.id())));
-        if (!toCome.isEmpty()) {
-            facts.of(Run.class)
-                    .inForce()
-                    .map(Entry::fact)
-                    .filter(run -> run.planned() != null && toCome.contains(run.planned()))
-                    .filter(run -> ledger.asOf().counts(run.start()))
-                    .forEach(run -> take(run.planned(), run.car()));
-        }
-        facts.of(MissedRun.class)
-                .inForce()
-                .map(Entry::fact)
-                .filter(missed -> ledger.asOf().counts(missed.at()))
-                .forEach(missed -> take(missed.planned() == null ? missed.event() : missed.planned(), missed.car()));
-    }
-
-    private void take(@Nullable Id<?> what, @Nullable Id<Car> car) {
-        if (what != null && car != null) {
-            taken.add(new Taken(what, car));
-        }
+        this.taken = RunsTaken.by(facts, ledger.asOf());
     }
 
     /** What a car is to run, in order. */
@@ -202,7 +176,7 @@ public final class Ahead {
     }
 
     private List<Step> left(Entry<Event> event, Id<Car> car, boolean after) {
-        if (taken.contains(new Taken(event.id(), car))) {
+        if (taken.missed(car, event.id())) {
             return List.of();
         }
         List<Entry<PlannedRun>> timetable = timetables.get(event.id());
@@ -211,7 +185,7 @@ public final class Ahead {
         }
         return timetable.stream()
                 .filter(planned -> !planned.fact().day().isBefore(ledger.asOf().day()))
-                .filter(planned -> !taken.contains(new Taken(planned.id(), car)))
+                .filter(planned -> !taken.has(car, planned))
                 .map(planned -> new Step(event, planned, after))
                 .toList();
     }

@@ -3,13 +3,13 @@ package witnessmark.ledger.result;
 import java.util.function.Function;
 
 /** Why a mark stands where it does. */
-public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, PrintedDate, UnprovenBuild {
+public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, PrintedDate, UnprovenBuild, JointDoubt {
     /** How it stands by itself, without looking ahead. */
     MarkState state();
 
     /**
      * What it is held against, as text: the same for one thing while the figures move on, and another for each rule, limit,
-     * written hold or build.
+     * written hold, build or calibration.
      */
     default String against() {
         return fold(
@@ -19,7 +19,8 @@ public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, Printed
                 use -> use.limit().id().text(),
                 use -> use.limit().id().text(),
                 date -> "date",
-                build -> build.build().id().text());
+                build -> build.build().id().text(),
+                doubt -> doubt.calibration().id().text());
     }
 
     /** One answer for each kind of reason. */
@@ -28,7 +29,8 @@ public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, Printed
             Function<LimitUse, T> limit,
             Function<ReadingUse, T> reading,
             Function<PrintedDate, T> date,
-            Function<UnprovenBuild, T> unproven) {
+            Function<UnprovenBuild, T> unproven,
+            Function<JointDoubt, T> doubt) {
         if (this instanceof HeldBy by) {
             return held.apply(by);
         }
@@ -40,6 +42,9 @@ public sealed interface MarkReason permits HeldBy, LimitUse, ReadingUse, Printed
         }
         if (this instanceof UnprovenBuild build) {
             return unproven.apply(build);
+        }
+        if (this instanceof JointDoubt joints) {
+            return doubt.apply(joints);
         }
         return date.apply((PrintedDate) this);
     }

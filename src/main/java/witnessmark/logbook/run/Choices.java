@@ -83,7 +83,7 @@ final class Choices {
         if (!event.isEmpty()) {
             Id<Event> id = Id.parse(event);
             next.timetable(id).stream()
-                    .filter(planned -> Keys.planned(planned.id()).equals(picked) || !next.taken(planned.id(), car))
+                    .filter(planned -> Keys.planned(planned.id()).equals(picked) || !next.taken(planned, car))
                     .forEach(planned -> choices.add(Choice.of(Keys.planned(planned.id()), planned.fact())));
         }
         for (RunKind kind : RunKind.values()) {

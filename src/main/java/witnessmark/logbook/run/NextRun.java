@@ -12,9 +12,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
-import witnessmark.domain.MissedRun;
 import witnessmark.domain.PlannedRun;
-import witnessmark.domain.Run;
+import witnessmark.ledger.ahead.RunsTaken;
 
 /** Which event a day belongs to, and which run of its timetable a car takes next. */
 final class NextRun {
@@ -22,9 +21,11 @@ final class NextRun {
     private static final long NEAR_MINUTES = 120;
 
     private final Facts facts;
+    private final RunsTaken taken;
 
     NextRun(Facts facts) {
         this.facts = facts;
+        this.taken = RunsTaken.written(facts);
     }
 
     /** The event whose days include this one; the latest begun, should two overlap. */
@@ -78,23 +79,11 @@ final class NextRun {
 
     /** What is left of the timetable for this car, in order. */
     List<Entry<PlannedRun>> left(Id<Event> event, @Nullable Id<Car> car) {
-        return timetable(event).stream()
-                .filter(planned -> !taken(planned.id(), car))
-                .toList();
+        return timetable(event).stream().filter(planned -> !taken(planned, car)).toList();
     }
 
-    boolean taken(Id<PlannedRun> planned, @Nullable Id<Car> car) {
-        if (car == null) {
-            return false;
-        }
-        boolean run = facts.of(Run.class)
-                .inForce()
-                .anyMatch(entry -> planned.equals(entry.fact().planned())
-                        && car.equals(entry.fact().car()));
-        return run
-                || facts.of(MissedRun.class)
-                        .inForce()
-                        .anyMatch(entry -> planned.equals(entry.fact().planned())
-                                && car.equals(entry.fact().car()));
+    /** Whether a car has it behind it already; nobody has while no car is given. */
+    boolean taken(Entry<PlannedRun> planned, @Nullable Id<Car> car) {
+        return car != null && taken.has(car, planned);
     }
 }

@@ -16,6 +16,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
+import witnessmark.ledger.JointDoubts;
+import witnessmark.ledger.result.JointDoubt;
 import witnessmark.quantity.Moment;
 
 /** Something outside its limit or its specification is accepted as it is: what, why, and who signs. */
@@ -63,6 +65,7 @@ public final class AcceptAsIs implements LogSheet {
     public void read(ReadSheet in) {
         Moment when = new ReadValues(in).moment(WHEN, WHEN_TIME);
         in.note(WHAT, SheetNote.of("accepted_example"));
+        Places.place(in.sight(), in.text(ON)).ifPresent(on -> accepted(in, on.engineId(), in.text(WHAT)));
         String what = in.needed(WHAT);
         in.note(WHY, SheetNote.of("accepted_why_example"));
         String why = in.needed(WHY);
@@ -87,6 +90,21 @@ public final class AcceptAsIs implements LogSheet {
         @Nullable Id<Car> car = place == null ? (fitted == null ? null : fitted.car()) : place.carId();
         @Nullable Entry<Build> build = TightenJoint.openBuild(in.sight(), engine, when);
         in.make(ON, new Concession(engine, car, build == null ? null : build.id(), part, when, what, why, by));
+    }
+
+    /** Which joints in doubt it settles, by the name of the wrench; or how it would. */
+    private static void accepted(ReadSheet in, @Nullable Id<Engine> engine, String what) {
+        if (engine == null) {
+            return;
+        }
+        for (JointDoubt doubt : new JointDoubts(in.sight().view().ledger()).of(engine)) {
+            String wrench = doubt.tool().fact().mark();
+            boolean named = JointDoubts.names(what, wrench);
+            in.note(WHAT, SheetNote.of(named ? "accepts_joints" : "names_wrench", wrench));
+            if (named) {
+                return;
+            }
+        }
     }
 
     @Override

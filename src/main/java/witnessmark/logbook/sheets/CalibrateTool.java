@@ -6,8 +6,10 @@ import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +20,9 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Tool;
 import witnessmark.ledger.Calibrations;
+import witnessmark.ledger.result.JointDoubt;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.typed.TypedDate;
 import witnessmark.quantity.typed.TypedFigure;
 
 /** A tool was held against a standard: the error as found, and when it is due again. */
@@ -78,7 +82,7 @@ public final class CalibrateTool implements LogSheet {
             tightened(in, tool.id(), day);
         }
         in.note(AS_FOUND, SheetNote.of("as_found"));
-        Integer asFound = asFound(in);
+        Integer asFound = asFound(in, tool);
         String by = in.needed(BY);
         if (in.fine() && tool != null && day != null) {
             in.make(TOOL, new Calibration(tool.id(), day, by, asFound, due, in.text(NOTE)));
@@ -87,13 +91,8 @@ public final class CalibrateTool implements LogSheet {
 
     /** What an error found now may have got wrong: what the tool tightened since it was last held against a standard. */
     private static void tightened(ReadSheet in, Id<Tool> tool, LocalDate day) {
-        LocalDate before = Calibrations.last(in.sight().facts(), tool, day.minusDays(1))
-                .map(last -> last.fact().day())
-                .orElse(LocalDate.MIN);
-        List<Joint> since = Calibrations.tightened(in.sight().facts(), tool).stream()
+        List<Joint> since = Calibrations.tightenedBefore(in.sight().facts(), tool, day).stream()
                 .map(Entry::fact)
-                .filter(joint ->
-                        joint.at().day().isAfter(before) && !joint.at().day().isAfter(day))
                 .toList();
         if (!since.isEmpty()) {
             String engines = since.stream()
@@ -108,8 +107,37 @@ public final class CalibrateTool implements LogSheet {
         }
     }
 
+    /** Of a wrench found outside its tolerance, what it tightened since the calibration before, engine by engine. */
+    @Override
+    public Optional<SheetNote> afterSaving(SheetTyped typed, SheetSight sight) {
+        LocalDate day = TypedDate.read(typed.text(DAY), sight.today(), sight.days())
+                .only()
+                .orElse(sight.today());
+        return sight.find(Tool.class, typed.text(TOOL))
+                .flatMap(tool -> Calibrations.last(sight.facts(), tool.id(), day)
+                        .filter(last ->
+                                Calibrations.isOutside(tool.fact(), last.fact().asFound()))
+                        .map(last -> answer(sight, tool, last)));
+    }
+
+    private static SheetNote answer(SheetSight sight, Entry<Tool> tool, Entry<Calibration> found) {
+        Map<Id<Engine>, List<Entry<Joint>>> byEngine = Calibrations.tightenedBefore(sight.facts(), found).stream()
+                .collect(
+                        Collectors.groupingBy(joint -> joint.fact().engine(), LinkedHashMap::new, Collectors.toList()));
+        List<SheetNote> said = byEngine.entrySet().stream()
+                .map(each -> SheetNote.of(
+                        "joints_of",
+                        sight.name(Engine.class, each.getKey()),
+                        new JointDoubt(tool, found, each.getKey(), each.getValue())))
+                .toList();
+        return said.stream()
+                .reduce((before, next) -> SheetNote.of("and_joints_of", before, next))
+                .map(all -> SheetNote.of("joints_in_doubt", tool.fact().mark(), all))
+                .orElseGet(() -> SheetNote.of("no_joints_in_doubt", tool.fact().mark()));
+    }
+
     /** Reading less true value, in hundredths of a percent; null when empty or wrong. */
-    private static @Nullable Integer asFound(ReadSheet in) {
+    private static @Nullable Integer asFound(ReadSheet in, @Nullable Entry<Tool> tool) {
         String text = in.text(AS_FOUND).replace('\u2212', '-');
         if (text.isEmpty()) {
             return null;
@@ -123,11 +151,12 @@ public final class CalibrateTool implements LogSheet {
             return null;
         }
         int found = Math.toIntExact(less ? -parts : parts);
+        BigDecimal off = new BigDecimal(Math.abs(found)).divide(PARTS).stripTrailingZeros();
         in.note(
                 AS_FOUND,
-                SheetNote.echo(
-                        found < 0 ? "reads_low" : "reads_high",
-                        new BigDecimal(Math.abs(found)).divide(PARTS).stripTrailingZeros()));
+                tool != null && Calibrations.isOutside(tool.fact(), found)
+                        ? SheetNote.echo(found < 0 ? "reads_low_outside" : "reads_high_outside", off)
+                        : SheetNote.echo(found < 0 ? "reads_low" : "reads_high", off));
         return found;
     }
 

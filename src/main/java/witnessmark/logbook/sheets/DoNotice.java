@@ -7,7 +7,6 @@ import static witnessmark.logbook.sheets.SheetField.text;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
@@ -15,7 +14,6 @@ import witnessmark.domain.Notice;
 import witnessmark.domain.NoticeDone;
 import witnessmark.domain.Part;
 import witnessmark.domain.image.RecordTypes;
-import witnessmark.ledger.Notices;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
@@ -56,26 +54,14 @@ public final class DoNotice implements LogSheet {
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         if (field.equals(NOTICE)) {
-            return sight.all(Notice.class, notice -> true);
+            return NoticesNow.choices(sight);
         }
         Set<Id<Part>> open = sight.find(Notice.class, typed.text(NOTICE))
-                .map(notice -> open(sight, notice))
+                .map(notice -> NoticesNow.open(sight, notice))
                 .orElse(Set.of());
         return field.equals(PART)
                 ? PartsNow.choices(sight, where -> open.contains(where.part().id()))
                 : List.of();
-    }
-
-    /** The parts that are meant and on which nothing was done. */
-    private static Set<Id<Part>> open(SheetSight sight, Entry<Notice> notice) {
-        Set<Id<Part>> open = Notices.parts(sight.facts(), notice.fact()).stream()
-                .map(Entry::id)
-                .collect(Collectors.toSet());
-        sight.facts()
-                .of(NoticeDone.class)
-                .where(done -> done.notice().equals(notice.id()))
-                .forEach(done -> open.remove(done.fact().part()));
-        return open;
     }
 
     @Override
@@ -89,7 +75,7 @@ public final class DoNotice implements LogSheet {
         if (notice == null) {
             return;
         }
-        Set<Id<Part>> open = open(in.sight(), notice);
+        Set<Id<Part>> open = NoticesNow.open(in.sight(), notice);
         in.note(NOTICE, SheetNote.of("notice_open", open.size()));
         if (part != null && !open.contains(part.id())) {
             in.wrong(

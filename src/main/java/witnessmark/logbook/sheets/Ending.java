@@ -12,8 +12,8 @@ final class Ending {
     private Ending() {}
 
     /**
-     * When it is to have begun so that it ends later: two days alone that are one day keep their order. Null, and noted,
-     * when it would end before it begins.
+     * When it is to have begun so that it ends later: two days alone that are one day keep their order, and so does a day
+     * alone before a time of that day while nothing ran from then on. Null, and noted, when it would end before it begins.
      *
      * @param when the field of its end
      */
@@ -23,6 +23,9 @@ final class Ending {
         }
         if (from.equals(to) && to.dayOnly()) {
             return from.before();
+        }
+        if (EarlierThatDay.isUntimed(from, to) && !EarlierThatDay.ranSince(in.sight(), to)) {
+            return to.before();
         }
         in.wrong(when, ProblemKind.EARLIER_THAN, when, to, from);
         return null;

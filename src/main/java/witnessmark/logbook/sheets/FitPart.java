@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -110,7 +111,7 @@ public final class FitPart implements LogSheet {
                     .orElse(List.of());
         }
         if (field.equals(PART)) {
-            return parts(kind(typed, sight), sight);
+            return parts(kind(typed, sight), typed.is(BORROWED, SheetWord.YES), sight);
         }
         if (field.equals(PART_DESIGN)) {
             PartKind kind = kind(typed, sight);
@@ -174,12 +175,18 @@ public final class FitPart implements LogSheet {
             around(in, place, position, since, there);
         }
         @Nullable PartToFit part = partToFit(in, values, since);
+        borrowing(in, place, since);
         NotAsListed.@Nullable Accepted accepted = NotAsListed.read(in);
         if (place == null || position == null || since == null || part == null || !in.fine()) {
             return;
         }
-        there.ifPresent(fitment -> in.change(POSITION, fitment, ended(in, fitment.fact(), since)));
         Id<Part> id = part.make(in, position.fact().kind());
+        lender(in, id, place, since)
+                .ifPresent(
+                        from -> in.change(PART, from, Places.ended(from.fact(), since, "lent to " + place.name(), "")));
+        Set<Id<?>> moved = EarlierThatDay.makeWay(in, SINCE, id, since);
+        there.filter(fitment -> !moved.contains(fitment.id()))
+                .ifPresent(fitment -> in.change(POSITION, fitment, ended(in, fitment.fact(), since)));
         boolean borrowed = !FromStock.is(in.text(PART)) && in.is(BORROWED, SheetWord.YES);
         in.make(
                 PART,
@@ -188,6 +195,35 @@ public final class FitPart implements LogSheet {
         if (accepted != null) {
             accepted.make(in, place, id, since);
         }
+    }
+
+    /** Says which engine the part that is borrowed comes out of, or that it may be in one. */
+    private static void borrowing(ReadSheet in, Places.@Nullable Place place, @Nullable Moment since) {
+        if (!in.is(BORROWED, SheetWord.YES) || FromStock.is(in.text(PART))) {
+            return;
+        }
+        in.note(BORROWED, SheetNote.of("may_be_fitted"));
+        in.sight()
+                .find(Part.class, in.text(PART))
+                .filter(part -> place != null && since != null)
+                .flatMap(part -> lender(in, part.id(), Objects.requireNonNull(place), Objects.requireNonNull(since)))
+                .ifPresent(from -> in.note(
+                        PART,
+                        SheetNote.of(
+                                "comes_out_of",
+                                Places.name(in.sight(), from.fact()),
+                                in.sight().name(Position.class, from.fact().position()))));
+    }
+
+    /** Where a part that is borrowed sits at that moment, when that is in another engine or car. */
+    private static Optional<Entry<Fitment>> lender(ReadSheet in, Id<Part> part, Places.Place place, Moment at) {
+        return in.is(BORROWED, SheetWord.YES)
+                ? Places.goingOn(in.sight(), at).stream()
+                        .filter(fitment -> fitment.fact().part().equals(part)
+                                && fitment.fact().to() == null
+                                && !place.holds(fitment.fact()))
+                        .findFirst()
+                : Optional.empty();
     }
 
     /** A part there is, one off the shelf, or a new one; made when the sheet is written. */
@@ -343,15 +379,18 @@ public final class FitPart implements LogSheet {
                 .kind();
     }
 
-    /** A new one, what lies on the shelf, and the spare parts of the kind; of any kind while no position is picked. */
-    private static List<Choice> parts(@Nullable PartKind kind, SheetSight sight) {
+    /**
+     * A new one, what lies on the shelf, and the spare parts of the kind; of any kind while no position is picked. One to
+     * borrow may be fitted elsewhere.
+     */
+    private static List<Choice> parts(@Nullable PartKind kind, boolean borrowed, SheetSight sight) {
         List<Choice> choices = new ArrayList<>();
         choices.add(SheetWord.NEW_PART.choice());
         choices.addAll(FromStock.choices(sight, kind));
         choices.addAll(PartsNow.choices(
                 sight,
                 where -> PartsNow.inUse(where)
-                        && where.fitment() == null
+                        && (borrowed || where.fitment() == null)
                         && (kind == null || kind(sight, where) == kind)));
         return choices;
     }

@@ -44,6 +44,8 @@ record ListedLimit(SheetField field, PartKind kind, LimitAction action, Counter 
         return switch (action) {
             case LOOK -> "look at " + kind.code();
             case CRACK_TEST -> "crack-test " + kind.code();
+            case SKIM -> "skim " + kind.code();
+            case REBUILD -> "rebuild with " + kind.code();
             case RENEW -> "renew " + kind.code();
         };
     }

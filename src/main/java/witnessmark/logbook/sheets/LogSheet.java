@@ -39,6 +39,11 @@ public interface LogSheet {
     /** What it is about, for the history and the sentence after saving: the name of what is written down. */
     List<String> about(SheetTyped typed, SheetSight sight);
 
+    /** What has to be known straight after saving besides that it is saved; empty for nothing. */
+    default Optional<SheetNote> afterSaving(SheetTyped typed, SheetSight sight) {
+        return Optional.empty();
+    }
+
     /** The fields kept for the next sheet when several are written one after the other. */
     default Set<SheetField> kept() {
         return Set.of();

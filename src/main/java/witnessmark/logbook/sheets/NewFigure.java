@@ -87,10 +87,7 @@ record NewFigure(ListedLimit line, long amount, boolean stands, List<Entry<Limit
     }
 
     private static Optional<SheetNote> nowSet(StandingLimit standing) {
-        return standing.told().map(limit -> {
-            LimitRange now = LimitRange.of(limit.counter(), limit.amount());
-            return SheetNote.echo("now_set", now, limit.source().isEmpty() ? limit.rank() : limit.source());
-        });
+        return standing.told().map(limit -> SheetNote.echo("now_set", LimitRange.of(limit.counter(), limit.amount())));
     }
 
     /** @param echo whether it says what was understood */

@@ -73,7 +73,8 @@ final class PassableLimits {
                         use -> use.limit().fact().rank(),
                         use -> use.limit().fact().rank(),
                         date -> LimitRank.MAKER,
-                        build -> LimitRank.OWN);
+                        build -> LimitRank.OWN,
+                        doubt -> LimitRank.OWN);
     }
 
     /** What the limit is called. */
@@ -84,7 +85,8 @@ final class PassableLimits {
                         use -> use.limit().fact().name(),
                         use -> use.limit().fact().name(),
                         date -> "",
-                        build -> "");
+                        build -> "",
+                        doubt -> "");
     }
 
     /** What it falls on, by its name. */
@@ -155,7 +157,12 @@ final class PassableLimits {
     /** A limit that counts, a reading that breaks its limit, a printed date; not a hold, nor a reading that is old. */
     private static boolean passes(MarkReason reason) {
         return reason.fold(
-                by -> false, use -> true, use -> use.broken() != ReadingUse.Broken.NONE, date -> true, build -> false);
+                by -> false,
+                use -> true,
+                use -> use.broken() != ReadingUse.Broken.NONE,
+                date -> true,
+                build -> false,
+                doubt -> false);
     }
 
     private static boolean isNever(Mark mark) {
@@ -169,7 +176,8 @@ final class PassableLimits {
                         use -> use.limit().id().text(),
                         use -> use.limit().id().text(),
                         date -> "date",
-                        build -> build.build().id().text());
+                        build -> build.build().id().text(),
+                        doubt -> doubt.calibration().id().text());
         return limit + "|"
                 + text(mark.part() != null ? mark.part() : mark.engine() != null ? mark.engine() : mark.car());
     }

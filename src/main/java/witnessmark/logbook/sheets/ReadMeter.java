@@ -86,6 +86,7 @@ public final class ReadMeter implements LogSheet {
         @Nullable Entry<Part> meter = in.chosen(METER, Part.class);
         Moment when = values.moment(WHEN, WHEN_TIME);
         in.needed(SHOWS);
+        in.blame(SHOWS, ProblemKind.METER_BACKWARDS);
         RunningTime shows = values.hours(SHOWS);
         if (meter == null || when == null) {
             return;
@@ -101,11 +102,11 @@ public final class ReadMeter implements LogSheet {
         }
     }
 
-    /** A meter neither runs back nor faster than the clock. */
+    /** A meter runs no faster than the clock; that it does not run back either, the ledger asks. */
     private static void query(ReadSheet in, MeterReading before, Moment when, RunningTime shows) {
         long gone = Math.max(0, when.epochMillis() - before.at().epochMillis());
         RunningTime most = new RunningTime(before.shows().millis() + gone);
-        if (shows.compareTo(before.shows()) < 0 || shows.compareTo(most) > 0) {
+        if (shows.compareTo(most) > 0) {
             in.wrong(SHOWS, ProblemKind.UNUSUAL, SHOWS, shows, before.shows(), most);
         }
     }

@@ -13,10 +13,12 @@ import witnessmark.outcome.ProblemKind;
 final class ReadingsBefore {
     private final ReadingKind kind;
     private final List<Reading> readings;
+    private final List<String> members;
 
-    private ReadingsBefore(ReadingKind kind, List<Reading> readings) {
+    private ReadingsBefore(ReadingKind kind, List<Reading> readings, List<String> members) {
         this.kind = kind;
         this.readings = readings;
+        this.members = members;
     }
 
     static ReadingsBefore of(SheetSight sight, ReadingKind kind, EngineOrPart on) {
@@ -31,20 +33,31 @@ final class ReadingsBefore {
                         .stream()
                         .map(Entry::fact)
                         .sorted(Comparator.comparing(Reading::at))
-                        .toList());
+                        .toList(),
+                on.part() == null
+                        ? List.of()
+                        : PartsNow.members(sight, on.part().id()).stream()
+                                .map(member -> member.fact().mark())
+                                .toList());
     }
 
     /**
-     * The place typed, spelt as before where it was read before: readings of one place are told apart by their
-     * spelling. The end of a place stands for it where no other ends so.
+     * The place typed, spelt as before where it was read before, else as the member of the set is: readings of one place
+     * are told apart by their spelling. The end of a place stands for it where no other ends so.
      */
     String place(ReadSheet in, SheetField field) {
         String typed = in.text(field);
         List<String> places = readings.stream().map(Reading::place).distinct().toList();
         for (String place : places) {
-            if (place.equalsIgnoreCase(typed)) {
+            if (Words.place(place).equals(Words.place(typed))) {
                 noteLast(in, field, place);
                 return place;
+            }
+        }
+        for (String member : members) {
+            if (Words.place(member).equals(Words.place(typed))) {
+                in.note(field, SheetNote.echo("understood", member));
+                return member;
             }
         }
         List<String> ending = typed.isEmpty()

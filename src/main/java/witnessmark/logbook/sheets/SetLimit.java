@@ -24,8 +24,8 @@ import witnessmark.domain.PartKind;
 import witnessmark.quantity.Counter;
 
 /**
- * Sets a limit: for a kind of part in engines of a design, for one part, or for one engine as a whole. An engine's own
- * counts since its bottom end was last opened and closed.
+ * Sets a limit: for a kind of part in engines of a design, for one part, or for one engine as a whole. What falls due
+ * says since when it counts; an engine's own counts since its bottom end was last opened and closed.
  */
 public final class SetLimit implements LogSheet {
     public static final SheetField SCOPE = choice("scope", 1);
@@ -116,6 +116,9 @@ public final class SetLimit implements LogSheet {
         Entry<EngineDesign> design =
                 !ofKind || in.is(DESIGN, SheetWord.ALL_DESIGNS) ? null : in.chosen(DESIGN, EngineDesign.class);
         LimitAction action = in.word(ACTION, LimitAction.class);
+        if (action != null && engine == null) {
+            in.note(ACTION, SheetNote.of(since(action)));
+        }
         LimitRank rank = in.word(RANK, LimitRank.class);
         String due = in.needed(WORK_DUE);
         in.note(WORK_DUE, SheetNote.of("due_example"));
@@ -175,6 +178,17 @@ public final class SetLimit implements LogSheet {
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(typed.text(WORK_DUE));
+    }
+
+    /** The sentence that says since when a limit of a part counts. */
+    private static String since(LimitAction action) {
+        return switch (action) {
+            case LOOK -> "since_look";
+            case CRACK_TEST -> "since_crack_test";
+            case SKIM -> "since_skim";
+            case REBUILD -> "since_engine_rebuild";
+            case RENEW -> "since_new";
+        };
     }
 
     private static SheetWord scope(Limit limit) {

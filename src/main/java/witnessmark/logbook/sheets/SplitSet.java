@@ -79,11 +79,11 @@ public final class SplitSet implements LogSheet {
         Map<String, String> there = new LinkedHashMap<>();
         PartsNow.members(in.sight(), set.id())
                 .forEach(member -> there.put(
-                        Words.plain(member.fact().mark()), member.fact().mark()));
+                        Words.place(member.fact().mark()), member.fact().mark()));
         List<String> asked = named(in.text(MEMBERS));
         Map<String, String> out = new LinkedHashMap<>();
         for (String each : asked.isEmpty() ? List.copyOf(there.values()) : asked) {
-            String member = there.get(Words.plain(each));
+            String member = there.get(Words.place(each));
             if (member == null) {
                 in.wrong(MEMBERS, ProblemKind.NOT_FOUND, RecordTypes.of(SetMember.class), each);
                 return Map.of();

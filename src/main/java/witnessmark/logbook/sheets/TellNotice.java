@@ -50,7 +50,7 @@ public final class TellNotice implements LogSheet {
 
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
-        return field.equals(NOTICE) ? sight.all(Notice.class, notice -> true) : List.of();
+        return field.equals(NOTICE) ? NoticesNow.choices(sight) : List.of();
     }
 
     @Override

@@ -13,6 +13,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.ledger.AsOf;
+import witnessmark.ledger.ahead.RunsTaken;
 
 /** Which event comes next. */
 final class Calendar {
@@ -43,10 +44,10 @@ final class Calendar {
                 .stream()
                 .map(entry -> entry.fact().car())
                 .collect(Collectors.toSet());
-        RunsTaken taken = new RunsTaken(facts, asOf);
+        RunsTaken taken = RunsTaken.by(facts, asOf);
         long left = planned.stream()
                 .filter(run -> !run.fact().day().isBefore(asOf.day()))
-                .flatMap(run -> cars.stream().filter(car -> !taken.by(car, run)))
+                .flatMap(run -> cars.stream().filter(car -> !taken.has(car, run)))
                 .count();
         return new NextEvent(
                 event.id(),

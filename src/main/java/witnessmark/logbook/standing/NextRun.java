@@ -8,6 +8,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.ledger.result.LookAt;
+import witnessmark.quantity.Moment;
 
 /**
  * The next run of a car while an event runs, and what is to be looked at before it. It says what nobody has looked at,
@@ -17,6 +18,7 @@ import witnessmark.ledger.result.LookAt;
  * @param name the car's name
  * @param engine the number of the engine in it, or null when none is
  * @param planned the run of the timetable that comes next
+ * @param out when it is to go out; null when no time is set
  * @param last the last run of the car, or null when it never ran
  * @param looks what is to be looked at, what was told first, then what went in, then what always is
  * @param marks what is held, over or not known on it, and what runs out in that run or before, worst first
@@ -26,6 +28,7 @@ public record NextRun(
         String name,
         @Nullable String engine,
         PlannedRun planned,
+        @Nullable Moment out,
         @Nullable Entry<Run> last,
         List<LookAt> looks,
         List<MarkOn> marks) {

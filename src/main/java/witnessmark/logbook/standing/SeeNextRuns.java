@@ -4,11 +4,9 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Coded;
@@ -19,13 +17,13 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Look;
-import witnessmark.domain.MissedRun;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.UsualLook;
 import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.ahead.RunsTaken;
 import witnessmark.ledger.result.LookAt;
 import witnessmark.ledger.result.RunsOut;
 import witnessmark.quantity.Moment;
@@ -35,12 +33,14 @@ final class SeeNextRuns {
     private final LifeLedger ledger;
     private final Facts facts;
     private final List<MarkOn> going;
+    private final RunsTaken taken;
 
     /** @param going marks of what is there, worst first */
     SeeNextRuns(LifeLedger ledger, List<MarkOn> going) {
         this.ledger = ledger;
         this.facts = ledger.facts();
         this.going = going;
+        this.taken = RunsTaken.by(facts, ledger.asOf());
     }
 
     /**
@@ -65,19 +65,8 @@ final class SeeNextRuns {
 
     /** The first after the last that was run or missed; what is passed over without a word is not waited for. */
     private Optional<Entry<PlannedRun>> next(NextEvent event, List<Entry<PlannedRun>> timetable, Id<Car> car) {
-        Set<Id<PlannedRun>> past = new HashSet<>();
-        facts.of(Run.class)
-                .inForce()
-                .map(Entry::fact)
-                .filter(run -> car.equals(run.car()) && ledger.asOf().counts(run.start()))
-                .forEach(run -> past.add(run.planned()));
-        facts.of(MissedRun.class)
-                .inForce()
-                .map(Entry::fact)
-                .filter(missed -> missed.car().equals(car) && ledger.asOf().counts(missed.at()))
-                .forEach(missed -> past.add(missed.planned()));
         int last = timetable.stream()
-                .filter(planned -> past.contains(planned.id()))
+                .filter(planned -> taken.has(car, planned))
                 .mapToInt(planned -> planned.fact().ordinal())
                 .max()
                 .orElse(Integer.MIN_VALUE);
@@ -100,6 +89,7 @@ final class SeeNextRuns {
                 facts.of(Car.class).get(car).name(),
                 engine == null ? null : facts.of(Engine.class).get(engine).number(),
                 planned,
+                planned.out() == null ? null : Moment.of(planned.day().atTime(planned.out()), began.zone()),
                 last,
                 looks(car, engine, last == null ? null : last.fact(), since),
                 going.stream()

@@ -16,6 +16,7 @@ import witnessmark.domain.Part;
 import witnessmark.domain.PlannedRun;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Marks;
+import witnessmark.ledger.ahead.RunsTaken;
 import witnessmark.ledger.result.Mark;
 import witnessmark.logbook.View;
 import witnessmark.quantity.Moment;
@@ -119,13 +120,13 @@ public final class SeeStanding {
 
     /** What of the timetable is to come for any of the cars: of today or later, and not behind all of them. */
     private List<Entry<PlannedRun>> timetable(NextEvent next, Set<Id<Car>> cars) {
-        RunsTaken taken = new RunsTaken(facts, ledger.asOf());
+        RunsTaken taken = RunsTaken.by(facts, ledger.asOf());
         return facts
                 .of(PlannedRun.class)
                 .where(planned ->
                         planned.event().equals(next.id()) && !planned.day().isBefore(view.day()))
                 .stream()
-                .filter(planned -> cars.isEmpty() || cars.stream().anyMatch(car -> !taken.by(car, planned)))
+                .filter(planned -> cars.isEmpty() || cars.stream().anyMatch(car -> !taken.has(car, planned)))
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .toList();
     }

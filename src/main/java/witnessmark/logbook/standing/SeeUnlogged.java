@@ -12,6 +12,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.ledger.AsOf;
+import witnessmark.ledger.ahead.RunsTaken;
 
 /** Sees which runs of an event nobody logged: what is not logged is in no life. */
 final class SeeUnlogged {
@@ -25,7 +26,7 @@ final class SeeUnlogged {
     SeeUnlogged(Facts facts, AsOf asOf) {
         this.facts = facts;
         this.day = asOf.day();
-        this.taken = new RunsTaken(facts, asOf);
+        this.taken = RunsTaken.by(facts, asOf);
     }
 
     /** By event and car; runs of the day itself are not past yet. */
@@ -53,7 +54,7 @@ final class SeeUnlogged {
                 facts.of(EventEntry.class).where(each -> each.event().equals(event.id()))) {
             Id<Car> car = entry.fact().car();
             List<Entry<PlannedRun>> open =
-                    past.stream().filter(planned -> !taken.by(car, planned)).toList();
+                    past.stream().filter(planned -> !taken.has(car, planned)).toList();
             if (!open.isEmpty()) {
                 all.add(new StillOpen.Unlogged(facts.of(Car.class).find(car).orElseThrow(), event, open));
             }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -66,6 +68,26 @@ class EnginesInViewTest {
                             .isGreaterThanOrEqualTo(cell.getPreferredSize().width);
                 }
             }
+        }
+    }
+
+    /** A limit to look counts since the last look; one to renew counts the whole life. */
+    @Test
+    void a_figure_of_the_build_says_since_when_it_counts() {
+        show(1.0f);
+        Map<String, String> ran = window.place.sheet().build().table().sheet().shown().stream()
+                .collect(Collectors.toMap(
+                        BuildLine::mark,
+                        line -> line.ran() == null ? "" : line.ran().text(),
+                        (one, other) -> one));
+        assertThat(ran.get("OP-03")).matches("[0-9.]+ h since 26 Jan");
+        assertThat(ran.get("VS-03")).matches("[0-9.]+ h");
+        JTable table = window.place.sheet().build().table().table();
+        for (int row = 0; row < table.getRowCount(); row++) {
+            Component cell = table.prepareRenderer(table.getCellRenderer(row, 5), row, 5);
+            assertThat(table.getColumnModel().getColumn(5).getWidth())
+                    .as("row %d, %s", row, cell)
+                    .isGreaterThanOrEqualTo(cell.getPreferredSize().width);
         }
     }
 

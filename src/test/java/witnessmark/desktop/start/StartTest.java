@@ -139,7 +139,12 @@ class StartTest {
         long before = window.logbook.logbook().facts().of(Run.class).size();
         window.perform("import");
         assertThat(window.said())
-                .contains("1 new row: 1 run.", "1 problem keeps rows out", "runs.csv, row 4, column engine", "X06");
+                .contains(
+                        "1 new row: 1 run.",
+                        "1 problem keeps rows out",
+                        "runs.csv, line 4 (",
+                        "), column engine",
+                        "X06");
         assertThat(window.logbook.logbook().facts().of(Run.class).size()).isEqualTo((int) before);
         window.press("Take the good rows");
         assertThat(window.logbook.logbook().facts().of(Run.class).size()).isEqualTo((int) before + 1);

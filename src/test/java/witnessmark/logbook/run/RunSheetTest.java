@@ -18,6 +18,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.MissedHow;
+import witnessmark.domain.MissedRun;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
@@ -154,6 +156,33 @@ class RunSheetTest {
         Run late = saved(picked("Practice 1"));
 
         assertThat(late.start().wallClock()).hasToString("2026-07-25T09:00");
+    }
+
+    /** As everywhere else: a missed start that names no run is the whole event. */
+    @Test
+    void of_an_event_a_car_missed_as_a_whole_no_run_is_proposed() {
+        Entry<Event> event = facts().of(Event.class)
+                .inForce()
+                .filter(each -> !SATURDAY.isBefore(each.fact().firstDay())
+                        && !SATURDAY.isAfter(each.fact().lastDay()))
+                .findFirst()
+                .orElseThrow();
+        MissedRun missed = new MissedRun(
+                event.id(),
+                car("41"),
+                null,
+                null,
+                Moment.of(SATURDAY.atTime(8, 0), book.view().zone()),
+                MissedHow.WITHDRAWN,
+                "");
+        book.write(
+                        "missed",
+                        List.of(new Entry<>(SampleBook.ids().<MissedRun>next(), missed, Standing.IN_FORCE, null, 1)))
+                .orThrow();
+
+        assertThat(sheet.fresh(car("41"))).containsEntry(RunField.PLANNED, "kind:other");
+        assertThat(planned(sheet.fresh(car("41")))).isEqualTo(Note.Kind.TIMETABLE_DONE);
+        assertThat(sheet.fresh(car("57")).get(RunField.PLANNED)).startsWith("planned:");
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.StillOpen;
@@ -58,6 +59,57 @@ class BorrowedPartTest extends ByHand {
         assertThat(last(Fitment.class).why()).isEqualTo("back to H1");
         own.desk.undo().orThrow();
         assertThat(toGoBack()).hasSize(1);
+    }
+
+    /** From the engine it is fitted in, in one save that says so before, and one undo. */
+    @Test
+    void a_part_is_borrowed_out_of_the_engine_it_is_in() {
+        own.save(gaveBack, "when", "5 Mar", "when_time", "12:00", "fitted_again", "yes")
+                .orThrow();
+        List<Fitment> before = stays();
+        FitPart fit = new FitPart();
+        Map<SheetField, String> typed = new HashMap<>(
+                own.filled(fit, "place", inEngine("H2"), "since", "6 Mar", "since_time", "10:00", "to_go_back", "no"));
+        typed.put(FitPart.POSITION, choice(FitPart.POSITION, typed, "valve springs"));
+        assertThat(parts(fit, typed)).doesNotContain(part("VS-1").text());
+        typed.put(FitPart.BORROWED, SheetWord.YES.key());
+        assertThat(parts(fit, typed)).contains(part("VS-1").text());
+        typed.put(FitPart.PART, part("VS-1").text());
+        assertThat(own.sheets.read(fit, typed).of(FitPart.PART).note())
+                .isEqualTo(SheetNote.of("comes_out_of", "H1", "valve springs"));
+
+        own.sheets.save(fit, typed, "by hand").orThrow();
+        List<Fitment> stays = stays();
+        assertThat(stays).hasSize(before.size() + 1);
+        Fitment lent = stays.get(stays.size() - 2);
+        assertThat(lent.why()).isEqualTo("lent to H2");
+        assertThat(lent.to()).isEqualTo(stays.get(stays.size() - 1).from());
+        assertThat(toGoBack())
+                .singleElement()
+                .matches(borrowed -> borrowed.home().equals("H1"));
+
+        own.desk.undo().orThrow();
+        assertThat(stays()).isEqualTo(before);
+    }
+
+    private static List<String> keys(List<Choice> choices) {
+        return choices.stream().map(Choice::key).toList();
+    }
+
+    private List<String> parts(FitPart fit, Map<SheetField, String> typed) {
+        return keys(fit.choices(FitPart.PART, new SheetTyped(typed), own.sheets.sight()));
+    }
+
+    private List<Fitment> stays() {
+        return own
+                .desk
+                .view()
+                .facts()
+                .of(Fitment.class)
+                .where(each -> each.part().equals(part("VS-1")))
+                .stream()
+                .map(Entry::fact)
+                .toList();
     }
 
     /** One hour in H1 after it is back: counted; the life before stays as it was. */

@@ -9,10 +9,12 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.Grade;
 import witnessmark.domain.LimitRank;
+import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.SetMember;
 import witnessmark.domain.Warmth;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.quantity.Moment;
@@ -103,6 +105,33 @@ class ReadByHandTest extends ByHand {
         SheetReading two = own.sheets.read(new WriteReading(), reading("3B", "4"));
         assertThat(Objects.requireNonNull(two.of(WriteReading.PLACE).problem()).kind())
                 .isEqualTo(witnessmark.outcome.ProblemKind.TWO_READINGS);
+    }
+
+    /** Whoever writes "ex 3B" means the place that another wrote "exhaust 3B", on the engine and in a set of springs. */
+    @Test
+    void a_place_is_the_same_in_both_its_spellings() {
+        read("exhaust 3B", "4");
+        read("in 2a", "4");
+        assertThat(place("ex 3B")).isEqualTo("exhaust 3B");
+        assertThat(place("EXH3b")).isEqualTo("exhaust 3B");
+        assertThat(place("inlet 2A")).isEqualTo("in 2a");
+        assertThat(place("intake-2A")).isEqualTo("in 2a");
+        assertThat(place("inner")).as("not a side of the head").isEqualTo("inner");
+
+        own.write(new SetMember(part("VS-1"), "exhaust 1A", 1));
+        own.save(new WriteReading(), force("ex 1A")).orThrow();
+        assertThat(last(Reading.class).place()).isEqualTo("exhaust 1A");
+        own.save(new TakeOffPart(), "place", "H1", "fitted", "VS-1", "off_when", "9 Mar", "off_reason", "look")
+                .orThrow();
+        own.save(new SplitSet(), "set", "VS-1", "members", "ex 1A", "mark", "V-1A", "when", "9 Mar")
+                .orThrow();
+        assertThat(own.the(Part.class, "V-1A").fact().memberMark()).isEqualTo("exhaust 1A");
+    }
+
+    private static String[] force(String place) {
+        return new String[] {
+            "reading_kind", "spring force", "reading_on", "VS-1", "reading_place", place, "reading_value", "291"
+        };
     }
 
     @Test

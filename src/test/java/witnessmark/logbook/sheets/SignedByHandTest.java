@@ -11,6 +11,7 @@ import witnessmark.domain.Clearance;
 import witnessmark.domain.Grade;
 import witnessmark.domain.Hold;
 import witnessmark.domain.Limit;
+import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.ReadingKind;
@@ -30,6 +31,29 @@ import witnessmark.quantity.RunningTime;
  * the comments.
  */
 class SignedByHandTest extends ByHand {
+    /** Common practice, no source: a head is skimmed, and what was skimmed has so much left until it is too thin. */
+    @Test
+    void a_limit_since_the_last_skim_is_set_by_hand_and_begins_anew_at_a_skim() {
+        Map<SheetField, String> typed = own.filled(
+                new SetLimit(),
+                "scope",
+                SheetWord.ONE_PART.key(),
+                "limit_part",
+                "RS-1",
+                "action",
+                "skim",
+                "work_due",
+                "skim",
+                "figure",
+                "15",
+                "limit_from",
+                "1 Mar");
+        assertThat(own.sheets.read(new SetLimit(), typed).of(SetLimit.ACTION).note())
+                .isEqualTo(SheetNote.of("since_skim"));
+        own.sheets.save(new SetLimit(), typed, "by hand").orThrow();
+        assertThat(last(Limit.class).action()).isEqualTo(LimitAction.SKIM);
+    }
+
     @Test
     void a_trigger_is_kept_as_typed_and_holds_what_ran_too_fast_until_each_part_or_all_are_signed_clear() {
         setOverRev();

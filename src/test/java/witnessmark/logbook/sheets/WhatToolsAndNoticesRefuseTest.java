@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.domain.Build;
 import witnessmark.domain.Calibration;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Joint;
 import witnessmark.domain.MeterReading;
 import witnessmark.domain.Notice;
@@ -23,6 +25,11 @@ import witnessmark.domain.NoticeTold;
 import witnessmark.domain.Part;
 import witnessmark.domain.Seal;
 import witnessmark.domain.Tool;
+import witnessmark.ledger.JointDoubts;
+import witnessmark.ledger.result.JointDoubt;
+import witnessmark.logbook.standing.MarkOn;
+import witnessmark.logbook.standing.SeeStanding;
+import witnessmark.logbook.standing.Standing;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -136,6 +143,47 @@ class WhatToolsAndNoticesRefuseTest {
         assertThat(own.only(Calibration.class).due()).isEqualTo(LocalDate.of(2027, 3, 5));
     }
 
+    /** The bound is that of ISO 6789-1. Straight after saving it is said what the wrench tightened, until that is accepted. */
+    @Test
+    void a_wrench_found_outside_its_tolerance_says_what_it_tightened_until_somebody_accepts_it() {
+        own.save(new TightenJoint(), joint()).orThrow();
+        CalibrateTool sheet = new CalibrateTool();
+        assertThat(answer(sheet, "-4").isEmpty()).isTrue();
+        own.desk.undo().orThrow();
+        SheetNote answer = answer(sheet, "-11").orElseThrow();
+        assertThat(answer.key()).isEqualTo("joints_in_doubt");
+        assertThat(answer.facts().toString()).contains("W3", "joints_of", "H1", "fasteners=ROD_BOLTS");
+        assertThat(doubts()).hasSize(1);
+        assertThat(standing().going())
+                .filteredOn(on -> on.mark().reason() instanceof JointDoubt)
+                .as("on Before we go")
+                .singleElement()
+                .matches(MarkOn::calls);
+
+        AcceptAsIs accept = new AcceptAsIs();
+        Map<SheetField, String> typed = own.filled(accept, "accepted_on", "H1", "accepted_what", "the bolts");
+        assertThat(own.sheets.read(accept, typed).of(AcceptAsIs.WHAT).note())
+                .isEqualTo(SheetNote.of("names_wrench", "W3"));
+        own.save(accept, "accepted_on", "H1", "accepted_what", "tightened with W3", "accepted_why", "stretch is right")
+                .orThrow();
+        assertThat(doubts()).isEmpty();
+    }
+
+    private Optional<SheetNote> answer(LogSheet sheet, String asFound) {
+        Map<SheetField, String> typed = own.filled(sheet, "tool", "W3", "as_found", asFound, "by", "Tarn");
+        own.sheets.save(sheet, typed, "by hand").orThrow();
+        return sheet.afterSaving(new SheetTyped(typed), own.sheets.sight());
+    }
+
+    private List<JointDoubt> doubts() {
+        return new JointDoubts(own.desk.view().ledger())
+                .of(own.the(Engine.class, "H1").id());
+    }
+
+    private Standing standing() {
+        return SeeStanding.of(own.desk.view());
+    }
+
     @Test
     void a_tool_out_of_use_tightens_nothing_and_one_not_calibrated_in_time_asks() {
         own.save(new CalibrateTool(), "tool", "W3", "day", "1 Feb", "due", "5 Mar", "by", "Tarn")
@@ -228,16 +276,29 @@ class WhatToolsAndNoticesRefuseTest {
         own.refuses(new ReadMeter(), ProblemKind.NEEDED, "meter_shows", "meter", "HM-1");
         own.refuses(new ReadMeter(), ProblemKind.CANNOT_READ, "meter_shows", "meter_shows", "some");
         own.save(new ReadMeter(), "meter_shows", "100", "when", "5 Mar").orThrow();
-        for (String shows : List.of("99.9", "124.1")) {
-            SheetReading reading = own.sheets.read(
-                    new ReadMeter(), own.filled(new ReadMeter(), "meter_shows", shows, "when", "6 Mar"));
-            assertThat(reading.of(ReadMeter.SHOWS).problem())
-                    .isNotNull()
-                    .extracting(Problem::kind)
-                    .isEqualTo(ProblemKind.UNUSUAL);
-        }
+        SheetReading fast =
+                own.sheets.read(new ReadMeter(), own.filled(new ReadMeter(), "meter_shows", "124.1", "when", "6 Mar"));
+        assertThat(fast.of(ReadMeter.SHOWS).problem())
+                .isNotNull()
+                .extracting(Problem::kind)
+                .isEqualTo(ProblemKind.UNUSUAL);
+        assertThat(asked("meter_shows", "99.9", "when", "6 Mar")).containsExactly(ProblemKind.METER_BACKWARDS);
+        assertThat(asked("meter_shows", "100.1", "when", "4 Mar"))
+                .as("a reading put in before one that shows less")
+                .containsExactly(ProblemKind.METER_BACKWARDS);
+        assertThat(asked("meter_shows", "99.9", "when", "6 Mar", "note", "set back by the maker"))
+                .isEmpty();
         own.save(new ReadMeter(), "meter_shows", "124", "when", "6 Mar").orThrow();
-        assertThat(own.desk.view().facts().of(MeterReading.class).size()).isEqualTo(2);
+        own.save(new ReadMeter(), "meter_shows", "40", "when", "7 Mar").orThrow(); // asked about, never refused
+        assertThat(own.desk.view().facts().of(MeterReading.class).size()).isEqualTo(3);
+    }
+
+    /** What is asked beside the figure of a meter. */
+    private List<ProblemKind> asked(String... typed) {
+        return own.sheets.check(own.sheets.read(new ReadMeter(), own.filled(new ReadMeter(), typed))).stream()
+                .peek(found -> assertThat(found.field()).isEqualTo(ReadMeter.SHOWS))
+                .map(found -> found.problem().kind())
+                .toList();
     }
 
     @Test
@@ -272,6 +333,39 @@ class WhatToolsAndNoticesRefuseTest {
         own.save(new WriteNotice(), typed).orThrow();
         assertThat(own.only(Notice.class).marks()).isEqualTo("st 1; ST-9");
         own.refuses(new WriteNotice(), ProblemKind.NAME_TAKEN, "notice_number", typed);
+    }
+
+    /** What asks for something here comes first; what does not says why, so that nobody looks for its part. */
+    @Test
+    void a_notice_that_concerns_nobody_is_last_and_says_so() {
+        own.save(new WriteNotice(), notice("N-1", "batch", "nobody has it")).orThrow();
+        own.save(new WriteNotice(), notice("N-2", "notice_design", "Marl studs"))
+                .orThrow();
+        Notice first = own.the(Notice.class, "N-1").fact();
+        Notice second = own.the(Notice.class, "N-2").fact();
+        for (LogSheet sheet : List.of(new DoNotice(), new TellNotice())) {
+            assertThat(notices(sheet))
+                    .containsExactly(List.of(second), List.of(SheetNote.of("notice_no_such_part", first)));
+        }
+        own.save(new DoNotice(), "notice", "N-2", "part", "ST-1", "notice_done", "fine")
+                .orThrow();
+        assertThat(notices(new DoNotice()))
+                .containsExactly(
+                        List.of(SheetNote.of("notice_no_such_part", first)),
+                        List.of(SheetNote.of("notice_done_on_all", second)));
+    }
+
+    private static String[] notice(String number, String... meant) {
+        return Stream.concat(
+                        Stream.of("notice_number", number, "dated", "4 Mar", "notice_asks", "measure"),
+                        Stream.of(meant))
+                .toArray(String[]::new);
+    }
+
+    private List<List<Object>> notices(LogSheet sheet) {
+        return sheet.choices(OwnLogbook.field(sheet, "notice"), new SheetTyped(Map.of()), own.sheets.sight()).stream()
+                .map(Choice::facts)
+                .toList();
     }
 
     @Test
