@@ -127,7 +127,7 @@ public final class Reconcile {
         return sum != null
                 && (left.minor() < 0
                         ? sum.minor() <= left.minor()
-                        : !sum.minus(left).equals(due(cost.fact()).negated()));
+                        : !sum.equals(due(cost.fact()).negated()));
     }
 
     private @Nullable Entry<IncomeLine> earning(BankLine line, Money left, Set<Id<?>> proposed) {

@@ -208,7 +208,7 @@ record RecordField(
             return values.money(field);
         }
         if (type == BigDecimal.class) {
-            return values.read(field, TypedMoney::rate);
+            return values.read(field, component.name().equals("rate") ? TypedMoney::rate : TypedFigure::decimal);
         }
         if (type == ZoneId.class) {
             return zone(in, text);

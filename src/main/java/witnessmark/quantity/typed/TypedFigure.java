@@ -84,6 +84,16 @@ public final class TypedFigure {
                 : new Typed.Read<>(parts.longValueExact(), text);
     }
 
+    /** A bare figure, exact, 0 or more: points of a series. */
+    public static Typed<BigDecimal> decimal(String text) {
+        String plain = Plain.of(text);
+        Numeral figure = plain == null ? null : Numeral.at(plain, 0);
+        boolean whole = plain != null && figure != null && figure.end() == plain.length();
+        return figure != null && whole && figure.value().signum() >= 0
+                ? new Typed.Read<>(figure.value(), text)
+                : new Typed.Unreadable<>(COUNT_EXAMPLES);
+    }
+
     /** How many: a whole number, 0 or more. */
     public static Typed<Integer> count(String text) {
         Integer count = whole(Plain.of(text));
