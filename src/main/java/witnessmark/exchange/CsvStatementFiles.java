@@ -66,7 +66,10 @@ public final class CsvStatementFiles implements StatementFiles {
         }
         String read;
         try {
-            read = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            read = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             read = new String(bytes, WESTERN);
         }
@@ -121,8 +124,7 @@ public final class CsvStatementFiles implements StatementFiles {
         List<StatementRows.Row> rows = new ArrayList<>();
         List<Long> odd = new ArrayList<>();
         for (CsvRecord record : records) {
-            List<String> fields =
-                    record.getFields().stream().map(String::strip).toList();
+            List<String> fields = record.getFields().stream().map(String::strip).toList();
             if (fields.size() != width || fields.stream().allMatch(String::isEmpty)) {
                 odd.add(record.getStartingLineNumber());
             } else if (headings.isEmpty()) {

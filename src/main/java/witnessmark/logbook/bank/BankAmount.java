@@ -13,8 +13,8 @@ import witnessmark.quantity.Money;
  * CR}. What stands before decimals is known for the whole file and not guessed from one figure.
  */
 final class BankAmount {
-    private static final Pattern FORM = Pattern.compile("(?<sign>[-+(])?(?<figure>[0-9.,' ]*[0-9])(?<after>-|\\)|"
-            + "cr|dr|h|s|c|d)?");
+    private static final Pattern FORM =
+            Pattern.compile("(?<sign>[-+(])?(?<figure>[0-9.,' ]*[0-9])(?<after>-|\\)|" + "cr|dr|h|s|c|d)?");
 
     private BankAmount() {}
 
@@ -71,7 +71,11 @@ final class BankAmount {
     private static boolean below(Matcher form) {
         String sign = form.group("sign");
         String after = form.group("after");
-        return "-".equals(sign) || "(".equals(sign) || "-".equals(after) || "dr".equals(after) || "s".equals(after)
+        return "-".equals(sign)
+                || "(".equals(sign)
+                || "-".equals(after)
+                || "dr".equals(after)
+                || "s".equals(after)
                 || "d".equals(after);
     }
 }

@@ -33,8 +33,7 @@ final class BankDays {
         String day = text.replaceFirst("[T ]\\d{1,2}:\\d{2}.*$", "").strip();
         try {
             return Optional.of(LocalDate.parse(
-                    day,
-                    DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH).withResolverStyle(ResolverStyle.STRICT)));
+                    day, DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH).withResolverStyle(ResolverStyle.STRICT)));
         } catch (DateTimeException | IllegalArgumentException no) {
             return Optional.empty();
         }

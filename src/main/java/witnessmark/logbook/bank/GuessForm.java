@@ -42,12 +42,10 @@ public final class GuessForm {
      */
     public static Optional<StatementForm> of(Facts facts, StatementRows rows, String account) {
         String headings = String.join("\n", rows.headings());
-        Optional<StatementForm> known = facts
-                .of(StatementForm.class)
-                .where(form -> form.headings().equals(headings))
-                .stream()
-                .map(Entry::fact)
-                .reduce((earlier, later) -> later);
+        Optional<StatementForm> known =
+                facts.of(StatementForm.class).where(form -> form.headings().equals(headings)).stream()
+                        .map(Entry::fact)
+                        .reduce((earlier, later) -> later);
         return known.isPresent() ? known : new GuessForm(rows, HomeCurrency.of(facts)).guess(account, headings);
     }
 
@@ -61,7 +59,8 @@ public final class GuessForm {
         currencies.stream().findFirst().ifPresent(taken::add);
         Currency currency = currencies.isEmpty()
                 ? own
-                : HomeCurrency.named(rows.rows().get(0).fields().get(currencies.get(0))).orElse(own);
+                : HomeCurrency.named(rows.rows().get(0).fields().get(currencies.get(0)))
+                        .orElse(own);
         List<Integer> amounts = columns(text -> amount(text) || digits(text));
         Optional<Integer> signed = amounts.stream().filter(this::isSigned).findFirst();
         Optional<List<Integer>> pair = signed.isPresent() ? Optional.empty() : pair();
@@ -149,9 +148,10 @@ public final class GuessForm {
                     List<String> present = present(column);
                     return present.size() == rows.rows().size()
                             && present.stream().distinct().count() == present.size()
-                            && present.stream().allMatch(text -> text.length() >= REFERENCE_LETTERS
-                                    && text.matches("[A-Za-z0-9/._-]+")
-                                    && text.matches(".*[0-9].*"));
+                            && present.stream()
+                                    .allMatch(text -> text.length() >= REFERENCE_LETTERS
+                                            && text.matches("[A-Za-z0-9/._-]+")
+                                            && text.matches(".*[0-9].*"));
                 })
                 .boxed()
                 .findFirst();

@@ -103,13 +103,13 @@ public final class Reconcile {
                 facts
                         .of(CostLine.class)
                         .where(cost -> cost.basis() != CostBasis.VALUED
-                                && (open(cost, left) || left.minor() > 0 && cost.recovered().equals(left)))
+                                && (open(cost, left)
+                                        || left.minor() > 0 && cost.recovered().equals(left)))
                         .stream()
                         .filter(cost -> !proposed.contains(cost.id()) && !settled(cost, left))
                         .toList(),
                 line,
-                cost -> score(
-                        line, cost.day().toEpochDay(), cost.invoice(), cost.supplier() + " " + cost.what()));
+                cost -> score(line, cost.day().toEpochDay(), cost.invoice(), cost.supplier() + " " + cost.what()));
     }
 
     private static boolean open(CostLine cost, Money left) {
@@ -159,7 +159,8 @@ public final class Reconcile {
     }
 
     private static int score(BankLine line, long day, String invoice, String names) {
-        int score = (int) -Math.min(9_999, Math.abs(ChronoUnit.DAYS.between(java.time.LocalDate.ofEpochDay(day), line.day())));
+        int score = (int)
+                -Math.min(9_999, Math.abs(ChronoUnit.DAYS.between(java.time.LocalDate.ofEpochDay(day), line.day())));
         String text = (line.text() + " " + line.reference()).toLowerCase(Locale.ROOT);
         if (invoice.length() >= 3 && text.contains(invoice.toLowerCase(Locale.ROOT))) {
             score += BY_INVOICE;
@@ -185,10 +186,7 @@ public final class Reconcile {
     }
 
     private List<Entry<IncomeLine>> unseen() {
-        return facts
-                .of(IncomeLine.class)
-                .where(income -> !income.day().isAfter(asOf.day()))
-                .stream()
+        return facts.of(IncomeLine.class).where(income -> !income.day().isAfter(asOf.day())).stream()
                 .filter(income -> !paid.containsKey(income.id()))
                 .sorted(Comparator.comparing(income -> income.fact().day()))
                 .toList();

@@ -60,7 +60,8 @@ public final class TakeStatement {
             entries.add(new Entry<BankLine>(ids.next(), line, Standing.IN_FORCE, null, 1));
         }
         StatementForm form = statement.form();
-        Optional<Entry<StatementForm>> same = desk.logbook().facts().of(StatementForm.class).named(form.name());
+        Optional<Entry<StatementForm>> same =
+                desk.logbook().facts().of(StatementForm.class).named(form.name());
         if (same.isEmpty()) {
             entries.add(new Entry<StatementForm>(ids.next(), form, Standing.IN_FORCE, null, 1));
         } else if (!same.get().fact().equals(form)) {
@@ -107,7 +108,14 @@ public final class TakeStatement {
         return amount.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new BankLine(
-                        account, day.get(), amount.get(), words(row), text(row, form.referenceColumn()), 1, rows.file(), ""));
+                        account,
+                        day.get(),
+                        amount.get(),
+                        words(row),
+                        text(row, form.referenceColumn()),
+                        1,
+                        rows.file(),
+                        ""));
     }
 
     private Optional<Money> amount(StatementRows.Row row, Currency currency) {
@@ -146,11 +154,19 @@ public final class TakeStatement {
 
     private static BankLine numbered(BankLine line, int nth) {
         return new BankLine(
-                line.account(), line.day(), line.amount(), line.text(), line.reference(), nth, line.source(), line.aside());
+                line.account(),
+                line.day(),
+                line.amount(),
+                line.text(),
+                line.reference(),
+                nth,
+                line.source(),
+                line.aside());
     }
 
     /** What makes two lines the same. */
     private static BankLine plain(BankLine line) {
-        return new BankLine(line.account(), line.day(), line.amount(), line.text(), line.reference(), line.nth(), "", "");
+        return new BankLine(
+                line.account(), line.day(), line.amount(), line.text(), line.reference(), line.nth(), "", "");
     }
 }

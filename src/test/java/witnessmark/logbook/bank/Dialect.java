@@ -49,8 +49,8 @@ final class Dialect {
         }
         row(text, headings);
         for (BankLine line : lines) {
-            List<String> fields = new ArrayList<>(List.of(
-                    line.day().format(DateTimeFormatter.ofPattern(days, Locale.ENGLISH)), line.text()));
+            List<String> fields = new ArrayList<>(
+                    List.of(line.day().format(DateTimeFormatter.ofPattern(days, Locale.ENGLISH)), line.text()));
             boolean out = line.amount().minor() < 0;
             String size = size(line.amount().units().abs());
             if (pair) {
@@ -83,8 +83,7 @@ final class Dialect {
         for (int i = 0; i < fields.size(); i++) {
             String field = fields.get(i);
             boolean quote = quoted || field.indexOf(separator) >= 0 || field.contains("\"");
-            text.append(i == 0 ? "" : separator)
-                    .append(quote ? '"' + field.replace("\"", "\"\"") + '"' : field);
+            text.append(i == 0 ? "" : separator).append(quote ? '"' + field.replace("\"", "\"\"") + '"' : field);
         }
         text.append("\r\n");
     }

@@ -55,7 +55,8 @@ class ReconcileTest {
             long minor = 1_000 + i * 1_000L + random.nextInt(900);
             boolean income = random.nextInt(4) == 0;
             Id<?> thing = income
-                    ? add(new IncomeLine(day, "prize " + i, IncomeKind.PRIZE, null, null, euros(minor), null, "series", ""))
+                    ? add(new IncomeLine(
+                            day, "prize " + i, IncomeKind.PRIZE, null, null, euros(minor), null, "series", ""))
                     : add(cost(day, "part " + i, minor, random.nextInt(3) == 0 ? minor / 5 : 0, "", ""));
             if (random.nextInt(5) == 0) {
                 without.add(thing);
@@ -106,7 +107,8 @@ class ReconcileTest {
         add(line(LocalDate.of(2026, 6, 2), -245_000, "C1 R-4711"));
         assertThat(Reconcile.of(Facts.none().with(entries), END).lines())
                 .singleElement()
-                .satisfies(line -> assertThat(Objects.requireNonNull(line.cost()).id()).isEqualTo(wanted));
+                .satisfies(line ->
+                        assertThat(Objects.requireNonNull(line.cost()).id()).isEqualTo(wanted));
     }
 
     @Test
@@ -121,14 +123,40 @@ class ReconcileTest {
     @Test
     void what_was_got_back_ties_money_that_came_in_after_it_was_paid() {
         CostLine entry = new CostLine(
-                LocalDate.of(2026, 6, 23), "entry", CostCategory.ENTRY, CostBasis.CASH, null, null, null, null, null, null,
-                null, false, false, euros(52_000), null, euros(39_000), euros(0), null, null, null, null, null, "", "", null,
-                "", null, "");
+                LocalDate.of(2026, 6, 23),
+                "entry",
+                CostCategory.ENTRY,
+                CostBasis.CASH,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                false,
+                false,
+                euros(52_000),
+                null,
+                euros(39_000),
+                euros(0),
+                null,
+                null,
+                null,
+                null,
+                null,
+                "",
+                "",
+                null,
+                "",
+                null,
+                "");
         Id<CostLine> cost = add(entry);
         Id<BankLine> paid = add(line(LocalDate.of(2026, 6, 24), -52_000, "entry"));
         add(new BankMatch(paid, cost, null, euros(-52_000)));
         add(line(LocalDate.of(2026, 7, 1), 39_000, "refund"));
-        Reconciled.Line back = Reconcile.of(Facts.none().with(entries), END).lines().get(1);
+        Reconciled.Line back =
+                Reconcile.of(Facts.none().with(entries), END).lines().get(1);
         assertThat(Objects.requireNonNull(back.cost()).id()).isEqualTo(cost);
         Reconcile.agreed(back, SampleBooks.ids()).ifPresent(entries::add);
         assertThat(Reconcile.of(Facts.none().with(entries), END).lines()).allMatch(Reconciled.Line::settled);
@@ -139,7 +167,8 @@ class ReconcileTest {
         Id<CostLine> cost = add(cost(LocalDate.of(2026, 4, 1), "fuel", 10_000, 0, "", ""));
         Id<BankLine> both = add(line(LocalDate.of(2026, 4, 2), -15_000, "fuel and cash"));
         add(new BankMatch(both, cost, null, euros(-10_000)));
-        add(new BankLine("team account", LocalDate.of(2026, 4, 3), euros(-900), "fee", "", 1, "april.csv", "bank's own"));
+        add(new BankLine(
+                "team account", LocalDate.of(2026, 4, 3), euros(-900), "fee", "", 1, "april.csv", "bank's own"));
         List<Reconciled.Line> lines =
                 Reconcile.of(Facts.none().with(entries), END).lines();
         assertThat(lines.get(0).left()).isEqualTo(euros(-5_000));
@@ -158,9 +187,34 @@ class ReconcileTest {
 
     private static CostLine cost(LocalDate day, String what, long minor, long tax, String invoice, String supplier) {
         return new CostLine(
-                day, what, CostCategory.PARTS, CostBasis.CASH, null, null, null, null, null, null, null, false, false,
-                euros(minor), tax == 0 ? null : euros(tax), euros(0), euros(0), null, null, null, null, null, supplier,
-                invoice, null, "", null, "");
+                day,
+                what,
+                CostCategory.PARTS,
+                CostBasis.CASH,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                false,
+                false,
+                euros(minor),
+                tax == 0 ? null : euros(tax),
+                euros(0),
+                euros(0),
+                null,
+                null,
+                null,
+                null,
+                null,
+                supplier,
+                invoice,
+                null,
+                "",
+                null,
+                "");
     }
 
     private static BankLine line(LocalDate day, long minor, String text) {

@@ -75,7 +75,9 @@ class TakeStatementTest {
         assertThat(whole.known()).isEqualTo(first.size());
         assertThat(whole.fresh()).isEqualTo(lines.subList(first.size(), lines.size()));
         assertThat(TakeStatement.read(facts(lines), all, form, ACCOUNT).fresh()).isEmpty();
-        assertThat(TakeStatement.read(facts(lines), all, form, "another account").fresh()).hasSameSizeAs(lines);
+        assertThat(TakeStatement.read(facts(lines), all, form, "another account")
+                        .fresh())
+                .hasSameSizeAs(lines);
     }
 
     @Test
@@ -86,7 +88,8 @@ class TakeStatementTest {
         List<BankLine> taken =
                 TakeStatement.read(facts(List.of()), rows, form, ACCOUNT).fresh();
         assertThat(taken).extracting(BankLine::nth).containsExactly(1, 2, 1);
-        assertThat(TakeStatement.read(facts(taken), rows, form, ACCOUNT).fresh()).isEmpty();
+        assertThat(TakeStatement.read(facts(taken), rows, form, ACCOUNT).fresh())
+                .isEmpty();
     }
 
     @Test
@@ -172,7 +175,16 @@ class TakeStatementTest {
     @ParameterizedTest(name = "\"{0}\"")
     @CsvSource(
             delimiter = '|',
-            value = {"'' | .", "twelve | .", "12.345 | .", "1.2.3 | .", "1,23.4 | .", "12;5 | ,", "1,037.50 | ,", "- | ."})
+            value = {
+                "'' | .",
+                "twelve | .",
+                "12.345 | .",
+                "1.2.3 | .",
+                "1,23.4 | .",
+                "12;5 | ,",
+                "1,037.50 | ,",
+                "- | ."
+            })
     void what_is_no_amount_is_not_read(String text, char decimal) {
         assertThat(BankAmount.read(text, decimal, EUR)).isEmpty();
     }
