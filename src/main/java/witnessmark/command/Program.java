@@ -26,6 +26,8 @@ public final class Program implements Runnable {
             "meters",
             "cost",
             "incident",
+            "statement",
+            "reconcile",
             "calendar",
             "jobsheet",
             "starting-values",
@@ -78,6 +80,8 @@ public final class Program implements Runnable {
                 .addSubcommand(new Meters(tools))
                 .addSubcommand(new Cost(tools))
                 .addSubcommand(new IncidentCostOf(tools))
+                .addSubcommand(new TakeInStatement(tools))
+                .addSubcommand(new ReconcileBank(tools))
                 .addSubcommand("calendar", new WritesFile(tools, "calendar", "entries", tools.calendar()::write))
                 .addSubcommand("jobsheet", new WritesFile(tools, "jobsheet", "pages", tools.jobSheet()::write))
                 .addSubcommand(new StartingList(tools))

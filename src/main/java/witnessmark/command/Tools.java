@@ -9,6 +9,7 @@ import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.StartingValues;
+import witnessmark.logbook.port.StatementFiles;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -24,6 +25,7 @@ import witnessmark.wording.Texts;
  * @param calendar writes calendar files
  * @param jobSheet writes job sheets for printing
  * @param startingValues what limits usually start from
+ * @param statements files of banks and bookkeepers
  * @param ids gives new identities
  * @param clock the wall clock
  * @param zone the zone of this machine, for a new logbook that names none
@@ -37,6 +39,7 @@ public record Tools(
         WriteCalendar calendar,
         WriteJobSheet jobSheet,
         StartingValues startingValues,
+        StatementFiles statements,
         Ids ids,
         InstantSource clock,
         ZoneId zone,

@@ -64,6 +64,7 @@ public final class Main {
                 new WriteCalendar(outside.calendars(), new DatedWords(texts, measures)),
                 new WriteJobSheet(outside.papers(), new JobSheetPaper(texts, measures)),
                 outside.startingValues(),
+                outside.statements(),
                 outside.ids(),
                 outside.clock(),
                 ZoneId.systemDefault(),

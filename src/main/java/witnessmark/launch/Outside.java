@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.time.InstantSource;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
+import witnessmark.exchange.CsvStatementFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -15,6 +16,7 @@ import witnessmark.logbook.port.PaperFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StartingValues;
+import witnessmark.logbook.port.StatementFiles;
 import witnessmark.logbook.port.Stories;
 import witnessmark.store.DataFolder;
 import witnessmark.store.Holder;
@@ -35,6 +37,7 @@ record Outside(
         PaperFiles papers,
         Stories stories,
         StartingValues startingValues,
+        StatementFiles statements,
         Settings settings,
         Ids ids,
         InstantSource clock,
@@ -51,6 +54,7 @@ record Outside(
                 new PdfFiles(),
                 new JsonStories(),
                 new CsvStartingValues(),
+                new CsvStatementFiles(),
                 data.settings(),
                 new TimeOrderedIds(),
                 clock,

@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.Locale;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
+import witnessmark.exchange.CsvStatementFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
@@ -61,6 +62,7 @@ final class Shell {
                 new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
                 new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
                 new CsvStartingValues(),
+                new CsvStatementFiles(),
                 SampleBooks.ids(),
                 () -> now,
                 ZoneId.of("Europe/London"),

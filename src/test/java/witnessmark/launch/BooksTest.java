@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
+import witnessmark.exchange.CsvStatementFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -46,6 +47,7 @@ class BooksTest {
                 new PdfFiles(),
                 new JsonStories(),
                 new CsvStartingValues(),
+                new CsvStatementFiles(),
                 settings,
                 SampleBooks.ids(),
                 clock,

@@ -1,0 +1,134 @@
+package witnessmark.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.sample.SampleBooks;
+
+/** The sample season in money from the command line, against the tables it was made from; and a statement against it. */
+class CostTest {
+    private static final String WINTER = "2026-12-18";
+
+    @TempDir
+    private Path folder;
+
+    private Shell shell;
+    private String book;
+
+    @BeforeEach
+    void tellAll() throws IOException {
+        shell = new Shell(folder, Instant.parse("2026-12-18T18:00:00Z"));
+        book = folder.resolve("team.witness").toString();
+        assertThat(shell.run("new", book).code()).isZero();
+        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code()).isZero();
+        try (Stream<Path> later = Files.list(SampleBooks.FOLDER.resolve("later"))) {
+            for (Path chapter : later.filter(Files::isDirectory).sorted().toList()) {
+                assertThat(shell.run("import", book, chapter.toString(), "--take-folder-values")
+                                .code())
+                        .isNotEqualTo(1);
+            }
+        }
+    }
+
+    @Test
+    void the_season_comes_to_what_its_table_says_and_the_range_its_switches_span() throws Exception {
+        JsonNode cost = json("cost", book, "--season", "2026", "--json");
+        JsonNode failures = cost.get("failures");
+        assertThat(cost.get("currency").asText()).isEqualTo("EUR");
+        assertThat(failures.get("cash").asText()).isEqualTo("14148.00");
+        assertThat(failures.get("labour").asText()).isEqualTo("8454.60");
+        assertThat(failures.get("missed").asText()).isEqualTo("1037.00");
+        assertThat(failures.get("total").asText()).isEqualTo("23639.60");
+        assertThat(failures.get("lowest").asText()).isEqualTo("22606.60");
+        assertThat(failures.get("highest").asText()).isEqualTo("23639.60");
+        assertThat(cost.get("budget").asText()).isEqualTo("51236.00");
+        assertThat(cost.get("incidents")).hasSize(9);
+        assertThat(cost.get("incidents").get(0).get("incident").asText()).isEqualTo("INC-05");
+    }
+
+    @Test
+    void a_switch_takes_its_column_out_and_bars_are_put_together_as_asked() throws Exception {
+        JsonNode cost = json("cost", book, "--without", "labour,shared", "--with", "spoiled", "--by", "part", "--json");
+        // by hand: 14 148.00 in cash; 1 037.00 less 341.00 of the truck; 8 263.50 spoiled less 65.00, 198.00, 29.50,
+        // 56.00 and 127.00 of the truck
+        assertThat(cost.get("failures").get("total").asText()).isEqualTo("22632.00");
+        assertThat(cost.get("bars").get(0).get("of").asText()).isEqualTo("valve springs");
+        assertThat(plain(shell.run("cost", book, "--by", "cause").out())).contains("Run past its limit", "6 015.00");
+    }
+
+    @Test
+    void words_that_are_no_season_no_way_and_no_switch_are_refused_with_those_that_are() {
+        assertThat(shell.run("cost", book, "--season", "next").err()).contains("There is no season 'next'");
+        assertThat(shell.run("cost", book, "--by", "colour").err()).contains("not by 'colour'");
+        assertThat(shell.run("cost", book, "--without", "wages").err()).contains("'wages' is no part of the total");
+        assertThat(shell.run("cost", book, "--season", "next").code()).isEqualTo(2);
+    }
+
+    @Test
+    void an_incident_is_told_line_by_line_with_what_would_have_prevented_it() throws Exception {
+        JsonNode valve = json("incident", book, "inc-06", "--json");
+        assertThat(valve.get("total").asText()).isEqualTo("8020.00");
+        assertThat(valve.get("prevention").asText()).isEqualTo("272.00");
+        assertThat(valve.get("preventionMinutes").asInt()).isEqualTo(360);
+        assertThat(plain(shell.run("incident", book, "INC-06").out()))
+                .contains("7 259.00 to 8 020.00 EUR", "1 thing would have prevented it: 272.00 EUR and 6.0 h");
+        assertThat(shell.run("incident", book, "INC-99").err()).contains("INC-99");
+    }
+
+    @Test
+    void as_of_an_earlier_day_only_what_had_happened_counts() throws Exception {
+        JsonNode july = json("cost", book, "--as-of", "2026-07-08", "--json");
+        assertThat(july.get("incidents")).hasSize(5);
+        assertThat(july.get("failures").get("missed").asText()).isEqualTo("0.00");
+    }
+
+    @Test
+    void a_statement_is_taken_once_matched_on_agreement_and_what_is_left_over_is_listed() throws Exception {
+        Path april = folder.resolve("april.csv");
+        Files.writeString(
+                april,
+                "Date;Details;Amount\n13.5.2026;MACHINIST G1 seats lapped;-180,00\n30.4.2026;CUSTOMER C2;7.400,00\n"
+                        + "30.4.2026;account fee;-9,90\n");
+        assertThat(shell.run("statement", book, april.toString()).out()).contains("3 new lines from april.csv");
+        assertThat(shell.run("statement", book, april.toString()).out()).contains("No new line", "3 were there already");
+        JsonNode open = json("reconcile", book, "--json");
+        assertThat(open.get("unmatchedLines")).hasSize(3);
+        assertThat(shell.run("reconcile", book, "--agree").out()).contains("2 lines matched");
+        JsonNode after = json("reconcile", book, "--json");
+        assertThat(after.get("unmatchedLines")).hasSize(1);
+        assertThat(after.get("unmatchedLines").get(0).get("text").asText()).isEqualTo("account fee");
+        assertThat(after.get("costsOnNoStatement").size())
+                .isEqualTo(open.get("costsOnNoStatement").size() - 1);
+    }
+
+    @Test
+    void rows_that_cannot_be_read_hold_a_statement_back_until_somebody_says_so() throws IOException {
+        Path may = folder.resolve("may.csv");
+        Files.writeString(may, "Date,Details,Amount\n13/5/2026,fuel,-10.00\n14/5/2026,tea,-2.345\n".concat("15/5/2026,oil,-3.00\n".repeat(12)));
+        Shell.Ran held = shell.run("statement", book, may.toString());
+        assertThat(held.code()).isEqualTo(1);
+        assertThat(held.out()).contains("Line 3: couldn't read '-2.345' under Amount", "Nothing was taken in");
+        assertThat(shell.run("statement", book, may.toString(), "--keep-good-rows").out()).contains("13 new lines");
+        assertThat(shell.run("statement", book, folder.resolve("none.csv").toString()).code()).isEqualTo(1);
+    }
+
+    /** With thousands set apart by a plain space. */
+    private static String plain(String out) {
+        return out.replace('\u2009', ' ');
+    }
+
+    private JsonNode json(String... args) throws IOException {
+        Shell.Ran ran = shell.run(args);
+        assertThat(ran.code()).as(ran.err()).isZero();
+        return new ObjectMapper().readTree(ran.out());
+    }
+}
