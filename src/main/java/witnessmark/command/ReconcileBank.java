@@ -47,8 +47,8 @@ final class ReconcileBank implements Callable<Integer> {
     }
 
     private int work(Desk desk, Answer answer) {
-        Reconciled found = Reconcile.of(
-                desk.view().facts(), desk.view().ledger().asOf());
+        Reconciled found =
+                Reconcile.of(desk.view().facts(), desk.view().ledger().asOf());
         int agreed = 0;
         if (agree) {
             List<Entry<BankMatch>> matches = found.lines().stream()
@@ -97,8 +97,7 @@ final class ReconcileBank implements Callable<Integer> {
                             tools.measures().amount(cost.fact().paid()),
                             cost.fact().what()));
         }
-        answer.line(tools.texts()
-                .get("command.reconcile.income", found.income().size()));
+        answer.line(tools.texts().get("command.reconcile.income", found.income().size()));
         for (Entry<IncomeLine> income : found.income()) {
             answer.line("  %-16s %16s  %s"
                     .formatted(
@@ -112,12 +111,18 @@ final class ReconcileBank implements Callable<Integer> {
         if (line.cost() != null) {
             CostLine cost = line.cost().fact();
             return tools.texts()
-                    .get("command.reconcile.perhaps", cost.what(), tools.measures().date(cost.day()));
+                    .get(
+                            "command.reconcile.perhaps",
+                            cost.what(),
+                            tools.measures().date(cost.day()));
         }
         if (line.earning() != null) {
             IncomeLine income = line.earning().fact();
             return tools.texts()
-                    .get("command.reconcile.perhaps", income.what(), tools.measures().date(income.day()));
+                    .get(
+                            "command.reconcile.perhaps",
+                            income.what(),
+                            tools.measures().date(income.day()));
         }
         return "";
     }
@@ -141,15 +146,17 @@ final class ReconcileBank implements Callable<Integer> {
             }
         }
         ArrayNode costs = root.putArray("costsOnNoStatement");
-        found.costs().forEach(cost -> costs.addObject()
-                .put("day", cost.fact().day().toString())
-                .put("paid", cost.fact().paid().text())
-                .put("what", cost.fact().what()));
+        found.costs()
+                .forEach(cost -> costs.addObject()
+                        .put("day", cost.fact().day().toString())
+                        .put("paid", cost.fact().paid().text())
+                        .put("what", cost.fact().what()));
         ArrayNode income = root.putArray("incomeOnNoStatement");
-        found.income().forEach(line -> income.addObject()
-                .put("day", line.fact().day().toString())
-                .put("amount", line.fact().amount().text())
-                .put("what", line.fact().what()));
+        found.income()
+                .forEach(line -> income.addObject()
+                        .put("day", line.fact().day().toString())
+                        .put("amount", line.fact().amount().text())
+                        .put("what", line.fact().what()));
         return root;
     }
 }

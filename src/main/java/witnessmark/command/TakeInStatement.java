@@ -59,7 +59,11 @@ final class TakeInStatement implements Callable<Integer> {
         Optional<StatementForm> form = GuessForm.of(desk.view().facts(), rows, named);
         if (form.isEmpty()) {
             return answer.refuse(
-                    tools.texts().get("command.statement.noForm", rows.file(), tools.measures().row(rows.headings())),
+                    tools.texts()
+                            .get(
+                                    "command.statement.noForm",
+                                    rows.file(),
+                                    tools.measures().row(rows.headings())),
                     Exit.DID_NOT);
         }
         Statement statement = TakeStatement.read(desk.view().facts(), rows, form.get(), named);
@@ -82,10 +86,12 @@ final class TakeInStatement implements Callable<Integer> {
                     .put("known", statement.known())
                     .put("linesOutsideTheTable", statement.odd().size());
             ArrayNode unread = root.putArray("unread");
-            statement.unread().forEach(row -> unread.addObject()
-                    .put("line", row.line())
-                    .put("heading", row.heading())
-                    .put("text", row.text()));
+            statement
+                    .unread()
+                    .forEach(row -> unread.addObject()
+                            .put("line", row.line())
+                            .put("heading", row.heading())
+                            .put("text", row.text()));
             answer.print(root);
             return;
         }
@@ -103,6 +109,10 @@ final class TakeInStatement implements Callable<Integer> {
                         ? tools.texts()
                                 .get("command.statement.held", statement.fresh().size())
                         : tools.texts()
-                                .get("command.statement.done", statement.fresh().size(), rows.file(), statement.known()));
+                                .get(
+                                        "command.statement.done",
+                                        statement.fresh().size(),
+                                        rows.file(),
+                                        statement.known()));
     }
 }

@@ -29,7 +29,8 @@ class CostTest {
         shell = new Shell(folder, Instant.parse("2026-12-18T18:00:00Z"));
         book = folder.resolve("team.witness").toString();
         assertThat(shell.run("new", book).code()).isZero();
-        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code()).isZero();
+        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
+                .isZero();
         try (Stream<Path> later = Files.list(SampleBooks.FOLDER.resolve("later"))) {
             for (Path chapter : later.filter(Files::isDirectory).sorted().toList()) {
                 assertThat(shell.run("import", book, chapter.toString(), "--take-folder-values")
@@ -99,7 +100,8 @@ class CostTest {
                 "Date;Details;Amount\n13.5.2026;MACHINIST G1 seats lapped;-180,00\n30.4.2026;CUSTOMER C2;7.400,00\n"
                         + "30.4.2026;account fee;-9,90\n");
         assertThat(shell.run("statement", book, april.toString()).out()).contains("3 new lines from april.csv");
-        assertThat(shell.run("statement", book, april.toString()).out()).contains("No new line", "3 were there already");
+        assertThat(shell.run("statement", book, april.toString()).out())
+                .contains("No new line", "3 were there already");
         JsonNode open = json("reconcile", book, "--json");
         assertThat(open.get("unmatchedLines")).hasSize(3);
         assertThat(shell.run("reconcile", book, "--agree").out()).contains("2 lines matched");
@@ -113,12 +115,19 @@ class CostTest {
     @Test
     void rows_that_cannot_be_read_hold_a_statement_back_until_somebody_says_so() throws IOException {
         Path may = folder.resolve("may.csv");
-        Files.writeString(may, "Date,Details,Amount\n13/5/2026,fuel,-10.00\n14/5/2026,tea,-2.345\n".concat("15/5/2026,oil,-3.00\n".repeat(12)));
+        Files.writeString(
+                may,
+                "Date,Details,Amount\n13/5/2026,fuel,-10.00\n14/5/2026,tea,-2.345\n"
+                        .concat("15/5/2026,oil,-3.00\n".repeat(12)));
         Shell.Ran held = shell.run("statement", book, may.toString());
         assertThat(held.code()).isEqualTo(1);
         assertThat(held.out()).contains("Line 3: couldn't read '-2.345' under Amount", "Nothing was taken in");
-        assertThat(shell.run("statement", book, may.toString(), "--keep-good-rows").out()).contains("13 new lines");
-        assertThat(shell.run("statement", book, folder.resolve("none.csv").toString()).code()).isEqualTo(1);
+        assertThat(shell.run("statement", book, may.toString(), "--keep-good-rows")
+                        .out())
+                .contains("13 new lines");
+        assertThat(shell.run("statement", book, folder.resolve("none.csv").toString())
+                        .code())
+                .isEqualTo(1);
     }
 
     /** With thousands set apart by a plain space. */
