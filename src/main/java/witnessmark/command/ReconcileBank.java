@@ -48,7 +48,7 @@ final class ReconcileBank implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         Reconciled found =
-                Reconcile.of(desk.view().facts(), desk.view().ledger().asOf());
+                Reconcile.of(desk.view());
         int agreed = 0;
         if (agree) {
             List<Entry<BankMatch>> matches = found.lines().stream()
@@ -62,7 +62,7 @@ final class ReconcileBank implements Callable<Integer> {
                 }
             }
             agreed = matches.size();
-            found = Reconcile.of(desk.view().facts(), desk.view().ledger().asOf());
+            found = Reconcile.of(desk.view());
         }
         if (json) {
             answer.print(asJson(answer, found, agreed));

@@ -21,6 +21,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.IncomeLine;
 import witnessmark.domain.Standing;
 import witnessmark.ledger.AsOf;
+import witnessmark.logbook.View;
 import witnessmark.logbook.port.Ids;
 import witnessmark.quantity.Money;
 
@@ -53,8 +54,13 @@ public final class Reconcile {
         });
     }
 
+    /** Everything up to the view's day. */
+    public static Reconciled of(View view) {
+        return of(view.facts(), view.ledger().asOf());
+    }
+
     /** Everything up to a day. */
-    public static Reconciled of(Facts facts, AsOf asOf) {
+    static Reconciled of(Facts facts, AsOf asOf) {
         return new Reconcile(facts, asOf).all();
     }
 
