@@ -188,7 +188,9 @@ final class Places {
                         new ImportSeason(book.desk(), outside.folders()),
                         new ExportSeason(outside.folders()),
                         new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures)),
-                        new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures))),
+                        new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures)),
+                        outside.statements(),
+                        outside.ids()),
                 new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

@@ -17,6 +17,9 @@ public interface Choosing {
     /** A folder to write a season to. */
     Optional<Path> seasonToWrite();
 
+    /** A statement of a bank to read. */
+    Optional<Path> statementToRead();
+
     /** Where to write a calendar. */
     Optional<Path> calendarToWrite(Path suggested);
 

@@ -2,6 +2,8 @@ package witnessmark.desktop.start;
 
 import java.nio.file.Path;
 import java.util.List;
+import witnessmark.desktop.bank.BankContext;
+import witnessmark.desktop.bank.BankStatements;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.form.SheetTools;
@@ -18,6 +20,7 @@ public final class Start {
     private final Keeping keeping;
     private final CalendarOut calendar;
     private final JobSheetOut jobSheet;
+    private final BankStatements bank;
 
     /** @param actions what the first place leads to */
     public Start(StartContext context, BeginActions actions) {
@@ -35,6 +38,18 @@ public final class Start {
         this.keeping = new Keeping(context, reports);
         this.calendar = new CalendarOut(context, reports);
         this.jobSheet = new JobSheetOut(context, reports);
+        this.bank = new BankStatements(new BankContext(
+                new SheetTools(context.texts(), context.tasks(), context.settings()),
+                context.measures(),
+                context.window(),
+                context.logbook(),
+                context.uses().statements(),
+                context.uses().ids(),
+                context.choosing()::statementToRead,
+                reports::show,
+                reports::dismiss,
+                context.undo(),
+                problems -> reports.refused(context.texts().get("bank.statement"), problems)));
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -47,7 +62,7 @@ public final class Start {
         return new StartCommands(
                         context,
                         new StartCommands.Work(
-                                this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar, jobSheet))
+                                this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar, jobSheet, bank))
                 .all();
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.bank.BankStatements;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
@@ -24,7 +25,8 @@ final class StartCommands {
             SeasonFolder folder,
             Keeping keeping,
             CalendarOut calendar,
-            JobSheetOut jobSheet) {}
+            JobSheetOut jobSheet,
+            BankStatements bank) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
@@ -36,6 +38,8 @@ final class StartCommands {
         add("beforewego.command.import", 3, null, work.folder()::bringIn);
         add("beforewego.command.export", 3, null, work.folder()::writeOut);
         add("beforewego.command.calendar", 3, null, work.calendar()::writeOut);
+        add("bank.command.take", 3, null, work.bank()::takeIn);
+        add("bank.command.match", 3, null, work.bank()::match);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);
         all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 5, null, work.who()));

@@ -10,7 +10,9 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Settings;
+import witnessmark.logbook.port.StatementFiles;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -45,7 +47,9 @@ public record StartContext(
             ImportSeason importing,
             ExportSeason exporting,
             WriteCalendar calendar,
-            WriteJobSheet jobSheet) {}
+            WriteJobSheet jobSheet,
+            StatementFiles statements,
+            Ids ids) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

@@ -56,6 +56,12 @@ public final class SystemChoosing implements Choosing {
     }
 
     @Override
+    public Optional<Path> statementToRead() {
+        SystemFileChooser chooser = chooser("statementToRead");
+        return shown("statementToRead", chooser, chooser.showOpenDialog(parent.get()));
+    }
+
+    @Override
     public Optional<Path> calendarToWrite(Path suggested) {
         SystemFileChooser chooser = chooser("calendarToWrite");
         chooser.setSelectedFile(last.place("calendarToWrite", suggested).toFile());

@@ -19,8 +19,8 @@ import witnessmark.logbook.port.StatementRows;
  * them. A guess is shown before anything is taken in.
  */
 public final class GuessForm {
-    /** A column is of a kind when this share of what stands in it is. */
-    private static final double MOST = 0.9;
+    private static final int TENTH = 10;
+    private static final int FEW = 4;
 
     private static final int REFERENCE_LETTERS = 4;
 
@@ -93,13 +93,22 @@ public final class GuessForm {
                 String.valueOf(decimal)));
     }
 
-    /** The first column that is days throughout, by the first pattern that reads all of them. */
+    /** The first column that is days, by the pattern that reads most of them; of equal ones the more usual. */
     private Optional<Day> day() {
         for (int column = 0; column < rows.headings().size(); column++) {
+            String best = "";
+            long most = 0;
             for (String pattern : BankDays.PATTERNS) {
-                if (is(column, text -> BankDays.read(text, pattern).isPresent())) {
-                    return Optional.of(new Day(column, pattern));
+                long read = present(column).stream()
+                        .filter(text -> BankDays.read(text, pattern).isPresent())
+                        .count();
+                if (read > most) {
+                    most = read;
+                    best = pattern;
                 }
+            }
+            if (nearlyAll(most, rows.rows().size())) {
+                return Optional.of(new Day(column, best));
             }
         }
         return Optional.empty();
@@ -181,9 +190,14 @@ public final class GuessForm {
 
     private boolean is(int column, Predicate<String> kind) {
         List<String> present = present(column);
-        return !present.isEmpty()
-                && present.size() >= MOST * rows.rows().size()
-                && present.stream().filter(kind).count() >= MOST * present.size();
+        return nearlyAll(present.size(), rows.rows().size())
+                && nearlyAll(present.stream().filter(kind).count(), present.size());
+    }
+
+    /** All but one in ten; of few, all but one. */
+    private static boolean nearlyAll(long some, int all) {
+        int spoilt = all < FEW ? 0 : Math.max(1, all / TENTH);
+        return some > 0 && some >= all - spoilt;
     }
 
     private boolean amount(String text) {

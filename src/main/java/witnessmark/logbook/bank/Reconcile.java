@@ -77,6 +77,25 @@ public final class Reconcile {
         return Optional.of(new Entry<BankMatch>(ids.next(), match, Standing.IN_FORCE, null, 1));
     }
 
+    /** A line of a statement as it stands once it is no business of the team, and why. */
+    public static Entry<BankLine> aside(Reconciled.Line line, String because) {
+        BankLine bank = line.bank().fact();
+        return new Entry<>(
+                line.bank().id(),
+                new BankLine(
+                        bank.account(),
+                        bank.day(),
+                        bank.amount(),
+                        bank.text(),
+                        bank.reference(),
+                        bank.nth(),
+                        bank.source(),
+                        because),
+                Standing.IN_FORCE,
+                null,
+                line.bank().rev() + 1);
+    }
+
     private Reconciled all() {
         List<Reconciled.Line> lines = new ArrayList<>();
         Set<Id<?>> proposed = new HashSet<>();

@@ -53,6 +53,11 @@ class StartPagesTest {
         "older, DARK, 1.5, false",
         "who, LIGHT, 1.0, false",
         "who, DARK, 1.5, false",
+        "statement, LIGHT, 1.0, false",
+        "statement, DARK, 1.5, false",
+        "match, LIGHT, 1.0, false",
+        "match, DARK, 1.5, false",
+        "match, LIGHT, 1.0, true",
         "strip, LIGHT, 1.0, false",
         "strip, DARK, 1.0, false"
     })
@@ -145,6 +150,11 @@ class StartPagesTest {
             case "strip" -> window.strip.show();
             case "import" -> importWithoutTable(window);
             case "older" -> importOlder(window);
+            case "statement" -> BankPagesTest.read(window, folder);
+            case "match" -> {
+                BankPagesTest.read(window, folder);
+                window.press(window.texts.get("bank.take.good").replace("&", ""));
+            }
             default -> {
                 List<ProblemLine> lines = IntStream.rangeClosed(1, 12)
                         .mapToObj(i -> new ProblemLine(

@@ -27,6 +27,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.exchange.CsvStatementFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
@@ -108,7 +109,9 @@ final class StartedWindow implements AutoCloseable {
                         new ImportSeason(logbook, folders),
                         new ExportSeason(folders),
                         new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
-                        new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures))),
+                        new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
+                        new CsvStatementFiles(),
+                        SampleBooks.ids()),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
         start = new Start(
                 context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
@@ -204,6 +207,11 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> seasonToWrite() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> statementToRead() {
             return Optional.ofNullable(answer);
         }
 

@@ -1,0 +1,171 @@
+package witnessmark.desktop.bank;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Caption;
+import witnessmark.domain.BankLine;
+import witnessmark.domain.BankMatch;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.StatementForm;
+import witnessmark.logbook.bank.GuessForm;
+import witnessmark.logbook.bank.Reconcile;
+import witnessmark.logbook.bank.Reconciled;
+import witnessmark.logbook.bank.Statement;
+import witnessmark.logbook.bank.TakeStatement;
+import witnessmark.logbook.port.StatementRows;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
+import witnessmark.wording.Texts;
+
+/** Takes statements in and matches their lines. What was read is shown before anything of it is taken. */
+public final class BankStatements {
+    private static final Logger LOG = LoggerFactory.getLogger(BankStatements.class);
+
+    private final BankContext context;
+    private final Texts texts;
+    private @Nullable MatchPage open;
+
+    /** @param context what the pages stand on */
+    public BankStatements(BankContext context) {
+        this.context = context;
+        this.texts = context.tools().texts();
+    }
+
+    /** Asks for a statement and shows what is in it. */
+    public void takeIn() {
+        context.choose().get().ifPresent(this::read);
+    }
+
+    /** Reads a statement and shows what is in it. */
+    void read(Path file) {
+        String reading = texts.get("bank.reading", String.valueOf(file.getFileName()));
+        context.window().say(reading);
+        context.tools()
+                .tasks()
+                .run(reading, () -> context.files().read(file), this::shown, this::failed);
+    }
+
+    private void shown(Outcome<StatementRows> read) {
+        if (!read.didWork()) {
+            context.refused().accept(read.problems());
+            return;
+        }
+        StatementRows rows = read.orThrow();
+        Facts facts = facts();
+        Optional<StatementForm> form = GuessForm.of(facts, rows, lastAccount(facts));
+        if (form.isEmpty()) {
+            context.window()
+                    .say(texts.get("bank.noForm", rows.file(), context.measures().row(rows.headings())));
+            return;
+        }
+        context.window().say(texts.get("bank.read"));
+        context.show().accept(new StatementPage(context, rows, form.get(), this::take));
+    }
+
+    /** The account the last statement was of. */
+    private String lastAccount(Facts facts) {
+        return facts.of(BankLine.class)
+                .inForce()
+                .map(line -> line.fact().account())
+                .reduce((earlier, later) -> later)
+                .orElse(texts.get("bank.account.usual"));
+    }
+
+    private void take(StatementRows rows, Statement statement, String account) {
+        String why = texts.get("bank.why.taken", rows.file(), account);
+        context.tools()
+                .tasks()
+                .write(
+                        why,
+                        () -> TakeStatement.write(context.logbook(), context.ids(), statement, why),
+                        written -> taken(statement, written),
+                        this::failed);
+    }
+
+    private void taken(Statement statement, Outcome<Written> written) {
+        if (!written.didWork()) {
+            context.refused().accept(written.problems());
+            return;
+        }
+        context.window().changed();
+        match();
+        undoable("bank.taken", statement.fresh().size());
+    }
+
+    /** Shows what is matched with nothing. */
+    public void match() {
+        MatchPage page = new MatchPage(
+                context.tools(),
+                context.measures(),
+                new MatchPage.Work(this::agree, this::setAside, this::takeIn, context.dismiss()));
+        open = page;
+        page.show(found());
+        context.show().accept(page);
+    }
+
+    private Reconciled found() {
+        return Reconcile.of(context.logbook().view());
+    }
+
+    /** Matches lines with what is proposed for them. */
+    private void agree(List<Reconciled.Line> lines) {
+        List<Entry<BankMatch>> matches = lines.stream()
+                .flatMap(line -> Reconcile.agreed(line, context.ids()).stream())
+                .toList();
+        if (!matches.isEmpty()) {
+            write(texts.get("bank.why.matched", matches.size()), matches, "bank.matched", matches.size());
+        }
+    }
+
+    /** Sets a line aside: it is no business of this logbook. */
+    private void setAside(Reconciled.Line line, String because) {
+        write(
+                texts.get("bank.why.aside", line.bank().fact().text()),
+                List.of(Reconcile.aside(line, because)),
+                "bank.aside.done",
+                line.bank().fact().text());
+    }
+
+    private void write(String why, List<? extends Entry<?>> entries, String said, Object blank) {
+        context.tools()
+                .tasks()
+                .write(
+                        why,
+                        () -> context.logbook().write(why, entries),
+                        written -> {
+                            if (!written.didWork()) {
+                                context.refused().accept(written.problems());
+                                return;
+                            }
+                            context.window().changed();
+                            if (open != null) {
+                                open.show(found());
+                            }
+                            undoable(said, blank);
+                        },
+                        this::failed);
+    }
+
+    private void undoable(String key, Object blank) {
+        context.window().say(texts.get(key, blank), Caption.of(texts.get("beforewego.undo")), () -> {
+            context.undo().run();
+            if (open != null) {
+                open.show(found());
+            }
+        });
+    }
+
+    private Facts facts() {
+        return context.logbook().view().facts();
+    }
+
+    private void failed(Throwable failure) {
+        LOG.error("something about a statement did not work", failure);
+        context.window().say(texts.get("beforewego.start.failed"));
+    }
+}
