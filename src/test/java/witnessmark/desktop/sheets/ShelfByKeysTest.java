@@ -55,7 +55,7 @@ class ShelfByKeysTest {
             window.open("decide_aside");
             choose(window, "Decided", "SCRAP_IT");
             type(window, "What was decided, and why", "no second use");
-            type(window, "At", "23:59");
+            type(window, "At", "25:99");
             save(window);
             assertThat(window.shown()).as("what keeps it from being saved").isNotNull();
             type(window, "At", "");
