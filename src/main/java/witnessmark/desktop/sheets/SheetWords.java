@@ -19,6 +19,7 @@ import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.LimitRange;
 import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.Percent;
 import witnessmark.logbook.sheets.ReadingFigure;
 import witnessmark.logbook.sheets.RecordSheet;
 import witnessmark.logbook.sheets.SheetAmount;
@@ -31,6 +32,7 @@ import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
@@ -187,6 +189,7 @@ final class SheetWords {
                     PART_SCRAPPED,
                     STOCK_BELOW_NOTHING,
                     AS_WRITTEN_ALREADY,
+                    SHARE_BEYOND_WHOLE,
                     TOOL_OUT_OF_USE,
                     TOOL_NOT_CALIBRATED -> facts.subList(1, facts.size());
             case ENGINE_IN_CAR_LATER -> List.of(facts.get(1), facts.get(2));
@@ -208,7 +211,9 @@ final class SheetWords {
         List<Object> facts = problem.facts().stream()
                 .map(fact -> fact instanceof SheetField field
                         ? (Object) label(field)
-                        : fact instanceof SheetWord || fact instanceof ReadingFigure ? named(fact) : fact)
+                        : fact instanceof SheetWord || fact instanceof ReadingFigure || fact instanceof Percent
+                                ? named(fact)
+                                : fact)
                 .toList();
         return new Problem(problem.kind(), facts, problem.place());
     }
@@ -267,6 +272,12 @@ final class SheetWords {
         }
         if (fact instanceof Pressure pressure) {
             return measures.pressure(pressure);
+        }
+        if (fact instanceof Money money) {
+            return measures.money(money);
+        }
+        if (fact instanceof Percent share) {
+            return readings.percent(share.hundredths());
         }
         if (fact instanceof ReadingFigure figure) {
             return readings.figure(figure.kind(), figure.value());
