@@ -34,6 +34,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
@@ -121,6 +122,8 @@ final class Places {
         first.onBegun(sheets::begun);
         first.onLooked(sheets::looked);
         first.onPlanJob(run -> sheets.planJob(run, () -> {}));
+        runSheet.onReport(
+                run -> sheets.open(Prefilled.incidentOn(run), () -> shell.desk().go(PlaceId.RUN_SHEET)));
         runSheet.onPlanJob(run -> sheets.planJob(run, () -> shell.desk().go(PlaceId.RUN_SHEET, run)));
     }
 
