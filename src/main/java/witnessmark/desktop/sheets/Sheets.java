@@ -202,6 +202,11 @@ public final class Sheets {
         open(new Prefilled("new_stock", Map.of()), goBack);
     }
 
+    /** The same for the sheet that reports an incident. */
+    public void reportIncident(Runnable goBack) {
+        open(new Prefilled("report_incident", Map.of()), goBack);
+    }
+
     /** Shows the sheet that sets a limit. */
     public void setLimit() {
         open("set_limit");
