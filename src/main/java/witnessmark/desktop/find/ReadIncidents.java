@@ -27,7 +27,8 @@ final class ReadIncidents {
     List<Indexed> all(Facts facts) {
         return facts.of(Incident.class)
                 .inForce()
-                .sorted(Comparator.comparing((Entry<Incident> incident) -> incident.fact().closed() != null)
+                .sorted(Comparator.comparing(
+                                (Entry<Incident> incident) -> incident.fact().closed() != null)
                         .thenComparing(incident -> incident.fact().at(), Comparator.reverseOrder()))
                 .map(incident -> one(facts, incident))
                 .toList();
@@ -51,7 +52,10 @@ final class ReadIncidents {
                         : texts.get("beforewego.find.incident.closed", measures.date(closed.day())));
         String title = texts.get("beforewego.comma", incident.mark(), incident.title());
         String note = measures.row(said);
-        List<String> causes = facts.of(Cause.class).where(cause -> cause.incident().equals(entry.id())).stream()
+        List<String> causes = facts
+                .of(Cause.class)
+                .where(cause -> cause.incident().equals(entry.id()))
+                .stream()
                 .map(cause -> cause.fact().statement())
                 .toList();
         return new Indexed(

@@ -33,8 +33,7 @@ final class CostSheet extends JPanel {
 
     /** @param correct opens a cost, by the text form of its identity */
     CostSheet(SheetTools tools, Consumer<String> correct) {
-        super(new MigLayout(
-                "insets 0, gap 4 2, fillx", "[0::,grow,fill]".repeat(COLUMNS), "[]1[]6[]8[]2[]"));
+        super(new MigLayout("insets 0, gap 4 2, fillx", "[0::,grow,fill]".repeat(COLUMNS), "[]1[]6[]8[]2[]"));
         this.texts = tools.texts();
         setOpaque(false);
         notes.setOpaque(false);
@@ -66,7 +65,9 @@ final class CostSheet extends JPanel {
             names.get(i)
                     .getAccessibleContext()
                     .setAccessibleName(texts.get(
-                            "incidents.column.opens", columns.get(i).name(), columns.get(i).amount()));
+                            "incidents.column.opens",
+                            columns.get(i).name(),
+                            columns.get(i).amount()));
             figures.get(i).setText(columns.get(i).amount());
         }
         notes.removeAll();
@@ -106,6 +107,6 @@ final class CostSheet extends JPanel {
                                 texts.get("incidents.column.amount"),
                                 PageLines.PieceLine::amount,
                                 PageLines.PieceLine::minor)
-                        .wide(90));
+                        .wide(104));
     }
 }

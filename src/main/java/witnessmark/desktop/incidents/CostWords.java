@@ -64,7 +64,7 @@ final class CostWords {
                     money.column(piece.place()),
                     records.label(records.word(line.category())),
                     what(line, piece),
-                    measures.amount(piece.amount()),
+                    measures.money(piece.amount()),
                     piece.amount().minor()));
         });
         return lines;
@@ -85,7 +85,6 @@ final class CostWords {
     List<String> span(IncidentCost cost) {
         return cost.pieces().isEmpty()
                 ? List.of(texts.get("incidents.no_cost"))
-                : List.of(
-                        records.label(money.span(cost.span(Switches.USUAL))), money.restsOn(Switches.USUAL));
+                : List.of(records.label(money.span(cost.span(Switches.USUAL))), money.restsOn(Switches.USUAL));
     }
 }

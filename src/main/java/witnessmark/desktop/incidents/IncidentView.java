@@ -29,6 +29,7 @@ final class IncidentView {
     private final JTextArea facts = Lettering.paragraph("", Styles.NOTE);
     private final JTextArea closed = Lettering.paragraph("", Styles.NOTE);
     private final JTextArea seen = Lettering.paragraph("", Styles.FIELD_LABEL);
+    private final JLabel costHeading = Lettering.line("", Styles.SECTION);
     private final CostSheet cost;
     private final JPanel sections =
             new JPanel(new MigLayout("insets 0, gap 12 3, fillx, hidemode 3", "[0:112:,fill][0::,grow,fill][]"));
@@ -55,7 +56,7 @@ final class IncidentView {
         sheet.add(heading("incidents.section.seen"), "gaptop 8");
         sheet.add(seen, "growx, wmin 0");
         sheet.add(new Hairline(), "growx, gaptop 8");
-        sheet.add(heading("incidents.section.cost"), "gaptop 4");
+        sheet.add(costHeading, "gaptop 4");
         sheet.add(cost, "growx, wmin 0");
         sheet.add(sections, "growx, wmin 0");
         sheet.setVisible(false);
@@ -92,6 +93,7 @@ final class IncidentView {
         closed.setText(lines.closed());
         closed.setVisible(!lines.closed().isEmpty());
         seen.setText(lines.seen().isBlank() ? texts.get("incidents.none.seen") : lines.seen());
+        costHeading.setText(texts.get("incidents.section.cost", lines.currency()));
         cost.show(lines.columns(), lines.span());
         sections.removeAll();
         lines.sections().forEach(section -> put(section, lines.id()));
@@ -130,15 +132,13 @@ final class IncidentView {
     }
 
     private void put(PageLines.Row row) {
-        JComponent lead = row.incident().isEmpty()
-                ? Lettering.cutLine(row.lead(), Styles.STRONG)
-                : link(row, asked.open());
+        JComponent lead =
+                row.incident().isEmpty() ? Lettering.cutLine(row.lead(), Styles.STRONG) : link(row, asked.open());
         sections.add(lead, "newline, aligny top, wmin 0");
         sections.add(Lettering.paragraph(row.words(), Styles.FIELD_LABEL), "aligny top, growx, wmin 0");
         sections.add(Lettering.figure(row.figure(), Styles.FIELD_LABEL), "aligny top, alignx trailing");
         if (!row.under().isEmpty()) {
-            sections.add(
-                    Lettering.paragraph(row.under(), Styles.NOTE), "newline, skip 1, span 2, growx, wmin 0");
+            sections.add(Lettering.paragraph(row.under(), Styles.NOTE), "newline, skip 1, span 2, growx, wmin 0");
         }
     }
 

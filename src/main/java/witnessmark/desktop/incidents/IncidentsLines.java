@@ -7,10 +7,9 @@ import java.util.List;
  *
  * @param day the day looked at
  * @param open how many are open
- * @param currency of its amounts
  * @param all the open ones first, each the latest first
  */
-record IncidentsLines(String day, int open, String currency, List<IncidentLine> all) {
+record IncidentsLines(String day, int open, List<IncidentLine> all) {
     IncidentsLines {
         all = List.copyOf(all);
     }

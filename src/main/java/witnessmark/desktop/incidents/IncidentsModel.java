@@ -16,8 +16,8 @@ import witnessmark.logbook.View;
 import witnessmark.logbook.money.IncidentPage;
 import witnessmark.logbook.money.LifeThen;
 import witnessmark.logbook.sheets.Prefilled;
-import witnessmark.quantity.Money;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -42,7 +42,6 @@ final class IncidentsModel {
         return new IncidentsLines(
                 measures.date(view.day()),
                 (int) all.stream().filter(IncidentPage::open).count(),
-                all.isEmpty() ? "" : all.get(0).cost().home().getCurrencyCode(),
                 all.stream().map(page -> line(view, page)).toList());
     }
 
@@ -58,7 +57,7 @@ final class IncidentsModel {
                 incident.at(),
                 stands(page, view.day()),
                 state(page),
-                measures.amount(together),
+                measures.money(together),
                 together.minor(),
                 Prefilled.about(page.incident().id(), page.open()));
     }
@@ -98,6 +97,7 @@ final class IncidentsModel {
                 facts(view.facts(), incident),
                 closed(page),
                 incident.seen(),
+                page.cost().home().getCurrencyCode(),
                 costs.columns(view.facts(), page.cost()),
                 costs.span(page.cost()),
                 sections.of(view.facts(), page, ran));

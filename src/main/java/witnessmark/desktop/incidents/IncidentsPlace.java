@@ -41,8 +41,7 @@ public final class IncidentsPlace implements Place {
      * @param view the logbook as of the day looked at; asked off the event thread
      * @param asked what the page leads to
      */
-    public IncidentsPlace(
-            SheetTools tools, Measures measures, Desk window, Supplier<View> view, IncidentsAsked asked) {
+    public IncidentsPlace(SheetTools tools, Measures measures, Desk window, Supplier<View> view, IncidentsAsked asked) {
         this.texts = tools.texts();
         this.window = window;
         this.view = view;

@@ -106,6 +106,6 @@ final class IncidentsTable {
                         .wide(100),
                 Column.<IncidentLine, Long>figure(
                                 texts.get("incidents.column.cost"), IncidentLine::cost, IncidentLine::amount)
-                        .wide(76));
+                        .wide(104));
     }
 }

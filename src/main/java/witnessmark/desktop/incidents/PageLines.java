@@ -17,6 +17,7 @@ import witnessmark.logbook.sheets.Prefilled;
  * @param facts when, how found, on what, how bad, by whom
  * @param closed when, by whom and with what words; empty while it is open
  * @param seen what was seen
+ * @param currency of its amounts
  * @param columns what it cost, the total last
  * @param span what the total can be, on what it rests, and what is in no total
  * @param sections what else hangs on it
@@ -30,6 +31,7 @@ record PageLines(
         String facts,
         String closed,
         String seen,
+        String currency,
         List<Amounts> columns,
         List<String> span,
         List<Section> sections) {

@@ -61,10 +61,22 @@ final class SectionWords {
                 section("parts", parts(facts, page, ran), "", sheets.get(0)),
                 section("causes", causes(page), "", sheets.get(1)),
                 section("prevention", preventions(page), kept(page), sheets.get(2)),
-                section("missed", page.missed().stream().map(share -> missed(facts, share.fact())).toList(), "", sheets.get(3)),
+                section(
+                        "missed",
+                        page.missed().stream()
+                                .map(share -> missed(facts, share.fact()))
+                                .toList(),
+                        "",
+                        sheets.get(3)),
                 section("before", rows(page.before(), this::link), "", null),
                 section("again", rows(page.again(), this::link), "", null),
-                section("decisions", page.decisions().stream().map(each -> decided(page, each)).toList(), "", null));
+                section(
+                        "decisions",
+                        page.decisions().stream()
+                                .map(each -> decided(page, each))
+                                .toList(),
+                        "",
+                        null));
     }
 
     private Section section(String key, List<Row> rows, String sum, @Nullable Prefilled add) {
@@ -234,8 +246,7 @@ final class SectionWords {
                 .findFirst()
                 .orElse("");
         List<String> under = new ArrayList<>();
-        under.add(texts.get(
-                page.incident().id().equals(decision.ledTo()) ? "incidents.led_to" : "incidents.answered"));
+        under.add(texts.get(page.incident().id().equals(decision.ledTo()) ? "incidents.led_to" : "incidents.answered"));
         under.add(
                 decision.decided() == null
                         ? texts.get("incidents.undecided")

@@ -42,12 +42,10 @@ public final class LifeThen {
      */
     public static LifeThen at(Facts facts, Moment at, ZoneId zone) {
         AsOf day = new AsOf(at.instant().atZone(zone).toLocalDate(), zone);
-        List<Entry<Run>> later = facts
-                .of(Run.class)
-                .where(run -> run.start().isAfter(at) && day.counts(run.start()))
-                .stream()
-                .map(run -> new Entry<>(run.id(), run.fact(), Standing.STRUCK_OUT, "", run.rev()))
-                .toList();
+        List<Entry<Run>> later =
+                facts.of(Run.class).where(run -> run.start().isAfter(at) && day.counts(run.start())).stream()
+                        .map(run -> new Entry<>(run.id(), run.fact(), Standing.STRUCK_OUT, "", run.rev()))
+                        .toList();
         return new LifeThen(at, LifeLedger.of(later.isEmpty() ? facts : facts.with(later), day));
     }
 
@@ -75,5 +73,6 @@ public final class LifeThen {
      * @param atLeast some of its life was not known, so it had run that much or more
      * @param limit the running at which it was to be renewed, the nearest of several, or null
      */
-    public record Ran(RunningTime ran, boolean atLeast, @Nullable RunningTime limit) {}
+    public record Ran(
+            RunningTime ran, boolean atLeast, @Nullable RunningTime limit) {}
 }

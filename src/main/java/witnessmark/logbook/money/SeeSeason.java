@@ -18,7 +18,6 @@ import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
-import witnessmark.cost.result.Span;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.CostLine;
 import witnessmark.domain.Decision;
@@ -31,7 +30,6 @@ import witnessmark.domain.IncomeLine;
 import witnessmark.domain.Season;
 import witnessmark.ledger.AsOf;
 import witnessmark.logbook.View;
-import witnessmark.quantity.Money;
 
 /** Puts a season in money on one page. */
 public final class SeeSeason {
@@ -116,7 +114,8 @@ public final class SeeSeason {
                 .inForce()
                 .filter(decision -> asOf.counts(decision.fact().asked())
                         && season.has(decision.fact().asked().day()))
-                .sorted(Comparator.comparing((Entry<Decision> decision) -> decision.fact().asked()))
+                .sorted(Comparator.comparing(
+                        (Entry<Decision> decision) -> decision.fact().asked()))
                 .map(this::decided)
                 .toList();
     }
@@ -132,9 +131,10 @@ public final class SeeSeason {
     private List<Entry<IncomeLine>> income(SeasonSpan season) {
         return facts.of(IncomeLine.class)
                 .inForce()
-                .filter(line -> season.has(line.fact().day())
-                        && !line.fact().day().isAfter(asOf.day()))
-                .sorted(Comparator.comparing((Entry<IncomeLine> line) -> line.fact().day()))
+                .filter(line ->
+                        season.has(line.fact().day()) && !line.fact().day().isAfter(asOf.day()))
+                .sorted(Comparator.comparing(
+                        (Entry<IncomeLine> line) -> line.fact().day()))
                 .toList();
     }
 
@@ -143,7 +143,8 @@ public final class SeeSeason {
                 .of(CostLine.class)
                 .where(line -> season.has(line.day()) && !line.day().isAfter(asOf.day()) && which.test(line))
                 .stream()
-                .sorted(Comparator.comparing((Entry<CostLine> line) -> line.fact().day()))
+                .sorted(Comparator.comparing(
+                        (Entry<CostLine> line) -> line.fact().day()))
                 .toList();
     }
 

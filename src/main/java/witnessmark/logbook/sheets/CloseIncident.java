@@ -26,8 +26,8 @@ public final class CloseIncident implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of(
-                "close_incident", List.of(INCIDENT), List.of(BECAUSE), List.of(WHEN, WHEN_TIME, BY)));
+        return List.of(
+                SheetGroup.of("close_incident", List.of(INCIDENT), List.of(BECAUSE), List.of(WHEN, WHEN_TIME, BY)));
     }
 
     @Override
@@ -37,9 +37,7 @@ public final class CloseIncident implements LogSheet {
 
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
-        return field.equals(INCIDENT)
-                ? Incidents.choices(sight, incident -> incident.closed() == null)
-                : List.of();
+        return field.equals(INCIDENT) ? Incidents.choices(sight, incident -> incident.closed() == null) : List.of();
     }
 
     @Override

@@ -123,8 +123,7 @@ record HarmedPart(SheetField part, SheetField member, SheetField harm) {
         if (key.isEmpty() || !PartsNow.hasMembers(in.sight(), in.text(part))) {
             return "";
         }
-        SetMember found =
-                in.sight().find(SetMember.class, key).map(Entry::fact).orElse(null);
+        SetMember found = in.sight().find(SetMember.class, key).map(Entry::fact).orElse(null);
         if (found == null || !found.set().text().equals(in.text(part))) {
             in.wrong(member, ProblemKind.NEEDED, member);
             return "";

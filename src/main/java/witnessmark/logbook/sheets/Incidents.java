@@ -28,7 +28,8 @@ final class Incidents {
     /** The incidents as asked: the open ones first, each the latest first. */
     static List<Choice> choices(SheetSight sight, Predicate<Incident> asked) {
         return sight.facts().of(Incident.class).where(asked).stream()
-                .sorted(Comparator.comparing((Entry<Incident> incident) -> incident.fact().closed() != null)
+                .sorted(Comparator.comparing(
+                                (Entry<Incident> incident) -> incident.fact().closed() != null)
                         .thenComparing(incident -> incident.fact().at(), Comparator.reverseOrder()))
                 .map(incident -> Choice.of(
                         incident.id().text(), incident.fact(), incident.fact().title()))
@@ -101,9 +102,8 @@ final class Incidents {
     static List<Object> missing(SheetSight sight, Id<Incident> incident) {
         List<Object> missing = new ArrayList<>();
         List<Entry<Cause>> causes = causes(sight, incident);
-        int unshared = (int) causes.stream()
-                .filter(cause -> cause.fact().share() == null)
-                .count();
+        int unshared = (int)
+                causes.stream().filter(cause -> cause.fact().share() == null).count();
         int left = left(sight, incident);
         if (causes.isEmpty()) {
             missing.add(SheetNote.echo("incident_no_cause"));

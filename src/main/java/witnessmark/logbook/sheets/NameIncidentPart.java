@@ -3,7 +3,6 @@ package witnessmark.logbook.sheets;
 import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.text;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,10 +91,7 @@ public final class NameIncidentPart implements LogSheet {
                 .findAny()
                 .isPresent();
         if (already) {
-            in.wrong(
-                    PART.part(),
-                    ProblemKind.PART_NAMED_ALREADY,
-                    in.sight().name(Part.class, named.part()));
+            in.wrong(PART.part(), ProblemKind.PART_NAMED_ALREADY, in.sight().name(Part.class, named.part()));
         }
         if (in.fine()) {
             in.make(PART.part(), named.of(incident.id(), in.text(NOTE)));

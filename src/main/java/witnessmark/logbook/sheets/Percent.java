@@ -22,8 +22,7 @@ public record Percent(int hundredths) {
         }
         if (share < least || share > Cause.WHOLE) {
             Percent given = new Percent(Math.toIntExact(Math.min(share, Integer.MAX_VALUE)));
-            in.wrong(
-                    field, ProblemKind.OUT_OF_RANGE, field, given, new Percent(least), new Percent(Cause.WHOLE));
+            in.wrong(field, ProblemKind.OUT_OF_RANGE, field, given, new Percent(least), new Percent(Cause.WHOLE));
             return null;
         }
         Percent understood = new Percent(share.intValue());

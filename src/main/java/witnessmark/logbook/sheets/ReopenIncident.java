@@ -31,9 +31,7 @@ public final class ReopenIncident implements LogSheet {
 
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
-        return field.equals(INCIDENT)
-                ? Incidents.choices(sight, incident -> incident.closed() != null)
-                : List.of();
+        return field.equals(INCIDENT) ? Incidents.choices(sight, incident -> incident.closed() != null) : List.of();
     }
 
     @Override

@@ -99,7 +99,9 @@ public final class ReportIncident implements LogSheet {
             if (part.row().contains(field)) {
                 boolean named = !typed.text(part.part()).isEmpty();
                 return field.equals(part.part())
-                        ? named || i == 0 || !typed.text(PARTS.get(i - 1).part()).isEmpty()
+                        ? named
+                                || i == 0
+                                || !typed.text(PARTS.get(i - 1).part()).isEmpty()
                         : named && part.asks(field, typed, sight);
             }
         }
@@ -237,7 +239,9 @@ public final class ReportIncident implements LogSheet {
                             part.part(),
                             ProblemKind.PART_NAMED_ALREADY,
                             in.sight()
-                                    .name(witnessmark.domain.Part.class, Objects.requireNonNull(named).part()));
+                                    .name(
+                                            witnessmark.domain.Part.class,
+                                            Objects.requireNonNull(named).part()));
                 } else if (named != null) {
                     all.add(named);
                 }

@@ -43,8 +43,7 @@ public final class ShareMissed implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(
-                SheetGroup.of("missed_because", List.of(INCIDENT), List.of(WHAT, SHARE), List.of(NOTE)));
+        return List.of(SheetGroup.of("missed_because", List.of(INCIDENT), List.of(WHAT, SHARE), List.of(NOTE)));
     }
 
     @Override
@@ -130,10 +129,7 @@ public final class ShareMissed implements LogSheet {
         in.needed(SHARE);
         Integer share = Percent.read(in, SHARE, 1);
         if (incident != null && already(in.sight().facts(), incident.id(), id(missed), id(run))) {
-            in.wrong(
-                    WHAT,
-                    ProblemKind.SHARE_WRITTEN_ALREADY,
-                    incident.fact().mark());
+            in.wrong(WHAT, ProblemKind.SHARE_WRITTEN_ALREADY, incident.fact().mark());
         }
         if (incident != null && share != null && in.fine()) {
             in.make(WHAT, new MissedShare(id(missed), id(run), incident.id(), share, in.text(NOTE)));
@@ -150,8 +146,7 @@ public final class ShareMissed implements LogSheet {
                         .isEmpty();
     }
 
-    private static <F extends Fact> @Nullable Entry<F> entry(
-            ReadSheet in, String key, String before, Class<F> kind) {
+    private static <F extends Fact> @Nullable Entry<F> entry(ReadSheet in, String key, String before, Class<F> kind) {
         return key.startsWith(before)
                 ? in.sight().find(kind, key.substring(before.length())).orElse(null)
                 : null;

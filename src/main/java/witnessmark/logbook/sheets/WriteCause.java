@@ -30,8 +30,8 @@ public final class WriteCause implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of(
-                "cause", List.of(INCIDENT), List.of(STATEMENT), List.of(AREA, SHARE, BY), List.of(NOTE)));
+        return List.of(
+                SheetGroup.of("cause", List.of(INCIDENT), List.of(STATEMENT), List.of(AREA, SHARE, BY), List.of(NOTE)));
     }
 
     @Override

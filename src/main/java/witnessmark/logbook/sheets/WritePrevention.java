@@ -30,8 +30,7 @@ public final class WritePrevention implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(
-                SheetGroup.of("prevention", List.of(INCIDENT), List.of(WHAT), List.of(MONEY, TAKES, NOTE)));
+        return List.of(SheetGroup.of("prevention", List.of(INCIDENT), List.of(WHAT), List.of(MONEY, TAKES, NOTE)));
     }
 
     @Override

@@ -113,8 +113,9 @@ class IncidentsPageTest {
         }
         assertThat(sum).isEqualTo(all).isGreaterThan(5);
         cost.names().get(3).doClick();
-        assertThat(cost.pieces().shown()).isNotEmpty().allSatisfy(piece -> assertThat(piece.column())
-                .isEqualTo("Weekends spoiled"));
+        assertThat(cost.pieces().shown())
+                .isNotEmpty()
+                .allSatisfy(piece -> assertThat(piece.column()).isEqualTo("Weekends spoiled"));
     }
 
     @Test

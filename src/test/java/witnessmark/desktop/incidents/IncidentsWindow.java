@@ -102,7 +102,13 @@ final class IncidentsWindow implements AutoCloseable {
     IncidentsWindow choose(String mark) {
         window.go(
                 PlaceId.INCIDENTS,
-                view.get().facts().of(Incident.class).named(mark).orElseThrow().id().text());
+                view.get()
+                        .facts()
+                        .of(Incident.class)
+                        .named(mark)
+                        .orElseThrow()
+                        .id()
+                        .text());
         tasks.awaitIdle();
         return this;
     }

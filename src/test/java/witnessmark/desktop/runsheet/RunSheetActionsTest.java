@@ -3,11 +3,9 @@ package witnessmark.desktop.runsheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
-import witnessmark.quantity.RunningTime;
-import witnessmark.domain.Id;
-import java.util.ArrayList;
 import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JList;
@@ -22,6 +20,7 @@ import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Drafts;
@@ -30,6 +29,7 @@ import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.RunningTime;
 
 /** Drafts, saving and taking back, in the window's shell, on the Saturday of round 6. */
 @UiTest

@@ -39,7 +39,10 @@ class LifeThenTest {
             Incident incident = facts.of(Incident.class).get(part.incident());
             LifeThen.Ran ran = ran(incident.at(), part.part());
             assertThat(ran.ran())
-                    .as("%s, %s", incident.mark(), facts.of(Part.class).get(part.part()).mark())
+                    .as(
+                            "%s, %s",
+                            incident.mark(),
+                            facts.of(Part.class).get(part.part()).mark())
                     .isEqualTo(part.ran());
         }
     }

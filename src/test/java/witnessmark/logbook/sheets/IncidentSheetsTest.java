@@ -85,7 +85,8 @@ class IncidentSheetsTest {
         return desk.view()
                 .facts()
                 .of(Cause.class)
-                .where(cause -> cause.incident().equals(the(Incident.class, mark).id()));
+                .where(cause ->
+                        cause.incident().equals(the(Incident.class, mark).id()));
     }
 
     private List<Entry<IncidentPart>> parts(String mark) {
@@ -150,11 +151,16 @@ class IncidentSheetsTest {
         HarmedPart first = ReportIncident.PARTS.get(0);
         LocalDate day = LocalDate.parse("2026-06-20");
         Object[] typed = {
-            ReportIncident.TITLE, "spring broken",
-            ReportIncident.WHEN, "20 Jun",
-            ReportIncident.SEVERITY, Severity.LOST_RUN.code(),
-            first.part(), springs.id().text(),
-            first.harm(), PartHarm.FAILED.code()
+            ReportIncident.TITLE,
+            "spring broken",
+            ReportIncident.WHEN,
+            "20 Jun",
+            ReportIncident.SEVERITY,
+            Severity.LOST_RUN.code(),
+            first.part(),
+            springs.id().text(),
+            first.harm(),
+            PartHarm.FAILED.code()
         };
         long millis = LifeLedger.of(desk.view().facts(), new AsOf(day, SampleBook.LONDON))
                 .life(springs.id(), Counter.RUNNING)
@@ -162,7 +168,9 @@ class IncidentSheetsTest {
         SheetNote note = read(new ReportIncident(), first.part(), typed).note();
         save(new ReportIncident(), typed);
         IncidentPart kept = parts("INC-06").get(0).fact();
-        assertThat(Objects.requireNonNull(kept.ran()).millis()).isEqualTo(millis).isPositive();
+        assertThat(Objects.requireNonNull(kept.ran()).millis())
+                .isEqualTo(millis)
+                .isPositive();
         assertThat(kept.atLeast()).isFalse();
         assertThat(Objects.requireNonNull(kept.limit()).millis()).isEqualTo(SPRINGS);
         assertThat(note).isEqualTo(SheetNote.echo("had_run_of", kept.ran(), kept.limit()));
@@ -233,16 +241,21 @@ class IncidentSheetsTest {
     void the_shares_of_one_incident_are_no_more_than_the_whole_and_the_sentence_says_what_is_left() {
         WriteCause sheet = new WriteCause();
         Object[] typed = {
-            WriteCause.INCIDENT, id(Incident.class, "INC-05"),
-            WriteCause.STATEMENT, "bolts past their life",
-            WriteCause.AREA, CauseArea.RECORDS.code(),
-            WriteCause.SHARE, ""
+            WriteCause.INCIDENT,
+            id(Incident.class, "INC-05"),
+            WriteCause.STATEMENT,
+            "bolts past their life",
+            WriteCause.AREA,
+            CauseArea.RECORDS.code(),
+            WriteCause.SHARE,
+            ""
         };
         assertThat(read(sheet, WriteCause.SHARE, typed).note())
                 .isEqualTo(SheetNote.of("cause_left", new Percent(9_000)));
         typed[7] = "90.01 %";
         refuses(sheet, ProblemKind.SHARE_BEYOND_WHOLE, WriteCause.SHARE, typed);
-        Problem problem = Objects.requireNonNull(read(sheet, WriteCause.SHARE, typed).problem());
+        Problem problem =
+                Objects.requireNonNull(read(sheet, WriteCause.SHARE, typed).problem());
         assertThat(problem.facts()).containsExactly(new Percent(9_001), new Percent(9_000));
         typed[7] = "90 %";
         save(sheet, typed);
@@ -262,8 +275,7 @@ class IncidentSheetsTest {
 
     @Test
     void a_written_cause_opens_on_its_sheet_and_its_own_share_does_not_stand_in_its_way() {
-        WrittenSheet<Cause> open =
-                sheets.open(causes("INC-04").get(0), List.of(new WriteCause()), LocalDate::toString);
+        WrittenSheet<Cause> open = sheets.open(causes("INC-04").get(0), List.of(new WriteCause()), LocalDate::toString);
         Map<SheetField, String> typed = new HashMap<>(open.texts());
         assertThat(typed).containsEntry(WriteCause.SHARE, "100");
         typed.put(WriteCause.SHARE, "80");
@@ -376,9 +388,9 @@ class IncidentSheetsTest {
                 .findFirst()
                 .orElseThrow();
         about.texts()
-                .forEach((field, text) -> assertThat(
-                                sheet.choices(field, new SheetTyped(about.texts()), sheets.sight()))
-                        .extracting(Choice::key)
-                        .contains(text));
+                .forEach(
+                        (field, text) -> assertThat(sheet.choices(field, new SheetTyped(about.texts()), sheets.sight()))
+                                .extracting(Choice::key)
+                                .contains(text));
     }
 }
