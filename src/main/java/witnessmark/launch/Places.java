@@ -10,6 +10,8 @@ import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.incidents.IncidentsAsked;
+import witnessmark.desktop.incidents.IncidentsPlace;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
@@ -34,6 +36,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
@@ -90,6 +93,7 @@ final class Places {
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
         sheets.engineInView(engines::engineInView);
+        all.add(2, incidents(shell, measures, book, sheets));
         all.add(engines);
         all.add(shelf(shell, measures, book, sheets));
         commands.addAll(start.commands());
@@ -122,6 +126,8 @@ final class Places {
         first.onBegun(sheets::begun);
         first.onLooked(sheets::looked);
         first.onPlanJob(run -> sheets.planJob(run, () -> {}));
+        runSheet.onReport(
+                run -> sheets.open(Prefilled.incidentOn(run), () -> shell.desk().go(PlaceId.RUN_SHEET)));
         runSheet.onPlanJob(run -> sheets.planJob(run, () -> shell.desk().go(PlaceId.RUN_SHEET, run)));
     }
 
@@ -162,6 +168,21 @@ final class Places {
                         prefilled -> sheets.open(prefilled, back),
                         () -> sheets.fitPart(back),
                         () -> sheets.newStock(back)));
+    }
+
+    private static IncidentsPlace incidents(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
+        return new IncidentsPlace(
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                shell.desk(),
+                () -> book.desk().view(),
+                new IncidentsAsked(
+                        () -> sheets.reportIncident(() -> shell.desk().go(PlaceId.INCIDENTS)),
+                        (prefilled, incident) ->
+                                sheets.open(prefilled, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
+                        (record, incident) ->
+                                sheets.correct(record, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
+                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident)));
     }
 
     private static Command units(ShellContext shell, String key, Units units, Measures now, Window window) {

@@ -8,11 +8,15 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
 import witnessmark.domain.Limit;
+import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.Zone;
 import witnessmark.ledger.result.LimitUse;
+import witnessmark.quantity.Moment;
 
 /**
  * How near every limit is as of the ledger's day. A limit to renew is judged by the part's whole life; a limit to look
@@ -40,6 +44,13 @@ public final class Limits {
         this.seats = new Seats(ledger);
         this.standing =
                 ledger.facts().of(Limit.class).where(limit -> ledger.asOf().stands(limit));
+    }
+
+    /** How much is used of each limit that holds on a part where it is, or on the shelf. */
+    public List<LimitUse> ofPart(Id<Part> part) {
+        Moment now = ledger.asOf().last();
+        Fitment there = ledger.whereIs(part, now).map(Entry::fact).orElse(null);
+        return uses(List.of(seats.seat(part, there, now)));
     }
 
     /** What limits may fall on. */

@@ -121,6 +121,12 @@ public enum ProblemKind {
     STOCK_BELOW_NOTHING(3, true),
     /** what was counted, how many: so many lie there by what is written, and there is nothing to write. */
     AS_WRITTEN_ALREADY(2, true),
+    /** part: an incident names it already. */
+    PART_NAMED_ALREADY(1, true),
+    /** share of the blame, what is left of it. */
+    SHARE_BEYOND_WHOLE(2, true),
+    /** incident: what it took of that start, event or run is written already. */
+    SHARE_WRITTEN_ALREADY(1, true),
     /** tool, since when it is out of use, day it was used. */
     TOOL_OUT_OF_USE(3, true),
     /** tool, day its calibration was due again, day it was used. */

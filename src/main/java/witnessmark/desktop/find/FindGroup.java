@@ -5,6 +5,7 @@ public enum FindGroup {
     ENGINES("beforewego.find.engines"),
     PARTS("beforewego.find.parts"),
     RUNS("beforewego.find.runs"),
+    INCIDENTS("beforewego.find.incidents"),
     EVENTS("beforewego.find.events"),
     JOBS("beforewego.find.jobs");
 

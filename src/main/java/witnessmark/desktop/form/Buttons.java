@@ -3,9 +3,12 @@ package witnessmark.desktop.form;
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Cursor;
 import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 
@@ -49,6 +52,16 @@ public final class Buttons {
         button.setHorizontalAlignment(SwingConstants.LEADING);
         button.setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
         return button;
+    }
+
+    /** Something that is so or not. Space ticks it; Enter goes on, as in any field. */
+    public static JCheckBox tick(Caption caption, Consumer<Boolean> told) {
+        JCheckBox tick = Lettering.plain(new JCheckBox());
+        caption.on(tick);
+        tick.setOpaque(false);
+        tick.addActionListener(e -> told.accept(tick.isSelected()));
+        FormKeys.bindWithin(tick, Keys.plain(KeyEvent.VK_ENTER), "wm-enter", tick::transferFocus);
+        return tick;
     }
 
     private static AbstractAction action(Runnable work) {

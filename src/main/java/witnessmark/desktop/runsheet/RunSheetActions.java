@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +41,7 @@ final class RunSheetActions {
     private final List<Runnable> listeners = new ArrayList<>();
     private SheetView view = SheetView.NOBODY;
     private @Nullable Id<Car> wanted;
+    private Consumer<Id<Run>> report = run -> {};
     private boolean begun;
     private boolean saving;
     private final Refusal failure = new Refusal();
@@ -70,6 +72,11 @@ final class RunSheetActions {
 
     void seenBy(SheetView seen) {
         view = seen;
+    }
+
+    /** Says what reports an incident on a run that was just saved. */
+    void onReport(Consumer<Id<Run>> report) {
+        this.report = report;
     }
 
     /** Told when the draft line, the failure or what is being done has changed. */
@@ -132,11 +139,12 @@ final class RunSheetActions {
         draft.hold();
         Map<RunField, String> fields = model.texts();
         String what = words.run(run.fact(), car(run.fact()));
+        Consumer<Id<Run>> then = model.broke() ? report : saved -> {};
         context.tasks()
                 .write(
                         texts.get("runsheet.saving"),
                         () -> write(fields, what, nextCar),
-                        saved -> saved(fields, what, saved),
+                        saved -> saved(fields, what, saved, then),
                         this::couldNotSave);
     }
 
@@ -210,7 +218,7 @@ final class RunSheetActions {
         return new Saved(outcome, sheet.fresh(car), car);
     }
 
-    private void saved(Map<RunField, String> fields, String what, Saved saved) {
+    private void saved(Map<RunField, String> fields, String what, Saved saved, Consumer<Id<Run>> then) {
         saving = false;
         if (!saved.outcome().didWork()) {
             failure.refused(saved.outcome().problems(), words::sentence, model.texts());
@@ -230,6 +238,7 @@ final class RunSheetActions {
                         () -> undo.undo(written.change()));
         context.window().changed();
         tell();
+        runs(written).findFirst().map(Entry::id).ifPresent(then);
     }
 
     /** What was saved; that it may be another run, or which figures are unlike the engine's own, comes with it. */

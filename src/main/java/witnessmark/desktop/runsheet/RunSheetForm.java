@@ -11,11 +11,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
@@ -38,13 +41,15 @@ final class RunSheetForm extends JPanel {
     private final Map<RunField, LabelledBox> boxes = new EnumMap<>(RunField.class);
     private final Map<RunField, List<Named>> choices = new EnumMap<>(RunField.class);
     private transient Consumer<RunField> onLeave = field -> {};
+    private @Nullable JCheckBox broke;
     private boolean showing;
 
+    /** The form of a new run, which asks whether something broke. */
     RunSheetForm(RunSheetModel model, RunWords words) {
         this(model, words, null);
     }
 
-    /** @param last what is asked besides the run itself, after its last field; null for nothing */
+    /** @param last what is asked of a written run besides, after its last field; null for a new run */
     RunSheetForm(RunSheetModel model, RunWords words, @Nullable LabelledBox last) {
         super(new java.awt.BorderLayout());
         setOpaque(false);
@@ -58,6 +63,25 @@ final class RunSheetForm extends JPanel {
                 this, Keys.alt(KeyEvent.VK_ENTER), "wm-take", () -> focused().ifPresent(model::take));
         model.onChange(this::showModel);
         showModel();
+    }
+
+    /** What is told, and under it, where its note line would be, the tick that something broke. */
+    private JPanel remarksAndBroke() {
+        LabelledBox remarks = boxOf(RunField.REMARKS);
+        remarks.remove(remarks.line()); // of a run that is new there is nothing to say about what is told
+        JCheckBox tick = Buttons.tick(Caption.of(words.texts().get("runsheet.broke")), model::broke);
+        tick.setToolTipText(words.texts().get("runsheet.broke.tip"));
+        broke = tick;
+        JPanel both = new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[grow,fill]0[]"));
+        both.setOpaque(false);
+        both.add(remarks, "grow, wmin 0, wrap");
+        both.add(tick, "wmin 0");
+        return both;
+    }
+
+    /** The tick that says something broke. */
+    JCheckBox broke() {
+        return Objects.requireNonNull(broke);
     }
 
     /** Told of the field the focus left, after the model. */
@@ -112,7 +136,7 @@ final class RunSheetForm extends JPanel {
     }
 
     private Sheet layOut(@Nullable LabelledBox last) {
-        Sheet sheet = new Sheet("fill, novisualpadding, gapy 2", FOUR, "");
+        Sheet sheet = new Sheet("fill, novisualpadding, gapy 2, insets 10 18 6 18", FOUR, "");
         section(sheet, "runsheet.which", false);
         sheet.add(boxOf(RunField.CAR), "span 2, aligny top");
         sheet.add(boxOf(RunField.EVENT), "span 2, aligny top, wrap");
@@ -125,8 +149,10 @@ final class RunSheetForm extends JPanel {
         row(sheet, RunField.WARM_UP, RunField.TRACK, RunField.LOADED, RunField.KNOWN);
         row(sheet, RunField.DISTANCE, RunField.HEAT_CYCLES, RunField.RACE_STARTS, RunField.AMBIENT);
         sheet.add(boxOf(RunField.DRIVER_ASKED), "aligny top");
-        sheet.add(boxOf(RunField.REMARKS), (last == null ? "span 3" : "span 2") + ", grow, pushy, wmin 0");
-        if (last != null) {
+        if (last == null) {
+            sheet.add(remarksAndBroke(), "span 3, grow, pushy, wmin 0");
+        } else {
+            sheet.add(boxOf(RunField.REMARKS), "span 2, grow, pushy, wmin 0");
             sheet.add(last, "aligny top");
         }
         return sheet;
@@ -234,6 +260,10 @@ final class RunSheetForm extends JPanel {
         showing = true;
         for (RunField field : RunField.values()) {
             show(field, boxOf(field));
+        }
+        JCheckBox tick = broke;
+        if (tick != null) {
+            tick.setSelected(model.broke());
         }
         showing = false;
     }

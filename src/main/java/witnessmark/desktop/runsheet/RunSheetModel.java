@@ -26,6 +26,7 @@ import witnessmark.outcome.ProblemKind;
  */
 public final class RunSheetModel {
     private static final String TYPED = "typed by hand";
+    private static final String BROKE = "something broke";
     private static final Set<RunField> LEADING = Set.of(RunField.CAR, RunField.EVENT, RunField.PLANNED);
 
     private final List<Runnable> listeners = new ArrayList<>();
@@ -180,6 +181,19 @@ public final class RunSheetModel {
             follow(field);
         }
         reread();
+    }
+
+    /** Whether something broke or stopped the run, so that an incident is reported once it is saved. */
+    boolean broke() {
+        return text.broke();
+    }
+
+    /** Somebody ticked that something broke or stopped the run, or took the tick away. */
+    void broke(boolean now) {
+        if (text.broke() != now) {
+            text.broke(now);
+            tell();
+        }
     }
 
     /** The focus left a field: it is checked from now on. */
@@ -353,6 +367,9 @@ public final class RunSheetModel {
         StringJoiner typed = new StringJoiner(" ");
         text.typed().forEach(field -> typed.add(field.key()));
         kept.put(TYPED, typed.toString());
+        if (text.broke()) {
+            kept.put(BROKE, BROKE);
+        }
         if (caret != null) {
             kept.put(KeptDraft.CARET, caret.key());
         }
@@ -368,7 +385,9 @@ public final class RunSheetModel {
     Optional<RunField> restore(Map<String, String> kept, Map<RunField, String> fresh) {
         Map<RunField, String> meanwhile = new EnumMap<>(RunField.class);
         text.typed().forEach(field -> meanwhile.put(field, text.of(field)));
+        boolean broke = text.broke() || kept.containsKey(BROKE);
         start(new SheetText(), fresh);
+        text.broke(broke);
         Set<String> typed = Set.of(kept.getOrDefault(TYPED, "").split(" "));
         kept.forEach((key, now) -> RunField.of(key).ifPresent(field -> {
             if (typed.contains(key)) {

@@ -92,6 +92,11 @@ public final class RunSheetPlace implements Place {
         this.planJob = planJob;
     }
 
+    /** Says what reports an incident on a run that was saved with the tick that something broke. */
+    public void onReport(Consumer<Id<Run>> report) {
+        actions.onReport(report);
+    }
+
     @Override
     public PlaceId id() {
         return PlaceId.RUN_SHEET;

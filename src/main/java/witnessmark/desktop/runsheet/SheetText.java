@@ -12,6 +12,7 @@ final class SheetText {
     private final Map<RunField, String> given = new EnumMap<>(RunField.class);
     private final Set<RunField> typed = EnumSet.noneOf(RunField.class);
     private final Set<RunField> left = EnumSet.noneOf(RunField.class);
+    private boolean broke;
 
     String of(RunField field) {
         return text.getOrDefault(field, "");
@@ -58,9 +59,18 @@ final class SheetText {
         return typed;
     }
 
+    /** Whether somebody ticked that something broke or stopped the run. */
+    boolean broke() {
+        return broke;
+    }
+
+    void broke(boolean now) {
+        broke = now;
+    }
+
     /** Whether there is anything that would be lost. */
     boolean isDirty() {
-        return typed.stream().anyMatch(field -> !of(field).equals(given.getOrDefault(field, "")));
+        return broke || typed.stream().anyMatch(field -> !of(field).equals(given.getOrDefault(field, "")));
     }
 
     SheetText copy() {
@@ -69,6 +79,7 @@ final class SheetText {
         copy.given.putAll(given);
         copy.typed.addAll(typed);
         copy.left.addAll(left);
+        copy.broke = broke;
         return copy;
     }
 }

@@ -15,6 +15,7 @@ import witnessmark.logbook.sheets.CalibrateTool;
 import witnessmark.logbook.sheets.CameBack;
 import witnessmark.logbook.sheets.ChaseOut;
 import witnessmark.logbook.sheets.CloseBuild;
+import witnessmark.logbook.sheets.CloseIncident;
 import witnessmark.logbook.sheets.DecideAside;
 import witnessmark.logbook.sheets.DoNotice;
 import witnessmark.logbook.sheets.EnterCar;
@@ -26,6 +27,7 @@ import witnessmark.logbook.sheets.ListPart;
 import witnessmark.logbook.sheets.LogMissed;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.MoveStock;
+import witnessmark.logbook.sheets.NameIncidentPart;
 import witnessmark.logbook.sheets.NewStock;
 import witnessmark.logbook.sheets.PlanJob;
 import witnessmark.logbook.sheets.ProveBuild;
@@ -33,12 +35,15 @@ import witnessmark.logbook.sheets.PutEngine;
 import witnessmark.logbook.sheets.PutPartAside;
 import witnessmark.logbook.sheets.PutSeal;
 import witnessmark.logbook.sheets.ReadMeter;
+import witnessmark.logbook.sheets.ReopenIncident;
 import witnessmark.logbook.sheets.RepairAtTrack;
+import witnessmark.logbook.sheets.ReportIncident;
 import witnessmark.logbook.sheets.ScrapPart;
 import witnessmark.logbook.sheets.SendOut;
 import witnessmark.logbook.sheets.SetLimit;
 import witnessmark.logbook.sheets.SetReadingLimit;
 import witnessmark.logbook.sheets.SetTrigger;
+import witnessmark.logbook.sheets.ShareMissed;
 import witnessmark.logbook.sheets.SignClear;
 import witnessmark.logbook.sheets.SignRunOn;
 import witnessmark.logbook.sheets.SplitSet;
@@ -49,9 +54,11 @@ import witnessmark.logbook.sheets.TellNotice;
 import witnessmark.logbook.sheets.TightenJoint;
 import witnessmark.logbook.sheets.UseTool;
 import witnessmark.logbook.sheets.WriteBuild;
+import witnessmark.logbook.sheets.WriteCause;
 import witnessmark.logbook.sheets.WriteHold;
 import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
+import witnessmark.logbook.sheets.WritePrevention;
 import witnessmark.logbook.sheets.WriteReading;
 import witnessmark.logbook.sheets.WriteWork;
 
@@ -77,6 +84,13 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD, 2, new RepairAtTrack()),
                 new Listed(CommandMenu.RECORD, 2, new WriteReading()),
                 new Listed(CommandMenu.RECORD, 2, new WriteLook()),
+                new Listed(CommandMenu.RECORD, 2, new ReportIncident()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 1, new NameIncidentPart()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 1, new WriteCause()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 1, new WritePrevention()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 1, new ShareMissed()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new CloseIncident()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new ReopenIncident()),
                 new Listed(CommandMenu.RECORD, 5, new AddPerson()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new FitPart()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new TakeOffPart()),

@@ -21,6 +21,7 @@ import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.LimitRange;
 import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.Percent;
 import witnessmark.logbook.sheets.ReadingFigure;
 import witnessmark.logbook.sheets.RecordSheet;
 import witnessmark.logbook.sheets.SheetAmount;
@@ -33,6 +34,7 @@ import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
@@ -194,6 +196,7 @@ final class SheetWords {
                     PART_SCRAPPED,
                     STOCK_BELOW_NOTHING,
                     AS_WRITTEN_ALREADY,
+                    SHARE_BEYOND_WHOLE,
                     TOOL_OUT_OF_USE,
                     TOOL_NOT_CALIBRATED,
                     METER_BACKWARDS -> facts.subList(1, facts.size());
@@ -216,7 +219,9 @@ final class SheetWords {
         List<Object> facts = problem.facts().stream()
                 .map(fact -> fact instanceof SheetField field
                         ? (Object) label(field)
-                        : fact instanceof SheetWord || fact instanceof ReadingFigure ? named(fact) : fact)
+                        : fact instanceof SheetWord || fact instanceof ReadingFigure || fact instanceof Percent
+                                ? named(fact)
+                                : fact)
                 .toList();
         return new Problem(problem.kind(), facts, problem.place());
     }
@@ -275,6 +280,12 @@ final class SheetWords {
         }
         if (fact instanceof Pressure pressure) {
             return measures.pressure(pressure);
+        }
+        if (fact instanceof Money money) {
+            return measures.money(money);
+        }
+        if (fact instanceof Percent share) {
+            return readings.percent(share.hundredths());
         }
         if (fact instanceof ReadingFigure figure) {
             return readings.figure(figure.kind(), figure.value());

@@ -1,5 +1,6 @@
 package witnessmark.desktop.sheets;
 
+import java.awt.event.KeyEvent;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
@@ -11,11 +12,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.beforewego.OutLine;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.PlaceId;
@@ -32,6 +35,7 @@ import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.logbook.sheets.ReportIncident;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.logbook.sheets.WriteSheet;
@@ -165,7 +169,8 @@ public final class Sheets {
     private Command command(SheetList.Listed of) {
         LogSheet sheet = of.sheet();
         String name = "sheets.command." + sheet.key();
-        return new Command(context.texts(), name, of.menu(), of.section(), null, () -> open(sheet));
+        KeyStroke key = sheet instanceof ReportIncident ? Keys.menuShift(KeyEvent.VK_I) : null;
+        return new Command(context.texts(), name, of.menu(), of.section(), key, () -> open(sheet));
     }
 
     /** Shows the sheet that adds a car. */
@@ -195,6 +200,11 @@ public final class Sheets {
     /** The same for the sheet that puts a batch on the shelf. */
     public void newStock(Runnable goBack) {
         open(new Prefilled("new_stock", Map.of()), goBack);
+    }
+
+    /** The same for the sheet that reports an incident. */
+    public void reportIncident(Runnable goBack) {
+        open(new Prefilled("report_incident", Map.of()), goBack);
     }
 
     /** Shows the sheet that sets a limit. */

@@ -8,6 +8,7 @@ public enum CommandMenu {
     EDIT("shell.menu.edit"),
     GO("shell.menu.go"),
     RECORD("shell.menu.record"),
+    RECORD_INCIDENTS("shell.menu.record.incidents", RECORD),
     RECORD_PARTS("shell.menu.record.parts", RECORD),
     RECORD_STOCK("shell.menu.record.stock", RECORD),
     RECORD_OUT("shell.menu.record.out", RECORD),

@@ -4,6 +4,7 @@ package witnessmark.desktop.shell;
 public enum PlaceId {
     BEFORE_WE_GO("beforeWeGo", 1, PlaceGroup.TRACK),
     RUN_SHEET("runSheet", 2, PlaceGroup.TRACK),
+    INCIDENTS("incidents", 3, PlaceGroup.TRACK),
     ENGINES("engines", 4, PlaceGroup.WORKSHOP),
     PARTS_SHELF("partsShelf", 5, PlaceGroup.WORKSHOP);
 

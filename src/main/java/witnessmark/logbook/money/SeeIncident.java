@@ -2,7 +2,9 @@ package witnessmark.logbook.money;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.Costs;
@@ -27,11 +29,32 @@ public final class SeeIncident {
     private final Facts facts;
     private final AsOf asOf;
     private final CostBook book;
+    private final Map<Id<Incident>, IncidentCost> costs = new HashMap<>();
 
     private SeeIncident(View view) {
         this.facts = view.facts();
         this.asOf = view.ledger().asOf();
         this.book = Costs.asOf(facts, asOf);
+        Failures.all(facts, book, asOf, piece -> true).forEach(cost -> costs.put(cost.incident(), cost));
+    }
+
+    /** How many are open on the view's day. */
+    public static int open(View view) {
+        AsOf asOf = view.ledger().asOf();
+        return (int) view.facts()
+                .of(Incident.class)
+                .inForce()
+                .filter(incident -> asOf.counts(incident.fact().at()) && open(incident, asOf))
+                .count();
+    }
+
+    /** What the parts of an incident had run by then, as the logbook has it now, in the order of the page. */
+    public static List<LifeThen.Ran> ranThen(View view, IncidentPage page) {
+        if (page.parts().isEmpty()) {
+            return List.of();
+        }
+        LifeThen then = LifeThen.at(view.facts(), page.incident().fact().at(), view.zone());
+        return page.parts().stream().map(part -> then.of(part.fact().part())).toList();
     }
 
     /** Every incident up to the view's day with its page: the open ones first, each the latest first. */
@@ -41,7 +64,7 @@ public final class SeeIncident {
                 .of(Incident.class)
                 .inForce()
                 .filter(incident -> see.asOf.counts(incident.fact().at()))
-                .sorted(Comparator.comparing((Entry<Incident> incident) -> !see.open(incident))
+                .sorted(Comparator.comparing((Entry<Incident> incident) -> !open(incident, see.asOf))
                         .thenComparing(incident -> incident.fact().at(), Comparator.reverseOrder()))
                 .map(see::page)
                 .toList();
@@ -66,7 +89,12 @@ public final class SeeIncident {
                 .orElseGet(() -> new IncidentCost(id, book.home(), List.of()));
     }
 
-    private boolean open(Entry<Incident> incident) {
+    private IncidentCost cost(Id<Incident> id) {
+        IncidentCost known = costs.get(id);
+        return known == null ? new IncidentCost(id, book.home(), List.of()) : known;
+    }
+
+    private static boolean open(Entry<Incident> incident, AsOf asOf) {
         return incident.fact().closed() == null || !asOf.counts(incident.fact().closed());
     }
 
@@ -81,8 +109,8 @@ public final class SeeIncident {
         Preventions preventions = new Preventions(facts, book.home(), asOf);
         return new IncidentPage(
                 incident,
-                open(incident),
-                cost(facts, book, asOf, id),
+                open(incident, asOf),
+                cost(id),
                 facts.of(IncidentPart.class).where(part -> part.incident().equals(id)),
                 causes,
                 Math.max(0, Cause.WHOLE - given),
@@ -121,6 +149,6 @@ public final class SeeIncident {
         return new Decided(
                 decision,
                 facts.of(DecisionOption.class).where(option -> option.decision().equals(decision.id())),
-                led == null ? null : cost(facts, book, asOf, led));
+                led == null ? null : cost(led));
     }
 }

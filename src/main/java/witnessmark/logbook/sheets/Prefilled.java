@@ -11,8 +11,10 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
+import witnessmark.domain.Run;
 import witnessmark.domain.SentOut;
 import witnessmark.domain.StockBatch;
 import witnessmark.ledger.result.PutAside;
@@ -124,6 +126,24 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
             texts.put(WriteLook.WHEN_TIME, time);
         }
         return new Prefilled(new WriteLook().key(), texts);
+    }
+
+    /** An incident on a run that is logged. */
+    public static Prefilled incidentOn(Id<Run> run) {
+        return new Prefilled(new ReportIncident().key(), Map.of(ReportIncident.RUN, run.text()));
+    }
+
+    /** What can be written of an incident, in the order it is usually found out. */
+    public static List<Prefilled> about(Id<Incident> incident, boolean open) {
+        String id = incident.text();
+        return List.of(
+                new Prefilled(new NameIncidentPart().key(), Map.of(NameIncidentPart.INCIDENT, id)),
+                new Prefilled(new WriteCause().key(), Map.of(WriteCause.INCIDENT, id)),
+                new Prefilled(new WritePrevention().key(), Map.of(WritePrevention.INCIDENT, id)),
+                new Prefilled(new ShareMissed().key(), Map.of(ShareMissed.INCIDENT, id)),
+                open
+                        ? new Prefilled(new CloseIncident().key(), Map.of(CloseIncident.INCIDENT, id))
+                        : new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, id)));
     }
 
     private static Prefilled takeOff(Where where) {

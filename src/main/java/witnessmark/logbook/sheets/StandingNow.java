@@ -12,6 +12,8 @@ import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.StockLevel;
 import witnessmark.ledger.result.Where;
 import witnessmark.logbook.View;
+import witnessmark.logbook.money.LifeThen;
+import witnessmark.quantity.Moment;
 
 /** What holds, how everything stands and where it is in one view, worked out when it is first asked for. */
 public final class StandingNow {
@@ -21,6 +23,7 @@ public final class StandingNow {
     private @Nullable List<Where> parts;
     private @Nullable List<StockLevel> stock;
     private @Nullable OutWithOthers out;
+    private @Nullable LifeThen then;
 
     StandingNow(View view) {
         this.view = view;
@@ -66,6 +69,16 @@ public final class StandingNow {
         if (known == null) {
             known = new Stock(view.facts(), view.ledger().asOf()).all();
             stock = known;
+        }
+        return known;
+    }
+
+    /** What parts had run by a moment. */
+    synchronized LifeThen then(Moment at) {
+        LifeThen known = then;
+        if (known == null || !known.at().equals(at)) {
+            known = LifeThen.at(view.facts(), at, view.zone());
+            then = known;
         }
         return known;
     }

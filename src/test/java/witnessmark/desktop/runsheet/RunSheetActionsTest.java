@@ -3,6 +3,7 @@ package witnessmark.desktop.runsheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
@@ -19,6 +20,7 @@ import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Drafts;
@@ -27,6 +29,7 @@ import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.RunningTime;
 
 /** Drafts, saving and taking back, in the window's shell, on the Saturday of round 6. */
 @UiTest
@@ -96,6 +99,27 @@ class RunSheetActionsTest {
         assertThat(draft.fields()).containsEntry("running", "1h7x");
         assertThat(draft.keptAt()).isEqualTo(book.today().now());
         assertThat(shownDraft()).isEqualTo("Draft kept 09:41:12. Not in the logbook yet.");
+    }
+
+    @Test
+    void the_tick_that_something_broke_reports_an_incident_on_the_run_that_was_saved_and_on_no_other() {
+        List<Id<Run>> reported = new ArrayList<>();
+        stage.place.onReport(reported::add);
+        stage.put(RunField.RUNNING, "28:20");
+        save();
+        assertThat(reported).isEmpty();
+
+        long before = runs();
+        stage.put(RunField.RUNNING, "12:00");
+        stage.put(RunField.OUT_AT, "06:00");
+        settle();
+        stage.place.panel().form().broke().doClick();
+        save();
+        assertThat(runs()).isEqualTo(before + 1);
+        assertThat(reported).hasSize(1);
+        assertThat(book.view().facts().of(Run.class).get(reported.get(0)).running())
+                .isEqualTo(new RunningTime(720_000));
+        assertThat(stage.place.panel().form().broke().isSelected()).isFalse();
     }
 
     /** Started again, the rail says that something waits before anybody has opened the sheet, and until it is cleared. */

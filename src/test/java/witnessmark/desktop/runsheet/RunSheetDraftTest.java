@@ -63,6 +63,24 @@ class RunSheetDraftTest {
     }
 
     @Test
+    void that_something_broke_is_kept_by_a_draft_put_back_with_it_and_gone_with_the_run() {
+        model = opened();
+        assertThat(model.isDirty()).isFalse();
+        model.broke(true);
+        assertThat(model.isDirty()).isTrue();
+        RunSheetModel next = new RunSheetModel(sheet);
+        next.restore(model.draft(null), sheet.fresh(null));
+        assertThat(next.broke()).isTrue();
+
+        next.clear(sheet.fresh(null));
+        assertThat(next.broke()).isFalse();
+        next.putBack();
+        assertThat(next.broke()).isTrue();
+        next.moveOn(next.texts(), sheet.fresh(null));
+        assertThat(next.broke()).isFalse();
+    }
+
+    @Test
     void keys_pressed_before_the_draft_was_read_are_not_lost() {
         put(RunField.RUNNING, "31");
         Map<String, String> kept = model.draft(null);

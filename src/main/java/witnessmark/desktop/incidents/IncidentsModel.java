@@ -1,0 +1,131 @@
+package witnessmark.desktop.incidents;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import witnessmark.cost.result.Switches;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Incident;
+import witnessmark.logbook.View;
+import witnessmark.logbook.money.IncidentPage;
+import witnessmark.logbook.money.LifeThen;
+import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.Money;
+import witnessmark.wording.Measures;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/** Words the incidents. The same answer always gives the same lines. */
+final class IncidentsModel {
+    private final Texts texts;
+    private final Measures measures;
+    private final RecordWords records;
+    private final CostWords costs;
+    private final SectionWords sections;
+
+    IncidentsModel(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.records = new RecordWords(texts);
+        this.costs = new CostWords(texts, measures);
+        this.sections = new SectionWords(texts, measures);
+    }
+
+    IncidentsLines lines(View view, List<IncidentPage> all) {
+        return new IncidentsLines(
+                measures.date(view.day()),
+                (int) all.stream().filter(IncidentPage::open).count(),
+                all.stream().map(page -> line(view, page)).toList());
+    }
+
+    private IncidentLine line(View view, IncidentPage page) {
+        Incident incident = page.incident().fact();
+        Money together = page.cost().total(Switches.USUAL);
+        return new IncidentLine(
+                page.incident().id().text(),
+                incident.mark(),
+                incident.title(),
+                on(view.facts(), incident, false),
+                measures.shortDate(incident.at().day()),
+                incident.at(),
+                stands(page, view.day()),
+                state(page),
+                measures.money(together),
+                together.minor(),
+                Prefilled.about(page.incident().id(), page.open()));
+    }
+
+    private static SeamState state(IncidentPage page) {
+        return page.open() ? SeamState.DUE : SeamState.WITHIN;
+    }
+
+    private String stands(IncidentPage page, LocalDate today) {
+        int days = (int) ChronoUnit.DAYS.between(page.incident().fact().at().day(), today);
+        return page.open() ? texts.get("incidents.open", days) : texts.get("incidents.closed");
+    }
+
+    /** {@code 57, K05}, or in full {@code car 57, K05}. */
+    private String on(Facts facts, Incident incident, boolean full) {
+        List<String> on = new ArrayList<>();
+        if (incident.car() != null) {
+            String car = facts.of(Car.class).get(incident.car()).name();
+            on.add(full ? texts.get("incidents.car", car) : car);
+        }
+        if (incident.engine() != null) {
+            on.add(facts.of(Engine.class).get(incident.engine()).number());
+        }
+        return measures.row(on);
+    }
+
+    /** @param ran what its parts had run by then as the logbook has it now, in their order */
+    PageLines page(View view, IncidentPage page, List<LifeThen.Ran> ran) {
+        Entry<Incident> entry = page.incident();
+        Incident incident = entry.fact();
+        return new PageLines(
+                entry.id().text(),
+                incident.mark(),
+                incident.title(),
+                stands(page, view.day()),
+                state(page),
+                facts(view.facts(), incident),
+                closed(page),
+                incident.seen(),
+                page.cost().home().getCurrencyCode(),
+                costs.columns(view.facts(), page.cost()),
+                costs.span(page.cost()),
+                sections.of(view.facts(), page, ran));
+    }
+
+    private String facts(Facts facts, Incident incident) {
+        List<String> all = new ArrayList<>();
+        all.add(measures.fullMoment(incident.at()));
+        all.add(records.word(incident.found()));
+        all.add(on(facts, incident, true));
+        if (incident.event() != null) {
+            all.add(facts.of(Event.class).get(incident.event()).name());
+        }
+        all.add(records.word(incident.severity()));
+        all.add(texts.get("incidents.by", incident.by()));
+        all.removeIf(String::isEmpty);
+        return measures.row(all);
+    }
+
+    private String closed(IncidentPage page) {
+        Incident incident = page.incident().fact();
+        Moment closed = incident.closed();
+        return page.open() || closed == null
+                ? ""
+                : texts.get(
+                        "incidents.closed.because",
+                        measures.date(closed.day()),
+                        incident.closedBy(),
+                        incident.closedBecause());
+    }
+}

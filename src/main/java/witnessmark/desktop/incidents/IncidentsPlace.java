@@ -1,0 +1,144 @@
+package witnessmark.desktop.incidents;
+
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.Place;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.logbook.View;
+import witnessmark.logbook.money.SeeIncident;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Incidents: reads the list and the one in hand off the event thread and shows them. */
+public final class IncidentsPlace implements Place {
+    private static final Logger LOG = LoggerFactory.getLogger(IncidentsPlace.class);
+
+    private final Texts texts;
+    private final Desk window;
+    private final Supplier<View> view;
+    private final IncidentsModel model;
+    private final Latest reading;
+    private final Latest readingPage;
+    private final Latest counting;
+    private final IncidentsPanel panel;
+    private final JButton again;
+    private @Nullable String wanted;
+    private boolean shown;
+
+    /**
+     * @param window the window's desk
+     * @param view the logbook as of the day looked at; asked off the event thread
+     * @param asked what the page leads to
+     */
+    public IncidentsPlace(SheetTools tools, Measures measures, Desk window, Supplier<View> view, IncidentsAsked asked) {
+        this.texts = tools.texts();
+        this.window = window;
+        this.view = view;
+        this.model = new IncidentsModel(texts, measures);
+        this.reading = new Latest(tools.tasks());
+        this.readingPage = new Latest(tools.tasks());
+        this.counting = new Latest(tools.tasks());
+        this.panel = new IncidentsPanel(tools, asked);
+        this.again = Buttons.plain(Caption.of(texts.get("incidents.again")), this::refresh);
+        panel.table().sheet().onSelect(this::chosen);
+    }
+
+    @Override
+    public PlaceId id() {
+        return PlaceId.INCIDENTS;
+    }
+
+    @Override
+    public JComponent component() {
+        return panel;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        return panel.firstFocus();
+    }
+
+    @Override
+    public void refresh() {
+        reading.run(
+                texts.get("incidents.reading"),
+                () -> {
+                    View now = view.get();
+                    return model.lines(now, SeeIncident.all(now));
+                },
+                this::show,
+                this::failed);
+    }
+
+    @Override
+    public void recount() {
+        counting.run(
+                texts.get("incidents.reading"),
+                () -> SeeIncident.open(view.get()),
+                count -> window.waiting(PlaceId.INCIDENTS, count),
+                failure -> LOG.error("open incidents could not be counted", failure));
+    }
+
+    /** Brings an incident into view. */
+    @Override
+    public void open(String record) {
+        wanted = record;
+        if (shown) {
+            chooseWanted();
+        }
+    }
+
+    private void show(IncidentsLines lines) {
+        shown = true;
+        panel.show(lines);
+        window.heading(PlaceId.INCIDENTS, lines.day());
+        window.waiting(PlaceId.INCIDENTS, lines.open());
+        chooseWanted();
+        chosen(panel.table().sheet().selected());
+    }
+
+    /** What was asked for may come only with the reading under way. */
+    private void chooseWanted() {
+        String record = wanted;
+        if (record != null && panel.table().sheet().select(record)) {
+            wanted = null;
+        }
+    }
+
+    private void chosen(@Nullable IncidentLine line) {
+        if (line == null) {
+            readingPage.drop();
+            panel.view().none();
+            return;
+        }
+        readingPage.run(
+                texts.get("incidents.reading"),
+                () -> {
+                    View now = view.get();
+                    return SeeIncident.of(now, Id.<Incident>parse(line.id()))
+                            .map(page -> model.page(now, page, SeeIncident.ranThen(now, page)));
+                },
+                page -> page.ifPresent(panel.view()::show),
+                this::failed);
+    }
+
+    private void failed(Throwable failure) {
+        LOG.error("the incidents could not be put together", failure);
+        panel.failed(texts.get("incidents.failed"), again);
+    }
+
+    IncidentsPanel panel() {
+        return panel;
+    }
+}
