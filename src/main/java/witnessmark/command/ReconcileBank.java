@@ -47,8 +47,7 @@ final class ReconcileBank implements Callable<Integer> {
     }
 
     private int work(Desk desk, Answer answer) {
-        Reconciled found =
-                Reconcile.of(desk.view());
+        Reconciled found = Reconcile.of(desk.view());
         int agreed = 0;
         if (agree) {
             List<Entry<BankMatch>> matches = found.lines().stream()

@@ -45,9 +45,7 @@ public final class BankStatements {
     void read(Path file) {
         String reading = texts.get("bank.reading", String.valueOf(file.getFileName()));
         context.window().say(reading);
-        context.tools()
-                .tasks()
-                .run(reading, () -> context.files().read(file), this::shown, this::failed);
+        context.tools().tasks().run(reading, () -> context.files().read(file), this::shown, this::failed);
     }
 
     private void shown(Outcome<StatementRows> read) {
@@ -60,7 +58,8 @@ public final class BankStatements {
         Optional<StatementForm> form = GuessForm.of(facts, rows, lastAccount(facts));
         if (form.isEmpty()) {
             context.window()
-                    .say(texts.get("bank.noForm", rows.file(), context.measures().row(rows.headings())));
+                    .say(texts.get(
+                            "bank.noForm", rows.file(), context.measures().row(rows.headings())));
             return;
         }
         context.window().say(texts.get("bank.read"));

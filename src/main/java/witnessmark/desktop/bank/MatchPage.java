@@ -160,11 +160,7 @@ final class MatchPage implements Aside {
     }
 
     private MatchLine line(Reconciled.Line line) {
-        return new MatchLine(
-                line,
-                measures.date(line.bank().fact().day()),
-                measures.money(line.left()),
-                perhaps(line));
+        return new MatchLine(line, measures.date(line.bank().fact().day()), measures.money(line.left()), perhaps(line));
     }
 
     private String perhaps(Reconciled.Line line) {
@@ -226,7 +222,8 @@ final class MatchPage implements Aside {
         JPanel side = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill][]"));
         side.setOpaque(false);
         side.add(lines, "grow, push, hmin 120, wrap");
-        JPanel ways = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[0:320:,grow 0][][grow,right][]", "[bottom]"));
+        JPanel ways =
+                new JPanel(new MigLayout("insets 0, gap 8, fillx", "[0:320:,grow 0][][grow,right][]", "[bottom]"));
         ways.setOpaque(false);
         ways.add(because, "growx");
         ways.add(aside, "aligny top, gaptop 20");

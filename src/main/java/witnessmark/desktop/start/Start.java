@@ -62,7 +62,14 @@ public final class Start {
         return new StartCommands(
                         context,
                         new StartCommands.Work(
-                                this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar, jobSheet, bank))
+                                this::startOwn,
+                                this::openAnother,
+                                this::askWho,
+                                folder,
+                                keeping,
+                                calendar,
+                                jobSheet,
+                                bank))
                 .all();
     }
 

@@ -39,7 +39,8 @@ class BankPagesTest {
         try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
             read(window, folder);
             assertThat(window.said())
-                    .contains("Days stand under Date, written d.M.uuuu", "5 new lines", "1 row cannot be read", "Line 5");
+                    .contains(
+                            "Days stand under Date, written d.M.uuuu", "5 new lines", "1 row cannot be read", "Line 5");
             assertThat(lines(window)).isEmpty();
             GoldenText.check("bank_statement", Stage.lay(window.start.place().component(), 1140, 640));
             window.press("Leave it");
@@ -114,7 +115,13 @@ class BankPagesTest {
     }
 
     private static List<BankLine> lines(StartedWindow window) {
-        return window.logbook.logbook().facts().of(BankLine.class).inForce().map(Entry::fact).toList();
+        return window.logbook
+                .logbook()
+                .facts()
+                .of(BankLine.class)
+                .inForce()
+                .map(Entry::fact)
+                .toList();
     }
 
     private static void select(StartedWindow window, String words) {
