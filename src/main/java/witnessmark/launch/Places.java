@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
@@ -13,6 +14,8 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
+import witnessmark.desktop.season.SeasonLeads;
+import witnessmark.desktop.season.SeasonPlace;
 import witnessmark.desktop.sheets.Sheets;
 import witnessmark.desktop.sheets.SheetsContext;
 import witnessmark.desktop.shelf.ShelfAsked;
@@ -34,6 +37,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
@@ -91,6 +95,7 @@ final class Places {
         sheets.engineInView(engines::engineInView);
         all.add(engines);
         all.add(shelf(shell, measures, book, sheets));
+        all.add(season(shell, measures, book, sheets, start));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
         commands.addAll(sheets.commands());
@@ -161,6 +166,22 @@ final class Places {
                         prefilled -> sheets.open(prefilled, back),
                         () -> sheets.fitPart(back),
                         () -> sheets.newStock(back)));
+    }
+
+    private static SeasonPlace season(
+            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Start start) {
+        Runnable back = () -> shell.desk().go(PlaceId.SEASON_LEDGER);
+        SeasonPlace place = new SeasonPlace(
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                shell.desk(),
+                () -> book.desk().view(),
+                new SeasonLeads(
+                        record -> sheets.correct(record, back),
+                        sheet -> sheets.open(new Prefilled(sheet, Map.of()), back),
+                        () -> {},
+                        () -> {}));
+        return place;
     }
 
     private static Command units(ShellContext shell, String key, Units units, Measures now, Window window) {

@@ -33,6 +33,7 @@ public final class Texts {
             "calendar",
             "command",
             "money",
+            "season",
             "jobsheet",
             "help",
             "sheets");

@@ -5,7 +5,8 @@ public enum PlaceId {
     BEFORE_WE_GO("beforeWeGo", 1, PlaceGroup.TRACK),
     RUN_SHEET("runSheet", 2, PlaceGroup.TRACK),
     ENGINES("engines", 4, PlaceGroup.WORKSHOP),
-    PARTS_SHELF("partsShelf", 5, PlaceGroup.WORKSHOP);
+    PARTS_SHELF("partsShelf", 5, PlaceGroup.WORKSHOP),
+    SEASON_LEDGER("seasonLedger", 8, PlaceGroup.OFFICE);
 
     private final String name;
     private final int digit;

@@ -67,6 +67,12 @@ public final class SeeSeason {
         return new SeeSeason(view).page(season, switches, by);
     }
 
+    /** The page asked for; of the season of the view's day where that of the name is not there. */
+    public static SeasonPage of(View view, SeasonAsked asked) {
+        SeasonSpan season = named(view, asked.season()).orElseGet(() -> now(view));
+        return of(view, season, asked.switches(), asked.by());
+    }
+
     private SeasonPage page(SeasonSpan season, Switches switches, BarsBy by) {
         SeasonRunning running = new SeasonRunning(facts, season, asOf);
         List<IncidentCost> costs = Failures.all(facts, book, asOf, piece -> season.has(piece.day())).stream()
