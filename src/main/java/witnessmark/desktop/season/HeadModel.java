@@ -37,11 +37,10 @@ final class HeadModel {
         }
         List<Bar> named =
                 kinds.stream().filter(bar -> bar.subject() != null).limit(NAMED).toList();
-        String head = texts.get(
-                labour(page).isNone() ? "season.finding" : "season.finding.labour",
-                measures.money(page.total()),
-                measures.amount(labour(page)),
-                spent);
+        String total = measures.money(page.total());
+        String head = labour(page).isNone()
+                ? texts.get("season.finding", total, spent)
+                : texts.get("season.finding.labour", total, measures.amount(labour(page)), spent);
         if (named.isEmpty()) {
             return head;
         }

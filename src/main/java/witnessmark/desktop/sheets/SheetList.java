@@ -54,6 +54,15 @@ import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
 import witnessmark.logbook.sheets.WriteReading;
 import witnessmark.logbook.sheets.WriteWork;
+import witnessmark.logbook.sheets.WriteCost;
+import witnessmark.logbook.sheets.WeekendCosts;
+import witnessmark.logbook.sheets.WriteIncome;
+import witnessmark.logbook.sheets.WriteBudget;
+import witnessmark.logbook.sheets.PutDecision;
+import witnessmark.logbook.sheets.DecideIt;
+import witnessmark.logbook.sheets.CameOfIt;
+import witnessmark.logbook.sheets.SetHourRate;
+import witnessmark.logbook.sheets.CloseSeason;
 
 /** Every sheet with its place in the menus. */
 final class SheetList {
@@ -122,6 +131,15 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_TOOLS, 1, new ReadMeter()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new AddTool()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new CalibrateTool()),
-                new Listed(CommandMenu.RECORD_TOOLS, 2, new UseTool()));
+                new Listed(CommandMenu.RECORD_TOOLS, 2, new UseTool()),
+                new Listed(CommandMenu.RECORD_MONEY, 1, new WriteCost()),
+                new Listed(CommandMenu.RECORD_MONEY, 1, new WeekendCosts()),
+                new Listed(CommandMenu.RECORD_MONEY, 1, new WriteIncome()),
+                new Listed(CommandMenu.RECORD_MONEY, 1, new WriteBudget()),
+                new Listed(CommandMenu.RECORD_MONEY, 2, new PutDecision()),
+                new Listed(CommandMenu.RECORD_MONEY, 2, new DecideIt()),
+                new Listed(CommandMenu.RECORD_MONEY, 2, new CameOfIt()),
+                new Listed(CommandMenu.RECORD_MONEY, 3, new SetHourRate()),
+                new Listed(CommandMenu.RECORD_MONEY, 3, new CloseSeason()));
     }
 }

@@ -30,6 +30,7 @@ import witnessmark.quantity.Counter;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
+import witnessmark.quantity.Money;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
@@ -179,6 +180,9 @@ final class SheetWords {
             case OUT_OF_RANGE, OUTSIDE_EVENT -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
             case EARLIER_THAN -> List.of(facts.get(2));
+            case MORE_BACK_THAN_PAID, SHARES_NOT_WHOLE -> facts;
+            case OTHER_CURRENCY, DAY_OF_ANOTHER_SEASON, WRITTEN_FOR_IT_ALREADY, SEASON_NOT_OVER ->
+                List.of(facts.get(1));
             case SAYS_OTHERWISE -> List.of(facts.get(3));
             case FITTED_LATER -> List.of(facts.get(2), facts.get(3));
             case PART_STILL_FITTED,
@@ -252,6 +256,9 @@ final class SheetWords {
         }
         if (fact instanceof Moment moment) {
             return measures.moment(moment);
+        }
+        if (fact instanceof Money money) {
+            return measures.money(money);
         }
         if (fact instanceof EngineSpeed speed) {
             return measures.speed(speed);

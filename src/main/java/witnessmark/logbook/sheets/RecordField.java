@@ -208,7 +208,7 @@ record RecordField(
             return values.money(field);
         }
         if (type == BigDecimal.class) {
-            return values.read(field, TypedMoney::rate);
+            return values.read(field, RecordField::figure);
         }
         if (type == ZoneId.class) {
             return zone(in, text);
@@ -254,5 +254,10 @@ record RecordField(
                 .map(Moment::zone)
                 .orElse(in.sight().view().zone());
         return time == null ? Moment.endOf(day, zone) : Moment.of(day.atTime(time), zone);
+    }
+
+    /** Points may be nothing, a rate may not; whether it is one is for the record to say. */
+    private static Typed<BigDecimal> figure(String text) {
+        return text.matches("0([.,]0+)?") ? new Typed.Read<>(BigDecimal.ZERO, text) : TypedMoney.rate(text);
     }
 }

@@ -65,8 +65,7 @@ final class SeasonWindow implements AutoCloseable {
                 new SeasonLeads(
                         record -> asked.add("correct " + record),
                         asked::add,
-                        () -> asked.add("export"),
-                        () -> asked.add("print")));
+                        () -> asked.add("export")));
         ShellContext context =
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {});
         pane = new ShellPane(context, List.of(place), List.of(), List.of());
