@@ -66,8 +66,7 @@ final class Cost implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<SeasonSpan> asked =
-                season == null ? Optional.of(SeeSeason.now(view)) : SeeSeason.named(view, season);
+        Optional<SeasonSpan> asked = season == null ? Optional.of(SeeSeason.now(view)) : SeeSeason.named(view, season);
         Optional<BarsBy> under = by(by);
         Optional<String> odd = odd();
         if (asked.isEmpty()) {
@@ -148,8 +147,7 @@ final class Cost implements Callable<Integer> {
             }
         }
         for (NoRate missing : page.noRate()) {
-            answer.line(tools.texts()
-                    .get("money.no_rate", tools.measures().money(missing.amount())));
+            answer.line(tools.texts().get("money.no_rate", tools.measures().money(missing.amount())));
         }
     }
 

@@ -65,7 +65,8 @@ final class CostText {
         for (Place column : Cost.columns()) {
             line.append("%17s".formatted(tools.measures().amount(failure.cost().column(column, switches))));
         }
-        return line.append("%17s".formatted(tools.measures().amount(failure.cost().total(switches))))
+        return line.append(
+                        "%17s".formatted(tools.measures().amount(failure.cost().total(switches))))
                 .toString();
     }
 

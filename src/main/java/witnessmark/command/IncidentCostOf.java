@@ -54,14 +54,11 @@ final class IncidentCostOf implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<IncidentPage> page = view.facts()
-                .of(Incident.class)
-                .named(mark)
-                .map(Entry::id)
-                .flatMap(id -> SeeIncident.of(view, id));
+        Optional<IncidentPage> page =
+                view.facts().of(Incident.class).named(mark).map(Entry::id).flatMap(id -> SeeIncident.of(view, id));
         if (page.isEmpty()) {
-            return answer.didNot(List.of(Problem.of(
-                    ProblemKind.NOT_FOUND, tools.words().one(Incident.class), mark)));
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Incident.class), mark)));
         }
         if (json) {
             answer.print(asJson(answer, view, page.get()));

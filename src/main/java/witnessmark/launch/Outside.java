@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.time.InstantSource;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
+import witnessmark.exchange.CsvTableFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -16,6 +17,7 @@ import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.Stories;
+import witnessmark.logbook.port.TableFiles;
 import witnessmark.store.DataFolder;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -33,6 +35,7 @@ record Outside(
         SeasonFolders folders,
         CalendarFiles calendars,
         PaperFiles papers,
+        TableFiles tables,
         Stories stories,
         StartingValues startingValues,
         Settings settings,
@@ -49,6 +52,7 @@ record Outside(
                 new CsvSeasonFolders(),
                 new IcsCalendarFiles(),
                 new PdfFiles(),
+                new CsvTableFiles(),
                 new JsonStories(),
                 new CsvStartingValues(),
                 data.settings(),

@@ -37,6 +37,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
@@ -179,8 +180,8 @@ final class Places {
                 new SeasonLeads(
                         record -> sheets.correct(record, back),
                         sheet -> sheets.open(new Prefilled(sheet, Map.of()), back),
-                        () -> {},
-                        () -> {}));
+                        start::exportSeason));
+        start.seasonShown(place::asked);
         return place;
     }
 
@@ -208,7 +209,8 @@ final class Places {
                         new ImportSeason(book.desk(), outside.folders()),
                         new ExportSeason(outside.folders()),
                         new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures)),
-                        new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures))),
+                        new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures)),
+                        new WriteSeasonTable(outside.tables())),
                 new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

@@ -85,9 +85,8 @@ public final class MoneyWords {
 
     /** What an amount is for each hour run, in whole currency: {@code 492 EUR an hour run}. */
     public String perHour(Money money, RunningTime running) {
-        BigDecimal each = money.units()
-                .multiply(HOUR)
-                .divide(BigDecimal.valueOf(running.millis()), 0, RoundingMode.HALF_UP);
+        BigDecimal each =
+                money.units().multiply(HOUR).divide(BigDecimal.valueOf(running.millis()), 0, RoundingMode.HALF_UP);
         return texts.get(
                 "money.per_hour",
                 texts.get(

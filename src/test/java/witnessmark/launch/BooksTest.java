@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
+import witnessmark.exchange.CsvTableFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -44,6 +45,7 @@ class BooksTest {
                 new CsvSeasonFolders(),
                 new IcsCalendarFiles(),
                 new PdfFiles(),
+                new CsvTableFiles(),
                 new JsonStories(),
                 new CsvStartingValues(),
                 settings,

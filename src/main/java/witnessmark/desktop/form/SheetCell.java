@@ -83,11 +83,13 @@ final class SheetCell<R> extends DefaultTableCellRenderer {
             double high = UIScale.scale((float) BAR);
             Color paper = getBackground();
             new DrawnBar(g, getForeground(), paper, UIScale.scale(1f))
-                    .draw(drawn, new Rectangle2D.Double(
-                            UIScale.scale(6f),
-                            Math.rint((getHeight() - high) / 2),
-                            getWidth() - UIScale.scale(12f),
-                            high));
+                    .draw(
+                            drawn,
+                            new Rectangle2D.Double(
+                                    UIScale.scale(6f),
+                                    Math.rint((getHeight() - high) / 2),
+                                    getWidth() - UIScale.scale(12f),
+                                    high));
             g.dispose();
         }
     }

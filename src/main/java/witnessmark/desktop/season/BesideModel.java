@@ -39,7 +39,9 @@ final class BesideModel {
                 name,
                 season.closed() == null
                         ? texts.get("season.beside.reported")
-                        : texts.get("season.beside.reportedOn", measures.date(season.closed().day())),
+                        : texts.get(
+                                "season.beside.reportedOn",
+                                measures.date(season.closed().day())),
                 List.of(
                         amount(season.reportedBudget()),
                         amount(season.reportedSpent()),

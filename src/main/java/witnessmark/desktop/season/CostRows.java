@@ -132,6 +132,8 @@ final class CostRows {
     private String whom(CostLine line) {
         return line.invoice().isBlank()
                 ? line.supplier()
-                : line.supplier().isBlank() ? line.invoice() : texts.get("season.line.whom", line.supplier(), line.invoice());
+                : line.supplier().isBlank()
+                        ? line.invoice()
+                        : texts.get("season.line.whom", line.supplier(), line.invoice());
     }
 }

@@ -44,14 +44,17 @@ final class HeadModel {
         if (named.isEmpty()) {
             return head;
         }
-        Money together =
-                named.stream().map(Bar::amount).reduce(Money::plus).orElse(Money.none(page.total().currency()));
+        Money together = named.stream()
+                .map(Bar::amount)
+                .reduce(Money::plus)
+                .orElse(Money.none(page.total().currency()));
         return texts.get(
                 "season.finding.parts",
                 head,
-                new RecordWords(texts).label(measures.all(named.stream()
-                        .map(bar -> words.subject(facts, bar))
-                        .toList())),
+                new RecordWords(texts)
+                        .label(measures.all(named.stream()
+                                .map(bar -> words.subject(facts, bar))
+                                .toList())),
                 words.share(together, page.total()));
     }
 

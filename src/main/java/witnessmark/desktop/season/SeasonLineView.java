@@ -40,7 +40,8 @@ final class SeasonLineView extends JPanel {
         setOpaque(false);
         setFocusable(true);
         getAccessibleContext().setAccessibleName(texts.get("season.line"));
-        FormKeys.bind(this, Keys.plain(KeyEvent.VK_RIGHT), "next", () -> choose(Math.min(chosen + 1, marks().size() - 1)));
+        FormKeys.bind(
+                this, Keys.plain(KeyEvent.VK_RIGHT), "next", () -> choose(Math.min(chosen + 1, marks().size() - 1)));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_LEFT), "before", () -> choose(Math.max(0, chosen - 1)));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_HOME), "first", () -> choose(0));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_END), "last", () -> choose(marks().size() - 1));
@@ -97,7 +98,8 @@ final class SeasonLineView extends JPanel {
     @Override
     public Dimension getPreferredSize() {
         SeasonLine now = line;
-        return UIScale.scale(new Dimension(600, DrawnSeasonLine.height(now == null ? 1 : now.rows().size())));
+        return UIScale.scale(new Dimension(
+                600, DrawnSeasonLine.height(now == null ? 1 : now.rows().size())));
     }
 
     @Override

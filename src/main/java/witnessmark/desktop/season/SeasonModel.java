@@ -130,7 +130,9 @@ final class SeasonModel {
                         ? texts.get("season.noEvent")
                         : row.event().fact().name(),
                 row.event() == null ? "" : row.event().fact().firstDay().toString(),
-                row.car() == null ? texts.get("season.allCars") : row.car().fact().name(),
+                row.car() == null
+                        ? texts.get("season.allCars")
+                        : row.car().fact().name(),
                 rows.amount(row.planned()),
                 rows.amount(row.spent()),
                 rows.amount(left),

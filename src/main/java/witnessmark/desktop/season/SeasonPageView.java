@@ -107,7 +107,8 @@ final class SeasonPageView extends JPanel {
         JPanel top = row("fillx", "[][]push[][]");
         top.add(season.label());
         top.add(season.combo(), "w 0:120:");
-        top.add(Buttons.plain(Caption.of(texts.get("season.write")), () -> leads.write().accept("write_cost")));
+        top.add(Buttons.plain(
+                Caption.of(texts.get("season.write")), () -> leads.write().accept("write_cost")));
         top.add(Buttons.plain(Caption.of(texts.get("season.export")), leads.export()));
         add(top, "growx, wmin 0");
         add(head.component(), "growx");
@@ -152,8 +153,7 @@ final class SeasonPageView extends JPanel {
         legend.setOpaque(false);
         for (Place place : SeasonModel.COLUMNS) {
             legend.add(new JLabel(new FillIcon(BarModel.fill(place))));
-            legend.add(
-                    Lettering.line(money.column(place).toLowerCase(Locale.ROOT), Styles.NOTE), "gapright 12");
+            legend.add(Lettering.line(money.column(place).toLowerCase(Locale.ROOT), Styles.NOTE), "gapright 12");
         }
         return legend;
     }

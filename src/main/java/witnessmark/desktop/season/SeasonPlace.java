@@ -57,15 +57,21 @@ public final class SeasonPlace implements Place {
         this.model = new SeasonModel(texts, measures);
         this.reading = new Latest(tools.tasks());
         this.asked = new SeasonAsked(
-                "", SwitchBoxes.restored(settings.get(SWITCHES).orElse("")), by(settings.get(BY).orElse("")));
+                "",
+                SwitchBoxes.restored(settings.get(SWITCHES).orElse("")),
+                by(settings.get(BY).orElse("")));
         SeasonPageView page = new SeasonPageView(tools, measures, leads, new Told(leads));
         LinesPane lines = new LinesPane(
                 texts,
                 new SeasonTables(tools, new witnessmark.wording.MoneyWords(texts, measures), this::sum).lines(),
                 leads.correct(),
                 this::closeLines);
-        this.panel = new SeasonPanel(texts, page, lines, () -> leads.write().accept("write_cost"), () -> leads.write()
-                .accept("weekend_costs"));
+        this.panel = new SeasonPanel(
+                texts,
+                page,
+                lines,
+                () -> leads.write().accept("write_cost"),
+                () -> leads.write().accept("weekend_costs"));
         this.again = Buttons.plain(Caption.of(texts.get("season.again")), this::refresh);
     }
 
@@ -139,7 +145,11 @@ public final class SeasonPlace implements Place {
                     .findFirst()
                     .ifPresent(row -> {
                         wanted = null;
-                        openLines(row.name(), row.total(), row.lines(), panel.page().failures().table());
+                        openLines(
+                                row.name(),
+                                row.total(),
+                                row.lines(),
+                                panel.page().failures().table());
                     });
         }
     }

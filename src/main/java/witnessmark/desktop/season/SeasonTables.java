@@ -50,8 +50,8 @@ final class SeasonTables {
         columns.add(Column.<FailureLine>text(title("prevention"), FailureLine::prevention)
                 .wide(230)
                 .grow());
-        columns.add(Column.<FailureLine>text(title("cameOf"), FailureLine::cameOf)
-                .wide(90));
+        columns.add(
+                Column.<FailureLine>text(title("cameOf"), FailureLine::cameOf).wide(90));
         return table("failures", columns, FailureLine::id);
     }
 
@@ -72,13 +72,16 @@ final class SeasonTables {
                                 .grow(),
                         amount(title("amount"), BarLine::amount),
                         Column.<BarLine, Long>figure(
-                                        title("share"), BarLine::share, row -> row.amount().minor())
+                                        title("share"),
+                                        BarLine::share,
+                                        row -> row.amount().minor())
                                 .wide(74),
                         Column.<BarLine, Long>figure(
-                                        title("running"), BarLine::running, row -> -row.amount().minor())
+                                        title("running"),
+                                        BarLine::running,
+                                        row -> -row.amount().minor())
                                 .wide(110),
-                        Column.<BarLine>text(title("perHour"), BarLine::perHour)
-                                .wide(150)),
+                        Column.<BarLine>text(title("perHour"), BarLine::perHour).wide(150)),
                 BarLine::id);
     }
 
@@ -184,7 +187,8 @@ final class SeasonTables {
         for (int i = 0; i < 3; i++) {
             int at = titles.length + i;
             columns.add(plain(
-                    money.column(SeasonModel.COLUMNS.get(i)), row -> row.amounts().get(at)));
+                    money.column(SeasonModel.COLUMNS.get(i)),
+                    row -> row.amounts().get(at)));
         }
         columns.add(plain(title("hours"), BesideLine::hours));
         return table("beside", columns, BesideLine::id);
@@ -228,7 +232,8 @@ final class SeasonTables {
     }
 
     private static <R> Column<R> plain(String title, Function<R, Amount> of) {
-        return Column.<R, Long>figure(title, row -> of.apply(row).text(), row -> of.apply(row).minor())
+        return Column.<R, Long>figure(
+                        title, row -> of.apply(row).text(), row -> of.apply(row).minor())
                 .wide(MONEY);
     }
 

@@ -69,7 +69,8 @@ final class SettleModel {
             where.add(facts.of(Event.class).get(line.event()).name());
         }
         if (line.car() != null) {
-            where.add(texts.get("season.forCar", facts.of(Car.class).get(line.car()).name()));
+            where.add(texts.get(
+                    "season.forCar", facts.of(Car.class).get(line.car()).name()));
         }
         return where.isEmpty() ? "" : measures.row(where);
     }

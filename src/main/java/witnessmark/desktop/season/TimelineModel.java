@@ -108,7 +108,8 @@ final class TimelineModel {
                 .max()
                 .orElse(0);
         return failures.stream()
-                .sorted(Comparator.comparing(failure -> failure.incident().fact().at()))
+                .sorted(Comparator.comparing(
+                        failure -> failure.incident().fact().at()))
                 .map(failure -> mark(failure, failure.cost().total(page.switches()), dearest, rows))
                 .toList();
     }
@@ -126,7 +127,10 @@ final class TimelineModel {
                 day.toEpochDay(),
                 size,
                 size == Size.LARGE
-                        ? texts.get("season.line.large", rows.mark(failure.incident().id()), measures.amount(total))
+                        ? texts.get(
+                                "season.line.large",
+                                rows.mark(failure.incident().id()),
+                                measures.amount(total))
                         : "",
                 words,
                 failure.incident().id().text());

@@ -2,11 +2,13 @@ package witnessmark.desktop.start;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
 import witnessmark.logbook.SampleSeason;
+import witnessmark.logbook.money.SeasonAsked;
 
 /** The first place and everything about the logbook as a whole, put together for the logbook in the window. */
 public final class Start {
@@ -18,6 +20,7 @@ public final class Start {
     private final Keeping keeping;
     private final CalendarOut calendar;
     private final JobSheetOut jobSheet;
+    private final SeasonOut season;
 
     /** @param actions what the first place leads to */
     public Start(StartContext context, BeginActions actions) {
@@ -35,6 +38,7 @@ public final class Start {
         this.keeping = new Keeping(context, reports);
         this.calendar = new CalendarOut(context, reports);
         this.jobSheet = new JobSheetOut(context, reports);
+        this.season = new SeasonOut(context, reports);
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -47,8 +51,25 @@ public final class Start {
         return new StartCommands(
                         context,
                         new StartCommands.Work(
-                                this::startOwn, this::openAnother, this::askWho, folder, keeping, calendar, jobSheet))
+                                this::startOwn,
+                                this::openAnother,
+                                this::askWho,
+                                folder,
+                                keeping,
+                                calendar,
+                                jobSheet,
+                                season))
                 .all();
+    }
+
+    /** Says which season the ledger shows, and how: that is what is written out. */
+    public void seasonShown(Supplier<SeasonAsked> shown) {
+        season.shows(shown);
+    }
+
+    /** Asks where to write the season that is shown, as the command does. */
+    public void exportSeason() {
+        season.writeOut();
     }
 
     /** The strip for when the logbook in the window is the sample season. Call its {@code show} once the window is up. */

@@ -24,7 +24,8 @@ final class StartCommands {
             SeasonFolder folder,
             Keeping keeping,
             CalendarOut calendar,
-            JobSheetOut jobSheet) {}
+            JobSheetOut jobSheet,
+            SeasonOut season) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
@@ -36,6 +37,7 @@ final class StartCommands {
         add("beforewego.command.import", 3, null, work.folder()::bringIn);
         add("beforewego.command.export", 3, null, work.folder()::writeOut);
         add("beforewego.command.calendar", 3, null, work.calendar()::writeOut);
+        add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);
         all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 5, null, work.who()));

@@ -10,6 +10,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Settings;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
@@ -45,7 +46,8 @@ public record StartContext(
             ImportSeason importing,
             ExportSeason exporting,
             WriteCalendar calendar,
-            WriteJobSheet jobSheet) {}
+            WriteJobSheet jobSheet,
+            WriteSeasonTable seasonTable) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

@@ -15,7 +15,4 @@ import witnessmark.quantity.Money;
  * @param spent so far, failures included, own work not
  */
 public record BudgetRow(
-        @Nullable Entry<Event> event,
-        @Nullable Entry<Car> car,
-        Money planned,
-        Money spent) {}
+        @Nullable Entry<Event> event, @Nullable Entry<Car> car, Money planned, Money spent) {}

@@ -54,8 +54,8 @@ final class BudgetRows {
                         .thenComparing(row -> row.event() == null
                                 ? ""
                                 : row.event().fact().firstDay().toString())
-                        .thenComparing(row ->
-                                row.car() == null ? "" : row.car().fact().name()))
+                        .thenComparing(
+                                row -> row.car() == null ? "" : row.car().fact().name()))
                 .toList();
     }
 

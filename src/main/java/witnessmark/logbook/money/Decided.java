@@ -15,7 +15,9 @@ import witnessmark.domain.Entry;
  * @param cost of the incident it led to, or null when it led to none
  */
 public record Decided(
-        Entry<Decision> decision, List<Entry<DecisionOption>> options, @Nullable IncidentCost cost) {
+        Entry<Decision> decision,
+        List<Entry<DecisionOption>> options,
+        @Nullable IncidentCost cost) {
     public Decided {
         options = List.copyOf(options);
     }

@@ -30,5 +30,6 @@ public record Failure(Entry<Incident> incident, IncidentCost cost, Kept preventi
      * @param labour that work at the team's rate, or null where nobody set one
      * @param complete whether every price and time is known
      */
-    public record Kept(int count, Money money, int minutes, @Nullable Money labour, boolean complete) {}
+    public record Kept(
+            int count, Money money, int minutes, @Nullable Money labour, boolean complete) {}
 }

@@ -47,9 +47,7 @@ final class Preventions {
             minutes += takes == null ? 0 : takes;
             complete &= known && takes != null;
         }
-        Money labour = hour == null
-                ? null
-                : Work.valued(hour, RunningTime.ofMinutes(BigDecimal.valueOf(minutes)));
+        Money labour = hour == null ? null : Work.valued(hour, RunningTime.ofMinutes(BigDecimal.valueOf(minutes)));
         return new Failure.Kept(all.size(), money, minutes, labour, complete);
     }
 }

@@ -70,5 +70,6 @@ public record SeasonPage(
      * @param now as the logbook has it today
      * @param reported as it was reported when it was closed, or null while it is open
      */
-    public record Beside(SeasonSpan season, SeasonCost now, @Nullable Entry<Season> reported) {}
+    public record Beside(
+            SeasonSpan season, SeasonCost now, @Nullable Entry<Season> reported) {}
 }

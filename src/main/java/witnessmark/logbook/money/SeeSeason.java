@@ -15,10 +15,10 @@ import witnessmark.cost.Seasons;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
-import witnessmark.cost.result.Span;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.CostLine;
 import witnessmark.domain.Decision;
@@ -31,7 +31,6 @@ import witnessmark.domain.IncomeLine;
 import witnessmark.domain.Season;
 import witnessmark.ledger.AsOf;
 import witnessmark.logbook.View;
-import witnessmark.quantity.Money;
 
 /** Puts a season in money on one page. */
 public final class SeeSeason {
@@ -71,6 +70,12 @@ public final class SeeSeason {
     public static SeasonPage of(View view, SeasonAsked asked) {
         SeasonSpan season = named(view, asked.season()).orElseGet(() -> now(view));
         return of(view, season, asked.switches(), asked.by());
+    }
+
+    /** Every piece of the costs of a season's own lines and days, in the order of the lines. */
+    static List<Piece> pieces(View view, SeasonSpan season) {
+        return new SeeSeason(view)
+                .book.pieces().stream().filter(piece -> season.has(piece.day())).toList();
     }
 
     private SeasonPage page(SeasonSpan season, Switches switches, BarsBy by) {
@@ -122,7 +127,8 @@ public final class SeeSeason {
                 .inForce()
                 .filter(decision -> asOf.counts(decision.fact().asked())
                         && season.has(decision.fact().asked().day()))
-                .sorted(Comparator.comparing((Entry<Decision> decision) -> decision.fact().asked()))
+                .sorted(Comparator.comparing(
+                        (Entry<Decision> decision) -> decision.fact().asked()))
                 .map(this::decided)
                 .toList();
     }
@@ -138,9 +144,10 @@ public final class SeeSeason {
     private List<Entry<IncomeLine>> income(SeasonSpan season) {
         return facts.of(IncomeLine.class)
                 .inForce()
-                .filter(line -> season.has(line.fact().day())
-                        && !line.fact().day().isAfter(asOf.day()))
-                .sorted(Comparator.comparing((Entry<IncomeLine> line) -> line.fact().day()))
+                .filter(line ->
+                        season.has(line.fact().day()) && !line.fact().day().isAfter(asOf.day()))
+                .sorted(Comparator.comparing(
+                        (Entry<IncomeLine> line) -> line.fact().day()))
                 .toList();
     }
 
@@ -149,7 +156,8 @@ public final class SeeSeason {
                 .of(CostLine.class)
                 .where(line -> season.has(line.day()) && !line.day().isAfter(asOf.day()) && which.test(line))
                 .stream()
-                .sorted(Comparator.comparing((Entry<CostLine> line) -> line.fact().day()))
+                .sorted(Comparator.comparing(
+                        (Entry<CostLine> line) -> line.fact().day()))
                 .toList();
     }
 

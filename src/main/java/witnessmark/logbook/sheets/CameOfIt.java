@@ -55,7 +55,8 @@ public final class CameOfIt implements LogSheet {
     /** What was decided, the latest first. */
     private static List<Entry<Decision>> decided(SheetSight sight) {
         return sight.facts().of(Decision.class).where(decision -> decision.decided() != null).stream()
-                .sorted(Comparator.comparing((Entry<Decision> decision) -> decision.fact().asked())
+                .sorted(Comparator.comparing(
+                                (Entry<Decision> decision) -> decision.fact().asked())
                         .reversed())
                 .toList();
     }

@@ -56,7 +56,10 @@ public final class CloseSeason implements LogSheet {
         return picked.equals(SEASON)
                 ? Seasons.named(sight.facts(), typed.text(SEASON))
                         .map(season -> Map.of(
-                                FIRST, season.first().toString(), LAST, season.last().toString()))
+                                FIRST,
+                                season.first().toString(),
+                                LAST,
+                                season.last().toString()))
                         .orElse(Map.of())
                 : Map.of();
     }
@@ -101,10 +104,11 @@ public final class CloseSeason implements LogSheet {
             return;
         }
         @Nullable
-        Entry<Season> written =
-                in.sight().facts().of(Season.class).named(name).orElse(null);
+        Entry<Season> written = in.sight().facts().of(Season.class).named(name).orElse(null);
         SeasonCost cost = cost(in.sight(), new SeasonSpan(name, first, last, written == null ? null : written.id()));
-        in.note(SEASON, SheetNote.echo("season_reported", cost.spent(), cost.cash().plus(cost.missed())));
+        in.note(
+                SEASON,
+                SheetNote.echo("season_reported", cost.spent(), cost.cash().plus(cost.missed())));
         if (!in.fine()) {
             return;
         }

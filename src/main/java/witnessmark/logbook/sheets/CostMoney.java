@@ -90,7 +90,8 @@ record CostMoney(
         Integer minutes = line.minutes();
         return minutes != null
                 && SeasonTotals.rate(sight.facts(), RateKind.OWN_LABOUR, line.day())
-                        .filter(rate -> Work.valued(rate.amount(), time(minutes)).equals(line.paid()))
+                        .filter(rate ->
+                                Work.valued(rate.amount(), time(minutes)).equals(line.paid()))
                         .isPresent();
     }
 

@@ -64,8 +64,7 @@ public final class DecideIt implements LogSheet {
                 options(sight, typed.text(DECISION)).stream()
                         .map(option -> Choice.of(option.id().text(), option.fact()))
                         .toList();
-            case "decision_asked" ->
-                List.of(SheetWord.NOBODY_ASKED.choice(), SheetWord.SOMEBODY_ASKED.choice());
+            case "decision_asked" -> List.of(SheetWord.NOBODY_ASKED.choice(), SheetWord.SOMEBODY_ASKED.choice());
             default -> List.of();
         };
     }
@@ -90,7 +89,8 @@ public final class DecideIt implements LogSheet {
 
     private static List<Entry<Decision>> open(SheetSight sight) {
         return sight.facts().of(Decision.class).where(decision -> decision.decided() == null).stream()
-                .sorted(Comparator.comparing((Entry<Decision> decision) -> decision.fact().asked()))
+                .sorted(Comparator.comparing(
+                        (Entry<Decision> decision) -> decision.fact().asked()))
                 .toList();
     }
 
@@ -118,8 +118,7 @@ public final class DecideIt implements LogSheet {
         }
         if (in.fine() && when != null) {
             in.change(DECISION, decision, decided(decision.fact(), when, by, adviser, in));
-            new ArrayList<>(options)
-                    .forEach(each -> in.change(OPTION, each, taken(each.fact(), each.equals(option))));
+            new ArrayList<>(options).forEach(each -> in.change(OPTION, each, taken(each.fact(), each.equals(option))));
         }
     }
 
@@ -145,7 +144,14 @@ public final class DecideIt implements LogSheet {
 
     private static DecisionOption taken(DecisionOption was, boolean taken) {
         return new DecisionOption(
-                was.decision(), was.name(), was.money(), was.minutes(), was.days(), was.limit(), was.past(), taken,
+                was.decision(),
+                was.name(),
+                was.money(),
+                was.minutes(),
+                was.days(),
+                was.limit(),
+                was.past(),
+                taken,
                 was.note());
     }
 

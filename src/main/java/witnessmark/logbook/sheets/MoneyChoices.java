@@ -45,10 +45,14 @@ final class MoneyChoices {
 
     /** The latest first. */
     static List<Choice> incidents(SheetSight sight) {
-        return orNone(sight.facts().of(Incident.class).inForce()
-                .sorted(Comparator.comparing((Entry<Incident> incident) -> incident.fact().at())
+        return orNone(sight.facts()
+                .of(Incident.class)
+                .inForce()
+                .sorted(Comparator.comparing(
+                                (Entry<Incident> incident) -> incident.fact().at())
                         .reversed())
-                .map(incident -> Choice.of(incident.id().text(), incident.fact(), incident.fact().title()))
+                .map(incident -> Choice.of(
+                        incident.id().text(), incident.fact(), incident.fact().title()))
                 .toList());
     }
 

@@ -60,7 +60,10 @@ public final class PutDecision implements LogSheet {
     public List<SheetGroup> groups() {
         List<SheetGroup> groups = new ArrayList<>();
         groups.add(SheetGroup.of(
-                "put_decision", List.of(QUESTION, MARK), List.of(ENGINE, CAR, EVENT, ANSWERS), List.of(WHEN, WHEN_TIME)));
+                "put_decision",
+                List.of(QUESTION, MARK),
+                List.of(ENGINE, CAR, EVENT, ANSWERS),
+                List.of(WHEN, WHEN_TIME)));
         List<List<SheetField>> rows = new ArrayList<>();
         WAYS.forEach(way -> {
             rows.add(List.of(way.name(), way.past()));

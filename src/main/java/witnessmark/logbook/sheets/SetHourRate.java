@@ -52,7 +52,11 @@ public final class SetHourRate implements LogSheet {
             in.wrong(AMOUNT, ProblemKind.LESS_THAN_NOTHING, AMOUNT, in.text(AMOUNT), "42");
         }
         if (amount != null && !amount.currency().equals(in.sight().currency())) {
-            in.wrong(AMOUNT, ProblemKind.OTHER_CURRENCY, AMOUNT, in.sight().currency().getCurrencyCode());
+            in.wrong(
+                    AMOUNT,
+                    ProblemKind.OTHER_CURRENCY,
+                    AMOUNT,
+                    in.sight().currency().getCurrencyCode());
         }
         LocalDate from = new ReadValues(in).plannedDay(FROM);
         if (kind != null && from != null) {

@@ -67,7 +67,9 @@ final class SharesTyped {
                         .map(entry -> entry.fact().car())
                         .toList();
         boolean known = sight.find(Event.class, event).isPresent() && !entered.isEmpty();
-        return sight.facts().of(Car.class).inForce()
+        return sight.facts()
+                .of(Car.class)
+                .inForce()
                 .filter(car -> !known || entered.contains(car.id()))
                 .toList();
     }
@@ -97,7 +99,11 @@ final class SharesTyped {
                     ? in.sight().facts().of(Car.class).named(one.group("car").replaceFirst("(?i)^car ", ""))
                     : Optional.empty();
             if (car.isEmpty()) {
-                in.wrong(field, ProblemKind.NOT_FOUND, RecordTypes.of(Car.class), one.matches() ? one.group("car") : each);
+                in.wrong(
+                        field,
+                        ProblemKind.NOT_FOUND,
+                        RecordTypes.of(Car.class),
+                        one.matches() ? one.group("car") : each);
                 return List.of();
             }
             percents += one.group("percent") == null ? 0 : 1;
@@ -132,6 +138,7 @@ final class SharesTyped {
     private static String example(List<Entry<Car>> cars) {
         return cars.isEmpty()
                 ? "41 1, 57 1"
-                : String.join(", ", cars.stream().map(car -> car.fact().name() + " 1").toList());
+                : String.join(
+                        ", ", cars.stream().map(car -> car.fact().name() + " 1").toList());
     }
 }

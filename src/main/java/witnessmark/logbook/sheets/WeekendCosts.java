@@ -83,10 +83,7 @@ public final class WeekendCosts implements LogSheet {
     public Map<SheetField, String> fresh(SheetSight sight) {
         Map<SheetField, String> out = new HashMap<>();
         out.put(BASIS, CostBasis.CASH.code());
-        Optional<Entry<Event>> event = events(sight).stream()
-                .filter(each -> !each.fact().firstDay().isAfter(sight.today()))
-                .findFirst()
-                .or(() -> events(sight).stream().reduce((later, sooner) -> sooner));
+        Optional<Entry<Event>> event = unwritten(sight);
         event.ifPresent(found -> {
             out.put(EVENT, found.id().text());
             List<Entry<Car>> cars = SharesTyped.cars(sight, found.id().text());
@@ -110,14 +107,20 @@ public final class WeekendCosts implements LogSheet {
         Optional<Entry<Car>> car = sight.find(Car.class, typed.text(CAR));
         event.ifPresent(found -> out.put(
                 DAY,
-                (found.fact().firstDay().isAfter(sight.today()) ? sight.today() : found.fact().firstDay())
+                (found.fact().firstDay().isAfter(sight.today())
+                                ? sight.today()
+                                : found.fact().firstDay())
                         .toString()));
         AMOUNTS.forEach((kind, field) -> out.put(
                 field,
                 event.isEmpty() || car.isEmpty()
                         ? ""
                         : last(sight, event.get(), car.get().id(), kind)
-                                .filter(line -> lines(sight, event.get().id(), car.get().id()).stream()
+                                .filter(line -> lines(
+                                                sight,
+                                                event.get().id(),
+                                                car.get().id())
+                                        .stream()
                                         .noneMatch(there -> there.fact().category() == kind))
                                 .map(line -> TypedAmount.text(line.fact().paid(), sight))
                                 .orElse("")));
@@ -171,20 +174,25 @@ public final class WeekendCosts implements LogSheet {
         }
         amounts.forEach((kind, money) -> in.make(
                 amount(kind),
-                line(kind, money, basis, day, event.id(), car.id(), last(in.sight(), event, car.id(), kind)
-                        .map(Entry::fact)
-                        .orElse(null))));
+                line(
+                        kind,
+                        money,
+                        basis,
+                        day,
+                        event.id(),
+                        car.id(),
+                        last(in.sight(), event, car.id(), kind).map(Entry::fact).orElse(null))));
     }
 
     private static @Nullable Money amount(
-            ReadSheet in,
-            CostCategory kind,
-            SheetField field,
-            @Nullable Entry<Event> event,
-            @Nullable Entry<Car> car) {
+            ReadSheet in, CostCategory kind, SheetField field, @Nullable Entry<Event> event, @Nullable Entry<Car> car) {
         Money money = new ReadValues(in).money(field);
         if (money != null && !money.currency().equals(in.sight().currency())) {
-            in.wrong(field, ProblemKind.OTHER_CURRENCY, field, in.sight().currency().getCurrencyCode());
+            in.wrong(
+                    field,
+                    ProblemKind.OTHER_CURRENCY,
+                    field,
+                    in.sight().currency().getCurrencyCode());
             return null;
         }
         if (event == null || car == null) {
@@ -192,7 +200,8 @@ public final class WeekendCosts implements LogSheet {
         }
         last(in.sight(), event, car.id(), kind)
                 .filter(line -> money == null || line.fact().paid().equals(money))
-                .ifPresent(line -> in.note(field, SheetNote.of("last_time", line.fact().paid(), named(in, line))));
+                .ifPresent(line ->
+                        in.note(field, SheetNote.of("last_time", line.fact().paid(), named(in, line))));
         lines(in.sight(), event.id(), car.id()).stream()
                 .filter(line -> line.fact().category() == kind)
                 .map(line -> line.fact().paid())
@@ -253,30 +262,54 @@ public final class WeekendCosts implements LogSheet {
                 "");
     }
 
-    /** What a kind of cost took at the car's last event before this one. */
+    /** What a kind of cost took at the car's last event before this one; nothing where it took none there. */
     private static Optional<Entry<CostLine>> last(
             SheetSight sight, Entry<Event> event, Id<Car> car, CostCategory kind) {
         LocalDate before = event.fact().firstDay();
-        return sight
-                .facts()
+        List<Entry<CostLine>> all = sight.facts()
                 .of(CostLine.class)
                 .where(line -> car.equals(line.car())
-                        && line.category() == kind
                         && line.incident() == null
                         && line.basis() != CostBasis.VALUED
                         && line.event() != null
                         && line.paid().minor() > 0
                         && line.paid().currency().equals(sight.currency())
-                        && sight.facts().of(Event.class).get(line.event()).firstDay().isBefore(before))
-                .stream()
-                .max(Comparator.comparing(
-                        line -> sight.facts().of(Event.class).get(line.fact().event()).firstDay()));
+                        && begins(sight, line).isBefore(before));
+        Optional<LocalDate> latest =
+                all.stream().map(line -> begins(sight, line.fact())).max(Comparator.naturalOrder());
+        return all.stream()
+                .filter(line -> line.fact().category() == kind
+                        && begins(sight, line.fact()).equals(latest.orElse(before)))
+                .findFirst();
+    }
+
+    private static LocalDate begins(SheetSight sight, CostLine line) {
+        Id<Event> event = line.event();
+        return event == null
+                ? LocalDate.MAX
+                : sight.facts().of(Event.class).get(event).firstDay();
     }
 
     private static List<Entry<CostLine>> lines(SheetSight sight, Id<Event> event, Id<Car> car) {
         return sight.facts()
                 .of(CostLine.class)
                 .where(line -> event.equals(line.event()) && car.equals(line.car()) && line.incident() == null);
+    }
+
+    /** The last event that has begun, or the next one where everything is written for that. */
+    private static Optional<Entry<Event>> unwritten(SheetSight sight) {
+        List<Entry<Event>> all = events(sight);
+        Optional<Entry<Event>> last = all.stream()
+                .filter(event -> !event.fact().firstDay().isAfter(sight.today()))
+                .findFirst();
+        Optional<Entry<Event>> next = all.stream()
+                .filter(event -> event.fact().firstDay().isAfter(sight.today()))
+                .reduce((later, sooner) -> sooner);
+        boolean written = last.isPresent()
+                && SharesTyped.cars(sight, last.get().id().text()).stream()
+                        .noneMatch(
+                                car -> lines(sight, last.get().id(), car.id()).isEmpty());
+        return written && next.isPresent() ? next : last.or(() -> next);
     }
 
     /** The latest first. */

@@ -35,8 +35,7 @@ public final class WriteBudget implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of(
-                "budget", List.of(EVENT, CAR, KIND, AMOUNT), List.of(RATE, DAY), List.of(NOTE)));
+        return List.of(SheetGroup.of("budget", List.of(EVENT, CAR, KIND, AMOUNT), List.of(RATE, DAY), List.of(NOTE)));
     }
 
     @Override

@@ -276,11 +276,14 @@ public final class WriteCost implements LogSheet {
 
     /** Whether any cost alike is shared: the sight is without the one that is corrected, its shares are there still. */
     private static boolean isShared(CostLine line, SheetSight sight) {
-        return sight.facts().of(CostShare.class).inForce().anyMatch(share -> sight.facts()
-                .of(CostLine.class)
-                .find(share.fact().line())
-                .filter(entry -> entry.fact().equals(line))
-                .isPresent());
+        return sight.facts()
+                .of(CostShare.class)
+                .inForce()
+                .anyMatch(share -> sight.facts()
+                        .of(CostLine.class)
+                        .find(share.fact().line())
+                        .filter(entry -> entry.fact().equals(line))
+                        .isPresent());
     }
 
     @Override

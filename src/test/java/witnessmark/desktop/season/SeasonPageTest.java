@@ -60,7 +60,8 @@ class SeasonPageTest {
         window = new SeasonWindow(Looks.look(theme, zoom), texts, view);
         switch (side) {
             case BY_CAUSE -> by(BarsBy.CAUSE_AREA);
-            case LINES -> window.place.open(window.page().failures().shown().get(1).id());
+            case LINES ->
+                window.place.open(window.page().failures().shown().get(1).id());
             case LAST_YEAR -> window.page().season().combo().setSelectedItem("2025");
             default -> {} // as it comes up
         }
@@ -132,7 +133,8 @@ class SeasonPageTest {
                         .as(bar.name())
                         .isEqualTo(bar.amount().minor()));
         assertThat(bars.get(bars.size() - 1).running()).isEqualTo("100 %");
-        assertThat(bars.stream().mapToDouble(bar -> bar.bar().length()).max().orElseThrow()).isCloseTo(1, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(bars.stream().mapToDouble(bar -> bar.bar().length()).max().orElseThrow())
+                .isCloseTo(1, org.assertj.core.data.Offset.offset(1e-9));
     }
 
     @Test
@@ -157,8 +159,7 @@ class SeasonPageTest {
         window.page().head().boxes().boxes().get(0).doClick(0);
         window.page().head().boxes().boxes().get(2).doClick(0);
         by(BarsBy.PART_KIND);
-        try (SeasonWindow next =
-                new SeasonWindow(Looks.light(), SeasonWindow.english(), end, settings)) {
+        try (SeasonWindow next = new SeasonWindow(Looks.light(), SeasonWindow.english(), end, settings)) {
             assertThat(next.page().head().boxes().boxes())
                     .extracting(JCheckBox::isSelected)
                     .containsExactly(false, true, true, true, true);

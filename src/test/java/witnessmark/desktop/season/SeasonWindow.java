@@ -62,10 +62,7 @@ final class SeasonWindow implements AutoCloseable {
                 new Measures(texts, Units.METRIC),
                 window,
                 () -> view.get(),
-                new SeasonLeads(
-                        record -> asked.add("correct " + record),
-                        asked::add,
-                        () -> asked.add("export")));
+                new SeasonLeads(record -> asked.add("correct " + record), asked::add, () -> asked.add("export")));
         ShellContext context =
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {});
         pane = new ShellPane(context, List.of(place), List.of(), List.of());
@@ -95,7 +92,8 @@ final class SeasonWindow implements AutoCloseable {
 
     private static Facts read(boolean toItsEnd) {
         CsvSeasonFolders folders = new CsvSeasonFolders();
-        Facts facts = Facts.none().with(folders.read(SampleBooks.FOLDER, Facts.none()).orThrow());
+        Facts facts =
+                Facts.none().with(folders.read(SampleBooks.FOLDER, Facts.none()).orThrow());
         if (!toItsEnd) {
             return facts;
         }

@@ -128,8 +128,8 @@ class WhatSheetsOfMoneyRefuseTest {
 
     @Test
     void a_credit_note_is_let_through_and_said() {
-        SheetReading reading = own.sheets.read(
-                new WriteCost(), own.filled(new WriteCost(), cost("cost_amount", "-16.50")));
+        SheetReading reading =
+                own.sheets.read(new WriteCost(), own.filled(new WriteCost(), cost("cost_amount", "-16.50")));
         assertThat(reading.stops()).isFalse();
         assertThat(reading.of(WriteCost.AMOUNT).note().key()).isEqualTo("credit_note");
         own.save(new WriteCost(), cost("cost_amount", "-16.50")).orThrow();
@@ -139,13 +139,30 @@ class WhatSheetsOfMoneyRefuseTest {
     @ParameterizedTest(name = "shared: {0}")
     @CsvSource(
             delimiter = '|',
-            value = {"41 1, 57 1|1|1", "57 3, car 41 1|1|3", "60/40|60|40", "41 60 %, 57 40 %|60|40", "41, 57|1|1", "''|1|1"})
+            value = {
+                "41 1, 57 1|1|1",
+                "57 3, car 41 1|1|3",
+                "60/40|60|40",
+                "41 60 %, 57 40 %|60|40",
+                "41, 57|1|1",
+                "''|1|1"
+            })
     void a_shared_cost_is_shared_in_parts_or_percent_or_alike(String typed, int of41, int of57) {
         own.save(new WriteCost(), cost("car", "shared", "cost_shares", typed)).orThrow();
         Map<String, Integer> parts = new HashMap<>();
-        own.desk.view().facts().of(CostShare.class).inForce().forEach(share -> parts.put(
-                own.desk.view().facts().of(Car.class).get(share.fact().car()).name(),
-                share.fact().parts()));
+        own.desk
+                .view()
+                .facts()
+                .of(CostShare.class)
+                .inForce()
+                .forEach(share -> parts.put(
+                        own.desk
+                                .view()
+                                .facts()
+                                .of(Car.class)
+                                .get(share.fact().car())
+                                .name(),
+                        share.fact().parts()));
         assertThat(parts).containsExactlyInAnyOrderEntriesOf(Map.of("41", of41, "57", of57));
         assertThat(own.only(CostLine.class).car()).isNull();
     }
@@ -173,8 +190,10 @@ class WhatSheetsOfMoneyRefuseTest {
             "cost_what", "shells", "cost_basis", CostBasis.VALUED.code(), "cost_hours", "6.5", "day", "9 Mar"
         };
         own.refuses(new WriteCost(), ProblemKind.NO_HOUR_RATE, "cost_hours", work);
-        own.save(new SetHourRate(), "rate_amount", "40", "rate_from", "1 Jan 2026").orThrow();
-        own.save(new SetHourRate(), "rate_amount", "42", "rate_from", "9 Mar 2026").orThrow();
+        own.save(new SetHourRate(), "rate_amount", "40", "rate_from", "1 Jan 2026")
+                .orThrow();
+        own.save(new SetHourRate(), "rate_amount", "42", "rate_from", "9 Mar 2026")
+                .orThrow();
         own.save(new WriteCost(), work).orThrow();
         assertThat(own.only(CostLine.class).paid().text()).isEqualTo("273.00 GBP");
         assertThat(own.only(CostLine.class).minutes()).isEqualTo(390);
@@ -219,8 +238,7 @@ class WhatSheetsOfMoneyRefuseTest {
                                 "machining"))
                 .orThrow();
         Entry<CostLine> entry = own.desk.view().facts().of(CostLine.class).all().get(0);
-        WrittenSheet<CostLine> written =
-                own.sheets.open(entry, List.of(new WriteCost()), LocalDate::toString);
+        WrittenSheet<CostLine> written = own.sheets.open(entry, List.of(new WriteCost()), LocalDate::toString);
         assertThat(written.sheet()).isInstanceOf(CorrectSheet.class);
         Map<SheetField, String> typed = new HashMap<>(written.texts());
         assertThat(written.read(typed).entries()).isEmpty();
@@ -259,7 +277,8 @@ class WhatSheetsOfMoneyRefuseTest {
                         "weekend_fuel",
                         "")
                 .orThrow();
-        assertThat(own.desk.view().facts().of(CostLine.class).inForce().toList()).hasSize(2);
+        assertThat(own.desk.view().facts().of(CostLine.class).inForce().toList())
+                .hasSize(2);
         WeekendCosts sheet = new WeekendCosts();
         Map<SheetField, String> fresh = sheet.fresh(own.sheets.sight());
         assertThat(fresh.get(WeekendCosts.amount(CostCategory.ENTRY))).isEqualTo("520.00");
@@ -270,7 +289,8 @@ class WhatSheetsOfMoneyRefuseTest {
                         .get(WeekendCosts.amount(CostCategory.ENTRY)))
                 .isEmpty();
         own.sheets.save(sheet, fresh, "by hand").orThrow();
-        assertThat(own.desk.view().facts().of(CostLine.class).inForce().toList()).hasSize(4);
+        assertThat(own.desk.view().facts().of(CostLine.class).inForce().toList())
+                .hasSize(4);
         assertThat(queries(sheet, "event", "Round 2, Tarn", "car", "41", "weekend_entry", "520"))
                 .extractingByKey(WeekendCosts.amount(CostCategory.ENTRY))
                 .extracting(Problem::kind, Problem::stops)
@@ -323,9 +343,23 @@ class WhatSheetsOfMoneyRefuseTest {
                         "8 Mar")
                 .orThrow();
         assertThat(own.only(Decision.class).mark()).isEqualTo("DEC-01");
-        own.refuses(new PutDecision(), ProblemKind.NAME_TAKEN, "decision_mark", "question", "again?", "decision_mark", "dec-01");
+        own.refuses(
+                new PutDecision(),
+                ProblemKind.NAME_TAKEN,
+                "decision_mark",
+                "question",
+                "again?",
+                "decision_mark",
+                "dec-01");
         own.refuses(new DecideIt(), ProblemKind.NEEDED, "decision_option");
-        own.refuses(new DecideIt(), ProblemKind.NEEDED, "adviser", "decision_option", "run", "decision_asked", "somebody_asked");
+        own.refuses(
+                new DecideIt(),
+                ProblemKind.NEEDED,
+                "adviser",
+                "decision_option",
+                "run",
+                "decision_asked",
+                "somebody_asked");
         own.refuses(new DecideIt(), ProblemKind.NEEDED, "decided_by", "decision_option", "run", "decided_by", " ");
         own.refuses(new DecideIt(), ProblemKind.EARLIER_THAN, "when", "decision_option", "run", "when", "7 Mar");
         own.save(new DecideIt(), "decision_option", "run", "decided_by", "Owner", "dissent", "Ada: renew them")
@@ -338,7 +372,8 @@ class WhatSheetsOfMoneyRefuseTest {
                 .extracting(option -> option.fact().name())
                 .isEqualTo("run");
         own.refuses(new CameOfIt(), ProblemKind.NEEDED, "outcome");
-        own.save(new CameOfIt(), "outcome", "a spring broke", "verdict", "wrong").orThrow();
+        own.save(new CameOfIt(), "outcome", "a spring broke", "verdict", "wrong")
+                .orThrow();
         assertThat(own.only(Decision.class).verdict()).isEqualTo(Verdict.WRONG);
     }
 
@@ -347,7 +382,8 @@ class WhatSheetsOfMoneyRefuseTest {
         own.refuses(new SetHourRate(), ProblemKind.LESS_THAN_NOTHING, "rate_amount", "rate_amount", "-1");
         own.refuses(new SetHourRate(), ProblemKind.OTHER_CURRENCY, "rate_amount", "rate_amount", "40 EUR");
         own.refuses(new WriteIncome(), ProblemKind.NEEDED, "income_what", "cost_amount", "9000");
-        own.refuses(new WriteIncome(), ProblemKind.NEEDED, "cost_rate", "income_what", "prize", "cost_amount", "90 EUR");
+        own.refuses(
+                new WriteIncome(), ProblemKind.NEEDED, "cost_rate", "income_what", "prize", "cost_amount", "90 EUR");
         own.refuses(new WriteBudget(), ProblemKind.NEEDED, "cost_amount");
         own.save(new WriteIncome(), "income_what", "prize", "cost_amount", "1.250,50", "income_from", "series")
                 .orThrow();
@@ -370,7 +406,13 @@ class WhatSheetsOfMoneyRefuseTest {
                 "season_last",
                 "31 Dec 2025");
         assertThat(queries(
-                        new CloseSeason(), "season", "2026", "season_first", "1 Jan 2026", "season_last", "31 Dec 2026"))
+                        new CloseSeason(),
+                        "season",
+                        "2026",
+                        "season_first",
+                        "1 Jan 2026",
+                        "season_last",
+                        "31 Dec 2026"))
                 .extractingByKey(CloseSeason.LAST)
                 .extracting(Problem::kind, Problem::stops)
                 .containsExactly(ProblemKind.SEASON_NOT_OVER, false);
