@@ -3,6 +3,7 @@ package witnessmark.desktop.season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import witnessmark.chart.StackedBar;
@@ -42,7 +43,7 @@ final class BarModel {
     }
 
     static Fill fill(Place place) {
-        return FILLS.get(place);
+        return Objects.requireNonNull(FILLS.get(place));
     }
 
     List<BarLine> lines(SeasonPage page, Facts facts, CostRows rows) {

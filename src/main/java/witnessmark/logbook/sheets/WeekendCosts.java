@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -59,7 +60,7 @@ public final class WeekendCosts implements LogSheet {
 
     /** The field of a kind of cost. */
     public static SheetField amount(CostCategory kind) {
-        return AMOUNTS.get(kind);
+        return Objects.requireNonNull(AMOUNTS.get(kind));
     }
 
     @Override
