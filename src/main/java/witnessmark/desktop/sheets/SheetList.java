@@ -1,6 +1,7 @@
 package witnessmark.desktop.sheets;
 
 import java.util.List;
+import java.util.stream.Stream;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.sheets.AcceptAsIs;
@@ -81,7 +82,7 @@ final class SheetList {
      * @param values what limits usually start from
      */
     static List<Listed> all(StartingValues values) {
-        return List.of(
+        List<Listed> first = List.of(
                 new Listed(CommandMenu.RECORD, 2, new SwapEngine()),
                 new Listed(CommandMenu.RECORD, 2, new RepairAtTrack()),
                 new Listed(CommandMenu.RECORD, 2, new WriteReading()),
@@ -131,7 +132,13 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_TOOLS, 1, new ReadMeter()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new AddTool()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new CalibrateTool()),
-                new Listed(CommandMenu.RECORD_TOOLS, 2, new UseTool()),
+                new Listed(CommandMenu.RECORD_TOOLS, 2, new UseTool()));
+        return Stream.concat(first.stream(), money().stream()).toList();
+    }
+
+    /** What is about money, and about decisions. */
+    private static List<Listed> money() {
+        return List.of(
                 new Listed(CommandMenu.RECORD_MONEY, 1, new WriteCost()),
                 new Listed(CommandMenu.RECORD_MONEY, 1, new WeekendCosts()),
                 new Listed(CommandMenu.RECORD_MONEY, 1, new WriteIncome()),
