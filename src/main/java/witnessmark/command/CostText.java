@@ -6,14 +6,8 @@ import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.Switches;
-import witnessmark.domain.Coded;
-import witnessmark.domain.Entry;
-import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
-import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
-import witnessmark.domain.image.RecordType;
-import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.money.Failure;
 import witnessmark.logbook.money.SeasonPage;
 import witnessmark.quantity.Money;
@@ -53,6 +47,11 @@ final class CostText {
         return lines;
     }
 
+    /** What a bar stands for. */
+    String subject(Facts facts, Bar bar) {
+        return words.subject(facts, bar);
+    }
+
     String heading() {
         StringBuilder line = new StringBuilder(" ".repeat(NAME));
         Cost.columns().forEach(column -> line.append("%17s".formatted(words.column(column))));
@@ -73,44 +72,13 @@ final class CostText {
 
     String bar(Facts facts, Bar bar, Money whole) {
         String perHour = bar.running() == null ? "" : words.perHour(bar.amount(), bar.running());
-        return (fit(tools.words().label(subject(facts, bar)))
+        return (fit(tools.words().label(words.subject(facts, bar)))
                         + "%16s%8s  %s"
                                 .formatted(
                                         tools.measures().amount(bar.amount()),
                                         words.share(bar.amount(), whole),
                                         perHour))
                 .stripTrailing();
-    }
-
-    /** What a bar stands for. */
-    String subject(Facts facts, Bar bar) {
-        Object subject = bar.subject();
-        if (subject == null) {
-            return tools.texts().get("money.nobody");
-        }
-        if (subject instanceof Coded word) {
-            return tools.words().word(word);
-        }
-        return subject instanceof Id<?> id ? name(facts, id) : subject.toString();
-    }
-
-    private static String name(Facts facts, Id<?> id) {
-        for (RecordType<?> type : RecordTypes.all()) {
-            String known = named(facts, type, id);
-            if (known != null) {
-                return known;
-            }
-        }
-        return id.text();
-    }
-
-    private static <F extends Fact> @org.jspecify.annotations.Nullable String named(
-            Facts facts, RecordType<F> type, Id<?> id) {
-        return facts.of(type.kind())
-                .find(new Id<F>(id.value()))
-                .map(Entry::fact)
-                .map(Fact::knownAs)
-                .orElse(null);
     }
 
     private String line(String key, Money money) {

@@ -6,6 +6,7 @@ import java.time.InstantSource;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.CsvStatementFiles;
+import witnessmark.exchange.CsvTableFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -18,6 +19,7 @@ import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.StatementFiles;
 import witnessmark.logbook.port.Stories;
+import witnessmark.logbook.port.TableFiles;
 import witnessmark.store.DataFolder;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -35,6 +37,7 @@ record Outside(
         SeasonFolders folders,
         CalendarFiles calendars,
         PaperFiles papers,
+        TableFiles tables,
         Stories stories,
         StartingValues startingValues,
         StatementFiles statements,
@@ -52,6 +55,7 @@ record Outside(
                 new CsvSeasonFolders(),
                 new IcsCalendarFiles(),
                 new PdfFiles(),
+                new CsvTableFiles(),
                 new JsonStories(),
                 new CsvStartingValues(),
                 new CsvStatementFiles(),

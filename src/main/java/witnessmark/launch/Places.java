@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
@@ -15,6 +16,8 @@ import witnessmark.desktop.incidents.IncidentsPlace;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
+import witnessmark.desktop.season.SeasonLeads;
+import witnessmark.desktop.season.SeasonPlace;
 import witnessmark.desktop.sheets.Sheets;
 import witnessmark.desktop.sheets.SheetsContext;
 import witnessmark.desktop.shelf.ShelfAsked;
@@ -36,6 +39,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
@@ -96,6 +100,7 @@ final class Places {
         all.add(2, incidents(shell, measures, book, sheets));
         all.add(engines);
         all.add(shelf(shell, measures, book, sheets));
+        all.add(season(shell, measures, book, sheets, start));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
         commands.addAll(sheets.commands());
@@ -185,6 +190,22 @@ final class Places {
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident)));
     }
 
+    private static SeasonPlace season(
+            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Start start) {
+        Runnable back = () -> shell.desk().go(PlaceId.SEASON_LEDGER);
+        SeasonPlace place = new SeasonPlace(
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                shell.desk(),
+                () -> book.desk().view(),
+                new SeasonLeads(
+                        record -> sheets.correct(record, back),
+                        sheet -> sheets.open(new Prefilled(sheet, Map.of()), back),
+                        start::exportSeason));
+        start.seasonShown(place::asked);
+        return place;
+    }
+
     private static Command units(ShellContext shell, String key, Units units, Measures now, Window window) {
         return new Command(shell.texts(), key, CommandMenu.VIEW, 4, null, () -> window.use(units))
                 .asChoice(units.equals(now.units()));
@@ -211,7 +232,8 @@ final class Places {
                         new WriteCalendar(outside.calendars(), new DatedWords(shell.texts(), measures)),
                         new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures)),
                         outside.statements(),
-                        outside.ids()),
+                        outside.ids(),
+                        new WriteSeasonTable(outside.tables())),
                 new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

@@ -136,6 +136,24 @@ public enum ProblemKind {
     /** notice: no part of the logbook is meant. */
     NOTICE_OF_NOTHING(1, false),
 
+    // Money
+    /** got back and carried on together, paid: no more comes back than was paid. */
+    MORE_BACK_THAN_PAID(2, true),
+    /** field name, currency of the amount: what belongs to an amount is in its currency, and nothing or more. */
+    OTHER_CURRENCY(2, true),
+    /** what the shares come to, in percent. */
+    SHARES_NOT_WHOLE(1, true),
+    /** a cost that is written is not shared in a correction. */
+    SHARED_ANEW(0, true),
+    /** day: no rate of an hour of own work holds on it. */
+    NO_HOUR_RATE(1, true),
+    /** day, its season: not the one of today, or of the event. */
+    DAY_OF_ANOTHER_SEASON(2, false),
+    /** what, how much is written for it there already. */
+    WRITTEN_FOR_IT_ALREADY(2, false),
+    /** season, its last day: it is not over. */
+    SEASON_NOT_OVER(2, false),
+
     // Limits and holds
     /** limit, counter: no run says it. */
     COUNTER_NOT_RECORDED(2, false),

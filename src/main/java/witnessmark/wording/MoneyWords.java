@@ -5,10 +5,18 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.Span;
 import witnessmark.cost.result.Switches;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.image.RecordType;
+import witnessmark.domain.image.RecordTypes;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
 
@@ -28,6 +36,11 @@ public final class MoneyWords {
     /** The heading of a column: {@code Own labour}. */
     public String column(Place place) {
         return texts.get("money.column." + place.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** An amount with where it is counted: {@code own labour 2 436.00}. */
+    public String columnOf(Place place, Money amount) {
+        return texts.get("money.column_of", column(place).toLowerCase(texts.locale()), measures.amount(amount));
     }
 
     /** By what failures are put together, inside a sentence: {@code part that failed}. */
@@ -80,6 +93,32 @@ public final class MoneyWords {
                         "measures.figure",
                         measures.number(each, 0),
                         money.currency().getCurrencyCode()));
+    }
+
+    /** What a bar stands for, in the words of the record: a name, or a word of a closed list. */
+    public String subject(Facts facts, Bar bar) {
+        Object subject = bar.subject();
+        if (subject == null) {
+            return texts.get("money.nobody");
+        }
+        if (subject instanceof Coded word) {
+            return new RecordWords(texts).word(word);
+        }
+        return subject instanceof Id<?> id ? name(facts, id) : subject.toString();
+    }
+
+    private static String name(Facts facts, Id<?> id) {
+        return RecordTypes.all().stream()
+                .map(type -> named(facts, type, id))
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(id.text());
+    }
+
+    private static <F extends Fact> Optional<String> named(Facts facts, RecordType<F> type, Id<?> id) {
+        return facts.of(type.kind())
+                .find(new Id<F>(id.value()))
+                .map(entry -> entry.fact().knownAs());
     }
 
     private String rests(String what, boolean counted) {

@@ -35,6 +35,7 @@ public final class Texts {
             "command",
             "money",
             "bank",
+            "season",
             "jobsheet",
             "help",
             "sheets");

@@ -14,6 +14,7 @@ import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.CsvStatementFiles;
+import witnessmark.exchange.CsvTableFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -45,6 +46,7 @@ class BooksTest {
                 new CsvSeasonFolders(),
                 new IcsCalendarFiles(),
                 new PdfFiles(),
+                new CsvTableFiles(),
                 new JsonStories(),
                 new CsvStartingValues(),
                 new CsvStatementFiles(),

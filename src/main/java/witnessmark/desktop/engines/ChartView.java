@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.chart.DrawnChart;
+import witnessmark.desktop.form.ChartLook;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Palette;

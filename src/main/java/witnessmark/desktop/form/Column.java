@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import witnessmark.chart.StackedBar;
 
 /**
  * One column of a {@link SheetTable}, declared once. What is shown, copied and sorted by all come from the row.
@@ -16,7 +17,8 @@ public final class Column<R> {
     enum Kind {
         TEXT,
         FIGURE,
-        MARK
+        MARK,
+        BAR
     }
 
     private final Kind kind;
@@ -26,6 +28,7 @@ public final class Column<R> {
     private final Function<? super R, Boolean> blank;
     private @Nullable Function<? super R, SeamState> state;
     private @Nullable Function<? super List<R>, String> total;
+    private @Nullable Function<? super R, StackedBar> bar;
     private int width;
     private boolean grows;
     private boolean strong;
@@ -78,6 +81,22 @@ public final class Column<R> {
                 Comparator.comparing(state::apply),
                 row -> false);
         column.state = state;
+        return column;
+    }
+
+    /**
+     * A bar, beside those of the other rows on one scale.
+     *
+     * @param words what it says, for what is copied and for screen readers
+     * @param key what it is sorted by
+     */
+    public static <R, K extends Comparable<? super K>> Column<R> bar(
+            String title,
+            Function<? super R, StackedBar> bar,
+            Function<? super R, String> words,
+            Function<? super R, @Nullable K> key) {
+        Column<R> column = new Column<>(Kind.BAR, title, words, byKey(key), row -> key.apply(row) == null);
+        column.bar = bar;
         return column;
     }
 
@@ -145,6 +164,11 @@ public final class Column<R> {
     @Nullable
     SeamState stateOf(R row) {
         return state == null ? null : state.apply(row);
+    }
+
+    @Nullable
+    StackedBar barOf(R row) {
+        return bar == null ? null : bar.apply(row);
     }
 
     boolean isBlank(R row) {

@@ -1,19 +1,29 @@
 package witnessmark.desktop.form;
 
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.util.EnumMap;
 import java.util.Map;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import org.jspecify.annotations.Nullable;
+import witnessmark.chart.DrawnBar;
+import witnessmark.chart.StackedBar;
 
 /** Draws one column's cells: one shared label, nothing made per cell. */
 final class SheetCell<R> extends DefaultTableCellRenderer {
+    private static final int BAR = 12;
+
     private final Column<R> column;
     private final Map<SeamState, SeamIcon> marks = new EnumMap<>(SeamState.class);
     private final Map<SeamState, SeamIcon> inHand = new EnumMap<>(SeamState.class);
+    private transient @Nullable StackedBar bar;
 
     SheetCell(Column<R> column) {
         this.column = column;
@@ -25,7 +35,7 @@ final class SheetCell<R> extends DefaultTableCellRenderer {
         }
         setHorizontalAlignment(
                 switch (column.kind()) {
-                    case TEXT -> SwingConstants.LEADING;
+                    case TEXT, BAR -> SwingConstants.LEADING;
                     case FIGURE -> SwingConstants.TRAILING;
                     case MARK -> SwingConstants.CENTER;
                 });
@@ -48,7 +58,8 @@ final class SheetCell<R> extends DefaultTableCellRenderer {
             setToolTipText(text);
             return this;
         }
-        setText(text);
+        bar = column.barOf(shown);
+        setText(bar == null ? text : "");
         getAccessibleContext().setAccessibleName(text);
         setToolTipText(null);
         boolean loud = state != null && state != SeamState.WITHIN && state != SeamState.APART;
@@ -57,7 +68,29 @@ final class SheetCell<R> extends DefaultTableCellRenderer {
         }
         if (state != null && !selected) {
             setForeground(state.ink().colour());
+        } else if (bar != null && !selected) {
+            setForeground(SeamState.WITHIN.ink().colour());
         }
         return this;
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        super.paintComponent(graphics);
+        StackedBar drawn = bar;
+        if (drawn != null) {
+            Graphics2D g = (Graphics2D) graphics.create();
+            double high = UIScale.scale((float) BAR);
+            Color paper = getBackground();
+            new DrawnBar(g, getForeground(), paper, UIScale.scale(1f))
+                    .draw(
+                            drawn,
+                            new Rectangle2D.Double(
+                                    UIScale.scale(6f),
+                                    Math.rint((getHeight() - high) / 2),
+                                    getWidth() - UIScale.scale(12f),
+                                    high));
+            g.dispose();
+        }
     }
 }

@@ -24,6 +24,7 @@ final class SheetGrid extends JTable {
     private static final int ROWS = 5;
 
     private final transient Predicate<TableColumn> grows;
+    private boolean allRows;
 
     SheetGrid(TableModel rows, Predicate<TableColumn> grows) {
         super(rows);
@@ -73,8 +74,9 @@ final class SheetGrid extends JTable {
 
     @Override
     public Dimension getPreferredScrollableViewportSize() {
-        int sideways = UIManager.getInt("ScrollBar.width");
-        return new Dimension(leastWidth(), ROWS * getRowHeight() + UIScale.scale(sideways));
+        boolean sure = allRows && getScrollableTracksViewportWidth();
+        int sideways = sure ? 0 : UIManager.getInt("ScrollBar.width");
+        return new Dimension(leastWidth(), rowsShown() * getRowHeight() + UIScale.scale(sideways));
     }
 
     @Override
@@ -89,6 +91,15 @@ final class SheetGrid extends JTable {
             }
         }
         return super.getToolTipText(e);
+    }
+
+    /** From now on it asks for the height of all its rows. */
+    void showAllRows() {
+        allRows = true;
+    }
+
+    private int rowsShown() {
+        return allRows ? Math.max(1, getRowCount()) : ROWS;
     }
 
     private int leastWidth() {

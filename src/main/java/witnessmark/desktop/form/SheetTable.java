@@ -10,6 +10,7 @@ import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -26,6 +27,7 @@ import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
@@ -52,7 +54,7 @@ public final class SheetTable<R> extends JPanel {
     private final SheetRows<R> rows;
     private final SheetSorter<R> sorter;
     private final SheetColumns<R> columns;
-    private final JTable table;
+    private final SheetGrid table;
     private final Function<? super R, ?> id;
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
@@ -107,7 +109,7 @@ public final class SheetTable<R> extends JPanel {
                 }
             }
         });
-        JScrollPane scroll = new JScrollPane(table);
+        JScrollPane scroll = new PassingOn(table);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         body.add(scroll, ROWS);
         add(body, BorderLayout.CENTER);
@@ -204,6 +206,12 @@ public final class SheetTable<R> extends JPanel {
         if (wanted != null || found) {
             tellSelection();
         }
+    }
+
+    /** As high as all its rows, on a page that scrolls itself. */
+    public SheetTable<R> whole() {
+        columns.table().showAllRows();
+        return this;
     }
 
     /** Whether a column has anything to say of the rows shown; without that it is neither shown nor offered. */
@@ -441,6 +449,22 @@ public final class SheetTable<R> extends JPanel {
         };
     }
 
+    /** Where there is nothing to scroll here, the wheel scrolls the page. */
+    private static final class PassingOn extends JScrollPane {
+        PassingOn(SheetGrid rows) {
+            super(rows);
+        }
+
+        @Override
+        protected void processMouseWheelEvent(MouseWheelEvent e) {
+            if (getVerticalScrollBar().isVisible() || e.isShiftDown() || getParent() == null) {
+                super.processMouseWheelEvent(e);
+            } else {
+                getParent().dispatchEvent(SwingUtilities.convertMouseEvent(this, e, getParent()));
+            }
+        }
+    }
+
     /** A heading, aligned like its column, drawn by the look. */
     private static final class Heading extends DefaultTableCellRenderer {
         private final JTable table;
@@ -460,7 +484,7 @@ public final class SheetTable<R> extends JPanel {
             if (drawn instanceof javax.swing.JLabel label) {
                 label.setHorizontalAlignment(
                         switch (kind) {
-                            case TEXT -> SwingConstants.LEADING;
+                            case TEXT, BAR -> SwingConstants.LEADING;
                             case FIGURE -> SwingConstants.TRAILING;
                             case MARK -> SwingConstants.CENTER;
                         });

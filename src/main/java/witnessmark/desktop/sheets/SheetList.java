@@ -1,6 +1,7 @@
 package witnessmark.desktop.sheets;
 
 import java.util.List;
+import java.util.stream.Stream;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.sheets.AcceptAsIs;
@@ -13,10 +14,13 @@ import witnessmark.logbook.sheets.AddTool;
 import witnessmark.logbook.sheets.BreakSeal;
 import witnessmark.logbook.sheets.CalibrateTool;
 import witnessmark.logbook.sheets.CameBack;
+import witnessmark.logbook.sheets.CameOfIt;
 import witnessmark.logbook.sheets.ChaseOut;
 import witnessmark.logbook.sheets.CloseBuild;
 import witnessmark.logbook.sheets.CloseIncident;
+import witnessmark.logbook.sheets.CloseSeason;
 import witnessmark.logbook.sheets.DecideAside;
+import witnessmark.logbook.sheets.DecideIt;
 import witnessmark.logbook.sheets.DoNotice;
 import witnessmark.logbook.sheets.EnterCar;
 import witnessmark.logbook.sheets.FitPart;
@@ -31,6 +35,7 @@ import witnessmark.logbook.sheets.NameIncidentPart;
 import witnessmark.logbook.sheets.NewStock;
 import witnessmark.logbook.sheets.PlanJob;
 import witnessmark.logbook.sheets.ProveBuild;
+import witnessmark.logbook.sheets.PutDecision;
 import witnessmark.logbook.sheets.PutEngine;
 import witnessmark.logbook.sheets.PutPartAside;
 import witnessmark.logbook.sheets.PutSeal;
@@ -40,6 +45,7 @@ import witnessmark.logbook.sheets.RepairAtTrack;
 import witnessmark.logbook.sheets.ReportIncident;
 import witnessmark.logbook.sheets.ScrapPart;
 import witnessmark.logbook.sheets.SendOut;
+import witnessmark.logbook.sheets.SetHourRate;
 import witnessmark.logbook.sheets.SetLimit;
 import witnessmark.logbook.sheets.SetReadingLimit;
 import witnessmark.logbook.sheets.SetTrigger;
@@ -53,9 +59,13 @@ import witnessmark.logbook.sheets.TakeOffPart;
 import witnessmark.logbook.sheets.TellNotice;
 import witnessmark.logbook.sheets.TightenJoint;
 import witnessmark.logbook.sheets.UseTool;
+import witnessmark.logbook.sheets.WeekendCosts;
+import witnessmark.logbook.sheets.WriteBudget;
 import witnessmark.logbook.sheets.WriteBuild;
 import witnessmark.logbook.sheets.WriteCause;
+import witnessmark.logbook.sheets.WriteCost;
 import witnessmark.logbook.sheets.WriteHold;
+import witnessmark.logbook.sheets.WriteIncome;
 import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
 import witnessmark.logbook.sheets.WritePrevention;
@@ -79,7 +89,7 @@ final class SheetList {
      * @param values what limits usually start from
      */
     static List<Listed> all(StartingValues values) {
-        return List.of(
+        List<Listed> first = List.of(
                 new Listed(CommandMenu.RECORD, 2, new SwapEngine()),
                 new Listed(CommandMenu.RECORD, 2, new RepairAtTrack()),
                 new Listed(CommandMenu.RECORD, 2, new WriteReading()),
@@ -137,5 +147,20 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new AddTool()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new CalibrateTool()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new UseTool()));
+        return Stream.concat(first.stream(), money().stream()).toList();
+    }
+
+    /** What is about money, and about decisions. */
+    private static List<Listed> money() {
+        return List.of(
+                new Listed(CommandMenu.RECORD_MONEY, 1, new WriteCost()),
+                new Listed(CommandMenu.RECORD_MONEY, 1, new WeekendCosts()),
+                new Listed(CommandMenu.RECORD_MONEY, 1, new WriteIncome()),
+                new Listed(CommandMenu.RECORD_MONEY, 1, new WriteBudget()),
+                new Listed(CommandMenu.RECORD_MONEY, 2, new PutDecision()),
+                new Listed(CommandMenu.RECORD_MONEY, 2, new DecideIt()),
+                new Listed(CommandMenu.RECORD_MONEY, 2, new CameOfIt()),
+                new Listed(CommandMenu.RECORD_MONEY, 3, new SetHourRate()),
+                new Listed(CommandMenu.RECORD_MONEY, 3, new CloseSeason()));
     }
 }

@@ -32,6 +32,7 @@ final class SheetModel {
     private List<FoundProblem> found = List.of();
     private Map<SheetField, String> meant = Map.of();
     private boolean asked;
+    private final Map<SheetField, String> followed = new HashMap<>();
     private Map<SheetField, String> begun = Map.of();
 
     SheetModel(TypedSheet typed) {
@@ -126,8 +127,20 @@ final class SheetModel {
             if (field.kind() == FieldKind.CHOICE && !now.isBlank()) {
                 left.add(field); // what was picked is whole
             }
+            follow(field);
             reread();
         }
+    }
+
+    /** Fields in which nobody typed follow what was picked. */
+    private void follow(SheetField picked) {
+        sheet.follows(picked, new SheetTyped(text), typed.sight()).forEach((field, next) -> {
+            String came = followed.getOrDefault(field, begun.getOrDefault(field, ""));
+            if (text(field).equals(came)) {
+                text.put(field, next);
+                followed.put(field, next);
+            }
+        });
     }
 
     /** The focus left a field: it is checked from now on, unless it is empty. */
@@ -210,6 +223,7 @@ final class SheetModel {
         begun = with(begun, chosen);
         text.putAll(chosen);
         left.addAll(chosen.keySet());
+        chosen.keySet().forEach(this::follow);
         reread();
     }
 
@@ -237,6 +251,7 @@ final class SheetModel {
 
     private void begin(Map<SheetField, String> kept) {
         meant = Map.of();
+        followed.clear();
         text.clear();
         text.putAll(typed.texts());
         text.putAll(picks);
@@ -244,6 +259,7 @@ final class SheetModel {
         left.clear();
         asked = false;
         begun = Map.copyOf(text);
+        kept.keySet().forEach(this::follow);
         found = List.of();
         reread();
     }

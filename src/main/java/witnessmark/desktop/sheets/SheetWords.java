@@ -188,6 +188,9 @@ final class SheetWords {
             case OUT_OF_RANGE, OUTSIDE_EVENT -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
             case EARLIER_THAN -> List.of(facts.get(2));
+            case MORE_BACK_THAN_PAID, SHARES_NOT_WHOLE -> facts;
+            case OTHER_CURRENCY, DAY_OF_ANOTHER_SEASON, WRITTEN_FOR_IT_ALREADY, SEASON_NOT_OVER ->
+                List.of(facts.get(1));
             case SAYS_OTHERWISE -> List.of(facts.get(3));
             case FITTED_LATER -> List.of(facts.get(2), facts.get(3));
             case PART_STILL_FITTED,
@@ -265,6 +268,9 @@ final class SheetWords {
         }
         if (fact instanceof Moment moment) {
             return measures.moment(moment);
+        }
+        if (fact instanceof Money money) {
+            return measures.money(money);
         }
         if (fact instanceof EngineSpeed speed) {
             return measures.speed(speed);

@@ -18,6 +18,7 @@ public enum CommandMenu {
     RECORD_LIMITS("shell.menu.record.limits", RECORD),
     RECORD_NOTICES("shell.menu.record.notices", RECORD),
     RECORD_TOOLS("shell.menu.record.tools", RECORD),
+    RECORD_MONEY("shell.menu.record.money", RECORD),
     VIEW("shell.menu.view"),
     HELP("shell.menu.help");
 

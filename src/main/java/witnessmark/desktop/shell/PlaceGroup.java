@@ -3,7 +3,8 @@ package witnessmark.desktop.shell;
 /** Where the person stands. */
 public enum PlaceGroup {
     TRACK("shell.group.track"),
-    WORKSHOP("shell.group.workshop");
+    WORKSHOP("shell.group.workshop"),
+    OFFICE("shell.group.office");
 
     private final String key;
 

@@ -6,7 +6,8 @@ public enum PlaceId {
     RUN_SHEET("runSheet", 2, PlaceGroup.TRACK),
     INCIDENTS("incidents", 3, PlaceGroup.TRACK),
     ENGINES("engines", 4, PlaceGroup.WORKSHOP),
-    PARTS_SHELF("partsShelf", 5, PlaceGroup.WORKSHOP);
+    PARTS_SHELF("partsShelf", 5, PlaceGroup.WORKSHOP),
+    SEASON_LEDGER("seasonLedger", 8, PlaceGroup.OFFICE);
 
     private final String name;
     private final int digit;

@@ -23,6 +23,9 @@ public interface Choosing {
     /** Where to write a calendar. */
     Optional<Path> calendarToWrite(Path suggested);
 
+    /** Where to write a season's table. */
+    Optional<Path> seasonTableToWrite(Path suggested);
+
     /** Where to write a job sheet. */
     Optional<Path> jobSheetToWrite(Path suggested);
 }

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.List;
 import witnessmark.desktop.bank.BankContext;
 import witnessmark.desktop.bank.BankStatements;
+import java.util.function.Supplier;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
 import witnessmark.logbook.SampleSeason;
+import witnessmark.logbook.money.SeasonAsked;
 
 /** The first place and everything about the logbook as a whole, put together for the logbook in the window. */
 public final class Start {
@@ -21,6 +23,7 @@ public final class Start {
     private final CalendarOut calendar;
     private final JobSheetOut jobSheet;
     private final BankStatements bank;
+    private final SeasonOut season;
 
     /** @param actions what the first place leads to */
     public Start(StartContext context, BeginActions actions) {
@@ -50,6 +53,7 @@ public final class Start {
                 reports::dismiss,
                 context.undo(),
                 problems -> reports.refused(context.texts().get("bank.statement"), problems)));
+        this.season = new SeasonOut(context, reports);
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -69,8 +73,19 @@ public final class Start {
                                 keeping,
                                 calendar,
                                 jobSheet,
-                                bank))
+                                bank,
+                                season))
                 .all();
+    }
+
+    /** Says which season the ledger shows, and how: that is what is written out. */
+    public void seasonShown(Supplier<SeasonAsked> shown) {
+        season.shows(shown);
+    }
+
+    /** Asks where to write the season that is shown, as the command does. */
+    public void exportSeason() {
+        season.writeOut();
     }
 
     /** The strip for when the logbook in the window is the sample season. Call its {@code show} once the window is up. */

@@ -26,7 +26,8 @@ final class StartCommands {
             Keeping keeping,
             CalendarOut calendar,
             JobSheetOut jobSheet,
-            BankStatements bank) {}
+            BankStatements bank,
+            SeasonOut season) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
@@ -40,6 +41,7 @@ final class StartCommands {
         add("beforewego.command.calendar", 3, null, work.calendar()::writeOut);
         add("bank.command.take", 3, null, work.bank()::takeIn);
         add("bank.command.match", 3, null, work.bank()::match);
+        add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);
         all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 5, null, work.who()));

@@ -11,6 +11,7 @@ import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StatementFiles;
 import witnessmark.wording.Measures;
@@ -49,7 +50,8 @@ public record StartContext(
             WriteCalendar calendar,
             WriteJobSheet jobSheet,
             StatementFiles statements,
-            Ids ids) {}
+            Ids ids,
+            WriteSeasonTable seasonTable) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

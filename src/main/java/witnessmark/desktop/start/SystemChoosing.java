@@ -75,6 +75,13 @@ public final class SystemChoosing implements Choosing {
         return shown("jobSheetToWrite", chooser, chooser.showSaveDialog(parent.get()));
     }
 
+    @Override
+    public Optional<Path> seasonTableToWrite(Path suggested) {
+        SystemFileChooser chooser = chooser("seasonTableToWrite");
+        chooser.setSelectedFile(last.place("seasonTableToWrite", suggested).toFile());
+        return shown("seasonTableToWrite", chooser, chooser.showSaveDialog(parent.get()));
+    }
+
     private Optional<Path> folder(String what) {
         SystemFileChooser chooser = chooser(what);
         chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);

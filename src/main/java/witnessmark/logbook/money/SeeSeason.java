@@ -15,6 +15,7 @@ import witnessmark.cost.Seasons;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
@@ -63,6 +64,18 @@ public final class SeeSeason {
      */
     public static SeasonPage of(View view, SeasonSpan season, Switches switches, BarsBy by) {
         return new SeeSeason(view).page(season, switches, by);
+    }
+
+    /** The page asked for; of the season of the view's day where that of the name is not there. */
+    public static SeasonPage of(View view, SeasonAsked asked) {
+        SeasonSpan season = named(view, asked.season()).orElseGet(() -> now(view));
+        return of(view, season, asked.switches(), asked.by());
+    }
+
+    /** Every piece of the costs of a season's own lines and days, in the order of the lines. */
+    static List<Piece> pieces(View view, SeasonSpan season) {
+        return new SeeSeason(view)
+                .book.pieces().stream().filter(piece -> season.has(piece.day())).toList();
     }
 
     private SeasonPage page(SeasonSpan season, Switches switches, BarsBy by) {

@@ -28,6 +28,13 @@ public interface LogSheet {
     /** What can be picked in a field; empty for a field that is typed. */
     List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight);
 
+    /**
+     * What comes to stand in other fields once something else is picked in this one, as long as nobody has typed there.
+     */
+    default Map<SheetField, String> follows(SheetField picked, SheetTyped typed, SheetSight sight) {
+        return Map.of();
+    }
+
     /** Whether a field is asked for, given what stands in the others. */
     default boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         return true;

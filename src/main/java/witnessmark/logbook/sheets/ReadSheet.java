@@ -73,6 +73,11 @@ final class ReadSheet {
         return typed.text(field);
     }
 
+    /** Whether something written is corrected, rather than something new written down. */
+    boolean isCorrecting() {
+        return corrected != null;
+    }
+
     boolean is(SheetField field, SheetWord word) {
         return typed.is(field, word);
     }

@@ -37,7 +37,11 @@ public enum SheetWord {
     NOT_SAID,
     OUT_OF_USE,
     BACK_IN_USE,
-    NOTHING;
+    NOTHING,
+    SHARED,
+    PAID,
+    STILL_TO_PAY,
+    OWN_LABOUR;
 
     /** What a field holds when this is picked, and the name in the bundles. */
     public String key() {

@@ -28,6 +28,7 @@ import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStatementFiles;
+import witnessmark.exchange.CsvTableFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
@@ -39,6 +40,7 @@ import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
@@ -111,7 +113,8 @@ final class StartedWindow implements AutoCloseable {
                         new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
                         new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
                         new CsvStatementFiles(),
-                        SampleBooks.ids()),
+                        SampleBooks.ids(),
+                        new WriteSeasonTable(new CsvTableFiles())),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
         start = new Start(
                 context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
@@ -217,6 +220,11 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> calendarToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> seasonTableToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
 

@@ -1,16 +1,15 @@
-package witnessmark.desktop.engines;
+package witnessmark.desktop.form;
 
 import java.awt.Color;
 import java.awt.Font;
 import javax.swing.UIManager;
 import witnessmark.chart.ChartStyle;
-import witnessmark.desktop.form.Palette;
 
 /** The style of charts in the theme in force. Asked for while painting, so that it follows the theme and the size. */
-final class ChartLook {
+public final class ChartLook {
     private ChartLook() {}
 
-    static ChartStyle now() {
+    public static ChartStyle now() {
         Color sheet = Palette.SHEET.colour();
         return ChartStyle.on(
                 sheet,
@@ -23,7 +22,7 @@ final class ChartLook {
     }
 
     /** For pictures that leave the program. */
-    static ChartStyle onPaper() {
+    public static ChartStyle onPaper() {
         Font text = text();
         Font title = title();
         return ChartStyle.onPaper(text.deriveFont(12f), title.deriveFont(15f));

@@ -1,0 +1,12 @@
+package witnessmark.desktop.season;
+
+import java.util.function.Consumer;
+
+/**
+ * What the page leads to.
+ *
+ * @param correct opens what is written on its sheet, by the text form of its identity
+ * @param write opens a new sheet by its key
+ * @param export asks where to write the season's tables
+ */
+public record SeasonLeads(Consumer<String> correct, Consumer<String> write, Runnable export) {}

@@ -1,0 +1,93 @@
+package witnessmark.desktop.season;
+
+import java.util.List;
+import witnessmark.chart.SeasonLine;
+import witnessmark.logbook.money.SeasonAsked;
+
+/**
+ * A season in words.
+ *
+ * @param asked what was asked
+ * @param season which season it is
+ * @param seasons those there are
+ * @param heading beside the title
+ * @param currency of all amounts without one of their own
+ * @param empty whether nothing of money or failures is written down
+ * @param finding the season in a sentence
+ * @param notes what the total rests on
+ * @param money the season's own figures
+ * @param failures dearest first
+ * @param bars what it went on
+ * @param perHour whether any bar has running
+ * @param line the season along a line for each car
+ * @param lineWords the same in two sentences
+ * @param budget by event and car
+ * @param decisions in the order they were put
+ * @param settle what is not settled yet
+ * @param income what came in, as rows of cost
+ * @param beside the seasons
+ * @param totals words what stands under columns
+ */
+record SeasonLines(
+        SeasonAsked asked,
+        String season,
+        List<String> seasons,
+        String heading,
+        String currency,
+        boolean empty,
+        String finding,
+        List<String> notes,
+        List<MoneyLine> money,
+        List<FailureLine> failures,
+        List<BarLine> bars,
+        boolean perHour,
+        SeasonLine line,
+        String lineWords,
+        List<BudgetLine> budget,
+        List<DecisionLine> decisions,
+        List<SettleLine> settle,
+        List<CostRow> income,
+        List<BesideLine> beside,
+        Totals totals) {
+    /** Before anything was read. */
+    static final SeasonLines NONE = new SeasonLines(
+            SeasonAsked.USUAL,
+            "",
+            List.of(),
+            "",
+            "",
+            true,
+            "",
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            false,
+            new SeasonLine(0, 0, List.of(), List.of()),
+            "",
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            String::valueOf);
+
+    SeasonLines {
+        seasons = List.copyOf(seasons);
+        notes = List.copyOf(notes);
+        money = List.copyOf(money);
+        failures = List.copyOf(failures);
+        bars = List.copyOf(bars);
+        budget = List.copyOf(budget);
+        decisions = List.copyOf(decisions);
+        settle = List.copyOf(settle);
+        income = List.copyOf(income);
+        beside = List.copyOf(beside);
+    }
+
+    /** Words totals under a column. */
+    interface Totals {
+        /** The sum of minor units as the amount it is. */
+        String of(long minor);
+    }
+}

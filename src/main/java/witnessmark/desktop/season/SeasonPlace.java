@@ -1,0 +1,234 @@
+package witnessmark.desktop.season;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.cost.result.BarsBy;
+import witnessmark.cost.result.Switches;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.Place;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.task.Latest;
+import witnessmark.logbook.View;
+import witnessmark.logbook.money.SeasonAsked;
+import witnessmark.logbook.port.Settings;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Season ledger: reads the season in money off the event thread and shows it. */
+public final class SeasonPlace implements Place {
+    private static final Logger LOG = LoggerFactory.getLogger(SeasonPlace.class);
+    private static final String SWITCHES = "season.switches";
+    private static final String BY = "season.by";
+
+    private final Texts texts;
+    private final Measures measures;
+    private final Desk window;
+    private final Supplier<View> view;
+    private final Settings settings;
+    private final SeasonModel model;
+    private final Latest reading;
+    private final SeasonPanel panel;
+    private final JButton again;
+    private SeasonAsked asked;
+    private @Nullable String wanted;
+    private @Nullable SeasonLines shown;
+    private String open = "";
+
+    /**
+     * @param window the window's desk
+     * @param view the logbook as of the day looked at; asked off the event thread
+     * @param leads what the page leads to
+     */
+    public SeasonPlace(SheetTools tools, Measures measures, Desk window, Supplier<View> view, SeasonLeads leads) {
+        this.texts = tools.texts();
+        this.measures = measures;
+        this.window = window;
+        this.view = view;
+        this.settings = tools.settings();
+        this.model = new SeasonModel(texts, measures);
+        this.reading = new Latest(tools.tasks());
+        this.asked = new SeasonAsked(
+                "",
+                SwitchBoxes.restored(settings.get(SWITCHES).orElse("")),
+                by(settings.get(BY).orElse("")));
+        SeasonPageView page = new SeasonPageView(tools, measures, leads, new Told(leads));
+        LinesPane lines = new LinesPane(
+                texts,
+                new SeasonTables(tools, new witnessmark.wording.MoneyWords(texts, measures), this::sum).lines(),
+                leads.correct(),
+                this::closeLines);
+        this.panel = new SeasonPanel(
+                texts,
+                page,
+                lines,
+                () -> leads.write().accept("write_cost"),
+                () -> leads.write().accept("weekend_costs"));
+        this.again = Buttons.plain(Caption.of(texts.get("season.again")), this::refresh);
+    }
+
+    /** What is asked about: what the window shows is what is printed and written out. */
+    public SeasonAsked asked() {
+        return asked;
+    }
+
+    @Override
+    public PlaceId id() {
+        return PlaceId.SEASON_LEDGER;
+    }
+
+    @Override
+    public JComponent component() {
+        return panel;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        return panel.firstFocus();
+    }
+
+    @Override
+    public void refresh() {
+        SeasonAsked now = asked;
+        reading.run(texts.get("season.reading"), () -> model.lines(view.get(), now), this::show, failure -> {
+            LOG.error("the season could not be worked out", failure);
+            panel.failed(texts.get("season.failed"), again);
+        });
+    }
+
+    /** Who asks for the place itself wants the page, not the lines of a figure. */
+    @Override
+    public void again() {
+        closeLines();
+    }
+
+    /** Opens the lines of an incident. */
+    @Override
+    public void open(String record) {
+        wanted = record;
+        openWanted();
+    }
+
+    private void show(SeasonLines lines) {
+        shown = lines;
+        panel.show(lines);
+        window.heading(PlaceId.SEASON_LEDGER, lines.heading());
+        if (panel.isBehind()) {
+            reopen(lines);
+        }
+        openWanted();
+    }
+
+    /** The lines in sight may be others now. */
+    private void reopen(SeasonLines lines) {
+        String name = open;
+        lines.failures().stream()
+                .filter(row -> row.name().equals(name))
+                .findFirst()
+                .ifPresent(row -> panel.lines().show(heading(row.name(), row.total()), row.lines()));
+    }
+
+    private void openWanted() {
+        String record = wanted;
+        SeasonLines now = shown;
+        if (record != null && now != null) {
+            now.failures().stream()
+                    .filter(row -> row.id().equals(record))
+                    .findFirst()
+                    .ifPresent(row -> {
+                        wanted = null;
+                        openLines(
+                                row.name(),
+                                row.total(),
+                                row.lines(),
+                                panel.page().failures().table());
+                    });
+        }
+    }
+
+    private void openLines(String name, Amount amount, List<CostRow> rows, JComponent from) {
+        open = name;
+        panel.openLines(heading(name, amount), rows, from);
+    }
+
+    private String heading(String name, Amount amount) {
+        SeasonLines now = shown;
+        return texts.get("season.lines.heading", name, amount.text(), now == null ? "" : now.currency());
+    }
+
+    private void closeLines() {
+        panel.closeLines();
+    }
+
+    private SeasonLines.Totals sum() {
+        SeasonLines now = shown;
+        return now == null ? String::valueOf : now.totals();
+    }
+
+    private void ask(SeasonAsked next) {
+        asked = next;
+        settings.put(SWITCHES, SwitchBoxes.state(next.switches()));
+        settings.put(BY, next.by().name().toLowerCase(Locale.ROOT));
+        refresh();
+    }
+
+    private static BarsBy by(String remembered) {
+        for (BarsBy each : BarsBy.values()) {
+            if (each.name().toLowerCase(Locale.ROOT).equals(remembered)) {
+                return each;
+            }
+        }
+        return BarsBy.INCIDENT;
+    }
+
+    SeasonPanel panel() {
+        return panel;
+    }
+
+    /** What is chosen and opened on the page. */
+    private final class Told implements SeasonPageView.Told {
+        private final SeasonLeads leads;
+
+        Told(SeasonLeads leads) {
+            this.leads = leads;
+        }
+
+        @Override
+        public void season(String name) {
+            ask(new SeasonAsked(name, asked.switches(), asked.by()));
+        }
+
+        @Override
+        public void switches(Switches switches) {
+            ask(new SeasonAsked(asked.season(), switches, asked.by()));
+        }
+
+        @Override
+        public void by(BarsBy by) {
+            ask(new SeasonAsked(asked.season(), asked.switches(), by));
+        }
+
+        @Override
+        public void lines(String name, Amount amount, List<CostRow> lines, JComponent from) {
+            openLines(name, amount, lines, from);
+        }
+
+        @Override
+        public void settled(String record) {
+            leads.correct().accept(record);
+        }
+
+        @Override
+        public void decision(DecisionLine decision) {
+            leads.correct().accept(decision.id());
+        }
+    }
+}

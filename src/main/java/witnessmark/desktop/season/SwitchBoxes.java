@@ -1,0 +1,75 @@
+package witnessmark.desktop.season;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javax.swing.JCheckBox;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.cost.result.Switches;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.wording.Texts;
+
+/** What the total takes in, box by box. */
+final class SwitchBoxes extends JPanel {
+    private static final List<String> NAMES = List.of("labour", "missed", "spoiled", "allocated", "planned");
+
+    private final List<JCheckBox> boxes = new ArrayList<>();
+
+    SwitchBoxes(Texts texts, Runnable changed) {
+        super(new MigLayout("insets 0, gap 22 2, wrap 2", "[][]"));
+        setOpaque(false);
+        for (String name : NAMES) {
+            Caption caption = Caption.of(texts.get("season.switch." + name));
+            JCheckBox box = Lettering.plain(new JCheckBox(caption.text()));
+            box.setOpaque(false);
+            if (caption.mnemonic() != 0) {
+                box.setMnemonic(caption.mnemonic());
+                box.setDisplayedMnemonicIndex(caption.letter());
+            }
+            box.setToolTipText(texts.get("season.switch." + name + ".tip"));
+            box.addActionListener(e -> changed.run());
+            boxes.add(box);
+            add(box, "hmin 24");
+        }
+    }
+
+    void show(Switches switches) {
+        List<Boolean> on = List.of(
+                switches.labour(), switches.missed(), switches.spoiled(), switches.allocated(), switches.planned());
+        IntStream.range(0, NAMES.size()).forEach(i -> boxes.get(i).setSelected(on.get(i)));
+    }
+
+    Switches chosen() {
+        return of(boxes.stream().map(JCheckBox::isSelected).toList());
+    }
+
+    List<JCheckBox> boxes() {
+        return boxes;
+    }
+
+    /** As text, to be remembered. */
+    static String state(Switches switches) {
+        List<Boolean> on = List.of(
+                switches.labour(), switches.missed(), switches.spoiled(), switches.allocated(), switches.planned());
+        return IntStream.range(0, NAMES.size())
+                .filter(on::get)
+                .mapToObj(NAMES::get)
+                .collect(Collectors.joining(",", "on:", ""));
+    }
+
+    /** What {@link #state} said; the usual ones for any other text. */
+    static Switches restored(String state) {
+        if (!state.startsWith("on:")) {
+            return Switches.USUAL;
+        }
+        List<String> on = List.of(state.substring(3).split(",", -1));
+        return of(NAMES.stream().map(on::contains).toList());
+    }
+
+    private static Switches of(List<Boolean> on) {
+        return new Switches(on.get(0), on.get(1), on.get(2), on.get(3), on.get(4));
+    }
+}

@@ -1,0 +1,82 @@
+package witnessmark.desktop.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.KeyEvent;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import witnessmark.desktop.testing.Focus;
+import witnessmark.desktop.testing.Keyboard;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.TabWalk;
+import witnessmark.desktop.testing.UiTest;
+
+/** The place Season ledger in a real window with nothing but keys. */
+@UiTest(display = true)
+class SeasonByKeyboardTest {
+    private final JFrame frame = new JFrame();
+
+    private SeasonWindow window;
+    private Keyboard keys;
+
+    @BeforeEach
+    void show() {
+        window = new SeasonWindow(Looks.light(), SeasonWindow.english(), SeasonWindow.end());
+        keys = new Keyboard(window.tasks::awaitIdle);
+        frame.setContentPane(window.pane);
+        frame.setJMenuBar(window.pane.menuBar());
+        frame.setSize(1366, 768);
+        frame.setVisible(true);
+        window.place.firstFocus().requestFocusInWindow();
+        Focus.await(window.place.firstFocus());
+    }
+
+    @AfterEach
+    void close() {
+        frame.dispose();
+        window.close();
+    }
+
+    @Test
+    void enter_opens_a_failure_to_its_lines_enter_a_line_to_its_sheet_and_esc_goes_back() {
+        keys.press(KeyEvent.VK_DOWN).press(KeyEvent.VK_ENTER);
+        Focus.await(window.place.panel().lines().table().table());
+        assertThat(window.said()).contains("INC-06 Exhaust valve 3B dropped: ", "These lines are together");
+        keys.press(KeyEvent.VK_ENTER);
+        assertThat(window.asked).hasSize(1).first().asString().startsWith("correct ");
+        keys.press(KeyEvent.VK_ESCAPE);
+        Focus.await(window.page().failures().table());
+        assertThat(window.page().failures().selected().name()).startsWith("INC-06");
+    }
+
+    @Test
+    void on_the_line_of_the_season_the_arrows_go_from_failure_to_failure_and_enter_opens_one() {
+        window.page().line().requestFocusInWindow();
+        Focus.await(window.page().line());
+        keys.press(KeyEvent.VK_RIGHT).press(KeyEvent.VK_RIGHT).press(KeyEvent.VK_LEFT);
+        assertThat(window.page().line().getAccessibleContext().getAccessibleDescription())
+                .startsWith("Sun 3 May 2026: INC-02 Over-rev on a missed down-change");
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(window.place.panel().lines().table().table());
+        keys.press(KeyEvent.VK_ESCAPE);
+        Focus.await(window.page().line());
+    }
+
+    @Test
+    void tab_goes_over_the_page_from_top_to_bottom_and_comes_round() {
+        assertThat(TabWalk.namesFrom(window.place.firstFocus()))
+                .doesNotHaveDuplicates()
+                .containsSubsequence(
+                        "Failures, dearest first",
+                        "Put together by",
+                        "What it went on",
+                        "The season, car by car",
+                        "Planned and spent",
+                        "Decisions, and what came of them",
+                        "Money still to be settled",
+                        "What came in",
+                        "Seasons beside each other");
+    }
+}

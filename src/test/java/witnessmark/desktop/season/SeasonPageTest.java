@@ -1,0 +1,228 @@
+package witnessmark.desktop.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.JCheckBox;
+import javax.swing.JRootPane;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.cost.result.BarsBy;
+import witnessmark.desktop.shell.Theme;
+import witnessmark.desktop.testing.AccessibleWalk;
+import witnessmark.desktop.testing.Contrast;
+import witnessmark.desktop.testing.GoldenText;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.MemorySettings;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.logbook.View;
+import witnessmark.wording.Texts;
+
+/** The page Season ledger: as text, by rules of layout, and to screen readers. */
+@UiTest
+class SeasonPageTest {
+    /** What can be seen of it. */
+    enum Side {
+        OPENING,
+        END,
+        BY_CAUSE,
+        LINES,
+        LAST_YEAR,
+        BARE
+    }
+
+    private static View opening;
+    private static View end;
+
+    private SeasonWindow window;
+
+    @BeforeAll
+    static void open() {
+        opening = SeasonWindow.opening();
+        end = SeasonWindow.end();
+    }
+
+    @AfterEach
+    void close() {
+        if (window != null) {
+            window.close();
+        }
+    }
+
+    private JRootPane shown(Side side, Theme theme, float zoom, Texts texts) {
+        View view = side == Side.OPENING ? opening : side == Side.BARE ? SeasonWindow.bare() : end;
+        window = new SeasonWindow(Looks.look(theme, zoom), texts, view);
+        switch (side) {
+            case BY_CAUSE -> by(BarsBy.CAUSE_AREA);
+            case LINES ->
+                window.place.open(window.page().failures().shown().get(1).id());
+            case LAST_YEAR -> window.page().season().combo().setSelectedItem("2025");
+            default -> {} // as it comes up
+        }
+        return window.root(1366, 768);
+    }
+
+    private void shown() {
+        shown(Side.END, Theme.LIGHT, 1.0f, SeasonWindow.english());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void the_page_reads_as_agreed_is_whole_and_told_to_screen_readers(Side side) {
+        Component page = shown(side, Theme.LIGHT, 1.0f, SeasonWindow.english());
+        GoldenText.check("season_" + side.name().toLowerCase(Locale.ROOT), window.place.panel());
+        assertThat(LayoutRules.broken(page)).isEmpty();
+        assertThat(AccessibleWalk.faults(page)).isEmpty();
+        assertThat(Contrast.tooLow(page)).isEmpty();
+    }
+
+    /** The same in the dark and larger, on the small laptop and in the smallest window. */
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void large_and_dark_nothing_is_cut_and_every_word_can_be_told_from_what_it_stands_on(Side side) {
+        Component page = shown(side, Theme.DARK, 1.5f, SeasonWindow.english());
+        assertThat(LayoutRules.broken(page)).as("1366 x 768").isEmpty();
+        assertThat(Contrast.tooLow(page)).isEmpty();
+        assertThat(LayoutRules.broken(window.root(1100, 700))).as("1100 x 700").isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void in_a_longer_language_nothing_overlaps(Side side) {
+        assertThat(LayoutRules.broken(shown(side, Theme.LIGHT, 1.0f, Texts.pseudo())))
+                .filteredOn(fault -> fault.contains("overlaps"))
+                .isEmpty();
+    }
+
+    /** 23 639.60 of failures and its columns: the sums of the sample season's design. */
+    @Test
+    void failures_stand_dearest_first_and_their_rows_add_up_to_the_totals_and_across() {
+        shown();
+        List<FailureLine> rows = window.page().failures().shown();
+        assertThat(rows).extracting(FailureLine::name).first().asString().startsWith("INC-05");
+        assertThat(rows).extracting(row -> row.total().minor()).isSortedAccordingTo((a, b) -> Long.compare(b, a));
+        assertThat(rows.stream().mapToLong(row -> row.total().minor()).sum()).isEqualTo(2_363_960);
+        assertThat(column(rows, 0)).isEqualTo(1_414_800);
+        assertThat(column(rows, 1)).isEqualTo(845_460);
+        assertThat(column(rows, 2)).isEqualTo(103_700);
+        assertThat(rows)
+                .allSatisfy(row -> assertThat(row.columns().subList(0, 3).stream()
+                                .mapToLong(Amount::minor)
+                                .sum())
+                        .isEqualTo(row.total().minor()));
+    }
+
+    @ParameterizedTest
+    @EnumSource(BarsBy.class)
+    void whatever_failures_are_put_under_every_bar_is_the_sum_of_the_lines_it_opens_to(BarsBy by) {
+        shown();
+        by(by);
+        List<BarLine> bars = window.page().bars().shown();
+        assertThat(bars.stream().mapToLong(bar -> bar.amount().minor()).sum()).isEqualTo(2_363_960);
+        assertThat(bars)
+                .isNotEmpty()
+                .allSatisfy(bar -> assertThat(bar.lines().stream()
+                                .mapToLong(line -> line.amount().minor())
+                                .sum())
+                        .as(bar.name())
+                        .isEqualTo(bar.amount().minor()));
+        assertThat(bars.get(bars.size() - 1).running()).isEqualTo("100 %");
+        assertThat(bars.stream().mapToDouble(bar -> bar.bar().length()).max().orElseThrow())
+                .isCloseTo(1, org.assertj.core.data.Offset.offset(1e-9));
+    }
+
+    @Test
+    void every_failure_is_the_sum_of_the_lines_it_opens_to_whatever_the_boxes_say() {
+        shown();
+        for (JCheckBox box : window.page().head().boxes().boxes()) {
+            box.doClick(0);
+            window.tasks.awaitIdle();
+            assertThat(window.page().failures().shown())
+                    .as(box.getText())
+                    .allSatisfy(row -> assertThat(row.lines().stream()
+                                    .mapToLong(line -> line.amount().minor())
+                                    .sum())
+                            .isEqualTo(row.total().minor()));
+        }
+    }
+
+    @Test
+    void what_the_total_counts_is_found_again_at_the_next_start_and_what_was_put_together_too() {
+        shown();
+        MemorySettings settings = window.settings;
+        window.page().head().boxes().boxes().get(0).doClick(0);
+        window.page().head().boxes().boxes().get(2).doClick(0);
+        by(BarsBy.PART_KIND);
+        try (SeasonWindow next = new SeasonWindow(Looks.light(), SeasonWindow.english(), end, settings)) {
+            assertThat(next.page().head().boxes().boxes())
+                    .extracting(JCheckBox::isSelected)
+                    .containsExactly(false, true, true, true, true);
+            assertThat(next.page().by().chosen()).isEqualTo(BarsBy.PART_KIND);
+        }
+    }
+
+    /** Half of the dearest is 4 039, a tenth 807.80. */
+    @Test
+    void marks_of_the_season_are_of_three_sizes_by_what_failures_cost() {
+        shown();
+        assertThat(window.page().line().marks())
+                .extracting(mark -> mark.words().replaceAll(".*(INC-\\d\\d).*", "$1") + " " + mark.size())
+                .containsExactlyInAnyOrder(
+                        "INC-01 SMALL",
+                        "INC-02 MIDDLE",
+                        "INC-03 MIDDLE",
+                        "INC-04 MIDDLE",
+                        "INC-05 LARGE",
+                        "INC-06 LARGE",
+                        "INC-07 MIDDLE",
+                        "INC-08 SMALL",
+                        "INC-09 MIDDLE");
+    }
+
+    @Test
+    void what_was_decided_stands_beside_the_other_ways_and_what_came_of_it() {
+        shown();
+        assertThat(window.said()).contains("DEC-03");
+        DecisionLine springs = window.page().decisions().shown().stream()
+                .filter(row -> row.cameOf().contains("INC-06"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(springs.taken()).startsWith("run");
+        assertThat(springs.others()).contains("272.00 EUR and 6.0 h");
+        assertThat(springs.cameOf().replaceAll("[\\u2009\\u202f]", " ")).startsWith("wrong: INC-06, cost 8 020.00 EUR");
+    }
+
+    @Test
+    void when_it_cannot_be_read_a_sentence_says_so_and_trying_again_brings_it_back() {
+        shown();
+        window.become(() -> {
+            throw new IllegalStateException("the file is gone");
+        });
+        assertThat(window.said()).contains("Nothing in the logbook has changed.", "Try again");
+        window.become(() -> end);
+        assertThat(window.said()).doesNotContain("Try again");
+    }
+
+    @Test
+    void with_nothing_written_down_the_page_says_what_to_do_and_leads_there() {
+        shown(Side.BARE, Theme.LIGHT, 1.0f, SeasonWindow.english());
+        assertThat(window.place.firstFocus()).isInstanceOf(javax.swing.JButton.class);
+        ((javax.swing.JButton) window.place.firstFocus()).doClick(0);
+        assertThat(window.asked).containsExactly("write_cost");
+    }
+
+    private void by(BarsBy by) {
+        window.page().by().combo().setSelectedItem(by);
+        window.tasks.awaitIdle();
+    }
+
+    private static long column(List<FailureLine> rows, int at) {
+        return rows.stream().mapToLong(row -> row.columns().get(at).minor()).sum();
+    }
+}
