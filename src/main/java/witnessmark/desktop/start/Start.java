@@ -2,9 +2,9 @@ package witnessmark.desktop.start;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import witnessmark.desktop.bank.BankContext;
 import witnessmark.desktop.bank.BankStatements;
-import java.util.function.Supplier;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.form.SheetTools;
