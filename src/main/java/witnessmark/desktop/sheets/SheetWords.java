@@ -185,7 +185,7 @@ final class SheetWords {
             case TWO_READINGS, UNUSUAL -> List.of(facts.get(2), facts.get(3));
             case OUT_OF_RANGE, OUTSIDE_EVENT -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
-            case EARLIER_THAN -> List.of(facts.get(2));
+            case EARLIER_THAN, FORCE_CAME_BACK -> List.of(facts.get(2));
             case SAYS_OTHERWISE -> List.of(facts.get(3));
             case FITTED_LATER -> List.of(facts.get(2), facts.get(3));
             case PART_STILL_FITTED,
@@ -196,6 +196,7 @@ final class SheetWords {
                     AS_WRITTEN_ALREADY,
                     TOOL_OUT_OF_USE,
                     TOOL_NOT_CALIBRATED,
+                    NOT_A_CYLINDER,
                     METER_BACKWARDS -> facts.subList(1, facts.size());
             case ENGINE_IN_CAR_LATER -> List.of(facts.get(1), facts.get(2));
             case ENGINE_LEAVES_CAR -> List.of(facts.get(1));
