@@ -119,7 +119,7 @@ final class DueOpen {
                         ? tools.texts().get("beforewego.borrowed.to", borrowed.home())
                         : tools.texts()
                                 .get(
-                                        "beforewego.borrowed.before",
+                                        borrowed.late() ? "beforewego.borrowed.late" : "beforewego.borrowed.before",
                                         borrowed.home(),
                                         tools.measures().date(wanted.firstDay()),
                                         wanted.name());

@@ -131,6 +131,10 @@ public enum ProblemKind {
     TOOL_OUT_OF_USE(3, true),
     /** tool, day its calibration was due again, day it was used. */
     TOOL_NOT_CALIBRATED(3, false),
+    /** A place that is no cylinder of the engine: field, typed, how many cylinders. */
+    NOT_A_CYLINDER(3, false),
+    /** A spring read stronger than the last time with nothing run since: field, figure, figure before. */
+    FORCE_CAME_BACK(3, false),
     /** hour meter, what it showed, when, the less it showed later, when. */
     METER_BACKWARDS(5, false),
     /** notice: no part of the logbook is meant. */

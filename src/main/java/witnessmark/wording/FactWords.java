@@ -124,6 +124,8 @@ final class FactWords {
                     NEEDED,
                     UNUSUAL,
                     UNUSUAL_MEANT,
+                    NOT_A_CYLINDER,
+                    FORCE_CAME_BACK,
                     OUT_OF_RANGE,
                     LONGER_THAN_RUN -> index == 0;
             default -> false;

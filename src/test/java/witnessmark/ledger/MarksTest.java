@@ -11,6 +11,7 @@ import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Event;
+import witnessmark.domain.EventEntry;
 import witnessmark.domain.Hold;
 import witnessmark.domain.Id;
 import witnessmark.domain.Limit;
@@ -18,6 +19,8 @@ import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
+import witnessmark.domain.PlannedRun;
+import witnessmark.domain.RunKind;
 import witnessmark.domain.Standing;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.MarkState;
@@ -67,6 +70,42 @@ class MarksTest {
                 .as("the event after the next is Round 7 now")
                 .extracting(Mark::state)
                 .containsExactly(MarkState.DUE);
+    }
+
+    @Test
+    void an_engine_swapped_in_while_the_event_runs_takes_what_is_left_of_it_and_the_one_meant_takes_nothing() {
+        Id<Engine> other = story.engine("B2", design);
+        story.put(engine, car, MARCH, at("2026-07-25T18:00Z"));
+        story.put(other, car, at("2026-07-25T18:00Z"), null);
+        Id<Event> round = event("Round 6", "2026-07-25", "2026-07-26");
+        story.add(new EventEntry(round, car, engine));
+        race(round, 1, "2026-07-25");
+        Id<PlannedRun> left = race(round, 2, "2026-07-26");
+        Id<Event> test = event("Test 2", "2026-10-17", "2026-10-17");
+        race(test, 1, "2026-10-17");
+        race(test, 2, "2026-10-17");
+        limit(rods(other), Counter.RUNNING, 20 * 60_000);
+        limit(rods(engine), Counter.RUNNING, 20 * 60_000);
+
+        Mark in = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-26"))).ofEngine(other).get(0);
+        assertThat(in.runsOut().planned().id()).isEqualTo(left);
+        assertThat(in.expected().likely()).isEqualTo(30 * 60_000L);
+        Mark out = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-26"))).ofEngine(engine).get(0);
+        assertThat(out.expected()).as("it is in no car").isNull();
+
+        Mark meant = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-24"))).ofEngine(engine).get(0);
+        assertThat(meant.expected().likely()).as("before it runs, as meant").isEqualTo(2 * 30 * 60_000L);
+    }
+
+    private Id<PlannedRun> race(Id<Event> event, int ordinal, String day) {
+        return story.add(new PlannedRun(
+                event, ordinal, RunKind.RACE, "Race " + ordinal, LocalDate.parse(day), null, Story.minutes(30)));
+    }
+
+    private Id<Part> rods(Id<Engine> in) {
+        Id<Part> rods = story.part("R-" + in, story.partDesign("forged " + in, PartKind.RODS, false));
+        story.fit(rods, in, story.position(design, PartKind.RODS, "rods " + in, 1, true), MARCH, null);
+        return rods;
     }
 
     private Id<Part> harness(String useBy) {

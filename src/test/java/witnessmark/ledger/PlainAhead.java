@@ -120,8 +120,10 @@ final class PlainAhead {
     }
 
     private @Nullable Id<Engine> engineOf(Entry<Event> event, Id<Car> car, Id<Engine> asked) {
+        boolean running = !asOf.day().isBefore(event.fact().firstDay());
         for (Entry<EventEntry> entry : inForce(EventEntry.class)) {
-            if (entry.fact().event().equals(event.id())
+            if (!(running && holdsOne(car))
+                    && entry.fact().event().equals(event.id())
                     && entry.fact().car().equals(car)
                     && entry.fact().engine() != null) {
                 return entry.fact().engine();
@@ -132,6 +134,17 @@ final class PlainAhead {
                         .isPresent()
                 ? asked
                 : null;
+    }
+
+    private boolean holdsOne(Id<Car> car) {
+        for (Entry<Engine> engine : inForce(Engine.class)) {
+            if (ledger.carOf(engine.id(), asOf.last())
+                    .filter(stay -> stay.fact().car().equals(car))
+                    .isPresent()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private List<Entry<Event>> calendar() {

@@ -183,7 +183,7 @@ final class OpenWords {
                 : wanted == null
                         ? texts.get("beforewego.borrowed.to", borrowed.home())
                         : texts.get(
-                                "beforewego.borrowed.before",
+                                borrowed.late() ? "beforewego.borrowed.late" : "beforewego.borrowed.before",
                                 borrowed.home(),
                                 measures.shortDate(wanted.firstDay()),
                                 wanted.name());

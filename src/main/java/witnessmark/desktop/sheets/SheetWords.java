@@ -187,7 +187,7 @@ final class SheetWords {
             case TWO_READINGS, UNUSUAL -> List.of(facts.get(2), facts.get(3));
             case OUT_OF_RANGE, OUTSIDE_EVENT -> facts.subList(1, 4);
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
-            case EARLIER_THAN -> List.of(facts.get(2));
+            case EARLIER_THAN, FORCE_CAME_BACK -> List.of(facts.get(2));
             case MORE_BACK_THAN_PAID, SHARES_NOT_WHOLE -> facts;
             case OTHER_CURRENCY, DAY_OF_ANOTHER_SEASON, WRITTEN_FOR_IT_ALREADY, SEASON_NOT_OVER ->
                 List.of(facts.get(1));
@@ -202,6 +202,7 @@ final class SheetWords {
                     SHARE_BEYOND_WHOLE,
                     TOOL_OUT_OF_USE,
                     TOOL_NOT_CALIBRATED,
+                    NOT_A_CYLINDER,
                     METER_BACKWARDS -> facts.subList(1, facts.size());
             case ENGINE_IN_CAR_LATER -> List.of(facts.get(1), facts.get(2));
             case ENGINE_LEAVES_CAR -> List.of(facts.get(1));

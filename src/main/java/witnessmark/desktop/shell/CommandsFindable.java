@@ -9,6 +9,9 @@ import witnessmark.wording.Texts;
 
 /** Finds commands by their name, their tip or other words for them: "dark", "export", "pistons". Disabled ones are left out. */
 final class CommandsFindable implements Findable {
+    /** So many letters begin a word that may be meant; fewer are as likely the number of an engine. */
+    private static final int LETTERS = 3;
+
     private final Texts texts;
     private final Supplier<List<Command>> commands;
 
@@ -33,7 +36,7 @@ final class CommandsFindable implements Findable {
         return commands.get().stream()
                 .filter(Command::isEnabled)
                 .filter(command -> matches(command, words))
-                .sorted(Comparator.comparingInt(command -> rank(command, words[0])))
+                .sorted(Comparator.comparingInt(command -> Math.min(rank(command, plain(typed)), rank(command, words[0]) + 1)))
                 .limit(most)
                 .map(CommandsFindable::found)
                 .toList();
@@ -43,8 +46,9 @@ final class CommandsFindable implements Findable {
     public boolean isCalled(String typed) {
         String asked = plain(typed);
         return commands.get().stream()
-                .anyMatch(
-                        command -> command.isEnabled() && plain(command.name()).equals(asked));
+                .filter(Command::isEnabled)
+                .anyMatch(command -> plain(command.name()).equals(asked)
+                        || asked.length() >= LETTERS && begins(command, asked));
     }
 
     /** Without the dots of a name that asks for more. */
@@ -64,16 +68,25 @@ final class CommandsFindable implements Findable {
         return true;
     }
 
-    /** A name that begins so stands before one that holds it, that before a tip, and that before other words. */
-    private static int rank(Command command, String word) {
+    /** A name that begins so, then a word of a name, then another word, then a name that holds it, then a tip, then the rest. */
+    private static int rank(Command command, String typed) {
         String name = command.name().toLowerCase(Locale.ROOT);
-        if (name.startsWith(word)) {
+        if (name.startsWith(typed)) {
             return 0;
         }
-        if (name.contains(word)) {
+        if (name.contains(" " + typed)) {
             return 1;
         }
-        return command.tip().toLowerCase(Locale.ROOT).contains(word) ? 2 : 3;
+        if (begins(command, typed)) {
+            return 2;
+        }
+        return name.contains(typed) ? 3 : command.tip().toLowerCase(Locale.ROOT).contains(typed) ? 4 : 5;
+    }
+
+    /** Whether a name, or one of the other words people look for, begins so. */
+    private static boolean begins(Command command, String typed) {
+        return command.name().toLowerCase(Locale.ROOT).startsWith(typed)
+                || (" " + command.also().toLowerCase(Locale.ROOT)).contains(" " + typed);
     }
 
     private static Found found(Command command) {

@@ -18,7 +18,7 @@ public interface Findable {
     /** The words that offer to show everything that was found: "All 214 runs". */
     String all(int count);
 
-    /** Whether something here is called just so: then it stands before what only holds the words. */
+    /** Whether something here is called just so, or is looked for by such a word: then it stands before what only holds it. */
     default boolean isCalled(String typed) {
         return false;
     }

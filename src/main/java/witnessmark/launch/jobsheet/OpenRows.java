@@ -113,7 +113,7 @@ final class OpenRows {
         return wanted == null
                 ? texts.get("beforewego.borrowed.to", borrowed.home())
                 : texts.get(
-                        "beforewego.borrowed.before",
+                        borrowed.late() ? "beforewego.borrowed.late" : "beforewego.borrowed.before",
                         borrowed.home(),
                         measures.shortDate(wanted.firstDay()),
                         wanted.name());

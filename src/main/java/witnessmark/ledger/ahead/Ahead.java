@@ -25,7 +25,8 @@ import witnessmark.quantity.Counter;
 
 /**
  * What is to come: for each car what is left from today of the event that runs or comes next, and the event after it; for each
- * engine that of the car it is meant for there, which is the car it is in where nothing else is written down.
+ * engine that of the car it is meant for there, which is the car it is in where nothing else is written down. Once the event
+ * runs, the engine in the car is the one that goes out, whichever was meant.
  */
 public final class Ahead {
     private final Facts facts;
@@ -91,9 +92,7 @@ public final class Ahead {
         for (Entry<Event> event : events) {
             List<Step> there = new ArrayList<>();
             for (Id<Car> car : carsAt(event.id())) {
-                EventEntry entry = entry(event.id(), car);
-                Id<Engine> meant = entry == null ? null : entry.engine();
-                if (meant == null ? car.equals(in) : meant.equals(engine)) {
+                if (goes(event, car, engine, in)) {
                     there.addAll(left(event, car, !met.isEmpty()));
                 }
             }
@@ -168,6 +167,15 @@ public final class Ahead {
         Set<Id<Car>> all = new HashSet<>();
         facts.of(Car.class).inForce().forEach(car -> all.add(car.id()));
         return all;
+    }
+
+    /** @param in the car the engine is in */
+    private boolean goes(Entry<Event> event, Id<Car> car, Id<Engine> engine, @Nullable Id<Car> in) {
+        EventEntry entry = entry(event.id(), car);
+        Id<Engine> meant = entry == null ? null : entry.engine();
+        boolean changed = !event.fact().firstDay().isAfter(ledger.asOf().day())
+                && ledger.engineIn(car, ledger.asOf().last()).isPresent();
+        return meant == null || changed ? car.equals(in) : meant.equals(engine);
     }
 
     private @Nullable EventEntry entry(Id<Event> event, Id<Car> car) {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
@@ -24,6 +25,9 @@ public final class GaveBack implements LogSheet {
     public static final SheetField BORROWED = choice("borrowed", 2);
     public static final SheetField WHEN = of("when", FieldKind.DAY);
     public static final SheetField WHEN_TIME = of("when_time", FieldKind.CLOCK);
+    /** When it was borrowed, where that was on the same day without a time and something ran in between. */
+    public static final SheetField FITTED_AT = TakeOffPart.FITTED_AT;
+
     public static final SheetField AGAIN = choice("fitted_again", 2);
     public static final SheetField CONDITION = text("off_condition", 2);
 
@@ -34,7 +38,7 @@ public final class GaveBack implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of("gave_back", List.of(BORROWED, WHEN, WHEN_TIME), List.of(AGAIN, CONDITION)));
+        return List.of(SheetGroup.of("gave_back", List.of(BORROWED, WHEN, WHEN_TIME, FITTED_AT), List.of(AGAIN, CONDITION)));
     }
 
     @Override
@@ -51,6 +55,13 @@ public final class GaveBack implements LogSheet {
 
     @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
+        if (field.equals(FITTED_AT)) {
+            Moment when =
+                    SheetMoments.of(typed, WHEN, WHEN_TIME, sight).orElse(sight.now());
+            return sight.find(Fitment.class, typed.text(BORROWED))
+                    .filter(fitment -> asksWhenBorrowed(sight, fitment.fact(), when))
+                    .isPresent();
+        }
         return !field.equals(AGAIN)
                 || sight.find(Fitment.class, typed.text(BORROWED))
                         .flatMap(fitment -> home(sight, fitment))
@@ -98,22 +109,32 @@ public final class GaveBack implements LogSheet {
         boolean again = home.isPresent() && in.is(AGAIN, SheetWord.YES);
         home.ifPresent(stay ->
                 in.note(AGAIN, SheetNote.of("fitted_again", place, sight.name(Position.class, stay.position()))));
-        if (!fitment.fact().from().isBefore(when)) {
-            in.wrong(
-                    WHEN,
-                    ProblemKind.ENDS_BEFORE_IT_BEGINS,
-                    part,
-                    fitment.fact().from(),
-                    when);
-        }
-        if (!in.fine()) {
-            return;
-        }
         String why = place.isEmpty() ? "given back" : "back to " + place;
-        in.change(BORROWED, fitment, Places.ended(fitment.fact(), when, why, in.text(CONDITION)));
-        if (again) {
+        end(in, fitment, when, part, stands -> Places.ended(stands, when, why, in.text(CONDITION)));
+        if (in.fine() && again) {
             home.ifPresent(stay -> in.make(AGAIN, fitted(stay, when)));
         }
+    }
+
+    private static void end(
+            ReadSheet in, Entry<Fitment> fitment, Moment when, String part, UnaryOperator<Fitment> ended) {
+        Fitment was = fitment.fact();
+        if (asksWhenBorrowed(in.sight(), was, when)) {
+            SameDay.OF_PARTS.end(in, fitment, when, FITTED_AT, part, ended);
+        } else if (SameDay.OF_PARTS.is(was, when)) {
+            SameDay.OF_PARTS.endLater(in, fitment, when, WHEN, part, ended);
+        } else if (!was.from().isBefore(when)) {
+            in.wrong(WHEN, ProblemKind.ENDS_BEFORE_IT_BEGINS, part, was.from(), when);
+        } else if (in.fine()) {
+            in.change(BORROWED, fitment, ended.apply(was));
+        }
+    }
+
+    /** Borrowed on that day alone, which is after its last run, and something ran after it went back. */
+    private static boolean asksWhenBorrowed(SheetSight sight, Fitment borrowed, Moment when) {
+        return SameDay.OF_PARTS.is(borrowed, when)
+                && !when.dayOnly()
+                && EarlierThatDay.ranSince(sight, when);
     }
 
     private static Fitment fitted(Fitment stay, Moment from) {

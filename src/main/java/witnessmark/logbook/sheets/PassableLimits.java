@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -63,6 +64,11 @@ final class PassableLimits {
     /** How many that are past or near are never passed. */
     int neverPassed() {
         return never.size();
+    }
+
+    /** What those fall on, by name, each once. */
+    String neverNamed() {
+        return never.values().stream().map(this::name).distinct().collect(Collectors.joining(", "));
     }
 
     /** Whose limit it is. */

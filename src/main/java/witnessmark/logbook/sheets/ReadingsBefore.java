@@ -1,22 +1,37 @@
 package witnessmark.logbook.sheets;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Grade;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
+import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.Trigger;
+import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.run.UsualBand;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Moment;
 
 /** What was read of one kind on one engine or part before: its places as they were written, and what is usual there. */
 final class ReadingsBefore {
+    private static final Pattern CYLINDER = Pattern.compile("(?i)(?:cyl(?:inder|\\.)?\\s*)?([0-9]{1,2})");
+
     private final ReadingKind kind;
+    private final EngineOrPart on;
     private final List<Reading> readings;
     private final List<String> members;
 
-    private ReadingsBefore(ReadingKind kind, List<Reading> readings, List<String> members) {
+    private ReadingsBefore(ReadingKind kind, EngineOrPart on, List<Reading> readings, List<String> members) {
         this.kind = kind;
+        this.on = on;
         this.readings = readings;
         this.members = members;
     }
@@ -24,6 +39,7 @@ final class ReadingsBefore {
     static ReadingsBefore of(SheetSight sight, ReadingKind kind, EngineOrPart on) {
         return new ReadingsBefore(
                 kind,
+                on,
                 sight
                         .facts()
                         .of(Reading.class)
@@ -71,8 +87,18 @@ final class ReadingsBefore {
             in.note(field, SheetNote.echo("understood", ending.get(0)));
             return ending.get(0);
         }
-        in.note(field, SheetNote.of(typed.isEmpty() ? "place_example" : "first_of_place"));
+        in.note(field, SheetNote.of(typed.isEmpty() ? example() : "first_of_place"));
         return typed;
+    }
+
+    /** What a place is called where the kind is read at more than one. */
+    private String example() {
+        return switch (kind) {
+            case LEAK_DOWN, COMPRESSION, PLUG, BORESCOPE -> "place_cylinder";
+            case SPRING_FORCE, LASH -> "place_valve";
+            case OIL_METAL -> "place_metal";
+            case HARDNESS, OIL_PRESSURE, FILTER -> "place_example";
+        };
     }
 
     /** Asks for a second look at a figure that is unlike those read there before. */
@@ -90,6 +116,72 @@ final class ReadingsBefore {
                         new ReadingFigure(kind, value),
                         new ReadingFigure(kind, band.low()),
                         new ReadingFigure(kind, band.high())));
+    }
+
+    /** Asks where a spring reads stronger than the last time though nothing ran since: it does not get force back. */
+    void queryForce(ReadSheet in, SheetField field, String place, long value, Moment when) {
+        if (kind != ReadingKind.SPRING_FORCE || on.part() == null) {
+            return;
+        }
+        LifeLedger ledger = in.sight().view().ledger();
+        readings.stream()
+                .filter(reading -> reading.place().equals(place)
+                        && reading.value() != null
+                        && reading.at().isBefore(when))
+                .reduce((one, other) -> other)
+                .filter(last -> value > Objects.requireNonNull(last.value()) + leastSpread()
+                        && ledger.since(on.part().id(), Counter.RUNNING, last.at()).highest() == 0)
+                .ifPresent(last -> in.wrong(
+                        field,
+                        ProblemKind.FORCE_CAME_BACK,
+                        field,
+                        new ReadingFigure(kind, value),
+                        new ReadingFigure(kind, Objects.requireNonNull(last.value()))));
+    }
+
+    /** Asks where what is read cylinder by cylinder names something else, as a valve. */
+    void queryCylinder(ReadSheet in, SheetField field) {
+        String place = in.text(field);
+        boolean byCylinder =
+                kind == ReadingKind.LEAK_DOWN || kind == ReadingKind.COMPRESSION || kind == ReadingKind.PLUG;
+        if (!byCylinder || on.engine() == null || place.isEmpty()) {
+            return;
+        }
+        int cylinders = in.sight()
+                .facts()
+                .of(EngineDesign.class)
+                .get(on.engine().fact().design())
+                .cylinders();
+        Matcher named = CYLINDER.matcher(place);
+        if (!named.matches() || !isOneOf(cylinders, Integer.parseInt(named.group(1)))) {
+            in.wrong(field, ProblemKind.NOT_A_CYLINDER, field, place, cylinders);
+        }
+    }
+
+    /** Says where a grade that is not as it should be, and no better than before, raises nothing. */
+    void noteSilent(ReadSheet in, SheetField field, String place, Grade grade, LocalDate day) {
+        int before = readings.stream()
+                .filter(reading -> reading.place().equals(place) && reading.grade() != null)
+                .reduce((one, other) -> other)
+                .map(last -> Objects.requireNonNull(last.grade()).badness())
+                .orElse(0);
+        boolean limited = in.sight().facts().of(ReadingLimit.class).inForce().anyMatch(limit -> limit.fact().kind() == kind
+                && limit.fact().worstGrade() != null
+                && stands(limit.fact().validFrom(), limit.fact().validTo(), day));
+        boolean triggered = in.sight().facts().of(Trigger.class).inForce().anyMatch(trigger -> trigger.fact().readingKind()
+                        == kind
+                && stands(trigger.fact().validFrom(), trigger.fact().validTo(), day));
+        if (grade.badness() > before && !limited && !triggered) {
+            in.note(field, SheetNote.of("grade_shows_nowhere"));
+        }
+    }
+
+    private static boolean isOneOf(int cylinders, int number) {
+        return number >= 1 && number <= cylinders;
+    }
+
+    private static boolean stands(LocalDate from, @Nullable LocalDate to, LocalDate day) {
+        return !day.isBefore(from) && (to == null || !day.isAfter(to));
     }
 
     private void noteLast(ReadSheet in, SheetField field, String place) {

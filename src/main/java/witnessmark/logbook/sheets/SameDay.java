@@ -2,9 +2,12 @@ package witnessmark.logbook.sheets;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -118,10 +121,61 @@ final class SameDay<F extends Fact> {
     }
 
     /**
-     * Puts it before what comes now, and with it, in the order they are in, whatever else of that day has no time and
-     * touches it, so that nothing comes to overlap.
+     * Ends it on that day, where nobody need say when it went in, since nothing ran from then on: what has no time gives
+     * way to what is entered later, and keeps its own order.
+     *
+     * @param entry what {@link #is} of that moment
+     * @param field beside which it is shown when it would end before it begins
+     * @param name what it is, for that sentence
      */
+    void endLater(
+            ReadSheet in, Entry<F> entry, Moment when, SheetField field, String name, UnaryOperator<F> ended) {
+        List<Entry<F>> moved = when.dayOnly()
+                ? earlier(in.sight(), entry)
+                : before(when, from.apply(entry.fact()), together(in.sight(), entry));
+        for (Entry<F> each : moved) {
+            Moment end = each.id().equals(entry.id()) ? when : to.apply(each.fact());
+            Moment began = from.apply(each.fact());
+            if (end != null && !began.isBefore(end)) {
+                in.wrong(field, ProblemKind.ENDS_BEFORE_IT_BEGINS, name, began, when);
+            }
+        }
+        if (in.fine()) {
+            for (Entry<F> each : moved) {
+                in.change(field, each, each.id().equals(entry.id()) ? ended.apply(each.fact()) : each.fact());
+            }
+        }
+    }
+
+    /** What has no time is put before a moment of its day: the last a millisecond before it, each one before that one more. */
+    private List<Entry<F>> before(Moment when, Moment day, List<Entry<F>> moved) {
+        TreeSet<Moment> untimed = new TreeSet<>();
+        for (Entry<F> each : moved) {
+            untimed.add(from.apply(each.fact()));
+            Optional.ofNullable(to.apply(each.fact())).ifPresent(untimed::add);
+        }
+        untimed.removeIf(moment -> !untimed(moment, day));
+        Map<Moment, Moment> puts = new HashMap<>();
+        Moment at = when;
+        for (Moment moment : untimed.descendingSet()) {
+            at = at.before();
+            puts.put(moment, at);
+        }
+        return moved.stream()
+                .map(each -> at(each, moment -> puts.getOrDefault(moment, moment)))
+                .toList();
+    }
+
+    /** Puts it before what comes now, and with it whatever else of that day has no time and touches it. */
     private List<Entry<F>> earlier(SheetSight sight, Entry<F> entry) {
+        Moment day = from.apply(entry.fact());
+        return together(sight, entry).stream()
+                .map(each -> at(each, moment -> untimed(moment, day) ? moment.before() : moment))
+                .toList();
+    }
+
+    /** It, and whatever else of that day has no time and touches it: they keep their order, so that nothing comes to overlap. */
+    private List<Entry<F>> together(SheetSight sight, Entry<F> entry) {
         Moment day = from.apply(entry.fact());
         List<Entry<F>> moved = new ArrayList<>(List.of(entry));
         List<Entry<F>> rest = new ArrayList<>(sight.facts()
@@ -136,9 +190,7 @@ final class SameDay<F extends Fact> {
             moved.addAll(touching);
             rest.removeAll(touching);
         }
-        return moved.stream()
-                .map(each -> at(each, moment -> untimed(moment, day) ? moment.before() : moment))
-                .toList();
+        return moved;
     }
 
     /** Lets it begin at a time of that day; what it took the place of ends then. */

@@ -119,7 +119,7 @@ public final class SignRunOn implements LogSheet {
     /** The limit picked; one that is never passed is refused with the reason. */
     private static @Nullable Mark mark(ReadSheet in, PassableLimits limits) {
         if (limits.neverPassed() > 0) {
-            in.note(LIMIT, SheetNote.of("never_passed", limits.neverPassed()));
+            in.note(LIMIT, SheetNote.of("never_passed", limits.neverPassed(), limits.neverNamed()));
         } else if (limits.choices().isEmpty()) {
             in.note(LIMIT, SheetNote.of("nothing_over"));
         }

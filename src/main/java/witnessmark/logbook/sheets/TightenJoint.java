@@ -178,6 +178,8 @@ public final class TightenJoint implements LogSheet {
         String engine = sight.find(Engine.class, typed.text(ENGINE))
                 .map(each -> each.fact().number())
                 .orElse("");
-        return List.of((typed.text(WHICH) + " " + typed.text(STAGE)).strip(), engine);
+        String which = (typed.text(WHICH) + " " + typed.text(STAGE)).strip();
+        String fasteners = typed.text(FASTENERS);
+        return List.of(which.isEmpty() ? fasteners : fasteners.isEmpty() ? which : fasteners + ", " + which, engine);
     }
 }

@@ -113,17 +113,24 @@ public final class WriteReading implements LogSheet {
         Warmth warmth = in.word(WARMTH, Warmth.class);
         in.note(BASELINE, SheetNote.of("baseline"));
         ReadingsBefore before = kind == null || on == null ? null : ReadingsBefore.of(in.sight(), kind, on);
+        if (before != null) {
+            before.queryCylinder(in, PLACE);
+        }
         String place = before == null ? in.text(PLACE) : before.place(in, PLACE);
         @Nullable Long value = null;
         @Nullable Grade grade = null;
         if (kind != null && kind.graded()) {
             grade = grade(in, kind);
+            if (before != null && grade != null && when != null) {
+                before.noteSilent(in, GRADE, place, grade, when.day());
+            }
         } else if (kind != null) {
             in.needed(VALUE);
             value = ReadingFigure.read(in, VALUE, kind);
         }
         if (before != null && value != null && when != null) {
             before.query(in, VALUE, place, value);
+            before.queryForce(in, VALUE, place, value, when);
         }
         if (!in.fine() || kind == null || on == null || when == null || warmth == null) {
             return;

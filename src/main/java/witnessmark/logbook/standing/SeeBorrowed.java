@@ -55,13 +55,15 @@ final class SeeBorrowed {
         Entry<Fitment> fitment = Objects.requireNonNull(where.fitment());
         Stay before = where.before();
         Fitment home = before == null ? null : before.fitment().fact();
+        Event wanted = home == null ? null : wanted(home).orElse(null);
         return new StillOpen.ToGoBack(
                 fitment,
                 where.part().fact().mark(),
                 facts.of(PartDesign.class).get(where.part().fact().design()).kind(),
                 place(fitment.fact()),
                 home == null ? "" : place(home),
-                home == null ? null : wanted(home).orElse(null));
+                wanted,
+                wanted != null && !ledger.asOf().day().isBefore(wanted.firstDay()));
     }
 
     private String place(Fitment fitment) {

@@ -123,6 +123,7 @@ public record StillOpen(
      * @param in the number of the engine or name of the car it is in now
      * @param home those where it came from; empty when nothing says
      * @param wanted the next event that where it came from is entered for, or null when none is written down
+     * @param late whether that event has begun
      */
     public record ToGoBack(
             Entry<Fitment> fitment,
@@ -130,7 +131,8 @@ public record StillOpen(
             PartKind kind,
             String in,
             String home,
-            @Nullable Event wanted) {}
+            @Nullable Event wanted,
+            boolean late) {}
 
     /**
      * A design of which there is too little.

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import witnessmark.wording.Texts;
 
@@ -45,8 +47,32 @@ class CommandsFindableTest {
         CommandsFindable commands = new CommandsFindable(TEXTS, () -> COMMANDS);
         assertThat(commands.isCalled("Fit a part")).isTrue();
         assertThat(commands.isCalled("fit a part...")).isTrue();
-        assertThat(commands.isCalled("fit a")).isFalse();
+        assertThat(commands.isCalled("fi")).as("as likely a record").isFalse();
+        assertThat(commands.isCalled("position")).as("in the middle of a name").isFalse();
         assertThat(found("fit a part...")).containsExactly("Fit a part…");
+    }
+
+    @Test
+    void what_people_type_for_a_job_finds_its_sheet_first_and_before_records() {
+        List<Command> sheets = Stream.of(
+                        "look", "add_event", "set_limit", "fit_part", "gave_back", "new_stock", "move_stock", "tighten",
+                        "accept", "calibrate", "write_notice", "send_out")
+                .map(sheet -> command("sheets.command." + sheet))
+                .toList();
+        CommandsFindable commands = new CommandsFindable(TEXTS, () -> sheets);
+        Map.of(
+                        "stock", List.of("New batch on the shelf…", "Came, used or counted…"),
+                        "draw from stock", List.of("Came, used or counted…"),
+                        "use by", List.of("New batch on the shelf…"),
+                        "borrow", List.of("Fit a part…", "It went back…"),
+                        "accept", List.of("Accept as it is…"),
+                        "tighten", List.of("Joint tightened…"))
+                .forEach((typed, first) -> {
+                    assertThat(commands.isCalled(typed)).as(typed).isTrue();
+                    assertThat(first)
+                            .as(typed)
+                            .contains(commands.find(typed, 10).get(0).title());
+                });
     }
 
     @Test

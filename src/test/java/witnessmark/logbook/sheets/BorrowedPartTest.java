@@ -2,14 +2,19 @@ package witnessmark.logbook.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
+import witnessmark.domain.EventEntry;
 import witnessmark.domain.Fitment;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.StillOpen;
@@ -155,6 +160,80 @@ class BorrowedPartTest extends ByHand {
                 .orThrow();
         assertThat(found(gaveBack, own.filled(gaveBack, "fitted_again", "yes")))
                 .contains("TWO_PARTS_IN_POSITION beside fitted_again");
+    }
+
+    @Test
+    void it_is_late_once_the_event_it_is_wanted_for_has_begun() {
+        for (int firstDay : List.of(11, 10)) {
+            own.write(new Event(
+                    "Round " + firstDay,
+                    "north",
+                    LocalDate.of(2026, 3, firstDay),
+                    LocalDate.of(2026, 3, 12),
+                    ZoneId.of("UTC"),
+                    null,
+                    ""));
+            own.write(new EventEntry(
+                    own.desk
+                            .view()
+                            .facts()
+                            .of(Event.class)
+                            .named("Round " + firstDay)
+                            .orElseThrow()
+                            .id(),
+                    own.desk.view().facts().of(Car.class).named("7").orElseThrow().id(),
+                    null));
+            assertThat(toGoBack().get(0).wanted().name()).isEqualTo("Round " + firstDay);
+            assertThat(toGoBack().get(0).late()).isEqualTo(firstDay == 10);
+        }
+    }
+
+    /** Back, then borrowed on a day without a time. */
+    private void borrowedAgain(String day) {
+        own.save(gaveBack, "when", "5 Mar", "when_time", "12:00", "fitted_again", "yes")
+                .orThrow();
+        FitPart fit = new FitPart();
+        Map<SheetField, String> typed =
+                new HashMap<>(own.filled(fit, "place", inEngine("H2"), "since", day, "to_go_back", "yes"));
+        typed.put(FitPart.POSITION, choice(FitPart.POSITION, typed, "valve springs"));
+        typed.put(FitPart.PART, part("VS-1").text());
+        own.sheets.save(fit, typed, "by hand").orThrow();
+    }
+
+    @Test
+    void borrowed_without_a_time_it_goes_back_on_that_day_with_and_without_a_time() {
+        borrowedAgain("6 Mar");
+        List<Fitment> before = stays();
+        for (String time : List.of("", "17:00")) {
+            own.save(gaveBack, "when", "6 Mar", "when_time", time, "fitted_again", "yes")
+                    .orThrow();
+            List<Fitment> stays = stays();
+            assertThat(toGoBack()).isEmpty();
+            assertThat(stays).hasSize(before.size() + 1);
+            for (int i = 1; i < stays.size(); i++) {
+                assertThat(stays.get(i).from()).isGreaterThanOrEqualTo(stays.get(i - 1).to());
+            }
+            Fitment lent = stays.get(stays.size() - 2);
+            assertThat(lent.from()).isLessThan(lent.to());
+            assertThat(lent.from().day()).isEqualTo(lent.to().day());
+            own.desk.undo().orThrow();
+            assertThat(stays()).isEqualTo(before);
+        }
+    }
+
+    /** The day alone means after the run of 16:00: at noon it was not borrowed yet, unless somebody says when it was. */
+    @Test
+    void where_something_ran_after_it_went_back_it_is_asked_when_it_was_borrowed() {
+        logRun("20 min", "8000", "16:00");
+        borrowedAgain("10 Mar");
+        Map<SheetField, String> typed = own.filled(gaveBack, "when", "10 Mar", "when_time", "17:00");
+        assertThat(own.sheets.read(gaveBack, typed).asked()).doesNotContain(GaveBack.FITTED_AT);
+        typed.put(GaveBack.WHEN_TIME, "12:00");
+        assertThat(own.sheets.read(gaveBack, typed).asked()).contains(GaveBack.FITTED_AT);
+        assertThat(own.sheets.read(gaveBack, typed).stopped()).contains(GaveBack.FITTED_AT);
+        typed.put(GaveBack.FITTED_AT, "11:00");
+        own.sheets.save(gaveBack, typed, "by hand").orThrow();
+        assertThat(toGoBack()).isEmpty();
     }
 
     private List<StillOpen.ToGoBack> toGoBack() {

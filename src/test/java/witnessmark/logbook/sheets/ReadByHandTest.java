@@ -79,6 +79,82 @@ class ReadByHandTest extends ByHand {
     }
 
     @Test
+    void a_bad_grade_for_which_nothing_is_set_says_that_it_shows_nowhere() {
+        Map<SheetField, String> typed = reading("3", "");
+        typed.put(WriteReading.KIND, ReadingKind.PLUG.code());
+        typed.put(WriteReading.GRADE, Grade.DAMAGED.code());
+        SheetNote silent = SheetNote.of("grade_shows_nowhere");
+        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.GRADE).note())
+                .isEqualTo(silent);
+        typed.put(WriteReading.GRADE, Grade.CLEAN.code());
+        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.GRADE).note())
+                .isNotEqualTo(silent);
+        typed.put(WriteReading.GRADE, Grade.DAMAGED.code());
+        trigger("trigger_kind", "graded", "reading_kind", "plug", "trigger_grade", "damaged");
+        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.GRADE).note())
+                .isNotEqualTo(silent);
+    }
+
+    /** That a spring does not get force back: common practice, no source. */
+    @Test
+    void a_spring_that_reads_stronger_with_nothing_run_since_is_asked_about() {
+        own.save(new WriteReading(), spring("280", "5 Mar")).orThrow();
+        assertThat(asked(spring("291", "6 Mar"))).containsExactly("FORCE_CAME_BACK");
+        assertThat(asked(spring("282", "6 Mar"))).as("whoever reads").isEmpty();
+        assertThat(asked(spring("270", "6 Mar"))).isEmpty();
+        logRun("60", "8000");
+        assertThat(asked(spring("291", "10 Mar"))).as("other hours").isEmpty();
+    }
+
+    private static String[] spring(String force, String day) {
+        return new String[] {
+            "reading_kind", "spring force", "reading_on", "VS-1", "reading_place", "exhaust 3B", "reading_value", force,
+            "reading_day", day
+        };
+    }
+
+    private List<String> asked(String... typed) {
+        return own.sheets.read(new WriteReading(), own.filled(new WriteReading(), typed)).problems().stream()
+                .map(problem -> problem.kind().name())
+                .toList();
+    }
+
+    @Test
+    void what_is_read_by_cylinder_asks_about_a_place_that_is_none() {
+        for (String good : List.of("", "3", "cyl 4", "Cylinder 1")) {
+            assertThat(own.sheets.read(new WriteReading(), reading(good, "4")).problems())
+                    .as(good)
+                    .isEmpty();
+        }
+        for (String bad : List.of("exhaust 3B", "5", "0")) {
+            assertThat(own.sheets.read(new WriteReading(), reading(bad, "4")).problems())
+                    .as(bad)
+                    .extracting(problem -> problem.kind().name())
+                    .containsExactly("NOT_A_CYLINDER");
+        }
+    }
+
+    @Test
+    void the_place_says_what_a_place_is_called_for_its_kind() {
+        Map<SheetField, String> typed = reading("", "4");
+        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.PLACE).note())
+                .isEqualTo(SheetNote.of("place_cylinder"));
+        typed.put(WriteReading.KIND, ReadingKind.OIL_PRESSURE.code());
+        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.PLACE).note())
+                .isEqualTo(SheetNote.of("place_example"));
+    }
+
+    @Test
+    void a_joint_without_words_of_its_own_is_named_by_its_fasteners() {
+        Map<SheetField, String> typed =
+                own.filled(new TightenJoint(), "engine", "H1", "fasteners", "head studs", "joint_value", "95 Nm");
+        TightenJoint sheet = new TightenJoint();
+        assertThat(sheet.about(new SheetTyped(typed), own.sheets.sight())).containsExactly("head studs", "H1");
+        typed.put(TightenJoint.STAGE, "2 of 3");
+        assertThat(sheet.about(new SheetTyped(typed), own.sheets.sight()).get(0)).isEqualTo("head studs, 2 of 3");
+    }
+
+    @Test
     void a_reading_of_a_fitted_part_says_which_engine_it_was_in() {
         own.save(
                         new WriteReading(),

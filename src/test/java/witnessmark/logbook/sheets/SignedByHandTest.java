@@ -224,7 +224,7 @@ class SignedByHandTest extends ByHand {
         assertThat(new SignRunOn().choices(SignRunOn.LIMIT, new SheetTyped(Map.of()), own.sheets.sight()))
                 .isEmpty();
         SheetReading empty = own.sheets.read(new SignRunOn(), own.filled(new SignRunOn()));
-        assertThat(empty.of(SignRunOn.LIMIT).note()).isEqualTo(SheetNote.of("never_passed", 1));
+        assertThat(empty.of(SignRunOn.LIMIT).note()).isEqualTo(SheetNote.of("never_passed", 1, "VS-1"));
         Map<SheetField, String> typed = own.filled(new SignRunOn());
         typed.put(SignRunOn.LIMIT, id(Limit.class).text() + "|" + part("VS-1").text());
         assertThat(Objects.requireNonNull(own.sheets
