@@ -29,11 +29,12 @@ final class CommandsFindable implements Findable {
 
     @Override
     public List<Found> find(String typed, int most) {
-        String[] words = plain(typed).split("\\s+");
+        String asked = plain(typed);
+        String[] words = asked.split("\\s+");
         return commands.get().stream()
                 .filter(Command::isEnabled)
                 .filter(command -> matches(command, words))
-                .sorted(Comparator.comparingInt(command -> rank(command, words[0])))
+                .sorted(Comparator.comparingInt(command -> rank(command, asked, words[0])))
                 .limit(most)
                 .map(CommandsFindable::found)
                 .toList();
@@ -64,16 +65,25 @@ final class CommandsFindable implements Findable {
         return true;
     }
 
-    /** A name that begins so stands before one that holds it, that before a tip, and that before other words. */
-    private static int rank(Command command, String word) {
-        String name = command.name().toLowerCase(Locale.ROOT);
-        if (name.startsWith(word)) {
+    /**
+     * The one called just so stands first, then those whose names or other words begin with all that was typed. Of the
+     * first word, a name that begins so stands before one that holds it, that before a tip, and that before other words.
+     */
+    private static int rank(Command command, String asked, String word) {
+        String name = plain(command.name());
+        if (name.equals(asked)) {
             return 0;
         }
-        if (name.contains(word)) {
+        if (name.startsWith(asked) || command.also().toLowerCase(Locale.ROOT).startsWith(asked)) {
             return 1;
         }
-        return command.tip().toLowerCase(Locale.ROOT).contains(word) ? 2 : 3;
+        if (name.startsWith(word)) {
+            return 2;
+        }
+        if (name.contains(word)) {
+            return 3;
+        }
+        return command.tip().toLowerCase(Locale.ROOT).contains(word) ? 4 : 5;
     }
 
     private static Found found(Command command) {
