@@ -159,24 +159,26 @@ final class SheetActions {
             return;
         }
         boolean changed = attempt.outcome().orThrow().isPresent();
-        look(() -> {
-            written(changed ? words.saved(about, attempt.after()) : "", done);
-            if (!changed) {
-                context.window().say(texts.get("sheets.nothing_changed"));
-            }
-        });
+        look(() -> written(changed ? words.saved(about, attempt.after()) : "", done));
     }
 
-    /** @param said what was written, or empty when nothing was */
+    /**
+     * The draft goes first: the page that is shown next says what was begun and not saved.
+     *
+     * @param said what was written, or empty when nothing was
+     */
     private void written(String said, Runnable done) {
-        saving = false;
-        done.run();
-        draft.discard();
-        if (!said.isEmpty()) {
-            context.window().say(said, Caption.of(texts.get("sheets.undo")), context.undo());
-            context.window().changed();
-        }
-        tell();
+        draft.discard(() -> {
+            saving = false;
+            done.run();
+            if (said.isEmpty()) {
+                context.window().say(texts.get("sheets.nothing_changed"));
+            } else {
+                context.window().say(said, Caption.of(texts.get("sheets.undo")), context.undo());
+                context.window().changed();
+            }
+            tell();
+        });
     }
 
     /**

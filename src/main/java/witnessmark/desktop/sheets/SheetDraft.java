@@ -76,6 +76,15 @@ final class SheetDraft {
 
     /** The sheet is saved or cleared: the draft is thrown away. */
     void discard() {
+        discard(() -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param then told once it is gone, so that nobody reads of it any more; told also when it cannot be thrown away
+     */
+    void discard(Runnable then) {
         soon.cancel();
         turn++; // what is still being kept has nothing to say any more
         last = Map.of();
@@ -87,10 +96,11 @@ final class SheetDraft {
                             drafts().discard(form, record);
                             return form;
                         },
-                        gone -> {},
+                        gone -> then.run(),
                         thrown -> {
                             LOG.error("the draft of a sheet could not be thrown away", thrown);
                             say(texts.get("sheets.draft.not_discarded"));
+                            then.run();
                         });
     }
 

@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.domain.Coded;
@@ -63,13 +64,17 @@ final class SheetWords {
     private final LogSheet sheet;
     private final LogSheet form;
     private final String named;
+    private final Supplier<String> now;
 
     SheetWords(Texts texts, Measures measures, LogSheet sheet) {
-        this(texts, measures, sheet, "");
+        this(texts, measures, sheet, "", () -> "");
     }
 
-    /** @param named what is written on it, in words; empty for something new */
-    SheetWords(Texts texts, Measures measures, LogSheet sheet, String named) {
+    /**
+     * @param named what is written on it, in words; empty for something new
+     * @param now the same as the logbook has it by now: once corrected it may be called otherwise, and be of another day
+     */
+    SheetWords(Texts texts, Measures measures, LogSheet sheet, String named, Supplier<String> now) {
         this.texts = texts;
         this.measures = measures;
         this.problems = new Problems(texts, measures);
@@ -83,6 +88,7 @@ final class SheetWords {
         this.sheet = sheet;
         this.form = sheet instanceof CorrectSheet written ? written.form() : sheet;
         this.named = named;
+        this.now = now;
     }
 
     Texts texts() {
@@ -173,7 +179,7 @@ final class SheetWords {
     String saved(List<String> about, Optional<SheetNote> after) {
         String saved = named.isEmpty()
                 ? texts.get("sheets.saved." + sheet.key(), about.toArray())
-                : texts.get("sheets.saved.correct", named);
+                : texts.get("sheets.saved.correct", now.get());
         return after.map(note -> saved + " " + phrase(note)).orElse(saved);
     }
 

@@ -2,11 +2,13 @@ package witnessmark.desktop.sheets;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import javax.swing.JRootPane;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
+import witnessmark.desktop.beforewego.OutLine;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Desk;
@@ -97,6 +99,11 @@ final class SheetsWindow implements AutoCloseable {
                     shown = null;
                     place.dismiss();
                 });
+    }
+
+    /** Says what the place under the sheets asks for what was begun. */
+    void onBegun(Supplier<List<OutLine>> begun) {
+        place.onBegun(begun);
     }
 
     Ui ui() {
