@@ -22,6 +22,8 @@ public enum ProblemKind {
     OUT_OF_RANGE(4, true),
     /** line as typed, its day, first day of the event, last day: a run cannot be planned outside its event. */
     OUTSIDE_EVENT(4, true),
+    /** line as typed, first day of the event, last day, example that works: it does not say on which of these days. */
+    LINE_WITHOUT_DAY(4, true),
     /** field name, day or moment, what it cannot come before. */
     EARLIER_THAN(3, true),
     /** field name, text as typed, other field, what was picked in it: one of the two cannot be meant. */
@@ -62,6 +64,12 @@ public enum ProblemKind {
     PLANNED_FOR_ANOTHER_DAY(2, false),
     /** parts that went in that day without a time, the day: the run goes to what was there before. */
     FITTED_WITHOUT_TIME(2, false),
+    /** planned run, its day, first day of its event, last day: it was written so. */
+    PLANNED_OUTSIDE_EVENT(4, false),
+    /** planned run, another of that timetable, when that goes out, when it is back. */
+    PLANNED_RUNS_OVERLAP(4, false),
+    /** when the truck leaves, first day of the event. */
+    TRUCK_AFTER_BEGIN(2, false),
     /** engine, empty positions. */
     ENGINE_INCOMPLETE(2, false),
     /** part of the whole, whole: a share longer than the running time. field name, value, running time. */

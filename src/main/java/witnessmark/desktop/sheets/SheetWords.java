@@ -190,6 +190,8 @@ final class SheetWords {
             case CANNOT_READ, LESS_THAN_NOTHING -> List.of(facts.get(2));
             case TWO_READINGS, UNUSUAL -> List.of(facts.get(2), facts.get(3));
             case OUT_OF_RANGE, OUTSIDE_EVENT -> facts.subList(1, 4);
+            case LINE_WITHOUT_DAY -> List.of(facts.get(3));
+            case PLANNED_RUNS_OVERLAP -> facts;
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
             case EARLIER_THAN -> List.of(facts.get(2));
             case SAYS_OTHERWISE -> List.of(facts.get(3));
