@@ -32,6 +32,8 @@ public enum ProblemKind {
     // Running
     /** engine, run named, its start, its end: the runs of one engine overlap. */
     RUNS_OVERLAP(4, true),
+    /** engine, run named, its start, its end: the two overlap, and one of the times is only estimated. */
+    RUNS_OVERLAP_ABOUT(4, false),
     /** engine, run named, its start, running time: perhaps the same run twice. */
     PERHAPS_SAME_RUN(4, false),
     /** start, today. */
@@ -56,6 +58,8 @@ public enum ProblemKind {
     ENGINE_NOT_IN_CAR(3, true),
     /** car: no engine is written down in it at that time. */
     NO_ENGINE_IN_CAR(1, true),
+    /** car, engine, day: it went in that day without a time, so the car had none before the evening. */
+    ENGINE_IN_THAT_EVENING(3, true),
     /** engine that went in, when: before or after that change? */
     BEFORE_OR_AFTER_CHANGE(2, true),
     /** engine that went in, engine that was there before, the day: it went in without a time, so the run goes to what was there before. */
