@@ -65,6 +65,9 @@ public final class Measures {
         String rest = figures.whole(seconds % 60);
         boolean whole = seconds % 60 == 0;
         if (seconds >= 3600) {
+            if (seconds % 3600 == 0) {
+                return texts.get("measures.running.hours", hours);
+            }
             return whole
                     ? texts.get("measures.running.hours_minutes", hours, minutes)
                     : texts.get("measures.running.hours_minutes_seconds", hours, minutes, rest);

@@ -179,7 +179,7 @@ class RunSheetModelTest {
     @CsvSource({
         "RUNNING, 1h7x, Can't read this; for example 1h20",
         "RUNNING, 0, A run of nothing is no run",
-        "RUNNING, 72h, 'Longer than one run can be, 24 h 0 min'",
+        "RUNNING, 72h, 'Longer than one run can be, 24 h'",
         "RUNNING, -5, Less than nothing; for example 1h20",
         "RUNNING, 1:20, '1 h 20 min, or 1 min 20 s?'",
         "LAPS, 12abc, Can't read this; for example 12",
