@@ -41,6 +41,7 @@ final class SheetActions {
     private final List<Runnable> listeners = new ArrayList<>();
     private @Nullable SheetReading looked;
     private boolean saving;
+    private Runnable restored = () -> {};
     private final Refusal failure = new Refusal();
 
     SheetActions(SheetsContext context, TypedSheet typing, SheetModel model, SheetWords words) {
@@ -51,12 +52,17 @@ final class SheetActions {
         this.words = words;
         this.checks = new Latest(context.tasks());
         this.checkSoon = context.tasks().later(QUIET, this::check);
-        this.draft = new SheetDraft(context, model, this::tell);
+        this.draft = new SheetDraft(context, model, this::tell, () -> restored.run());
         model.onChange(this::modelChanged);
     }
 
     void onChange(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** Says what is told when a draft stands on the sheet again. */
+    void onRestored(Runnable listener) {
+        restored = listener;
     }
 
     /** Why it could not be saved, in sentences; empty when nothing went wrong. */

@@ -31,14 +31,18 @@ final class SheetDraft {
     private final String form;
     private final String record;
     private final Runnable told;
+    private final Runnable restored;
     private final Later soon;
     private Map<String, String> last = Map.of();
     private String line = "";
     private boolean looked;
     private int turn;
 
-    /** @param told when the line has changed */
-    SheetDraft(SheetsContext context, SheetModel model, Runnable told) {
+    /**
+     * @param told when the line has changed
+     * @param restored when a draft stands on the sheet again
+     */
+    SheetDraft(SheetsContext context, SheetModel model, Runnable told, Runnable restored) {
         this.context = context;
         this.texts = context.texts();
         this.model = model;
@@ -47,6 +51,7 @@ final class SheetDraft {
                 ? written.entry().id().text()
                 : NEW;
         this.told = told;
+        this.restored = restored;
         this.soon = context.tasks().later(AGE, this::keep);
         model.onChange(() -> {
             if (model.isDirty() || !last.isEmpty()) {
@@ -109,6 +114,7 @@ final class SheetDraft {
             model.restore(draft.fields());
             last = model.draft(); // nobody typed since it was kept
             say(texts.get("sheets.draft.kept", clock(draft.keptAt())));
+            restored.run();
         });
     }
 

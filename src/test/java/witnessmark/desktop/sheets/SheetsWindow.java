@@ -124,15 +124,25 @@ final class SheetsWindow implements AutoCloseable {
         return Stage.window(pane, pane.menuBar(), width, height);
     }
 
+    /** The whole of it, to be put in a frame. */
+    ShellPane pane() {
+        return pane;
+    }
+
     /** Opens a sheet by its key. */
     void open(String key) {
+        ask(key);
+        lay(1366, 768);
+    }
+
+    /** The same, wherever the window stands. */
+    void ask(String key) {
         sheets.commands().stream()
                 .filter(command -> command.key().equals("sheets.command." + key))
                 .findFirst()
                 .orElseThrow()
                 .perform();
         tasks.awaitIdle();
-        lay(1366, 768);
     }
 
     @Override
