@@ -122,7 +122,11 @@ final class LifeOf implements Callable<Integer> {
                 rows.addObject()
                         .put("id", charge.source().id().text())
                         .put("at", charge.at().text())
-                        .put("startKnown", charge.source().fact() instanceof Run run ? run.startKnown().code() : null)
+                        .put(
+                                "startKnown",
+                                charge.source().fact() instanceof Run run
+                                        ? run.startKnown().code()
+                                        : null)
                         .put("amount", charge.amount())
                         .put("lowest", charge.lowest())
                         .put("highest", charge.highest())

@@ -103,9 +103,12 @@ final class EventChecks {
 
     private List<Entry<PlannedRun>> timetable(Id<Event> event) {
         if (timetables.isEmpty()) {
-            around.facts.of(PlannedRun.class).inForce().forEach(planned -> timetables
-                    .computeIfAbsent(planned.fact().event(), any -> new ArrayList<>())
-                    .add(planned));
+            around.facts
+                    .of(PlannedRun.class)
+                    .inForce()
+                    .forEach(planned -> timetables
+                            .computeIfAbsent(planned.fact().event(), any -> new ArrayList<>())
+                            .add(planned));
         }
         return timetables.getOrDefault(event, List.of());
     }

@@ -52,8 +52,7 @@ final class TwinChecks {
     /** An estimated time proves nothing: where one is, an overlap is asked, and the other run is never refused for it. */
     private void overlaps(List<Entry<Run>> runs) {
         List<Entry<Run>> stated = runs.stream().filter(run -> !isEstimate(run)).toList();
-        around.runs(stated)
-                .eachOverlap(around::changed, (run, other) -> overlap(run, ProblemKind.RUNS_OVERLAP, other));
+        around.runs(stated).eachOverlap(around::changed, (run, other) -> overlap(run, ProblemKind.RUNS_OVERLAP, other));
         around.runs(runs).eachOverlap(around::changed, (run, other) -> {
             if (isEstimate(run) || isEstimate(other)) {
                 overlap(run, ProblemKind.RUNS_OVERLAP_ABOUT, other);
@@ -67,8 +66,7 @@ final class TwinChecks {
 
     private void overlap(Entry<Run> run, ProblemKind kind, Entry<Run> other) {
         Run there = other.fact();
-        clashes.add(
-                run, kind, around.names.of(there.engine()), there.name(), About.start(there), About.back(there));
+        clashes.add(run, kind, around.names.of(there.engine()), there.name(), About.start(there), About.back(there));
     }
 
     /** Sorted by running time and then by start, runs that are perhaps one stand beside each other. */

@@ -47,7 +47,8 @@ class DueNotKnownTest {
                 .contains("Not known, as no limit is recorded: 1")
                 .containsPattern("Not known +H1 +car 7");
         JsonNode marks = new ObjectMapper()
-                .readTree(shell.run("due", book, "--as-of", "2026-03-10", "--json").out())
+                .readTree(shell.run("due", book, "--as-of", "2026-03-10", "--json")
+                        .out())
                 .get("marks");
         assertThat(marks).hasSize(1);
         assertThat(marks.get(0).get("state").asText()).isEqualTo("not known");
@@ -65,7 +66,8 @@ class DueNotKnownTest {
         assertThat(said).doesNotContain("as no limit is recorded");
         List<String> parts = new ArrayList<>();
         new ObjectMapper()
-                .readTree(shell.run("due", book, "--as-of", "2026-07-08", "--json").out())
+                .readTree(shell.run("due", book, "--as-of", "2026-07-08", "--json")
+                        .out())
                 .get("marks")
                 .forEach(mark -> {
                     if (mark.get("reason").asText().equals("no limit recorded")) {

@@ -49,8 +49,7 @@ class EstimatedOverlapTest {
     @Test
     void an_estimated_run_over_a_known_one_is_asked_too() {
         story.add(draft("2026-03-10T12:10Z", 20).named("Practice 1").written());
-        Id<Run> estimated =
-                story.add(draft("2026-03-10T12:00Z", 25).estimated().written());
+        Id<Run> estimated = story.add(draft("2026-03-10T12:00Z", 25).estimated().written());
         assertThat(story.problems(TODAY, estimated))
                 .containsExactly(Problem.of(
                         ProblemKind.RUNS_OVERLAP_ABOUT,

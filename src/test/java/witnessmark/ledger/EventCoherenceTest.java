@@ -82,8 +82,8 @@ class EventCoherenceTest {
         "2026-03-15, , true"
     })
     void a_truck_that_leaves_once_the_event_has_begun_is_asked(LocalDate day, @Nullable LocalTime time, boolean asked) {
-        Id<Event> event = event(
-                time == null ? Moment.endOf(day, ZoneOffset.UTC) : Moment.of(day.atTime(time), ZoneOffset.UTC));
+        Id<Event> event =
+                event(time == null ? Moment.endOf(day, ZoneOffset.UTC) : Moment.of(day.atTime(time), ZoneOffset.UTC));
         planned(event, 1, SATURDAY, "09:00", 25);
         assertThat(story.problems(TODAY, event))
                 .extracting(Problem::kind)

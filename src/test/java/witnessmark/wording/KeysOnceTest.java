@@ -21,8 +21,8 @@ class KeysOnceTest {
     @ParameterizedTest
     @MethodSource("bundles")
     void every_key_of_a_bundle_stands_once(String bundle) throws IOException {
-        try (InputStream in = Objects.requireNonNull(
-                getClass().getResourceAsStream("/i18n/" + bundle + ".properties"), bundle)) {
+        try (InputStream in =
+                Objects.requireNonNull(getClass().getResourceAsStream("/i18n/" + bundle + ".properties"), bundle)) {
             Set<String> seen = new HashSet<>();
             List<String> twice = new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()

@@ -136,7 +136,10 @@ public final class BeforeWeGoModel {
             String first = measures.date(next.event().firstDay());
             return next.event().firstDay().equals(next.event().lastDay())
                     ? texts.get("beforewego.board.running.day", first)
-                    : texts.get("beforewego.board.running", first, measures.date(next.event().lastDay()));
+                    : texts.get(
+                            "beforewego.board.running",
+                            first,
+                            measures.date(next.event().lastDay()));
         }
         return leaves != null
                 ? texts.get("beforewego.board.leaves", measures.moment(leaves))

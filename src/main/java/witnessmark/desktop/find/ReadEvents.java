@@ -97,13 +97,12 @@ final class ReadEvents {
                 .filter(planned -> !run.contains(planned.id()))
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .forEach(planned -> within.add(line(planned(planned.fact()))));
-        String cars = measures.row(facts
-                .of(EventEntry.class)
-                .where(entry -> entry.event().equals(event.id()))
-                .stream()
-                .map(entry -> facts.of(Car.class).get(entry.fact().car()).name())
-                .sorted()
-                .toList());
+        String cars = measures.row(
+                facts.of(EventEntry.class).where(entry -> entry.event().equals(event.id())).stream()
+                        .map(entry ->
+                                facts.of(Car.class).get(entry.fact().car()).name())
+                        .sorted()
+                        .toList());
         if (taken.isEmpty() && !cars.isEmpty()) { // a run names its own car
             within.add(line(texts.get("beforewego.find.event.cars", cars)));
         }

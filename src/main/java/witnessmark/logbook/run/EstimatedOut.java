@@ -43,7 +43,8 @@ final class EstimatedOut {
     private static LocalTime justNow(LocalTime now, Optional<LocalTime> back, @Nullable RunningTime running) {
         long millis = now.toNanoOfDay() / 1_000_000 - (running == null ? 0 : running.millis());
         LocalTime out = LocalTime.ofNanoOfDay(Math.max(0, millis) * 1_000_000);
-        LocalTime after = back.map(EstimatedOut::minuteFrom).filter(out::isBefore).orElse(out);
+        LocalTime after =
+                back.map(EstimatedOut::minuteFrom).filter(out::isBefore).orElse(out);
         return (after.isAfter(now) ? now : after).truncatedTo(ChronoUnit.MINUTES);
     }
 

@@ -66,7 +66,8 @@ public final class AddEvent implements LogSheet {
         LocalDate last = in.text(LAST).isEmpty()
                 ? first
                 : values.echoed(
-                        LAST, text -> values.planned(text, first == null ? in.sight().today() : first));
+                        LAST,
+                        text -> values.planned(text, first == null ? in.sight().today() : first));
         if (in.text(LAST).isEmpty()) {
             in.note(LAST, SheetNote.of("same_day"));
         }

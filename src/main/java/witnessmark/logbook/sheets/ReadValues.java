@@ -76,7 +76,9 @@ final class ReadValues {
      * @param from the first day that a weekday alone can be
      */
     Typed<LocalDate> planned(String text, LocalDate from) {
-        return TypedDate.isWeekday(text) ? TypedDate.readAhead(text, from, in.sight().days()) : nearest(text);
+        return TypedDate.isWeekday(text)
+                ? TypedDate.readAhead(text, from, in.sight().days())
+                : nearest(text);
     }
 
     /** The nearest day to today that the text can mean. */

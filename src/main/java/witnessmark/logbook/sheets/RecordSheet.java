@@ -187,7 +187,8 @@ public final class RecordSheet<F extends Fact> implements LogSheet {
         }
     }
 
-    private void outside(ReadSheet in, String component, String planned, LocalDate day, LocalDate first, LocalDate last) {
+    private void outside(
+            ReadSheet in, String component, String planned, LocalDate day, LocalDate first, LocalDate last) {
         in.wrong(field(component), ProblemKind.OUTSIDE_EVENT, planned, day, first, last);
     }
 

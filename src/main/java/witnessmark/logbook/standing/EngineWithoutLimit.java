@@ -12,4 +12,5 @@ import witnessmark.domain.Id;
  * @param number its number
  * @param car the name of the car it is in, or null
  */
-public record EngineWithoutLimit(Id<Engine> engine, String number, @Nullable String car) {}
+public record EngineWithoutLimit(
+        Id<Engine> engine, String number, @Nullable String car) {}

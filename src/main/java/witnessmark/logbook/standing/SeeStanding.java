@@ -82,12 +82,15 @@ public final class SeeStanding {
 
     private List<EngineWithoutLimit> withoutLimit(Set<Id<Engine>> engines, List<MarkOn> going) {
         return engines.stream()
-                .filter(engine -> going.stream().noneMatch(on -> engine.equals(on.mark().engine())))
+                .filter(engine ->
+                        going.stream().noneMatch(on -> engine.equals(on.mark().engine())))
                 .map(engine -> new EngineWithoutLimit(
                         engine,
                         facts.of(Engine.class).get(engine).number(),
                         ledger.carOf(engine, now)
-                                .map(stay -> facts.of(Car.class).get(stay.fact().car()).name())
+                                .map(stay -> facts.of(Car.class)
+                                        .get(stay.fact().car())
+                                        .name())
                                 .orElse(null)))
                 .sorted(Comparator.comparing(EngineWithoutLimit::number))
                 .toList();

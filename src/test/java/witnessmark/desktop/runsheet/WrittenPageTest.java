@@ -123,7 +123,7 @@ class WrittenPageTest {
         corrected();
         assertThat(stage.place.writtenPanel().why().label().getDisplayedMnemonic())
                 .isEqualTo('C');
-        Stage.walk(stage.laidOut(1366, 768), component -> {
+        Stage.walk(stage.place.writtenPanel(), component -> {
             if (component instanceof AbstractButton button && button.isVisible()) {
                 assertThat(button.getMnemonic()).as(button.getText()).isNotEqualTo('C');
             }

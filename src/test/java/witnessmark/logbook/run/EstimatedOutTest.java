@@ -29,8 +29,7 @@ class EstimatedOutTest {
     }
 
     private static RunSheet sheet(MemoryLogbook book, Instant now) {
-        return new RunSheet(
-                new Desk(book, new Clock(SATURDAY, now), "TE"), SampleBook.ids(), SampleBook.UNITS);
+        return new RunSheet(new Desk(book, new Clock(SATURDAY, now), "TE"), SampleBook.ids(), SampleBook.UNITS);
     }
 
     private static Map<RunField, String> typed(RunSheet sheet, @Nullable String outAt, String running) {

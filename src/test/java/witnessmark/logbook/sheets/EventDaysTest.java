@@ -75,9 +75,7 @@ class EventDaysTest {
         round("Sat 14 Mar", "Sun 15 Mar");
         WrittenSheet<Event> sheet = open();
         Map<SheetField, String> moved = typed(sheet, "firstDay", "21 Mar", "lastDay", "22 Mar");
-        assertThat(sheet.read(moved)
-                        .of(OwnLogbook.field(sheet.sheet(), "name"))
-                        .note())
+        assertThat(sheet.read(moved).of(OwnLogbook.field(sheet.sheet(), "name")).note())
                 .isEqualTo(SheetNote.echo("runs_move_along", 2));
         sheet.save(moved, "a week later").orThrow();
         assertThat(timetable()).containsExactly("Practice 1 2026-03-21", "Race 1 2026-03-22");
@@ -144,7 +142,8 @@ class EventDaysTest {
                 "timetable",
                 "P1 Sat 09:00 25 min\nP2 Sat 09:20 25 min");
         assertThat(own.sheets.check(own.sheets.read(new AddEvent(), typed)))
-                .extracting(found -> found.problem().kind() + " " + found.field().key())
+                .extracting(
+                        found -> found.problem().kind() + " " + found.field().key())
                 .containsExactlyInAnyOrder("TRUCK_AFTER_BEGIN truck", "PLANNED_RUNS_OVERLAP timetable");
         own.sheets.save(new AddEvent(), typed, "by hand").orThrow();
         assertThat(timetable()).hasSize(2);
