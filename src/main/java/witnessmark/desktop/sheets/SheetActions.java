@@ -125,6 +125,7 @@ final class SheetActions {
             return;
         }
         saving = true;
+        draft.hold();
         Map<SheetField, String> typed = model.texts();
         SheetReading reading = model.reading();
         List<String> about = model.about();
@@ -157,7 +158,7 @@ final class SheetActions {
 
     private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Runnable done) {
         if (!attempt.outcome().didWork()) {
-            saving = false;
+            stays();
             model.found(attempt.reading(), attempt.found());
             failure.refused(attempt.outcome().problems(), words::sentence, model.texts());
             model.stopped().stream().findFirst().ifPresent(stopped);
@@ -198,6 +199,7 @@ final class SheetActions {
             return;
         }
         saving = true;
+        draft.hold();
         failure.none();
         context.tasks()
                 .write(
@@ -207,7 +209,7 @@ final class SheetActions {
                             if (outcome.didWork()) {
                                 look(() -> written(said, done));
                             } else {
-                                saving = false;
+                                stays();
                                 failure.refused(outcome.problems(), words::sentence, model.texts());
                                 tell();
                             }
@@ -217,9 +219,15 @@ final class SheetActions {
 
     private void broke(Throwable thrown) {
         LOG.error("a sheet could not be saved", thrown);
-        saving = false;
+        stays();
         failure.broke(texts.get("sheets.not_saved"));
         tell();
+    }
+
+    /** It is not saved: what is typed stays, and is kept. */
+    private void stays() {
+        saving = false;
+        draft.release();
     }
 
     private void modelChanged() {

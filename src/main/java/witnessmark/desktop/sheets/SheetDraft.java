@@ -36,6 +36,7 @@ final class SheetDraft {
     private Map<String, String> last = Map.of();
     private String line = "";
     private boolean looked;
+    private boolean held;
     private int turn;
 
     /**
@@ -79,6 +80,19 @@ final class SheetDraft {
                         thrown -> LOG.error("the draft of a sheet could not be read", thrown));
     }
 
+    /** The sheet is being saved: nothing is kept until that has come to something. */
+    void hold() {
+        held = true;
+    }
+
+    /** It was not saved: what is typed is kept again. */
+    void release() {
+        held = false;
+        if (model.isDirty()) {
+            soon.pokeOnce();
+        }
+    }
+
     /** The sheet is saved or cleared: the draft is thrown away. */
     void discard() {
         discard(() -> {});
@@ -101,12 +115,17 @@ final class SheetDraft {
                             drafts().discard(form, record);
                             return form;
                         },
-                        gone -> then.run(),
+                        gone -> ended(then),
                         thrown -> {
                             LOG.error("the draft of a sheet could not be thrown away", thrown);
                             say(texts.get("sheets.draft.not_discarded"));
-                            then.run();
+                            ended(then);
                         });
+    }
+
+    private void ended(Runnable then) {
+        then.run();
+        held = false;
     }
 
     private void found(Optional<Drafts.Draft> kept) {
@@ -123,7 +142,7 @@ final class SheetDraft {
         if (!model.isDirty() && !last.isEmpty()) {
             discard();
         }
-        if (!model.isDirty() || now.equals(last)) {
+        if (held || !model.isDirty() || now.equals(last)) {
             return;
         }
         last = now;
