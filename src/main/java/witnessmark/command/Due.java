@@ -77,6 +77,7 @@ final class Due implements Callable<Integer> {
                 answer,
                 "command.due.due",
                 standing.going().stream().filter(MarkOn::comesDue).toList());
+        new DueNotKnown(tools, standing).lines().forEach(answer::line);
         new DueOpen(tools, standing.open()).lines().forEach(answer::line);
     }
 
@@ -130,6 +131,7 @@ final class Due implements Callable<Integer> {
         root.put("event", next == null ? null : next.event().name());
         ArrayNode marks = root.putArray("marks");
         standing.going().forEach(on -> add(marks.addObject(), on));
+        new DueNotKnown(tools, standing).json(marks);
         new DueNext(tools, standing.nextRuns()).json(root, Due::add);
         new DueOpen(tools, standing.open()).json(root);
         return root;

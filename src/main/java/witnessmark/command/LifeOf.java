@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import witnessmark.domain.Run;
 import witnessmark.ledger.result.Account;
 import witnessmark.ledger.result.Charge;
 import witnessmark.ledger.result.Life;
@@ -83,7 +84,9 @@ final class LifeOf implements Callable<Integer> {
             for (Charge charge : account.charges()) {
                 answer.line("  %-28s %10s  %s"
                         .formatted(
-                                tools.measures().moment(charge.at()),
+                                charge.source().fact() instanceof Run run
+                                        ? tools.measures().start(run)
+                                        : tools.measures().moment(charge.at()),
                                 tools.charges().adds(charge, Counter.RUNNING),
                                 tools.charges().source(charge)));
             }
@@ -101,6 +104,7 @@ final class LifeOf implements Callable<Integer> {
             lives.addObject()
                     .put("counter", life.counter().code())
                     .put("unit", unit(life.counter()))
+                    .put("total", life.total())
                     .put("known", life.known())
                     .put("told", life.told())
                     .put("toldLowest", life.toldLowest())
@@ -118,6 +122,11 @@ final class LifeOf implements Callable<Integer> {
                 rows.addObject()
                         .put("id", charge.source().id().text())
                         .put("at", charge.at().text())
+                        .put(
+                                "startKnown",
+                                charge.source().fact() instanceof Run run
+                                        ? run.startKnown().code()
+                                        : null)
                         .put("amount", charge.amount())
                         .put("lowest", charge.lowest())
                         .put("highest", charge.highest())

@@ -149,7 +149,7 @@ final class Log implements Callable<Integer> {
                                 .of(Engine.class)
                                 .get(written.engine())
                                 .number(),
-                        measures.moment(written.start()),
+                        measures.start(written),
                         written.name(),
                         measures.running(written.running()));
     }

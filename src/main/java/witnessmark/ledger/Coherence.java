@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Clearance;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Event;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
@@ -14,6 +15,7 @@ import witnessmark.domain.Joint;
 import witnessmark.domain.Limit;
 import witnessmark.domain.MeterReading;
 import witnessmark.domain.Notice;
+import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunOn;
 import witnessmark.domain.StockMove;
@@ -70,6 +72,7 @@ public final class Coherence {
         FigureChecks figures = new FigureChecks(clashes);
         ShelfChecks shelf = new ShelfChecks(around, clashes);
         MeterChecks meters = new MeterChecks(around, clashes);
+        EventChecks events = new EventChecks(around, clashes);
         for (Entry<?> entry : changed) {
             Entry<Run> run = as(Run.class, entry);
             if (run != null && run.inForce()) {
@@ -94,6 +97,8 @@ public final class Coherence {
                 figures.check(entry);
                 apply(as(ToldRunning.class, entry), figures::checkTold);
                 apply(as(MeterReading.class, entry), meters::check);
+                apply(as(Event.class, entry), events::checkEvent);
+                apply(as(PlannedRun.class, entry), events::checkPlanned);
                 check(rules, entry);
                 check(shelf, entry);
             }

@@ -14,6 +14,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
+import witnessmark.domain.StartKnown;
+import witnessmark.ledger.result.About;
 import witnessmark.outcome.ProblemKind;
 
 /** Runs that cannot both have been: they overlap, are perhaps one, or are the same planned run of one car. */
@@ -47,17 +49,24 @@ final class TwinChecks {
         return runs.stream().filter(run -> run.fact().perhapsSame() == null).toList();
     }
 
+    /** An estimated time proves nothing: where one is, an overlap is asked, and the other run is never refused for it. */
     private void overlaps(List<Entry<Run>> runs) {
+        List<Entry<Run>> stated = runs.stream().filter(run -> !isEstimate(run)).toList();
+        around.runs(stated).eachOverlap(around::changed, (run, other) -> overlap(run, ProblemKind.RUNS_OVERLAP, other));
         around.runs(runs).eachOverlap(around::changed, (run, other) -> {
-            Run there = other.fact();
-            clashes.add(
-                    run,
-                    ProblemKind.RUNS_OVERLAP,
-                    around.names.of(there.engine()),
-                    there.name(),
-                    there.start(),
-                    there.back());
+            if (isEstimate(run) || isEstimate(other)) {
+                overlap(run, ProblemKind.RUNS_OVERLAP_ABOUT, other);
+            }
         });
+    }
+
+    private static boolean isEstimate(Entry<Run> run) {
+        return run.fact().startKnown() == StartKnown.ESTIMATE;
+    }
+
+    private void overlap(Entry<Run> run, ProblemKind kind, Entry<Run> other) {
+        Run there = other.fact();
+        clashes.add(run, kind, around.names.of(there.engine()), there.name(), About.start(there), About.back(there));
     }
 
     /** Sorted by running time and then by start, runs that are perhaps one stand beside each other. */
@@ -103,7 +112,7 @@ final class TwinChecks {
                             ProblemKind.PLANNED_RUN_TAKEN,
                             around.names.planned(planned),
                             around.names.car(car),
-                            other.fact().start());
+                            About.start(other.fact()));
                 }
             }
         });
@@ -128,7 +137,7 @@ final class TwinChecks {
                     ProblemKind.PERHAPS_SAME_RUN,
                     around.names.of(there.engine()),
                     there.name(),
-                    there.start(),
+                    About.start(there),
                     there.running());
         }
     }

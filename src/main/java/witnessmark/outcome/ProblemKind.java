@@ -22,6 +22,8 @@ public enum ProblemKind {
     OUT_OF_RANGE(4, true),
     /** line as typed, its day, first day of the event, last day: a run cannot be planned outside its event. */
     OUTSIDE_EVENT(4, true),
+    /** line as typed, first day of the event, last day, example that works: it does not say on which of these days. */
+    LINE_WITHOUT_DAY(4, true),
     /** field name, day or moment, what it cannot come before. */
     EARLIER_THAN(3, true),
     /** field name, text as typed, other field, what was picked in it: one of the two cannot be meant. */
@@ -30,6 +32,8 @@ public enum ProblemKind {
     // Running
     /** engine, run named, its start, its end: the runs of one engine overlap. */
     RUNS_OVERLAP(4, true),
+    /** engine, run named, its start, its end: the two overlap, and one of the times is only estimated. */
+    RUNS_OVERLAP_ABOUT(4, false),
     /** engine, run named, its start, running time: perhaps the same run twice. */
     PERHAPS_SAME_RUN(4, false),
     /** start, today. */
@@ -54,6 +58,8 @@ public enum ProblemKind {
     ENGINE_NOT_IN_CAR(3, true),
     /** car: no engine is written down in it at that time. */
     NO_ENGINE_IN_CAR(1, true),
+    /** car, engine, day: it went in that day without a time, so the car had none before the evening. */
+    ENGINE_IN_THAT_EVENING(3, true),
     /** engine that went in, when: before or after that change? */
     BEFORE_OR_AFTER_CHANGE(2, true),
     /** engine that went in, engine that was there before, the day: it went in without a time, so the run goes to what was there before. */
@@ -62,6 +68,12 @@ public enum ProblemKind {
     PLANNED_FOR_ANOTHER_DAY(2, false),
     /** parts that went in that day without a time, the day: the run goes to what was there before. */
     FITTED_WITHOUT_TIME(2, false),
+    /** planned run, its day, first day of its event, last day: it was written so. */
+    PLANNED_OUTSIDE_EVENT(4, false),
+    /** planned run, another of that timetable, when that goes out, when it is back. */
+    PLANNED_RUNS_OVERLAP(4, false),
+    /** when the truck leaves, first day of the event. */
+    TRUCK_AFTER_BEGIN(2, false),
     /** engine, empty positions. */
     ENGINE_INCOMPLETE(2, false),
     /** part of the whole, whole: a share longer than the running time. field name, value, running time. */

@@ -20,14 +20,15 @@ final class Days {
         return texts.get("measures.date.short", text(day.getDayOfMonth()), month(day));
     }
 
-    String moment(Moment moment) {
+    /** @param about whether its time is only estimated; the day is known all the same */
+    String moment(Moment moment, boolean about) {
         LocalDate day = moment.day();
         String shown = texts.get("measures.date.weekday", weekday(day), text(day.getDayOfMonth()), month(day));
-        return timed(shown, moment);
+        return timed(shown, moment, about);
     }
 
-    String fullMoment(Moment moment) {
-        return timed(date(moment.day()), moment);
+    String fullMoment(Moment moment, boolean about) {
+        return timed(date(moment.day()), moment, about);
     }
 
     /** The time of day on a 24 hour clock, to the minute begun. */
@@ -35,10 +36,12 @@ final class Days {
         return texts.get("measures.time", twoFigures(time.getHour()), twoFigures(time.getMinute()));
     }
 
-    private String timed(String day, Moment moment) {
-        return moment.dayOnly()
-                ? day
-                : texts.get("measures.moment", day, time(moment.wallClock().toLocalTime()));
+    private String timed(String day, Moment moment, boolean about) {
+        if (moment.dayOnly()) {
+            return day;
+        }
+        String time = time(moment.wallClock().toLocalTime());
+        return texts.get("measures.moment", day, about ? texts.get("measures.about", time) : time);
     }
 
     String weekday(LocalDate day) {

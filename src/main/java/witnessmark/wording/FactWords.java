@@ -16,6 +16,7 @@ import witnessmark.domain.image.FieldOf;
 import witnessmark.domain.image.Figure;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
+import witnessmark.ledger.result.About;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Distance;
@@ -149,6 +150,9 @@ final class FactWords {
     String plain(Object fact) {
         if (fact instanceof Moment moment) {
             return measures.fullMoment(moment);
+        }
+        if (fact instanceof About about) {
+            return measures.fullMoment(about);
         }
         if (fact instanceof LocalDate day) {
             return measures.date(day);

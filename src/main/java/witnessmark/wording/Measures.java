@@ -7,6 +7,9 @@ import java.time.LocalTime;
 import java.util.Collection;
 import java.util.Iterator;
 import java.util.List;
+import witnessmark.domain.Run;
+import witnessmark.domain.StartKnown;
+import witnessmark.ledger.result.About;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
@@ -62,6 +65,9 @@ public final class Measures {
         String rest = figures.whole(seconds % 60);
         boolean whole = seconds % 60 == 0;
         if (seconds >= 3600) {
+            if (seconds % 3600 == 0) {
+                return texts.get("measures.running.hours", hours);
+            }
             return whole
                     ? texts.get("measures.running.hours_minutes", hours, minutes)
                     : texts.get("measures.running.hours_minutes_seconds", hours, minutes, rest);
@@ -174,12 +180,27 @@ public final class Measures {
 
     /** {@code Sun 5 Jul, 15:00}, or the day alone when only the day was given. */
     public String moment(Moment moment) {
-        return days.moment(moment);
+        return days.moment(moment, false);
     }
 
     /** {@code Sun 5 Jul 2026, 15:00}, or the day alone when only the day was given. */
     public String fullMoment(Moment moment) {
-        return days.fullMoment(moment);
+        return days.fullMoment(moment, false);
+    }
+
+    /** When a run went out: {@code Sun 5 Jul, 15:00}, or {@code Sun 5 Jul, about 15:00} where nobody stated it. */
+    public String start(Run run) {
+        return days.moment(run.start(), run.startKnown() == StartKnown.ESTIMATE);
+    }
+
+    /** The same with the year: {@code Sun 5 Jul 2026, about 15:00}. */
+    public String fullStart(Run run) {
+        return days.fullMoment(run.start(), run.startKnown() == StartKnown.ESTIMATE);
+    }
+
+    /** {@code Sun 5 Jul 2026, about 15:00}. */
+    public String fullMoment(About about) {
+        return days.fullMoment(about.at(), true);
     }
 
     /** {@code 15:00}. */

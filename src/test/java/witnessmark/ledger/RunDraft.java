@@ -31,6 +31,7 @@ public final class RunDraft {
     private final Map<Counter, Long> counts = new EnumMap<>(Counter.class);
     private final Map<Counter, HowKnown> how = new EnumMap<>(Counter.class);
     private String name = "run";
+    private StartKnown startKnown = StartKnown.TYPED;
     private @Nullable Id<Event> event;
     private @Nullable Id<PlannedRun> planned;
     private @Nullable Moment in;
@@ -53,6 +54,12 @@ public final class RunDraft {
 
     public RunDraft named(String words) {
         name = words;
+        return this;
+    }
+
+    /** Nobody says when it went out. */
+    public RunDraft estimated() {
+        startKnown = StartKnown.ESTIMATE;
         return this;
     }
 
@@ -127,7 +134,7 @@ public final class RunDraft {
                 kind != null ? kind : car == null ? RunKind.DYNO : RunKind.PRACTICE,
                 name,
                 start,
-                StartKnown.TYPED,
+                startKnown,
                 in,
                 null,
                 running,

@@ -43,10 +43,10 @@ class MeasuresTest {
         "60, 1 min",
         "1650, 27 min 30 s",
         "3599.4, 59 min 59 s",
-        "3599.5, 1 h 0 min",
+        "3599.5, 1 h",
         "4800, 1 h 20 min",
         "4830, 1 h 20 min 30 s",
-        "36000, 10 h 0 min",
+        "36000, 10 h",
     })
     void a_run_is_shown_in_hours_minutes_and_seconds(String seconds, String shown) {
         assertThat(metric.running(RunningTime.parse(seconds))).isEqualTo(shown);
@@ -56,7 +56,7 @@ class MeasuresTest {
     @CsvSource({
         "4800, 1 h 20 min (80 min)",
         "4830, 1 h 20 min 30 s (80.5 min)",
-        "3600, 1 h 0 min (60 min)",
+        "3600, 1 h (60 min)",
         "1650, 27 min 30 s",
     })
     void an_hour_and_more_is_said_in_minutes_as_well(String seconds, String shown) {

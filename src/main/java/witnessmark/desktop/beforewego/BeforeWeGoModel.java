@@ -133,10 +133,13 @@ public final class BeforeWeGoModel {
     private String under(NextEvent next) {
         Moment leaves = next.truckLeaves();
         if (next.running()) {
-            return texts.get(
-                    "beforewego.board.running",
-                    measures.date(next.event().firstDay()),
-                    measures.date(next.event().lastDay()));
+            String first = measures.date(next.event().firstDay());
+            return next.event().firstDay().equals(next.event().lastDay())
+                    ? texts.get("beforewego.board.running.day", first)
+                    : texts.get(
+                            "beforewego.board.running",
+                            first,
+                            measures.date(next.event().lastDay()));
         }
         return leaves != null
                 ? texts.get("beforewego.board.leaves", measures.moment(leaves))

@@ -119,7 +119,11 @@ final class BehindModel {
                 about(line),
                 adds,
                 line.why(),
-                measures.row(List.of(measures.fullMoment(line.at()), what, how, adds)));
+                measures.row(List.of(when(line), what, how, adds)));
+    }
+
+    private String when(Behind.Line line) {
+        return line.source().fact() instanceof Run run ? measures.fullStart(run) : measures.fullMoment(line.at());
     }
 
     private String what(Fact fact) {
@@ -165,7 +169,7 @@ final class BehindModel {
 
     private String same(Behind.Line line) {
         return line.same() != null && line.same().fact() instanceof Run run
-                ? texts.get("engines.comma", what(run), measures.moment(run.start()))
+                ? texts.get("engines.comma", what(run), measures.start(run))
                 : texts.get("engines.behind.another");
     }
 }

@@ -73,7 +73,7 @@ final class LifeMarks {
         Kind kind =
                 run.perhapsSame() != null ? Kind.DOUBTFUL : overRevs != null && overRevs > 0 ? Kind.OVER_REV : Kind.RUN;
         List<String> said = new ArrayList<>();
-        said.add(measures.fullMoment(run.start()));
+        said.add(measures.fullStart(run));
         said.add(run.name().isEmpty() ? records.word(run.kind()) : run.name());
         add(said, ran.event());
         add(said, ran.car() == null ? null : texts.get("engines.line.car", ran.car()));

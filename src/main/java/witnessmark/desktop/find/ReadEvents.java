@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import witnessmark.desktop.shell.PlaceId;
+import witnessmark.domain.Car;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.EventEntry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.PlannedRun;
@@ -17,7 +19,10 @@ import witnessmark.domain.Run;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
-/** Makes events findable. The next one stands on the first place; any other holds its runs and what else was planned. */
+/**
+ * Makes events findable. The next one stands on the first place, once a run is logged: until then that place says how a
+ * logbook is begun. Any other holds its runs, what else was planned, and the cars entered.
+ */
 final class ReadEvents {
     private final Texts texts;
     private final Measures measures;
@@ -31,8 +36,13 @@ final class ReadEvents {
 
     /** Every event, the latest first. */
     List<Indexed> all(Facts facts, LocalDate today) {
+        boolean begun = facts.of(Run.class)
+                .inForce()
+                .anyMatch(run -> run.fact().perhapsSame() == null
+                        && !run.fact().start().day().isAfter(today));
         Optional<Id<Event>> next = facts.of(Event.class)
                 .inForce()
+                .filter(event -> begun)
                 .filter(event -> !event.fact().lastDay().isBefore(today))
                 .min(Comparator.comparing((Entry<Event> event) -> event.fact().firstDay())
                         .thenComparing(Entry::id))
@@ -87,6 +97,15 @@ final class ReadEvents {
                 .filter(planned -> !run.contains(planned.id()))
                 .sorted(Comparator.comparingInt(planned -> planned.fact().ordinal()))
                 .forEach(planned -> within.add(line(planned(planned.fact()))));
+        String cars = measures.row(
+                facts.of(EventEntry.class).where(entry -> entry.event().equals(event.id())).stream()
+                        .map(entry ->
+                                facts.of(Car.class).get(entry.fact().car()).name())
+                        .sorted()
+                        .toList());
+        if (taken.isEmpty() && !cars.isEmpty()) { // a run names its own car
+            within.add(line(texts.get("beforewego.find.event.cars", cars)));
+        }
         if (within.isEmpty()) {
             within.add(line(texts.get("beforewego.find.event.bare")));
         }

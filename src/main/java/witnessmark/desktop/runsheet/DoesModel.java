@@ -167,7 +167,7 @@ final class DoesModel {
         String name = marks.title(on);
         return limit.action() == LimitAction.RENEW
                 ? name
-                : texts.get("runsheet.does.due", name, records.word(limit.action()));
+                : texts.get("runsheet.does.action", name, records.word(limit.action()));
     }
 
     /** What a mark without a limit stands at: "9 340 rpm on 3 May", "Leak-down falls due". */

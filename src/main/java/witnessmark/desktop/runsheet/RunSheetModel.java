@@ -109,7 +109,8 @@ public final class RunSheetModel {
         return field != RunField.OUT_AT
                 ? Optional.empty()
                 : wholeRun().stream()
-                        .filter(problem -> problem.kind() == ProblemKind.RUNS_OVERLAP)
+                        .filter(problem -> problem.kind() == ProblemKind.RUNS_OVERLAP
+                                || problem.kind() == ProblemKind.RUNS_OVERLAP_ABOUT)
                         .findFirst();
     }
 

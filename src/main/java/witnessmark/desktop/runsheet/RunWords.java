@@ -18,6 +18,7 @@ import witnessmark.domain.Person;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.RunKind;
+import witnessmark.ledger.result.About;
 import witnessmark.ledger.result.Life;
 import witnessmark.logbook.engines.Amended;
 import witnessmark.logbook.run.Choice;
@@ -190,6 +191,9 @@ final class RunWords {
         if (fact instanceof LocalDate day) {
             return measures.date(day);
         }
+        if (fact instanceof About about) {
+            return measures.about(measures.time(about.at().wallClock().toLocalTime()));
+        }
         if (fact instanceof Moment moment) {
             return measures.time(moment.wallClock().toLocalTime());
         }
@@ -234,7 +238,7 @@ final class RunWords {
         if (fact instanceof Integer count) {
             return measures.number(count);
         }
-        if (fact instanceof LocalDate || fact instanceof Moment || fact instanceof Life) {
+        if (fact instanceof LocalDate || fact instanceof Moment || fact instanceof About || fact instanceof Life) {
             return word(fact);
         }
         return fact instanceof Coded coded ? records.word(coded) : String.valueOf(fact);

@@ -36,10 +36,11 @@ final class ShortFacts {
             case CANNOT_READ, LESS_THAN_NOTHING, LONGER_THAN_RUN, PACE_UNUSUAL -> new int[] {2};
             case TWO_READINGS, UNUSUAL, OUT_OF_RANGE -> new int[] {2, 3};
             case UNUSUAL_MEANT -> new int[] {2, 3, 4};
-            case RUNS_OVERLAP -> new int[] {1, 3};
+            case RUNS_OVERLAP, RUNS_OVERLAP_ABOUT -> new int[] {1, 3};
             case FITTED_WITHOUT_TIME, ENGINE_CHANGED_WITHOUT_TIME -> new int[] {0};
             case PLANNED_FOR_ANOTHER_DAY, RUN_IN_FUTURE, RUN_STILL_TO_COME, RUN_TOO_LONG -> new int[] {1};
             case RUN_LENGTH_UNUSUAL, OVER_REV_NOT_REACHED -> new int[] {1, 2};
+            case ENGINE_IN_THAT_EVENING -> new int[] {1};
             case BEFORE_OR_AFTER_CHANGE, OVER_REV_NOT_COUNTED -> new int[] {0, 1};
             case ENDS_BEFORE_IT_BEGINS -> new int[] {1};
             default -> new int[0];

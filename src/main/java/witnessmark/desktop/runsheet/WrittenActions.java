@@ -164,7 +164,7 @@ final class WrittenActions {
                 .map(other -> texts.get(
                         "runsheet.written.perhaps_same",
                         words.named(other.fact(), book.view().facts()),
-                        words.measures().moment(other.fact().start())));
+                        words.measures().start(other.fact())));
     }
 
     // What a person does

@@ -41,6 +41,7 @@ final class SheetActions {
     private final List<Runnable> listeners = new ArrayList<>();
     private @Nullable SheetReading looked;
     private boolean saving;
+    private Runnable restored = () -> {};
     private final Refusal failure = new Refusal();
 
     SheetActions(SheetsContext context, TypedSheet typing, SheetModel model, SheetWords words) {
@@ -51,12 +52,17 @@ final class SheetActions {
         this.words = words;
         this.checks = new Latest(context.tasks());
         this.checkSoon = context.tasks().later(QUIET, this::check);
-        this.draft = new SheetDraft(context, model, this::tell);
+        this.draft = new SheetDraft(context, model, this::tell, () -> restored.run());
         model.onChange(this::modelChanged);
     }
 
     void onChange(Runnable listener) {
         listeners.add(listener);
+    }
+
+    /** Says what is told when a draft stands on the sheet again. */
+    void onRestored(Runnable listener) {
+        restored = listener;
     }
 
     /** Why it could not be saved, in sentences; empty when nothing went wrong. */
@@ -119,6 +125,7 @@ final class SheetActions {
             return;
         }
         saving = true;
+        draft.hold();
         Map<SheetField, String> typed = model.texts();
         SheetReading reading = model.reading();
         List<String> about = model.about();
@@ -151,7 +158,7 @@ final class SheetActions {
 
     private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Runnable done) {
         if (!attempt.outcome().didWork()) {
-            saving = false;
+            stays();
             model.found(attempt.reading(), attempt.found());
             failure.refused(attempt.outcome().problems(), words::sentence, model.texts());
             model.stopped().stream().findFirst().ifPresent(stopped);
@@ -159,24 +166,26 @@ final class SheetActions {
             return;
         }
         boolean changed = attempt.outcome().orThrow().isPresent();
-        look(() -> {
-            written(changed ? words.saved(about, attempt.after()) : "", done);
-            if (!changed) {
-                context.window().say(texts.get("sheets.nothing_changed"));
-            }
-        });
+        look(() -> written(changed ? words.saved(about, attempt.after()) : "", done));
     }
 
-    /** @param said what was written, or empty when nothing was */
+    /**
+     * The draft goes first: the page that is shown next says what was begun and not saved.
+     *
+     * @param said what was written, or empty when nothing was
+     */
     private void written(String said, Runnable done) {
-        saving = false;
-        done.run();
-        draft.discard();
-        if (!said.isEmpty()) {
-            context.window().say(said, Caption.of(texts.get("sheets.undo")), context.undo());
-            context.window().changed();
-        }
-        tell();
+        draft.discard(() -> {
+            saving = false;
+            done.run();
+            if (said.isEmpty()) {
+                context.window().say(texts.get("sheets.nothing_changed"));
+            } else {
+                context.window().say(said, Caption.of(texts.get("sheets.undo")), context.undo());
+                context.window().changed();
+            }
+            tell();
+        });
     }
 
     /**
@@ -190,6 +199,7 @@ final class SheetActions {
             return;
         }
         saving = true;
+        draft.hold();
         failure.none();
         context.tasks()
                 .write(
@@ -199,7 +209,7 @@ final class SheetActions {
                             if (outcome.didWork()) {
                                 look(() -> written(said, done));
                             } else {
-                                saving = false;
+                                stays();
                                 failure.refused(outcome.problems(), words::sentence, model.texts());
                                 tell();
                             }
@@ -209,9 +219,15 @@ final class SheetActions {
 
     private void broke(Throwable thrown) {
         LOG.error("a sheet could not be saved", thrown);
-        saving = false;
+        stays();
         failure.broke(texts.get("sheets.not_saved"));
         tell();
+    }
+
+    /** It is not saved: what is typed stays, and is kept. */
+    private void stays() {
+        saving = false;
+        draft.release();
     }
 
     private void modelChanged() {

@@ -31,14 +31,19 @@ final class SheetDraft {
     private final String form;
     private final String record;
     private final Runnable told;
+    private final Runnable restored;
     private final Later soon;
     private Map<String, String> last = Map.of();
     private String line = "";
     private boolean looked;
+    private boolean held;
     private int turn;
 
-    /** @param told when the line has changed */
-    SheetDraft(SheetsContext context, SheetModel model, Runnable told) {
+    /**
+     * @param told when the line has changed
+     * @param restored when a draft stands on the sheet again
+     */
+    SheetDraft(SheetsContext context, SheetModel model, Runnable told, Runnable restored) {
         this.context = context;
         this.texts = context.texts();
         this.model = model;
@@ -47,6 +52,7 @@ final class SheetDraft {
                 ? written.entry().id().text()
                 : NEW;
         this.told = told;
+        this.restored = restored;
         this.soon = context.tasks().later(AGE, this::keep);
         model.onChange(() -> {
             if (model.isDirty() || !last.isEmpty()) {
@@ -74,8 +80,30 @@ final class SheetDraft {
                         thrown -> LOG.error("the draft of a sheet could not be read", thrown));
     }
 
+    /** The sheet is being saved: nothing is kept until that has come to something. */
+    void hold() {
+        held = true;
+    }
+
+    /** It was not saved: what is typed is kept again. */
+    void release() {
+        held = false;
+        if (model.isDirty()) {
+            soon.pokeOnce();
+        }
+    }
+
     /** The sheet is saved or cleared: the draft is thrown away. */
     void discard() {
+        discard(() -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param then told once it is gone, so that nobody reads of it any more; told also when it cannot be thrown away
+     */
+    void discard(Runnable then) {
         soon.cancel();
         turn++; // what is still being kept has nothing to say any more
         last = Map.of();
@@ -87,11 +115,17 @@ final class SheetDraft {
                             drafts().discard(form, record);
                             return form;
                         },
-                        gone -> {},
+                        gone -> ended(then),
                         thrown -> {
                             LOG.error("the draft of a sheet could not be thrown away", thrown);
                             say(texts.get("sheets.draft.not_discarded"));
+                            ended(then);
                         });
+    }
+
+    private void ended(Runnable then) {
+        then.run();
+        held = false;
     }
 
     private void found(Optional<Drafts.Draft> kept) {
@@ -99,6 +133,7 @@ final class SheetDraft {
             model.restore(draft.fields());
             last = model.draft(); // nobody typed since it was kept
             say(texts.get("sheets.draft.kept", clock(draft.keptAt())));
+            restored.run();
         });
     }
 
@@ -107,7 +142,7 @@ final class SheetDraft {
         if (!model.isDirty() && !last.isEmpty()) {
             discard();
         }
-        if (!model.isDirty() || now.equals(last)) {
+        if (held || !model.isDirty() || now.equals(last)) {
             return;
         }
         last = now;

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.sheets.Choice;
@@ -104,6 +105,13 @@ final class SheetModel {
                 .filter(field -> text(field).isBlank())
                 .findFirst()
                 .orElse(fields.get(0));
+    }
+
+    /** The first field in which something stands that cannot be saved so; empty when there is none. */
+    Optional<SheetField> firstAtFault() {
+        return reading.stopped().stream()
+                .filter(field -> !text(field).isBlank())
+                .findFirst();
     }
 
     /** The fields that keep the sheet from being saved, once somebody tried. */

@@ -103,6 +103,7 @@ final class SheetPage implements Aside {
         FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         model.onChange(this::show);
         actions.onChange(this::show);
+        actions.onRestored(() -> model.firstAtFault().ifPresent(this::look));
         show();
     }
 

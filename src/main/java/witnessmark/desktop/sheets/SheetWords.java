@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.domain.Coded;
@@ -65,13 +66,17 @@ final class SheetWords {
     private final LogSheet sheet;
     private final LogSheet form;
     private final String named;
+    private final Supplier<String> now;
 
     SheetWords(Texts texts, Measures measures, LogSheet sheet) {
-        this(texts, measures, sheet, "");
+        this(texts, measures, sheet, "", () -> "");
     }
 
-    /** @param named what is written on it, in words; empty for something new */
-    SheetWords(Texts texts, Measures measures, LogSheet sheet, String named) {
+    /**
+     * @param named what is written on it, in words; empty for something new
+     * @param now the same as the logbook has it by now: once corrected it may be called otherwise, and be of another day
+     */
+    SheetWords(Texts texts, Measures measures, LogSheet sheet, String named, Supplier<String> now) {
         this.texts = texts;
         this.measures = measures;
         this.problems = new Problems(texts, measures);
@@ -85,6 +90,7 @@ final class SheetWords {
         this.sheet = sheet;
         this.form = sheet instanceof CorrectSheet written ? written.form() : sheet;
         this.named = named;
+        this.now = now;
     }
 
     Texts texts() {
@@ -175,7 +181,7 @@ final class SheetWords {
     String saved(List<String> about, Optional<SheetNote> after) {
         String saved = named.isEmpty()
                 ? texts.get("sheets.saved." + sheet.key(), about.toArray())
-                : texts.get("sheets.saved.correct", named);
+                : texts.get("sheets.saved.correct", now.get());
         return after.map(note -> saved + " " + phrase(note)).orElse(saved);
     }
 
@@ -186,6 +192,8 @@ final class SheetWords {
             case CANNOT_READ, LESS_THAN_NOTHING -> List.of(facts.get(2));
             case TWO_READINGS, UNUSUAL -> List.of(facts.get(2), facts.get(3));
             case OUT_OF_RANGE, OUTSIDE_EVENT -> facts.subList(1, 4);
+            case LINE_WITHOUT_DAY -> List.of(facts.get(3));
+            case PLANNED_RUNS_OVERLAP -> facts;
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
             case EARLIER_THAN, FORCE_CAME_BACK -> List.of(facts.get(2));
             case MORE_BACK_THAN_PAID, SHARES_NOT_WHOLE -> facts;

@@ -155,7 +155,8 @@ public final class Sheets {
 
     private SheetPage page(WrittenSheet<?> typed, Runnable back) {
         String named = titles.of(typed.entry(), context.book().view().facts());
-        SheetWords words = new SheetWords(context.texts(), context.measures(), typed.sheet(), named);
+        SheetWords words = new SheetWords(
+                context.texts(), context.measures(), typed.sheet(), named, () -> titleNow(typed.entry()));
         SheetModel model = new SheetModel(typed);
         SheetActions actions = new SheetActions(context, typed, model, words);
         WrittenChanges changes = new WrittenChanges(context, typed, model, actions, named);
@@ -164,6 +165,11 @@ public final class Sheets {
             back.run();
         };
         return new SheetPage(model, actions, words, leave, changes);
+    }
+
+    private String titleNow(Entry<?> seen) {
+        Facts facts = context.book().view().facts();
+        return titles.of(entry(seen.id().text(), facts).orElse(seen), facts);
     }
 
     private Command command(SheetList.Listed of) {

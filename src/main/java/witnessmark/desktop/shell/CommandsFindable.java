@@ -32,11 +32,12 @@ final class CommandsFindable implements Findable {
 
     @Override
     public List<Found> find(String typed, int most) {
-        String[] words = plain(typed).split("\\s+");
+        String asked = plain(typed);
+        String[] words = asked.split("\\s+");
         return commands.get().stream()
                 .filter(Command::isEnabled)
                 .filter(command -> matches(command, words))
-                .sorted(Comparator.comparingInt(command -> Math.min(rank(command, plain(typed)), rank(command, words[0]) + 1)))
+                .sorted(Comparator.comparingInt(command -> rank(command, asked, words[0])))
                 .limit(most)
                 .map(CommandsFindable::found)
                 .toList();
@@ -68,19 +69,32 @@ final class CommandsFindable implements Findable {
         return true;
     }
 
-    /** A name that begins so, then a word of a name, then another word, then a name that holds it, then a tip, then the rest. */
-    private static int rank(Command command, String typed) {
-        String name = command.name().toLowerCase(Locale.ROOT);
-        if (name.startsWith(typed)) {
+    /**
+     * The one called just so stands first, then those whose names begin with all that was typed, then those with a word of
+     * their name or another word for them that does. Of the first word alone, a name that begins so stands before one that
+     * holds it, that before a tip, and that before other words.
+     */
+    private static int rank(Command command, String asked, String word) {
+        String name = plain(command.name());
+        if (name.equals(asked)) {
             return 0;
         }
-        if (name.contains(" " + typed)) {
+        if (name.startsWith(asked)) {
             return 1;
         }
-        if (begins(command, typed)) {
+        if (name.contains(" " + asked)) {
             return 2;
         }
-        return name.contains(typed) ? 3 : command.tip().toLowerCase(Locale.ROOT).contains(typed) ? 4 : 5;
+        if (begins(command, asked)) {
+            return 3;
+        }
+        if (name.startsWith(word)) {
+            return 4;
+        }
+        if (name.contains(word)) {
+            return 5;
+        }
+        return command.tip().toLowerCase(Locale.ROOT).contains(word) ? 6 : 7;
     }
 
     /** Whether a name, or one of the other words people look for, begins so. */

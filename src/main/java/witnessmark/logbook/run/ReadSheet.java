@@ -52,7 +52,7 @@ final class ReadSheet {
 
     /** Which run it was; what each field came to is put in {@code out}. */
     Which which(Map<RunField, String> sound, @Nullable RunningTime running, Map<RunField, FieldReading> out) {
-        return new ReadWhich(facts, zone, before, today.day(), units.days()).read(sound, running, out);
+        return new ReadWhich(facts, zone, before, today, units.days()).read(sound, running, out);
     }
 
     /** The measured values; what each field came to is put in {@code out}. */

@@ -17,6 +17,7 @@ import witnessmark.domain.Person;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.RunKind;
 import witnessmark.domain.StartKnown;
+import witnessmark.logbook.port.Today;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -28,21 +29,20 @@ import witnessmark.quantity.typed.TypedDate;
 
 /** Reads the upper part of the sheet: car and engine, event, run, day and time out. */
 final class ReadWhich {
-    private static final LocalTime NOON = LocalTime.NOON;
-    private static final long BETWEEN_RUNS_MINUTES = 30;
-
     private final Facts facts;
     private final ZoneId home;
     private final RunsBefore before;
     private final LocalDate today;
+    private final EstimatedOut estimated;
     private final DayOrder days;
 
     /** @param home the team's zone, for runs at no event */
-    ReadWhich(Facts facts, ZoneId home, RunsBefore before, LocalDate today, DayOrder days) {
+    ReadWhich(Facts facts, ZoneId home, RunsBefore before, Today today, DayOrder days) {
         this.facts = facts;
         this.home = home;
         this.before = before;
-        this.today = today;
+        this.today = today.day();
+        this.estimated = new EstimatedOut(before, today);
         this.days = days;
     }
 
@@ -122,7 +122,7 @@ final class ReadWhich {
             return aroundChange(text, changed.get(), running, out);
         }
         if (text.isBlank()) {
-            Moment guess = Moment.of(day.atTime(guess(day, car)), zone);
+            Moment guess = estimated.on(day, zone, car, running);
             out.put(RunField.OUT_AT, FieldReading.fine(Note.of(Note.Kind.ESTIMATED, guess)));
             return new Out(guess, StartKnown.ESTIMATE);
         }
@@ -162,17 +162,6 @@ final class ReadWhich {
     private static boolean isBeforeOrAfter(String text) {
         String word = text.strip();
         return word.equalsIgnoreCase("before") || word.equalsIgnoreCase("after");
-    }
-
-    /** With no time given: half an hour after the car's last run of that day, else noon; always marked estimated. */
-    private LocalTime guess(LocalDate day, @Nullable Id<Car> car) {
-        return before.last(run ->
-                        run.start().day().equals(day) && (car == null ? run.car() == null : car.equals(run.car())))
-                .map(run -> run.fact().back().wallClock())
-                .filter(back -> back.toLocalDate().equals(day))
-                .map(back ->
-                        back.toLocalTime().plusMinutes(BETWEEN_RUNS_MINUTES).truncatedTo(ChronoUnit.MINUTES))
-                .orElse(NOON);
     }
 
     private @Nullable Id<Engine> engineIn(Id<Car> car, @Nullable Moment at) {

@@ -2,12 +2,15 @@ package witnessmark.logbook.run;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Run;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /**
  * What the whole sheet came to.
@@ -38,11 +41,17 @@ public record RunReading(
                 || fields.values().stream().anyMatch(FieldReading::stops);
     }
 
-    /** The fields that stop the sheet, in order. */
+    /** The fields that stop the sheet, in order; a run that was out at that time is put right at its own time out. */
     public List<RunField> stopped() {
-        return fields.entrySet().stream()
-                .filter(field -> field.getValue().stops())
-                .map(Map.Entry::getKey)
-                .toList();
+        Set<RunField> stopped = EnumSet.noneOf(RunField.class);
+        fields.forEach((field, reading) -> {
+            if (reading.stops()) {
+                stopped.add(field);
+            }
+        });
+        if (problems.stream().anyMatch(problem -> problem.kind() == ProblemKind.RUNS_OVERLAP)) {
+            stopped.add(RunField.OUT_AT);
+        }
+        return List.copyOf(stopped);
     }
 }

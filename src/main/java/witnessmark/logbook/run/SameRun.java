@@ -6,6 +6,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
+import witnessmark.ledger.result.About;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -37,7 +38,7 @@ final class SameRun {
                 ProblemKind.PERHAPS_SAME_RUN,
                 facts.of(Engine.class).get(there.engine()).number(),
                 there.name(),
-                there.start(),
+                About.start(there),
                 there.running()));
     }
 

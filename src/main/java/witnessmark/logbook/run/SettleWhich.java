@@ -2,15 +2,11 @@ package witnessmark.logbook.run;
 
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
-import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Event;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
 
 /** Which run a written one is after a correction: as it is written, but for what the changed fields settle anew. */
 final class SettleWhich {
@@ -65,8 +61,7 @@ final class SettleWhich {
             String number = facts.of(Engine.class).get(engine).number();
             out.put(RunField.CAR, FieldReading.fine(Note.of(Note.Kind.ENGINE_RAN, number)));
         } else if (which.day() != null) {
-            out.putIfAbsent(
-                    RunField.CAR, FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, name(which.car()))));
+            out.putIfAbsent(RunField.CAR, FieldReading.wrong(NoEngine.in(facts, which.car(), which.day())));
         }
         if (!moved) {
             out.put(RunField.OUT_AT, FieldReading.fine(start()));
@@ -76,10 +71,6 @@ final class SettleWhich {
                 out.put(field, FieldReading.fine(Note.of(Note.Kind.NONE)));
             }
         }
-    }
-
-    private String name(@Nullable Id<Car> car) {
-        return car == null ? "" : facts.of(Car.class).get(car).name();
     }
 
     /** How the time it went out is known. */

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
@@ -106,10 +105,7 @@ final class WhichNotes {
             return FieldReading.fine(Note.of(Note.Kind.NONE)); // which engine hangs on the day
         }
         if (engine == null) {
-            String car = which.car() == null
-                    ? ""
-                    : view.facts().of(Car.class).get(which.car()).name();
-            return FieldReading.wrong(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, car));
+            return FieldReading.wrong(NoEngine.in(view.facts(), which.car(), which.day()));
         }
         String number = view.facts().of(Engine.class).get(engine).number();
         Life since = view.ledger().sinceRebuild(engine, Limits.REBUILD, Counter.RUNNING);

@@ -19,6 +19,9 @@ import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.typed.Typed;
+import witnessmark.quantity.typed.TypedClock;
+import witnessmark.quantity.typed.TypedDate;
 
 /** Adds an event with its timetable. */
 public final class AddEvent implements LogSheet {
@@ -60,7 +63,11 @@ public final class AddEvent implements LogSheet {
         ReadValues values = new ReadValues(in);
         String name = in.newName(NAME, Event.class);
         LocalDate first = values.plannedDay(FIRST);
-        LocalDate last = in.text(LAST).isEmpty() ? first : values.plannedDay(LAST);
+        LocalDate last = in.text(LAST).isEmpty()
+                ? first
+                : values.echoed(
+                        LAST,
+                        text -> values.planned(text, first == null ? in.sight().today() : first));
         if (in.text(LAST).isEmpty()) {
             in.note(LAST, SheetNote.of("same_day"));
         }
@@ -69,7 +76,8 @@ public final class AddEvent implements LogSheet {
         } else if (first != null && last != null && last.isAfter(first.plusDays(LONGEST_DAYS))) {
             in.wrong(LAST, ProblemKind.OUT_OF_RANGE, LAST, last, first, first.plusDays(LONGEST_DAYS));
         }
-        Moment truck = truck(in, values);
+        in.blame(TRUCK, ProblemKind.TRUCK_AFTER_BEGIN);
+        Moment truck = truck(in, values, first);
         List<Entry<Car>> cars = cars(in);
         in.note(TIMETABLE, SheetNote.of("line_form"));
         List<Timetable.Line> lines =
@@ -124,7 +132,7 @@ public final class AddEvent implements LogSheet {
         return cars;
     }
 
-    private static @Nullable Moment truck(ReadSheet in, ReadValues values) {
+    private static @Nullable Moment truck(ReadSheet in, ReadValues values, @Nullable LocalDate first) {
         if (in.text(TRUCK).isEmpty()) {
             in.note(TRUCK, SheetNote.of("if_known"));
             if (!in.text(TRUCK_TIME).isEmpty()) {
@@ -132,14 +140,26 @@ public final class AddEvent implements LogSheet {
             }
             return null;
         }
-        LocalDate day = values.plannedDay(TRUCK);
-        var clock = values.echoed(TRUCK_TIME, witnessmark.quantity.typed.TypedClock::read);
+        LocalDate day = values.echoed(TRUCK, text -> truckDay(text, first, values, in.sight()));
+        var clock = values.echoed(TRUCK_TIME, TypedClock::read);
         if (day == null) {
             return null;
         }
         return clock == null
                 ? Moment.endOf(day, in.sight().view().zone())
                 : Moment.of(day.atTime(clock), in.sight().view().zone());
+    }
+
+    /** A weekday alone is the last such day up to the event's first, as long as that has not passed. */
+    private static Typed<LocalDate> truckDay(
+            String text, @Nullable LocalDate first, ReadValues values, SheetSight sight) {
+        if (first != null && TypedDate.isWeekday(text)) {
+            Typed<LocalDate> before = TypedDate.read(text, first, sight.days());
+            if (before.only().filter(day -> day.isBefore(sight.today())).isEmpty()) {
+                return before;
+            }
+        }
+        return values.planned(text, sight.today());
     }
 
     private static List<Timetable.Line> timetable(ReadSheet in, LocalDate first, LocalDate last) {
@@ -178,6 +198,7 @@ public final class AddEvent implements LogSheet {
         ProblemKind kind = problem == null ? ProblemKind.CANNOT_READ : problem.kind();
         return switch (kind) {
             case OUTSIDE_EVENT -> SheetNote.of("line_outside", text);
+            case LINE_WITHOUT_DAY -> SheetNote.of("line_no_day", text);
             case LESS_THAN_NOTHING, RUN_OF_NO_LENGTH -> SheetNote.of("line_no_length", text);
             default -> SheetNote.of("line_not_read", text);
         };

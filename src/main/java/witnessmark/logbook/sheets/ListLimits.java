@@ -168,7 +168,7 @@ public final class ListLimits implements LogSheet {
         LimitRank rank = in.word(RANK, LimitRank.class);
         String source = rank == LimitRank.OWN ? in.text(SOURCE) : in.needed(SOURCE); // our own habit is written nowhere
         in.note(SOURCE, SheetNote.of(rank == LimitRank.OWN ? "own_limit" : "source_example"));
-        LocalDate from = new ReadValues(in).plannedDay(FROM);
+        LocalDate from = new ReadValues(in).firstDay(FROM);
         List<NewFigure> figures = new ArrayList<>();
         for (ListedLimit line : listed) {
             if (asks(line.field(), in.typed(), in.sight())) {

@@ -118,7 +118,7 @@ public final class ListPart implements LogSheet {
         @Nullable
         NewDesign design =
                 NewDesign.read(in, position == null ? null : position.fact().kind());
-        LocalDate from = values.plannedDay(FROM);
+        LocalDate from = values.firstDay(FROM);
         LocalDate to = values.dayAhead(TO);
         if (in.text(TO).isEmpty()) {
             in.note(TO, SheetNote.of("until_changed"));

@@ -56,11 +56,29 @@ final class ReadValues {
         return day(field);
     }
 
-    /** A day that may lie ahead or back: without a year, the nearest such day to today. It has to be there. */
+    /** The day of something planned, as {@link #planned}. It has to be there. */
     @Nullable
     LocalDate plannedDay(SheetField field) {
         in.needed(field);
         return dayAhead(field);
+    }
+
+    /** The day from which something counts, ahead or back: without a year, the nearest such day to today. It has to be there. */
+    @Nullable
+    LocalDate firstDay(SheetField field) {
+        in.needed(field);
+        return echoed(field, this::nearest);
+    }
+
+    /**
+     * A day of a plan: a weekday alone is the coming one, and any other day without a year the nearest to today.
+     *
+     * @param from the first day that a weekday alone can be
+     */
+    Typed<LocalDate> planned(String text, LocalDate from) {
+        return TypedDate.isWeekday(text)
+                ? TypedDate.readAhead(text, from, in.sight().days())
+                : nearest(text);
     }
 
     /** The nearest day to today that the text can mean. */
@@ -137,14 +155,10 @@ final class ReadValues {
         return echoed(field, text -> TypedFigure.read(text, in.sight().units().length()));
     }
 
-    /** A day that may lie ahead or back, as {@link #plannedDay}; null when empty or wrong. */
+    /** The day of something planned, as {@link #planned} from today; null when empty or wrong. */
     @Nullable
     LocalDate dayAhead(SheetField field) {
-        LocalDate day = read(field, this::nearest);
-        if (day != null) {
-            in.note(field, SheetNote.echo("understood", day));
-        }
-        return day;
+        return echoed(field, text -> planned(text, in.sight().today()));
     }
 
     /** How many, this many at least; it has to be there. */

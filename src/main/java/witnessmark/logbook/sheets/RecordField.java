@@ -14,6 +14,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
+import witnessmark.domain.PlannedRun;
 import witnessmark.domain.image.Component;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -49,6 +50,10 @@ record RecordField(
 
     /** Whole numbers that may be less than 0. */
     private static final Set<String> SIGNED = Set.of("change", "asFound");
+
+    /** Days that mostly lie ahead. */
+    private static final Set<String> AHEAD =
+            Set.of("firstDay", "lastDay", "truckLeaves", "due", "promised", "useBy", "refundBy");
 
     private static final Map<String, TimeUnit> TIMES = Map.of("expected", TimeUnit.MINUTE, "lasted", TimeUnit.SECOND);
 
@@ -189,7 +194,7 @@ record RecordField(
     private @Nullable Object typed(ReadSheet in, String text, Fact written) {
         ReadValues values = new ReadValues(in);
         if (type == LocalDate.class) {
-            return values.echoed(field, values::nearest);
+            return day(in, written);
         }
         if (type == LocalTime.class) {
             return values.echoed(field, TypedClock::read);
@@ -237,6 +242,13 @@ record RecordField(
         return null;
     }
 
+    private @Nullable LocalDate day(ReadSheet in, Fact written) {
+        ReadValues values = new ReadValues(in);
+        return AHEAD.contains(component.name()) || written instanceof PlannedRun
+                ? values.dayAhead(field)
+                : values.echoed(field, values::nearest);
+    }
+
     private @Nullable Moment moment(ReadSheet in, Fact written) {
         SheetField at = clock;
         if (at == null || (in.text(field).isEmpty() && component.nullable())) {
@@ -244,7 +256,7 @@ record RecordField(
         }
         in.needed(field);
         ReadValues values = new ReadValues(in);
-        LocalDate day = values.echoed(field, values::nearest);
+        LocalDate day = day(in, written);
         LocalTime time = values.read(at, TypedClock::read);
         in.note(at, time == null ? SheetNote.of("after_last_run") : SheetNote.echo("understood", time));
         if (day == null || (time == null && !in.text(at).isEmpty())) {

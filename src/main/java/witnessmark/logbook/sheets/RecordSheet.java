@@ -12,7 +12,9 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.domain.MissedRun;
+import witnessmark.domain.PlannedRun;
 import witnessmark.domain.image.Component;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
@@ -38,6 +40,8 @@ public final class RecordSheet<F extends Fact> implements LogSheet {
                             ProblemKind.ENGINE_NOT_IN_CAR,
                             ProblemKind.TWO_ENGINES_IN_CAR,
                             ProblemKind.ENGINE_IN_TWO_CARS),
+            "truckLeaves", List.of(ProblemKind.TRUCK_AFTER_BEGIN),
+            "out", List.of(ProblemKind.PLANNED_RUNS_OVERLAP),
             "position", List.of(ProblemKind.TWO_PARTS_IN_POSITION, ProblemKind.POSITION_OF_ANOTHER_DESIGN),
             "part", List.of(ProblemKind.PART_IN_TWO_PLACES, ProblemKind.SINGLE_USE_AGAIN));
 
@@ -152,9 +156,54 @@ public final class RecordSheet<F extends Fact> implements LogSheet {
         }
         name(in, values);
         ends(in, values);
+        days(in, values);
         if (in.fine()) {
             make(in, values);
         }
+    }
+
+    /** A run cannot be planned outside its event, whichever of the two is corrected. */
+    private void days(ReadSheet in, Map<String, @Nullable Object> values) {
+        if (entry.fact() instanceof PlannedRun planned && values.get("day") instanceof LocalDate day) {
+            Event event = in.sight().facts().of(Event.class).get(planned.event());
+            if (!day.equals(planned.day()) && EventDays.isOutside(day, event.firstDay(), event.lastDay())) {
+                outside(in, "day", planned.name(), day, event.firstDay(), event.lastDay());
+            }
+        }
+        EventDays timetable = timetable(in);
+        if (timetable == null
+                || !(values.get("firstDay") instanceof LocalDate first)
+                || !(values.get("lastDay") instanceof LocalDate last)
+                || last.isBefore(first)) {
+            return;
+        }
+        timetable
+                .leftOut(first, last)
+                .ifPresent(planned -> outside(in, "lastDay", planned.name(), planned.day(), first, last));
+        if (timetable.moves(first, last) != 0 && !timetable.timetable().isEmpty()) {
+            in.note(
+                    field("name"),
+                    SheetNote.echo("runs_move_along", timetable.timetable().size()));
+        }
+    }
+
+    private void outside(
+            ReadSheet in, String component, String planned, LocalDate day, LocalDate first, LocalDate last) {
+        in.wrong(field(component), ProblemKind.OUTSIDE_EVENT, planned, day, first, last);
+    }
+
+    private @Nullable EventDays timetable(ReadSheet in) {
+        return entry.fact() instanceof Event event
+                ? new EventDays(in.sight().facts(), new Id<>(entry.id().value()), event)
+                : null;
+    }
+
+    private SheetField field(String component) {
+        return fields.stream()
+                .filter(each -> each.component().name().equals(component))
+                .findFirst()
+                .orElseThrow()
+                .field();
     }
 
     private boolean mustHaveHappened() {
@@ -190,13 +239,8 @@ public final class RecordSheet<F extends Fact> implements LogSheet {
                     ? !began.isBefore(ended)
                     : from instanceof LocalDate one && to instanceof LocalDate other && other.isBefore(one);
             if (wrong) {
-                SheetField field = fields.stream()
-                        .filter(each -> each.component().name().equals(last))
-                        .findFirst()
-                        .orElseThrow()
-                        .field();
                 in.wrong(
-                        field,
+                        field(last),
                         ProblemKind.ENDS_BEFORE_IT_BEGINS,
                         "",
                         Objects.requireNonNull(from),
@@ -214,9 +258,24 @@ public final class RecordSheet<F extends Fact> implements LogSheet {
         }
         SheetField first = fields.get(0).field();
         try {
-            in.make(first, type.of(all));
+            F made = type.of(all);
+            in.make(first, made);
+            alongWith(in, made);
         } catch (IllegalArgumentException impossible) {
             in.wrong(first, ProblemKind.NOT_TOGETHER, type);
+        }
+    }
+
+    /** The timetable of an event goes with it. */
+    private void alongWith(ReadSheet in, F made) {
+        EventDays timetable = timetable(in);
+        long days = timetable != null && made instanceof Event event
+                ? timetable.moves(event.firstDay(), event.lastDay())
+                : 0;
+        if (timetable != null && days != 0) {
+            timetable
+                    .timetable()
+                    .forEach(planned -> in.change(field("firstDay"), planned, EventDays.moved(planned.fact(), days)));
         }
     }
 

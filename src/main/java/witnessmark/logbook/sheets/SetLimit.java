@@ -128,7 +128,7 @@ public final class SetLimit implements LogSheet {
         in.needed(FIGURE);
         Long amount = RecordAmounts.limit(in, FIGURE, counter);
         in.needed(FROM);
-        LocalDate from = new ReadValues(in).plannedDay(FROM);
+        LocalDate from = new ReadValues(in).firstDay(FROM);
         if (!in.fine() || action == null || rank == null || amount == null || from == null) {
             return;
         }

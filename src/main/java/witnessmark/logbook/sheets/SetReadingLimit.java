@@ -111,7 +111,7 @@ public final class SetReadingLimit implements LogSheet {
         LimitRank rank = in.word(RANK, LimitRank.class);
         String source = in.needed(SOURCE);
         in.note(SOURCE, SheetNote.of("source_example"));
-        LocalDate from = new ReadValues(in).plannedDay(FROM);
+        LocalDate from = new ReadValues(in).firstDay(FROM);
         if (in.fine() && kind != null && bounds != null && bounds.empty() && every == null) {
             SheetField first = kind.graded() ? WORST : AT_MOST;
             in.wrong(first, ProblemKind.NEEDED, first);

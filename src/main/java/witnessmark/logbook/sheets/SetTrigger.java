@@ -131,7 +131,7 @@ public final class SetTrigger implements LogSheet {
         LimitRank rank = in.word(RANK, LimitRank.class);
         String source = in.needed(SOURCE);
         in.note(SOURCE, SheetNote.of("source_example"));
-        LocalDate from = new ReadValues(in).plannedDay(FROM);
+        LocalDate from = new ReadValues(in).firstDay(FROM);
         if (!in.fine() || kind == null || rank == null || from == null) {
             return;
         }

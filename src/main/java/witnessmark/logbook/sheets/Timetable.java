@@ -21,7 +21,7 @@ import witnessmark.quantity.typed.TypedTime;
 /**
  * One line of a timetable: name, day, time out, expected running, as in {@code P1 Sat 09:00 25 min}. The day may be left
  * out of an event of one day; time and running may be left out. {@code P}, {@code Q}, {@code R}, {@code T} and
- * {@code W} before a figure stand for practice, qualifying, race, test and warm-up.
+ * {@code W} before a figure stand for practice, qualifying, race, test and warm-up; {@code Quali} is qualifying too.
  */
 final class Timetable {
     static final String EXAMPLE = "P1 Sat 09:00 25 min";
@@ -31,6 +31,9 @@ final class Timetable {
     private static final Pattern CLOCK = Pattern.compile("([01]?[0-9]|2[0-3])[:.]([0-5][0-9])");
     /** What may stand alone, without day and time: words and then perhaps a figure. */
     private static final Pattern NAME = Pattern.compile("(?i)(F?P|Q|R|T|W)[0-9]*|[\\p{L}-]+( [\\p{L}-]+)*( [0-9]+)?");
+
+    /** What people call qualifying. */
+    private static final Pattern QUALIFYING = Pattern.compile("(?i)\\bqual(i|y|is|ys|ies)?\\b");
 
     private static final Pattern SHORT = Pattern.compile("(?i)(F?P|Q|R|T|W)([0-9]*)");
 
@@ -67,7 +70,7 @@ final class Timetable {
         if (day != null) {
             at += day.words();
         } else if (!first.equals(last)) {
-            return unreadable(text);
+            return withoutDay(text);
         }
         LocalTime out = at < words.size() ? clock(words.get(at)) : null;
         at += out == null ? 0 : 1;
@@ -101,6 +104,13 @@ final class Timetable {
                 ? Problem.of(ProblemKind.RUN_OF_NO_LENGTH, read.get())
                 : Problem.unread(field, rest, EXAMPLE_RUNNING);
         return of.kind() == ProblemKind.CANNOT_READ ? unreadable(text) : new Read(null, of);
+    }
+
+    /** What would be a line at an event of one day lacks nothing but its day. */
+    private Read withoutDay(String text) {
+        return new Timetable(field, first, first).read(text).line() == null
+                ? unreadable(text)
+                : new Read(null, Problem.of(ProblemKind.LINE_WITHOUT_DAY, text.strip(), first, last, EXAMPLE));
     }
 
     private Read unreadable(String text) {
@@ -173,6 +183,6 @@ final class Timetable {
                 return kind;
             }
         }
-        return RunKind.OTHER;
+        return QUALIFYING.matcher(name).find() ? RunKind.QUALIFYING : RunKind.OTHER;
     }
 }

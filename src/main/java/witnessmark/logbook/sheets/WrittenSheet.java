@@ -163,9 +163,13 @@ public final class WrittenSheet<F extends Fact> implements TypedSheet {
         }
         @SuppressWarnings("unchecked") // made of the components of this very kind
         F fact = (F) type.of(values);
-        return fact.equals(entry.fact())
-                ? List.of()
-                : List.of(new Entry<>(entry.id(), fact, entry.standing(), entry.struckBecause(), entry.rev() + 1));
+        if (fact.equals(entry.fact())) {
+            return List.of();
+        }
+        List<Entry<?>> amended = new ArrayList<>();
+        amended.add(new Entry<>(entry.id(), fact, entry.standing(), entry.struckBecause(), entry.rev() + 1));
+        amended.addAll(typed.subList(1, typed.size())); // what goes along with it
+        return amended;
     }
 
     /** What the correction brings in: what is wrong with the entry as it stands does not keep it from being put right. */

@@ -70,6 +70,7 @@ public final class SeeStanding {
                 going,
                 elsewhere,
                 withoutLimit,
+                withoutLimit(engines, going),
                 parts.count(partsGoing, going),
                 parts.count(others, elsewhere),
                 outings.lastOut(),
@@ -77,6 +78,22 @@ public final class SeeStanding {
                 next == null || !next.running() ? List.of() : new SeeNextRuns(ledger, going).of(next, timetable, cars),
                 new SeeOpen(ledger, next, cars).open(),
                 steps(outings));
+    }
+
+    private List<EngineWithoutLimit> withoutLimit(Set<Id<Engine>> engines, List<MarkOn> going) {
+        return engines.stream()
+                .filter(engine ->
+                        going.stream().noneMatch(on -> engine.equals(on.mark().engine())))
+                .map(engine -> new EngineWithoutLimit(
+                        engine,
+                        facts.of(Engine.class).get(engine).number(),
+                        ledger.carOf(engine, now)
+                                .map(stay -> facts.of(Car.class)
+                                        .get(stay.fact().car())
+                                        .name())
+                                .orElse(null)))
+                .sorted(Comparator.comparing(EngineWithoutLimit::number))
+                .toList();
     }
 
     /** The cars entered for the event; every car with an engine in it when none is. */

@@ -17,6 +17,7 @@ import witnessmark.domain.PlannedRun;
  * @param going marks of the cars and engines going to it, worst first; of every engine in a car when nothing is entered
  * @param elsewhere marks of all other engines and cars, worst first
  * @param withoutLimit every fitted part without a recorded limit, those going first
+ * @param enginesWithoutLimit the engines going that nothing at all is recorded for, by their numbers
  * @param goingParts how the parts going stand, counted
  * @param elsewhereParts how all other fitted parts stand, counted
  * @param lastOut the last run of each car that ran, the latest first
@@ -33,6 +34,7 @@ public record Standing(
         List<MarkOn> going,
         List<MarkOn> elsewhere,
         List<PartWithoutLimit> withoutLimit,
+        List<EngineWithoutLimit> enginesWithoutLimit,
         PartCount goingParts,
         PartCount elsewhereParts,
         List<LastOut> lastOut,
@@ -46,9 +48,15 @@ public record Standing(
         going = List.copyOf(going);
         elsewhere = List.copyOf(elsewhere);
         withoutLimit = List.copyOf(withoutLimit);
+        enginesWithoutLimit = List.copyOf(enginesWithoutLimit);
         lastOut = List.copyOf(lastOut);
         moved = List.copyOf(moved);
         nextRuns = List.copyOf(nextRuns);
+    }
+
+    /** The parts going that have no recorded limit. */
+    public List<PartWithoutLimit> goingWithoutLimit() {
+        return withoutLimit.subList(0, Math.min(goingParts.noLimit(), withoutLimit.size()));
     }
 
     /** How many marks, cars without an engine and engines not complete ask for something before the team goes. */

@@ -63,6 +63,12 @@ public final class TypedDate {
         return new TypedDate(order, today, 1).typed(text);
     }
 
+    /** Whether it is the name of a day of the week and nothing else: which one is meant hangs on what it is the day of. */
+    public static boolean isWeekday(String text) {
+        String plain = Plain.of(text);
+        return plain != null && named(DayOfWeek.values(), plain) != null;
+    }
+
     private Typed<LocalDate> typed(String text) {
         String plain = Plain.of(text);
         LocalDate day = plain == null ? null : day(plain);

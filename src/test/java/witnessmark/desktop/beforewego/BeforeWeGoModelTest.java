@@ -279,6 +279,7 @@ class BeforeWeGoModelTest {
                 many,
                 one.elsewhere(),
                 one.withoutLimit(),
+                one.enginesWithoutLimit(),
                 one.goingParts(),
                 one.elsewhereParts(),
                 one.lastOut(),

@@ -180,6 +180,23 @@ class RecordsFindableTest {
                 .startsWith("Run 1: Sat 17 Oct 2026, 09:30, 24 min, planned");
     }
 
+    /** Round 6 with its two cars, before anybody logged a run: the first place says how a logbook is begun. */
+    @Test
+    void an_event_shows_its_runs_and_cars_where_no_run_is_logged_yet() {
+        Facts young = sample.with(sample.of(Run.class).all().stream()
+                .map(run -> new Entry<>(run.id(), run.fact(), Standing.STRUCK_OUT, "none yet", run.rev() + 1))
+                .toList());
+        Indexed round6 = new ReadRecords(TEXTS, MEASURES)
+                .of(young, TODAY)
+                .find(FindGroup.EVENTS, "thornacre", null, 1)
+                .get(0);
+        assertThat(round6.place()).isNull();
+        assertThat(round6.within())
+                .extracting(Indexed::title)
+                .anyMatch(title -> title.startsWith("Practice 1: Sat 25 Jul 2026"))
+                .endsWith("Cars entered: 41, 57");
+    }
+
     @Test
     void an_event_is_found_by_its_circuit() {
         assertThat(titles(FindGroup.EVENTS, "thornacre", 8)).containsExactly("Round 6, Thornacre");

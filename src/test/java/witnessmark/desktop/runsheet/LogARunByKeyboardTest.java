@@ -145,6 +145,20 @@ class LogARunByKeyboardTest {
     }
 
     @Test
+    void a_run_refused_for_another_at_that_time_leads_to_its_time_out() {
+        keys.press(KeyEvent.VK_R, MENU);
+        stage.put(RunField.DATE, "5 Jul");
+        stage.put(RunField.OUT_AT, "15:10"); // Race 2 was out from 15:00
+        keys.type("25");
+        int runs = runs().size();
+
+        keys.press(KeyEvent.VK_ENTER, MENU);
+
+        assertThat(runs()).hasSize(runs);
+        assertThat(stage.place.panel().focused()).contains(RunField.OUT_AT);
+    }
+
+    @Test
     void alt_enter_takes_what_was_meant() {
         keys.press(KeyEvent.VK_R, MENU);
         keys.type("1:20");
@@ -184,7 +198,7 @@ class LogARunByKeyboardTest {
         keys.press(KeyEvent.VK_R, MENU);
         keys.press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
         keys.press(KeyEvent.VK_UP, 0);
-        assertThat(stage.model().text(RunField.OUT_AT)).isEqualTo("12:05");
+        assertThat(stage.model().text(RunField.OUT_AT)).isEqualTo("09:45");
         keys.press(KeyEvent.VK_TAB, InputEvent.SHIFT_DOWN_MASK);
         keys.press(KeyEvent.VK_DOWN, 0);
         assertThat(stage.model().text(RunField.DATE)).isEqualTo("Tue 7 Jul 2026");

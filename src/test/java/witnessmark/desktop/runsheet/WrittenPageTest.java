@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,7 @@ import witnessmark.desktop.testing.Contrast;
 import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Run;
 import witnessmark.domain.Standing;
@@ -114,6 +116,18 @@ class WrittenPageTest {
         assertThat(LayoutRules.broken(stage.place.writtenPanel()))
                 .filteredOn(fault -> fault.contains("overlaps"))
                 .isEmpty();
+    }
+
+    @Test
+    void why_it_is_corrected_is_reached_by_a_letter_that_nothing_else_there_has() {
+        corrected();
+        assertThat(stage.place.writtenPanel().why().label().getDisplayedMnemonic())
+                .isEqualTo('C');
+        Stage.walk(stage.place.writtenPanel(), component -> {
+            if (component instanceof AbstractButton button && button.isVisible()) {
+                assertThat(button.getMnemonic()).as(button.getText()).isNotEqualTo('C');
+            }
+        });
     }
 
     @Test

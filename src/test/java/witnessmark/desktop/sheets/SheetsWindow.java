@@ -2,11 +2,13 @@ package witnessmark.desktop.sheets;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 import javax.swing.JRootPane;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
+import witnessmark.desktop.beforewego.OutLine;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Desk;
@@ -99,6 +101,11 @@ final class SheetsWindow implements AutoCloseable {
                 });
     }
 
+    /** Says what the place under the sheets asks for what was begun. */
+    void onBegun(Supplier<List<OutLine>> begun) {
+        place.onBegun(begun);
+    }
+
     Ui ui() {
         return new Ui(place.component());
     }
@@ -117,15 +124,25 @@ final class SheetsWindow implements AutoCloseable {
         return Stage.window(pane, pane.menuBar(), width, height);
     }
 
+    /** The whole of it, to be put in a frame. */
+    ShellPane pane() {
+        return pane;
+    }
+
     /** Opens a sheet by its key. */
     void open(String key) {
+        ask(key);
+        lay(1366, 768);
+    }
+
+    /** The same, wherever the window stands. */
+    void ask(String key) {
         sheets.commands().stream()
                 .filter(command -> command.key().equals("sheets.command." + key))
                 .findFirst()
                 .orElseThrow()
                 .perform();
         tasks.awaitIdle();
-        lay(1366, 768);
     }
 
     @Override

@@ -145,7 +145,7 @@ class JobSheetWordsTest {
                                 List.of(
                                         "Waits for the owner; no set on the shelf",
                                         "Take 1 of cover gasket 18-16, batch H1-2602: drawer 2"),
-                                List.of("Crew chief", "about 6 h 0 min")),
+                                List.of("Crew chief", "about 6 h")),
                         new JobSheet.Row(
                                 false,
                                 null,

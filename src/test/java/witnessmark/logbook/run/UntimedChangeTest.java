@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
+import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
@@ -74,5 +76,29 @@ class UntimedChangeTest {
     void with_a_time_nothing_is_asked() {
         assertThat(beside(fittedAt(Moment.parse("2026-07-25T08:00:00+01:00[Europe/London]")), "09:30"))
                 .isNull();
+    }
+
+    /** A car that had none before: nothing of what is written says so but the day its engine went in. */
+    @Test
+    void a_first_engine_put_in_that_day_without_a_time_is_named() {
+        Id<Car> car = SampleBook.ids().next();
+        Id<EngineInCar> stay = SampleBook.ids().next();
+        Moment evening = Moment.endOf(SATURDAY, ZoneId.of("Europe/London"));
+        Facts changed = facts.with(List.of(
+                new Entry<>(car, new Car("99", ""), Standing.IN_FORCE, null, 1),
+                new Entry<>(stay, new EngineInCar(k03, car, evening, null, ""), Standing.IN_FORCE, null, 1)));
+        RunSheet sheet = new RunSheet(
+                new Desk(new MemoryLogbook(changed), new SampleBook.Day(SATURDAY), "TE"),
+                SampleBook.ids(),
+                SampleBook.UNITS);
+        Map<RunField, String> typed = new EnumMap<>(sheet.fresh(car));
+        typed.put(RunField.OUT_AT, "15:00");
+        typed.put(RunField.RUNNING, "28:20");
+
+        assertThat(sheet.read(typed).of(RunField.CAR).problem())
+                .isEqualTo(Problem.of(ProblemKind.ENGINE_IN_THAT_EVENING, "99", "K03", SATURDAY));
+        typed.put(RunField.DATE, "24 Jul 2026");
+        assertThat(sheet.read(typed).of(RunField.CAR).problem())
+                .isEqualTo(Problem.of(ProblemKind.NO_ENGINE_IN_CAR, "99"));
     }
 }

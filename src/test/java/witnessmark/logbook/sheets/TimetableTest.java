@@ -29,6 +29,9 @@ class TimetableTest {
         "R2 15 Mar 16:05 40m, race, Race 2, 2026-03-15, 16:05, 40",
         "Warm-up Sunday 08:15, warm-up, Warm-up, 2026-03-15, 08:15, -1",
         "Q Sat, qualifying, Qualifying, 2026-03-14, -, -1",
+        "Quali Sat 14:00 20 min, qualifying, Quali, 2026-03-14, 14:00, 20",
+        "Qualy 2 Sun 9:00 20 min, qualifying, Qualy 2, 2026-03-15, 09:00, 20",
+        "Q2 Sun 9:00 20 min, qualifying, Qualifying 2, 2026-03-15, 09:00, 20",
         "Parade Sun 12:30 10 min, other, Parade, 2026-03-15, 12:30, 10",
         "Race 1 2026-03-15 15:00 0.5 h, race, Race 1, 2026-03-15, 15:00, 30"
     })
@@ -76,6 +79,15 @@ class TimetableTest {
     void a_line_outside_the_event_is_told_with_the_day_nearest_to_it(String text, LocalDate day) {
         assertThat(table().read(text).problem())
                 .isEqualTo(Problem.of(ProblemKind.OUTSIDE_EVENT, text, day, SATURDAY, SATURDAY.plusDays(1)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"Quali 14:00 20 min", "P1 09:00", "Race 1"})
+    void a_line_that_lacks_its_day_is_asked_for_it(String text) {
+        assertThat(table().read(text).problem())
+                .isEqualTo(Problem.of(
+                        ProblemKind.LINE_WITHOUT_DAY, text, SATURDAY, SATURDAY.plusDays(1), Timetable.EXAMPLE));
+        assertThat(table().read("25 min").problem().kind()).isEqualTo(ProblemKind.CANNOT_READ);
     }
 
     @Test
