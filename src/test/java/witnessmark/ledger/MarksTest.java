@@ -87,13 +87,19 @@ class MarksTest {
         limit(rods(other), Counter.RUNNING, 20 * 60_000);
         limit(rods(engine), Counter.RUNNING, 20 * 60_000);
 
-        Mark in = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-26"))).ofEngine(other).get(0);
+        Mark in = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-26")))
+                .ofEngine(other)
+                .get(0);
         assertThat(in.runsOut().planned().id()).isEqualTo(left);
         assertThat(in.expected().likely()).isEqualTo(30 * 60_000L);
-        Mark out = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-26"))).ofEngine(engine).get(0);
+        Mark out = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-26")))
+                .ofEngine(engine)
+                .get(0);
         assertThat(out.expected()).as("it is in no car").isNull();
 
-        Mark meant = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-24"))).ofEngine(engine).get(0);
+        Mark meant = new Marks(LifeLedger.of(story.facts(), asOf("2026-07-24")))
+                .ofEngine(engine)
+                .get(0);
         assertThat(meant.expected().likely()).as("before it runs, as meant").isEqualTo(2 * 30 * 60_000L);
     }
 

@@ -48,8 +48,8 @@ final class CommandsFindable implements Findable {
         String asked = plain(typed);
         return commands.get().stream()
                 .filter(Command::isEnabled)
-                .anyMatch(command -> plain(command.name()).equals(asked)
-                        || asked.length() >= LETTERS && begins(command, asked));
+                .anyMatch(command ->
+                        plain(command.name()).equals(asked) || asked.length() >= LETTERS && begins(command, asked));
     }
 
     /** Without the dots of a name that asks for more. */

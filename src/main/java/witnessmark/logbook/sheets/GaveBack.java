@@ -38,7 +38,8 @@ public final class GaveBack implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of("gave_back", List.of(BORROWED, WHEN, WHEN_TIME, FITTED_AT), List.of(AGAIN, CONDITION)));
+        return List.of(
+                SheetGroup.of("gave_back", List.of(BORROWED, WHEN, WHEN_TIME, FITTED_AT), List.of(AGAIN, CONDITION)));
     }
 
     @Override
@@ -56,8 +57,7 @@ public final class GaveBack implements LogSheet {
     @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         if (field.equals(FITTED_AT)) {
-            Moment when =
-                    SheetMoments.of(typed, WHEN, WHEN_TIME, sight).orElse(sight.now());
+            Moment when = SheetMoments.of(typed, WHEN, WHEN_TIME, sight).orElse(sight.now());
             return sight.find(Fitment.class, typed.text(BORROWED))
                     .filter(fitment -> asksWhenBorrowed(sight, fitment.fact(), when))
                     .isPresent();
@@ -132,9 +132,7 @@ public final class GaveBack implements LogSheet {
 
     /** Borrowed on that day alone, which is after its last run, and something ran after it went back. */
     private static boolean asksWhenBorrowed(SheetSight sight, Fitment borrowed, Moment when) {
-        return SameDay.OF_PARTS.is(borrowed, when)
-                && !when.dayOnly()
-                && EarlierThatDay.ranSince(sight, when);
+        return SameDay.OF_PARTS.is(borrowed, when) && !when.dayOnly() && EarlierThatDay.ranSince(sight, when);
     }
 
     private static Fitment fitted(Fitment stay, Moment from) {

@@ -130,7 +130,9 @@ final class ReadingsBefore {
                         && reading.at().isBefore(when))
                 .reduce((one, other) -> other)
                 .filter(last -> value > Objects.requireNonNull(last.value()) + leastSpread()
-                        && ledger.since(on.part().id(), Counter.RUNNING, last.at()).highest() == 0)
+                        && ledger.since(on.part().id(), Counter.RUNNING, last.at())
+                                        .highest()
+                                == 0)
                 .ifPresent(last -> in.wrong(
                         field,
                         ProblemKind.FORCE_CAME_BACK,
@@ -165,12 +167,19 @@ final class ReadingsBefore {
                 .reduce((one, other) -> other)
                 .map(last -> Objects.requireNonNull(last.grade()).badness())
                 .orElse(0);
-        boolean limited = in.sight().facts().of(ReadingLimit.class).inForce().anyMatch(limit -> limit.fact().kind() == kind
-                && limit.fact().worstGrade() != null
-                && stands(limit.fact().validFrom(), limit.fact().validTo(), day));
-        boolean triggered = in.sight().facts().of(Trigger.class).inForce().anyMatch(trigger -> trigger.fact().readingKind()
-                        == kind
-                && stands(trigger.fact().validFrom(), trigger.fact().validTo(), day));
+        boolean limited = in.sight()
+                .facts()
+                .of(ReadingLimit.class)
+                .inForce()
+                .anyMatch(limit -> limit.fact().kind() == kind
+                        && limit.fact().worstGrade() != null
+                        && stands(limit.fact().validFrom(), limit.fact().validTo(), day));
+        boolean triggered = in.sight()
+                .facts()
+                .of(Trigger.class)
+                .inForce()
+                .anyMatch(trigger -> trigger.fact().readingKind() == kind
+                        && stands(trigger.fact().validFrom(), trigger.fact().validTo(), day));
         if (grade.badness() > before && !limited && !triggered) {
             in.note(field, SheetNote.of("grade_shows_nowhere"));
         }

@@ -128,8 +128,7 @@ final class SameDay<F extends Fact> {
      * @param field beside which it is shown when it would end before it begins
      * @param name what it is, for that sentence
      */
-    void endLater(
-            ReadSheet in, Entry<F> entry, Moment when, SheetField field, String name, UnaryOperator<F> ended) {
+    void endLater(ReadSheet in, Entry<F> entry, Moment when, SheetField field, String name, UnaryOperator<F> ended) {
         List<Entry<F>> moved = when.dayOnly()
                 ? earlier(in.sight(), entry)
                 : before(when, from.apply(entry.fact()), together(in.sight(), entry));

@@ -55,8 +55,18 @@ class CommandsFindableTest {
     @Test
     void what_people_type_for_a_job_finds_its_sheet_first_and_before_records() {
         List<Command> sheets = Stream.of(
-                        "look", "add_event", "set_limit", "fit_part", "gave_back", "new_stock", "move_stock", "tighten",
-                        "accept", "calibrate", "write_notice", "send_out")
+                        "look",
+                        "add_event",
+                        "set_limit",
+                        "fit_part",
+                        "gave_back",
+                        "new_stock",
+                        "move_stock",
+                        "tighten",
+                        "accept",
+                        "calibrate",
+                        "write_notice",
+                        "send_out")
                 .map(sheet -> command("sheets.command." + sheet))
                 .toList();
         CommandsFindable commands = new CommandsFindable(TEXTS, () -> sheets);

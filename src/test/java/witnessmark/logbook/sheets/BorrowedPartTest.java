@@ -181,7 +181,13 @@ class BorrowedPartTest extends ByHand {
                             .named("Round " + firstDay)
                             .orElseThrow()
                             .id(),
-                    own.desk.view().facts().of(Car.class).named("7").orElseThrow().id(),
+                    own.desk
+                            .view()
+                            .facts()
+                            .of(Car.class)
+                            .named("7")
+                            .orElseThrow()
+                            .id(),
                     null));
             assertThat(toGoBack().get(0).wanted().name()).isEqualTo("Round " + firstDay);
             assertThat(toGoBack().get(0).late()).isEqualTo(firstDay == 10);
@@ -211,7 +217,8 @@ class BorrowedPartTest extends ByHand {
             assertThat(toGoBack()).isEmpty();
             assertThat(stays).hasSize(before.size() + 1);
             for (int i = 1; i < stays.size(); i++) {
-                assertThat(stays.get(i).from()).isGreaterThanOrEqualTo(stays.get(i - 1).to());
+                assertThat(stays.get(i).from())
+                        .isGreaterThanOrEqualTo(stays.get(i - 1).to());
             }
             Fitment lent = stays.get(stays.size() - 2);
             assertThat(lent.from()).isLessThan(lent.to());

@@ -84,14 +84,23 @@ class ReadByHandTest extends ByHand {
         typed.put(WriteReading.KIND, ReadingKind.PLUG.code());
         typed.put(WriteReading.GRADE, Grade.DAMAGED.code());
         SheetNote silent = SheetNote.of("grade_shows_nowhere");
-        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.GRADE).note())
+        assertThat(own.sheets
+                        .read(new WriteReading(), typed)
+                        .of(WriteReading.GRADE)
+                        .note())
                 .isEqualTo(silent);
         typed.put(WriteReading.GRADE, Grade.CLEAN.code());
-        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.GRADE).note())
+        assertThat(own.sheets
+                        .read(new WriteReading(), typed)
+                        .of(WriteReading.GRADE)
+                        .note())
                 .isNotEqualTo(silent);
         typed.put(WriteReading.GRADE, Grade.DAMAGED.code());
         trigger("trigger_kind", "graded", "reading_kind", "plug", "trigger_grade", "damaged");
-        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.GRADE).note())
+        assertThat(own.sheets
+                        .read(new WriteReading(), typed)
+                        .of(WriteReading.GRADE)
+                        .note())
                 .isNotEqualTo(silent);
     }
 
@@ -108,8 +117,16 @@ class ReadByHandTest extends ByHand {
 
     private static String[] spring(String force, String day) {
         return new String[] {
-            "reading_kind", "spring force", "reading_on", "VS-1", "reading_place", "exhaust 3B", "reading_value", force,
-            "reading_day", day
+            "reading_kind",
+            "spring force",
+            "reading_on",
+            "VS-1",
+            "reading_place",
+            "exhaust 3B",
+            "reading_value",
+            force,
+            "reading_day",
+            day
         };
     }
 
@@ -137,10 +154,16 @@ class ReadByHandTest extends ByHand {
     @Test
     void the_place_says_what_a_place_is_called_for_its_kind() {
         Map<SheetField, String> typed = reading("", "4");
-        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.PLACE).note())
+        assertThat(own.sheets
+                        .read(new WriteReading(), typed)
+                        .of(WriteReading.PLACE)
+                        .note())
                 .isEqualTo(SheetNote.of("place_cylinder"));
         typed.put(WriteReading.KIND, ReadingKind.OIL_PRESSURE.code());
-        assertThat(own.sheets.read(new WriteReading(), typed).of(WriteReading.PLACE).note())
+        assertThat(own.sheets
+                        .read(new WriteReading(), typed)
+                        .of(WriteReading.PLACE)
+                        .note())
                 .isEqualTo(SheetNote.of("place_example"));
     }
 
@@ -151,7 +174,8 @@ class ReadByHandTest extends ByHand {
         TightenJoint sheet = new TightenJoint();
         assertThat(sheet.about(new SheetTyped(typed), own.sheets.sight())).containsExactly("head studs", "H1");
         typed.put(TightenJoint.STAGE, "2 of 3");
-        assertThat(sheet.about(new SheetTyped(typed), own.sheets.sight()).get(0)).isEqualTo("head studs, 2 of 3");
+        assertThat(sheet.about(new SheetTyped(typed), own.sheets.sight()).get(0))
+                .isEqualTo("head studs, 2 of 3");
     }
 
     @Test
