@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  * @param tool which tool
  * @param day when
  * @param by by whom
- * @param asFound error as found, reading less true value, in hundredths of a percent, or null when not said
+ * @param asFound error as found in hundredths of a percent, or null when not said: of a wrench what it gave less what was
+ *     set, of a gauge what it read less the true value
  * @param due when it is due again, or null
  * @param note anything else
  */
