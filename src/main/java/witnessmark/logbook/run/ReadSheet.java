@@ -71,8 +71,12 @@ final class ReadSheet {
 
     List<Choice> choices(RunField field, Map<RunField, String> asTyped) {
         Map<RunField, String> typed = sound(asTyped);
-        LocalDate typedDay = whichOf(typed).day();
-        return new Choices(facts, before).of(field, typed, Moment.endOf(typedDay == null ? day : typedDay, zone));
+        Which which = whichOf(typed);
+        LocalDate typedDay = which.day();
+        // a car is named with the engine that was in it when the run went out, not by the evening
+        Moment at = which.start();
+        return new Choices(facts, before)
+                .of(field, typed, at == null ? Moment.endOf(typedDay == null ? day : typedDay, zone) : at);
     }
 
     String stepped(RunField field, Map<RunField, String> asTyped, int by) {

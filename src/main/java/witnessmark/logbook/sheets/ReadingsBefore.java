@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Grade;
+import witnessmark.domain.Part;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ReadingLimit;
@@ -120,7 +121,8 @@ final class ReadingsBefore {
 
     /** Asks where a spring reads stronger than the last time though nothing ran since: it does not get force back. */
     void queryForce(ReadSheet in, SheetField field, String place, long value, Moment when) {
-        if (kind != ReadingKind.SPRING_FORCE || on.part() == null) {
+        Entry<Part> part = on.part();
+        if (kind != ReadingKind.SPRING_FORCE || part == null) {
             return;
         }
         LifeLedger ledger = in.sight().view().ledger();
@@ -130,9 +132,7 @@ final class ReadingsBefore {
                         && reading.at().isBefore(when))
                 .reduce((one, other) -> other)
                 .filter(last -> value > Objects.requireNonNull(last.value()) + leastSpread()
-                        && ledger.since(on.part().id(), Counter.RUNNING, last.at())
-                                        .highest()
-                                == 0)
+                        && ledger.since(part.id(), Counter.RUNNING, last.at()).highest() == 0)
                 .ifPresent(last -> in.wrong(
                         field,
                         ProblemKind.FORCE_CAME_BACK,

@@ -273,6 +273,23 @@ class RunSheetTest {
         assertThat(run.startKnown()).isEqualTo(StartKnown.ESTIMATE);
     }
 
+    /** What stands in the field for the car names the engine that was in it when the run went out, not by the evening. */
+    @ParameterizedTest(name = "out at {0}: {1}")
+    @CsvSource({"12:00, K03", "18:30, K06"})
+    void a_car_is_named_with_the_engine_that_was_in_it_then(String out, String number) {
+        swapAt(Moment.of(SATURDAY.atTime(18, 0), SampleBook.LONDON));
+        Map<RunField, String> typed = sheetOf("41");
+        typed.put(RunField.EVENT, "");
+        typed.put(RunField.PLANNED, "kind:test");
+        typed.put(RunField.OUT_AT, out);
+        assertThat(sheet.choices(RunField.CAR, typed).stream()
+                        .filter(choice -> choice.key().equals(Keys.car(car("41"))))
+                        .flatMap(choice -> choice.facts().stream())
+                        .filter(Engine.class::isInstance)
+                        .map(engine -> ((Engine) engine).number()))
+                .containsExactly(number);
+    }
+
     private void swapAt(Moment at) {
         Facts facts = SampleBook.facts();
         Id<Engine> k03 = engine("K03");
