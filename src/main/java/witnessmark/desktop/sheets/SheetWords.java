@@ -195,7 +195,7 @@ final class SheetWords {
             case LINE_WITHOUT_DAY -> List.of(facts.get(3));
             case PLANNED_RUNS_OVERLAP -> facts;
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
-            case EARLIER_THAN, FORCE_CAME_BACK -> List.of(facts.get(2));
+            case EARLIER_THAN, FORCE_CAME_BACK, NOT_A_CYLINDER -> List.of(facts.get(2));
             case MORE_BACK_THAN_PAID, SHARES_NOT_WHOLE -> facts;
             case OTHER_CURRENCY, DAY_OF_ANOTHER_SEASON, WRITTEN_FOR_IT_ALREADY, SEASON_NOT_OVER ->
                 List.of(facts.get(1));
@@ -210,7 +210,6 @@ final class SheetWords {
                     SHARE_BEYOND_WHOLE,
                     TOOL_OUT_OF_USE,
                     TOOL_NOT_CALIBRATED,
-                    NOT_A_CYLINDER,
                     METER_BACKWARDS -> facts.subList(1, facts.size());
             case ENGINE_IN_CAR_LATER -> List.of(facts.get(1), facts.get(2));
             case ENGINE_LEAVES_CAR -> List.of(facts.get(1));
