@@ -89,18 +89,34 @@ final class SheetList {
      * @param values what limits usually start from
      */
     static List<Listed> all(StartingValues values) {
-        List<Listed> first = List.of(
+        return Stream.of(usual(), incidents(), bySubject(values), money())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** What is written most often, at the top. */
+    private static List<Listed> usual() {
+        return List.of(
                 new Listed(CommandMenu.RECORD, 2, new SwapEngine()),
                 new Listed(CommandMenu.RECORD, 2, new RepairAtTrack()),
                 new Listed(CommandMenu.RECORD, 2, new WriteReading()),
                 new Listed(CommandMenu.RECORD, 2, new WriteLook()),
-                new Listed(CommandMenu.RECORD, 2, new ReportIncident()),
+                new Listed(CommandMenu.RECORD, 2, new ReportIncident()));
+    }
+
+    /** What is found out about incidents. */
+    private static List<Listed> incidents() {
+        return List.of(
                 new Listed(CommandMenu.RECORD_INCIDENTS, 1, new NameIncidentPart()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 1, new WriteCause()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 1, new WritePrevention()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 1, new ShareMissed()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new CloseIncident()),
-                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new ReopenIncident()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new ReopenIncident()));
+    }
+
+    private static List<Listed> bySubject(StartingValues values) {
+        return List.of(
                 new Listed(CommandMenu.RECORD, 5, new AddPerson()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new FitPart()),
                 new Listed(CommandMenu.RECORD_PARTS, 1, new TakeOffPart()),
@@ -147,7 +163,6 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new AddTool()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new CalibrateTool()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new UseTool()));
-        return Stream.concat(first.stream(), money().stream()).toList();
     }
 
     /** What is about money, and about decisions. */
