@@ -103,12 +103,23 @@ public final class BankStatements {
                 context.measures(),
                 new MatchPage.Work(this::agree, this::setAside, this::takeIn, context.dismiss()));
         open = page;
-        page.show(found());
-        context.show().accept(page);
+        look(() -> context.show().accept(page));
     }
 
-    private Reconciled found() {
-        return Reconcile.of(context.logbook().view());
+    /** Holds statements against costs off the event thread, and shows it on the page in hand. */
+    private void look(Runnable after) {
+        context.tools()
+                .tasks()
+                .run(
+                        texts.get("bank.match"),
+                        () -> Reconcile.of(context.logbook().view()),
+                        found -> {
+                            if (open != null) {
+                                open.show(found);
+                            }
+                            after.run();
+                        },
+                        this::failed);
     }
 
     /** Matches lines with what is proposed for them. */
@@ -142,9 +153,7 @@ public final class BankStatements {
                                 return;
                             }
                             context.window().changed();
-                            if (open != null) {
-                                open.show(found());
-                            }
+                            look(() -> {});
                             undoable(said, blank);
                         },
                         this::failed);
@@ -153,9 +162,7 @@ public final class BankStatements {
     private void undoable(String key, Object blank) {
         context.window().say(texts.get(key, blank), Caption.of(texts.get("beforewego.undo")), () -> {
             context.undo().run();
-            if (open != null) {
-                open.show(found());
-            }
+            look(() -> {});
         });
     }
 

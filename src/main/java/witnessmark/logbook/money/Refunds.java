@@ -6,7 +6,6 @@ import java.util.List;
 import witnessmark.domain.CostLine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
-import witnessmark.domain.MissedRun;
 import witnessmark.ledger.AsOf;
 
 /** What can be asked back, and until when. */
@@ -23,20 +22,6 @@ public final class Refunds {
                         && line.recovered().isNone())
                 .stream()
                 .sorted(Comparator.comparing(Refunds::lastDay))
-                .toList();
-    }
-
-    /** Those of events a car is known not to go to: what has to be asked for now. */
-    public static List<Entry<CostLine>> due(Facts facts, AsOf asOf) {
-        return open(facts, asOf).stream()
-                .filter(line -> facts
-                        .of(MissedRun.class)
-                        .where(missed -> missed.planned() == null
-                                && missed.event().equals(line.fact().event())
-                                && missed.car().equals(line.fact().car()))
-                        .stream()
-                        .findAny()
-                        .isPresent())
                 .toList();
     }
 

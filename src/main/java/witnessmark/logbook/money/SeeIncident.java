@@ -14,7 +14,6 @@ import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.domain.Cause;
 import witnessmark.domain.Decision;
-import witnessmark.domain.DecisionOption;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
@@ -145,10 +144,6 @@ public final class SeeIncident {
     }
 
     private Decided decided(Entry<Decision> decision) {
-        Id<Incident> led = decision.fact().ledTo();
-        return new Decided(
-                decision,
-                facts.of(DecisionOption.class).where(option -> option.decision().equals(decision.id())),
-                led == null ? null : cost(led));
+        return Decided.of(facts, decision, this::cost);
     }
 }

@@ -22,7 +22,6 @@ import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.CostLine;
 import witnessmark.domain.Decision;
-import witnessmark.domain.DecisionOption;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
@@ -134,11 +133,7 @@ public final class SeeSeason {
     }
 
     private Decided decided(Entry<Decision> decision) {
-        Id<Incident> led = decision.fact().ledTo();
-        return new Decided(
-                decision,
-                facts.of(DecisionOption.class).where(option -> option.decision().equals(decision.id())),
-                led == null ? null : SeeIncident.cost(facts, book, asOf, led));
+        return Decided.of(facts, decision, led -> SeeIncident.cost(facts, book, asOf, led));
     }
 
     private List<Entry<IncomeLine>> income(SeasonSpan season) {
