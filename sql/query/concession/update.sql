@@ -5,5 +5,6 @@
 -- made_at_ms milliseconds since 1970-01-01T00:00Z.
 UPDATE concession SET
   engine_id = ?, car_id = ?, build_id = ?, part_id = ?, at_utc_ms = ?, at_zone = ?, at_offset_s = ?,
-  what = ?, why = ?, "by" = ?, standing = ?, struck_because = ?, amended_by = ?, rev = ?, checksum = ?
+  what = ?, why = ?, "by" = ?, kind = ?, number = ?, standing = ?, struck_because = ?, amended_by = ?, rev = ?,
+  checksum = ?
 WHERE id = ? AND rev = ?;

@@ -5,6 +5,6 @@
 -- made_at_ms milliseconds since 1970-01-01T00:00Z.
 UPDATE engine_design SET
   name = ?, cylinders = ?, layout = ?, bore_nm = ?, stroke_nm = ?, rod_length_nm = ?, firing_order = ?,
-  measuring_order = ?, red_line_rpm = ?, over_rev_above_rpm = ?, note = ?, standing = ?, struck_because = ?,
+  measuring_order = ?, red_line_rpm = ?, over_rev_above_rpm = ?, note = ?, mains = ?, standing = ?, struck_because = ?,
   amended_by = ?, rev = ?, checksum = ?
 WHERE id = ? AND rev = ?;

@@ -14,6 +14,8 @@ import witnessmark.quantity.Moment;
  * @param what what is outside
  * @param why why it is accepted
  * @param by who signed
+ * @param kind which figure of the build sheet it is about, or null
+ * @param number at which cylinder or main bearing; null for all of them, or the engine's one
  */
 public record Concession(
         @Nullable Id<Engine> engine,
@@ -23,11 +25,16 @@ public record Concession(
         Moment at,
         String what,
         String why,
-        String by)
+        String by,
+        @AddedLater @Nullable MeasureKind kind,
+        @AddedLater @Nullable Integer number)
         implements Fact {
     public Concession {
         if (engine == null && car == null && part == null) {
             throw new IllegalArgumentException("a concession names what it is for");
+        }
+        if (kind == null && number != null) {
+            throw new IllegalArgumentException("a place is a figure's");
         }
     }
 

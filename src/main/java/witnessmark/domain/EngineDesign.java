@@ -18,6 +18,7 @@ import witnessmark.quantity.Length;
  * @param redLine where the limiter stands, or null
  * @param overRevAbove speed that asks for an inspection, or null
  * @param note anything else
+ * @param mains how many main bearings, or null when not written down
  */
 public record EngineDesign(
         String name,
@@ -30,9 +31,13 @@ public record EngineDesign(
         @Nullable String measuringOrder,
         @Nullable EngineSpeed redLine,
         @Nullable EngineSpeed overRevAbove,
-        String note)
+        String note,
+        @AddedLater @Nullable Integer mains)
         implements Fact {
     public EngineDesign {
+        if (mains != null && mains < 1) {
+            throw new IllegalArgumentException("a crank turns in at least one bearing");
+        }
         if (cylinders < 1) {
             throw new IllegalArgumentException("an engine has at least one cylinder");
         }

@@ -70,7 +70,11 @@ public sealed interface Fact
                 IncomeLine,
                 BankLine,
                 BankMatch,
-                StatementForm {
+                StatementForm,
+                SizeLimit,
+                Measurement,
+                SignOff,
+                SignedCheck {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

@@ -1,5 +1,7 @@
 package witnessmark.domain;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What parts of one make have in common.
  *
@@ -10,6 +12,7 @@ package witnessmark.domain;
  * @param singleUse it may be fitted once
  * @param canWreck its failure can wreck the engine
  * @param specification in words
+ * @param gasketClass what a head gasket is made like; null when not said, or no head gasket
  */
 public record PartDesign(
         String name,
@@ -18,7 +21,8 @@ public record PartDesign(
         String partNumber,
         boolean singleUse,
         boolean canWreck,
-        String specification)
+        String specification,
+        @AddedLater @Nullable GasketClass gasketClass)
         implements Fact {
     @Override
     public String knownAs() {

@@ -48,6 +48,9 @@ final class FigureTexts {
         if (unit instanceof Figure.Months) {
             return new AmountText(type.kind(), Counter.AGE);
         }
+        if (unit instanceof Figure.Measured measured) {
+            return new MeasureText(measured.dimension());
+        }
         if (unit instanceof Figure.Read read) {
             return read.unit() == ReadingKind.Unit.GRADE ? PLAIN : ReadingText.of(read.unit());
         }

@@ -28,7 +28,7 @@ final class Heading {
     /**
      * Reads a heading row.
      *
-     * @param handMade columns that may be empty may then be missing
+     * @param handMade columns that may be empty may then be missing, not only those that were added later
      * @param line where it stands
      * @return null when the columns are not those of this kind; the problems say which
      */
@@ -90,7 +90,8 @@ final class Heading {
         Map<String, Boolean> wanted = new LinkedHashMap<>();
         wanted.put(ID, !handMade);
         for (Component component : type.components()) {
-            wanted.put(component.heading(), !handMade || !component.nullable());
+            boolean mayBeMissing = component.addedLater() || handMade && component.nullable();
+            wanted.put(component.heading(), !mayBeMissing);
         }
         wanted.put(STANDING, !handMade);
         wanted.put(STRUCK_BECAUSE, !handMade);

@@ -210,6 +210,9 @@ final class FactWords {
         if (figure.unit() instanceof Figure.Counted counted) {
             return new Amounts(texts, measures).range(counted.counter(), figure.value(), figure.value());
         }
+        if (figure.unit() instanceof Figure.Measured measured) {
+            return new MeasureWords(texts, measures).figure(measured.dimension(), figure.value());
+        }
         if (figure.unit() instanceof Figure.Read read && read.unit() != ReadingKind.Unit.GRADE) {
             return new ReadingWords(texts, measures).figure(read.unit(), figure.value());
         }

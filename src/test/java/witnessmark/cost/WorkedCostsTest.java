@@ -112,7 +112,7 @@ class WorkedCostsTest {
     /** Handbook 8.2: shells of 180 with a limit of 20 h fail at 6.4 h: 58 was used, 122 is lost, to whole units there. */
     @Test
     void life_lost_is_a_split_of_the_price_and_adds_nothing() {
-        Id<PartDesign> design = add(new PartDesign("shells", PartKind.BIG_END_SHELLS, "", "", false, true, ""));
+        Id<PartDesign> design = add(new PartDesign("shells", PartKind.BIG_END_SHELLS, "", "", false, true, "", null));
         Id<Part> part = add(new Part("BE-1", design, "", "", null, null, null, null, null, null, ""));
         add(new IncidentPart(
                 incident,
@@ -162,7 +162,7 @@ class WorkedCostsTest {
 
     @Test
     void a_life_that_is_not_known_is_not_split() {
-        Id<PartDesign> design = add(new PartDesign("head", PartKind.HEAD, "", "", false, true, ""));
+        Id<PartDesign> design = add(new PartDesign("head", PartKind.HEAD, "", "", false, true, "", null));
         Id<Part> part = add(new Part("HD-9", design, "", "", null, null, null, null, null, null, ""));
         add(new IncidentPart(incident, part, "", PartHarm.FAILED, new RunningTime(1), true, new RunningTime(20), ""));
         add(new CostLine(

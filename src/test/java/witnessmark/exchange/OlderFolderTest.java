@@ -2,6 +2,8 @@ package witnessmark.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -74,6 +76,24 @@ class OlderFolderTest {
         assertThat(reading.keeping().entries()).isEmpty();
         assertThat(reading.taking().entries()).isEmpty();
         assertThat(reading.keeping().leftOut()).isZero();
+    }
+
+    @Test
+    void a_folder_of_before_a_column_was_there_says_nothing_of_it() throws IOException {
+        Path designs = older.resolve("engine-designs.csv");
+        String before = Files.readString(designs);
+        assertThat(before).contains(",note,mains,");
+        String[] rows = before.split("\n");
+        for (int i = 0; i < rows.length; i++) {
+            rows[i] = i == 0 ? rows[i].replace(",mains,", ",") : rows[i].replaceFirst(",(?=,,$)", "");
+        }
+        Files.writeString(designs, String.join("\n", rows) + "\n");
+
+        ImportSeason.Reading reading = importing.read(older).orThrow();
+
+        assertThat(reading.keeping().leftOut()).isZero();
+        assertThat(reading.differing()).isZero();
+        assertThat(reading.same()).isEqualTo(images().size());
     }
 
     @Test

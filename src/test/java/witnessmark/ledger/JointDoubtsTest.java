@@ -51,7 +51,8 @@ class JointDoubtsTest {
     }
 
     private void accepted(@Nullable Id<Part> part, String what, String at) {
-        story.add(new Concession(engine, null, null, part, Story.at(at), what, "measured by stretch", "Jo"));
+        story.add(
+                new Concession(engine, null, null, part, Story.at(at), what, "measured by stretch", "Jo", null, null));
     }
 
     private List<Id<Joint>> doubted(Id<Engine> on, String day) {

@@ -101,7 +101,7 @@ class OpenJobsTest {
     void a_notice_is_left_until_every_part_of_the_batch_is_answered_or_scrapped() {
         Random random = new Random(1);
         Entry<PartDesign> gasket =
-                made(random, new PartDesign("gasket", PartKind.HEAD_GASKET, "", "", true, false, ""));
+                made(random, new PartDesign("gasket", PartKind.HEAD_GASKET, "", "", true, false, "", null));
         Entry<Part> one = part(random, gasket, "G1", "H1-2540");
         Entry<Part> other = part(random, gasket, "G2", "h1 2540");
         Entry<Part> another = part(random, gasket, "G3", "H1-2541");

@@ -77,7 +77,7 @@ public final class Story {
     }
 
     public Id<EngineDesign> design(String name) {
-        return add(new EngineDesign(name, 4, "in-line four", null, null, null, null, null, null, null, ""));
+        return add(new EngineDesign(name, 4, "in-line four", null, null, null, null, null, null, null, "", null));
     }
 
     public Id<Engine> engine(String number, Id<EngineDesign> design) {
@@ -97,7 +97,7 @@ public final class Story {
     }
 
     public Id<PartDesign> partDesign(String name, PartKind kind, boolean singleUse) {
-        return add(new PartDesign(name, kind, "", "", singleUse, kind == PartKind.RODS, ""));
+        return add(new PartDesign(name, kind, "", "", singleUse, kind == PartKind.RODS, "", null));
     }
 
     public Id<Part> part(String mark, Id<PartDesign> design) {

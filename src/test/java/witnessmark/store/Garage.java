@@ -36,16 +36,17 @@ final class Garage {
     private static final Instant MIDNIGHT = Instant.parse("2026-03-01T00:00:00Z");
 
     final Entry<EngineDesign> design =
-            made(new EngineDesign("two litre four", 4, "in line", null, null, null, null, null, null, null, ""));
+            made(new EngineDesign("two litre four", 4, "in line", null, null, null, null, null, null, null, "", null));
     final Entry<Engine> e1 = made(new Engine("E1", design.id(), null, ""));
     final Entry<Engine> e2 = made(new Engine("E2", design.id(), null, ""));
     final Entry<Car> car7 = made(new Car("7", ""));
     final Entry<Car> car8 = made(new Car("8", ""));
     final Entry<Position> rods = made(new Position(design.id(), null, PartKind.RODS, "rods", 1, true));
     final Entry<Position> head = made(new Position(design.id(), null, PartKind.HEAD, "head", 2, true));
-    final Entry<PartDesign> rodDesign = made(new PartDesign("forged rods", PartKind.RODS, "", "", false, true, ""));
+    final Entry<PartDesign> rodDesign =
+            made(new PartDesign("forged rods", PartKind.RODS, "", "", false, true, "", null));
     final Entry<PartDesign> gasketDesign =
-            made(new PartDesign("steel gasket", PartKind.HEAD_GASKET, "", "", true, false, ""));
+            made(new PartDesign("steel gasket", PartKind.HEAD_GASKET, "", "", true, false, "", null));
     final Entry<Part> r1 = part("R1", rodDesign);
     final Entry<Part> r2 = part("R2", rodDesign);
     final Entry<Part> g1 = part("G1", gasketDesign);

@@ -89,7 +89,8 @@ class GuardsTest {
         write(made(fitment(GARAGE.r1, GARAGE.e1, GARAGE.rods, 1, 2)));
         write(made(fitment(GARAGE.r1, GARAGE.e2, GARAGE.rods, 3, 4)));
         assertThat(refusal(again(
-                                GARAGE.rodDesign, new PartDesign("forged rods", PartKind.RODS, "", "", true, true, "")))
+                                GARAGE.rodDesign,
+                                new PartDesign("forged rods", PartKind.RODS, "", "", true, true, "", null)))
                         .kind())
                 .isEqualTo(ProblemKind.REFUSED_BY_LOGBOOK);
         assertThat(refusal(again(
@@ -158,11 +159,11 @@ class GuardsTest {
                 names(
                         "engine_design",
                         "two litre four",
-                        new EngineDesign("two litre four", 6, "", null, null, null, null, null, null, null, "")),
+                        new EngineDesign("two litre four", 6, "", null, null, null, null, null, null, null, "", null)),
                 names(
                         "part_design",
                         "forged rods",
-                        new PartDesign("forged rods", PartKind.OTHER, "", "", false, false, "")),
+                        new PartDesign("forged rods", PartKind.OTHER, "", "", false, false, "", null)),
                 names("position", "rods", new Position(design.id(), null, PartKind.OTHER, "rods", 9, false)),
                 names(
                         "planned_run",

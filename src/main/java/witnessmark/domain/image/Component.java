@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.AddedLater;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
 
@@ -17,6 +18,7 @@ import witnessmark.domain.Id;
 public final class Component {
     private final String name;
     private final boolean nullable;
+    private final boolean addedLater;
     private final ValueForm form;
     private final MethodHandle accessor;
     private final List<Column> columns;
@@ -25,6 +27,7 @@ public final class Component {
     Component(RecordComponent component) {
         this.name = component.getName();
         this.nullable = nullable(component.getAnnotatedType());
+        this.addedLater = component.isAnnotationPresent(AddedLater.class);
         this.form = ValueForms.of(component.getGenericType());
         try {
             this.accessor = MethodHandles.publicLookup().unreflect(component.getAccessor());
@@ -47,6 +50,11 @@ public final class Component {
 
     public boolean nullable() {
         return nullable;
+    }
+
+    /** Whether season folders were written before its record had it. */
+    public boolean addedLater() {
+        return addedLater;
     }
 
     /** Its columns in the logbook file. */

@@ -2,6 +2,7 @@ package witnessmark.domain.image;
 
 import witnessmark.domain.ReadingKind;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.Dimension;
 
 /**
  * A whole number of an entry whose component does not say what it is in.
@@ -18,6 +19,9 @@ public record Figure(In unit, long value) {
 
     /** Months of the calendar, in which ages are limited; as an age carried in they are counted by days. */
     public record Months() implements In {}
+
+    /** Whole parts of what a figure of a build sheet measures. */
+    public record Measured(Dimension dimension) implements In {}
 
     /** The unit of a kind of reading. */
     public record Read(ReadingKind.Unit unit) implements In {}

@@ -10,12 +10,16 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Limit;
+import witnessmark.domain.MeasureKind;
+import witnessmark.domain.Measurement;
 import witnessmark.domain.MissedShare;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ReadingLimit;
 import witnessmark.domain.RunOn;
+import witnessmark.domain.SignedCheck;
+import witnessmark.domain.SizeLimit;
 import witnessmark.quantity.Counter;
 
 /** Which components are in a unit that the rest of their entry says, and in which. */
@@ -26,6 +30,10 @@ public final class FigureUnits {
             RunOn.class, Set.of("upTo"));
     private static final Map<Class<? extends Fact>, Set<String>> READ =
             Map.of(Reading.class, Set.of("value"), ReadingLimit.class, Set.of("atLeast", "atMost", "changeAtMost"));
+    private static final Map<Class<? extends Fact>, Set<String>> MEASURED = Map.of(
+            Measurement.class, Set.of("value"),
+            SizeLimit.class, Set.of("atLeast", "atMost", "aimLeast", "aimMost"),
+            SignedCheck.class, Set.of("value", "atLeast", "atMost"));
     private static final Map<Class<? extends Fact>, Set<String>> SHARES = Map.of(
             ReadingLimit.class, Set.of("fallAtMost"),
             Calibration.class, Set.of("asFound"),
@@ -36,7 +44,10 @@ public final class FigureUnits {
 
     /** Whether the unit of a component is said elsewhere in its entry. */
     public static boolean has(Class<? extends Fact> kind, Component component) {
-        return in(AMOUNTS, kind, component) || in(READ, kind, component) || in(SHARES, kind, component);
+        return in(AMOUNTS, kind, component)
+                || in(READ, kind, component)
+                || in(MEASURED, kind, component)
+                || in(SHARES, kind, component);
     }
 
     /**
@@ -57,6 +68,9 @@ public final class FigureUnits {
             Object value = values.apply(each);
             if (value instanceof ReadingKind kind) {
                 return new Figure.Read(kind.unit());
+            }
+            if (value instanceof MeasureKind kind) {
+                return new Figure.Measured(kind.dimension());
             }
             if (value instanceof Counter counter) {
                 return type.kind() == PriorLife.class ? new Figure.Counted(counter) : limited(counter);

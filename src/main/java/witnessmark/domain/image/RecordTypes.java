@@ -35,6 +35,7 @@ import witnessmark.domain.Joint;
 import witnessmark.domain.Limit;
 import witnessmark.domain.ListedPart;
 import witnessmark.domain.Look;
+import witnessmark.domain.Measurement;
 import witnessmark.domain.MeterReading;
 import witnessmark.domain.MissedRun;
 import witnessmark.domain.MissedShare;
@@ -60,6 +61,9 @@ import witnessmark.domain.Seal;
 import witnessmark.domain.Season;
 import witnessmark.domain.SentOut;
 import witnessmark.domain.SetMember;
+import witnessmark.domain.SignOff;
+import witnessmark.domain.SignedCheck;
+import witnessmark.domain.SizeLimit;
 import witnessmark.domain.StatementForm;
 import witnessmark.domain.StockBatch;
 import witnessmark.domain.StockMove;
@@ -138,7 +142,11 @@ public final class RecordTypes {
             new RecordType<>("income_line", "income.csv", IncomeLine.class),
             new RecordType<>("bank_line", "bank-lines.csv", BankLine.class),
             new RecordType<>("bank_match", "bank-matches.csv", BankMatch.class),
-            new RecordType<>("statement_form", "statement-forms.csv", StatementForm.class));
+            new RecordType<>("statement_form", "statement-forms.csv", StatementForm.class),
+            new RecordType<>("size_limit", "size-limits.csv", SizeLimit.class),
+            new RecordType<>("measurement", "measurements.csv", Measurement.class),
+            new RecordType<>("sign_off", "sign-offs.csv", SignOff.class),
+            new RecordType<>("signed_check", "signed-checks.csv", SignedCheck.class));
 
     private RecordTypes() {}
 

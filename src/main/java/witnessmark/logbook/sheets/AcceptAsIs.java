@@ -89,7 +89,9 @@ public final class AcceptAsIs implements LogSheet {
         @Nullable Id<Engine> engine = place == null ? (fitted == null ? null : fitted.engine()) : place.engineId();
         @Nullable Id<Car> car = place == null ? (fitted == null ? null : fitted.car()) : place.carId();
         @Nullable Entry<Build> build = TightenJoint.openBuild(in.sight(), engine, when);
-        in.make(ON, new Concession(engine, car, build == null ? null : build.id(), part, when, what, why, by));
+        in.make(
+                ON,
+                new Concession(engine, car, build == null ? null : build.id(), part, when, what, why, by, null, null));
     }
 
     /** Which joints in doubt it settles, by the name of the wrench; or how it would. */

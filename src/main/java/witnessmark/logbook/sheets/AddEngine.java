@@ -224,6 +224,6 @@ public final class AddEngine implements LogSheet {
         if (!in.fine() || cylinders == null) {
             return null;
         }
-        return new EngineDesign(name, cylinders, "", null, null, null, null, null, limiter, overRev, "");
+        return new EngineDesign(name, cylinders, "", null, null, null, null, null, limiter, overRev, "", null);
     }
 }

@@ -332,7 +332,8 @@ public final class FitPart implements LogSheet {
                                 "",
                                 in.is(SINGLE_USE, SheetWord.YES),
                                 false,
-                                ""));
+                                "",
+                                null));
         return in.make(MARK, new Part(made.mark(), design, "", "", made.bought(), null, null, null, null, null, ""));
     }
 

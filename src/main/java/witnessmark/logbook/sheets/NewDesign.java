@@ -73,7 +73,7 @@ record NewDesign(
         PartKind kind = kindKnown == null ? in.word(KIND, PartKind.class) : kindKnown;
         return name.isEmpty() || kind == null
                 ? null
-                : new NewDesign(null, new PartDesign(name, kind, in.text(MAKER), "", false, false, ""));
+                : new NewDesign(null, new PartDesign(name, kind, in.text(MAKER), "", false, false, "", null));
     }
 
     static String name(SheetTyped typed, SheetSight sight) {

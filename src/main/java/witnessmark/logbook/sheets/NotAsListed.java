@@ -33,7 +33,9 @@ record NotAsListed(String fitted, String listed) {
                             at,
                             what.listed() + " \u2192 " + what.fitted(),
                             why,
-                            by));
+                            by,
+                            null,
+                            null));
         }
     }
 

@@ -10,7 +10,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 
-/** Paints components into PNG files under {@code target/pictures}, for people to look at. */
+/**
+ * Paints components, and with {@code -Dpictures=true} keeps them as PNG files under {@code target/pictures}, for people
+ * to look at. Packing them costs more than painting them, so a plain run of the tests leaves it out.
+ */
 public final class Pictures {
     private Pictures() {}
 
@@ -22,6 +25,13 @@ public final class Pictures {
     /** @param scale 2 for a picture twice as fine */
     public static BufferedImage write(String name, Component component, int scale) {
         BufferedImage image = paint(component, scale);
+        if (Boolean.getBoolean("pictures")) {
+            keep(name, image);
+        }
+        return image;
+    }
+
+    private static void keep(String name, BufferedImage image) {
         Path folder = Path.of(System.getProperty("project.build.directory", "target"), "pictures");
         try {
             Files.createDirectories(folder);
@@ -29,7 +39,6 @@ public final class Pictures {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return image;
     }
 
     public static BufferedImage paint(Component component, int scale) {

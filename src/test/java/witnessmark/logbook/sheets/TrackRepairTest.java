@@ -217,7 +217,7 @@ class TrackRepairTest extends ByHand {
 
     @Test
     void a_part_that_is_fitted_once_is_not_offered_again() {
-        PartDesign once = new PartDesign("once", PartKind.HEAD_GASKET, "", "", true, false, "");
+        PartDesign once = new PartDesign("once", PartKind.HEAD_GASKET, "", "", true, false, "", null);
         Id<PartDesign> design = own.ids.next();
         Part used = new Part("HG-0", design, "", "", null, null, null, null, null, null, "");
         own.desk

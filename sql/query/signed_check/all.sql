@@ -1,0 +1,8 @@
+-- Every check that was signed, whatever its standing, in the order first written.
+-- Columns: every column of signed_check, in its order.
+-- Units: value whole parts of the dimension of its kind; at_least whole parts of the dimension of its kind; at_most
+-- whole parts of the dimension of its kind; made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, sign_off_id, kind, number, spot, value, at_least, at_most, source, verdict, accepted, standing,
+  struck_because, made_at_ms, made_by, amended_by, rev, checksum
+FROM signed_check ORDER BY rowid;

@@ -1,0 +1,34 @@
+package witnessmark.wording;
+
+import java.math.BigDecimal;
+import witnessmark.quantity.Dimension;
+import witnessmark.quantity.typed.MeasureUnit;
+
+/** Figures of a build sheet as shown, each from whole parts of its dimension, in the dimension's own unit. */
+public final class MeasureWords {
+    private final Texts texts;
+    private final Measures measures;
+
+    /** Shows figures in the language of the measures. */
+    public MeasureWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+    }
+
+    /** {@code 0.195 mm}, {@code 32.7 cc}, {@code 11.89 : 1}: every digit there is, two decimals where there are fewer. */
+    public String figure(Dimension dimension, long parts) {
+        return texts.get("measures.figure", bare(dimension, parts), sign(dimension));
+    }
+
+    /** The figure without its unit. */
+    public String bare(Dimension dimension, long parts) {
+        BigDecimal figure = dimension.shown(parts).stripTrailingZeros();
+        int least = dimension == Dimension.LENGTH || dimension == Dimension.RATIO ? 2 : 0;
+        return measures.number(figure, Math.max(least, figure.scale()));
+    }
+
+    /** The sign of the unit: {@code mm}, {@code cc}, {@code µm}. */
+    public String sign(Dimension dimension) {
+        return MeasureUnit.shown(dimension).sign();
+    }
+}
