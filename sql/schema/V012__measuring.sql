@@ -81,6 +81,9 @@ INSERT INTO measure_kind (code) VALUES
   ('crank pin ovality'),
   ('crank pin taper'),
   ('rod bolt left longer'),
+  ('deck clearance, mean'),
+  ('swept volume'),
+  ('clearance volume'),
   ('piston rock'),
   ('deck clearance spread'),
   ('crown to head'),
@@ -156,7 +159,6 @@ CREATE TABLE fit_verdict (code TEXT NOT NULL PRIMARY KEY) STRICT;
 INSERT INTO fit_verdict (code) VALUES
   ('inside'),
   ('off aim'),
-  ('too near to tell'),
   ('outside'),
   ('no limit'),
   ('not measured');
@@ -174,6 +176,7 @@ INSERT INTO gasket_class (code) VALUES
 CREATE TABLE size_limit (
   id TEXT NOT NULL PRIMARY KEY,
   kind TEXT NOT NULL REFERENCES measure_kind (code),
+  spot TEXT REFERENCES spot (code),
   design_id TEXT REFERENCES engine_design (id),
   part_design_id TEXT REFERENCES part_design (id),
   at_least INTEGER, -- whole parts of the dimension of its kind

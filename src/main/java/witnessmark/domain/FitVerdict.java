@@ -6,8 +6,6 @@ public enum FitVerdict implements Coded {
     INSIDE("inside"),
     /** Inside its limits, outside what is aimed at. */
     OFF_AIM("off aim"),
-    /** So near a limit that the measuring cannot tell which side. */
-    TOO_NEAR("too near to tell"),
     /** Outside a limit. */
     OUTSIDE("outside"),
     /** Nothing is set to hold it against. */

@@ -288,6 +288,11 @@ public enum MeasureKind implements Coded {
             PlacedAt.CYLINDER,
             Spot.BOLT_A,
             Spot.BOLT_B),
+    /** The mean of both sides of the thrust axis. */
+    DECK_MEAN("deck clearance, mean", BuildStep.WORKED_OUT, Dimension.LENGTH, PlacedAt.CYLINDER),
+    SWEPT_VOLUME("swept volume", BuildStep.WORKED_OUT, Dimension.VOLUME, PlacedAt.CYLINDER),
+    /** What is left above the piston at top dead centre. */
+    CLEARANCE_VOLUME("clearance volume", BuildStep.WORKED_OUT, Dimension.VOLUME, PlacedAt.CYLINDER),
     /** Difference of the two sides of the deck clearance. */
     PISTON_ROCK("piston rock", BuildStep.WORKED_OUT, Dimension.LENGTH, PlacedAt.CYLINDER),
     DECK_SPREAD("deck clearance spread", BuildStep.WORKED_OUT, Dimension.LENGTH, PlacedAt.ENGINE),

@@ -1,0 +1,9 @@
+/**
+ * Build sheets held against limits, at rest, and what would put them right. Begin with
+ * {@link witnessmark.fit.Sheet}, what is known of an engine on the bench, and {@link witnessmark.fit.Checks}, all that
+ * is worked out of it. Figures are whole parts of their kind's {@link witnessmark.quantity.Dimension}.
+ */
+@NullMarked
+package witnessmark.fit;
+
+import org.jspecify.annotations.NullMarked;
