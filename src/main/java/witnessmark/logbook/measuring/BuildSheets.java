@@ -1,0 +1,155 @@
+package witnessmark.logbook.measuring;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
+import witnessmark.domain.EngineDesign;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.GasketClass;
+import witnessmark.domain.Id;
+import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.Measurement;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
+import witnessmark.domain.SizeLimit;
+import witnessmark.domain.StockBatch;
+import witnessmark.fit.Gasket;
+import witnessmark.fit.Sheet;
+import witnessmark.ledger.Stock;
+import witnessmark.ledger.Whereabouts;
+import witnessmark.ledger.result.Where;
+import witnessmark.logbook.View;
+import witnessmark.quantity.Moment;
+
+/**
+ * Gathers what is known of an engine on the bench. A sheet is held against the limits that stood while its engine was
+ * together on that bench: those of the day it was closed, or of the day looked at while it is open.
+ */
+final class BuildSheets {
+    private final View view;
+    private final Facts facts;
+
+    BuildSheets(View view) {
+        this.view = view;
+        this.facts = view.facts();
+    }
+
+    EngineDesign design(Build build) {
+        Engine engine = facts.of(Engine.class).get(build.engine());
+        return facts.of(EngineDesign.class).get(engine.design());
+    }
+
+    Sheet sheet(Entry<Build> build) {
+        Engine engine = facts.of(Engine.class).get(build.fact().engine());
+        Set<Id<PartDesign>> designs = designs(build.fact());
+        return new Sheet(
+                design(build.fact()), figures(build.id()), limits(engine.design(), designs, day(build.fact())),
+                gasket(designs));
+    }
+
+    /** Every measurement of a build up to the day looked at, repeats too, in the order they were taken. */
+    List<Entry<Measurement>> measured(Id<Build> build) {
+        return facts.of(Measurement.class)
+                .inForce()
+                .filter(entry -> entry.fact().build().equals(build)
+                        && view.ledger().asOf().counts(entry.fact().at()))
+                .sorted(Comparator.comparing(entry -> entry.fact().at()))
+                .toList();
+    }
+
+    private Map<MeasurePlace, Sheet.Stated> figures(Id<Build> build) {
+        Map<MeasurePlace, Sheet.Stated> figures = new HashMap<>();
+        for (Entry<Measurement> entry : measured(build)) {
+            Measurement figure = entry.fact();
+            if (figure.inUse()) {
+                figures.put(figure.place(), new Sheet.Stated(figure.value(), figure.stood()));
+            }
+        }
+        return figures;
+    }
+
+    private Moment moment(Build build) {
+        Moment last = view.ledger().asOf().last();
+        Moment closed = build.closed();
+        return closed == null || last.isBefore(closed) ? last : closed;
+    }
+
+    private LocalDate day(Build build) {
+        return moment(build).day();
+    }
+
+    /** Designs of the parts that are in the engine at the end of the build. */
+    private Set<Id<PartDesign>> designs(Build build) {
+        Set<Id<PartDesign>> designs = new HashSet<>();
+        view.ledger().fittedAt(build.engine(), moment(build)).values().forEach(fitment -> designs.add(
+                facts.of(Part.class).get(fitment.fact().part()).design()));
+        return designs;
+    }
+
+    private List<SizeLimit> limits(Id<EngineDesign> design, Set<Id<PartDesign>> parts, LocalDate day) {
+        return facts.of(SizeLimit.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(limit -> stands(limit, day)
+                        && (limit.design() == null || limit.design().equals(design))
+                        && (limit.partDesign() == null || parts.contains(limit.partDesign())))
+                .toList();
+    }
+
+    private static boolean stands(SizeLimit limit, LocalDate day) {
+        return !limit.validFrom().isAfter(day)
+                && (limit.validTo() == null || !limit.validTo().isBefore(day));
+    }
+
+    private @Nullable GasketClass gasket(Set<Id<PartDesign>> designs) {
+        return designs.stream()
+                .map(id -> facts.of(PartDesign.class).get(id))
+                .filter(design -> design.kind() == PartKind.HEAD_GASKET)
+                .map(PartDesign::gasketClass)
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** The designs of head gaskets that lie free on the shelf, each once, by name. */
+    List<Gasket> gasketsOnShelf(LocalDate day) {
+        Stream<Id<PartDesign>> parts = new Whereabouts(view.ledger())
+                .all().stream()
+                        .filter(where -> where.state() == Where.State.SPARE)
+                        .map(where -> where.part().fact().design());
+        Stream<Id<PartDesign>> batches = new Stock(facts, view.ledger().asOf())
+                .all().stream()
+                        .filter(level -> level.free() > 0)
+                        .map(level -> {
+                            StockBatch batch = level.batch().fact();
+                            return batch.design();
+                        });
+        List<Gasket> gaskets = new ArrayList<>();
+        Stream.concat(parts, batches).distinct().forEach(id -> {
+            PartDesign design = facts.of(PartDesign.class).get(id);
+            if (design.kind() == PartKind.HEAD_GASKET) {
+                gaskets.add(new Gasket(design.name(), design.gasketClass(), figures(id, day)));
+            }
+        });
+        gaskets.sort(Comparator.comparing(Gasket::design));
+        return gaskets;
+    }
+
+    private List<SizeLimit> figures(Id<PartDesign> design, LocalDate day) {
+        return facts.of(SizeLimit.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(limit -> design.equals(limit.partDesign()) && stands(limit, day))
+                .toList();
+    }
+}

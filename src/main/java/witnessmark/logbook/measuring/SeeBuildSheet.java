@@ -1,0 +1,104 @@
+package witnessmark.logbook.measuring;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
+import witnessmark.domain.Concession;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.SignOff;
+import witnessmark.domain.SignedCheck;
+import witnessmark.fit.Checks;
+import witnessmark.fit.Contradictions;
+import witnessmark.fit.Goal;
+import witnessmark.fit.Sheet;
+import witnessmark.fit.Ways;
+import witnessmark.fit.result.Proposal;
+import witnessmark.logbook.View;
+
+/** Sees build sheets as of the day looked at. Reads and computes only. */
+public final class SeeBuildSheet {
+    private SeeBuildSheet() {}
+
+    /** Every build up to the day, the open ones first, each the latest first. */
+    public static List<Entry<Build>> all(View view) {
+        return view.facts()
+                .of(Build.class)
+                .inForce()
+                .filter(build -> view.ledger().asOf().counts(build.fact().opened()))
+                .sorted(Comparator.comparing((Entry<Build> build) -> build.fact().closed() != null)
+                        .thenComparing(build -> build.fact().opened(), Comparator.reverseOrder()))
+                .toList();
+    }
+
+    /** The build of an engine with that number; without a number the last one that anything was measured in, or the last. */
+    public static Optional<Entry<Build>> build(View view, Id<Engine> engine, @Nullable Integer number) {
+        List<Entry<Build>> builds = view.facts()
+                .of(Build.class)
+                .inForce()
+                .filter(build -> build.fact().engine().equals(engine)
+                        && view.ledger().asOf().counts(build.fact().opened()))
+                .sorted(Comparator.comparing(build -> build.fact().opened(), Comparator.reverseOrder()))
+                .toList();
+        BuildSheets sheets = new BuildSheets(view);
+        return number != null
+                ? builds.stream().filter(build -> build.fact().number() == number).findFirst()
+                : builds.stream()
+                        .filter(build -> !sheets.measured(build.id()).isEmpty())
+                        .findFirst()
+                        .or(() -> builds.stream().findFirst());
+    }
+
+    /** A build's sheet; empty where the day has no such build. */
+    public static Optional<SheetPage> of(View view, Id<Build> id) {
+        return view.facts()
+                .of(Build.class)
+                .find(id)
+                .filter(build ->
+                        build.inForce() && view.ledger().asOf().counts(build.fact().opened()))
+                .map(build -> page(view, build));
+    }
+
+    private static SheetPage page(View view, Entry<Build> build) {
+        Facts facts = view.facts();
+        BuildSheets sheets = new BuildSheets(view);
+        Sheet sheet = sheets.sheet(build);
+        Entry<SignOff> signed = facts.of(SignOff.class)
+                .inForce()
+                .filter(entry -> entry.fact().build().equals(build.id())
+                        && view.ledger().asOf().counts(entry.fact().at()))
+                .max(Comparator.comparing(entry -> entry.fact().at()))
+                .orElse(null);
+        return new SheetPage(
+                build,
+                facts.of(Engine.class).find(build.fact().engine()).orElseThrow(),
+                sheets.design(build.fact()),
+                new MeasuringOrder(view, build, sheet).places(),
+                sheets.measured(build.id()),
+                Checks.of(sheet),
+                Contradictions.of(sheet),
+                facts.of(Concession.class)
+                        .inForce()
+                        .filter(entry -> build.id().equals(entry.fact().build())
+                                && view.ledger().asOf().counts(entry.fact().at()))
+                        .toList(),
+                signed,
+                signed == null
+                        ? List.of()
+                        : facts.of(SignedCheck.class)
+                                .inForce()
+                                .filter(entry -> entry.fact().signOff().equals(signed.id()))
+                                .toList());
+    }
+
+    /** The ways to what is wanted of a build, with the gaskets that lie on the shelf. */
+    public static List<Proposal> ways(View view, Id<Build> id, Goal goal) {
+        BuildSheets sheets = new BuildSheets(view);
+        Entry<Build> build = view.facts().of(Build.class).find(id).orElseThrow();
+        return Ways.to(goal, sheets.sheet(build), sheets.gasketsOnShelf(view.day()));
+    }
+}

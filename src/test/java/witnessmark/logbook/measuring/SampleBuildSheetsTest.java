@@ -1,0 +1,204 @@
+package witnessmark.logbook.measuring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.FitVerdict;
+import witnessmark.domain.LimitRank;
+import witnessmark.domain.MeasureKind;
+import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.SizeLimit;
+import witnessmark.domain.Spot;
+import witnessmark.domain.Standing;
+import witnessmark.fit.Goal;
+import witnessmark.fit.result.Answer;
+import witnessmark.fit.result.Check;
+import witnessmark.fit.result.Proposal;
+import witnessmark.fit.result.Work;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.View;
+import witnessmark.quantity.Moment;
+import witnessmark.sample.SampleBooks;
+import witnessmark.store.TimeOrderedIds;
+
+/** The three build sheets of the sample, against the builder's own figures, worked apart from this. */
+class SampleBuildSheetsTest {
+    @TempDir
+    private static Path folder;
+
+    private static Desk desk;
+
+    @BeforeAll
+    static void open() {
+        desk = new SampleBooks(folder).open();
+    }
+
+    @AfterAll
+    static void close() {
+        desk.logbook().close();
+    }
+
+    private static SheetPage page(View view, String engine) {
+        Entry<Engine> found = view.facts().of(Engine.class).named(engine).orElseThrow();
+        return SeeBuildSheet.of(
+                        view, SeeBuildSheet.build(view, found.id(), 1).orElseThrow().id())
+                .orElseThrow();
+    }
+
+    private static SheetPage page(String engine) {
+        return page(desk.view(), engine);
+    }
+
+    private static Check check(SheetPage page, MeasureKind kind, int number) {
+        return page.answer(kind).orElseThrow().checks().stream()
+                .filter(check -> Objects.equals(check.place().number(), number))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static BigDecimal shown(Check check) {
+        return check.place().kind().dimension().shown(Objects.requireNonNull(check.value()));
+    }
+
+    @ParameterizedTest(name = "{0}, cylinder {1}")
+    @CsvFileSource(resources = "/sample/build-sheets.csv", useHeadersInDisplayName = true)
+    void a_sheet_comes_to_the_builders_figures(
+            String engine, int cylinder, BigDecimal mean, BigDecimal wall, BigDecimal squish, BigDecimal ratio) {
+        SheetPage page = page(engine);
+        assertThat(shown(check(page, MeasureKind.DECK_MEAN, cylinder))).isEqualByComparingTo(mean);
+        assertThat(shown(check(page, MeasureKind.PISTON_TO_WALL, cylinder)).setScale(3, RoundingMode.HALF_UP))
+                .isEqualByComparingTo(wall);
+        assertThat(mean.add(new BigDecimal("0.85")).setScale(2, RoundingMode.HALF_UP))
+                .isEqualByComparingTo(squish);
+        assertThat(shown(check(page, MeasureKind.COMPRESSION_RATIO, cylinder)).setScale(2, RoundingMode.HALF_UP))
+                .isEqualByComparingTo(ratio);
+    }
+
+    @Test
+    void the_nearer_side_of_k05_is_outside_and_accepted_as_it_is() {
+        Answer squish = page("K05").answer(MeasureKind.CROWN_TO_HEAD).orElseThrow();
+        List<BigDecimal> nearer = new ArrayList<>();
+        for (int i = 0; i < squish.checks().size(); i += 2) {
+            nearer.add(shown(squish.checks().get(i)).min(shown(squish.checks().get(i + 1))));
+        }
+        assertThat(nearer)
+                .usingElementComparator(BigDecimal::compareTo)
+                .containsExactly(
+                        new BigDecimal("0.99"), new BigDecimal("1.00"), new BigDecimal("0.99"), new BigDecimal("1.01"));
+        Check nearest = Objects.requireNonNull(squish.nearest());
+        assertThat(nearest.place().spot()).isEqualTo(Spot.ANTI_THRUST);
+        assertThat(nearest.verdict()).isEqualTo(FitVerdict.OUTSIDE);
+        assertThat(page("K05").accepts(nearest)).isPresent();
+        assertThat(page("K05").open(FitVerdict.OUTSIDE)).isEmpty();
+    }
+
+    @Test
+    void what_k05_never_had_measured_is_said_and_accepted() {
+        SheetPage page = page("K05");
+        for (MeasureKind kind : List.of(MeasureKind.BIG_END_OVALITY, MeasureKind.BOLT_GROWTH)) {
+            Answer answer = page.answer(kind).orElseThrow();
+            assertThat(answer.verdict()).isEqualTo(FitVerdict.NOT_MEASURED);
+            assertThat(answer.checks()).allSatisfy(check -> assertThat(page.accepts(check)).isPresent());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"K03", "K05", "K06"})
+    void nothing_else_of_a_sheet_is_outside(String engine) {
+        SheetPage page = page(engine);
+        assertThat(page.open(FitVerdict.OUTSIDE)).isEmpty();
+        assertThat(page.contradictions()).isEmpty();
+        assertThat(page.order()).doesNotHaveDuplicates();
+        assertThat(page.figures()).allSatisfy(figure -> assertThat(page.order()).contains(figure.fact().place()));
+    }
+
+    @Test
+    void the_order_goes_step_by_step_and_both_sides_of_a_cylinder_before_the_next() {
+        List<MeasurePlace> order = page("K03").order();
+        assertThat(order.stream().map(place -> place.kind().step()))
+                .isSorted();
+        assertThat(order.stream().filter(place -> place.kind() == MeasureKind.DECK_CLEARANCE))
+                .extracting(MeasurePlace::number)
+                .containsExactly(1, 1, 2, 2, 3, 3, 4, 4);
+    }
+
+    @Test
+    void a_limit_set_later_changes_nothing_of_what_was_signed() {
+        View view = desk.view();
+        SheetPage page = page(view, "K03");
+        List<Entry<?>> signed = new SignBuildSheet(new TimeOrderedIds())
+                .entries(
+                        page,
+                        Moment.of(LocalDateTime.of(2026, 1, 28, 18, 0), view.zone()),
+                        "Crew chief",
+                        "Team engineer",
+                        "");
+        SizeLimit narrower = new SizeLimit(
+                MeasureKind.CROWN_TO_HEAD,
+                null,
+                page.engine().fact().design(),
+                null,
+                1_100_000L,
+                null,
+                null,
+                null,
+                LimitRank.OWN,
+                "after the marks on the crowns",
+                LocalDate.of(2026, 1, 1),
+                null);
+        List<Entry<? extends Fact>> all = new ArrayList<>(signed);
+        all.add(new Entry<>(new TimeOrderedIds().next(), narrower, Standing.IN_FORCE, null, 1));
+        desk.write("signed", all).orThrow();
+        try {
+            SheetPage after = page(desk.view(), "K03");
+            assertThat(after.answer(MeasureKind.CROWN_TO_HEAD).orElseThrow().verdict())
+                    .isEqualTo(FitVerdict.OUTSIDE);
+            assertThat(after.signed()).isNotNull();
+            assertThat(after.signedChecks())
+                    .hasSameSizeAs(page.answers().stream()
+                            .flatMap(answer -> answer.checks().stream())
+                            .toList())
+                    .filteredOn(check -> check.fact().kind() == MeasureKind.CROWN_TO_HEAD)
+                    .allSatisfy(check -> {
+                        assertThat(check.fact().verdict()).isEqualTo(FitVerdict.INSIDE);
+                        assertThat(check.fact().atLeast()).isEqualTo(1_000_000L);
+                    });
+        } finally {
+            desk.undo().orThrow();
+        }
+    }
+
+    @Test
+    void what_would_put_k05_right_is_named_and_what_stands_against_it_too() {
+        SheetPage page = page("K05");
+        List<Proposal> ways = SeeBuildSheet.ways(
+                desk.view(), page.build().id(), new Goal(Goal.Kind.CROWN_TO_HEAD, 1_000_000));
+        Proposal crowns = ways.stream()
+                .filter(way -> way.work().kind() == Work.Kind.CROWN_CUT)
+                .findFirst()
+                .orElseThrow();
+        // cylinder 4 stands at 1.01 already: nothing can be put on
+        assertThat(crowns.against().get(0).why()).isEqualTo(Proposal.Why.ADDS_MATERIAL);
+        List<Proposal> wider = SeeBuildSheet.ways(
+                desk.view(), page.build().id(), new Goal(Goal.Kind.CROWN_TO_HEAD, 1_050_000));
+        assertThat(wider.get(0).possible()).isTrue();
+        assertThat(wider.get(0).work().cuts().values()).containsExactly(60_000L, 50_000L, 60_000L, 40_000L);
+    }
+}
