@@ -23,7 +23,9 @@ public record MeasurePlace(
             throw new IllegalArgumentException(
                     "a place of " + kind.code() + " is " + (number == null ? "numbered from 1" : "not numbered"));
         }
-        if (kind.spots().isEmpty() ? spot != null : spot == null || !kind.spots().contains(spot)) {
+        if (kind.spots().isEmpty()
+                ? spot != null
+                : spot == null || !kind.spots().contains(spot)) {
             throw new IllegalArgumentException(kind.code() + " is not measured there");
         }
     }

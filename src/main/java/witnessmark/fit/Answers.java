@@ -13,11 +13,7 @@ import witnessmark.fit.result.Pattern;
 final class Answers {
     /** Worst first. */
     private static final List<FitVerdict> SEVERITY = List.of(
-            FitVerdict.OUTSIDE,
-            FitVerdict.NOT_MEASURED,
-            FitVerdict.OFF_AIM,
-            FitVerdict.NO_LIMIT,
-            FitVerdict.INSIDE);
+            FitVerdict.OUTSIDE, FitVerdict.NOT_MEASURED, FitVerdict.OFF_AIM, FitVerdict.NO_LIMIT, FitVerdict.INSIDE);
 
     private static final Comparator<Check> NEAREST = Comparator.comparing(
             (Check check) -> check.bounds().room(java.util.Objects.requireNonNull(check.value())),

@@ -74,13 +74,11 @@ final class BearingChecks {
     }
 
     private static Stream<List<Spot>> ovalityPairs() {
-        return Stream.of(
-                List.of(Spot.FRONT_UPRIGHT, Spot.FRONT_ACROSS), List.of(Spot.REAR_UPRIGHT, Spot.REAR_ACROSS));
+        return Stream.of(List.of(Spot.FRONT_UPRIGHT, Spot.FRONT_ACROSS), List.of(Spot.REAR_UPRIGHT, Spot.REAR_ACROSS));
     }
 
     private static Stream<List<Spot>> taperPairs() {
-        return Stream.of(
-                List.of(Spot.FRONT_UPRIGHT, Spot.REAR_UPRIGHT), List.of(Spot.FRONT_ACROSS, Spot.REAR_ACROSS));
+        return Stream.of(List.of(Spot.FRONT_UPRIGHT, Spot.REAR_UPRIGHT), List.of(Spot.FRONT_ACROSS, Spot.REAR_ACROSS));
     }
 
     private Answer journals(MeasureKind kind, MeasureKind journal, Pairs pairs) {

@@ -34,8 +34,7 @@ public final class Checks {
 
     /** Whether anybody measured for it or set a limit: what nobody asks for is not called missing. */
     private static boolean asked(Answer answer) {
-        return answer.checks().stream()
-                .anyMatch(check -> check.value() != null || limited(check));
+        return answer.checks().stream().anyMatch(check -> check.value() != null || limited(check));
     }
 
     /** A limit somebody set, not only what the trade holds to. */

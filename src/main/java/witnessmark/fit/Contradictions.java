@@ -60,18 +60,13 @@ public final class Contradictions {
     private void pistons() {
         for (MeasurePlace bore : sheet.places(MeasureKind.BORE)) {
             unlessLess(
-                    What.PISTON_NOT_SMALLER_THAN_BORE,
-                    bore,
-                    new MeasurePlace(MeasureKind.PISTON, bore.number(), null));
+                    What.PISTON_NOT_SMALLER_THAN_BORE, bore, new MeasurePlace(MeasureKind.PISTON, bore.number(), null));
         }
     }
 
     private void journals(MeasureKind bore, MeasureKind journal) {
         for (MeasurePlace shaft : sheet.places(journal)) {
-            unlessLess(
-                    What.JOURNAL_NOT_SMALLER_THAN_BORE,
-                    new MeasurePlace(bore, shaft.number(), Spot.UPRIGHT),
-                    shaft);
+            unlessLess(What.JOURNAL_NOT_SMALLER_THAN_BORE, new MeasurePlace(bore, shaft.number(), Spot.UPRIGHT), shaft);
         }
     }
 

@@ -20,12 +20,15 @@ final class DeckChecks {
     }
 
     List<Answer> all() {
-        List<Check> means = sheet.numbers(MeasureKind.DECK_MEAN).stream().map(this::mean).toList();
+        List<Check> means =
+                sheet.numbers(MeasureKind.DECK_MEAN).stream().map(this::mean).toList();
         return List.of(
                 Answers.of(MeasureKind.DECK_MEAN, means, new DeckPattern(sheet).of(means)),
                 Answers.of(
                         MeasureKind.PISTON_ROCK,
-                        sheet.numbers(MeasureKind.PISTON_ROCK).stream().map(this::rock).toList(),
+                        sheet.numbers(MeasureKind.PISTON_ROCK).stream()
+                                .map(this::rock)
+                                .toList(),
                         null),
                 Answers.of(MeasureKind.DECK_SPREAD, List.of(Spread.of(sheet, MeasureKind.DECK_SPREAD, means)), null),
                 Answers.of(MeasureKind.CROWN_TO_HEAD, crownToHead(), null));

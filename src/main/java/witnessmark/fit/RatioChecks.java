@@ -34,11 +34,10 @@ final class RatioChecks {
         List<Check> clearances = sheet.numbers(MeasureKind.CLEARANCE_VOLUME).stream()
                 .map(this::clearance)
                 .toList();
-        List<Check> ratios =
-                clearances.stream().map(this::ratio).toList();
+        List<Check> ratios = clearances.stream().map(this::ratio).toList();
         List<MeasurePlace> chambers = sheet.places(MeasureKind.CHAMBER_VOLUME);
-        Check chamberSpread = Spread.measured(
-                sheet, new MeasurePlace(MeasureKind.CHAMBER_SPREAD, null, null), chambers);
+        Check chamberSpread =
+                Spread.measured(sheet, new MeasurePlace(MeasureKind.CHAMBER_SPREAD, null, null), chambers);
         return List.of(
                 Answers.of(MeasureKind.CLEARANCE_VOLUME, clearances, null),
                 Answers.of(MeasureKind.COMPRESSION_RATIO, ratios, null),
@@ -49,8 +48,7 @@ final class RatioChecks {
     /** What is left above one piston. */
     private Check clearance(int cylinder) {
         Given bore = nominalBore();
-        Sum sum = new Sum(sheet)
-                .add(new MeasurePlace(MeasureKind.CHAMBER_VOLUME, cylinder, null), Term.Part.PLUS);
+        Sum sum = new Sum(sheet).add(new MeasurePlace(MeasureKind.CHAMBER_VOLUME, cylinder, null), Term.Part.PLUS);
         gasket(cylinder, sum);
         Check mean = deck.mean(cylinder);
         if (bore == null || mean.value() == null) {
@@ -111,10 +109,11 @@ final class RatioChecks {
         double vc = clearance.value();
         Long margin = clearance.margin() == null
                 ? null
-                : Long.valueOf(parts(2 * FirstOrder.of(f -> ChamberStack.ratio(vs, f[0]), new double[] {vc}, new double[] {
-                            clearance.margin() / 2.0
-                        })
-                        .standard()));
+                : Long.valueOf(parts(2
+                        * FirstOrder.of(f -> ChamberStack.ratio(vs, f[0]), new double[] {vc}, new double[] {
+                                    clearance.margin() / 2.0
+                                })
+                                .standard()));
         return sum.check(place, parts(ChamberStack.ratio(vs, vc)), margin);
     }
 
@@ -127,8 +126,7 @@ final class RatioChecks {
         Length stroke = sheet.stroke();
         Given bore = nominalBore();
         long volume = stroke == null || bore == null ? 0 : Math.round(perLength(bore.value()) * stroke.nanometres());
-        return new Given(
-                new MeasurePlace(MeasureKind.SWEPT_VOLUME, cylinder, null), volume, Basis.AS_DESIGNED, "");
+        return new Given(new MeasurePlace(MeasureKind.SWEPT_VOLUME, cylinder, null), volume, Basis.AS_DESIGNED, "");
     }
 
     private @Nullable Given nominalBore() {
@@ -136,7 +134,10 @@ final class RatioChecks {
         return bore == null
                 ? null
                 : new Given(
-                        new MeasurePlace(MeasureKind.BORE, 1, Spot.TOP_ACROSS), bore.nanometres(), Basis.AS_DESIGNED, "");
+                        new MeasurePlace(MeasureKind.BORE, 1, Spot.TOP_ACROSS),
+                        bore.nanometres(),
+                        Basis.AS_DESIGNED,
+                        "");
     }
 
     private static void lacksBore(@Nullable Given bore, Sum sum) {

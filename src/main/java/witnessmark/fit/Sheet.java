@@ -73,12 +73,11 @@ public final class Sheet {
 
     /** The numbers of a kind's places, counted from 1. */
     public List<Integer> numbers(MeasureKind kind) {
-        int count =
-                switch (kind.placedAt()) {
-                    case ENGINE -> 0;
-                    case CYLINDER -> cylinders();
-                    case MAIN -> mains();
-                };
+        int count = switch (kind.placedAt()) {
+            case ENGINE -> 0;
+            case CYLINDER -> cylinders();
+            case MAIN -> mains();
+        };
         return IntStream.rangeClosed(1, count).boxed().toList();
     }
 
@@ -117,17 +116,18 @@ public final class Sheet {
         for (boolean ofPart : new boolean[] {true, false}) {
             for (SizeLimit limit : limits) {
                 Long figure = limit.designed();
-                if (figure != null && ofPart == (limit.partDesign() != null) && holds(limit, place.kind(), place.spot())) {
+                if (figure != null
+                        && ofPart == (limit.partDesign() != null)
+                        && holds(limit, place.kind(), place.spot())) {
                     return new Given(place, figure, Basis.AS_DESIGNED, limit.source());
                 }
             }
         }
-        Length nominal =
-                switch (place.kind()) {
-                    case BORE -> design.bore();
-                    case ROD_LENGTH -> design.rodLength();
-                    default -> null;
-                };
+        Length nominal = switch (place.kind()) {
+            case BORE -> design.bore();
+            case ROD_LENGTH -> design.rodLength();
+            default -> null;
+        };
         return nominal == null ? null : new Given(place, nominal.nanometres(), Basis.AS_DESIGNED, design.name());
     }
 
@@ -177,10 +177,11 @@ public final class Sheet {
     /** The same sheet with another head gasket: its class, its limits and figures in place of those of the one there. */
     Sheet withGasket(@Nullable GasketClass other, List<SizeLimit> itsLimits) {
         Map<MeasurePlace, Stated> next = new HashMap<>(figures);
-        next.keySet().removeIf(place -> place.kind() == MeasureKind.GASKET_THICKNESS
-                || place.kind() == MeasureKind.GASKET_BORE
-                || place.kind() == MeasureKind.FIRE_RING_INSET
-                || place.kind() == MeasureKind.SQUISH_WIRE);
+        next.keySet()
+                .removeIf(place -> place.kind() == MeasureKind.GASKET_THICKNESS
+                        || place.kind() == MeasureKind.GASKET_BORE
+                        || place.kind() == MeasureKind.FIRE_RING_INSET
+                        || place.kind() == MeasureKind.SQUISH_WIRE);
         List<SizeLimit> nextLimits = Stream.concat(
                         limits.stream()
                                 .filter(limit -> limit.partDesign() == null

@@ -37,8 +37,9 @@ final class Spread {
                 places.stream().map(sheet::measured).filter(Objects::nonNull).toList();
         if (found.size() < 2) {
             Sum lacking = new Sum(sheet);
-            places.stream().filter(place -> sheet.measured(place) == null).forEach(place -> lacking.add(
-                    place, null, Term.Part.PLUS));
+            places.stream()
+                    .filter(place -> sheet.measured(place) == null)
+                    .forEach(place -> lacking.add(place, null, Term.Part.PLUS));
             return lacking.check(of);
         }
         Given high = found.stream().max(BY_FIGURE).orElseThrow();

@@ -93,7 +93,10 @@ public final class Ways {
             return shut(Work.deckSkim(0), Why.NOT_KNOWN, kind(goal));
         }
         long skim = goal.kind() == Goal.Kind.COMPRESSION_RATIO
-                ? fromVolume(tightest, goal, perDepth(sheet.bore() == null ? 0 : sheet.bore().nanometres()))
+                ? fromVolume(
+                        tightest,
+                        goal,
+                        perDepth(sheet.bore() == null ? 0 : sheet.bore().nanometres()))
                 : tightest.value() - goal.value();
         return faced(goal, Work.deckSkim(skim));
     }
@@ -102,7 +105,8 @@ public final class Ways {
         Check tightest = tightest(goal, now);
         Given area = tightest == null
                 ? null
-                : sheet.given(new MeasurePlace(MeasureKind.OPENING_AREA, tightest.place().number(), null));
+                : sheet.given(new MeasurePlace(
+                        MeasureKind.OPENING_AREA, tightest.place().number(), null));
         if (tightest == null || tightest.value() == null || area == null) {
             return shut(Work.headSkim(0), Why.NOT_KNOWN, area == null ? MeasureKind.OPENING_AREA : kind(goal));
         }
@@ -179,7 +183,8 @@ public final class Ways {
             if (was == null || !values(was).equals(values(answer))) {
                 changedAfter.add(answer);
                 Optional.ofNullable(was).ifPresent(changedBefore::add);
-                worse(was, answer).ifPresent(check -> against.add(new Obstacle(Why.OUTSIDE_AFTER, answer.kind(), check)));
+                worse(was, answer)
+                        .ifPresent(check -> against.add(new Obstacle(Why.OUTSIDE_AFTER, answer.kind(), check)));
             }
         }
         return new Proposal(work, tightest(goal, then), changedBefore, changedAfter, against);

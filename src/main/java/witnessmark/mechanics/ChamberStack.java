@@ -98,13 +98,11 @@ public record ChamberStack(
     }
 
     public ChamberStack withGasket(double clampedBore, double clampedThickness) {
-        return new ChamberStack(
-                bore, stroke, chamber, clampedBore, clampedThickness, deckClearance, crown, crevice);
+        return new ChamberStack(bore, stroke, chamber, clampedBore, clampedThickness, deckClearance, crown, crevice);
     }
 
     private ChamberStack withChamber(double other) {
-        return new ChamberStack(
-                bore, stroke, other, gasketBore, gasketThickness, deckClearance, crown, crevice);
+        return new ChamberStack(bore, stroke, other, gasketBore, gasketThickness, deckClearance, crown, crevice);
     }
 
     private ChamberStack withDeckClearance(double other) {

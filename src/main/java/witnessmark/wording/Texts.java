@@ -36,6 +36,7 @@ public final class Texts {
             "money",
             "bank",
             "season",
+            "fit",
             "jobsheet",
             "help",
             "sheets");

@@ -39,8 +39,7 @@ final class Bench {
     }
 
     Bench put(MeasureKind kind, @Nullable Integer number, @Nullable Spot spot, String shown) {
-        figures.put(
-                new MeasurePlace(kind, number, spot), new Sheet.Stated(parts(kind, shown), HowStood.NOT_SAID));
+        figures.put(new MeasurePlace(kind, number, spot), new Sheet.Stated(parts(kind, shown), HowStood.NOT_SAID));
         return this;
     }
 

@@ -37,7 +37,8 @@ class ChecksByHandTest {
         double vs = Math.PI / 4 * 85.2 * 85.2 * 77.6 / 1000;
         double vc = 33 + Math.PI / 4 * 86.8 * 86.8 * 0.85 / 1000 + Math.PI / 4 * 85.2 * 85.2 * 0.20 / 1000 + 1.8;
         Check ratio = bench.answer(MeasureKind.COMPRESSION_RATIO).checks().get(0);
-        assertThat(Bench.shown(ratio).doubleValue()).isCloseTo((vs + vc) / vc, org.assertj.core.api.Assertions.within(6e-4));
+        assertThat(Bench.shown(ratio).doubleValue())
+                .isCloseTo((vs + vc) / vc, org.assertj.core.api.Assertions.within(6e-4));
         assertThat(ratio.restsOnDesign()).as("its volume says so").isTrue();
     }
 
@@ -80,7 +81,8 @@ class ChecksByHandTest {
                 .put(MeasureKind.CRANK_END_FLOAT, null, null, "0.26")
                 .limit(MeasureKind.CRANK_END_FLOAT, null, null, "0.28", null, LimitRank.MAKER)
                 .limit(MeasureKind.CRANK_END_FLOAT, null, null, "0.25", null, LimitRank.OWN);
-        Check check = Objects.requireNonNull(bench.answer(MeasureKind.CRANK_END_FLOAT).nearest());
+        Check check =
+                Objects.requireNonNull(bench.answer(MeasureKind.CRANK_END_FLOAT).nearest());
         assertThat(check.verdict()).isEqualTo(FitVerdict.OUTSIDE);
         assertThat(Objects.requireNonNull(check.bounds().most()).source()).isEqualTo("sheet of own");
         assertThat(check.tooNearToTell()).as("0.01 over, measured to 0.01").isTrue();
@@ -138,10 +140,11 @@ class ChecksByHandTest {
                         BigDecimal vs = BigDecimal.valueOf(check.terms().get(0).counts());
                         BigDecimal vc = BigDecimal.valueOf(check.terms().get(1).counts());
                         assertThat(Bench.shown(check))
-                                .isEqualByComparingTo(
-                                        vs.add(vc).divide(vc, 4, java.math.RoundingMode.HALF_UP));
+                                .isEqualByComparingTo(vs.add(vc).divide(vc, 4, java.math.RoundingMode.HALF_UP));
                     } else {
-                        assertThat(check.terms().stream().mapToLong(Term::counts).sum())
+                        assertThat(check.terms().stream()
+                                        .mapToLong(Term::counts)
+                                        .sum())
                                 .as("%s", check.place())
                                 .isEqualTo(check.value());
                     }

@@ -59,11 +59,19 @@ class FactsOfTheTradeTest {
 
         assertThat(why(silent)).isEqualTo(Proposal.Why.NOT_ALLOWED);
         assertThat(why(little)).isEqualTo(Proposal.Why.MORE_THAN_ALLOWED);
-        assertThat(Ways.to(goal("0.42"), pistons().limit(MeasureKind.CROWN_CUT, null, "0.5").sheet(), List.of())
+        assertThat(Ways.to(
+                                goal("0.42"),
+                                pistons()
+                                        .limit(MeasureKind.CROWN_CUT, null, "0.5")
+                                        .sheet(),
+                                List.of())
                         .get(0)
                         .possible())
                 .isTrue();
-        assertThat(Ways.to(goal("0.421"), pistons().limit(MeasureKind.CROWN_CUT, null, "0.5").sheet(), List.of()))
+        assertThat(Ways.to(
+                        goal("0.421"),
+                        pistons().limit(MeasureKind.CROWN_CUT, null, "0.5").sheet(),
+                        List.of()))
                 .noneMatch(Proposal::possible);
     }
 
@@ -96,7 +104,9 @@ class FactsOfTheTradeTest {
                 .put(MeasureKind.HEAD_RA, null, Spot.MIDDLE, "1.8")
                 .put(MeasureKind.HEAD_RZ, null, Spot.MIDDLE, "7");
 
-        assertThat(rough.gasket(GasketClass.COMPOSITE).answer(MeasureKind.HEAD_RA).verdict())
+        assertThat(rough.gasket(GasketClass.COMPOSITE)
+                        .answer(MeasureKind.HEAD_RA)
+                        .verdict())
                 .isEqualTo(FitVerdict.INSIDE);
         assertThat(rough.gasket(GasketClass.MULTI_LAYER_STEEL)
                         .answer(MeasureKind.HEAD_RA)
@@ -108,7 +118,9 @@ class FactsOfTheTradeTest {
                 .as("Ra and Rz are two figures, never turned into each other")
                 .isEqualTo(FitVerdict.INSIDE);
         Bench smooth = new Bench(4, "85", "77", "141").put(MeasureKind.HEAD_RA, null, Spot.MIDDLE, "0.4");
-        assertThat(smooth.gasket(GasketClass.COMPOSITE).answer(MeasureKind.HEAD_RA).verdict())
+        assertThat(smooth.gasket(GasketClass.COMPOSITE)
+                        .answer(MeasureKind.HEAD_RA)
+                        .verdict())
                 .as("a soft face creeps on too smooth a one")
                 .isEqualTo(FitVerdict.OUTSIDE);
         assertThat(smooth.gasket(GasketClass.MULTI_LAYER_STEEL)
@@ -167,7 +179,8 @@ class FactsOfTheTradeTest {
             assertThat(first(next, MeasureKind.VALVE_TO_PISTON_INLET))
                     .isEqualTo(first(sheet, MeasureKind.VALVE_TO_PISTON_INLET) - 100_000);
         }
-        assertThat(first(head, MeasureKind.HEAD_THICKNESS)).isEqualTo(first(sheet, MeasureKind.HEAD_THICKNESS) - 100_000);
+        assertThat(first(head, MeasureKind.HEAD_THICKNESS))
+                .isEqualTo(first(sheet, MeasureKind.HEAD_THICKNESS) - 100_000);
         assertThat(first(deck, MeasureKind.HEAD_THICKNESS)).isEqualTo(first(sheet, MeasureKind.HEAD_THICKNESS));
     }
 
@@ -179,8 +192,8 @@ class FactsOfTheTradeTest {
         List<Proposal> ways = Ways.to(new Goal(Goal.Kind.COMPRESSION_RATIO, wanted), bench.sheet(), List.of());
 
         assertThat(ways).hasSize(2).noneMatch(Proposal::possible);
-        assertThat(ways).allSatisfy(way -> assertThat(way.against())
-                .anySatisfy(against -> {
+        assertThat(ways)
+                .allSatisfy(way -> assertThat(way.against()).anySatisfy(against -> {
                     assertThat(against.why()).isEqualTo(Proposal.Why.OUTSIDE_AFTER);
                     assertThat(against.kind()).isEqualTo(MeasureKind.VALVE_TO_PISTON_INLET);
                 }));

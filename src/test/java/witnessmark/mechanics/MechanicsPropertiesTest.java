@@ -36,7 +36,8 @@ class MechanicsPropertiesTest {
         double found = Math.sqrt(squares / TRIALS - sum / TRIALS * sum / TRIALS);
         // the deviation found in n draws is itself uncertain by 1/sqrt(2n): six of those
         assertThat(first.standard()).isCloseTo(found, within(found * 6 / Math.sqrt(2.0 * TRIALS)));
-        assertThat(Math.sqrt(java.util.Arrays.stream(first.shares()).map(s -> s * s).sum()))
+        assertThat(Math.sqrt(
+                        java.util.Arrays.stream(first.shares()).map(s -> s * s).sum()))
                 .isCloseTo(first.standard(), within(1e-12));
     }
 
@@ -85,8 +86,14 @@ class MechanicsPropertiesTest {
         for (int i = 0; i < 20_000; i++) {
             double tx = (random.nextDouble() - 0.5) * 4e-3;
             double ty = (random.nextDouble() - 0.5) * 4e-3;
-            double high = face.stream().mapToDouble(p -> p.z() - tx * p.x() - ty * p.y()).max().orElseThrow();
-            double low = face.stream().mapToDouble(p -> p.z() - tx * p.x() - ty * p.y()).min().orElseThrow();
+            double high = face.stream()
+                    .mapToDouble(p -> p.z() - tx * p.x() - ty * p.y())
+                    .max()
+                    .orElseThrow();
+            double low = face.stream()
+                    .mapToDouble(p -> p.z() - tx * p.x() - ty * p.y())
+                    .min()
+                    .orElseThrow();
             assertThat(high - low).isGreaterThanOrEqualTo(zone - 1e-12);
         }
     }
@@ -99,7 +106,10 @@ class MechanicsPropertiesTest {
         assertThatThrownBy(() -> new BoltedJoint(0, 1)).hasMessageContaining("above 0");
         assertThatThrownBy(() -> Preload.fromTorque(60, 0, 10)).hasMessageContaining("above 0");
         List<SurfacePoint> line = List.of(
-                new SurfacePoint(0, 0, 1), new SurfacePoint(1, 1, 2), new SurfacePoint(2, 2, 1), new SurfacePoint(3, 3, 1));
+                new SurfacePoint(0, 0, 1),
+                new SurfacePoint(1, 1, 2),
+                new SurfacePoint(2, 2, 1),
+                new SurfacePoint(3, 3, 1));
         assertThatThrownBy(() -> Flatness.leastSquares(line)).hasMessageContaining("line");
         assertThatThrownBy(() -> Flatness.minimumZone(line)).hasMessageContaining("line");
         assertThatThrownBy(() -> Flatness.minimumZone(line.subList(0, 3))).hasMessageContaining("four points");
@@ -111,7 +121,8 @@ class MechanicsPropertiesTest {
         double pull = joint.fromAngle(1.25, 90);
         assertThat(pull / joint.bolt() + pull / joint.members()).isCloseTo(1.25 * 90 / 360, within(1e-12));
         assertThat(joint.clampForce(pull, joint.separationLoad(pull))).isCloseTo(0, within(1e-6));
-        assertThat(Preload.fromTorque(Preload.torqueFor(pull, 0.15, 11), 0.15, 11)).isCloseTo(pull, within(1e-6));
+        assertThat(Preload.fromTorque(Preload.torqueFor(pull, 0.15, 11), 0.15, 11))
+                .isCloseTo(pull, within(1e-6));
         assertThat(Preload.fromStretch(Preload.stretchOf(pull, 205_000, 50, 45), 205_000, 50, 45))
                 .isCloseTo(pull, within(1e-6));
     }

@@ -88,20 +88,23 @@ class PublishedCasesTest {
         figures.put(v2 + "crevice_cc", V2::crevice);
         figures.put(v2 + "clearance_cc", V2::clearance);
         figures.put(v2 + "compression_ratio", V2::ratio);
-        figures.put(v2 + "compression_ratio after 0.25 mm head skim", () -> V2.afterHeadSkim(0.25, AREA)
-                .ratio());
-        figures.put(v2 + "compression_ratio after 0.15 mm block decking", () -> V2.afterDeckSkim(0.15)
-                .ratio());
+        figures.put(
+                v2 + "compression_ratio after 0.25 mm head skim",
+                () -> V2.afterHeadSkim(0.25, AREA).ratio());
+        figures.put(
+                v2 + "compression_ratio after 0.15 mm block decking",
+                () -> V2.afterDeckSkim(0.15).ratio());
         figures.put(v2 + "skim mm for ratio 12.5", () -> V2.headSkimFor(12.5, AREA));
         figures.put(v2 + "clearance_cc for ratio 12.5", () -> V2.clearanceFor(12.5));
-        figures.put(v2 + "compression_ratio with 1.0 mm gasket", () -> V2.withGasket(87.5, 1.0)
-                .ratio());
+        figures.put(
+                v2 + "compression_ratio with 1.0 mm gasket",
+                () -> V2.withGasket(87.5, 1.0).ratio());
         figures.put(
                 v2 + "standard uncertainty of ratio (chamber 0.1 cc, deck 0.01 mm, gasket 0.01 mm;"
                         + " JCGM 100 root-sum-square)",
-                () -> FirstOrder.of(PublishedCasesTest::ratio, new double[] {48.2, 0.15, 0.7}, new double[] {
-                            0.1, 0.01, 0.01
-                        })
+                () -> FirstOrder.of(
+                                PublishedCasesTest::ratio, new double[] {48.2, 0.15, 0.7}, new double[] {0.1, 0.01, 0.01
+                                })
                         .standard());
 
         String v3 = "V3_simple: ";

@@ -15,7 +15,11 @@ import witnessmark.domain.MeasureKind;
  * @param pattern what the figures show taken together, or null
  */
 public record Answer(
-        MeasureKind kind, FitVerdict verdict, @Nullable Check nearest, List<Check> checks, @Nullable Pattern pattern) {
+        MeasureKind kind,
+        FitVerdict verdict,
+        @Nullable Check nearest,
+        List<Check> checks,
+        @Nullable Pattern pattern) {
     public Answer {
         checks = List.copyOf(checks);
     }

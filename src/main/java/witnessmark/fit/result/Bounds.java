@@ -12,7 +12,10 @@ import witnessmark.domain.FitVerdict;
  * @param aimMost aimed at not more than this, or null
  */
 public record Bounds(
-        @Nullable Bound least, @Nullable Bound most, @Nullable Long aimLeast, @Nullable Long aimMost) {
+        @Nullable Bound least,
+        @Nullable Bound most,
+        @Nullable Long aimLeast,
+        @Nullable Long aimMost) {
     public static final Bounds NONE = new Bounds(null, null, null, null);
 
     /** Whether there is anything to hold a figure against. */

@@ -32,7 +32,8 @@ public record Proposal(
      * @param kind which figure stands against it
      * @param check the figure as it would be, or null when there is none
      */
-    public record Obstacle(Why why, MeasureKind kind, @Nullable Check check) {}
+    public record Obstacle(
+            Why why, MeasureKind kind, @Nullable Check check) {}
 
     /** How a way can be shut. */
     public enum Why {

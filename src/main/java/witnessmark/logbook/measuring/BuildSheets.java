@@ -54,7 +54,9 @@ final class BuildSheets {
         Engine engine = facts.of(Engine.class).get(build.fact().engine());
         Set<Id<PartDesign>> designs = designs(build.fact());
         return new Sheet(
-                design(build.fact()), figures(build.id()), limits(engine.design(), designs, day(build.fact())),
+                design(build.fact()),
+                figures(build.id()),
+                limits(engine.design(), designs, day(build.fact())),
                 gasket(designs));
     }
 
@@ -92,8 +94,11 @@ final class BuildSheets {
     /** Designs of the parts that are in the engine at the end of the build. */
     private Set<Id<PartDesign>> designs(Build build) {
         Set<Id<PartDesign>> designs = new HashSet<>();
-        view.ledger().fittedAt(build.engine(), moment(build)).values().forEach(fitment -> designs.add(
-                facts.of(Part.class).get(fitment.fact().part()).design()));
+        view.ledger()
+                .fittedAt(build.engine(), moment(build))
+                .values()
+                .forEach(fitment -> designs.add(
+                        facts.of(Part.class).get(fitment.fact().part()).design()));
         return designs;
     }
 
@@ -128,12 +133,10 @@ final class BuildSheets {
                         .filter(where -> where.state() == Where.State.SPARE)
                         .map(where -> where.part().fact().design());
         Stream<Id<PartDesign>> batches = new Stock(facts, view.ledger().asOf())
-                .all().stream()
-                        .filter(level -> level.free() > 0)
-                        .map(level -> {
-                            StockBatch batch = level.batch().fact();
-                            return batch.design();
-                        });
+                .all().stream().filter(level -> level.free() > 0).map(level -> {
+                    StockBatch batch = level.batch().fact();
+                    return batch.design();
+                });
         List<Gasket> gaskets = new ArrayList<>();
         Stream.concat(parts, batches).distinct().forEach(id -> {
             PartDesign design = facts.of(PartDesign.class).get(id);

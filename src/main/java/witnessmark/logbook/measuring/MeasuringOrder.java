@@ -111,8 +111,7 @@ final class MeasuringOrder {
 
     private boolean limited(MeasureKind kind) {
         return sheet.places(kind).stream()
-                .anyMatch(place -> sheet.bounds(kind, place.spot()).any()
-                        && sheet.designed(place) == null);
+                .anyMatch(place -> sheet.bounds(kind, place.spot()).any() && sheet.designed(place) == null);
     }
 
     private Set<MeasureKind> measuredBefore() {
@@ -130,7 +129,11 @@ final class MeasuringOrder {
                 .map(Entry::fact)
                 .filter(figure -> {
                     Build of = view.facts().of(Build.class).get(figure.build());
-                    return view.facts().of(Engine.class).get(of.engine()).design().equals(wanted);
+                    return view.facts()
+                            .of(Engine.class)
+                            .get(of.engine())
+                            .design()
+                            .equals(wanted);
                 })
                 .toList();
     }

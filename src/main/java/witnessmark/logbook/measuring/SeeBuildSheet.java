@@ -30,7 +30,8 @@ public final class SeeBuildSheet {
                 .of(Build.class)
                 .inForce()
                 .filter(build -> view.ledger().asOf().counts(build.fact().opened()))
-                .sorted(Comparator.comparing((Entry<Build> build) -> build.fact().closed() != null)
+                .sorted(Comparator.comparing(
+                                (Entry<Build> build) -> build.fact().closed() != null)
                         .thenComparing(build -> build.fact().opened(), Comparator.reverseOrder()))
                 .toList();
     }
@@ -46,7 +47,9 @@ public final class SeeBuildSheet {
                 .toList();
         BuildSheets sheets = new BuildSheets(view);
         return number != null
-                ? builds.stream().filter(build -> build.fact().number() == number).findFirst()
+                ? builds.stream()
+                        .filter(build -> build.fact().number() == number)
+                        .findFirst()
                 : builds.stream()
                         .filter(build -> !sheets.measured(build.id()).isEmpty())
                         .findFirst()
@@ -58,8 +61,8 @@ public final class SeeBuildSheet {
         return view.facts()
                 .of(Build.class)
                 .find(id)
-                .filter(build ->
-                        build.inForce() && view.ledger().asOf().counts(build.fact().opened()))
+                .filter(build -> build.inForce()
+                        && view.ledger().asOf().counts(build.fact().opened()))
                 .map(build -> page(view, build));
     }
 

@@ -69,7 +69,10 @@ public record SheetPage(
         return accepted.stream()
                 .filter(concession -> concession.fact().kind() == check.place().kind()
                         && (concession.fact().number() == null
-                                || concession.fact().number().equals(check.place().number())))
+                                || concession
+                                        .fact()
+                                        .number()
+                                        .equals(check.place().number())))
                 .findFirst();
     }
 

@@ -53,7 +53,8 @@ public final class SignBuildSheet {
                 most == null ? null : most.value(),
                 least == null ? most == null ? "" : most.source() : least.source(),
                 check.verdict(),
-                accepted.map(concession -> concession.why() + ", " + concession.by()).orElse(""));
+                accepted.map(concession -> concession.why() + ", " + concession.by())
+                        .orElse(""));
     }
 
     private static <F extends witnessmark.domain.Fact> Entry<F> entry(Id<F> id, F fact) {

@@ -58,7 +58,8 @@ class SampleBuildSheetsTest {
     private static SheetPage page(View view, String engine) {
         Entry<Engine> found = view.facts().of(Engine.class).named(engine).orElseThrow();
         return SeeBuildSheet.of(
-                        view, SeeBuildSheet.build(view, found.id(), 1).orElseThrow().id())
+                        view,
+                        SeeBuildSheet.build(view, found.id(), 1).orElseThrow().id())
                 .orElseThrow();
     }
 
@@ -115,7 +116,8 @@ class SampleBuildSheetsTest {
         for (MeasureKind kind : List.of(MeasureKind.BIG_END_OVALITY, MeasureKind.BOLT_GROWTH)) {
             Answer answer = page.answer(kind).orElseThrow();
             assertThat(answer.verdict()).isEqualTo(FitVerdict.NOT_MEASURED);
-            assertThat(answer.checks()).allSatisfy(check -> assertThat(page.accepts(check)).isPresent());
+            assertThat(answer.checks())
+                    .allSatisfy(check -> assertThat(page.accepts(check)).isPresent());
         }
     }
 
@@ -126,14 +128,15 @@ class SampleBuildSheetsTest {
         assertThat(page.open(FitVerdict.OUTSIDE)).isEmpty();
         assertThat(page.contradictions()).isEmpty();
         assertThat(page.order()).doesNotHaveDuplicates();
-        assertThat(page.figures()).allSatisfy(figure -> assertThat(page.order()).contains(figure.fact().place()));
+        assertThat(page.figures())
+                .allSatisfy(figure ->
+                        assertThat(page.order()).contains(figure.fact().place()));
     }
 
     @Test
     void the_order_goes_step_by_step_and_both_sides_of_a_cylinder_before_the_next() {
         List<MeasurePlace> order = page("K03").order();
-        assertThat(order.stream().map(place -> place.kind().step()))
-                .isSorted();
+        assertThat(order.stream().map(place -> place.kind().step())).isSorted();
         assertThat(order.stream().filter(place -> place.kind() == MeasureKind.DECK_CLEARANCE))
                 .extracting(MeasurePlace::number)
                 .containsExactly(1, 1, 2, 2, 3, 3, 4, 4);
@@ -188,16 +191,16 @@ class SampleBuildSheetsTest {
     @Test
     void what_would_put_k05_right_is_named_and_what_stands_against_it_too() {
         SheetPage page = page("K05");
-        List<Proposal> ways = SeeBuildSheet.ways(
-                desk.view(), page.build().id(), new Goal(Goal.Kind.CROWN_TO_HEAD, 1_000_000));
+        List<Proposal> ways =
+                SeeBuildSheet.ways(desk.view(), page.build().id(), new Goal(Goal.Kind.CROWN_TO_HEAD, 1_000_000));
         Proposal crowns = ways.stream()
                 .filter(way -> way.work().kind() == Work.Kind.CROWN_CUT)
                 .findFirst()
                 .orElseThrow();
         // cylinder 4 stands at 1.01 already: nothing can be put on
         assertThat(crowns.against().get(0).why()).isEqualTo(Proposal.Why.ADDS_MATERIAL);
-        List<Proposal> wider = SeeBuildSheet.ways(
-                desk.view(), page.build().id(), new Goal(Goal.Kind.CROWN_TO_HEAD, 1_050_000));
+        List<Proposal> wider =
+                SeeBuildSheet.ways(desk.view(), page.build().id(), new Goal(Goal.Kind.CROWN_TO_HEAD, 1_050_000));
         assertThat(wider.get(0).possible()).isTrue();
         assertThat(wider.get(0).work().cuts().values()).containsExactly(60_000L, 50_000L, 60_000L, 40_000L);
     }
