@@ -26,6 +26,8 @@ public final class Program implements Runnable {
             "meters",
             "cost",
             "incident",
+            "buildsheet",
+            "stackup",
             "statement",
             "reconcile",
             "calendar",
@@ -80,6 +82,8 @@ public final class Program implements Runnable {
                 .addSubcommand(new Meters(tools))
                 .addSubcommand(new Cost(tools))
                 .addSubcommand(new IncidentCostOf(tools))
+                .addSubcommand(new BuildSheet(tools))
+                .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))
                 .addSubcommand("calendar", new WritesFile(tools, "calendar", "entries", tools.calendar()::write))

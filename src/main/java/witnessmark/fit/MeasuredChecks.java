@@ -63,17 +63,22 @@ final class MeasuredChecks {
                 .allMatch(place -> sheet.measured(place) == null);
     }
 
-    /** What a rod bolt is longer by than before it was tightened. */
+    /**
+     * What a rod bolt is longer by than before it was tightened. One whose length before stands on the sheet is asked
+     * about when it comes out again; one that was never measured cannot be, and that is said.
+     */
     private Answer growth() {
         List<Check> checks = new ArrayList<>();
         for (int number : sheet.numbers(MeasureKind.BOLT_GROWTH)) {
             for (Spot bolt : MeasureKind.BOLT_GROWTH.spots()) {
                 MeasurePlace after = new MeasurePlace(MeasureKind.BOLT_AFTER, number, bolt);
                 MeasurePlace before = new MeasurePlace(MeasureKind.BOLT_BEFORE, number, bolt);
-                checks.add(new Sum(sheet)
-                        .add(after, sheet.measured(after), Term.Part.PLUS)
-                        .add(before, sheet.measured(before), Term.Part.MINUS)
-                        .check(new MeasurePlace(MeasureKind.BOLT_GROWTH, number, bolt)));
+                if (sheet.measured(after) != null || sheet.measured(before) == null) {
+                    checks.add(new Sum(sheet)
+                            .add(after, sheet.measured(after), Term.Part.PLUS)
+                            .add(before, sheet.measured(before), Term.Part.MINUS)
+                            .check(new MeasurePlace(MeasureKind.BOLT_GROWTH, number, bolt)));
+                }
             }
         }
         return Answers.of(MeasureKind.BOLT_GROWTH, checks, null);

@@ -1,5 +1,6 @@
 package witnessmark.fit.result;
 
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.FitVerdict;
@@ -20,7 +21,23 @@ public record Answer(
         @Nullable Check nearest,
         List<Check> checks,
         @Nullable Pattern pattern) {
+    /** Verdicts as a builder asks for them: what is wrong first, what is missing next. */
+    private static final List<FitVerdict> SEVERITY = List.of(
+            FitVerdict.OUTSIDE, FitVerdict.NOT_MEASURED, FitVerdict.OFF_AIM, FitVerdict.NO_LIMIT, FitVerdict.INSIDE);
+
+    /** The worst first; those alike stay as they are. */
+    public static final Comparator<Answer> WORST_FIRST =
+            Comparator.comparingInt(answer -> SEVERITY.indexOf(answer.verdict()));
+
     public Answer {
         checks = List.copyOf(checks);
+    }
+
+    /** The worst of several verdicts; not measured where there is none. */
+    public static FitVerdict worst(List<Check> checks) {
+        return checks.stream()
+                .map(Check::verdict)
+                .min(Comparator.comparingInt(SEVERITY::indexOf))
+                .orElse(FitVerdict.NOT_MEASURED);
     }
 }

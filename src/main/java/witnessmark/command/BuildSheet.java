@@ -1,0 +1,114 @@
+package witnessmark.command;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.FitVerdict;
+import witnessmark.domain.SignOff;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.View;
+import witnessmark.logbook.measuring.SeeBuildSheet;
+import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.wording.FitWords;
+
+/** How the figures of an engine's build sheet stand against their limits, with the column of each. */
+@Command(name = "buildsheet", mixinStandardHelpOptions = true)
+final class BuildSheet implements Callable<Integer> {
+    @Mixin
+    private Open open = new Open();
+
+    @Parameters(index = "1", paramLabel = "ENGINE", descriptionKey = "command.buildsheet.engine")
+    @SuppressWarnings("NullAway.Init") // a required parameter
+    private String engine;
+
+    @Option(names = "--build", paramLabel = "NUMBER", descriptionKey = "command.buildsheet.build")
+    private @Nullable Integer number;
+
+    @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
+    private @Nullable String asOf;
+
+    @Option(names = "--columns", descriptionKey = "command.fit.columns")
+    private boolean columns;
+
+    @Option(names = "--json", descriptionKey = "command.json")
+    private boolean json;
+
+    private final Tools tools;
+
+    BuildSheet(Tools tools) {
+        this.tools = tools;
+    }
+
+    @Override
+    public Integer call() {
+        return open.with(new Answer(tools, "buildsheet", json), asOf, this::work);
+    }
+
+    private int work(Desk desk, Answer answer) {
+        View view = desk.view();
+        Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
+        if (found.isEmpty()) {
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
+        }
+        Optional<SheetPage> page = SeeBuildSheet.build(view, found.get().id(), number)
+                .flatMap(build -> SeeBuildSheet.of(view, build.id()));
+        if (page.isEmpty()) {
+            String build = number == null ? engine : engine + "/" + number;
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Build.class), build)));
+        }
+        if (json) {
+            answer.print(asJson(answer, view, page.get()));
+        } else {
+            print(answer, page.get());
+        }
+        return Exit.WORKED;
+    }
+
+    private void print(Answer answer, SheetPage page) {
+        FitWords words = new FitWords(tools.texts(), tools.measures());
+        answer.line(tools.texts()
+                .get(
+                        "command.buildsheet.heading",
+                        page.engine().fact().number(),
+                        page.build().fact().number(),
+                        tools.measures().date(page.build().fact().opened().day())));
+        answer.line(words.headline(
+                page.open(FitVerdict.OUTSIDE).size(),
+                page.open(FitVerdict.NOT_MEASURED).size(),
+                page.accepted().size()));
+        page.accepted()
+                .forEach(each -> answer.line(tools.texts()
+                        .get("fit.accepted", each.fact().what(), each.fact().why())));
+        answer.line("");
+        new FitText(tools).print(answer::line, page.answers(), page.contradictions(), columns);
+    }
+
+    private ObjectNode asJson(Answer answer, View view, SheetPage page) {
+        ObjectNode root = answer.node()
+                .put("asOf", view.day().toString())
+                .put("engine", page.engine().fact().number())
+                .put("build", page.build().fact().number())
+                .put("outside", page.open(FitVerdict.OUTSIDE).size())
+                .put("notMeasured", page.open(FitVerdict.NOT_MEASURED).size())
+                .put("accepted", page.accepted().size());
+        Entry<SignOff> signed = page.signed();
+        if (signed != null) {
+            root.put("signedBy", signed.fact().by()).put("second", signed.fact().second());
+        }
+        new FitText(tools).put(root, page.answers(), page.contradictions());
+        return root;
+    }
+}
