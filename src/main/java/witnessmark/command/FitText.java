@@ -49,9 +49,6 @@ final class FitText {
                 out.accept("  " + words.pattern(answer.pattern()));
             }
             Check nearest = answer.nearest();
-            List<Check> lacking = answer.checks().stream()
-                    .filter(check -> check.value() == null)
-                    .toList();
             if (nearest != null) {
                 words.column(nearest)
                         .forEach(line -> out.accept("    %-58s%14s  %s"
@@ -59,10 +56,9 @@ final class FitText {
                                 .stripTrailing()));
                 words.beside(nearest).forEach(line -> out.accept("  " + line));
             }
-            lacking.stream()
-                    .flatMap(check -> words.beside(check).stream())
-                    .distinct()
-                    .forEach(line -> out.accept("  " + line));
+            if (!words.lacks(answer).isEmpty()) {
+                out.accept("  " + words.lacks(answer));
+            }
         }
     }
 

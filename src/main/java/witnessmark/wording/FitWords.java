@@ -1,8 +1,10 @@
 package witnessmark.wording;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.FitVerdict;
@@ -153,18 +155,52 @@ public final class FitWords {
     public List<String> beside(Check check) {
         List<String> lines = new ArrayList<>();
         if (!check.missing().isEmpty()) {
-            lines.add(texts.get(
-                    "fit.missing",
-                    measures.all(
-                            check.missing().stream().map(this::of).distinct().toList())));
+            lines.add(lacks(check.missing()));
         }
         if (check.tooNearToTell()) {
-            lines.add(texts.get("fit.too_near", figure(check.place().kind(), Objects.requireNonNull(check.margin()))));
+            lines.add(texts.get(
+                    "fit.too_near",
+                    figures.margin(check.place().kind().dimension(), Objects.requireNonNull(check.margin()))));
         }
         if (check.restsOnDesign()) {
             lines.add(texts.get("fit.rests_on_design"));
         }
         return lines;
+    }
+
+    /** All that the checks of a kind lack, each kind of figure once with its places; empty when nothing is missing. */
+    public String lacks(Answer answer) {
+        List<MeasurePlace> missing = answer.checks().stream()
+                .flatMap(check -> check.missing().stream())
+                .distinct()
+                .toList();
+        return missing.isEmpty() ? "" : lacks(missing);
+    }
+
+    private String lacks(List<MeasurePlace> missing) {
+        Map<MeasureKind, List<String>> byKind = new LinkedHashMap<>();
+        for (MeasurePlace place : missing) {
+            boolean one = place.number() == null && place.spot() == null;
+            byKind.computeIfAbsent(place.kind(), kind -> new ArrayList<>()).add(one ? "" : inShort(place));
+        }
+        return texts.get(
+                "fit.missing",
+                measures.row(byKind.entrySet().stream()
+                        .map(each -> each.getValue().contains("")
+                                ? records.word(each.getKey())
+                                : texts.get(
+                                        "fit.of_places", records.word(each.getKey()), measures.row(each.getValue())))
+                        .toList()));
+    }
+
+    /** A place in few letters where its kind is said: {@code 1}, {@code 1 bolt A}, {@code front, inlet side}. */
+    private String inShort(MeasurePlace place) {
+        String spot = place.spot() == null ? "" : records.word(place.spot());
+        return place.number() == null
+                ? spot
+                : spot.isEmpty()
+                        ? texts.get("fit.place.number", place.number())
+                        : texts.get("fit.place.number_spot", place.number(), spot);
     }
 
     /**

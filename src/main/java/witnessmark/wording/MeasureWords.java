@@ -1,6 +1,8 @@
 package witnessmark.wording;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import witnessmark.quantity.Dimension;
 import witnessmark.quantity.typed.MeasureUnit;
 
@@ -18,6 +20,12 @@ public final class MeasureWords {
     /** {@code 0.195 mm}, {@code 32.7 cc}, {@code 11.89 : 1}: every digit there is, two decimals where there are fewer. */
     public String figure(Dimension dimension, long parts) {
         return texts.get("measures.figure", bare(dimension, parts), sign(dimension));
+    }
+
+    /** An uncertainty, to the two digits that mean anything (JCGM 100:2008, 7.2.6), rounded up. */
+    public String margin(Dimension dimension, long parts) {
+        BigDecimal figure = dimension.shown(parts).round(new MathContext(2, RoundingMode.UP));
+        return texts.get("measures.figure", measures.number(figure, Math.max(0, figure.scale())), sign(dimension));
     }
 
     /** The figure without its unit. */
