@@ -80,6 +80,12 @@ final class Lettering {
         return letters[at] == ' ' && !(afterFigure && beforeUnit);
     }
 
+    /** How wide words are in one line, in points. */
+    float width(String words, Style style) {
+        BaseFont typeface = typeface(words, style);
+        return typeface.getWidthPoint(printable(words, typeface), style.size());
+    }
+
     /** The typeface of words in a style. */
     BaseFont typeface(String words, Style style) {
         return switch (style) {

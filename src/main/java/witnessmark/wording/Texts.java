@@ -37,6 +37,8 @@ public final class Texts {
             "bank",
             "season",
             "jobsheet",
+            "paper",
+            "seasonsheet",
             "help",
             "sheets");
 

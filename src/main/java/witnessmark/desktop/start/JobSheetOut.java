@@ -47,7 +47,7 @@ final class JobSheetOut {
             context.window()
                     .say(
                             reports.texts().get("jobsheet.written", written.orThrow(), file),
-                            Caption.of(reports.texts().get("jobsheet.open")),
+                            Caption.of(reports.texts().get("paper.open")),
                             () -> open(file));
         } else {
             reports.refused(reports.texts().get("jobsheet.refused"), written.problems());
@@ -55,16 +55,16 @@ final class JobSheetOut {
     }
 
     private void open(Path file) {
-        reports.say("jobsheet.opening");
+        reports.say("paper.opening");
         context.tasks()
                 .run(
-                        reports.texts().get("jobsheet.opening"),
+                        reports.texts().get("paper.opening"),
                         () -> context.here().opens().test(file),
                         opened -> opened(file, opened),
                         reports::failed);
     }
 
     private void opened(Path file, boolean opened) {
-        reports.say(opened ? "jobsheet.opened" : "jobsheet.notOpened", file);
+        reports.say(opened ? "paper.opened" : "jobsheet.notOpened", file);
     }
 }
