@@ -17,6 +17,15 @@ import witnessmark.report.SeasonSheet.Weight;
 final class FigureTables {
     private static final float GAP = 9;
 
+    /** Of a title's width: with room for uneven words it takes no more than two lines. */
+    private static final float TWO_LINES = 0.65f;
+
+    /** Between what a line is for and what else is said of it. */
+    private static final String BETWEEN = "   ";
+
+    /** Tables of no more rows than this go on to the next page whole. */
+    private static final int KEPT_TOGETHER = 14;
+
     /** As much of the width is kept for words, however long the figures are. */
     private static final float LEAST_WORDS = 0.2f;
 
@@ -38,6 +47,7 @@ final class FigureTables {
         table.setSpacingBefore(14);
         table.setHeaderRows(2);
         table.setSplitLate(true);
+        table.setKeepTogether(section.rows().size() <= KEPT_TOGETHER);
         PdfPCell heading = SheetCells.plain(letters.set(section.heading(), Style.HEADING));
         heading.setColspan(columns.size());
         heading.setPaddingLeft(0);
@@ -74,12 +84,10 @@ final class FigureTables {
         shown.setPaddingBottom(3.5f);
         shown.setPaddingLeft(0);
         shown.setPaddingRight(last ? 0 : GAP);
-        List<String> lines = cell.lines();
-        for (int at = 0; at < lines.size(); at++) {
-            Paragraph line =
-                    new Paragraph(letters.set(lines.get(at), style(row, column, at)));
-            line.setAlignment(column.kind() == Kind.FIGURE ? Element.ALIGN_RIGHT : Element.ALIGN_LEFT);
-            shown.addElement(line);
+        if (column.kind() == Kind.RUNNING_ON) {
+            shown.addElement(runningOn(cell));
+        } else {
+            add(shown, row, column, cell);
         }
         if (cell.bar() > 0) {
             shown.setCellEvent(new FigureBar(cell.bar(), last ? 0 : GAP));
@@ -91,11 +99,31 @@ final class FigureTables {
         };
     }
 
+    private void add(PdfPCell shown, Row row, Column column, Cell cell) {
+        for (int at = 0; at < cell.lines().size(); at++) {
+            Paragraph line = new Paragraph(letters.set(cell.lines().get(at), style(row, column, at)));
+            line.setAlignment(column.kind() == Kind.FIGURE ? Element.ALIGN_RIGHT : Element.ALIGN_LEFT);
+            shown.addElement(line);
+        }
+    }
+
+    private Paragraph runningOn(Cell cell) {
+        Paragraph all = new Paragraph();
+        all.setLeading(Style.FIRM.size() * Lettering.LINE);
+        for (int at = 0; at < cell.lines().size(); at++) {
+            all.add(letters.set(at == 0 ? cell.lines().get(at) : BETWEEN + cell.lines().get(at), at == 0 ? Style.FIRM : Style.SMALL));
+        }
+        return all;
+    }
+
     private static Style style(Row row, Column column, int line) {
         if (row.weight() != Weight.LINE) {
             return Style.FIRM;
         }
-        return column.kind() == Kind.NAME && line == 0 ? Style.FIRM : line == 0 ? Style.PLAIN : Style.SMALL;
+        if (column.kind() == Kind.NAME) {
+            return line == 0 ? Style.FIRM : Style.SMALL;
+        }
+        return Style.PLAIN;
     }
 
     /** Figures take what they need, words share what is left; where that is too little, figures give way evenly. */
@@ -126,7 +154,7 @@ final class FigureTables {
     /** The longest figure of a column, or the longest word over it. */
     private float needed(Section section, int at) {
         Column column = section.columns().get(at);
-        float needed = 0;
+        float needed = TWO_LINES * letters.width(column.title(), Style.SMALL);
         for (String word : column.title().split(" ")) {
             needed = Math.max(needed, letters.width(word, Style.SMALL));
         }

@@ -69,6 +69,11 @@ public record SeasonSheet(
             return new Column(title, Kind.NAME, share);
         }
 
+        /** The same, with what else is said of it running on behind, so that most rows are one line. */
+        public static Column runningOn(String title, int share) {
+            return new Column(title, Kind.RUNNING_ON, share);
+        }
+
         public static Column figure(String title) {
             return new Column(title, Kind.FIGURE, 0);
         }
@@ -81,6 +86,7 @@ public record SeasonSheet(
     /** What stands in a column. */
     public enum Kind {
         NAME,
+        RUNNING_ON,
         WORDS,
         FIGURE,
         BAR

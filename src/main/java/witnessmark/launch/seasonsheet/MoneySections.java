@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.domain.BudgetLine;
@@ -43,6 +42,7 @@ final class MoneySections {
                 cost.cash().plus(cost.missed()).plus(cost.spoiled()).plus(cost.runningCosts());
         List<Row> rows = new ArrayList<>();
         rows.add(line(ink.texts().get("season.money.planned"), ink.amount(cost.budget()), "F"));
+        rows.add(line(ink.texts().get("season.money.income"), ink.amount(cost.income()), "G"));
         rows.add(line(ink.texts().get("season.money.spent"), ink.amount(cost.spent()), ink.say("behind.spent")));
         rows.add(line(ink.say("kept"), ink.amount(cost.kept().negated()), "D"));
         rows.add(line(ink.say("brought"), ink.amount(cost.broughtIn()), "E"));
@@ -55,11 +55,10 @@ final class MoneySections {
         rows.add(line(ink.texts().get("season.money.committed"), ink.amount(cost.committed()), ""));
         rows.add(line(ink.say("labour"), ink.amount(cost.labour()), "A"));
         rows.add(line(ink.say("ownWork"), ink.amount(cost.ownWork()), "C"));
-        rows.add(line(ink.texts().get("season.money.income"), ink.amount(cost.income()), "G"));
         return new Section(
                 ink.say("money"),
                 List.of(
-                        Column.name("", 4),
+                        Column.words("", 4),
                         Column.figure(cost.spent().currency().getCurrencyCode()),
                         Column.words(ink.say("behind"), 4)),
                 rows,
@@ -135,14 +134,14 @@ final class MoneySections {
         });
         for (Entry<BudgetLine> budget : ink.facts().of(BudgetLine.class).where(each -> season.has(each.day()))) {
             BudgetLine fact = budget.fact();
-            if (home(fact.amount(), fact.rate()).isEmpty()) {
+            if (ink.home(fact.amount(), fact.rate()).isEmpty()) {
                 String what = ink.say("noRate.budget", ink.records().word(fact.category()));
                 rows.add(line(ink.day(fact.day()), what, ink.measures().money(fact.amount())));
             }
         }
         for (Entry<IncomeLine> income : sheet.page().income()) {
             IncomeLine fact = income.fact();
-            if (home(fact.amount(), fact.rate()).isEmpty()) {
+            if (ink.home(fact.amount(), fact.rate()).isEmpty()) {
                 String what = ink.say("noRate.income", fact.what());
                 rows.add(line(ink.day(fact.day()), what, ink.measures().money(fact.amount())));
             }
@@ -155,9 +154,5 @@ final class MoneySections {
                         Column.figure(ink.texts().get("season.column.amount"))),
                 rows,
                 rows.isEmpty() ? List.of() : List.of(ink.say("noRate.note")));
-    }
-
-    private Optional<Money> home(Money amount, java.math.@org.jspecify.annotations.Nullable BigDecimal rate) {
-        return HomeAmount.of(amount, rate, cost.spent().currency());
     }
 }

@@ -1,11 +1,14 @@
 package witnessmark.launch.seasonsheet;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import witnessmark.cost.Costs;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.domain.Car;
 import witnessmark.domain.Event;
@@ -29,12 +32,14 @@ final class SeasonInk {
     private final Measures measures;
     private final Facts facts;
     private final SeasonSpan season;
+    private final Currency home;
 
     SeasonInk(Texts texts, Measures measures, SeasonSheetFacts sheet) {
         this.texts = texts;
         this.measures = measures;
         this.facts = sheet.facts();
         this.season = sheet.page().cost().season();
+        this.home = sheet.page().total().currency();
     }
 
     Texts texts() {
@@ -80,6 +85,11 @@ final class SeasonInk {
         return season.first().getYear() == season.last().getYear() && day.getYear() == season.last().getYear()
                 ? measures.shortDate(day)
                 : measures.date(day);
+    }
+
+    /** In the home currency; empty where that takes a rate nobody wrote down. */
+    Optional<Money> home(Money amount, @Nullable BigDecimal rate) {
+        return Costs.home(amount, rate, home);
     }
 
     /** {@code INC-05 Big end no. 3 again}. */
