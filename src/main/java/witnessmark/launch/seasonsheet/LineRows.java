@@ -113,7 +113,7 @@ final class LineRows {
             said.add(ink.say("line.work", ink.measures().hours(new RunningTime(minutes * MINUTE))));
         }
         if (line.rate() != null) {
-            said.add(ink.say("line.rate", ink.measures().money(line.paid()), line.rate().toPlainString()));
+            said.add(ink.rate(line.paid(), line.rate()));
         }
         said.add(share(piece, line));
         said.removeIf(String::isEmpty);

@@ -9,14 +9,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.BudgetLine;
+import witnessmark.domain.Car;
 import witnessmark.domain.CostCategory;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.Id;
 import witnessmark.domain.IncomeLine;
 import witnessmark.logbook.money.Failure;
 import witnessmark.logbook.money.SeasonSheetFacts;
@@ -92,8 +95,9 @@ final class LinesPart {
         List<Piece> running = counted(Place.RUNNING);
         Map<String, List<Piece>> groups = new LinkedHashMap<>();
         running.stream()
-                .sorted(Comparator.comparing(this::firstDay).thenComparing(this::whose))
-                .forEach(piece -> groups.computeIfAbsent(whose(piece), name -> new ArrayList<>())
+                .sorted(Comparator.comparing((Piece piece) -> firstDay(piece.event()))
+                        .thenComparing(piece -> whose(piece.event(), piece.car())))
+                .forEach(piece -> groups.computeIfAbsent(whose(piece.event(), piece.car()), name -> new ArrayList<>())
                         .add(piece));
         List<Row> rows = new ArrayList<>();
         groups.forEach((name, pieces) -> {
@@ -104,18 +108,16 @@ final class LinesPart {
     }
 
     /** What is for no event comes last. */
-    private LocalDate firstDay(Piece piece) {
-        return Optional.ofNullable(piece.event())
+    private LocalDate firstDay(@Nullable Id<Event> id) {
+        return Optional.ofNullable(id)
                 .flatMap(ink.facts().of(Event.class)::find)
                 .map(event -> event.fact().firstDay())
                 .orElse(LocalDate.MAX);
     }
 
-    private String whose(Piece piece) {
-        List<String> whose = Stream.of(ink.event(piece.event()), ink.car(piece.car()))
-                .flatMap(Optional::stream)
-                .toList();
-        return whose.isEmpty() ? ink.texts().get("season.noEvent") : ink.measures().row(whose);
+    private String whose(@Nullable Id<Event> event, @Nullable Id<Car> car) {
+        return joined(
+                Optional.of(ink.event(event).orElseGet(() -> ink.texts().get("season.noEvent"))), ink.car(car));
     }
 
     private Section listed(String heading, List<Piece> pieces) {
@@ -145,29 +147,35 @@ final class LinesPart {
         return pieces.stream().map(Piece::amount).reduce(none, Money::plus);
     }
 
-    /** In the order of the days, with the kind of cost; what has no rate is in no total. */
+    /** By event and car; what has no rate is in no total. */
     private Section budget() {
-        List<Row> rows = new ArrayList<>();
-        Money sum = none;
-        List<BudgetLine> budget = ink.facts()
-                .of(BudgetLine.class)
-                .where(line -> sheet.page().cost().season().has(line.day()))
-                .stream()
+        Map<String, List<BudgetLine>> groups = new LinkedHashMap<>();
+        ink.facts().of(BudgetLine.class).where(line -> sheet.page().cost().season().has(line.day())).stream()
                 .map(Entry::fact)
-                .sorted(Comparator.comparing(BudgetLine::day))
-                .toList();
-        for (BudgetLine line : budget) {
-            Optional<Money> home = ink.home(line.amount(), line.rate());
-            if (home.isPresent()) {
-                sum = sum.plus(home.get());
+                .filter(line -> ink.home(line.amount(), line.rate()).isPresent())
+                .sorted(Comparator.comparing((BudgetLine line) -> firstDay(line.event()))
+                        .thenComparing(line -> whose(line.event(), line.car()))
+                        .thenComparing(BudgetLine::category))
+                .forEach(line -> groups.computeIfAbsent(whose(line.event(), line.car()), name -> new ArrayList<>())
+                        .add(line));
+        List<Row> rows = new ArrayList<>();
+        Money all = none;
+        for (Map.Entry<String, List<BudgetLine>> group : groups.entrySet()) {
+            Money sum = none;
+            for (BudgetLine line : group.getValue()) {
+                Money home = ink.home(line.amount(), line.rate()).orElseThrow();
+                sum = sum.plus(home);
                 rows.add(SeasonInk.line(
-                        ink.day(line.day()),
-                        category(line.category()),
-                        joined(ink.event(line.event()), ink.car(line.car())),
-                        ink.amount(home.get())));
+                        ink.day(line.day()), category(line.category()), foreign(line), ink.amount(home)));
             }
+            all = all.plus(sum);
+            rows.add(SeasonInk.sum(Weight.SUM, 4, 1, group.getKey(), ink.amount(sum)));
         }
-        return closed("lines.f", rows, sum);
+        return closed("lines.f", rows, all);
+    }
+
+    private String foreign(BudgetLine line) {
+        return line.rate() == null ? line.note() : ink.rate(line.amount(), line.rate());
     }
 
     private Section income() {
@@ -185,7 +193,8 @@ final class LinesPart {
                                 Optional.of(ink.records().word(line.kind())),
                                 Optional.of(line.from()),
                                 ink.event(line.event()),
-                                ink.car(line.car())),
+                                ink.car(line.car()),
+                                Optional.ofNullable(line.rate()).map(rate -> ink.rate(line.amount(), rate))),
                         ink.amount(home.get())));
             }
         }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.domain.BudgetLine;
@@ -41,20 +42,26 @@ final class MoneySections {
         Money together =
                 cost.cash().plus(cost.missed()).plus(cost.spoiled()).plus(cost.runningCosts());
         List<Row> rows = new ArrayList<>();
-        rows.add(line(ink.texts().get("season.money.planned"), ink.amount(cost.budget()), "F"));
-        rows.add(line(ink.texts().get("season.money.income"), ink.amount(cost.income()), "G"));
+        rows.add(line(ink.texts().get("season.money.planned"), ink.amount(cost.budget()), letter(plans(), "F")));
+        rows.add(line(ink.texts().get("season.money.income"), ink.amount(cost.income()), letter(!sheet.page().income().isEmpty(), "G")));
         rows.add(line(ink.texts().get("season.money.spent"), ink.amount(cost.spent()), ink.say("behind.spent")));
-        rows.add(line(ink.say("kept"), ink.amount(cost.kept().negated()), "D"));
-        rows.add(line(ink.say("brought"), ink.amount(cost.broughtIn()), "E"));
+        rows.add(line(
+                ink.say("kept"),
+                ink.amount(cost.kept().negated()),
+                letter(!sheet.pieces().kept().isEmpty(), "D")));
+        rows.add(line(
+                ink.say("brought"),
+                ink.amount(cost.broughtIn()),
+                letter(!sheet.pieces().broughtIn().isEmpty(), "E")));
         rows.add(sum(ink.say("used"), ink.amount(used), ""));
-        rows.add(line(ink.say("used.failures"), ink.amount(cost.cash()), "A"));
-        rows.add(line(ink.say("used.missed"), ink.amount(cost.missed()), "A"));
-        rows.add(line(ink.say("used.spoiled"), ink.amount(cost.spoiled()), "A"));
-        rows.add(line(ink.say("used.running"), ink.amount(cost.runningCosts()), "B"));
+        rows.add(line(ink.say("used.failures"), ink.amount(cost.cash()), letter(Place.CASH, "A")));
+        rows.add(line(ink.say("used.missed"), ink.amount(cost.missed()), letter(Place.MISSED, "A")));
+        rows.add(line(ink.say("used.spoiled"), ink.amount(cost.spoiled()), letter(Place.SPOILED, "A")));
+        rows.add(line(ink.say("used.running"), ink.amount(cost.runningCosts()), letter(Place.RUNNING, "B")));
         rows.add(sum(ink.say("used.together"), ink.amount(together), ""));
         rows.add(line(ink.texts().get("season.money.committed"), ink.amount(cost.committed()), ""));
-        rows.add(line(ink.say("labour"), ink.amount(cost.labour()), "A"));
-        rows.add(line(ink.say("ownWork"), ink.amount(cost.ownWork()), "C"));
+        rows.add(line(ink.say("labour"), ink.amount(cost.labour()), letter(Place.LABOUR, "A")));
+        rows.add(line(ink.say("ownWork"), ink.amount(cost.ownWork()), letter(Place.OWN_WORK, "C")));
         return new Section(
                 ink.say("money"),
                 List.of(
@@ -65,6 +72,22 @@ final class MoneySections {
                 missing());
     }
 
+    private String letter(Place place, String letter) {
+        return letter(sheet.pieces().counted().stream().anyMatch(piece -> piece.place() == place), letter);
+    }
+
+    /** The letter of lines that are there. */
+    private static String letter(boolean there, String letter) {
+        return there ? letter : "";
+    }
+
+    private boolean plans() {
+        return !ink.facts()
+                .of(BudgetLine.class)
+                .where(each -> season.has(each.day()))
+                .isEmpty();
+    }
+
     private List<String> missing() {
         List<String> missing = new ArrayList<>();
         if (sheet.pieces().counted().isEmpty() && sheet.pieces().kept().isEmpty()) {
@@ -73,7 +96,7 @@ final class MoneySections {
         if (sheet.page().failures().isEmpty()) {
             missing.add(ink.say("notFailed"));
         }
-        if (ink.facts().of(BudgetLine.class).where(each -> season.has(each.day())).isEmpty()) {
+        if (!plans()) {
             missing.add(ink.say("notPlanned"));
         }
         if (sheet.page().income().isEmpty()) {

@@ -28,6 +28,8 @@ import witnessmark.wording.Texts;
 
 /** The words that all sections of one season's pages are made with. */
 final class SeasonInk {
+    private static final char UNBROKEN_SPACE = '\u00A0';
+
     private final Texts texts;
     private final Measures measures;
     private final Facts facts;
@@ -75,6 +77,11 @@ final class SeasonInk {
         return measures.amount(money);
     }
 
+    /** {@code 12 000 JPY at 0.0061}. */
+    String rate(Money amount, BigDecimal rate) {
+        return say("line.rate", measures.money(amount), rate.toPlainString());
+    }
+
     /** The amount; nothing where it is none. */
     String some(Money money) {
         return money.isNone() ? "" : measures.amount(money);
@@ -107,7 +114,7 @@ final class SeasonInk {
     Optional<String> car(@Nullable Id<Car> id) {
         return Optional.ofNullable(id)
                 .flatMap(facts.of(Car.class)::find)
-                .map(entry -> texts.get("season.forCar", entry.fact().name()));
+                .map(entry -> texts.get("season.forCar", entry.fact().name()).replace(' ', UNBROKEN_SPACE));
     }
 
     static Row line(String... cells) {
