@@ -56,12 +56,17 @@ public record SeasonSheet(
      *
      * @param title over it; empty where the cells say themselves what they are
      * @param kind what stands in it
-     * @param share of the width that figures leave, against the other columns; nothing for figures, which take what
-     *     they need
+     * @param share of the width that figures and marks leave, against the other columns; nothing for these, which take
+     *     what they need
      */
     public record Column(String title, Kind kind, int share) {
         public static Column words(String title, int share) {
             return new Column(title, Kind.WORDS, share);
+        }
+
+        /** Few words that are not broken, as a day. */
+        public static Column mark(String title) {
+            return new Column(title, Kind.MARK, 0);
         }
 
         /** What a row is about: set stronger. */
@@ -85,6 +90,7 @@ public record SeasonSheet(
 
     /** What stands in a column. */
     public enum Kind {
+        MARK,
         NAME,
         RUNNING_ON,
         WORDS,

@@ -42,8 +42,7 @@ public final class SeasonSheetPdf {
                 content.add(new Paragraph(letters.set(line, style)));
                 style = Style.PLAIN;
             }
-            FigureTables tables = new FigureTables(letters, width);
-            part.sections().forEach(section -> content.add(tables.of(section)));
+            part.sections().forEach(section -> content.add(new FigureTable(letters, width, section).table()));
         }
         return content;
     }

@@ -52,7 +52,7 @@ final class BesideSections {
                 ink.say("budget"),
                 List.of(
                         Column.name(title("event"), 6),
-                        Column.words(title("car"), 2),
+                        Column.words(title("car"), 1),
                         Column.figure(title("planned")),
                         Column.figure(title("spent")),
                         Column.figure(title("left"))),
@@ -71,7 +71,7 @@ final class BesideSections {
         return new Section(
                 ink.say("beside"),
                 List.of(
-                        Column.name(title("season"), 4),
+                        Column.mark(title("season")),
                         Column.words(title("which"), 6),
                         Column.figure(title("planned")),
                         Column.figure(title("spent")),

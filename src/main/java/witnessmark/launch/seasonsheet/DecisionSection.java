@@ -32,7 +32,7 @@ final class DecisionSection {
         return new Section(
                 ink.say("decisions"),
                 List.of(
-                        Column.words(ink.texts().get("season.column.day"), 5),
+                        Column.mark(ink.texts().get("season.column.day")),
                         Column.name(ink.texts().get("season.column.question"), 13),
                         Column.words(ink.texts().get("season.column.taken"), 11),
                         Column.words(ink.texts().get("season.column.others"), 13),

@@ -70,8 +70,8 @@ final class FailureSections {
     Section failures() {
         List<Place> places = columns(page.switches());
         List<Column> columns = new ArrayList<>();
-        columns.add(Column.words(ink.say("lines"), 2));
-        columns.add(Column.words(ink.texts().get("season.column.day"), 3));
+        columns.add(Column.mark(ink.say("lines")));
+        columns.add(Column.mark(ink.texts().get("season.column.day")));
         columns.add(Column.name(ink.texts().get("season.column.failure"), 10));
         places.forEach(place -> columns.add(Column.figure(ink.money().column(place))));
         columns.add(Column.figure(ink.say("together")));

@@ -48,11 +48,11 @@ final class LineRows {
     /** @param where whether it says where each line is counted */
     List<Column> columns(boolean where) {
         List<Column> columns = new ArrayList<>(List.of(
-                Column.words(ink.say("lines.no"), 2),
-                Column.words(ink.texts().get("season.column.day"), 3),
-                Column.runningOn(ink.say("lines.what"), 17)));
+                Column.mark(ink.say("lines.no")),
+                Column.mark(ink.texts().get("season.column.day")),
+                Column.runningOn(ink.say("lines.what"), 1)));
         if (where) {
-            columns.add(Column.words(ink.say("lines.where"), 6));
+            columns.add(Column.mark(ink.say("lines.where")));
         }
         columns.add(Column.figure(ink.say("lines.paid")));
         columns.add(Column.figure(ink.say("lines.back")));

@@ -208,7 +208,7 @@ final class LinesPart {
         return new Section(
                 ink.say(heading),
                 List.of(
-                        Column.words(ink.texts().get("season.column.day"), 2),
+                        Column.mark(ink.texts().get("season.column.day")),
                         Column.name(ink.say("lines.what"), 7),
                         Column.words(ink.texts().get("season.column.where"), 9),
                         Column.figure(ink.texts().get("season.column.amount"))),

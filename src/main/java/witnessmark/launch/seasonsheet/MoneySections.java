@@ -172,7 +172,7 @@ final class MoneySections {
         return new Section(
                 ink.say("noRate"),
                 List.of(
-                        Column.words(ink.texts().get("season.column.day"), 2),
+                        Column.mark(ink.texts().get("season.column.day")),
                         Column.name(ink.texts().get("season.column.what"), 8),
                         Column.figure(ink.texts().get("season.column.amount"))),
                 rows,

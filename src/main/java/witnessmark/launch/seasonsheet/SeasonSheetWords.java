@@ -3,6 +3,7 @@ package witnessmark.launch.seasonsheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonSpan;
@@ -39,7 +40,9 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
                 ink.say("printed", measures.fullMoment(facts.printed())),
                 facts.printed().instant(),
                 ink.say("caution"),
-                List.of(figures(ink, facts), new LinesPart(ink, facts).part()));
+                Stream.of(figures(ink, facts), new LinesPart(ink, facts).part())
+                        .filter(part -> !part.sections().isEmpty())
+                        .toList());
     }
 
     private static String title(SeasonInk ink, SeasonSheetFacts facts) {
