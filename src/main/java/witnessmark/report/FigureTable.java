@@ -19,7 +19,7 @@ final class FigureTable {
     private static final String BETWEEN = "   ";
 
     /** Tables of no more rows than this go on to the next page whole. */
-    private static final int KEPT_TOGETHER = 14;
+    private static final int KEPT_TOGETHER = 26;
 
     private final Lettering letters;
     private final Section section;

@@ -24,6 +24,7 @@ import witnessmark.domain.IncomeLine;
 import witnessmark.logbook.money.Failure;
 import witnessmark.logbook.money.SeasonSheetFacts;
 import witnessmark.quantity.Money;
+import witnessmark.report.SeasonSheet.Cell;
 import witnessmark.report.SeasonSheet.Column;
 import witnessmark.report.SeasonSheet.Part;
 import witnessmark.report.SeasonSheet.Row;
@@ -165,13 +166,17 @@ final class LinesPart {
             for (BudgetLine line : group.getValue()) {
                 Money home = ink.home(line.amount(), line.rate()).orElseThrow();
                 sum = sum.plus(home);
-                rows.add(SeasonInk.line(
-                        ink.day(line.day()), category(line.category()), foreign(line), ink.amount(home)));
+                rows.add(row(line.day(), category(line.category()), foreign(line), home));
             }
             all = all.plus(sum);
-            rows.add(SeasonInk.sum(Weight.SUM, 4, 1, group.getKey(), ink.amount(sum)));
+            rows.add(SeasonInk.sum(Weight.SUM, 3, 1, group.getKey(), ink.amount(sum)));
         }
         return closed("lines.f", rows, all);
+    }
+
+    private Row row(LocalDate day, String what, String more, Money home) {
+        return new Row(
+                Weight.LINE, List.of(Cell.of(ink.day(day)), Cell.of(what, more), Cell.of(ink.amount(home))));
     }
 
     private String foreign(BudgetLine line) {
@@ -186,8 +191,8 @@ final class LinesPart {
             Optional<Money> home = ink.home(line.amount(), line.rate());
             if (home.isPresent()) {
                 sum = sum.plus(home.get());
-                rows.add(SeasonInk.line(
-                        ink.day(line.day()),
+                rows.add(row(
+                        line.day(),
                         line.what(),
                         joined(
                                 Optional.of(ink.records().word(line.kind())),
@@ -195,7 +200,7 @@ final class LinesPart {
                                 ink.event(line.event()),
                                 ink.car(line.car()),
                                 Optional.ofNullable(line.rate()).map(rate -> ink.rate(line.amount(), rate))),
-                        ink.amount(home.get())));
+                        home.get()));
             }
         }
         return closed("lines.g", rows, sum);
@@ -203,14 +208,13 @@ final class LinesPart {
 
     private Section closed(String heading, List<Row> rows, Money sum) {
         if (!rows.isEmpty()) {
-            rows.add(SeasonInk.sum(Weight.TOTAL, 4, 1, ink.say("together"), ink.amount(sum)));
+            rows.add(SeasonInk.sum(Weight.TOTAL, 3, 1, ink.say("together"), ink.amount(sum)));
         }
         return new Section(
                 ink.say(heading),
                 List.of(
                         Column.mark(ink.texts().get("season.column.day")),
-                        Column.name(ink.say("lines.what"), 7),
-                        Column.words(ink.texts().get("season.column.where"), 9),
+                        Column.runningOn(ink.say("lines.what"), 1),
                         Column.figure(ink.texts().get("season.column.amount"))),
                 rows,
                 List.of());

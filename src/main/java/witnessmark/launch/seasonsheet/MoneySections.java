@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
@@ -123,6 +124,9 @@ final class MoneySections {
                         ink.measures().money(rate.amount())))
                 .toList();
         List<String> notes = new ArrayList<>(List.of(ink.say("rates.note")));
+        if (sheet.pieces().counted().stream().anyMatch(this::isForeign)) {
+            notes.add(ink.say("rates.day"));
+        }
         if (rates.stream().noneMatch(rate -> rate.kind() == RateKind.OWN_LABOUR)) {
             notes.add(ink.say("rates.noLabour"));
         }
@@ -137,6 +141,10 @@ final class MoneySections {
                         Column.figure(ink.say("rates.amount"))),
                 rows,
                 notes);
+    }
+
+    private boolean isForeign(Piece piece) {
+        return ink.facts().of(CostLine.class).get(piece.line()).rate() != null;
     }
 
     /** Whether another rate had taken its place before the season began. */

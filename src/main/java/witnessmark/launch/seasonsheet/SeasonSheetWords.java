@@ -63,10 +63,10 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
         sections.add(new LifeSection(ink, facts).life());
         sections.add(new DecisionSection(ink, page).decisions());
         sections.add(failures.prevention());
-        sections.add(beside.budget());
         sections.add(beside.seasons());
         sections.add(money.rates());
         sections.add(money.noRate());
+        sections.add(beside.budget());
         sections.removeIf(section -> section.rows().isEmpty() && section.notes().isEmpty());
         return new Part(title(ink, facts), board(ink, page), under(ink, facts), sections);
     }
