@@ -58,9 +58,7 @@ public final class SeasonTotals {
     public static SeasonPieces pieces(Facts facts, CostBook book, AsOf asOf, SeasonSpan season) {
         SeasonTotals totals = new SeasonTotals(facts, book, asOf, season);
         return new SeasonPieces(
-                totals.list(totals::counted),
-                totals.list(totals::kept),
-                totals.list(totals::broughtIn));
+                totals.list(totals::counted), totals.list(totals::kept), totals.list(totals::broughtIn));
     }
 
     private SeasonCost sum(RunningTime running) {

@@ -33,8 +33,7 @@ final class FigureBar implements PdfPCellEvent {
         PdfContentByte pen = canvases[PdfPTable.LINECANVAS];
         pen.saveState();
         pen.setGrayFill(GRAY);
-        pen.rectangle(
-                place.getLeft(), place.getTop() - TOP - HIGH, (float) length * (place.getWidth() - gap), HIGH);
+        pen.rectangle(place.getLeft(), place.getTop() - TOP - HIGH, (float) length * (place.getWidth() - gap), HIGH);
         pen.fill();
         pen.restoreState();
     }

@@ -97,8 +97,8 @@ final class FigureTable {
 
     private void add(PdfPCell shown, Row row, Column column, Cell cell) {
         for (int line = 0; line < cell.lines().size(); line++) {
-            Paragraph set = new Paragraph(
-                    letters.set(cell.lines().get(line), style(row, column, line), widths.scale()));
+            Paragraph set =
+                    new Paragraph(letters.set(cell.lines().get(line), style(row, column, line), widths.scale()));
             set.setAlignment(side(column));
             shown.addElement(set);
         }
@@ -108,7 +108,8 @@ final class FigureTable {
         Paragraph all = new Paragraph();
         all.setLeading(Style.FIRM.size() * widths.scale() * Lettering.LINE);
         for (int at = 0; at < cell.lines().size(); at++) {
-            String words = at == 0 ? cell.lines().get(at) : BETWEEN + cell.lines().get(at);
+            String words =
+                    at == 0 ? cell.lines().get(at) : BETWEEN + cell.lines().get(at);
             all.add(letters.set(words, at == 0 ? Style.FIRM : Style.SMALL, widths.scale()));
         }
         return all;

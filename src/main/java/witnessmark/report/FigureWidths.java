@@ -59,7 +59,8 @@ final class FigureWidths {
             shares += columns.get(at).share();
         }
         for (int at = 0; at < widths.length; at++) {
-            widths[at] += shares == 0 ? left / widths.length : left * columns.get(at).share() / shares;
+            widths[at] +=
+                    shares == 0 ? left / widths.length : left * columns.get(at).share() / shares;
         }
         return widths;
     }

@@ -21,12 +21,7 @@ public final class SeasonSheetPdf {
     public Pdf of(SeasonSheet sheet) {
         return pages.of(
                 new SheetEdges(
-                        sheet.title(),
-                        sheet.logbook(),
-                        sheet.day(),
-                        sheet.printed(),
-                        sheet.made(),
-                        sheet.caution()),
+                        sheet.title(), sheet.logbook(), sheet.day(), sheet.printed(), sheet.made(), sheet.caution()),
                 (letters, width) -> content(sheet, letters, width));
     }
 

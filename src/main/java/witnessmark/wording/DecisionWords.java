@@ -35,9 +35,7 @@ public final class DecisionWords {
                 .findFirst()
                 .map(this::priced)
                 .orElseGet(() -> texts.get("season.decision.noOption"));
-        return decision.decidedBy().isBlank()
-                ? option
-                : texts.get("season.decision.by", option, decision.decidedBy());
+        return decision.decidedBy().isBlank() ? option : texts.get("season.decision.by", option, decision.decidedBy());
     }
 
     /** The ways that were not taken, each with its price. */

@@ -67,8 +67,7 @@ public final class SeasonWords {
         if (named.isEmpty()) {
             return head;
         }
-        Money together =
-                named.stream().map(Bar::amount).reduce(Money::plus).orElse(Money.none(total.currency()));
+        Money together = named.stream().map(Bar::amount).reduce(Money::plus).orElse(Money.none(total.currency()));
         return texts.get(
                 "season.finding.parts",
                 head,

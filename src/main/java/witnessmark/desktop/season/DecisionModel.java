@@ -28,7 +28,8 @@ final class DecisionModel {
         Decision fact = decided.decision().fact();
         List<DecisionOption> options =
                 decided.options().stream().map(Entry::fact).toList();
-        @Nullable Incident led = fact.ledTo() == null ? null : facts.of(Incident.class).get(fact.ledTo());
+        @Nullable
+        Incident led = fact.ledTo() == null ? null : facts.of(Incident.class).get(fact.ledTo());
         @Nullable IncidentCost cost = decided.cost();
         return new DecisionLine(
                 decided.decision().id().text(),

@@ -75,7 +75,8 @@ public final class SeasonPlace implements Place {
                 lines,
                 () -> leads.write().accept("write_cost"),
                 () -> leads.write().accept("weekend_costs"));
-        FormKeys.bindInWindow(panel, Keys.menu(KeyEvent.VK_P), "wm-print", leads.print()); // where it shows, before the menus
+        FormKeys.bindInWindow(
+                panel, Keys.menu(KeyEvent.VK_P), "wm-print", leads.print()); // where it shows, before the menus
         this.again = Buttons.plain(Caption.of(texts.get("season.again")), this::refresh);
     }
 

@@ -49,7 +49,8 @@ final class FileOut {
 
     /** Asks where to, and writes it there as of the day looked at. */
     void writeOut() {
-        String name = reports.texts().get(what + ".name", context.logbook().day().toString());
+        String name =
+                reports.texts().get(what + ".name", context.logbook().day().toString());
         choose.apply(context.here().folder().resolve(name)).map(this::ended).ifPresent(this::write);
     }
 

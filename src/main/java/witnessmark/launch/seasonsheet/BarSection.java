@@ -2,11 +2,13 @@ package witnessmark.launch.seasonsheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.domain.Id;
 import witnessmark.logbook.money.SeasonSheetFacts;
 import witnessmark.quantity.Money;
+import witnessmark.quantity.RunningTime;
 import witnessmark.report.SeasonSheet.Cell;
 import witnessmark.report.SeasonSheet.Column;
 import witnessmark.report.SeasonSheet.Row;
@@ -28,7 +30,8 @@ final class BarSection {
     Section by(BarsBy by) {
         List<Bar> bars = sheet.bars().getOrDefault(by, List.of());
         boolean runs = bars.stream().anyMatch(BarSection::runs);
-        long longest = bars.stream().mapToLong(bar -> bar.amount().minor()).max().orElse(0);
+        long longest =
+                bars.stream().mapToLong(bar -> bar.amount().minor()).max().orElse(0);
         List<Row> rows = new ArrayList<>();
         Money so = Money.none(whole.currency());
         for (Bar bar : bars) {
@@ -40,7 +43,7 @@ final class BarSection {
                     Cell.of(ink.money().share(bar.amount(), whole)),
                     Cell.of(ink.money().share(so, whole))));
             if (runs) {
-                cells.add(Cell.of(runs(bar) ? ink.money().perHour(bar.amount(), bar.running()) : ""));
+                cells.add(Cell.of(perHour(bar)));
             }
             rows.add(new Row(Weight.LINE, cells));
         }
@@ -70,11 +73,19 @@ final class BarSection {
 
     private List<String> notes(BarsBy by, List<Row> rows) {
         boolean shared = by == BarsBy.CAUSE_AREA || by == BarsBy.PART_KIND;
-        return shared && !rows.isEmpty() ? List.of(ink.say("bars.note." + (by == BarsBy.CAUSE_AREA ? "cause" : "part"))) : List.of();
+        return shared && !rows.isEmpty()
+                ? List.of(ink.say("bars.note." + (by == BarsBy.CAUSE_AREA ? "cause" : "part")))
+                : List.of();
     }
 
     private static boolean runs(Bar bar) {
         return bar.running() != null && bar.running().millis() > 0;
+    }
+
+    /** Empty where it has run nothing, or nothing of it runs. */
+    private String perHour(Bar bar) {
+        @Nullable RunningTime running = bar.running();
+        return running == null || running.millis() == 0 ? "" : ink.money().perHour(bar.amount(), running);
     }
 
     private String name(BarsBy by, Bar bar) {

@@ -160,10 +160,10 @@ final class FailureSections {
     private Row prevention(Failure failure, Failure.Kept kept) {
         List<String> said = kept.count() == 0
                 ? List.of(ink.texts().get("season.prevention.none"))
-                : ink.facts()
+                : ink
+                        .facts()
                         .of(Prevention.class)
-                        .where(each ->
-                                each.incident().equals(failure.incident().id()))
+                        .where(each -> each.incident().equals(failure.incident().id()))
                         .stream()
                         .map(this::said)
                         .toList();

@@ -64,8 +64,7 @@ final class LineRows {
     /** The pieces in the order of their days and numbers. */
     List<Piece> sorted(List<Piece> pieces) {
         return pieces.stream()
-                .sorted(Comparator.comparing(Piece::day)
-                        .thenComparing(piece -> numbers.getOrDefault(piece.line(), 0)))
+                .sorted(Comparator.comparing(Piece::day).thenComparing(piece -> numbers.getOrDefault(piece.line(), 0)))
                 .toList();
     }
 

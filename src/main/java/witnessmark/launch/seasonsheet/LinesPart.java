@@ -117,8 +117,7 @@ final class LinesPart {
     }
 
     private String whose(@Nullable Id<Event> event, @Nullable Id<Car> car) {
-        return joined(
-                Optional.of(ink.event(event).orElseGet(() -> ink.texts().get("season.noEvent"))), ink.car(car));
+        return joined(Optional.of(ink.event(event).orElseGet(() -> ink.texts().get("season.noEvent"))), ink.car(car));
     }
 
     private Section listed(String heading, List<Piece> pieces) {
@@ -151,7 +150,11 @@ final class LinesPart {
     /** By event and car; what has no rate is in no total. */
     private Section budget() {
         Map<String, List<BudgetLine>> groups = new LinkedHashMap<>();
-        ink.facts().of(BudgetLine.class).where(line -> sheet.page().cost().season().has(line.day())).stream()
+        ink
+                .facts()
+                .of(BudgetLine.class)
+                .where(line -> sheet.page().cost().season().has(line.day()))
+                .stream()
                 .map(Entry::fact)
                 .filter(line -> ink.home(line.amount(), line.rate()).isPresent())
                 .sorted(Comparator.comparing((BudgetLine line) -> firstDay(line.event()))
@@ -175,8 +178,7 @@ final class LinesPart {
     }
 
     private Row row(LocalDate day, String what, String more, Money home) {
-        return new Row(
-                Weight.LINE, List.of(Cell.of(ink.day(day)), Cell.of(what, more), Cell.of(ink.amount(home))));
+        return new Row(Weight.LINE, List.of(Cell.of(ink.day(day)), Cell.of(what, more), Cell.of(ink.amount(home))));
     }
 
     private String foreign(BudgetLine line) {

@@ -40,11 +40,13 @@ final class MoneySections {
     /** Spent less kept with what was brought in is what failures and running took. */
     Section season() {
         Money used = cost.spent().minus(cost.kept()).plus(cost.broughtIn());
-        Money together =
-                cost.cash().plus(cost.missed()).plus(cost.spoiled()).plus(cost.runningCosts());
+        Money together = cost.cash().plus(cost.missed()).plus(cost.spoiled()).plus(cost.runningCosts());
         List<Row> rows = new ArrayList<>();
         rows.add(line(ink.texts().get("season.money.planned"), ink.amount(cost.budget()), letter(plans(), "F")));
-        rows.add(line(ink.texts().get("season.money.income"), ink.amount(cost.income()), letter(!sheet.page().income().isEmpty(), "G")));
+        rows.add(line(
+                ink.texts().get("season.money.income"),
+                ink.amount(cost.income()),
+                letter(!sheet.page().income().isEmpty(), "G")));
         rows.add(line(ink.texts().get("season.money.spent"), ink.amount(cost.spent()), ink.say("behind.spent")));
         rows.add(line(
                 ink.say("kept"),

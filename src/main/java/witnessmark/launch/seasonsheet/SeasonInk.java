@@ -89,7 +89,8 @@ final class SeasonInk {
 
     /** The year goes without saying where it is the season's. */
     String day(LocalDate day) {
-        return season.first().getYear() == season.last().getYear() && day.getYear() == season.last().getYear()
+        return season.first().getYear() == season.last().getYear()
+                        && day.getYear() == season.last().getYear()
                 ? measures.shortDate(day)
                 : measures.date(day);
     }

@@ -72,11 +72,10 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
     }
 
     private String board(SeasonInk ink, SeasonPage page) {
-        boolean empty =
-                page.failures().isEmpty() && page.cost().spent().isNone() && page.cost().budget().isNone();
-        return empty
-                ? ink.say("board.empty")
-                : ink.say("board", page.failures().size(), measures.money(page.total()));
+        boolean empty = page.failures().isEmpty()
+                && page.cost().spent().isNone()
+                && page.cost().budget().isNone();
+        return empty ? ink.say("board.empty") : ink.say("board", page.failures().size(), measures.money(page.total()));
     }
 
     private List<String> under(SeasonInk ink, SeasonSheetFacts facts) {

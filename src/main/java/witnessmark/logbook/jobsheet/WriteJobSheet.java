@@ -48,7 +48,10 @@ public final class WriteJobSheet {
     public static JobSheetFacts facts(Desk desk) {
         View view = desk.view();
         return new JobSheetFacts(
-                desk.name(), SeeStanding.of(view), needs(view), Moment.of(desk.today().now(), view.zone()));
+                desk.name(),
+                SeeStanding.of(view),
+                needs(view),
+                Moment.of(desk.today().now(), view.zone()));
     }
 
     private static List<JobNeed> needs(View view) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
@@ -58,13 +59,13 @@ class SeasonByKeyboardTest {
     /** Elsewhere the same key prints the job sheet; here it prints what is in sight, wherever in the window the focus is. */
     @Test
     void the_key_everybody_prints_with_prints_the_season_while_it_is_in_sight() {
-        keys.press(KeyEvent.VK_P, KeyEvent.VK_CONTROL);
+        keys.press(KeyEvent.VK_P, InputEvent.CTRL_DOWN_MASK);
         assertThat(window.asked).containsExactly("print");
         Component places =
                 within(window.pane).filter(JList.class::isInstance).findFirst().orElseThrow();
         places.requestFocusInWindow();
         Focus.await(places);
-        keys.press(KeyEvent.VK_P, KeyEvent.VK_CONTROL);
+        keys.press(KeyEvent.VK_P, InputEvent.CTRL_DOWN_MASK);
         assertThat(window.asked).containsExactly("print", "print");
     }
 

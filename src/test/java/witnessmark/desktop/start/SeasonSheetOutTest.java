@@ -46,7 +46,9 @@ class SeasonSheetOutTest {
                 .orElseThrow();
         assertThat(command.name()).isEqualTo("Print the season…");
         assertThat(command.tip()).contains("PDF", "every line behind its figures");
-        assertThat(command.accelerator()).as("one key, one command in the menus").isNull();
+        assertThat(command.accelerator())
+                .as("one key, one command in the menus")
+                .isNull();
     }
 
     @Test

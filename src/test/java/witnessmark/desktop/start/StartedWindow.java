@@ -137,8 +137,7 @@ final class StartedWindow implements AutoCloseable {
 
     void perform(String key) {
         commands.stream()
-                .filter(command ->
-                        command.key().equals(key) || command.key().endsWith(".command." + key))
+                .filter(command -> command.key().equals(key) || command.key().endsWith(".command." + key))
                 .findFirst()
                 .orElseThrow()
                 .perform();

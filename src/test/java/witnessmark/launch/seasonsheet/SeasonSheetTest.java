@@ -49,13 +49,7 @@ class SeasonSheetTest {
     }
 
     private byte[] pdf(View view, SeasonAsked asked) {
-        byte[] b = new SeasonSheetPaper(texts, measures).apply(facts(view, asked)).bytes();
-        try {
-            java.nio.file.Files.write(java.nio.file.Path.of(view == END ? "/tmp/pdf.season.pdf" : "/tmp/pdf.random.pdf"), b);
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
-        return b;
+        return new SeasonSheetPaper(texts, measures).apply(facts(view, asked)).bytes();
     }
 
     private PdfRows printed(View view, SeasonAsked asked) {
@@ -121,9 +115,7 @@ class SeasonSheetTest {
         PdfRows printed = printed(END, SeasonAsked.USUAL);
         AddedUp added = AddedUp.of(printed);
         assertThat(figure(printed, "Spent")).isEqualByComparingTo("62138.00");
-        assertThat(figure(printed, "Planned"))
-                .isEqualByComparingTo("51236.00")
-                .isEqualByComparingTo(added.total("F"));
+        assertThat(figure(printed, "Planned")).isEqualByComparingTo("51236.00").isEqualByComparingTo(added.total("F"));
         assertThat(figure(printed, "Came in")).isEqualByComparingTo(added.total("G"));
         assertThat(figure(printed, "on racing when nothing broke")).isEqualByComparingTo(added.total("B"));
         assertThat(figure(printed, "Other own work, no money moved")).isEqualByComparingTo(added.total("C"));
@@ -151,9 +143,9 @@ class SeasonSheetTest {
         PdfRows printed = printed(END, season("2026", new Switches(false, true, true, false, true)));
         AddedUp added = AddedUp.of(printed);
         assertThat(added.failures()).isEqualByComparingTo("22632.00");
-        assertThat(String.join("", printed.pages().get(0).stream()
-                        .flatMap(List::stream)
-                        .toList()))
+        assertThat(String.join(
+                        "",
+                        printed.pages().get(0).stream().flatMap(List::stream).toList()))
                 .contains("own labour left out", "spoiled weekends counted", "own labour 8\u2009454.60")
                 .doesNotContain("Left out of INC");
         assertThat(added.sum("A1", "Left out of INC-06 by the choices on page 1")
@@ -205,9 +197,13 @@ class SeasonSheetTest {
                 .count();
         assertThat(added.numbers())
                 .as("seed %d", seed)
-                .containsExactlyElementsOf(IntStream.rangeClosed(1, costs).boxed().toList());
-        assertThat(added.failures()).as("seed %d", seed).isEqualByComparingTo(facts.page().total().units());
-        assertThat(added.total("E")).isEqualByComparingTo(facts.page().cost().broughtIn().units());
+                .containsExactlyElementsOf(
+                        IntStream.rangeClosed(1, costs).boxed().toList());
+        assertThat(added.failures())
+                .as("seed %d", seed)
+                .isEqualByComparingTo(facts.page().total().units());
+        assertThat(added.total("E"))
+                .isEqualByComparingTo(facts.page().cost().broughtIn().units());
         adds(printed);
         for (int page = 1; page <= printed.pages().size(); page++) {
             String last = printed.pages().get(page - 1).stream()
@@ -223,7 +219,12 @@ class SeasonSheetTest {
     void amounts_have_the_decimals_of_their_currency(String code, int decimals) {
         long seed = 1;
         View view = SampleViews.on(new CostGenerator(seed, 60).facts(), SUMMER);
-        while (!facts(view, SeasonAsked.USUAL).page().total().currency().getCurrencyCode().equals(code)) {
+        while (!facts(view, SeasonAsked.USUAL)
+                .page()
+                .total()
+                .currency()
+                .getCurrencyCode()
+                .equals(code)) {
             seed++;
             view = SampleViews.on(new CostGenerator(seed, 60).facts(), SUMMER);
         }
@@ -247,8 +248,10 @@ class SeasonSheetTest {
         assertThat(facts.page().cost().noRate()).isNotEmpty();
         PdfText read = PdfText.of(pdf(view, season("2026", Switches.USUAL)));
         assertThat(read.solid()).contains(solid("In no total, as no rate of the day is written down"));
-        facts.page().cost().noRate().forEach(missing -> assertThat(read.solid())
-                .contains(solid(measures.money(missing))));
+        facts.page()
+                .cost()
+                .noRate()
+                .forEach(missing -> assertThat(read.solid()).contains(solid(measures.money(missing))));
     }
 
     @Test

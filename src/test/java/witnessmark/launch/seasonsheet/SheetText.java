@@ -12,8 +12,8 @@ final class SheetText {
     private SheetText() {}
 
     static String of(SeasonSheet sheet) {
-        List<String> lines = new ArrayList<>(
-                List.of(sheet.title(), sheet.logbook(), sheet.day(), sheet.printed(), sheet.caution()));
+        List<String> lines =
+                new ArrayList<>(List.of(sheet.title(), sheet.logbook(), sheet.day(), sheet.printed(), sheet.caution()));
         for (SeasonSheet.Part part : sheet.parts()) {
             lines.add("");
             lines.add("=== " + part.title() + " | " + part.board());
@@ -39,8 +39,6 @@ final class SheetText {
     }
 
     private static String cell(SeasonSheet.Cell cell) {
-        return cell.bar() > 0
-                ? "#".repeat((int) Math.ceil(cell.bar() * 10))
-                : String.join(" / ", cell.lines());
+        return cell.bar() > 0 ? "#".repeat((int) Math.ceil(cell.bar() * 10)) : String.join(" / ", cell.lines());
     }
 }
