@@ -5,9 +5,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
 
@@ -80,6 +82,25 @@ final class Answer {
             tools.err().println(sentence);
         }
         return exit;
+    }
+
+    /**
+     * Says how much was written to a file, and gives the exit code.
+     *
+     * @param written how many rows, entries or pages
+     * @param counted what they are, as JSON calls it
+     * @param done key of the sentence
+     */
+    int wrote(Outcome<Integer> written, String counted, String done, Path file) {
+        if (!written.didWork()) {
+            return didNot(written.problems());
+        }
+        if (json) {
+            print(node().put(counted, written.orThrow()).put("file", file.toString()));
+        } else {
+            line(tools.texts().get(done, written.orThrow(), file.toString()));
+        }
+        return Exit.WORKED;
     }
 
     private void print(ObjectNode answer, boolean worked, @Nullable String said) {

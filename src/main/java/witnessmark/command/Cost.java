@@ -2,6 +2,7 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import witnessmark.cost.result.Switches;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.Failure;
+import witnessmark.logbook.money.SeasonAsked;
 import witnessmark.logbook.money.SeasonPage;
 import witnessmark.logbook.money.SeeSeason;
 import witnessmark.quantity.Money;
@@ -49,6 +51,9 @@ final class Cost implements Callable<Integer> {
 
     @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
     private @Nullable String asOf;
+
+    @Option(names = "--print", paramLabel = "FILE", descriptionKey = "command.cost.print")
+    private @Nullable Path print;
 
     @Option(names = "--json", descriptionKey = "command.json")
     private boolean json;
@@ -79,6 +84,10 @@ final class Cost implements Callable<Integer> {
             return answer.refuse(
                     tools.texts().get("command.cost.switch.unknown", odd.get(), String.join(", ", SWITCHES)),
                     Exit.USAGE);
+        }
+        if (print != null) {
+            SeasonAsked which = new SeasonAsked(asked.get().name(), switches(), under.get());
+            return answer.wrote(tools.seasonSheet().write(desk, which, print), "pages", "command.cost.printed", print);
         }
         SeasonPage page = SeeSeason.of(view, asked.get(), switches(), under.get());
         if (json) {

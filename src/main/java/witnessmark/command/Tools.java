@@ -5,6 +5,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.SeasonFolders;
@@ -24,6 +25,7 @@ import witnessmark.wording.Texts;
  * @param folders reads and writes season folders
  * @param calendar writes calendar files
  * @param jobSheet writes job sheets for printing
+ * @param seasonSheet writes the pages of a season for printing
  * @param startingValues what limits usually start from
  * @param statements files of banks and bookkeepers
  * @param ids gives new identities
@@ -38,6 +40,7 @@ public record Tools(
         SeasonFolders folders,
         WriteCalendar calendar,
         WriteJobSheet jobSheet,
+        WriteSeasonSheet seasonSheet,
         StartingValues startingValues,
         StatementFiles statements,
         Ids ids,

@@ -50,15 +50,6 @@ final class WritesFile implements Callable<Integer> {
     }
 
     private int work(Desk desk, Answer answer) {
-        Outcome<Integer> written = write.apply(desk, file);
-        if (!written.didWork()) {
-            return answer.didNot(written.problems());
-        }
-        if (json) {
-            answer.print(answer.node().put(counted, written.orThrow()).put("file", file.toString()));
-        } else {
-            answer.line(tools.texts().get("command." + name + ".done", written.orThrow(), file.toString()));
-        }
-        return Exit.WORKED;
+        return answer.wrote(write.apply(desk, file), counted, "command." + name + ".done", file);
     }
 }

@@ -71,7 +71,7 @@ public final class Costs {
      * @param rate units of the home currency for one, or null in the home currency
      * @return empty when it is in another currency and nobody wrote down a rate
      */
-    static Optional<Money> home(Money amount, @Nullable BigDecimal rate, Currency home) {
+    public static Optional<Money> home(Money amount, @Nullable BigDecimal rate, Currency home) {
         if (amount.currency().equals(home)) {
             return Optional.of(amount);
         }

@@ -12,6 +12,7 @@ import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
+import witnessmark.cost.result.SeasonPieces;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.domain.BudgetLine;
 import witnessmark.domain.CostBasis;
@@ -53,6 +54,13 @@ public final class SeasonTotals {
         return new SeasonTotals(facts, book, asOf, season).sum(running);
     }
 
+    /** What the season's figures are sums of, with the arguments of its sum. */
+    public static SeasonPieces pieces(Facts facts, CostBook book, AsOf asOf, SeasonSpan season) {
+        SeasonTotals totals = new SeasonTotals(facts, book, asOf, season);
+        return new SeasonPieces(
+                totals.list(totals::counted), totals.list(totals::kept), totals.list(totals::broughtIn));
+    }
+
     private SeasonCost sum(RunningTime running) {
         book.noRate().stream()
                 .filter(missing -> season.has(line(missing.line()).day()))
@@ -62,8 +70,8 @@ public final class SeasonTotals {
                 budget(),
                 pieces(this::ofItsLines),
                 pieces(piece -> ofItsLines(piece) && line(piece.line()).basis() == CostBasis.COMMITTED),
-                pieces(piece -> ofItsLines(piece) && !counted(piece)),
-                pieces(piece -> !ofItsLines(piece) && !piece.place().valued() && counted(piece)),
+                pieces(this::kept),
+                pieces(this::broughtIn),
                 income(),
                 place(Place.CASH),
                 place(Place.LABOUR),
@@ -86,12 +94,26 @@ public final class SeasonTotals {
         return piece.place() != Place.KEPT && season.has(piece.day());
     }
 
+    /** Of its own lines, and counted in no season yet or in a later one. */
+    private boolean kept(Piece piece) {
+        return ofItsLines(piece) && !counted(piece);
+    }
+
+    /** Of lines of an earlier season, and counted in this one. */
+    private boolean broughtIn(Piece piece) {
+        return !ofItsLines(piece) && !piece.place().valued() && counted(piece);
+    }
+
     private Money place(Place place) {
         return pieces(piece -> piece.place() == place && counted(piece));
     }
 
+    private List<Piece> list(Predicate<Piece> which) {
+        return book.pieces().stream().filter(which).toList();
+    }
+
     private Money pieces(Predicate<Piece> which) {
-        return book.pieces().stream().filter(which).map(Piece::amount).reduce(Money.none(book.home()), Money::plus);
+        return list(which).stream().map(Piece::amount).reduce(Money.none(book.home()), Money::plus);
     }
 
     private Money budget() {

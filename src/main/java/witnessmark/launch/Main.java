@@ -10,8 +10,10 @@ import witnessmark.command.Console;
 import witnessmark.command.Program;
 import witnessmark.command.Tools;
 import witnessmark.launch.jobsheet.JobSheetPaper;
+import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.ChargeWords;
@@ -63,6 +65,7 @@ public final class Main {
                 outside.folders(),
                 new WriteCalendar(outside.calendars(), new DatedWords(texts, measures)),
                 new WriteJobSheet(outside.papers(), new JobSheetPaper(texts, measures)),
+                new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(texts, measures)),
                 outside.startingValues(),
                 outside.statements(),
                 outside.ids(),

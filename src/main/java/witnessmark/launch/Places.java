@@ -34,11 +34,13 @@ import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
 import witnessmark.launch.jobsheet.JobSheetPaper;
+import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.typed.DayOrder;
@@ -201,7 +203,8 @@ final class Places {
                 new SeasonLeads(
                         record -> sheets.correct(record, back),
                         sheet -> sheets.open(new Prefilled(sheet, Map.of()), back),
-                        start::exportSeason));
+                        start::exportSeason,
+                        start::printSeason));
         start.seasonShown(place::asked);
         return place;
     }
@@ -233,7 +236,8 @@ final class Places {
                         new WriteJobSheet(outside.papers(), new JobSheetPaper(shell.texts(), measures)),
                         outside.statements(),
                         outside.ids(),
-                        new WriteSeasonTable(outside.tables())),
+                        new WriteSeasonTable(outside.tables()),
+                        new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures))),
                 new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

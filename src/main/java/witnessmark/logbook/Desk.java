@@ -60,6 +60,16 @@ public final class Desk {
         return logbook;
     }
 
+    /** The team's name, or the name of the file while no team is written down. */
+    public String name() {
+        return view().facts()
+                .of(Team.class)
+                .inForce()
+                .findFirst()
+                .map(entry -> entry.fact().name())
+                .orElse(String.valueOf(logbook.path().getFileName()));
+    }
+
     public Today today() {
         return today;
     }

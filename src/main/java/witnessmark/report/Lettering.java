@@ -64,11 +64,20 @@ final class Lettering {
 
     /** Words as they are set on the page. */
     Phrase set(String words, Style style) {
+        return set(words, style, 1);
+    }
+
+    /**
+     * The same, smaller.
+     *
+     * @param scale of the usual size
+     */
+    Phrase set(String words, Style style, float scale) {
         BaseFont typeface = typeface(words, style);
-        Font font = new Font(typeface, style.size(), Font.NORMAL, new GrayColor(style.gray));
+        Font font = new Font(typeface, style.size() * scale, Font.NORMAL, new GrayColor(style.gray));
         Chunk chunk = new Chunk(printable(words, typeface), font);
         chunk.setSplitCharacter((start, current, end, letters, chunks) -> mayBreak(letters, current));
-        Phrase phrase = new Phrase(style.size() * LINE);
+        Phrase phrase = new Phrase(style.size() * scale * LINE);
         phrase.add(chunk);
         return phrase;
     }
@@ -78,6 +87,12 @@ final class Lettering {
         boolean afterFigure = at > 0 && Character.isDigit(letters[at - 1]);
         boolean beforeUnit = at + 1 < letters.length && !Character.isDigit(letters[at + 1]);
         return letters[at] == ' ' && !(afterFigure && beforeUnit);
+    }
+
+    /** How wide words are in one line, in points. */
+    float width(String words, Style style) {
+        BaseFont typeface = typeface(words, style);
+        return typeface.getWidthPoint(printable(words, typeface), style.size());
     }
 
     /** The typeface of words in a style. */

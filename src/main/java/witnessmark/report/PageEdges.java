@@ -21,14 +21,14 @@ final class PageEdges extends PdfPageEventHelper {
     private static final float FOR_PAGE = 70;
     private static final Lettering.Style STYLE = Lettering.Style.SMALL;
 
-    private final JobSheet sheet;
+    private final SheetEdges edges;
     private final Texts texts;
     private final Lettering letters;
     private final int pages;
 
     /** @param pages how many pages there are */
-    PageEdges(JobSheet sheet, Texts texts, Lettering letters, int pages) {
-        this.sheet = sheet;
+    PageEdges(SheetEdges edges, Texts texts, Lettering letters, int pages) {
+        this.edges = edges;
         this.texts = texts;
         this.letters = letters;
         this.pages = pages;
@@ -45,13 +45,13 @@ final class PageEdges extends PdfPageEventHelper {
         pen.lineTo(right, FOOT - 8);
         pen.stroke();
         pen.restoreState();
-        String whose = texts.get("jobsheet.foot", sheet.logbook(), sheet.day(), sheet.printed());
-        column(pen, texts.get("jobsheet.caution"), left, right, FOOT - 8);
+        String whose = texts.get("paper.foot", edges.logbook(), edges.day(), edges.printed());
+        column(pen, edges.caution(), left, right, FOOT - 8);
         column(pen, whose, left, right - FOR_PAGE, LOWEST + 12);
-        String page = texts.get("jobsheet.page", writer.getPageNumber(), pages);
+        String page = texts.get("paper.page", writer.getPageNumber(), pages);
         line(pen, Element.ALIGN_RIGHT, page, right, LOWEST + 12 - STYLE.size() * Lettering.LINE);
         if (writer.getPageNumber() > 1) {
-            line(pen, Element.ALIGN_LEFT, sheet.title(), left, document.top() + 8);
+            line(pen, Element.ALIGN_LEFT, edges.title(), left, document.top() + 8);
         }
     }
 

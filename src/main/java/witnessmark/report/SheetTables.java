@@ -1,9 +1,5 @@
 package witnessmark.report;
 
-import com.lowagie.text.Element;
-import com.lowagie.text.Phrase;
-import com.lowagie.text.Rectangle;
-import com.lowagie.text.pdf.GrayColor;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPCellEvent;
 import com.lowagie.text.pdf.PdfPTable;
@@ -12,12 +8,8 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.report.Lettering.Style;
 import witnessmark.wording.Texts;
 
-/** The tables of a job sheet: the board, one line high, and one for each section, its heading on every page it is on. */
+/** The tables of a job sheet: one for each section, its heading on every page it is on. */
 final class SheetTables {
-    private static final float BOARD_GRAY = 0.13f;
-    private static final float LINE_GRAY = 0.6f;
-    private static final float HAIRLINE = 0.4f;
-
     /** Widths in points of the columns that do not share what is left. */
     private static final float TICK = 20;
 
@@ -32,32 +24,15 @@ final class SheetTables {
 
     private final Texts texts;
     private final Lettering letters;
+    private final SheetCells cells;
     private final float width;
 
     /** @param width of the page between its margins, in points */
     SheetTables(Texts texts, Lettering letters, float width) {
         this.texts = texts;
         this.letters = letters;
+        this.cells = new SheetCells(letters);
         this.width = width;
-    }
-
-    /** The dark strip over the first page: what sheet it is, and how much there is to be done. */
-    PdfPTable board(JobSheet sheet) {
-        PdfPTable board = table(width * 0.58f, width * 0.42f);
-        board.addCell(boardCell(sheet.title(), Element.ALIGN_LEFT));
-        board.addCell(boardCell(sheet.board(), Element.ALIGN_RIGHT));
-        board.setSpacingAfter(4);
-        return board;
-    }
-
-    private PdfPCell boardCell(String words, int side) {
-        PdfPCell cell = cell(letters.set(words, Style.BOARD));
-        cell.setBackgroundColor(new GrayColor(BOARD_GRAY));
-        cell.setHorizontalAlignment(side);
-        cell.setVerticalAlignment(Element.ALIGN_MIDDLE);
-        cell.setPadding(7);
-        cell.setPaddingTop(4);
-        return cell;
     }
 
     /** A section's rows; a row is broken over two pages only when it is longer than one. */
@@ -66,17 +41,17 @@ final class SheetTables {
         float rest = width - TICK - INITIALS;
         float what = rest * SHARES[0];
         PdfPTable table = marks
-                ? table(TICK, MARK, what - MARK, rest * SHARES[1], rest * SHARES[2], INITIALS)
-                : table(TICK, what, rest * SHARES[1], rest * SHARES[2], INITIALS);
+                ? SheetCells.table(TICK, MARK, what - MARK, rest * SHARES[1], rest * SHARES[2], INITIALS)
+                : SheetCells.table(TICK, what, rest * SHARES[1], rest * SHARES[2], INITIALS);
         table.setSpacingBefore(12);
         table.setHeaderRows(1);
         table.setSplitLate(true);
-        PdfPCell heading = headingCell(section.heading(), Style.HEADING);
+        PdfPCell heading = cells.heading(section.heading(), Style.HEADING);
         heading.setColspan(marks ? 3 : 2);
         table.addCell(heading);
-        table.addCell(headingCell(section.stands(), Style.SMALL));
-        table.addCell(headingCell(section.hand(), Style.SMALL));
-        table.addCell(headingCell(texts.get("jobsheet.initials"), Style.SMALL));
+        table.addCell(cells.heading(section.stands(), Style.SMALL));
+        table.addCell(cells.heading(section.hand(), Style.SMALL));
+        table.addCell(cells.heading(texts.get("jobsheet.initials"), Style.SMALL));
         section.rows().forEach(row -> add(table, row, marks));
         return table;
     }
@@ -130,37 +105,6 @@ final class SheetTables {
         cell.setPaddingBottom(5);
         cell.setPaddingLeft(0);
         cell.setPaddingRight(8);
-        return underlined(cell, LINE_GRAY, HAIRLINE);
-    }
-
-    private PdfPCell headingCell(String words, Style style) {
-        PdfPCell cell = cell(letters.set(words, style));
-        cell.setVerticalAlignment(Element.ALIGN_BOTTOM);
-        cell.setPaddingLeft(0);
-        cell.setPaddingRight(8);
-        cell.setPaddingBottom(4);
-        return underlined(cell, 0, 2 * HAIRLINE);
-    }
-
-    private static PdfPCell underlined(PdfPCell cell, float gray, float line) {
-        cell.setBorder(Rectangle.BOTTOM);
-        cell.setBorderWidth(line);
-        cell.setBorderColor(new GrayColor(gray));
-        return cell;
-    }
-
-    private static PdfPCell cell(Phrase words) {
-        PdfPCell cell = new PdfPCell(words);
-        cell.setLeading(0, Lettering.LINE);
-        cell.setBorder(Rectangle.NO_BORDER);
-        return cell;
-    }
-
-    private static PdfPTable table(float... widths) {
-        PdfPTable table = new PdfPTable(widths);
-        table.setTotalWidth(widths);
-        table.setLockedWidth(true);
-        table.setHorizontalAlignment(Element.ALIGN_LEFT);
-        return table;
+        return SheetCells.underlined(cell);
     }
 }

@@ -38,6 +38,8 @@ public final class Texts {
             "season",
             "fit",
             "jobsheet",
+            "paper",
+            "seasonsheet",
             "help",
             "sheets");
 

@@ -1,6 +1,7 @@
 package witnessmark.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static witnessmark.report.PdfText.solid;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.report.PdfText;
 import witnessmark.sample.SampleBooks;
 
 /** The sample season in money from the command line, against the tables it was made from; and a statement against it. */
@@ -83,6 +85,38 @@ class CostTest {
         assertThat(shell.run("cost", book, "--by", "colour").err()).contains("not by 'colour'");
         assertThat(shell.run("cost", book, "--without", "wages").err()).contains("'wages' is no part of the total");
         assertThat(shell.run("cost", book, "--season", "next").code()).isEqualTo(2);
+    }
+
+    @Test
+    void the_season_is_printed_as_it_was_asked_for() throws Exception {
+        Path file = folder.resolve("season.pdf");
+        Shell.Ran ran = shell.run("cost", book, "--season", "2026", "--without", "labour", "--print", file.toString());
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains(" pages written to " + file).doesNotContain("Planned");
+        PdfText read = PdfText.of(Files.readAllBytes(file));
+        assertThat(ran.out()).startsWith(read.pages().size() + " pages");
+        assertThat(read.solid()).contains(solid("own labour left out"), solid("15 185.00"));
+
+        JsonNode answer = json("cost", book, "--print", file.toString(), "--json");
+        assertThat(answer.get("command").asText()).isEqualTo("cost");
+        assertThat(answer.get("pages").asInt()).isEqualTo(read.pages().size());
+        assertThat(answer.get("file").asText()).isEqualTo(file.toString());
+    }
+
+    @Test
+    void pages_that_cannot_be_written_are_refused_and_what_is_there_stays() throws Exception {
+        Path theirs = Files.writeString(folder.resolve("accounts.pdf"), "%PDF-1.7 the accounts");
+        Shell.Ran refused = shell.run("cost", book, "--print", theirs.toString(), "--json");
+        assertThat(refused.code()).isEqualTo(1);
+        JsonNode why = new ObjectMapper().readTree(refused.out());
+        assertThat(why.get("worked").asBoolean()).isFalse();
+        assertThat(why.get("found").get(0).get("kind").asText()).isEqualTo("FILE_EXISTS");
+        assertThat(theirs).hasContent("%PDF-1.7 the accounts");
+
+        Path gone = folder.resolve("gone").resolve("season.pdf");
+        Shell.Ran none = shell.run("cost", book, "--print", gone.toString());
+        assertThat(none.code()).isEqualTo(1);
+        assertThat(none.err()).contains("Couldn't write to " + gone, "Nothing is saved.", "choose another place");
     }
 
     @Test

@@ -14,8 +14,10 @@ import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
 import witnessmark.launch.jobsheet.JobSheetPaper;
+import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -61,6 +63,7 @@ final class Shell {
                 new CsvSeasonFolders(),
                 new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
                 new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
+                new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                 new CsvStartingValues(),
                 new CsvStatementFiles(),
                 SampleBooks.ids(),

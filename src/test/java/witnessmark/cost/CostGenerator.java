@@ -37,11 +37,12 @@ import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
 
 /** A seeded year and a half of money: events, cars, incidents, missed weekends, and costs in three currencies. */
-final class CostGenerator {
+public final class CostGenerator {
     static final ZoneId ZONE = ZoneId.of("Europe/London");
     private static final List<String> CODES = List.of("EUR", "JPY", "KWD");
 
     private final Random random;
+    private final int lines;
     private final Currency home;
     private final List<Entry<?>> entries = new ArrayList<>();
     private final List<Id<Car>> cars = new ArrayList<>();
@@ -49,11 +50,17 @@ final class CostGenerator {
     private final List<Id<Incident>> incidents = new ArrayList<>();
 
     CostGenerator(long seed) {
+        this(seed, 60);
+    }
+
+    /** @param lines how many costs there are */
+    public CostGenerator(long seed, int lines) {
         this.random = new Random(seed);
+        this.lines = lines;
         this.home = Currency.getInstance(pick(CODES));
     }
 
-    Facts facts() {
+    public Facts facts() {
         EngineSpeed any = new EngineSpeed(500);
         add(new Team("Team", ZONE, home.getCurrencyCode(), any, any, any));
         for (int i = 0; i < 3; i++) {
@@ -90,7 +97,7 @@ final class CostGenerator {
         for (int i = 0; i < 4; i++) {
             missed();
         }
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < lines; i++) {
             line();
         }
         for (int i = 0; i < 10; i++) {

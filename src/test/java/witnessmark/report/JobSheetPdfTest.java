@@ -166,7 +166,7 @@ class JobSheetPdfTest {
             assertThat(made.getTimeZone().getRawOffset())
                     .isEqualTo(TimeZone.getTimeZone("UTC").getRawOffset());
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Job sheet, Round 6");
-            assertThat(document.getDocumentInformation().getCreator()).isEqualTo(JobSheetPdf.MAKER);
+            assertThat(document.getDocumentInformation().getCreator()).isEqualTo(SheetPages.MAKER);
             assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en-GB");
             PDPage page = document.getPage(0);
             assertThat(page.getMediaBox().getWidth()).isEqualTo(595f); // A4, ISO 216: 210 mm by 297 mm
@@ -185,7 +185,7 @@ class JobSheetPdfTest {
         PdfText other = read(sheet(jobs(List.of(row("ask \u6771\u4EAC and \uD83D\uDD27 first")))));
         assertThat(other.solid())
                 .contains("ask\uFFFD\uFFFDand\uFFFDfirst")
-                .contains(solid(texts.get("jobsheet.unprintable", Lettering.MISSING)));
+                .contains(solid(texts.get("paper.unprintable", Lettering.MISSING)));
     }
 
     /** Unicode, annex 15: a letter and its accent apart are the letter with its accent. */

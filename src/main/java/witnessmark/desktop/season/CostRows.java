@@ -19,6 +19,7 @@ import witnessmark.quantity.Money;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
 import witnessmark.wording.RecordWords;
+import witnessmark.wording.SeasonWords;
 import witnessmark.wording.Texts;
 
 /** Words the lines behind figures. The amounts of the lines behind a figure are together that figure. */
@@ -27,6 +28,7 @@ final class CostRows {
     private final Measures measures;
     private final MoneyWords money;
     private final RecordWords records;
+    private final SeasonWords season;
     private final Facts facts;
     private final Map<Id<Incident>, IncidentCost> costs = new HashMap<>();
 
@@ -35,6 +37,7 @@ final class CostRows {
         this.measures = measures;
         this.money = new MoneyWords(texts, measures);
         this.records = new RecordWords(texts);
+        this.season = new SeasonWords(texts, measures);
         this.facts = facts;
         failures.forEach(failure -> costs.put(failure.incident().id(), failure.cost()));
     }
@@ -82,16 +85,12 @@ final class CostRows {
 
     /** {@code INC-05 Big end no. 3 again}. */
     String name(Id<Incident> id) {
-        Incident incident = facts.of(Incident.class).get(id);
-        return incident.mark().isBlank()
-                ? incident.title()
-                : texts.get("season.incident", incident.mark(), incident.title());
+        return season.name(facts.of(Incident.class).get(id));
     }
 
     /** {@code INC-05}, or what it was where it has no mark. */
     String mark(Id<Incident> id) {
-        Incident incident = facts.of(Incident.class).get(id);
-        return incident.mark().isBlank() ? incident.title() : incident.mark();
+        return season.mark(facts.of(Incident.class).get(id));
     }
 
     private CostRow row(Piece piece) {
@@ -111,7 +110,7 @@ final class CostRows {
                 measures.row(said),
                 records.label(records.word(line.category())),
                 money.column(piece.place()),
-                whom(line),
+                season.whom(line),
                 amount(piece.amount()));
     }
 
@@ -127,13 +126,5 @@ final class CostRows {
                 texts.get("season.line.share", measures.amount(part.whole())),
                 "",
                 amount(part.amount()));
-    }
-
-    private String whom(CostLine line) {
-        return line.invoice().isBlank()
-                ? line.supplier()
-                : line.supplier().isBlank()
-                        ? line.invoice()
-                        : texts.get("season.line.whom", line.supplier(), line.invoice());
     }
 }

@@ -10,52 +10,24 @@ import witnessmark.domain.Facts;
 import witnessmark.logbook.money.SeasonPage;
 import witnessmark.quantity.Money;
 import witnessmark.wording.Measures;
-import witnessmark.wording.MoneyWords;
-import witnessmark.wording.RecordWords;
+import witnessmark.wording.SeasonWords;
 import witnessmark.wording.Texts;
 
 /** Words the season in a sentence, its own figures, and what the total of failures rests on. */
 final class HeadModel {
-    /** So many kinds of part are named in the sentence. */
-    private static final int NAMED = 2;
-
     private final Texts texts;
     private final Measures measures;
-    private final MoneyWords words;
+    private final SeasonWords words;
 
     HeadModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
-        this.words = new MoneyWords(texts, measures);
+        this.words = new SeasonWords(texts, measures);
     }
 
     /** @param kinds failures by the part that failed, dearest first */
     String finding(SeasonPage page, List<Bar> kinds, Facts facts) {
-        String spent = measures.money(page.cost().spent());
-        if (page.total().isNone()) {
-            return texts.get("season.finding.none", spent);
-        }
-        List<Bar> named =
-                kinds.stream().filter(bar -> bar.subject() != null).limit(NAMED).toList();
-        String total = measures.money(page.total());
-        String head = labour(page).isNone()
-                ? texts.get("season.finding", total, spent)
-                : texts.get("season.finding.labour", total, measures.amount(labour(page)), spent);
-        if (named.isEmpty()) {
-            return head;
-        }
-        Money together = named.stream()
-                .map(Bar::amount)
-                .reduce(Money::plus)
-                .orElse(Money.none(page.total().currency()));
-        return texts.get(
-                "season.finding.parts",
-                head,
-                new RecordWords(texts)
-                        .label(measures.all(named.stream()
-                                .map(bar -> words.subject(facts, bar))
-                                .toList())),
-                words.share(together, page.total()));
+        return words.finding(page.total(), labour(page), page.cost().spent(), kinds, facts);
     }
 
     private static Money labour(SeasonPage page) {
@@ -72,27 +44,7 @@ final class HeadModel {
     }
 
     List<String> notes(SeasonPage page) {
-        List<String> notes = new ArrayList<>();
-        notes.add(texts.get("season.total.span", measures.money(page.total()), words.span(page.span())));
-        notes.add(words.restsOn(page.switches()));
-        SeasonCost cost = page.cost();
-        if (cost.running().millis() > 0 && !page.total().isNone()) {
-            String each = words.perHour(page.total(), cost.running());
-            notes.add(
-                    cost.provision() == null
-                            ? texts.get("season.perHour", each, measures.hours(cost.running()))
-                            : texts.get(
-                                    "season.perHour.provision",
-                                    each,
-                                    measures.hours(cost.running()),
-                                    measures.money(cost.provision())));
-        }
-        if (!cost.noRate().isEmpty()) {
-            notes.add(texts.get(
-                    "money.no_rate",
-                    measures.row(cost.noRate().stream().map(measures::money).toList())));
-        }
-        return notes;
+        return words.notes(page.total(), page.span(), page.switches(), page.cost());
     }
 
     /** Where all money spent went. Parts of a figure stand under it. */

@@ -8,5 +8,6 @@ import java.util.function.Consumer;
  * @param correct opens what is written on its sheet, by the text form of its identity
  * @param write opens a new sheet by its key
  * @param export asks where to write the season's tables
+ * @param print asks where to write the season's pages
  */
-public record SeasonLeads(Consumer<String> correct, Consumer<String> write, Runnable export) {}
+public record SeasonLeads(Consumer<String> correct, Consumer<String> write, Runnable export, Runnable print) {}

@@ -76,7 +76,7 @@ final class SeasonModel {
                 timeline.words(line, page, rows),
                 page.budget().stream().map(row -> budget(row, rows)).toList(),
                 page.decisions().stream()
-                        .map(each -> decisions.line(each, page.switches(), rows))
+                        .map(each -> decisions.line(each, page.switches(), facts))
                         .toList(),
                 new SettleModel(texts, measures, facts).lines(page),
                 page.income().stream()

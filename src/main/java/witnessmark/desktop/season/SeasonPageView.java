@@ -104,12 +104,13 @@ final class SeasonPageView extends JPanel {
     }
 
     private void layOut(SeasonLeads leads, MoneyWords money) {
-        JPanel top = row("fillx", "[][]push[][]");
+        JPanel top = row("fillx", "[][]push[][][]");
         top.add(season.label());
         top.add(season.combo(), "w 0:120:");
         top.add(Buttons.plain(
                 Caption.of(texts.get("season.write")), () -> leads.write().accept("write_cost")));
         top.add(Buttons.plain(Caption.of(texts.get("season.export")), leads.export()));
+        top.add(Buttons.plain(Caption.of(texts.get("seasonsheet.button")), leads.print()));
         add(top, "growx, wmin 0");
         add(head.component(), "growx");
         add(section(failuresTitle, null, failures), "growx");

@@ -1,5 +1,6 @@
 package witnessmark.desktop.season;
 
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -12,6 +13,8 @@ import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.Switches;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;
@@ -72,6 +75,8 @@ public final class SeasonPlace implements Place {
                 lines,
                 () -> leads.write().accept("write_cost"),
                 () -> leads.write().accept("weekend_costs"));
+        FormKeys.bindInWindow(
+                panel, Keys.menu(KeyEvent.VK_P), "wm-print", leads.print()); // where it shows, before the menus
         this.again = Buttons.plain(Caption.of(texts.get("season.again")), this::refresh);
     }
 

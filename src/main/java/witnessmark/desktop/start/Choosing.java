@@ -28,4 +28,7 @@ public interface Choosing {
 
     /** Where to write a job sheet. */
     Optional<Path> jobSheetToWrite(Path suggested);
+
+    /** Where to write a season's pages. */
+    Optional<Path> seasonSheetToWrite(Path suggested);
 }

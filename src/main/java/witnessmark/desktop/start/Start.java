@@ -2,6 +2,7 @@ package witnessmark.desktop.start;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import witnessmark.desktop.bank.BankContext;
 import witnessmark.desktop.bank.BankStatements;
@@ -11,6 +12,7 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.money.SeasonAsked;
+import witnessmark.outcome.Outcome;
 
 /** The first place and everything about the logbook as a whole, put together for the logbook in the window. */
 public final class Start {
@@ -20,10 +22,12 @@ public final class Start {
     private final BeforeWeGoPlace place;
     private final SeasonFolder folder;
     private final Keeping keeping;
-    private final CalendarOut calendar;
-    private final JobSheetOut jobSheet;
+    private final FileOut calendar;
+    private final FileOut jobSheet;
     private final BankStatements bank;
-    private final SeasonOut season;
+    private final FileOut season;
+    private final FileOut seasonSheet;
+    private Supplier<SeasonAsked> seasonAsked = () -> SeasonAsked.USUAL;
 
     /** @param actions what the first place leads to */
     public Start(StartContext context, BeginActions actions) {
@@ -39,8 +43,20 @@ public final class Start {
         this.reports = new Reports(context, place);
         this.folder = new SeasonFolder(context, reports);
         this.keeping = new Keeping(context, reports);
-        this.calendar = new CalendarOut(context, reports);
-        this.jobSheet = new JobSheetOut(context, reports);
+        this.calendar = new FileOut(
+                context,
+                reports,
+                "beforewego.calendar",
+                ".ics",
+                context.choosing()::calendarToWrite,
+                () -> file -> context.uses().calendar().write(context.logbook(), file));
+        this.jobSheet = new FileOut(
+                context,
+                reports,
+                "jobsheet",
+                ".pdf",
+                context.choosing()::jobSheetToWrite,
+                () -> file -> context.uses().jobSheet().write(context.logbook(), file));
         this.bank = new BankStatements(new BankContext(
                 new SheetTools(context.texts(), context.tasks(), context.settings()),
                 context.measures(),
@@ -53,7 +69,20 @@ public final class Start {
                 reports::dismiss,
                 context.undo(),
                 problems -> reports.refused(context.texts().get("bank.statement"), problems)));
-        this.season = new SeasonOut(context, reports);
+        this.season = new FileOut(
+                context,
+                reports,
+                "season.table",
+                ".csv",
+                context.choosing()::seasonTableToWrite,
+                () -> shown((asked, file) -> context.uses().seasonTable().write(context.logbook(), asked, file)));
+        this.seasonSheet = new FileOut(
+                context,
+                reports,
+                "seasonsheet",
+                ".pdf",
+                context.choosing()::seasonSheetToWrite,
+                () -> shown((asked, file) -> context.uses().seasonSheet().write(context.logbook(), asked, file)));
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -74,13 +103,25 @@ public final class Start {
                                 calendar,
                                 jobSheet,
                                 bank,
-                                season))
+                                season,
+                                seasonSheet))
                 .all();
     }
 
     /** Says which season the ledger shows, and how: that is what is written out. */
     public void seasonShown(Supplier<SeasonAsked> shown) {
-        season.shows(shown);
+        seasonAsked = shown;
+    }
+
+    /** Asks where to write the pages of the season that is shown, as the command does. */
+    public void printSeason() {
+        seasonSheet.writeOut();
+    }
+
+    /** Of the season that is shown when somebody asks, whatever is shown by the time it is written. */
+    private FileOut.Writing shown(BiFunction<SeasonAsked, Path, Outcome<Integer>> write) {
+        SeasonAsked now = seasonAsked.get();
+        return file -> write.apply(now, file);
     }
 
     /** Asks where to write the season that is shown, as the command does. */

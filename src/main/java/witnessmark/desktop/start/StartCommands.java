@@ -24,10 +24,11 @@ final class StartCommands {
             Runnable who,
             SeasonFolder folder,
             Keeping keeping,
-            CalendarOut calendar,
-            JobSheetOut jobSheet,
+            FileOut calendar,
+            FileOut jobSheet,
             BankStatements bank,
-            SeasonOut season) {}
+            FileOut season,
+            FileOut seasonSheet) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
@@ -41,6 +42,7 @@ final class StartCommands {
         add("beforewego.command.calendar", 3, null, work.calendar()::writeOut);
         add("bank.command.take", 3, null, work.bank()::takeIn);
         add("bank.command.match", 3, null, work.bank()::match);
+        add("seasonsheet.command.print", 3, null, work.seasonSheet()::writeOut);
         add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);

@@ -10,6 +10,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Settings;
@@ -51,7 +52,8 @@ public record StartContext(
             WriteJobSheet jobSheet,
             StatementFiles statements,
             Ids ids,
-            WriteSeasonTable seasonTable) {}
+            WriteSeasonTable seasonTable,
+            WriteSeasonSheet seasonSheet) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

@@ -63,23 +63,28 @@ public final class SystemChoosing implements Choosing {
 
     @Override
     public Optional<Path> calendarToWrite(Path suggested) {
-        SystemFileChooser chooser = chooser("calendarToWrite");
-        chooser.setSelectedFile(last.place("calendarToWrite", suggested).toFile());
-        return shown("calendarToWrite", chooser, chooser.showSaveDialog(parent.get()));
+        return fileToWrite("calendarToWrite", suggested);
     }
 
     @Override
     public Optional<Path> jobSheetToWrite(Path suggested) {
-        SystemFileChooser chooser = chooser("jobSheetToWrite");
-        chooser.setSelectedFile(last.place("jobSheetToWrite", suggested).toFile());
-        return shown("jobSheetToWrite", chooser, chooser.showSaveDialog(parent.get()));
+        return fileToWrite("jobSheetToWrite", suggested);
     }
 
     @Override
     public Optional<Path> seasonTableToWrite(Path suggested) {
-        SystemFileChooser chooser = chooser("seasonTableToWrite");
-        chooser.setSelectedFile(last.place("seasonTableToWrite", suggested).toFile());
-        return shown("seasonTableToWrite", chooser, chooser.showSaveDialog(parent.get()));
+        return fileToWrite("seasonTableToWrite", suggested);
+    }
+
+    @Override
+    public Optional<Path> seasonSheetToWrite(Path suggested) {
+        return fileToWrite("seasonSheetToWrite", suggested);
+    }
+
+    private Optional<Path> fileToWrite(String what, Path suggested) {
+        SystemFileChooser chooser = chooser(what);
+        chooser.setSelectedFile(last.place(what, suggested).toFile());
+        return shown(what, chooser, chooser.showSaveDialog(parent.get()));
     }
 
     private Optional<Path> folder(String what) {

@@ -12,7 +12,6 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.PartDesign;
-import witnessmark.domain.Team;
 import witnessmark.ledger.KeptForJobs;
 import witnessmark.ledger.Whereabouts;
 import witnessmark.ledger.result.KeptForJob;
@@ -48,14 +47,11 @@ public final class WriteJobSheet {
     /** What the sheet is made of. */
     public static JobSheetFacts facts(Desk desk) {
         View view = desk.view();
-        String team = view.facts()
-                .of(Team.class)
-                .inForce()
-                .findFirst()
-                .map(entry -> entry.fact().name())
-                .orElse(String.valueOf(desk.logbook().path().getFileName()));
         return new JobSheetFacts(
-                team, SeeStanding.of(view), needs(view), Moment.of(desk.today().now(), view.zone()));
+                desk.name(),
+                SeeStanding.of(view),
+                needs(view),
+                Moment.of(desk.today().now(), view.zone()));
     }
 
     private static List<JobNeed> needs(View view) {

@@ -3,18 +3,24 @@ package witnessmark.logbook.money;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import witnessmark.cost.Bars;
 import witnessmark.cost.Costs;
 import witnessmark.cost.Failures;
+import witnessmark.cost.LifeLost;
 import witnessmark.cost.SeasonRunning;
 import witnessmark.cost.SeasonTotals;
 import witnessmark.cost.Seasons;
+import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.LostLife;
 import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
@@ -30,6 +36,7 @@ import witnessmark.domain.IncomeLine;
 import witnessmark.domain.Season;
 import witnessmark.ledger.AsOf;
 import witnessmark.logbook.View;
+import witnessmark.quantity.Moment;
 
 /** Puts a season in money on one page. */
 public final class SeeSeason {
@@ -62,7 +69,8 @@ public final class SeeSeason {
      * @param by what the bars put failures under
      */
     public static SeasonPage of(View view, SeasonSpan season, Switches switches, BarsBy by) {
-        return new SeeSeason(view).page(season, switches, by);
+        SeeSeason see = new SeeSeason(view);
+        return see.page(season, switches, by, new SeasonRunning(see.facts, season, see.asOf));
     }
 
     /** The page asked for; of the season of the view's day where that of the name is not there. */
@@ -71,17 +79,59 @@ public final class SeeSeason {
         return of(view, season, asked.switches(), asked.by());
     }
 
+    /**
+     * Everything that is printed of the season asked about: the same page, and what its figures are made of.
+     *
+     * @param logbook whose it is
+     * @param printed when
+     */
+    public static SeasonSheetFacts sheet(View view, SeasonAsked asked, String logbook, Moment printed) {
+        SeasonSpan season = named(view, asked.season()).orElseGet(() -> now(view));
+        SeeSeason see = new SeeSeason(view);
+        SeasonRunning running = new SeasonRunning(see.facts, season, see.asOf);
+        List<IncidentCost> costs = see.costs(season);
+        Bars bars = new Bars(see.facts, running::of);
+        Map<BarsBy, List<Bar>> each = new EnumMap<>(BarsBy.class);
+        for (BarsBy by : BarsBy.values()) {
+            each.put(by, bars.of(by, costs, asked.switches()));
+        }
+        return new SeasonSheetFacts(
+                logbook,
+                see.facts,
+                view.day(),
+                see.page(season, asked.switches(), asked.by(), running),
+                each,
+                SeasonTotals.pieces(see.facts, see.book, see.asOf, season),
+                costs.stream()
+                        .collect(Collectors.toMap(IncidentCost::incident, cost -> see.lost(cost.incident(), season))),
+                printed);
+    }
+
     /** Every piece of the costs of a season's own lines and days, in the order of the lines. */
     static List<Piece> pieces(View view, SeasonSpan season) {
         return new SeeSeason(view)
                 .book.pieces().stream().filter(piece -> season.has(piece.day())).toList();
     }
 
-    private SeasonPage page(SeasonSpan season, Switches switches, BarsBy by) {
-        SeasonRunning running = new SeasonRunning(facts, season, asOf);
-        List<IncidentCost> costs = Failures.all(facts, book, asOf, piece -> season.has(piece.day())).stream()
+    /** What each incident that happened in the season, or took money in it, took of it. */
+    private List<IncidentCost> costs(SeasonSpan season) {
+        return Failures.all(facts, book, asOf, piece -> season.has(piece.day())).stream()
                 .filter(cost -> !cost.pieces().isEmpty() || season.has(at(cost.incident())))
                 .toList();
+    }
+
+    /** Of prices that count in the season. */
+    private List<LostLife> lost(Id<Incident> incident, SeasonSpan season) {
+        return LifeLost.of(facts, incident).stream()
+                .filter(lost -> {
+                    LocalDate day = facts.of(CostLine.class).get(lost.line()).day();
+                    return season.has(day) && !day.isAfter(asOf.day());
+                })
+                .toList();
+    }
+
+    private SeasonPage page(SeasonSpan season, Switches switches, BarsBy by, SeasonRunning running) {
+        List<IncidentCost> costs = costs(season);
         IncidentCost together = new IncidentCost(
                 new Id<>(new java.util.UUID(0, 0)),
                 book.home(),

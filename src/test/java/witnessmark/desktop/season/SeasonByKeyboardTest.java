@@ -2,8 +2,13 @@ package witnessmark.desktop.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
+import javax.swing.JList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -51,6 +56,19 @@ class SeasonByKeyboardTest {
         assertThat(window.page().failures().selected().name()).startsWith("INC-06");
     }
 
+    /** Elsewhere the same key prints the job sheet; here it prints what is in sight, wherever in the window the focus is. */
+    @Test
+    void the_key_everybody_prints_with_prints_the_season_while_it_is_in_sight() {
+        keys.press(KeyEvent.VK_P, InputEvent.CTRL_DOWN_MASK);
+        assertThat(window.asked).containsExactly("print");
+        Component places =
+                within(window.pane).filter(JList.class::isInstance).findFirst().orElseThrow();
+        places.requestFocusInWindow();
+        Focus.await(places);
+        keys.press(KeyEvent.VK_P, InputEvent.CTRL_DOWN_MASK);
+        assertThat(window.asked).containsExactly("print", "print");
+    }
+
     @Test
     void on_the_line_of_the_season_the_arrows_go_from_failure_to_failure_and_enter_opens_one() {
         window.page().line().requestFocusInWindow();
@@ -78,5 +96,12 @@ class SeasonByKeyboardTest {
                         "Money still to be settled",
                         "What came in",
                         "Seasons beside each other");
+    }
+
+    private static Stream<Component> within(Container root) {
+        return Stream.of(root.getComponents())
+                .flatMap(each -> each instanceof Container inner
+                        ? Stream.concat(Stream.of(each), within(inner))
+                        : Stream.of(each));
     }
 }

@@ -62,7 +62,11 @@ final class SeasonWindow implements AutoCloseable {
                 new Measures(texts, Units.METRIC),
                 window,
                 () -> view.get(),
-                new SeasonLeads(record -> asked.add("correct " + record), asked::add, () -> asked.add("export")));
+                new SeasonLeads(
+                        record -> asked.add("correct " + record),
+                        asked::add,
+                        () -> asked.add("export"),
+                        () -> asked.add("print")));
         ShellContext context =
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {});
         pane = new ShellPane(context, List.of(place), List.of(), List.of());

@@ -33,6 +33,7 @@ import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
 import witnessmark.launch.jobsheet.JobSheetPaper;
+import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
@@ -40,6 +41,7 @@ import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.sample.SampleBooks;
@@ -114,7 +116,8 @@ final class StartedWindow implements AutoCloseable {
                         new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
                         new CsvStatementFiles(),
                         SampleBooks.ids(),
-                        new WriteSeasonTable(new CsvTableFiles())),
+                        new WriteSeasonTable(new CsvTableFiles()),
+                        new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures))),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
         start = new Start(
                 context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
@@ -134,7 +137,7 @@ final class StartedWindow implements AutoCloseable {
 
     void perform(String key) {
         commands.stream()
-                .filter(command -> command.key().endsWith(".command." + key))
+                .filter(command -> command.key().equals(key) || command.key().endsWith(".command." + key))
                 .findFirst()
                 .orElseThrow()
                 .perform();
@@ -225,6 +228,11 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> seasonTableToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> seasonSheetToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
 

@@ -46,8 +46,12 @@ public final class GoldenText {
      * Compares the page with {@code src/test/golden/NAME.txt}; {@code -DupdateGolden=true} writes that file instead.
      */
     public static void check(String name, Container root) {
+        check(name, of(root));
+    }
+
+    /** The same for a page that is text already. */
+    public static void check(String name, String now) {
         Path file = Path.of(System.getProperty("project.basedir", "."), "src/test/golden", name + ".txt");
-        String now = of(root);
         try {
             if (Boolean.getBoolean("updateGolden")) {
                 Files.createDirectories(file.getParent());

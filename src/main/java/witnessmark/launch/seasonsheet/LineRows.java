@@ -1,0 +1,143 @@
+package witnessmark.launch.seasonsheet;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import witnessmark.cost.result.Piece;
+import witnessmark.cost.result.Place;
+import witnessmark.cost.result.SeasonPieces;
+import witnessmark.domain.CostBasis;
+import witnessmark.domain.CostLine;
+import witnessmark.domain.Id;
+import witnessmark.quantity.Money;
+import witnessmark.quantity.RunningTime;
+import witnessmark.report.SeasonSheet.Cell;
+import witnessmark.report.SeasonSheet.Column;
+import witnessmark.report.SeasonSheet.Row;
+import witnessmark.report.SeasonSheet.Weight;
+
+/** Words costs line by line, in columns that are the same in every table. Each cost has one number. */
+final class LineRows {
+    private static final long MINUTE = 60_000;
+
+    /** Where in a row it says what it was for. */
+    static final int WHAT = 2;
+
+    private final SeasonInk ink;
+    private final Map<Id<CostLine>, Integer> numbers = new HashMap<>();
+
+    LineRows(SeasonInk ink, SeasonPieces pieces) {
+        this.ink = ink;
+        Stream.concat(pieces.counted().stream(), pieces.kept().stream())
+                .map(Piece::line)
+                .distinct()
+                .sorted(Comparator.comparing(id -> line(id).day()))
+                .forEach(id -> numbers.put(id, numbers.size() + 1));
+    }
+
+    /** How many costs there are. */
+    int count() {
+        return numbers.size();
+    }
+
+    /** @param where whether it says where each line is counted */
+    List<Column> columns(boolean where) {
+        List<Column> columns = new ArrayList<>(List.of(
+                Column.mark(ink.say("lines.no")),
+                Column.mark(ink.texts().get("season.column.day")),
+                Column.runningOn(ink.say("lines.what"), 1)));
+        if (where) {
+            columns.add(Column.mark(ink.say("lines.where")));
+        }
+        columns.add(Column.figure(ink.say("lines.paid")));
+        columns.add(Column.figure(ink.say("lines.back")));
+        columns.add(Column.figure(ink.say("lines.carried")));
+        columns.add(Column.figure(ink.say("lines.counted")));
+        return columns;
+    }
+
+    /** The pieces in the order of their days and numbers. */
+    List<Piece> sorted(List<Piece> pieces) {
+        return pieces.stream()
+                .sorted(Comparator.comparing(Piece::day).thenComparing(piece -> numbers.getOrDefault(piece.line(), 0)))
+                .toList();
+    }
+
+    /**
+     * One line.
+     *
+     * @param where whether it says where it is counted
+     * @param whose whether it says for which event and car
+     */
+    Row row(Piece piece, boolean where, boolean whose) {
+        CostLine line = line(piece.line());
+        List<Cell> cells = new ArrayList<>(List.of(
+                Cell.of(ink.measures().number(numbers.getOrDefault(piece.line(), 0))),
+                Cell.of(ink.day(piece.day())),
+                Cell.of(line.what(), under(piece, line, whose))));
+        if (where) {
+            cells.add(Cell.of(ink.money().column(piece.place())));
+        }
+        cells.add(Cell.of(ink.amount(home(line, line.paid()))));
+        cells.add(Cell.of(ink.some(home(line, line.recovered()))));
+        cells.add(Cell.of(ink.some(home(line, line.carried()))));
+        cells.add(Cell.of(ink.amount(piece.amount())));
+        return new Row(Weight.LINE, cells);
+    }
+
+    private String under(Piece piece, CostLine line, boolean whose) {
+        List<String> said = new ArrayList<>();
+        said.add(ink.records().word(line.category()));
+        said.add(ink.season().whom(line));
+        if (whose) {
+            ink.event(piece.event()).ifPresent(said::add);
+            ink.car(piece.car()).ifPresent(said::add);
+        }
+        if (piece.planned()) {
+            said.add(ink.texts().get("season.line.planned"));
+        }
+        if (piece.allocated()) {
+            said.add(ink.texts().get("season.line.allocated"));
+        }
+        if (line.basis() == CostBasis.COMMITTED) {
+            said.add(ink.say("line.committed"));
+        }
+        @Nullable Integer minutes = line.minutes();
+        if (line.basis() == CostBasis.VALUED && minutes != null) {
+            said.add(ink.say("line.work", ink.measures().hours(new RunningTime(minutes * MINUTE))));
+        }
+        if (line.rate() != null) {
+            said.add(ink.rate(line.paid(), line.rate()));
+        }
+        said.add(share(piece, line));
+        said.removeIf(String::isEmpty);
+        return ink.measures().row(said);
+    }
+
+    /** Where a piece is not all of its line that counts on its day. */
+    private String share(Piece piece, CostLine line) {
+        LocalDate day = line.day();
+        if (!piece.day().equals(day)) {
+            return ink.say("line.carriedFrom", ink.measures().date(day));
+        }
+        Money carried = home(line, line.carried());
+        Money whole = piece.place() == Place.KEPT
+                ? carried
+                : home(line, line.paid()).minus(home(line, line.recovered())).minus(carried);
+        return piece.amount().equals(whole) ? "" : ink.say("line.share", ink.amount(whole));
+    }
+
+    /** A piece's line has its rate, or it would be none. */
+    private Money home(CostLine line, Money amount) {
+        return ink.home(amount, line.rate()).orElseThrow();
+    }
+
+    private CostLine line(Id<CostLine> id) {
+        return ink.facts().of(CostLine.class).get(id);
+    }
+}

@@ -1,0 +1,104 @@
+package witnessmark.wording;
+
+import java.util.ArrayList;
+import java.util.List;
+import witnessmark.cost.result.Bar;
+import witnessmark.cost.result.SeasonCost;
+import witnessmark.cost.result.Span;
+import witnessmark.cost.result.Switches;
+import witnessmark.domain.CostLine;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Incident;
+import witnessmark.quantity.Money;
+
+/** Words a season in money, the same on the screen and on paper. */
+public final class SeasonWords {
+    /** So many kinds of part are named in the sentence. */
+    private static final int NAMED = 2;
+
+    private final Texts texts;
+    private final Measures measures;
+    private final MoneyWords money;
+
+    public SeasonWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.money = new MoneyWords(texts, measures);
+    }
+
+    /** {@code INC-05 Big end no. 3 again}. */
+    public String name(Incident incident) {
+        return incident.mark().isBlank()
+                ? incident.title()
+                : texts.get("season.incident", incident.mark(), incident.title());
+    }
+
+    /** {@code INC-05}, or what it was where it has no mark. */
+    public String mark(Incident incident) {
+        return incident.mark().isBlank() ? incident.title() : incident.mark();
+    }
+
+    /** Who was paid, and the invoice; empty where neither is written down. */
+    public String whom(CostLine line) {
+        return line.invoice().isBlank()
+                ? line.supplier()
+                : line.supplier().isBlank()
+                        ? line.invoice()
+                        : texts.get("season.line.whom", line.supplier(), line.invoice());
+    }
+
+    /**
+     * The season in a sentence.
+     *
+     * @param total of all failures
+     * @param labour of that, own labour; nothing where it is not counted
+     * @param kinds failures by the part that failed, dearest first
+     */
+    public String finding(Money total, Money labour, Money spent, List<Bar> kinds, Facts facts) {
+        String all = measures.money(spent);
+        if (total.isNone()) {
+            return texts.get("season.finding.none", all);
+        }
+        List<Bar> named =
+                kinds.stream().filter(bar -> bar.subject() != null).limit(NAMED).toList();
+        String head = labour.isNone()
+                ? texts.get("season.finding", measures.money(total), all)
+                : texts.get("season.finding.labour", measures.money(total), measures.amount(labour), all);
+        if (named.isEmpty()) {
+            return head;
+        }
+        Money together = named.stream().map(Bar::amount).reduce(Money::plus).orElse(Money.none(total.currency()));
+        return texts.get(
+                "season.finding.parts",
+                head,
+                new RecordWords(texts)
+                        .label(measures.all(named.stream()
+                                .map(bar -> money.subject(facts, bar))
+                                .toList())),
+                money.share(together, total));
+    }
+
+    /** What a total rests on, how far it could lie apart, what it is for an hour run, and what is in no total. */
+    public List<String> notes(Money total, Span span, Switches switches, SeasonCost cost) {
+        List<String> notes = new ArrayList<>();
+        notes.add(texts.get("season.total.span", measures.money(total), money.span(span)));
+        notes.add(money.restsOn(switches));
+        if (cost.running().millis() > 0 && !total.isNone()) {
+            String each = money.perHour(total, cost.running());
+            notes.add(
+                    cost.provision() == null
+                            ? texts.get("season.perHour", each, measures.hours(cost.running()))
+                            : texts.get(
+                                    "season.perHour.provision",
+                                    each,
+                                    measures.hours(cost.running()),
+                                    measures.money(cost.provision())));
+        }
+        if (!cost.noRate().isEmpty()) {
+            notes.add(texts.get(
+                    "money.no_rate",
+                    measures.row(cost.noRate().stream().map(measures::money).toList())));
+        }
+        return notes;
+    }
+}

@@ -1,0 +1,44 @@
+package witnessmark.sample;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.stream.Stream;
+import witnessmark.domain.Facts;
+import witnessmark.exchange.CsvSeasonFolders;
+import witnessmark.ledger.AsOf;
+import witnessmark.ledger.LifeLedger;
+import witnessmark.logbook.View;
+
+/** The sample season in memory, without a file. */
+public final class SampleViews {
+    /** The day after which nothing is told any more. */
+    public static final LocalDate WINTER = LocalDate.of(2026, 12, 18);
+
+    public static final ZoneId ZONE = ZoneId.of("Europe/London");
+
+    private SampleViews() {}
+
+    /** Told to its end. */
+    public static View end() {
+        CsvSeasonFolders folders = new CsvSeasonFolders();
+        Facts facts =
+                Facts.none().with(folders.read(SampleBooks.FOLDER, Facts.none()).orThrow());
+        try (Stream<Path> later = Files.list(SampleBooks.FOLDER.resolve("later"))) {
+            for (Path chapter : later.filter(Files::isDirectory).sorted().toList()) {
+                facts = facts.with(folders.read(chapter, facts).orThrow());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return on(facts, WINTER);
+    }
+
+    /** Any facts, as of a day. */
+    public static View on(Facts facts, LocalDate day) {
+        return new View(facts, day, ZONE, LifeLedger.of(facts, new AsOf(day, ZONE)), false);
+    }
+}
