@@ -16,6 +16,7 @@ import witnessmark.domain.Incident;
 import witnessmark.domain.IncomeLine;
 import witnessmark.logbook.money.Failure;
 import witnessmark.quantity.Money;
+import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
 import witnessmark.wording.RecordWords;
@@ -27,6 +28,7 @@ final class CostRows {
     private final Measures measures;
     private final MoneyWords money;
     private final RecordWords records;
+    private final IncidentWords incidents;
     private final Facts facts;
     private final Map<Id<Incident>, IncidentCost> costs = new HashMap<>();
 
@@ -35,6 +37,7 @@ final class CostRows {
         this.measures = measures;
         this.money = new MoneyWords(texts, measures);
         this.records = new RecordWords(texts);
+        this.incidents = new IncidentWords(texts, measures);
         this.facts = facts;
         failures.forEach(failure -> costs.put(failure.incident().id(), failure.cost()));
     }
@@ -82,10 +85,7 @@ final class CostRows {
 
     /** {@code INC-05 Big end no. 3 again}. */
     String name(Id<Incident> id) {
-        Incident incident = facts.of(Incident.class).get(id);
-        return incident.mark().isBlank()
-                ? incident.title()
-                : texts.get("season.incident", incident.mark(), incident.title());
+        return incidents.name(facts.of(Incident.class).get(id));
     }
 
     /** {@code INC-05}, or what it was where it has no mark. */
