@@ -3,11 +3,13 @@ package witnessmark.desktop.season;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.Decision;
 import witnessmark.domain.DecisionOption;
 import witnessmark.domain.Entry;
 import witnessmark.logbook.money.Decided;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.RunningTime;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
@@ -37,7 +39,16 @@ final class DecisionModel {
                 taken(decided),
                 others(decided),
                 cameOf(decided, switches, rows),
+                next(decided.decision()),
                 fact.adviser().isBlank() ? texts.get("season.decision.nobody") : fact.adviser());
+    }
+
+    private static @Nullable Prefilled next(Entry<Decision> decision) {
+        Decision fact = decision.fact();
+        if (fact.decided() == null) {
+            return Prefilled.decide(decision.id());
+        }
+        return fact.verdict() == null && fact.outcome().isBlank() ? Prefilled.cameOf(decision.id()) : null;
     }
 
     private String taken(Decided decided) {
