@@ -204,7 +204,8 @@ final class SeasonPageView extends JPanel {
     }
 
     JComponent firstFocus() {
-        return failures.isShowing() && !shown.failures().isEmpty() ? failures.table() : season.combo();
+        boolean rows = shown == SeasonLines.NONE || !shown.failures().isEmpty();
+        return failures.isShowing() && rows ? failures.table() : season.combo();
     }
 
     Switches switches() {
