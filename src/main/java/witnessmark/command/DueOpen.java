@@ -211,17 +211,7 @@ final class DueOpen {
         open.refunds().forEach(each -> refund(refunds.addObject(), each));
         ArrayNode out = root.putArray("outWithOthers");
         open.out().forEach(each -> out(out.addObject(), each));
-        ArrayNode borrowed = root.putArray("toGoBack");
-        open.borrowed().forEach(each -> {
-            Event wanted = each.wanted();
-            borrowed.addObject()
-                    .put("part", each.mark())
-                    .put("in", each.in())
-                    .put("since", each.fitment().fact().from().text())
-                    .put("backTo", each.home())
-                    .put("before", wanted == null ? null : wanted.name())
-                    .put("by", wanted == null ? null : text(wanted.firstDay()));
-        });
+        borrowed(root.putArray("toGoBack"));
         ArrayNode low = root.putArray("lowStock");
         open.low()
                 .forEach(each -> low.addObject()
@@ -238,6 +228,19 @@ final class DueOpen {
                     .put("asks", each.notice().fact().asks())
                     .putArray("parts");
             marks(each).forEach(parts::add);
+        });
+    }
+
+    private void borrowed(ArrayNode borrowed) {
+        open.borrowed().forEach(each -> {
+            Event wanted = each.wanted();
+            borrowed.addObject()
+                    .put("part", each.mark())
+                    .put("in", each.in())
+                    .put("since", each.fitment().fact().from().text())
+                    .put("backTo", each.home())
+                    .put("before", wanted == null ? null : wanted.name())
+                    .put("by", wanted == null ? null : text(wanted.firstDay()));
         });
     }
 

@@ -230,11 +230,10 @@ public final class WeekendCosts implements LogSheet {
     }
 
     private static SheetNote note(ReadSheet in, CarWeekend.Before before) {
-        Money paid = before.line().fact().paid();
         String event = named(in, before.line());
         return before.shared()
-                ? SheetNote.of("last_time_shared", paid, event, before.said(in.sight()))
-                : SheetNote.of("last_time", paid, event);
+                ? SheetNote.of("last_time_shared", before.said(in.sight()), event)
+                : SheetNote.of("last_time", before.line().fact().paid(), event);
     }
 
     private static String named(ReadSheet in, Entry<CostLine> line) {

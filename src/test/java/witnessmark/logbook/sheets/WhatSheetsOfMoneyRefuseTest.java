@@ -22,9 +22,7 @@ import witnessmark.domain.CostShare;
 import witnessmark.domain.Decision;
 import witnessmark.domain.DecisionOption;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Event;
 import witnessmark.domain.HourRate;
-import witnessmark.domain.Id;
 import witnessmark.domain.IncomeLine;
 import witnessmark.domain.Season;
 import witnessmark.domain.Verdict;
@@ -319,95 +317,6 @@ class WhatSheetsOfMoneyRefuseTest {
                 "57",
                 "weekend_entry",
                 "520 EUR");
-    }
-
-    /** Common practice, no source: one truck takes both cars, and its cost is split between them. */
-    @Test
-    void what_the_cars_shared_last_time_is_brought_whole_shared_the_same_way_and_written_once() {
-        own.save(
-                        new WriteCost(),
-                        cost(
-                                "cost_what",
-                                "truck",
-                                "cost_kind",
-                                "travel",
-                                "event",
-                                "Round 1, Marl",
-                                "car",
-                                SheetWord.SHARED.key(),
-                                "cost_shares",
-                                "41 2, 57 1",
-                                "cost_amount",
-                                "330"))
-                .orThrow();
-        own.save(
-                        new WeekendCosts(),
-                        "event",
-                        "Round 1, Marl",
-                        "car",
-                        "41",
-                        "weekend_entry",
-                        "520",
-                        "weekend_travel",
-                        "")
-                .orThrow();
-        WeekendCosts sheet = new WeekendCosts();
-        SheetField travel = WeekendCosts.amount(CostCategory.TRAVEL);
-        Map<SheetField, String> typed = new HashMap<>(sheet.fresh(own.sheets.sight()));
-        typed.put(WeekendCosts.EVENT, own.the(Event.class, "Round 2, Tarn").id().text());
-        typed.put(WeekendCosts.CAR, own.the(Car.class, "41").id().text());
-        typed.putAll(sheet.follows(WeekendCosts.CAR, new SheetTyped(typed), own.sheets.sight()));
-        assertThat(typed.get(travel)).isEqualTo("330.00");
-        assertThat(own.sheets.read(sheet, typed).of(travel).note().facts())
-                .extracting(Object::toString)
-                .contains("41: 2/3, 57: 1/3");
-        typed.put(travel, "400");
-        own.sheets.save(sheet, typed, "by hand").orThrow();
-
-        Id<Event> round = own.the(Event.class, "Round 2, Tarn").id();
-        Entry<CostLine> truck = own.desk
-                .view()
-                .facts()
-                .of(CostLine.class)
-                .where(line -> round.equals(line.event()) && line.category() == CostCategory.TRAVEL)
-                .get(0);
-        assertThat(truck.fact().car()).isNull();
-        assertThat(truck.fact().what()).isEqualTo("truck");
-        assertThat(truck.fact().paid().text()).isEqualTo("400.00 GBP");
-        assertThat(own.desk
-                        .view()
-                        .facts()
-                        .of(CostShare.class)
-                        .where(share -> share.line().equals(truck.id())))
-                .extracting(share -> own.desk
-                                .view()
-                                .facts()
-                                .of(Car.class)
-                                .get(share.fact().car())
-                                .name() + " " + share.fact().parts())
-                .containsExactlyInAnyOrder("41 2", "57 1");
-
-        typed.put(WeekendCosts.CAR, own.the(Car.class, "57").id().text());
-        assertThat(sheet.follows(WeekendCosts.CAR, new SheetTyped(typed), own.sheets.sight())
-                        .get(travel))
-                .as("it is there already, for both")
-                .isEmpty();
-        assertThat(queries(sheet, "event", "Round 2, Tarn", "car", "57", "weekend_travel", "90"))
-                .extractingByKey(travel)
-                .extracting(Problem::kind)
-                .isEqualTo(ProblemKind.WRITTEN_FOR_IT_ALREADY);
-        own.save(sheet, "event", "Round 2, Tarn", "car", "57", "weekend_travel", "90")
-                .orThrow();
-        assertThat(own.desk
-                        .view()
-                        .facts()
-                        .of(CostLine.class)
-                        .where(line ->
-                                round.equals(line.event()) && line.paid().text().equals("90.00 GBP")))
-                .as("travel of its own beside it")
-                .singleElement()
-                .extracting(line -> line.fact().car())
-                .isEqualTo(own.the(Car.class, "57").id());
     }
 
     @Test
