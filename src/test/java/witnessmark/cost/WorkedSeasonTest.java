@@ -146,6 +146,48 @@ class WorkedSeasonTest {
         assertThat(book(DAY.minusDays(1)).pieces()).as("not paid yet").isEmpty();
     }
 
+    /** The share of a race that is struck out, or lies ahead, is nobody's: all 1 000 is what racing costs. */
+    @Test
+    void a_race_that_does_not_stand_or_was_not_run_yet_spoils_nothing() {
+        Id<Engine> engine = add(new Engine("K05", new Id<EngineDesign>(UUID.randomUUID()), null, ""));
+        add(new CostDraft(DAY.minusDays(3), "entry", euros(1_000))
+                .at(event, car)
+                .line());
+        Run race = new RunDraft(engine, car, at(), new RunningTime(600_000))
+                .planned(event, null)
+                .written();
+        Id<Run> id = add(race);
+        add(new MissedShare(null, id, first, 4_000, ""));
+        assertThat(book(DAY.minusDays(1)).pieces())
+                .extracting(piece -> piece.amount())
+                .containsExactly(euros(1_000));
+        assertThat(book(DAY).pieces()).hasSize(2);
+        entries.removeIf(entry -> entry.id().equals(id));
+        entries.add(new Entry<>(id, race, Standing.STRUCK_OUT, "the other car", 2));
+        assertThat(book(DAY).pieces()).extracting(piece -> piece.amount()).containsExactly(euros(1_000));
+    }
+
+    /** Of tyres for 740 in 2025, 300 is kept and used in 2026; of 500 in 2026, 120 is kept still. */
+    @Test
+    void what_is_kept_is_of_the_season_that_paid_and_what_is_used_is_brought_into_the_season_that_uses_it() {
+        SeasonSpan before = new SeasonSpan("2025", LocalDate.of(2025, 1, 1), LocalDate.of(2025, 12, 31), null);
+        add(new CostDraft(LocalDate.of(2025, 9, 1), "tyres", euros(740))
+                .kept(euros(300), null)
+                .used(DAY, event)
+                .line());
+        add(new CostDraft(DAY, "fuel", euros(500)).kept(euros(120), null).line());
+        SeasonCost now = season(DAY);
+        assertThat(now.spent()).isEqualTo(euros(500));
+        assertThat(now.kept()).isEqualTo(euros(120));
+        assertThat(now.broughtIn()).isEqualTo(euros(300));
+        assertThat(now.runningCosts()).as("380 of its own and 300 brought").isEqualTo(euros(680));
+        SeasonCost then =
+                SeasonTotals.of(Facts.none().with(entries), book(DAY), new AsOf(DAY, ZONE), before, RunningTime.NONE);
+        assertThat(then.spent()).isEqualTo(euros(740));
+        assertThat(then.kept()).as("for the season after").isEqualTo(euros(300));
+        assertThat(then.broughtIn()).isEqualTo(euros(0));
+    }
+
     /** Of two incidents of 900 and 100: the first 60 % wear and 40 % said by nobody, the second wholly run past its limit. */
     @Test
     void bars_stand_dearest_first_with_what_nobody_said_last_and_add_up() {
@@ -166,6 +208,12 @@ class WorkedSeasonTest {
         assertThat(wear.amount()).as("540 and half of 100").isEqualTo(euros(590));
         assertThat(wear.parts()).extracting(Bar.Part::amount).containsExactly(euros(540), euros(50));
         assertThat(bars(BarsBy.INCIDENT)).extracting(Bar::subject).containsExactly(first, second);
+        add(new CostDraft(DAY, "engine", euros(5_000)).because(second).line());
+        assertThat(bars(BarsBy.INCIDENT)).extracting(Bar::subject).containsExactly(second, first);
+        assertThat(bars(BarsBy.CAUSE_AREA).get(0).parts())
+                .extracting(Bar.Part::incident)
+                .as("the dearer part first, though its incident came second")
+                .containsExactly(second, first);
     }
 
     private List<Bar> bars(BarsBy by) {
