@@ -41,8 +41,9 @@ final class CostText {
         lines.add(line("command.cost.failures", page.total()));
         lines.add("  " + words.span(page.span()));
         lines.add("  " + words.restsOn(page.switches()));
-        if (cost.running().millis() > 0) {
-            lines.add("  " + words.perHour(page.total(), cost.running()));
+        String perHour = words.perHour(page.total(), cost.running());
+        if (!perHour.isEmpty()) {
+            lines.add("  " + perHour);
         }
         return lines;
     }
@@ -71,13 +72,12 @@ final class CostText {
     }
 
     String bar(Facts facts, Bar bar, Money whole) {
-        String perHour = bar.running() == null ? "" : words.perHour(bar.amount(), bar.running());
         return (fit(tools.words().label(words.subject(facts, bar)))
                         + "%16s%8s  %s"
                                 .formatted(
                                         tools.measures().amount(bar.amount()),
                                         words.share(bar.amount(), whole),
-                                        perHour))
+                                        words.perHour(bar.amount(), bar.running())))
                 .stripTrailing();
     }
 

@@ -5,9 +5,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.cost.result.Refund;
+import witnessmark.domain.CostLine;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.SentOut;
@@ -15,8 +18,10 @@ import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
+import witnessmark.wording.IncidentWords;
 import witnessmark.wording.MeterWords;
 import witnessmark.wording.OutWords;
+import witnessmark.wording.RefundWords;
 
 /** What {@code due} says is still open: jobs, what is with others, what the shelf lacks, makers' notices. */
 final class DueOpen {
@@ -43,6 +48,14 @@ final class DueOpen {
                 "command.due.unlogged",
                 open.unlogged().stream().map(this::unlogged).toList());
         add(lines, "command.due.jobs", open.jobs().stream().map(this::job).toList());
+        add(
+                lines,
+                "command.due.incidents",
+                open.incidents().stream().map(this::incident).toList());
+        add(
+                lines,
+                "command.due.refunds",
+                open.refunds().stream().map(this::refund).toList());
         add(lines, "command.due.out", open.out().stream().map(this::out).toList());
         add(
                 lines,
@@ -105,6 +118,21 @@ final class DueOpen {
         String waits =
                 job.waitingFor().isBlank() ? "" : "; " + tools.texts().get("command.due.waits", job.waitingFor());
         return job.what() + on + before + waits;
+    }
+
+    private String incident(StillOpen.OpenIncident open) {
+        Incident incident = open.incident().fact();
+        IncidentWords words = new IncidentWords(tools.texts(), tools.measures());
+        String stands = words.open(open.days());
+        String on = words.on(open.car(), open.engine());
+        String severity = tools.words().word(incident.severity());
+        return words.name(incident) + "; "
+                + tools.measures().row(on.isEmpty() ? List.of(severity, stands) : List.of(on, severity, stands));
+    }
+
+    private String refund(Refund refund) {
+        RefundWords words = new RefundWords(tools.texts(), tools.measures());
+        return words.what(refund) + ": " + words.still(refund) + ", " + words.until(refund);
     }
 
     private String out(Away away) {
@@ -177,19 +205,13 @@ final class DueOpen {
         });
         ArrayNode jobs = root.putArray("jobs");
         open.jobs().forEach(each -> job(jobs.addObject(), each));
+        ArrayNode incidents = root.putArray("incidents");
+        open.incidents().forEach(each -> incident(incidents.addObject(), each));
+        ArrayNode refunds = root.putArray("refunds");
+        open.refunds().forEach(each -> refund(refunds.addObject(), each));
         ArrayNode out = root.putArray("outWithOthers");
         open.out().forEach(each -> out(out.addObject(), each));
-        ArrayNode borrowed = root.putArray("toGoBack");
-        open.borrowed().forEach(each -> {
-            Event wanted = each.wanted();
-            borrowed.addObject()
-                    .put("part", each.mark())
-                    .put("in", each.in())
-                    .put("since", each.fitment().fact().from().text())
-                    .put("backTo", each.home())
-                    .put("before", wanted == null ? null : wanted.name())
-                    .put("by", wanted == null ? null : text(wanted.firstDay()));
-        });
+        borrowed(root.putArray("toGoBack"));
         ArrayNode low = root.putArray("lowStock");
         open.low()
                 .forEach(each -> low.addObject()
@@ -209,6 +231,19 @@ final class DueOpen {
         });
     }
 
+    private void borrowed(ArrayNode borrowed) {
+        open.borrowed().forEach(each -> {
+            Event wanted = each.wanted();
+            borrowed.addObject()
+                    .put("part", each.mark())
+                    .put("in", each.in())
+                    .put("since", each.fitment().fact().from().text())
+                    .put("backTo", each.home())
+                    .put("before", wanted == null ? null : wanted.name())
+                    .put("by", wanted == null ? null : text(wanted.firstDay()));
+        });
+    }
+
     private static void job(ObjectNode node, StillOpen.OpenJob open) {
         Job job = open.job().fact();
         node.put("what", job.what())
@@ -218,6 +253,29 @@ final class DueOpen {
                 .put("who", job.who())
                 .put("minutesExpected", job.minutesExpected())
                 .put("waitingFor", job.waitingFor());
+    }
+
+    private static void incident(ObjectNode node, StillOpen.OpenIncident open) {
+        Incident incident = open.incident().fact();
+        node.put("mark", incident.mark())
+                .put("title", incident.title())
+                .put("at", incident.at().text())
+                .put("car", open.car())
+                .put("engine", open.engine())
+                .put("severity", incident.severity().code())
+                .put("daysOpen", open.days());
+    }
+
+    private static void refund(ObjectNode node, Refund refund) {
+        CostLine line = refund.line().fact();
+        node.put("what", line.what())
+                .put("event", refund.event() == null ? null : refund.event().name())
+                .put("car", refund.car() == null ? null : refund.car().name())
+                .put("paid", line.paid().text())
+                .put("stillToCome", refund.still().text())
+                .put("by", text(refund.by()))
+                .put("daysLeft", refund.daysLeft())
+                .put("late", refund.late());
     }
 
     private void out(ObjectNode node, Away away) {

@@ -50,6 +50,11 @@ public record Incident(
         }
     }
 
+    /** Whether it is not closed by then. */
+    public boolean openAt(Moment then) {
+        return closed == null || closed.isAfter(then);
+    }
+
     @Override
     public String knownAs() {
         return mark;

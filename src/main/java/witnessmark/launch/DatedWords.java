@@ -15,6 +15,7 @@ import witnessmark.wording.Measures;
 import witnessmark.wording.OutWords;
 import witnessmark.wording.ReasonWords;
 import witnessmark.wording.RecordWords;
+import witnessmark.wording.RefundWords;
 import witnessmark.wording.Texts;
 
 /** Says what lies on the team's calendar as entries of a calendar file. */
@@ -24,6 +25,7 @@ public final class DatedWords implements Function<Dated, CalendarEntry> {
     private final RecordWords records;
     private final ReasonWords reasons;
     private final OutWords outs;
+    private final RefundWords refunds;
 
     public DatedWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -31,6 +33,7 @@ public final class DatedWords implements Function<Dated, CalendarEntry> {
         this.records = new RecordWords(texts);
         this.reasons = new ReasonWords(texts, measures);
         this.outs = new OutWords(texts, measures);
+        this.refunds = new RefundWords(texts, measures);
     }
 
     @Override
@@ -68,6 +71,13 @@ public final class DatedWords implements Function<Dated, CalendarEntry> {
                     texts.get("calendar.promised", outs.what(promised.away())),
                     outs.with(promised.away()),
                     promised.day());
+        }
+        if (dated instanceof Dated.AskBack back) {
+            return day(
+                    "refund-" + back.refund().line().id().text(),
+                    texts.get("calendar.refund", refunds.what(back.refund())),
+                    refunds.still(back.refund()),
+                    back.refund().by());
         }
         Dated.ToolDue tool = (Dated.ToolDue) dated;
         return day(

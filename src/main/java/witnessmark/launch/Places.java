@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
@@ -202,7 +201,7 @@ final class Places {
                 () -> book.desk().view(),
                 new SeasonLeads(
                         record -> sheets.correct(record, back),
-                        sheet -> sheets.open(new Prefilled(sheet, Map.of()), back),
+                        sheet -> sheets.open(sheet, back),
                         start::exportSeason,
                         start::printSeason));
         start.seasonShown(place::asked);

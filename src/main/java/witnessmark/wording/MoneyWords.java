@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.Place;
@@ -83,8 +84,15 @@ public final class MoneyWords {
         return texts.get("money.percent", measures.number(share, 0));
     }
 
-    /** What an amount is for each hour run, in whole currency: {@code 492 EUR an hour run}. */
-    public String perHour(Money money, RunningTime running) {
+    /**
+     * What an amount is for each hour run, in whole currency: {@code 492 EUR an hour run}; empty where nothing ran.
+     *
+     * @param running null where it is of nothing that runs
+     */
+    public String perHour(Money money, @Nullable RunningTime running) {
+        if (running == null || running.millis() == 0) {
+            return "";
+        }
         BigDecimal each =
                 money.units().multiply(HOUR).divide(BigDecimal.valueOf(running.millis()), 0, RoundingMode.HALF_UP);
         return texts.get(

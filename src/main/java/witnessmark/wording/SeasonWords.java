@@ -28,9 +28,7 @@ public final class SeasonWords {
 
     /** {@code INC-05 Big end no. 3 again}. */
     public String name(Incident incident) {
-        return incident.mark().isBlank()
-                ? incident.title()
-                : texts.get("season.incident", incident.mark(), incident.title());
+        return new IncidentWords(texts, measures).name(incident);
     }
 
     /** {@code INC-05}, or what it was where it has no mark. */

@@ -98,6 +98,18 @@ class CalendarTest {
         events.forEach(event -> assertThat(ids.add(event.getUid().getValue())).isTrue());
     }
 
+    @Test
+    void the_last_day_to_ask_for_an_entry_back_is_on_that_day() throws Exception {
+        VEvent entry = titled(written("2026-07-08"), "Last day to ask back: Entry, Round 6, Thornacre, car 41");
+        assertThat(entry.getDescription().getValue()).isEqualTo("520.00 EUR to ask back");
+        String file = Files.readString(this.file).replace("\r\n ", "");
+        String block = file.substring(file.indexOf(entry.getUid().getValue()));
+        assertThat(block.substring(0, block.indexOf("END:VEVENT"))).contains("DTSTART;VALUE=DATE:20260711");
+        assertThat(written("2026-07-12"))
+                .as("the day after")
+                .noneMatch(event -> event.getSummary().getValue().contains("Entry, Round 6"));
+    }
+
     /** RFC 5545, 3.1: lines end in CRLF and are no longer than 75 octets. */
     @Test
     void lines_are_folded_as_the_standard_says() throws Exception {

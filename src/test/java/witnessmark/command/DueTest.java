@@ -76,6 +76,27 @@ class DueTest {
     }
 
     @Test
+    void on_8_july_it_says_which_incident_is_open_and_what_can_be_asked_back() throws Exception {
+        assertThat(shell.run("due", book, "--as-of", "2026-07-08").out())
+                .contains("Incidents still open: 1", "  INC-05 ", "car 57, K05, retired, open 24 days")
+                .contains("Money to ask back: 4")
+                .contains(
+                        "Entry, Round 6, Thornacre, car 41: 520.00 EUR to ask back, until Sat 11 Jul 2026, 3 days left")
+                .contains(
+                        "Entry, Round 7, Wendlestone, car 57: 520.00 EUR to ask back, until Sat 8 Aug 2026, 31 days left");
+        JsonNode answer = new ObjectMapper()
+                .readTree(shell.run("due", book, "--as-of", "2026-07-08", "--json")
+                        .out());
+        assertThat(answer.get("incidents")).hasSize(1);
+        assertThat(answer.get("incidents").get(0).get("severity").asText()).isEqualTo("retired");
+        assertThat(answer.get("incidents").get(0).get("daysOpen").asLong()).isEqualTo(24);
+        JsonNode entry = answer.get("refunds").get(0);
+        assertThat(entry.get("stillToCome").asText()).isEqualTo("520.00 EUR");
+        assertThat(entry.get("by").asText()).isEqualTo("2026-07-11");
+        assertThat(entry.get("late").asBoolean()).isFalse();
+    }
+
+    @Test
     void on_the_evening_of_4_july_it_says_what_nobody_looked_at_before_the_first_race() throws Exception {
         String said = shell.run("due", book, "--as-of", "2026-07-04").out();
         assertThat(said)

@@ -126,35 +126,18 @@ public final class CostGenerator {
         LocalDate day = day();
         boolean used = carried > 0 && random.nextInt(3) == 0;
         Id<Car> car = perhaps(cars);
-        Id<CostLine> line = add(new CostLine(
-                day,
-                "cost",
-                pick(List.of(CostCategory.values())),
-                pick(List.of(CostBasis.values())),
-                perhaps(events),
-                car,
-                null,
-                random.nextInt(3) == 0 ? pick(incidents) : null,
-                null,
-                null,
-                null,
-                random.nextInt(4) == 0,
-                random.nextInt(4) == 0,
-                paid,
-                null,
-                new Money(recovered, paid.currency()),
-                new Money(carried, paid.currency()),
-                random.nextBoolean() ? day.plusDays(random.nextInt(200)) : null,
-                used ? day.plusDays(random.nextInt(200)) : null,
-                used ? perhaps(events) : null,
-                rate(paid),
-                null,
-                "",
-                "",
-                null,
-                "",
-                null,
-                ""));
+        Id<CostLine> line = add(new CostDraft(day, "cost", paid)
+                .as(pick(List.of(CostCategory.values())), pick(List.of(CostBasis.values())))
+                .at(perhaps(events), car)
+                .because(random.nextInt(3) == 0 ? pick(incidents) : null)
+                .spent(random.nextInt(4) == 0, random.nextInt(4) == 0)
+                .gotBack(new Money(recovered, paid.currency()))
+                .kept(
+                        new Money(carried, paid.currency()),
+                        random.nextBoolean() ? day.plusDays(random.nextInt(200)) : null)
+                .used(used ? day.plusDays(random.nextInt(200)) : null, used ? perhaps(events) : null)
+                .rated(rate(paid))
+                .line());
         if (car == null) {
             for (int k = random.nextInt(3); k > 0; k--) {
                 add(new CostShare(line, pick(cars), 1 + random.nextInt(5)));

@@ -18,7 +18,6 @@ import witnessmark.cost.result.Switches;
 import witnessmark.domain.Car;
 import witnessmark.domain.CostBasis;
 import witnessmark.domain.CostCategory;
-import witnessmark.domain.CostLine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fact;
@@ -123,35 +122,10 @@ class WorkedCostsTest {
                 false,
                 new RunningTime(20 * 3_600_000L),
                 ""));
-        add(new CostLine(
-                EVENT,
-                "shells",
-                CostCategory.PARTS,
-                CostBasis.CASH,
-                null,
-                null,
-                null,
-                incident,
-                part,
-                null,
-                null,
-                false,
-                false,
-                euros(180),
-                null,
-                euros(0),
-                euros(0),
-                null,
-                null,
-                null,
-                null,
-                null,
-                "",
-                "",
-                null,
-                "",
-                null,
-                ""));
+        add(new CostDraft(EVENT, "shells", euros(180))
+                .because(incident)
+                .of(part)
+                .line());
         Facts facts = Facts.none().with(entries);
         assertThat(LifeLost.of(facts, incident)).singleElement().satisfies(split -> {
             assertThat(split.used()).isEqualTo(Money.parse("57.60 EUR"));
@@ -165,35 +139,7 @@ class WorkedCostsTest {
         Id<PartDesign> design = add(new PartDesign("head", PartKind.HEAD, "", "", false, true, "", null));
         Id<Part> part = add(new Part("HD-9", design, "", "", null, null, null, null, null, null, ""));
         add(new IncidentPart(incident, part, "", PartHarm.FAILED, new RunningTime(1), true, new RunningTime(20), ""));
-        add(new CostLine(
-                EVENT,
-                "head",
-                CostCategory.PARTS,
-                CostBasis.CASH,
-                null,
-                null,
-                null,
-                incident,
-                part,
-                null,
-                null,
-                false,
-                false,
-                euros(900),
-                null,
-                euros(0),
-                euros(0),
-                null,
-                null,
-                null,
-                null,
-                null,
-                "",
-                "",
-                null,
-                "",
-                null,
-                ""));
+        add(new CostDraft(EVENT, "head", euros(900)).because(incident).of(part).line());
         assertThat(LifeLost.of(Facts.none().with(entries), incident))
                 .singleElement()
                 .extracting(LostLife::lost)
@@ -202,35 +148,12 @@ class WorkedCostsTest {
 
     private void line(
             String what, CostCategory category, long paid, long recovered, long carried, @Nullable LocalDate until) {
-        add(new CostLine(
-                EVENT.minusDays(9),
-                what,
-                category,
-                CostBasis.CASH,
-                event,
-                car,
-                null,
-                null,
-                null,
-                null,
-                null,
-                false,
-                false,
-                euros(paid),
-                null,
-                euros(recovered),
-                euros(carried),
-                until,
-                null,
-                null,
-                null,
-                null,
-                "",
-                "",
-                null,
-                "",
-                null,
-                ""));
+        add(new CostDraft(EVENT.minusDays(9), what, euros(paid))
+                .as(category, CostBasis.CASH)
+                .at(event, car)
+                .gotBack(euros(recovered))
+                .kept(euros(carried), until)
+                .line());
     }
 
     private CostBook book(LocalDate day) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.cost.result.Refund;
 import witnessmark.domain.Clearance;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
@@ -32,6 +33,7 @@ import witnessmark.logbook.View;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.Standing;
+import witnessmark.logbook.standing.StillOpen;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.RunningTime;
@@ -64,6 +66,24 @@ class ShownOnTheDayTest {
         Standing standing = SeeStanding.of(new View(
                 view.facts(), then, view.zone(), LifeLedger.of(view.facts(), new AsOf(then, view.zone())), true));
         return Stream.concat(standing.going().stream(), standing.elsewhere().stream())
+                .toList();
+    }
+
+    private static StillOpen openOn(String day) {
+        View view = desk.view();
+        LocalDate then = LocalDate.parse(day);
+        return SeeStanding.of(new View(
+                        view.facts(),
+                        then,
+                        view.zone(),
+                        LifeLedger.of(view.facts(), new AsOf(then, view.zone())),
+                        true))
+                .open();
+    }
+
+    private static List<String> incidentsOn(String day) {
+        return openOn(day).incidents().stream()
+                .map(open -> open.incident().fact().mark())
                 .toList();
     }
 
@@ -136,6 +156,38 @@ class ShownOnTheDayTest {
         assertThat(desk.view().facts().of(Reading.class).inForce())
                 .filteredOn(reading -> reading.fact().grade() == Grade.FEW_SPECKS)
                 .isNotEmpty();
+    }
+
+    /** The case opened that evening stands there until it is closed, and the one of June is open to the end. */
+    @Test
+    void what_is_open_of_a_car_that_goes_is_told_from_the_day_it_happened() {
+        assertThat(incidentsOn("2026-04-13")).doesNotContain("INC-03");
+        assertThat(incidentsOn("2026-04-14")).contains("INC-03");
+        assertThat(incidentsOn("2026-05-10")).as("closed that evening").doesNotContain("INC-03");
+        assertThat(incidentsOn("2026-07-07")).containsExactly("INC-05");
+        assertThat(incidentsOn("2026-09-01"))
+                .as("car 41 with a wrecked engine goes too")
+                .startsWith("INC-07");
+        assertThat(incidentsOn("2026-10-24")).contains("INC-05");
+    }
+
+    /** Entries are asked back until two weeks before their event; that of car 41 for Round 7 was, but for 130. */
+    @Test
+    void what_can_be_asked_back_is_told_until_its_last_day() {
+        assertThat(openOn("2026-07-07").refunds())
+                .extracting(
+                        refund -> refund.by().toString(),
+                        refund -> refund.still().text())
+                .containsExactly(
+                        tuple("2026-07-11", "520.00 EUR"),
+                        tuple("2026-07-11", "520.00 EUR"),
+                        tuple("2026-08-08", "520.00 EUR"),
+                        tuple("2026-08-08", "130.00 EUR"));
+        assertThat(openOn("2026-07-12").refunds()).hasSize(2).noneMatch(Refund::late);
+        assertThat(openOn("2026-08-09").refunds())
+                .as("car 57 goes to Round 7; of car 41 the event is still to come")
+                .allMatch(refund -> !refund.late() || refund.begun());
+        assertThat(openOn("2026-10-24").refunds()).isEmpty();
     }
 
     @Test

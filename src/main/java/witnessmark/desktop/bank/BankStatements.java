@@ -2,11 +2,11 @@ package witnessmark.desktop.bank;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.task.Latest;
 import witnessmark.domain.BankLine;
 import witnessmark.domain.BankMatch;
 import witnessmark.domain.Entry;
@@ -28,12 +28,14 @@ public final class BankStatements {
 
     private final BankContext context;
     private final Texts texts;
+    private final Latest looking;
     private @Nullable MatchPage open;
 
     /** @param context what the pages stand on */
     public BankStatements(BankContext context) {
         this.context = context;
         this.texts = context.tools().texts();
+        this.looking = new Latest(context.tools().tasks());
     }
 
     /** Asks for a statement and shows what is in it. */
@@ -45,25 +47,48 @@ public final class BankStatements {
     void read(Path file) {
         String reading = texts.get("bank.reading", String.valueOf(file.getFileName()));
         context.window().say(reading);
-        context.tools().tasks().run(reading, () -> context.files().read(file), this::shown, this::failed);
+        context.tools().tasks().run(reading, () -> look(file), this::shown, this::failed);
     }
 
-    private void shown(Outcome<StatementRows> read) {
+    /**
+     * A statement as far as it could be read.
+     *
+     * @param form how its columns are read, or null when nothing says
+     * @param statement as it reads so, or null
+     */
+    private record Looked(
+            Outcome<StatementRows> rows,
+            @Nullable StatementForm form,
+            @Nullable Statement statement) {}
+
+    private Looked look(Path file) {
+        Outcome<StatementRows> read = context.files().read(file);
         if (!read.didWork()) {
-            context.refused().accept(read.problems());
-            return;
+            return new Looked(read, null, null);
         }
         StatementRows rows = read.orThrow();
-        Facts facts = facts();
-        Optional<StatementForm> form = GuessForm.of(facts, rows, lastAccount(facts));
-        if (form.isEmpty()) {
+        Facts facts = context.logbook().view().facts();
+        return GuessForm.of(facts, rows, lastAccount(facts))
+                .map(form -> new Looked(read, form, TakeStatement.read(facts, rows, form, form.name())))
+                .orElse(new Looked(read, null, null));
+    }
+
+    private void shown(Looked looked) {
+        if (!looked.rows().didWork()) {
+            context.refused().accept(looked.rows().problems());
+            return;
+        }
+        StatementRows rows = looked.rows().orThrow();
+        StatementForm form = looked.form();
+        Statement statement = looked.statement();
+        if (form == null || statement == null) {
             context.window()
                     .say(texts.get(
                             "bank.noForm", rows.file(), context.measures().row(rows.headings())));
             return;
         }
         context.window().say(texts.get("bank.read"));
-        context.show().accept(new StatementPage(context, rows, form.get(), this::take));
+        context.show().accept(new StatementPage(context, rows, form, statement, this::take));
     }
 
     /** The account the last statement was of. */
@@ -101,25 +126,23 @@ public final class BankStatements {
         MatchPage page = new MatchPage(
                 context.tools(),
                 context.measures(),
-                new MatchPage.Work(this::agree, this::setAside, this::takeIn, context.dismiss()));
+                new MatchPage.Work(this::agree, this::setAside, this::takeIn, context.dismiss(), () -> look(() -> {})));
         open = page;
         look(() -> context.show().accept(page));
     }
 
     /** Holds statements against costs off the event thread, and shows it on the page in hand. */
     private void look(Runnable after) {
-        context.tools()
-                .tasks()
-                .run(
-                        texts.get("bank.match"),
-                        () -> Reconcile.of(context.logbook().view()),
-                        found -> {
-                            if (open != null) {
-                                open.show(found);
-                            }
-                            after.run();
-                        },
-                        this::failed);
+        looking.run(
+                texts.get("bank.match"),
+                () -> Reconcile.of(context.logbook().view()),
+                found -> {
+                    if (open != null) {
+                        open.show(found);
+                    }
+                    after.run();
+                },
+                this::failed);
     }
 
     /** Matches lines with what is proposed for them. */
@@ -152,22 +175,14 @@ public final class BankStatements {
                                 context.refused().accept(written.problems());
                                 return;
                             }
-                            context.window().changed();
-                            look(() -> {});
+                            context.window().changed(); // the page looks again
                             undoable(said, blank);
                         },
                         this::failed);
     }
 
     private void undoable(String key, Object blank) {
-        context.window().say(texts.get(key, blank), Caption.of(texts.get("beforewego.undo")), () -> {
-            context.undo().run();
-            look(() -> {});
-        });
-    }
-
-    private Facts facts() {
-        return context.logbook().view().facts();
+        context.window().say(texts.get(key, blank), Caption.of(texts.get("beforewego.undo")), context.undo());
     }
 
     private void failed(Throwable failure) {

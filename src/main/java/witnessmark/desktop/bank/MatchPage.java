@@ -61,12 +61,14 @@ final class MatchPage implements Aside {
      * @param setAside sets a line aside with a reason
      * @param takeIn asks for another statement
      * @param close takes the page away
+     * @param look holds statements against costs again, and shows it here
      */
     record Work(
             Consumer<List<Reconciled.Line>> agree,
             BiConsumer<Reconciled.Line, String> setAside,
             Runnable takeIn,
-            Runnable close) {}
+            Runnable close,
+            Runnable look) {}
 
     MatchPage(SheetTools tools, Measures measures, Work work) {
         this.texts = tools.texts();
@@ -127,6 +129,12 @@ final class MatchPage implements Aside {
     @Override
     public JComponent firstFocus() {
         return lines.table();
+    }
+
+    /** A line was matched or set aside, or that was taken back: told once it is written. */
+    @Override
+    public void changed() {
+        work.look().run();
     }
 
     SheetTable<MatchLine> lines() {

@@ -9,6 +9,8 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
@@ -20,6 +22,7 @@ import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.task.Latest;
 import witnessmark.domain.BankLine;
 import witnessmark.domain.StatementForm;
 import witnessmark.logbook.bank.Statement;
@@ -29,6 +32,8 @@ import witnessmark.wording.Texts;
 
 /** What a statement holds, how it was read, and what of it is new. Nothing is taken before somebody says so. */
 final class StatementPage implements Aside {
+    private static final Logger LOG = LoggerFactory.getLogger(StatementPage.class);
+
     private final BankContext context;
     private final Texts texts;
     private final StatementRows rows;
@@ -39,7 +44,12 @@ final class StatementPage implements Aside {
     private final JTextArea comesTo = Lettering.paragraph(" ", Styles.FIELD_LABEL);
     private final SheetTable<StatementLine> table;
     private final JButton takeIn;
+    private final Latest reading;
     private Statement statement;
+    /** What is shown is not of the account that is typed. */
+    private boolean rereads;
+
+    private boolean wanted;
 
     /** Takes what was read. */
     @FunctionalInterface
@@ -47,7 +57,8 @@ final class StatementPage implements Aside {
         void take(StatementRows rows, Statement statement, String account);
     }
 
-    StatementPage(BankContext context, StatementRows rows, StatementForm form, Take take) {
+    /** @param statement as it reads for the account of the form */
+    StatementPage(BankContext context, StatementRows rows, StatementForm form, Statement statement, Take take) {
         this.context = context;
         this.texts = context.tools().texts();
         this.rows = rows;
@@ -68,7 +79,8 @@ final class StatementPage implements Aside {
                                 .wide(520)
                                 .grow()),
                 StatementLine::number);
-        this.statement = TakeStatement.read(context.logbook().view().facts(), rows, form, form.name());
+        this.reading = new Latest(context.tools().tasks());
+        this.statement = statement;
         String all = statement.unread().isEmpty() ? "bank.take" : "bank.take.good";
         this.takeIn = Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get(all)), this::taking));
         table.with(context.tools(), "bank.statement");
@@ -119,9 +131,28 @@ final class StatementPage implements Aside {
         return texts.get("bank.form", form.dayColumn(), form.dayPattern(), amounts, form.decimalSign());
     }
 
+    /** Every letter of another account reads its rows anew; what was read for another is dropped. */
     private void reread() {
-        statement = TakeStatement.read(context.logbook().view().facts(), rows, form, named());
+        String account = named();
+        rereads = true;
+        reading.run(
+                texts.get("bank.reading", rows.file()),
+                () -> TakeStatement.read(context.logbook().view().facts(), rows, form, account),
+                this::reread,
+                failure -> {
+                    LOG.error("a statement could not be read again", failure);
+                    context.window().say(texts.get("beforewego.start.failed"));
+                });
+    }
+
+    private void reread(Statement now) {
+        statement = now;
+        rereads = false;
         show();
+        if (wanted) {
+            wanted = false;
+            taking();
+        }
     }
 
     /** The account as typed; the one it had when nothing stands there. */
@@ -161,7 +192,9 @@ final class StatementPage implements Aside {
     }
 
     private void taking() {
-        if (!statement.fresh().isEmpty()) {
+        if (rereads) {
+            wanted = true; // Enter came before its rows were read for this account
+        } else if (!statement.fresh().isEmpty()) {
             take.take(rows, statement, named());
         }
     }

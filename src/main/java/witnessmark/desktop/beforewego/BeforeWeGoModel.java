@@ -81,6 +81,10 @@ public final class BeforeWeGoModel {
                         standing.open(),
                         standing.next() == null ? null : standing.next().event().name()),
                 open.out(standing.open()),
+                open.incidents(standing.open()),
+                open.refunds(
+                        standing.open(),
+                        standing.next() == null ? null : standing.next().event()),
                 open.borrowed(standing.open()),
                 open.others(standing.open()),
                 standing.steps());

@@ -38,6 +38,8 @@ final class BeforeWeGoPanel extends JPanel {
     private final OutSheet bare;
     private final OutSheet unlogged;
     private final OutSheet incomplete;
+    private final OutSheet incidents;
+    private final OutSheet refunds;
     private final OutSheet borrowed;
     private final OutSheet others;
     private final OutSheet begun;
@@ -50,6 +52,7 @@ final class BeforeWeGoPanel extends JPanel {
             Consumer<MarkLine> limit,
             Consumer<OutLine> run,
             Consumer<OutLine> engine,
+            Consumer<OutLine> incident,
             Consumer<OutLine> open,
             Consumer<Prefilled> sheet,
             Consumer<NextRunLines.Tick> tick,
@@ -75,6 +78,8 @@ final class BeforeWeGoPanel extends JPanel {
         bare = new OutSheet(texts, "beforewego.bare", null, toSheet, null);
         unlogged = new OutSheet(texts, "beforewego.unlogged", null, toSheet, null);
         incomplete = new OutSheet(texts, "beforewego.incomplete", null, toSheet, null);
+        incidents = new OutSheet(texts, "beforewego.incidents", null, opening.incident(), null);
+        refunds = new OutSheet(texts, "beforewego.refunds", null, opening.open(), null);
         borrowed = new OutSheet(texts, "beforewego.borrowed", null, toSheet, null);
         begun = new OutSheet(texts, "beforewego.begun", null, line -> goOn(opening, line), null);
         others = new OutSheet(texts, "beforewego.open.shelf", null, opening.open(), null);
@@ -110,6 +115,8 @@ final class BeforeWeGoPanel extends JPanel {
             bare.show(lines.bare());
             unlogged.show(lines.unlogged());
             incomplete.show(lines.incomplete());
+            incidents.show(lines.incidents());
+            refunds.show(lines.refunds());
             borrowed.show(lines.borrowed());
             others.show(lines.others());
         }
@@ -174,7 +181,9 @@ final class BeforeWeGoPanel extends JPanel {
                         begun.component(),
                         unlogged.component(),
                         lastOut.component(),
+                        incidents.component(),
                         jobs.component(),
+                        refunds.component(),
                         out.component(),
                         borrowed.component(),
                         others.component(),

@@ -97,6 +97,7 @@ public final class BeforeWeGoPlace implements Place {
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
                         line -> desk.go(PlaceId.ENGINES, line.record()),
+                        line -> desk.go(PlaceId.INCIDENTS, line.record()),
                         line -> openEntry.accept(line.record()),
                         prefilled -> write.accept(prefilled),
                         this::tick,

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.cost.result.Refund;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Job;
 import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
@@ -14,10 +16,12 @@ import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.standing.StillOpen;
 import witnessmark.quantity.RunningTime;
+import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MeterWords;
 import witnessmark.wording.OutWords;
 import witnessmark.wording.RecordWords;
+import witnessmark.wording.RefundWords;
 import witnessmark.wording.Texts;
 
 /** What is still open, in words: each a title and two lines. */
@@ -32,12 +36,16 @@ final class OpenWords {
     private final Measures measures;
     private final OutWords out;
     private final RecordWords records;
+    private final RefundWords refunds;
+    private final IncidentWords incidents;
 
     OpenWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.out = new OutWords(texts, measures);
         this.records = new RecordWords(texts);
+        this.refunds = new RefundWords(texts, measures);
+        this.incidents = new IncidentWords(texts, measures);
     }
 
     /**
@@ -169,6 +177,50 @@ final class OpenWords {
                         : texts.get("beforewego.bare.meant", meant.fact().number()),
                 bare.car().id().text(),
                 Prefilled.engineInto(bare.car().id(), meant == null ? null : meant.id()));
+    }
+
+    /** Incidents of what goes that are not closed. */
+    List<OutLine> incidents(StillOpen open) {
+        return open.incidents().stream().map(this::incident).toList();
+    }
+
+    private OutLine incident(StillOpen.OpenIncident open) {
+        Incident incident = open.incident().fact();
+        return new OutLine(
+                incidents.name(incident),
+                records.label(incidents.on(open.car(), open.engine())),
+                joined(records.label(records.word(incident.severity())), incidents.open(open.days())),
+                open.incident().id().text());
+    }
+
+    /**
+     * A row for what is to be asked back before the next event is over or is late already, and one for all that can wait.
+     *
+     * @param next the next event; null when none is written down: then everything is a row
+     */
+    List<OutLine> refunds(StillOpen open, @Nullable Event next) {
+        List<Refund> now = open.refunds().stream()
+                .filter(refund -> next == null || !refund.by().isAfter(next.lastDay()))
+                .toList();
+        List<OutLine> lines = new ArrayList<>(now.stream().map(this::refund).toList());
+        List<Refund> later = open.refunds().subList(now.size(), open.refunds().size());
+        if (!later.isEmpty()) {
+            OutLine first = refund(later.get(0));
+            lines.add(new OutLine(
+                    texts.get("beforewego.refunds.later", later.size()),
+                    first.title(),
+                    first.second(),
+                    first.record()));
+        }
+        return lines;
+    }
+
+    private OutLine refund(Refund refund) {
+        return new OutLine(
+                refunds.what(refund),
+                refunds.still(refund),
+                records.label(refunds.until(refund)),
+                refund.line().id().text());
     }
 
     /** What is to go back to where it came from. */

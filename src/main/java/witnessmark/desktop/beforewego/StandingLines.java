@@ -25,6 +25,8 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param incomplete engines going with nothing in a needed position
  * @param jobs work planned and not done
  * @param out what is with others
+ * @param incidents incidents of what goes that are not closed
+ * @param refunds what can be asked back
  * @param borrowed what is to go back
  * @param others what the shelf lacks, and makers' notices
  * @param steps how far a new logbook has been begun
@@ -49,6 +51,8 @@ public record StandingLines(
         List<OutLine> incomplete,
         List<OutLine> jobs,
         List<OutLine> out,
+        List<OutLine> incidents,
+        List<OutLine> refunds,
         List<OutLine> borrowed,
         List<OutLine> others,
         FirstSteps steps) {
@@ -65,6 +69,8 @@ public record StandingLines(
         incomplete = List.copyOf(incomplete);
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
+        incidents = List.copyOf(incidents);
+        refunds = List.copyOf(refunds);
         borrowed = List.copyOf(borrowed);
         others = List.copyOf(others);
     }

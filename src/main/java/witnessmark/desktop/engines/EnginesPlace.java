@@ -375,7 +375,11 @@ public final class EnginesPlace implements Place {
 
         @Override
         public void open(LifeMark mark) {
-            figure.openEntry(mark.source(), mark.words());
+            if (mark.kind().ofIncident()) {
+                window.go(PlaceId.INCIDENTS, mark.source().id().text());
+            } else {
+                figure.openEntry(mark.source(), mark.words());
+            }
         }
 
         @Override

@@ -26,11 +26,22 @@ record LifeMark(Entry<?> source, Kind kind, long from, long to, double minutes, 
         /** A run that is perhaps the same as another: it does not count. */
         DOUBTFUL,
         MISSED,
+        /** An incident that is only noted. */
+        NOTED,
+        /** An incident that cost time or a run. */
+        LOST,
+        /** An incident that ended the day, or the engine. */
+        STOPPED,
         /** The engine opened and closed. */
         BUILD,
         /** A build that opened the bottom end. */
         REBUILD,
         SKIM,
-        WORK
+        WORK;
+
+        /** Whether it is an incident of any severity. */
+        boolean ofIncident() {
+            return this == NOTED || this == LOST || this == STOPPED;
+        }
     }
 }

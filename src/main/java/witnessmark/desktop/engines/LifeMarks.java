@@ -6,7 +6,9 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.engines.LifeMark.Kind;
 import witnessmark.domain.Build;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Run;
+import witnessmark.domain.Severity;
 import witnessmark.domain.Work;
 import witnessmark.domain.WorkKind;
 import witnessmark.domain.Zone;
@@ -14,6 +16,7 @@ import witnessmark.logbook.engines.Happening;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -26,12 +29,14 @@ final class LifeMarks {
     private final Measures measures;
     private final Amounts amounts;
     private final RecordWords records;
+    private final IncidentWords incidents;
 
     LifeMarks(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.amounts = new Amounts(texts, measures);
         this.records = new RecordWords(texts);
+        this.incidents = new IncidentWords(texts, measures);
     }
 
     /**
@@ -62,6 +67,9 @@ final class LifeMarks {
                     told.source().fact().highest().millis());
             String label = texts.get("engines.line.told", hours);
             return plain(told, Kind.TOLD, end, label, told(told, hours));
+        }
+        if (happening instanceof Happening.Broke broke) {
+            return broke(broke);
         }
         Happening.Missed missed = (Happening.Missed) happening;
         return plain(missed, Kind.MISSED, missed.from().epochMillis(), "", missed(missed));
@@ -155,6 +163,32 @@ final class LifeMarks {
                 measures.date(told.to().day()),
                 hours,
                 told.source().fact().toldBy());
+    }
+
+    private LifeMark broke(Happening.Broke broke) {
+        Incident incident = broke.source().fact();
+        String severity = records.word(incident.severity());
+        String name = incident.mark().isBlank() ? incident.title() : incident.mark();
+        List<String> said = new ArrayList<>();
+        said.add(measures.fullMoment(incident.at()));
+        said.add(incidents.name(incident));
+        said.add(severity);
+        add(said, broke.event());
+        add(said, broke.car() == null ? null : texts.get("engines.line.car", broke.car()));
+        return plain(
+                broke,
+                kind(incident.severity()),
+                incident.at().epochMillis(),
+                texts.get("engines.line.incident", name, severity),
+                measures.row(said));
+    }
+
+    private static Kind kind(Severity severity) {
+        return switch (severity) {
+            case NOTE -> Kind.NOTED;
+            case LOST_TIME, LOST_RUN -> Kind.LOST;
+            case RETIRED, WITHDRAWN_BY_US, STOPPED_BY_OFFICIALS, DID_NOT_START, ENGINE_DESTROYED -> Kind.STOPPED;
+        };
     }
 
     private String missed(Happening.Missed missed) {

@@ -34,6 +34,15 @@ final class LineOfLifePainter {
     private static final int TICKS = 122;
     private static final int MOST_TICKS = 12;
 
+    /** What is labelled, in the order in which it takes its room. */
+    private static final List<LifeMark.Kind> LABELLED = List.of(
+            LifeMark.Kind.STOPPED,
+            LifeMark.Kind.REBUILD,
+            LifeMark.Kind.SKIM,
+            LifeMark.Kind.LOST,
+            LifeMark.Kind.BUILD,
+            LifeMark.Kind.NOTED);
+
     private final LineOfLifeModel model;
     private final Function<LocalDate, String> days;
 
@@ -93,6 +102,9 @@ final class LineOfLifePainter {
             for (LifeMark mark : model.marks()) {
                 mark(mark);
             }
+            for (LifeMark mark : model.marks()) {
+                incident(mark);
+            }
             labels();
             chosen();
         }
@@ -106,6 +118,7 @@ final class LineOfLifePainter {
                 }
                 case DOUBTFUL -> doubtful(mark);
                 case MISSED -> cross(mark);
+                case NOTED, LOST, STOPPED -> {} // over all runs
                 case SKIM -> chevron(mark);
                 case WORK -> tick(mark);
                 case BUILD -> seam(mark, 1.5f);
@@ -222,6 +235,39 @@ final class LineOfLifePainter {
             g.draw(new Line2D.Double(x - half, y + half, x + half, y - half));
         }
 
+        /** A diamond on a stem: hollow for a note, half as bad half filled, else full. */
+        private void incident(LifeMark mark) {
+            if (!mark.kind().ofIncident()) {
+                return;
+            }
+            double x = x(model.share(mark.from()));
+            double y = unit(LABELS + 7);
+            g.setColor(Palette.INK.colour());
+            g.fill(new Rectangle2D.Double(x - unit(0.5f), y, unit(1), unit(LINE) - y));
+            Path2D diamond = new Path2D.Double();
+            double half = unit(5);
+            diamond.moveTo(x, y - half);
+            diamond.lineTo(x + half, y);
+            diamond.lineTo(x, y + half);
+            diamond.lineTo(x - half, y);
+            diamond.closePath();
+            g.setColor(Palette.SHEET.colour());
+            g.fill(diamond);
+            if (mark.kind() == LifeMark.Kind.STOPPED) {
+                g.setColor(Palette.OVER_FILL.colour());
+                g.fill(diamond);
+            } else if (mark.kind() == LifeMark.Kind.LOST) {
+                Graphics2D lower = (Graphics2D) g.create();
+                lower.clip(new Rectangle2D.Double(x - half, y, 2 * half, half));
+                lower.setColor(Palette.DUE_FILL.colour());
+                lower.fill(diamond);
+                lower.dispose();
+            }
+            g.setColor(Palette.INK.colour());
+            g.setStroke(new BasicStroke(unit(1.25f)));
+            g.draw(diamond);
+        }
+
         private void cars() {
             for (LifeMark mark : model.marks()) {
                 if (mark.kind() == LifeMark.Kind.CAR) {
@@ -238,10 +284,10 @@ final class LineOfLifePainter {
             }
         }
 
-        /** Labels of builds and skims along the top, each where there is room. */
+        /** Labels of builds, skims and incidents along the top, each where there is room. */
         private void labels() {
             List<double[]> taken = new ArrayList<>();
-            for (LifeMark.Kind kind : List.of(LifeMark.Kind.REBUILD, LifeMark.Kind.SKIM, LifeMark.Kind.BUILD)) {
+            for (LifeMark.Kind kind : LABELLED) {
                 for (LifeMark mark : model.marks()) {
                     if (mark.kind() == kind && !mark.label().isEmpty()) {
                         label(mark, taken);

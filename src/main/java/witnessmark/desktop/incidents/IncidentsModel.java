@@ -4,6 +4,9 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Switches;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Car;
@@ -18,6 +21,7 @@ import witnessmark.logbook.money.LifeThen;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
+import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -27,6 +31,7 @@ final class IncidentsModel {
     private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
+    private final IncidentWords words;
     private final CostWords costs;
     private final SectionWords sections;
 
@@ -34,6 +39,7 @@ final class IncidentsModel {
         this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
+        this.words = new IncidentWords(texts, measures);
         this.costs = new CostWords(texts, measures);
         this.sections = new SectionWords(texts, measures);
     }
@@ -52,7 +58,7 @@ final class IncidentsModel {
                 page.incident().id().text(),
                 incident.mark(),
                 incident.title(),
-                on(view.facts(), incident, false),
+                measures.row(on(view.facts(), incident)),
                 measures.shortDate(incident.at().day()),
                 incident.at(),
                 stands(page, view.day()),
@@ -68,20 +74,26 @@ final class IncidentsModel {
 
     private String stands(IncidentPage page, LocalDate today) {
         int days = (int) ChronoUnit.DAYS.between(page.incident().fact().at().day(), today);
-        return page.open() ? texts.get("incidents.open", days) : texts.get("incidents.closed");
+        return page.open() ? words.open(days) : texts.get("incidents.closed");
     }
 
-    /** {@code 57, K05}, or in full {@code car 57, K05}. */
-    private String on(Facts facts, Incident incident, boolean full) {
-        List<String> on = new ArrayList<>();
-        if (incident.car() != null) {
-            String car = facts.of(Car.class).get(incident.car()).name();
-            on.add(full ? texts.get("incidents.car", car) : car);
-        }
-        if (incident.engine() != null) {
-            on.add(facts.of(Engine.class).get(incident.engine()).number());
-        }
-        return measures.row(on);
+    /** {@code 57, K05}. */
+    private static List<String> on(Facts facts, Incident incident) {
+        return Stream.of(car(facts, incident), engine(facts, incident))
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    private static @Nullable String car(Facts facts, Incident incident) {
+        return incident.car() == null
+                ? null
+                : facts.of(Car.class).get(incident.car()).name();
+    }
+
+    private static @Nullable String engine(Facts facts, Incident incident) {
+        return incident.engine() == null
+                ? null
+                : facts.of(Engine.class).get(incident.engine()).number();
     }
 
     /** @param ran what its parts had run by then as the logbook has it now, in their order */
@@ -107,7 +119,7 @@ final class IncidentsModel {
         List<String> all = new ArrayList<>();
         all.add(measures.fullMoment(incident.at()));
         all.add(records.word(incident.found()));
-        all.add(on(facts, incident, true));
+        all.add(words.on(car(facts, incident), engine(facts, incident)));
         if (incident.event() != null) {
             all.add(facts.of(Event.class).get(incident.event()).name());
         }

@@ -5,6 +5,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FocusStays;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
@@ -33,7 +34,7 @@ final class IncidentsPanel extends JPanel {
 
     void show(IncidentsLines lines) {
         notice.dismiss();
-        list.show(lines);
+        FocusStays.on(this, () -> list.show(lines), this::firstFocus);
     }
 
     void failed(String sentence, JButton again) {
@@ -41,7 +42,9 @@ final class IncidentsPanel extends JPanel {
     }
 
     JComponent firstFocus() {
-        return list.sheet().table();
+        return list.sheet().table().isShowing() || !list.report().isShowing()
+                ? list.sheet().table()
+                : list.report();
     }
 
     IncidentsTable table() {

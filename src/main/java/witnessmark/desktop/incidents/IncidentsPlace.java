@@ -10,6 +10,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.ListInView;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
@@ -25,16 +26,13 @@ public final class IncidentsPlace implements Place {
     private static final Logger LOG = LoggerFactory.getLogger(IncidentsPlace.class);
 
     private final Texts texts;
-    private final Desk window;
     private final Supplier<View> view;
     private final IncidentsModel model;
     private final Latest reading;
     private final Latest readingPage;
-    private final Latest counting;
     private final IncidentsPanel panel;
     private final JButton again;
-    private @Nullable String wanted;
-    private boolean shown;
+    private final ListInView list;
 
     /**
      * @param window the window's desk
@@ -43,13 +41,13 @@ public final class IncidentsPlace implements Place {
      */
     public IncidentsPlace(SheetTools tools, Measures measures, Desk window, Supplier<View> view, IncidentsAsked asked) {
         this.texts = tools.texts();
-        this.window = window;
         this.view = view;
         this.model = new IncidentsModel(texts, measures);
         this.reading = new Latest(tools.tasks());
         this.readingPage = new Latest(tools.tasks());
-        this.counting = new Latest(tools.tasks());
         this.panel = new IncidentsPanel(tools, asked);
+        this.list = new ListInView(
+                window, PlaceId.INCIDENTS, tools.tasks(), panel.table().sheet()::select);
         this.again = Buttons.plain(Caption.of(texts.get("incidents.again")), this::refresh);
         panel.table().sheet().onSelect(this::chosen);
     }
@@ -83,37 +81,19 @@ public final class IncidentsPlace implements Place {
 
     @Override
     public void recount() {
-        counting.run(
-                texts.get("incidents.reading"),
-                () -> SeeIncident.open(view.get()),
-                count -> window.waiting(PlaceId.INCIDENTS, count),
-                failure -> LOG.error("open incidents could not be counted", failure));
+        list.recount(texts.get("incidents.reading"), () -> SeeIncident.open(view.get()));
     }
 
     /** Brings an incident into view. */
     @Override
     public void open(String record) {
-        wanted = record;
-        if (shown) {
-            chooseWanted();
-        }
+        list.open(record);
     }
 
     private void show(IncidentsLines lines) {
-        shown = true;
         panel.show(lines);
-        window.heading(PlaceId.INCIDENTS, lines.day());
-        window.waiting(PlaceId.INCIDENTS, lines.open());
-        chooseWanted();
+        list.shown(lines.day(), lines.open());
         chosen(panel.table().sheet().selected());
-    }
-
-    /** What was asked for may come only with the reading under way. */
-    private void chooseWanted() {
-        String record = wanted;
-        if (record != null && panel.table().sheet().select(record)) {
-            wanted = null;
-        }
     }
 
     private void chosen(@Nullable IncidentLine line) {

@@ -53,17 +53,21 @@ final class IncidentsTable {
         return sheet;
     }
 
+    JButton report() {
+        return report;
+    }
+
     JButton write() {
         return write;
     }
 
     void show(IncidentsLines lines) {
+        sheet.show(lines.all());
         if (!shown) {
             shown = true;
             Kept.returns(empty);
             sheet.whenEmpty(empty); // not before rows are there: they take the focus on arrival, and keep it
         }
-        sheet.show(lines.all());
         if (sheet.selected() == null && !lines.all().isEmpty()) {
             sheet.select(lines.all().get(0).id());
         }

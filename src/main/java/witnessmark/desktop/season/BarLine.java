@@ -29,4 +29,8 @@ record BarLine(
     BarLine {
         lines = List.copyOf(lines);
     }
+
+    Behind behind() {
+        return new Behind(name, amount, lines);
+    }
 }

@@ -67,9 +67,7 @@ final class BarModel {
                     rows.amount(bar.amount()),
                     money.share(bar.amount(), page.total()),
                     money.share(so, page.total()),
-                    bar.running() == null || bar.running().millis() == 0
-                            ? ""
-                            : money.perHour(bar.amount(), bar.running()),
+                    money.perHour(bar.amount(), bar.running()),
                     rows.of(bar, page.switches())));
         }
         return lines;

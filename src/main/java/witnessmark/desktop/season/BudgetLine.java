@@ -9,6 +9,8 @@ package witnessmark.desktop.season;
  * @param planned in the budget
  * @param spent so far
  * @param left planned less spent
+ * @param behind what it opens to: what was spent, or what was planned while nothing is
  * @param over whether more was spent than planned, where something was planned
  */
-record BudgetLine(String event, String day, String car, Amount planned, Amount spent, Amount left, boolean over) {}
+record BudgetLine(
+        String event, String day, String car, Amount planned, Amount spent, Amount left, Behind behind, boolean over) {}

@@ -9,13 +9,16 @@ import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Switches;
+import witnessmark.domain.BudgetLine;
 import witnessmark.domain.CostLine;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.IncomeLine;
+import witnessmark.logbook.money.BudgetRow;
 import witnessmark.logbook.money.Failure;
 import witnessmark.quantity.Money;
+import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
 import witnessmark.wording.RecordWords;
@@ -46,7 +49,7 @@ final class CostRows {
     List<CostRow> of(IncidentCost cost, Switches switches) {
         return cost.pieces().stream()
                 .filter(switches::takes)
-                .map(this::row)
+                .map(this::of)
                 .sorted(Comparator.comparing(CostRow::at))
                 .toList();
     }
@@ -93,7 +96,23 @@ final class CostRows {
         return season.mark(facts.of(Incident.class).get(id));
     }
 
-    private CostRow row(Piece piece) {
+    /** What a line of the budget plans. */
+    CostRow of(BudgetRow.Planned planned) {
+        BudgetLine line = planned.line().fact();
+        return new CostRow(
+                planned.line().id().text(),
+                measures.date(line.day()),
+                line.day(),
+                "",
+                line.note(),
+                records.label(records.word(line.category())),
+                texts.get("season.column.planned"),
+                "",
+                amount(planned.amount()));
+    }
+
+    /** A piece of a cost. */
+    CostRow of(Piece piece) {
         CostLine line = facts.of(CostLine.class).get(piece.line());
         List<String> said = new ArrayList<>(List.of(line.what()));
         if (piece.planned()) {

@@ -1,6 +1,8 @@
 package witnessmark.desktop.season;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import witnessmark.logbook.sheets.Prefilled;
 
 /**
  * A decision as a row shows it.
@@ -12,6 +14,7 @@ import java.time.LocalDate;
  * @param taken what was decided, and by whom; that it is open
  * @param others the other ways, with their money and hours
  * @param cameOf what came of it
+ * @param sheet what is to be written of it next, or null when nothing is: then it opens itself
  * @param asked who was asked, or that nobody was
  */
 record DecisionLine(
@@ -22,4 +25,5 @@ record DecisionLine(
         String taken,
         String others,
         String cameOf,
+        @Nullable Prefilled sheet,
         String asked) {}

@@ -10,6 +10,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.money.Decided;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.DecisionWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -39,6 +40,15 @@ final class DecisionModel {
                 words.taken(fact, options),
                 String.join("; ", words.others(options)),
                 words.cameOf(fact, led, cost == null ? null : cost.total(switches)),
+                next(decided.decision()),
                 words.asked(fact));
+    }
+
+    private static @Nullable Prefilled next(Entry<Decision> decision) {
+        Decision fact = decision.fact();
+        if (fact.decided() == null) {
+            return Prefilled.decide(decision.id());
+        }
+        return fact.verdict() == null && fact.outcome().isBlank() ? Prefilled.cameOf(decision.id()) : null;
     }
 }

@@ -30,4 +30,8 @@ record FailureLine(
         columns = List.copyOf(columns);
         lines = List.copyOf(lines);
     }
+
+    Behind behind() {
+        return new Behind(name, total, lines);
+    }
 }

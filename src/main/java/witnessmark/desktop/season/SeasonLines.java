@@ -1,6 +1,8 @@
 package witnessmark.desktop.season;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import witnessmark.chart.SeasonLine;
 import witnessmark.logbook.money.SeasonAsked;
 
@@ -83,6 +85,17 @@ record SeasonLines(
         settle = List.copyOf(settle);
         income = List.copyOf(income);
         beside = List.copyOf(beside);
+    }
+
+    /** The figure of that name, as it is now: a failure, a bar, or a row of the budget. */
+    Optional<Behind> behind(String name) {
+        return Stream.of(
+                        failures.stream().map(FailureLine::behind),
+                        bars.stream().map(BarLine::behind),
+                        budget.stream().map(BudgetLine::behind))
+                .flatMap(each -> each)
+                .filter(each -> each.name().equals(name))
+                .findFirst();
     }
 
     /** Words totals under a column. */

@@ -125,10 +125,11 @@ final class SeasonModel {
 
     private BudgetLine budget(BudgetRow row, CostRows rows) {
         Money left = row.planned().minus(row.spent());
+        String event = row.event() == null
+                ? texts.get("season.noEvent")
+                : row.event().fact().name();
         return new BudgetLine(
-                row.event() == null
-                        ? texts.get("season.noEvent")
-                        : row.event().fact().name(),
+                event,
                 row.event() == null ? "" : row.event().fact().firstDay().toString(),
                 row.car() == null
                         ? texts.get("season.allCars")
@@ -136,6 +137,25 @@ final class SeasonModel {
                 rows.amount(row.planned()),
                 rows.amount(row.spent()),
                 rows.amount(left),
+                behind(row, event, rows),
                 left.minor() < 0 && !row.planned().isNone());
+    }
+
+    private Behind behind(BudgetRow row, String event, CostRows rows) {
+        List<String> name = new ArrayList<>(List.of(event));
+        if (row.car() != null) {
+            name.add(texts.get("season.forCar", row.car().fact().name()));
+        }
+        if (row.pieces().isEmpty()) {
+            name.add(texts.get("season.line.toSpend"));
+            return new Behind(
+                    measures.row(name),
+                    rows.amount(row.planned()),
+                    row.lines().stream().map(rows::of).toList());
+        }
+        return new Behind(
+                measures.row(name),
+                rows.amount(row.spent()),
+                row.pieces().stream().map(rows::of).toList());
     }
 }

@@ -19,6 +19,7 @@ import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
 import witnessmark.wording.Texts;
@@ -50,7 +51,7 @@ final class SeasonPageView extends JPanel {
         void by(BarsBy by);
 
         /** The lines behind a figure are wanted; the focus goes back to where it was. */
-        void lines(String name, Amount amount, List<CostRow> lines, JComponent from);
+        void behind(Behind figure, JComponent from);
 
         void settled(String record);
 
@@ -86,15 +87,16 @@ final class SeasonPageView extends JPanel {
             @Nullable BarsBy now = by.chosen();
             told.by(now == null ? BarsBy.INCIDENT : now);
         });
-        failures.onOpen(row -> told.lines(row.name(), row.total(), row.lines(), failures.table()));
-        bars.onOpen(row -> told.lines(row.name(), row.amount(), row.lines(), bars.table()));
+        failures.onOpen(row -> told.behind(row.behind(), failures.table()));
+        bars.onOpen(row -> told.behind(row.behind(), bars.table()));
+        budget.onOpen(row -> told.behind(row.behind(), budget.table()));
         decisions.onOpen(told::decision);
         settle.onOpen(row -> told.settled(row.record()));
         income.onOpen(row -> told.settled(row.record()));
         onFailure = record -> shown.failures().stream()
                 .filter(row -> row.id().equals(record))
                 .findFirst()
-                .ifPresent(row -> told.lines(row.name(), row.total(), row.lines(), line));
+                .ifPresent(row -> told.behind(row.behind(), line));
     }
 
     private Consumer<String> onFailure = record -> {};
@@ -108,7 +110,7 @@ final class SeasonPageView extends JPanel {
         top.add(season.label());
         top.add(season.combo(), "w 0:120:");
         top.add(Buttons.plain(
-                Caption.of(texts.get("season.write")), () -> leads.write().accept("write_cost")));
+                Caption.of(texts.get("season.write")), () -> leads.write().accept(Prefilled.empty("write_cost"))));
         top.add(Buttons.plain(Caption.of(texts.get("season.export")), leads.export()));
         top.add(Buttons.plain(Caption.of(texts.get("seasonsheet.button")), leads.print()));
         add(top, "growx, wmin 0");
@@ -203,7 +205,8 @@ final class SeasonPageView extends JPanel {
     }
 
     JComponent firstFocus() {
-        return failures.isShowing() && !shown.failures().isEmpty() ? failures.table() : season.combo();
+        boolean rows = shown == SeasonLines.NONE || !shown.failures().isEmpty();
+        return failures.isShowing() && rows ? failures.table() : season.combo();
     }
 
     Switches switches() {
@@ -228,6 +231,14 @@ final class SeasonPageView extends JPanel {
 
     SheetTable<BarLine> bars() {
         return bars;
+    }
+
+    SheetTable<BudgetLine> budget() {
+        return budget;
+    }
+
+    SheetTable<SettleLine> settle() {
+        return settle;
     }
 
     SheetTable<DecisionLine> decisions() {

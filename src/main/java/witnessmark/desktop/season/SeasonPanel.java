@@ -9,6 +9,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FocusStays;
 import witnessmark.desktop.form.Kept;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
@@ -66,6 +67,10 @@ final class SeasonPanel extends JPanel {
     }
 
     void show(SeasonLines read) {
+        FocusStays.on(this, () -> put(read), this::firstFocus);
+    }
+
+    private void put(SeasonLines read) {
         notice.dismiss();
         empty = read.empty() && read.seasons().size() < 2;
         page.show(read);

@@ -1,7 +1,6 @@
 package witnessmark.desktop.season;
 
 import java.awt.event.KeyEvent;
-import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -23,6 +22,7 @@ import witnessmark.desktop.task.Latest;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.SeasonAsked;
 import witnessmark.logbook.port.Settings;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -73,8 +73,8 @@ public final class SeasonPlace implements Place {
                 texts,
                 page,
                 lines,
-                () -> leads.write().accept("write_cost"),
-                () -> leads.write().accept("weekend_costs"));
+                () -> leads.write().accept(Prefilled.empty("write_cost")),
+                () -> leads.write().accept(Prefilled.empty("weekend_costs")));
         FormKeys.bindInWindow(
                 panel, Keys.menu(KeyEvent.VK_P), "wm-print", leads.print()); // where it shows, before the menus
         this.again = Buttons.plain(Caption.of(texts.get("season.again")), this::refresh);
@@ -134,11 +134,7 @@ public final class SeasonPlace implements Place {
 
     /** The lines in sight may be others now. */
     private void reopen(SeasonLines lines) {
-        String name = open;
-        lines.failures().stream()
-                .filter(row -> row.name().equals(name))
-                .findFirst()
-                .ifPresent(row -> panel.lines().show(heading(row.name(), row.total()), row.lines()));
+        lines.behind(open).ifPresent(figure -> panel.lines().show(heading(figure), figure.lines()));
     }
 
     private void openWanted() {
@@ -150,23 +146,20 @@ public final class SeasonPlace implements Place {
                     .findFirst()
                     .ifPresent(row -> {
                         wanted = null;
-                        openLines(
-                                row.name(),
-                                row.total(),
-                                row.lines(),
-                                panel.page().failures().table());
+                        openLines(row.behind(), panel.page().failures().table());
                     });
         }
     }
 
-    private void openLines(String name, Amount amount, List<CostRow> rows, JComponent from) {
-        open = name;
-        panel.openLines(heading(name, amount), rows, from);
+    private void openLines(Behind figure, JComponent from) {
+        open = figure.name();
+        panel.openLines(heading(figure), figure.lines(), from);
     }
 
-    private String heading(String name, Amount amount) {
+    private String heading(Behind figure) {
         SeasonLines now = shown;
-        return texts.get("season.lines.heading", name, amount.text(), now == null ? "" : now.currency());
+        return texts.get(
+                "season.lines.heading", figure.name(), figure.amount().text(), now == null ? "" : now.currency());
     }
 
     private void closeLines() {
@@ -222,8 +215,8 @@ public final class SeasonPlace implements Place {
         }
 
         @Override
-        public void lines(String name, Amount amount, List<CostRow> lines, JComponent from) {
-            openLines(name, amount, lines, from);
+        public void behind(Behind figure, JComponent from) {
+            openLines(figure, from);
         }
 
         @Override
@@ -233,7 +226,12 @@ public final class SeasonPlace implements Place {
 
         @Override
         public void decision(DecisionLine decision) {
-            leads.correct().accept(decision.id());
+            Prefilled sheet = decision.sheet();
+            if (sheet == null) {
+                leads.correct().accept(decision.id());
+            } else {
+                leads.write().accept(sheet);
+            }
         }
     }
 }

@@ -215,7 +215,7 @@ final class SeasonTables {
                                         .wide(180)
                                         .grow(),
                                 amount(title("amount"), CostRow::amount)),
-                        row -> row.record() + row.column() + row.day())
+                        row -> row.record() + row.column() + row.day() + row.incident())
                 .with(tools, "season.lines");
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.cost.result.Refund;
 import witnessmark.domain.Car;
 import witnessmark.domain.CostLine;
 import witnessmark.domain.Entry;
@@ -31,11 +32,8 @@ final class SettleModel {
     List<SettleLine> lines(SeasonPage page) {
         List<SettleLine> all = new ArrayList<>();
         page.refunds()
-                .forEach(line -> all.add(line(
-                        line,
-                        texts.get("season.settle.refund"),
-                        line.fact().refundBy(),
-                        line.fact().paid().minus(line.fact().carried()))));
+                .forEach(refund ->
+                        all.add(line(refund.line(), texts.get(refundKey(refund)), refund.by(), refund.still())));
         page.toCharge()
                 .forEach(line -> all.add(line(
                         line,
@@ -50,6 +48,12 @@ final class SettleModel {
                         line.fact().carried())));
         all.sort(Comparator.comparing(line -> line.last() == null ? LocalDate.MAX : line.last()));
         return all;
+    }
+
+    private static String refundKey(Refund refund) {
+        return refund.late()
+                ? "season.settle.refund.late"
+                : refund.begun() ? "season.settle.refund.rest" : "season.settle.refund";
     }
 
     private SettleLine line(Entry<CostLine> line, String what, @Nullable LocalDate last, Money amount) {

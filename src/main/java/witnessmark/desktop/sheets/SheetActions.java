@@ -36,11 +36,13 @@ final class SheetActions {
     private final SheetModel model;
     private final SheetWords words;
     private final Latest checks;
+    private final Latest reads;
     private final Later checkSoon;
     private final SheetDraft draft;
     private final List<Runnable> listeners = new ArrayList<>();
     private @Nullable SheetReading looked;
     private boolean saving;
+    private @Nullable Runnable onceRead;
     private Runnable restored = () -> {};
     private final Refusal failure = new Refusal();
 
@@ -51,9 +53,11 @@ final class SheetActions {
         this.model = model;
         this.words = words;
         this.checks = new Latest(context.tasks());
+        this.reads = new Latest(context.tasks());
         this.checkSoon = context.tasks().later(QUIET, this::check);
         this.draft = new SheetDraft(context, model, this::tell, () -> restored.run());
         model.onChange(this::modelChanged);
+        model.onSlow(this::readSoon);
     }
 
     void onChange(Runnable listener) {
@@ -119,7 +123,12 @@ final class SheetActions {
             return;
         }
         failure.none();
-        if (!model.ask()) {
+        boolean good = model.ask();
+        if (model.waits()) {
+            onceRead = () -> save(stopped, done);
+            return;
+        }
+        if (!good) {
             model.stopped().stream().findFirst().ifPresent(stopped);
             tell();
             return;
@@ -238,6 +247,26 @@ final class SheetActions {
                 checkSoon.poke();
             }
         }
+    }
+
+    /** What is typed needs something of the logbook that takes a while: it is read off the event thread. */
+    private void readSoon() {
+        Map<SheetField, String> typed = model.texts();
+        reads.run(
+                texts.get("sheets.checking"),
+                () -> typing.read(typed),
+                reading -> {
+                    model.read(typed, reading);
+                    Runnable next = onceRead;
+                    onceRead = null;
+                    if (next != null) {
+                        next.run();
+                    }
+                },
+                thrown -> {
+                    onceRead = null;
+                    LOG.error("a sheet could not be read", thrown);
+                });
     }
 
     private void check() {

@@ -33,6 +33,8 @@ final class SheetModel {
     private List<FoundProblem> found = List.of();
     private Map<SheetField, String> meant = Map.of();
     private boolean asked;
+    private boolean waits;
+    private Runnable slow = this::readNow;
     private final Map<SheetField, String> followed = new HashMap<>();
     private Map<SheetField, String> begun = Map.of();
 
@@ -208,12 +210,40 @@ final class SheetModel {
 
     /** Looks again at what the logbook says now. */
     void reread() {
-        SheetReading before = reading;
-        reading = typed.read(text);
-        if (!before.equals(reading)) {
+        Optional<SheetReading> quick = typed.glance(text);
+        waits = quick.isEmpty();
+        quick.ifPresentOrElse(this::take, slow);
+        tell();
+    }
+
+    /** Says what reads the sheet where that takes a while, and hands {@link #read} what it came to. */
+    void onSlow(Runnable read) {
+        slow = read;
+    }
+
+    /** Whether what is typed has not been read yet. */
+    boolean waits() {
+        return waits;
+    }
+
+    /** What a reading came to; one of what is not on the sheet any more is dropped. */
+    void read(Map<SheetField, String> of, SheetReading now) {
+        if (of.equals(text)) {
+            take(now);
+            tell();
+        }
+    }
+
+    private void readNow() {
+        take(typed.read(text));
+    }
+
+    private void take(SheetReading now) {
+        waits = false;
+        if (!reading.equals(now)) {
             found = List.of();
         }
-        tell();
+        reading = now;
     }
 
     /** Begins afresh when nothing was typed, and looks at the logbook again. */

@@ -3,13 +3,13 @@ package witnessmark.desktop.shelf;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.ListInView;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
@@ -23,15 +23,12 @@ public final class ShelfPlace implements Place {
     private static final Logger LOG = LoggerFactory.getLogger(ShelfPlace.class);
 
     private final Texts texts;
-    private final Desk window;
     private final Supplier<View> view;
     private final ShelfModel model;
     private final Latest reading;
-    private final Latest counting;
     private final ShelfPanel panel;
     private final JButton again;
-    private @Nullable String wanted;
-    private boolean shown;
+    private final ListInView list;
 
     /**
      * @param window the window's desk
@@ -40,12 +37,11 @@ public final class ShelfPlace implements Place {
      */
     public ShelfPlace(SheetTools tools, Measures measures, Desk window, Supplier<View> view, ShelfAsked asked) {
         this.texts = tools.texts();
-        this.window = window;
         this.view = view;
         this.model = new ShelfModel(texts, measures);
         this.reading = new Latest(tools.tasks());
-        this.counting = new Latest(tools.tasks());
         this.panel = new ShelfPanel(tools, asked);
+        this.list = new ListInView(window, PlaceId.PARTS_SHELF, tools.tasks(), panel::choose);
         this.again = Buttons.plain(Caption.of(texts.get("shelf.again")), this::refresh);
     }
 
@@ -74,36 +70,18 @@ public final class ShelfPlace implements Place {
 
     @Override
     public void recount() {
-        counting.run(
-                texts.get("shelf.reading"),
-                () -> SeeShelf.needHand(view.get()),
-                count -> window.waiting(PlaceId.PARTS_SHELF, count),
-                failure -> LOG.error("what needs a hand could not be counted", failure));
+        list.recount(texts.get("shelf.reading"), () -> SeeShelf.needHand(view.get()));
     }
 
     /** Brings a part or a batch into view. */
     @Override
     public void open(String record) {
-        wanted = record;
-        if (shown) {
-            chooseWanted();
-        }
+        list.open(record);
     }
 
     private void show(ShelfLines lines) {
-        shown = true;
         panel.show(lines);
-        window.heading(PlaceId.PARTS_SHELF, lines.day());
-        window.waiting(PlaceId.PARTS_SHELF, lines.needHand());
-        chooseWanted();
-    }
-
-    /** What was asked for may come only with the reading under way. */
-    private void chooseWanted() {
-        String record = wanted;
-        if (record != null && panel.choose(record)) {
-            wanted = null;
-        }
+        list.shown(lines.day(), lines.needHand());
     }
 
     ShelfPanel panel() {

@@ -3,6 +3,7 @@ package witnessmark.logbook.calendar;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.cost.result.Refund;
 import witnessmark.domain.Calibration;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
@@ -55,6 +56,9 @@ public sealed interface Dated {
 
     /** What is with others is promised back. */
     record Promised(Away away, LocalDate day) implements Dated {}
+
+    /** The last day to ask for money back. */
+    record AskBack(Refund refund) implements Dated {}
 
     /** A tool is due to be held against a standard again. */
     record ToolDue(Entry<Tool> tool, Entry<Calibration> last, LocalDate day) implements Dated {}

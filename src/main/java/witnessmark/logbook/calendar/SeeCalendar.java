@@ -28,7 +28,8 @@ import witnessmark.quantity.Moment;
 
 /**
  * Sees what lies on the days from the one looked at: every event that is not past with its timetable, and beside them
- * what must be done before the next one, what falls due at it, what is promised back and which tools are due.
+ * what must be done before the next one, what falls due at it, what is promised back, what money
+ * can be asked back until when, and which tools are due.
  */
 public final class SeeCalendar {
     private final View view;
@@ -47,6 +48,10 @@ public final class SeeCalendar {
         Standing standing = SeeStanding.of(view);
         all.addAll(seen.reminders(standing));
         all.addAll(seen.promised(standing));
+        all.addAll(standing.open().refunds().stream()
+                .filter(refund -> !refund.late())
+                .map(Dated.AskBack::new)
+                .toList());
         all.addAll(seen.tools());
         return List.copyOf(all);
     }

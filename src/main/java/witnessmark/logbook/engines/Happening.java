@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Incident;
 import witnessmark.domain.MissedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.ToldRunning;
@@ -51,6 +52,27 @@ public sealed interface Happening {
 
     /** A run not taken. */
     record Missed(Entry<MissedRun> source, String event, String car) implements Happening {
+        @Override
+        public Moment from() {
+            return source.fact().at();
+        }
+
+        @Override
+        public @Nullable Moment to() {
+            return null;
+        }
+    }
+
+    /**
+     * An incident.
+     *
+     * @param event the event's name, or null
+     * @param car the car's name, or null
+     */
+    record Broke(
+            Entry<Incident> source,
+            @Nullable String event,
+            @Nullable String car) implements Happening {
         @Override
         public Moment from() {
             return source.fact().at();

@@ -13,6 +13,7 @@ import witnessmark.domain.Event;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.MissedRun;
 import witnessmark.domain.Part;
 import witnessmark.domain.Run;
@@ -49,6 +50,12 @@ final class LineOfLife {
                         missed,
                         facts.of(Event.class).get(missed.fact().event()).name(),
                         facts.of(Car.class).get(missed.fact().car()).name())));
+        facts.of(Incident.class)
+                .where(incident -> engine.equals(engineOf(incident)))
+                .forEach(incident -> line.add(new Happening.Broke(
+                        incident,
+                        event(incident.fact().event()),
+                        car(incident.fact().car()))));
         facts.of(EngineInCar.class)
                 .where(stay -> stay.engine().equals(engine))
                 .forEach(stay -> line.add(new Happening.InCar(
@@ -64,6 +71,13 @@ final class LineOfLife {
                 .sorted(Comparator.comparing(Happening::from)
                         .thenComparing(happening -> happening.source().id().value()))
                 .toList();
+    }
+
+    /** The engine an incident names; where it names none, that of its run. */
+    private @Nullable Id<Engine> engineOf(Incident incident) {
+        return incident.engine() != null || incident.run() == null
+                ? incident.engine()
+                : facts.of(Run.class).get(incident.run()).engine();
     }
 
     private List<Happening> works(Id<Engine> engine) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.Piece;
@@ -24,8 +25,8 @@ import witnessmark.quantity.Money;
 final class BudgetRows {
     private final Facts facts;
     private final CostBook book;
-    private final Map<Key, Money> planned = new LinkedHashMap<>();
-    private final Map<Key, Money> spent = new LinkedHashMap<>();
+    private final Map<Key, List<BudgetRow.Planned>> planned = new LinkedHashMap<>();
+    private final Map<Key, List<Piece>> spent = new LinkedHashMap<>();
 
     BudgetRows(Facts facts, CostBook book) {
         this.facts = facts;
@@ -38,12 +39,14 @@ final class BudgetRows {
             Money amount = line.fact().amount();
             if (amount.currency().equals(book.home()) || rate != null) {
                 Money home = rate == null ? amount : amount.in(book.home(), rate);
-                planned.merge(new Key(line.fact().event(), line.fact().car()), home, Money::plus);
+                planned.computeIfAbsent(new Key(line.fact().event(), line.fact().car()), key -> new ArrayList<>())
+                        .add(new BudgetRow.Planned(line, home));
             }
         }
         for (Piece piece : book.pieces()) {
             if (season.has(piece.day()) && !piece.place().valued() && piece.place() != Place.KEPT) {
-                spent.merge(new Key(piece.event(), piece.car()), piece.amount(), Money::plus);
+                spent.computeIfAbsent(new Key(piece.event(), piece.car()), key -> new ArrayList<>())
+                        .add(piece);
             }
         }
         List<Key> keys = new ArrayList<>(planned.keySet());
@@ -60,7 +63,12 @@ final class BudgetRows {
     }
 
     private BudgetRow row(Key key) {
-        Money none = Money.none(book.home());
+        List<BudgetRow.Planned> lines = planned.getOrDefault(key, List.of()).stream()
+                .sorted(Comparator.comparing(each -> each.line().fact().day()))
+                .toList();
+        List<Piece> pieces = spent.getOrDefault(key, List.of()).stream()
+                .sorted(Comparator.comparing(Piece::day))
+                .toList();
         return new BudgetRow(
                 Optional.ofNullable(key.event())
                         .flatMap(id -> facts.of(Event.class).find(id))
@@ -68,8 +76,14 @@ final class BudgetRows {
                 Optional.ofNullable(key.car())
                         .flatMap(id -> facts.of(Car.class).find(id))
                         .orElse(null),
-                planned.getOrDefault(key, none),
-                spent.getOrDefault(key, none));
+                sum(lines.stream().map(BudgetRow.Planned::amount)),
+                sum(pieces.stream().map(Piece::amount)),
+                lines,
+                pieces);
+    }
+
+    private Money sum(Stream<Money> amounts) {
+        return amounts.reduce(Money.none(book.home()), Money::plus);
     }
 
     private record Key(@Nullable Id<Event> event, @Nullable Id<Car> car) {}

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.NoRate;
+import witnessmark.cost.result.Refund;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Span;
@@ -46,7 +47,7 @@ public record SeasonPage(
         List<Decided> decisions,
         List<Entry<IncomeLine>> income,
         List<Entry<CostLine>> toCharge,
-        List<Entry<CostLine>> refunds,
+        List<Refund> refunds,
         List<Entry<CostLine>> kept,
         List<NoRate> noRate,
         List<Beside> beside) {

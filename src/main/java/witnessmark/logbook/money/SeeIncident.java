@@ -94,7 +94,7 @@ public final class SeeIncident {
     }
 
     private static boolean open(Entry<Incident> incident, AsOf asOf) {
-        return incident.fact().closed() == null || !asOf.counts(incident.fact().closed());
+        return incident.fact().openAt(asOf.last());
     }
 
     private IncidentPage page(Entry<Incident> incident) {

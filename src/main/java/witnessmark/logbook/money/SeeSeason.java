@@ -13,6 +13,7 @@ import witnessmark.cost.Bars;
 import witnessmark.cost.Costs;
 import witnessmark.cost.Failures;
 import witnessmark.cost.LifeLost;
+import witnessmark.cost.Refunds;
 import witnessmark.cost.SeasonRunning;
 import witnessmark.cost.SeasonTotals;
 import witnessmark.cost.Seasons;
@@ -148,7 +149,7 @@ public final class SeeSeason {
                 decisions(season),
                 income(season),
                 lines(season, line -> !line.customer().isBlank() && line.chargedOn() == null),
-                refunds(),
+                Refunds.open(facts, asOf),
                 kept(),
                 book.noRate(),
                 beside());
@@ -204,11 +205,6 @@ public final class SeeSeason {
                 .sorted(Comparator.comparing(
                         (Entry<CostLine> line) -> line.fact().day()))
                 .toList();
-    }
-
-    /** What can still be asked back: nothing of it was got back yet, and the last day is not over. */
-    private List<Entry<CostLine>> refunds() {
-        return Refunds.open(facts, asOf);
     }
 
     private List<Entry<CostLine>> kept() {

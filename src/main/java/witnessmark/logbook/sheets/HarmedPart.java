@@ -113,7 +113,10 @@ record HarmedPart(SheetField part, SheetField member, SheetField harm) {
         if (chosen == null || at == null) {
             return null;
         }
-        LifeThen.Ran ran = in.sight().standing().then(at).of(chosen.id());
+        LifeThen.Ran ran = in.then(at).map(then -> then.of(chosen.id())).orElse(null);
+        if (ran == null) {
+            return null;
+        }
         in.note(part, note(ran));
         return what == null ? null : new Named(chosen.id(), of, what, ran);
     }

@@ -26,6 +26,11 @@ record NewSheet(WriteSheet writing, LogSheet sheet, Function<LocalDate, String> 
     }
 
     @Override
+    public Optional<SheetReading> glance(Map<SheetField, String> typed) {
+        return writing.glance(sheet, typed);
+    }
+
+    @Override
     public List<FoundProblem> check(SheetReading reading) {
         return writing.check(reading);
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
+import witnessmark.domain.Decision;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fitment;
@@ -29,6 +30,11 @@ import witnessmark.ledger.result.Where;
 public record Prefilled(String sheet, Map<SheetField, String> texts) {
     public Prefilled {
         texts = Map.copyOf(texts);
+    }
+
+    /** A sheet with nothing chosen yet. */
+    public static Prefilled empty(String sheet) {
+        return new Prefilled(sheet, Map.of());
     }
 
     /**
@@ -144,6 +150,16 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                 open
                         ? new Prefilled(new CloseIncident().key(), Map.of(CloseIncident.INCIDENT, id))
                         : new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, id)));
+    }
+
+    /** What is decided of a question that waits. */
+    public static Prefilled decide(Id<Decision> decision) {
+        return new Prefilled(new DecideIt().key(), Map.of(DecideIt.DECISION, decision.text()));
+    }
+
+    /** What came of a decision. */
+    public static Prefilled cameOf(Id<Decision> decision) {
+        return new Prefilled(new CameOfIt().key(), Map.of(CameOfIt.DECISION, decision.text()));
     }
 
     private static Prefilled takeOff(Where where) {

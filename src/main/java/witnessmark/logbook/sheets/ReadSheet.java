@@ -16,9 +16,11 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
 import witnessmark.domain.Standing;
 import witnessmark.domain.image.RecordTypes;
+import witnessmark.logbook.money.LifeThen;
 import witnessmark.logbook.port.Ids;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Moment;
 
 /** A sheet being read: takes the typed text field by field, notes what is wrong, and collects the entries made. */
 final class ReadSheet {
@@ -31,20 +33,33 @@ final class ReadSheet {
     private final Map<Id<?>, SheetField> blame = new HashMap<>();
     private final Map<ProblemKind, SheetField> blameByKind = new EnumMap<>(ProblemKind.class);
 
-    private ReadSheet(SheetTyped typed, SheetSight sight, Ids ids, @Nullable Entry<?> corrected) {
+    /** Whether nothing may be worked out that takes a while. */
+    private final boolean hurried;
+
+    private boolean waits;
+
+    private ReadSheet(SheetTyped typed, SheetSight sight, Ids ids, @Nullable Entry<?> corrected, boolean hurried) {
         this.typed = typed;
         this.sight = sight;
         this.ids = ids;
         this.corrected = corrected;
+        this.hurried = hurried;
     }
 
     static SheetReading read(LogSheet sheet, SheetTyped typed, SheetSight sight, Ids ids) {
-        return read(sheet, new ReadSheet(typed, sight, ids, null));
+        return read(sheet, new ReadSheet(typed, sight, ids, null, false));
+    }
+
+    /** The same where nothing has to be worked out for it that takes a while; empty otherwise. */
+    static Optional<SheetReading> glance(LogSheet sheet, SheetTyped typed, SheetSight sight, Ids ids) {
+        ReadSheet in = new ReadSheet(typed, sight, ids, null, true);
+        SheetReading reading = read(sheet, in);
+        return in.waits ? Optional.empty() : Optional.of(reading);
     }
 
     /** The same for an entry that is written: what the sheet makes takes its place. */
     static SheetReading correct(LogSheet sheet, SheetTyped typed, SheetSight sight, Ids ids, Entry<?> corrected) {
-        return read(sheet, new ReadSheet(typed, sight, ids, corrected));
+        return read(sheet, new ReadSheet(typed, sight, ids, corrected, false));
     }
 
     private static SheetReading read(LogSheet sheet, ReadSheet in) {
@@ -63,6 +78,15 @@ final class ReadSheet {
 
     SheetSight sight() {
         return sight;
+    }
+
+    /** What parts had run by a moment; empty while nobody may wait for it. */
+    Optional<LifeThen> then(Moment at) {
+        Optional<LifeThen> then = hurried
+                ? sight.standing().known(at)
+                : Optional.of(sight.standing().then(at));
+        waits |= then.isEmpty();
+        return then;
     }
 
     SheetTyped typed() {

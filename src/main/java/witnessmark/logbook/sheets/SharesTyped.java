@@ -48,7 +48,8 @@ final class SharesTyped {
         return shares;
     }
 
-    private static String said(List<Share> shares, int sum) {
+    /** "41: 1/2, 57: 1/2". */
+    static String said(List<Share> shares, int sum) {
         return String.join(
                 ", ",
                 shares.stream()

@@ -1,6 +1,7 @@
 package witnessmark.logbook.sheets;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.ledger.Holds;
 import witnessmark.ledger.Marks;
@@ -23,7 +24,7 @@ public final class StandingNow {
     private @Nullable List<Where> parts;
     private @Nullable List<StockLevel> stock;
     private @Nullable OutWithOthers out;
-    private @Nullable LifeThen then;
+    private volatile @Nullable LifeThen then;
 
     StandingNow(View view) {
         this.view = view;
@@ -73,14 +74,18 @@ public final class StandingNow {
         return known;
     }
 
-    /** What parts had run by a moment. */
-    synchronized LifeThen then(Moment at) {
-        LifeThen known = then;
-        if (known == null || !known.at().equals(at)) {
-            known = LifeThen.at(view.facts(), at, view.zone());
-            then = known;
-        }
-        return known;
+    /** What parts had run by a moment; nobody who asks for anything else waits meanwhile. */
+    LifeThen then(Moment at) {
+        return known(at).orElseGet(() -> {
+            LifeThen worked = LifeThen.at(view.facts(), at, view.zone());
+            then = worked;
+            return worked;
+        });
+    }
+
+    /** The same where that moment was asked for last; empty where it would have to be worked out. */
+    Optional<LifeThen> known(Moment at) {
+        return Optional.ofNullable(then).filter(known -> known.at().equals(at));
     }
 
     /** What is out with others. */

@@ -19,7 +19,8 @@ public interface TypedSheet {
 
     /**
      * Looks at everything it asks of the logbook as it is now: how things stand, what is where. This may take a while in
-     * a large logbook; until that changes, everything else but {@link #check} and {@link #save} is quick.
+     * a large logbook; until that changes, everything else but {@link #check} and {@link #save} is quick, and {@link #read}
+     * where {@link #glance} says nothing.
      */
     default void look() {
         Map<SheetField, String> typed = texts();
@@ -42,6 +43,15 @@ public interface TypedSheet {
 
     /** What the typed text comes to, field by field. */
     SheetReading read(Map<SheetField, String> typed);
+
+    /**
+     * The same where it is quick, as far as the logbook was looked at already.
+     *
+     * @return empty where something has to be worked out first that may take a while in a large logbook: then {@link #read}
+     */
+    default Optional<SheetReading> glance(Map<SheetField, String> typed) {
+        return Optional.of(read(typed));
+    }
 
     /** What in it contradicts the rest of the logbook. This may take a while in a large logbook. */
     List<FoundProblem> check(SheetReading reading);

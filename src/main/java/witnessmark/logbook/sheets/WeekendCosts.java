@@ -18,6 +18,7 @@ import witnessmark.domain.Car;
 import witnessmark.domain.CostBasis;
 import witnessmark.domain.CostCategory;
 import witnessmark.domain.CostLine;
+import witnessmark.domain.CostShare;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Id;
@@ -26,7 +27,7 @@ import witnessmark.quantity.Money;
 
 /**
  * What one car's weekend cost, a field for each usual kind of cost, filled with what the car's last event took. What stays
- * empty is not written.
+ * empty is not written. What was shared with other cars last time stands whole in its field and is shared the same way.
  */
 public final class WeekendCosts implements LogSheet {
     public static final SheetField EVENT = choice("event", 2);
@@ -89,7 +90,7 @@ public final class WeekendCosts implements LogSheet {
             out.put(EVENT, found.id().text());
             List<Entry<Car>> cars = SharesTyped.cars(sight, found.id().text());
             cars.stream()
-                    .filter(car -> lines(sight, found.id(), car.id()).isEmpty())
+                    .filter(car -> new CarWeekend(sight, found, car.id()).own().isEmpty())
                     .findFirst()
                     .or(() -> cars.stream().findFirst())
                     .ifPresent(car -> out.put(CAR, car.id().text()));
@@ -116,16 +117,17 @@ public final class WeekendCosts implements LogSheet {
                 field,
                 event.isEmpty() || car.isEmpty()
                         ? ""
-                        : last(sight, event.get(), car.get().id(), kind)
-                                .filter(line -> lines(
-                                                sight,
-                                                event.get().id(),
-                                                car.get().id())
-                                        .stream()
-                                        .noneMatch(there -> there.fact().category() == kind))
-                                .map(line -> TypedAmount.text(line.fact().paid(), sight))
-                                .orElse("")));
+                        : lastTime(new CarWeekend(sight, event.get(), car.get().id()), kind, sight)));
         return out;
+    }
+
+    /** The amount of last time; empty where it took none, or where some of that kind is written already. */
+    private static String lastTime(CarWeekend weekend, CostCategory kind, SheetSight sight) {
+        return weekend.of(kind).isEmpty()
+                ? weekend.before(kind)
+                        .map(before -> TypedAmount.text(before.line().fact().paid(), sight))
+                        .orElse("")
+                : "";
     }
 
     @Override
@@ -173,16 +175,25 @@ public final class WeekendCosts implements LogSheet {
         if (!in.fine() || event == null || car == null || basis == null || day == null) {
             return;
         }
-        amounts.forEach((kind, money) -> in.make(
-                amount(kind),
-                line(
-                        kind,
-                        money,
-                        basis,
-                        day,
-                        event.id(),
-                        car.id(),
-                        last(in.sight(), event, car.id(), kind).map(Entry::fact).orElse(null))));
+        CarWeekend weekend = new CarWeekend(in.sight(), event, car.id());
+        amounts.forEach((kind, money) -> {
+            CarWeekend.Before before = weekend.before(kind).orElse(null);
+            Id<Car> whose = before != null && before.shared() ? null : car.id();
+            Id<CostLine> line = in.make(
+                    amount(kind),
+                    line(
+                            kind,
+                            money,
+                            basis,
+                            day,
+                            event.id(),
+                            whose,
+                            before == null ? null : before.line().fact()));
+            if (before != null) {
+                before.shares()
+                        .forEach(share -> in.make(amount(kind), new CostShare(line, share.car(), share.parts())));
+            }
+        });
     }
 
     private static @Nullable Money amount(
@@ -199,12 +210,13 @@ public final class WeekendCosts implements LogSheet {
         if (event == null || car == null) {
             return money;
         }
-        last(in.sight(), event, car.id(), kind)
-                .filter(line -> money == null || line.fact().paid().equals(money))
-                .ifPresent(line ->
-                        in.note(field, SheetNote.of("last_time", line.fact().paid(), named(in, line))));
-        lines(in.sight(), event.id(), car.id()).stream()
-                .filter(line -> line.fact().category() == kind)
+        CarWeekend weekend = new CarWeekend(in.sight(), event, car.id());
+        weekend.before(kind)
+                .filter(before -> money == null
+                        || before.shared()
+                        || before.line().fact().paid().equals(money))
+                .ifPresent(before -> in.note(field, note(in, before)));
+        weekend.of(kind).stream()
                 .map(line -> line.fact().paid())
                 .reduce((one, other) -> one.currency().equals(other.currency()) ? one.plus(other) : one)
                 .ifPresent(there -> {
@@ -215,6 +227,13 @@ public final class WeekendCosts implements LogSheet {
                     }
                 });
         return money;
+    }
+
+    private static SheetNote note(ReadSheet in, CarWeekend.Before before) {
+        String event = named(in, before.line());
+        return before.shared()
+                ? SheetNote.of("last_time_shared", before.said(in.sight()), event)
+                : SheetNote.of("last_time", before.line().fact().paid(), event);
     }
 
     private static String named(ReadSheet in, Entry<CostLine> line) {
@@ -229,7 +248,7 @@ public final class WeekendCosts implements LogSheet {
             CostBasis basis,
             LocalDate day,
             Id<Event> event,
-            Id<Car> car,
+            @Nullable Id<Car> car,
             @Nullable CostLine last) {
         Money none = Money.none(paid.currency());
         return new CostLine(
@@ -263,40 +282,6 @@ public final class WeekendCosts implements LogSheet {
                 "");
     }
 
-    /** What a kind of cost took at the car's last event before this one; nothing where it took none there. */
-    private static Optional<Entry<CostLine>> last(
-            SheetSight sight, Entry<Event> event, Id<Car> car, CostCategory kind) {
-        LocalDate before = event.fact().firstDay();
-        List<Entry<CostLine>> all = sight.facts()
-                .of(CostLine.class)
-                .where(line -> car.equals(line.car())
-                        && line.incident() == null
-                        && line.basis() != CostBasis.VALUED
-                        && line.event() != null
-                        && line.paid().minor() > 0
-                        && line.paid().currency().equals(sight.currency())
-                        && begins(sight, line).isBefore(before));
-        Optional<LocalDate> latest =
-                all.stream().map(line -> begins(sight, line.fact())).max(Comparator.naturalOrder());
-        return all.stream()
-                .filter(line -> line.fact().category() == kind
-                        && begins(sight, line.fact()).equals(latest.orElse(before)))
-                .findFirst();
-    }
-
-    private static LocalDate begins(SheetSight sight, CostLine line) {
-        Id<Event> event = line.event();
-        return event == null
-                ? LocalDate.MAX
-                : sight.facts().of(Event.class).get(event).firstDay();
-    }
-
-    private static List<Entry<CostLine>> lines(SheetSight sight, Id<Event> event, Id<Car> car) {
-        return sight.facts()
-                .of(CostLine.class)
-                .where(line -> event.equals(line.event()) && car.equals(line.car()) && line.incident() == null);
-    }
-
     /** The last event that has begun, or the next one where everything is written for that. */
     private static Optional<Entry<Event>> unwritten(SheetSight sight) {
         List<Entry<Event>> all = events(sight);
@@ -308,8 +293,9 @@ public final class WeekendCosts implements LogSheet {
                 .reduce((later, sooner) -> sooner);
         boolean written = last.isPresent()
                 && SharesTyped.cars(sight, last.get().id().text()).stream()
-                        .noneMatch(
-                                car -> lines(sight, last.get().id(), car.id()).isEmpty());
+                        .noneMatch(car -> new CarWeekend(sight, last.get(), car.id())
+                                .own()
+                                .isEmpty());
         return written && next.isPresent() ? next : last.or(() -> next);
     }
 

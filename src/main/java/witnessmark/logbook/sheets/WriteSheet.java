@@ -3,6 +3,7 @@ package witnessmark.logbook.sheets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
@@ -72,6 +73,11 @@ public final class WriteSheet {
     /** What the typed text comes to, field by field. */
     public SheetReading read(LogSheet sheet, Map<SheetField, String> typed) {
         return ReadSheet.read(sheet, new SheetTyped(typed), sight(), ids);
+    }
+
+    /** The same where it is quick; empty where something has to be worked out first. */
+    Optional<SheetReading> glance(LogSheet sheet, Map<SheetField, String> typed) {
+        return ReadSheet.glance(sheet, new SheetTyped(typed), sight(), ids);
     }
 
     /** What in it contradicts the rest of the logbook. This may take a while in a large logbook. */

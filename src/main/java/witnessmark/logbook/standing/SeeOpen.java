@@ -1,11 +1,13 @@
 package witnessmark.logbook.standing;
 
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.cost.Refunds;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
@@ -13,6 +15,7 @@ import witnessmark.domain.Event;
 import witnessmark.domain.EventEntry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
@@ -34,15 +37,18 @@ final class SeeOpen {
     private final AsOf asOf;
     private final @Nullable NextEvent next;
     private final Set<Id<Car>> going;
+    private final Set<Id<Engine>> engines;
 
     /**
      * @param next the next event, or null when none is written down
      * @param going the cars that go, to it or anywhere
+     * @param engines the engines that go
      */
-    SeeOpen(LifeLedger ledger, @Nullable NextEvent next, Set<Id<Car>> going) {
+    SeeOpen(LifeLedger ledger, @Nullable NextEvent next, Set<Id<Car>> going, Set<Id<Engine>> engines) {
         this.ledger = ledger;
         this.next = next;
         this.going = going;
+        this.engines = engines;
         this.facts = ledger.facts();
         this.asOf = ledger.asOf();
     }
@@ -57,6 +63,8 @@ final class SeeOpen {
                 apart(),
                 bare(),
                 incomplete(),
+                incidents(),
+                Refunds.open(facts, asOf),
                 new SeeUnlogged(facts, asOf).all());
     }
 
@@ -117,6 +125,33 @@ final class SeeOpen {
                         facts.of(Car.class).get(car).name(),
                         ledger.emptyPositions(engine, asOf.last())))
                 .filter(engine -> !engine.empty().isEmpty());
+    }
+
+    private List<StillOpen.OpenIncident> incidents() {
+        return facts.of(Incident.class)
+                .inForce()
+                .filter(incident ->
+                        asOf.counts(incident.fact().at()) && incident.fact().openAt(asOf.last()))
+                .filter(incident -> going.contains(incident.fact().car())
+                        || engines.contains(incident.fact().engine()))
+                .sorted(Comparator.comparing(
+                                (Entry<Incident> incident) -> incident.fact().at())
+                        .reversed())
+                .map(this::incident)
+                .toList();
+    }
+
+    private StillOpen.OpenIncident incident(Entry<Incident> entry) {
+        Incident incident = entry.fact();
+        return new StillOpen.OpenIncident(
+                entry,
+                incident.car() == null
+                        ? null
+                        : facts.of(Car.class).get(incident.car()).name(),
+                incident.engine() == null
+                        ? null
+                        : facts.of(Engine.class).get(incident.engine()).number(),
+                ChronoUnit.DAYS.between(incident.at().day(), asOf.day()));
     }
 
     private List<MeterStretch> apart() {

@@ -76,7 +76,7 @@ public final class SeeStanding {
                 outings.lastOut(),
                 outings.moved(),
                 next == null || !next.running() ? List.of() : new SeeNextRuns(ledger, going).of(next, timetable, cars),
-                new SeeOpen(ledger, next, cars).open(),
+                new SeeOpen(ledger, next, cars, engines).open(),
                 steps(outings));
     }
 

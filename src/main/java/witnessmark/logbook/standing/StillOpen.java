@@ -2,11 +2,13 @@ package witnessmark.logbook.standing;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.cost.result.Refund;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fitment;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Job;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
@@ -28,6 +30,8 @@ import witnessmark.ledger.result.StockLevel;
  * @param meters where an hour meter and the logbook are apart and nobody said why
  * @param bare cars entered for the next event with no engine in them
  * @param incomplete engines in cars that go which have nothing in a needed position
+ * @param incidents incidents of the cars and engines going that are not closed, the latest first
+ * @param refunds what can be asked back, the first last day first
  * @param unlogged runs of timetables that are past and neither logged nor missed
  */
 public record StillOpen(
@@ -39,6 +43,8 @@ public record StillOpen(
         List<MeterStretch> meters,
         List<BareCar> bare,
         List<Incomplete> incomplete,
+        List<OpenIncident> incidents,
+        List<Refund> refunds,
         List<Unlogged> unlogged) {
     public StillOpen {
         jobs = List.copyOf(jobs);
@@ -49,13 +55,16 @@ public record StillOpen(
         meters = List.copyOf(meters);
         bare = List.copyOf(bare);
         incomplete = List.copyOf(incomplete);
+        incidents = List.copyOf(incidents);
+        refunds = List.copyOf(refunds);
         unlogged = List.copyOf(unlogged);
     }
 
     /** Nothing is open. */
     public static StillOpen none() {
         return new StillOpen(
-                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(), List.of());
     }
 
     /**
@@ -70,6 +79,20 @@ public record StillOpen(
             empty = List.copyOf(empty);
         }
     }
+
+    /**
+     * An incident that is not closed.
+     *
+     * @param incident which one
+     * @param car the name of its car, or null
+     * @param engine the number of its engine, or null
+     * @param days for how many days
+     */
+    public record OpenIncident(
+            Entry<Incident> incident,
+            @Nullable String car,
+            @Nullable String engine,
+            long days) {}
 
     /**
      * Runs of an event that a car entered for it has neither run nor missed, on days that are past.

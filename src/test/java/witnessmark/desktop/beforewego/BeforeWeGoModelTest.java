@@ -10,24 +10,30 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.UUID;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.cost.CostDraft;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Car;
+import witnessmark.domain.CostLine;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Part;
 import witnessmark.domain.PriorKind;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.SeeStanding;
 import witnessmark.logbook.standing.Standing;
+import witnessmark.quantity.Money;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
@@ -258,6 +264,56 @@ class BeforeWeGoModelTest {
                 .as("where no entries are written down, every car with an engine goes")
                 .extracting(OutLine::title)
                 .contains("Engine K03, car 41");
+    }
+
+    @Test
+    void what_can_be_asked_back_before_the_event_is_over_is_a_row_and_the_rest_is_one() {
+        assertThat(lines(Views.DAY).refunds())
+                .extracting(OutLine::title, OutLine::first, OutLine::second)
+                .containsExactlyInAnyOrder(
+                        tuple(
+                                "Entry, Round 6, Thornacre, car 41",
+                                "520.00 EUR to ask back",
+                                "Until Sat 11 Jul 2026, 3 days left"),
+                        tuple(
+                                "Entry, Round 6, Thornacre, car 57",
+                                "520.00 EUR to ask back",
+                                "Until Sat 11 Jul 2026, 3 days left"),
+                        tuple(
+                                "2 more for later",
+                                "Entry, Round 7, Wendlestone, car 57",
+                                "Until Sat 8 Aug 2026, 31 days left"));
+    }
+
+    @Test
+    void money_that_is_late_says_so_and_what_came_in_part_says_what_is_to_come() {
+        Money paid = Money.parse("75.00 EUR");
+        CostLine core = new CostDraft(LocalDate.of(2026, 6, 1), "core charge", paid)
+                .gotBack(Money.parse("50.00 EUR"))
+                .refundBy(LocalDate.of(2026, 7, 7))
+                .line();
+        Facts owed = sample.with(
+                List.of(new Entry<>(new Id<>(new UUID(7, 8)), core, witnessmark.domain.Standing.IN_FORCE, null, 1)));
+        OutLine row =
+                MODEL.lines(SeeStanding.of(Views.of(owed, Views.DAY))).refunds().get(0);
+        assertThat(row.title()).isEqualTo("Core charge");
+        assertThat(row.first()).isEqualTo("25.00 EUR of 75.00 EUR still to come");
+        assertThat(row.second()).isEqualTo("Late: the last day was Tue 7 Jul 2026");
+    }
+
+    @Test
+    void an_open_incident_of_a_car_that_goes_says_what_it_is_on_how_bad_it_was_and_for_how_long() {
+        assertThat(lines(Views.DAY).incidents()).singleElement().satisfies(row -> {
+            assertThat(row.title()).startsWith("INC-05 ");
+            assertThat(row.first()).isEqualTo("Car 57, K05");
+            assertThat(row.second()).isEqualTo("Retired, open 24 days");
+            assertThat(row.record())
+                    .isEqualTo(sample.of(Incident.class)
+                            .named("INC-05")
+                            .orElseThrow()
+                            .id()
+                            .text());
+        });
     }
 
     @Test

@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -24,6 +28,7 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Look;
+import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.shell.ShellPane;
@@ -40,9 +45,12 @@ import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.CostLine;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Part;
 import witnessmark.logbook.View;
 import witnessmark.wording.Measures;
@@ -150,6 +158,29 @@ class BeforeWeGoPlaceTest {
     }
 
     @Test
+    void an_open_incident_leads_to_its_page_and_money_to_its_cost() {
+        BeforeWeGoPlace place = place(() -> Views.of(sample, Views.DAY));
+        List<String> opened = new ArrayList<>();
+        place.onOpen(opened::add);
+        ShellPane pane = shell(Looks.light(), place, new Opened(PlaceId.INCIDENTS, opened));
+        Ui ui = new Ui(Stage.window(pane, pane.menuBar(), 1366, 768));
+        AbstractButton money = ui.button(
+                "Entry, Round 6, Thornacre, car 41, 520.00 EUR to ask back, Until Sat 11 Jul 2026, 3 days left");
+        ui.button("INC-05 Big end of 3 gone again, Car 57, K05, Retired, open 24 days")
+                .doClick();
+        money.doClick();
+        assertThat(opened)
+                .first()
+                .isEqualTo(sample.of(Incident.class)
+                        .named("INC-05")
+                        .orElseThrow()
+                        .id()
+                        .text());
+        assertThat(sample.of(CostLine.class).get(Id.parse(opened.get(1))).refundBy())
+                .isEqualTo(LocalDate.of(2026, 7, 11));
+    }
+
+    @Test
     void show_them_lists_every_limit_and_hides_it_again() {
         BeforeWeGoPlace place = place(() -> Views.of(sample, Views.DAY));
         shown(place);
@@ -254,10 +285,12 @@ class BeforeWeGoPlaceTest {
         tasks.awaitIdle();
     }
 
-    private ShellPane shell(Look look, BeforeWeGoPlace place) {
+    private ShellPane shell(Look look, BeforeWeGoPlace place, Place... others) {
         ShellContext context = new ShellContext(
                 texts, tasks, new MemorySettings(), look, desk, new AboutFacts("0.1.0", List.of()), () -> {});
-        ShellPane pane = new ShellPane(context, List.of(place), List.of(), List.of());
+        List<Place> places = new ArrayList<>(List.of(place));
+        places.addAll(List.of(others));
+        ShellPane pane = new ShellPane(context, places, List.of(), List.of());
         pane.logbook("Marrowgate, sample season");
         desk.go(PlaceId.BEFORE_WE_GO);
         tasks.awaitIdle();
@@ -267,5 +300,26 @@ class BeforeWeGoPlaceTest {
     private JRootPane window(Look look, Facts facts, int width, int height) {
         ShellPane pane = shell(look, place(() -> Views.of(facts, Views.DAY)));
         return Stage.window(pane, pane.menuBar(), width, height);
+    }
+
+    /** A place that only says what is opened there. */
+    private record Opened(PlaceId id, List<String> records) implements Place {
+        @Override
+        public JComponent component() {
+            return new JPanel();
+        }
+
+        @Override
+        public JComponent firstFocus() {
+            return new JPanel();
+        }
+
+        @Override
+        public void refresh() {}
+
+        @Override
+        public void open(String record) {
+            records.add(record);
+        }
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.ActionEvent;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.IntStream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.junit.jupiter.api.AfterEach;
@@ -18,6 +19,7 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Run;
 
 /** From an engine to the sheet of a run: by the entries behind a figure and by the line of life. */
@@ -28,7 +30,11 @@ class LinksToRunsTest {
     @BeforeEach
     void open() {
         window = new EnginesWindow(
-                EnginesWindow.inMemory(), Looks.look(Theme.LIGHT, 1.0f), EnginesWindow.english(), new Runs());
+                EnginesWindow.inMemory(),
+                Looks.look(Theme.LIGHT, 1.0f),
+                EnginesWindow.english(),
+                new Elsewhere(PlaceId.RUN_SHEET),
+                new Elsewhere(PlaceId.INCIDENTS));
         window.engine("K03");
     }
 
@@ -76,6 +82,25 @@ class LinksToRunsTest {
         assertThat(window.pane.current()).contains(Visit.to(PlaceId.RUN_SHEET, run));
     }
 
+    @Test
+    void on_the_line_of_life_an_incident_says_how_bad_it_was_and_opens_its_page() {
+        LineOfLifeModel line = window.place.sheet().line();
+        int at = IntStream.range(0, line.marks().size())
+                .filter(i -> line.marks().get(i).source().fact() instanceof Incident)
+                .findFirst()
+                .orElseThrow();
+        LifeMark mark = line.marks().get(at);
+        assertThat(mark.kind()).isEqualTo(LifeMark.Kind.LOST);
+        assertThat(mark.label()).isEqualTo("INC-02 lost run");
+        assertThat(mark.words()).contains("Sun 3 May 2026", "INC-02 ", "lost run", "Round 2, Quarrendale", "car 41");
+
+        line.choose(at);
+        press();
+
+        assertThat(window.pane.current())
+                .contains(Visit.to(PlaceId.INCIDENTS, mark.source().id().text()));
+    }
+
     private static int at(LineOfLifeModel line, boolean run) {
         for (int i = 0; i < line.marks().size(); i++) {
             if (line.marks().get(i).source().fact() instanceof Run == run) {
@@ -107,13 +132,18 @@ class LinksToRunsTest {
         window.tasks.awaitIdle();
     }
 
-    /** Where the runs are. */
-    private static final class Runs implements Place {
-        private final JButton page = new JButton("runs");
+    /** Another place. */
+    private static final class Elsewhere implements Place {
+        private final PlaceId id;
+        private final JButton page = new JButton("elsewhere");
+
+        Elsewhere(PlaceId id) {
+            this.id = id;
+        }
 
         @Override
         public PlaceId id() {
-            return PlaceId.RUN_SHEET;
+            return id;
         }
 
         @Override

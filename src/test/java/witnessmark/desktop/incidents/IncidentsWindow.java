@@ -92,10 +92,15 @@ final class IncidentsWindow implements AutoCloseable {
 
     /** From now on there is another logbook, or it cannot be read. */
     void become(Supplier<View> other) {
+        reads(other);
+        root(1366, 768);
+    }
+
+    /** The same in whatever window it stands. */
+    void reads(Supplier<View> other) {
         view = other;
         window.changed();
         tasks.awaitIdle();
-        root(1366, 768);
     }
 
     /** Chooses an incident by its mark. */

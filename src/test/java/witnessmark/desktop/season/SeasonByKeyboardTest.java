@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.JList;
@@ -17,6 +18,11 @@ import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.TabWalk;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.CostLine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Standing;
+import witnessmark.logbook.View;
 
 /** The place Season ledger in a real window with nothing but keys. */
 @UiTest(display = true)
@@ -67,6 +73,29 @@ class SeasonByKeyboardTest {
         Focus.await(places);
         keys.press(KeyEvent.VK_P, InputEvent.CTRL_DOWN_MASK);
         assertThat(window.asked).containsExactly("print", "print");
+    }
+
+    @Test
+    void enter_opens_a_row_of_the_budget_to_its_lines_which_follow_the_logbook_and_esc_goes_back() {
+        window.page().budget().table().requestFocusInWindow();
+        Focus.await(window.page().budget().table());
+        BudgetLine row = window.page().budget().selected();
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(window.place.panel().lines().table().table());
+        int before = window.place.panel().lines().table().shown().size();
+        assertThat(window.said()).contains(row.behind().name() + ": ");
+        View end = SeasonWindow.end();
+        String gone = row.behind().lines().get(0).record();
+        Entry<CostLine> line =
+                end.facts().of(CostLine.class).find(Id.parse(gone)).orElseThrow();
+        window.reads(() -> SeasonWindow.on(
+                end.facts()
+                        .with(List.of(
+                                new Entry<>(line.id(), line.fact(), Standing.STRUCK_OUT, "not ours", line.rev() + 1))),
+                SeasonWindow.WINTER));
+        assertThat(window.place.panel().lines().table().shown()).hasSizeLessThan(before);
+        keys.press(KeyEvent.VK_ESCAPE);
+        Focus.await(window.page().budget().table());
     }
 
     @Test

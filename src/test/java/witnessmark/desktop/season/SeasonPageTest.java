@@ -3,8 +3,10 @@ package witnessmark.desktop.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.swing.JCheckBox;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
@@ -13,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import witnessmark.cost.result.BarsBy;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Theme;
 import witnessmark.desktop.testing.AccessibleWalk;
 import witnessmark.desktop.testing.Contrast;
@@ -20,7 +23,11 @@ import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.MemorySettings;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.CostLine;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
 import witnessmark.logbook.View;
 import witnessmark.wording.Texts;
 
@@ -150,6 +157,81 @@ class SeasonPageTest {
                                     .sum())
                             .isEqualTo(row.total().minor()));
         }
+    }
+
+    @Test
+    void every_row_of_the_budget_is_the_sum_of_the_lines_it_opens_to() {
+        shown();
+        List<BudgetLine> rows = window.page().budget().shown();
+        assertThat(rows).isNotEmpty().allSatisfy(row -> {
+            boolean spent = row.spent().minor() != 0;
+            assertThat(row.behind().amount()).isEqualTo(spent ? row.spent() : row.planned());
+            assertThat(row.behind().lines().stream()
+                            .mapToLong(line -> line.amount().minor())
+                            .sum())
+                    .as(row.behind().name())
+                    .isEqualTo(row.behind().amount().minor());
+        });
+        Facts facts = end.facts();
+        assertThat(rows.stream().flatMap(row -> row.behind().lines().stream()))
+                .allSatisfy(line -> assertThat(Stream.of(CostLine.class, witnessmark.domain.BudgetLine.class)
+                                .anyMatch(kind -> facts.of(kind)
+                                        .find(Id.parse(line.record()))
+                                        .isPresent()))
+                        .isTrue());
+    }
+
+    @Test
+    void before_anything_is_spent_a_row_of_the_budget_opens_to_what_is_planned() {
+        shown(Side.OPENING, Theme.LIGHT, 1.0f, SeasonWindow.english());
+        BudgetLine ahead = window.page().budget().shown().stream()
+                .filter(row -> row.event().startsWith("Round 9"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(ahead.spent().minor()).isZero();
+        assertThat(ahead.behind().name()).isEqualTo("Round 9, Ostermere, car " + ahead.car() + ", planned");
+        assertThat(ahead.behind().lines()).extracting(CostRow::column).containsOnly("Planned");
+    }
+
+    @Test
+    void what_is_asked_for_on_a_decision_is_the_sheet_that_comes_next() {
+        shown(Side.OPENING, Theme.LIGHT, 1.0f, SeasonWindow.english());
+        DecisionLine waits = decision("K03 springs");
+        DecisionLine known = decision("K05 after flakes");
+        window.page().decisions().select(waits.id());
+        Ui.press(window.page().decisions().table(), Keys.plain(KeyEvent.VK_ENTER));
+        window.page().decisions().select(known.id());
+        Ui.press(window.page().decisions().table(), Keys.plain(KeyEvent.VK_ENTER));
+        assertThat(window.asked).containsExactly("decide " + waits.id(), "correct " + known.id());
+    }
+
+    @Test
+    void money_to_be_asked_back_or_charged_opens_its_cost() {
+        shown(Side.OPENING, Theme.LIGHT, 1.0f, SeasonWindow.english());
+        List<SettleLine> rows = window.page().settle().shown();
+        assertThat(rows)
+                .extracting(SettleLine::what)
+                .containsExactly(
+                        "ask it back",
+                        "ask it back",
+                        "ask it back",
+                        "ask it back",
+                        "charge to customer C1",
+                        "charge to customer C1");
+        for (SettleLine row : rows) {
+            window.page().settle().select(row.record() + row.what());
+            Ui.press(window.page().settle().table(), Keys.plain(KeyEvent.VK_ENTER));
+        }
+        assertThat(window.asked)
+                .containsExactlyElementsOf(
+                        rows.stream().map(row -> "correct " + row.record()).toList());
+    }
+
+    private DecisionLine decision(String question) {
+        return window.page().decisions().shown().stream()
+                .filter(row -> row.question().startsWith(question))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

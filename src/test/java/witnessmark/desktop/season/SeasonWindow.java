@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JRootPane;
 import witnessmark.desktop.form.SheetTools;
@@ -27,6 +28,7 @@ import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.View;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.sample.SampleBooks;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -64,7 +66,7 @@ final class SeasonWindow implements AutoCloseable {
                 () -> view.get(),
                 new SeasonLeads(
                         record -> asked.add("correct " + record),
-                        asked::add,
+                        sheet -> asked.add(sheet.sheet() + texts(sheet)),
                         () -> asked.add("export"),
                         () -> asked.add("print")));
         ShellContext context =
@@ -111,6 +113,10 @@ final class SeasonWindow implements AutoCloseable {
         return facts;
     }
 
+    private static String texts(Prefilled sheet) {
+        return sheet.texts().values().stream().map(text -> " " + text).collect(Collectors.joining());
+    }
+
     static Texts english() {
         return Texts.in(Locale.UK);
     }
@@ -121,10 +127,15 @@ final class SeasonWindow implements AutoCloseable {
 
     /** From now on there is another logbook, or it cannot be read. */
     void become(Supplier<View> other) {
+        reads(other);
+        root(1366, 768);
+    }
+
+    /** The same in whatever window it stands. */
+    void reads(Supplier<View> other) {
         view = other;
         window.changed();
         tasks.awaitIdle();
-        root(1366, 768);
     }
 
     String said() {

@@ -2,18 +2,23 @@ package witnessmark.desktop.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.JComponent;
 import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.BankLine;
 import witnessmark.domain.BankMatch;
@@ -67,6 +72,20 @@ class BankPagesTest {
         }
     }
 
+    /** Each letter reads the rows anew; what is taken is of the account that stands there when Enter is pressed. */
+    @Test
+    void enter_right_after_the_account_was_typed_takes_its_lines_for_that_account() {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            read(window, folder);
+            JTextComponent account = window.ui().field("Account");
+            account.setText("c");
+            account.setText("card");
+            Ui.press((JComponent) account, Keys.plain(KeyEvent.VK_ENTER));
+            window.settle();
+            assertThat(lines(window)).hasSize(5).allMatch(line -> line.account().equals("card"));
+        }
+    }
+
     @Test
     void one_line_is_matched_or_set_aside_with_a_reason_and_never_without() {
         try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
@@ -87,6 +106,9 @@ class BankPagesTest {
             assertThat(window.logbook.undo().didWork()).isTrue();
             assertThat(window.logbook.logbook().facts().of(BankMatch.class).inForce())
                     .isEmpty();
+            window.desk.changed();
+            window.settle();
+            assertThat(window.said()).contains("4 lines of statements are matched with nothing");
         }
     }
 

@@ -16,6 +16,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import witnessmark.cost.CostDraft;
 import witnessmark.domain.BankLine;
 import witnessmark.domain.BankMatch;
 import witnessmark.domain.CostBasis;
@@ -122,35 +123,10 @@ class ReconcileTest {
 
     @Test
     void what_was_got_back_ties_money_that_came_in_after_it_was_paid() {
-        CostLine entry = new CostLine(
-                LocalDate.of(2026, 6, 23),
-                "entry",
-                CostCategory.ENTRY,
-                CostBasis.CASH,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                false,
-                false,
-                euros(52_000),
-                null,
-                euros(39_000),
-                euros(0),
-                null,
-                null,
-                null,
-                null,
-                null,
-                "",
-                "",
-                null,
-                "",
-                null,
-                "");
+        CostLine entry = new CostDraft(LocalDate.of(2026, 6, 23), "entry", euros(52_000))
+                .as(CostCategory.ENTRY, CostBasis.CASH)
+                .gotBack(euros(39_000))
+                .line();
         Id<CostLine> cost = add(entry);
         Id<BankLine> paid = add(line(LocalDate.of(2026, 6, 24), -52_000, "entry"));
         add(new BankMatch(paid, cost, null, euros(-52_000)));
@@ -186,35 +162,10 @@ class ReconcileTest {
     }
 
     private static CostLine cost(LocalDate day, String what, long minor, long tax, String invoice, String supplier) {
-        return new CostLine(
-                day,
-                what,
-                CostCategory.PARTS,
-                CostBasis.CASH,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                false,
-                false,
-                euros(minor),
-                tax == 0 ? null : euros(tax),
-                euros(0),
-                euros(0),
-                null,
-                null,
-                null,
-                null,
-                null,
-                supplier,
-                invoice,
-                null,
-                "",
-                null,
-                "");
+        return new CostDraft(day, what, euros(minor))
+                .taxed(tax == 0 ? null : euros(tax))
+                .invoiced(invoice, supplier)
+                .line();
     }
 
     private static BankLine line(LocalDate day, long minor, String text) {

@@ -145,6 +145,24 @@ class SeeEngineTest {
                 .hasSize(1);
     }
 
+    /** By the printed table of incidents: two of K05 by the summer, one of K03, each on the engine it names. */
+    @Test
+    void the_line_of_life_carries_the_incidents_of_the_engine_and_of_no_other() {
+        assertThat(incidents("K05")).containsExactly("INC-01", "INC-03", "INC-05");
+        assertThat(incidents("K03")).containsExactly("INC-02");
+        assertThat(incidents("K06")).containsExactly("INC-04");
+        assertThat(incidents("K21")).isEmpty();
+        desk.lookAsOf(LocalDate.of(2026, 5, 12));
+        assertThat(incidents("K05")).containsExactly("INC-01", "INC-03");
+    }
+
+    private static List<String> incidents(String engine) {
+        return sheet(desk.view(), engine).line().stream()
+                .filter(Happening.Broke.class::isInstance)
+                .map(happening -> ((Happening.Broke) happening).source().fact().mark())
+                .toList();
+    }
+
     private static EngineSheet sheet(View view, String number) {
         return SeeEngine.of(
                         view,

@@ -236,6 +236,24 @@ class IncidentSheetsTest {
                 .satisfies(part -> assertThat(part.fact().ran()).isNotNull());
     }
 
+    @Test
+    void what_a_part_had_run_at_another_moment_is_not_worked_out_at_a_glance_and_is_known_once_it_was() {
+        NameIncidentPart sheet = new NameIncidentPart();
+        Map<SheetField, String> typed = filled(
+                sheet,
+                NameIncidentPart.INCIDENT,
+                id(Incident.class, "INC-03"),
+                NameIncidentPart.PART.part(),
+                id(Part.class, "CR-05"));
+        assertThat(sheets.glance(sheet, filled(sheet))).isPresent();
+        assertThat(sheets.glance(sheet, typed)).isEmpty();
+        SheetField part = NameIncidentPart.PART.part();
+        SheetReading whole = sheets.read(sheet, typed);
+        assertThat(sheets.glance(sheet, typed).orElseThrow().of(part)).isEqualTo(whole.of(part));
+        typed.put(NameIncidentPart.INCIDENT, id(Incident.class, "INC-05"));
+        assertThat(sheets.glance(sheet, typed)).as("another moment").isEmpty();
+    }
+
     /** INC-05 has 10 % given to one cause and another without a share. */
     @Test
     void the_shares_of_one_incident_are_no_more_than_the_whole_and_the_sentence_says_what_is_left() {
