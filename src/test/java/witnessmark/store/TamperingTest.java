@@ -200,7 +200,7 @@ class TamperingTest {
         left.removeAll(words);
 
         assertThat(left).containsExactly("draft", "logbook");
-        assertThat(words).hasSize(31);
+        assertThat(words).hasSize(36);
         run("UPDATE run_kind SET code = 'raced' WHERE code = (SELECT kind FROM run LIMIT 1)");
         assertThat(verified()).extracting(Problem::kind).contains(ProblemKind.LOGBOOK_DAMAGED);
     }

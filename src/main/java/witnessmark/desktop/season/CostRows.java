@@ -18,7 +18,6 @@ import witnessmark.domain.IncomeLine;
 import witnessmark.logbook.money.BudgetRow;
 import witnessmark.logbook.money.Failure;
 import witnessmark.quantity.Money;
-import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
 import witnessmark.wording.RecordWords;

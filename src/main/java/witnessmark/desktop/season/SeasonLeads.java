@@ -11,5 +11,4 @@ import witnessmark.logbook.sheets.Prefilled;
  * @param export asks where to write the season's tables
  * @param print asks where to write the season's pages
  */
-public record SeasonLeads(
-        Consumer<String> correct, Consumer<Prefilled> write, Runnable export, Runnable print) {}
+public record SeasonLeads(Consumer<String> correct, Consumer<Prefilled> write, Runnable export, Runnable print) {}

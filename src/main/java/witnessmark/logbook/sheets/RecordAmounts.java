@@ -3,14 +3,21 @@ package witnessmark.logbook.sheets;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Limit;
+import witnessmark.domain.MeasureKind;
+import witnessmark.domain.Measurement;
 import witnessmark.domain.PriorLife;
 import witnessmark.domain.RunOn;
+import witnessmark.domain.SignedCheck;
+import witnessmark.domain.SizeLimit;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.Dimension;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.typed.MeasureUnit;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.quantity.typed.TypedMeasure;
 import witnessmark.quantity.typed.TypedTime;
 
 /** Amounts of counters in fields. */
@@ -30,8 +37,24 @@ final class RecordAmounts {
                 : Counter.RUNNING;
     }
 
+    /** What the figures of a fact of a build sheet measure; null where it is none. */
+    static @Nullable Dimension dimension(Fact fact) {
+        MeasureKind kind = fact instanceof Measurement measured
+                ? measured.kind()
+                : fact instanceof SizeLimit limit
+                        ? limit.kind()
+                        : fact instanceof SignedCheck check ? check.kind() : null;
+        return kind == null ? null : kind.dimension();
+    }
+
     /** The amount typed in a field of a written fact; null when it is wrong, and then noted. */
     static @Nullable Long read(ReadSheet in, SheetField field, Fact written) {
+        Dimension dimension = dimension(written);
+        if (dimension != null) {
+            MeasureUnit unit = MeasureUnit.shown(dimension);
+            TypedMeasure figure = new ReadValues(in).read(field, text -> TypedMeasure.read(text, unit, true));
+            return figure == null ? null : figure.parts();
+        }
         Counter counter = written instanceof PriorLife
                 ? Counter.find(in.text(PRIOR_COUNTER)).orElse(counter(written, in.sight()))
                 : counter(written, in.sight());

@@ -19,11 +19,13 @@ import witnessmark.domain.image.Component;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.Dimension;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.Temperature;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.Typed;
 import witnessmark.quantity.typed.TypedClock;
@@ -131,6 +133,13 @@ record RecordField(
                     ? AsText.seconds(time) + " s"
                     : unit == TimeUnit.MINUTE ? AsText.minutes(time) : AsText.hours(time);
         }
+        if (value instanceof Temperature temperature) {
+            return AsText.figure(sight.units().temperature(), temperature);
+        }
+        Dimension dimension = RecordAmounts.dimension(fact);
+        if (value instanceof Long figure && dimension != null) {
+            return AsText.measured(dimension, figure);
+        }
         return value instanceof Long amount
                 ? AsText.amount(RecordAmounts.counter(fact, sight), amount, sight.units())
                 : component.text(value);
@@ -217,6 +226,10 @@ record RecordField(
         }
         if (type == ZoneId.class) {
             return zone(in, text);
+        }
+        if (type == Temperature.class) {
+            return values.<Temperature>echoed(
+                    field, typed -> TypedFigure.read(typed, in.sight().units().temperature()));
         }
         return type == long.class || type == Long.class
                 ? RecordAmounts.read(in, field, written)
