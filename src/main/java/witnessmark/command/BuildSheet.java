@@ -92,6 +92,9 @@ final class BuildSheet implements Callable<Integer> {
         page.accepted()
                 .forEach(each -> answer.line(tools.texts()
                         .get("fit.accepted", each.fact().what(), each.fact().why())));
+        if (page.strongerLink() != null) {
+            answer.line(words.strongerLink(page.strongerLink()));
+        }
         answer.line("");
         new FitText(tools).print(answer::line, page.answers(), page.contradictions(), columns);
     }

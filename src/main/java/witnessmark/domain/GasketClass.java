@@ -1,6 +1,6 @@
 package witnessmark.domain;
 
-/** What a head gasket is made like, which says what face it needs. */
+/** What a head gasket is made like, which says what face it needs; the one that lets go first stands first. */
 public enum GasketClass implements Coded {
     /** Fibre or graphite on a steel core. */
     COMPOSITE("composite"),

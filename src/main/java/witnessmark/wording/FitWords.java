@@ -19,6 +19,7 @@ import witnessmark.fit.result.Contradiction;
 import witnessmark.fit.result.Given;
 import witnessmark.fit.result.Pattern;
 import witnessmark.fit.result.Proposal;
+import witnessmark.fit.result.StrongerLink;
 import witnessmark.fit.result.Term;
 import witnessmark.fit.result.Work;
 import witnessmark.quantity.Dimension;
@@ -248,6 +249,18 @@ public final class FitWords {
         return texts.get(
                 "fit.contradiction." + found.what().name().toLowerCase(Locale.ROOT),
                 measures.all(found.places().stream().map(this::of).toList()));
+    }
+
+    /** What a stronger gasket asks before it is signed. */
+    public String strongerLink(StrongerLink link) {
+        return texts.get(
+                link.clean() + link.worse() == 0
+                        ? "fit.stronger.unread"
+                        : link.worse() == 0 ? "fit.stronger.clean" : "fit.stronger.worse",
+                records.word(link.now()),
+                records.word(link.before()),
+                link.clean(),
+                link.worse());
     }
 
     /** What a sheet comes to, in counts: outside, not measured, accepted. */

@@ -95,7 +95,8 @@ public final class SeeBuildSheet {
                         : facts.of(SignedCheck.class)
                                 .inForce()
                                 .filter(entry -> entry.fact().signOff().equals(signed.id()))
-                                .toList());
+                                .toList(),
+                new StrongerLinks(view).of(build).orElse(null));
     }
 
     /** The ways to what is wanted of a build, with the gaskets that lie on the shelf. */

@@ -17,6 +17,7 @@ import witnessmark.domain.SignedCheck;
 import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Contradiction;
+import witnessmark.fit.result.StrongerLink;
 
 /**
  * A build sheet with all that is worked out of it.
@@ -31,6 +32,7 @@ import witnessmark.fit.result.Contradiction;
  * @param accepted what is accepted as it is in this build
  * @param signed the last signing, or null while it is not signed
  * @param signedChecks what stood when it was signed, in the order it was kept
+ * @param strongerLink a head gasket stronger than the one before, or null
  */
 public record SheetPage(
         Entry<Build> build,
@@ -42,7 +44,8 @@ public record SheetPage(
         List<Contradiction> contradictions,
         List<Entry<Concession>> accepted,
         @Nullable Entry<SignOff> signed,
-        List<Entry<SignedCheck>> signedChecks) {
+        List<Entry<SignedCheck>> signedChecks,
+        @Nullable StrongerLink strongerLink) {
     public SheetPage {
         order = List.copyOf(order);
         figures = List.copyOf(figures);

@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -21,9 +22,13 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.FitVerdict;
+import witnessmark.domain.GasketClass;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.PartDesign;
+import witnessmark.domain.Reading;
+import witnessmark.domain.ReadingKind;
 import witnessmark.domain.SizeLimit;
 import witnessmark.domain.Spot;
 import witnessmark.domain.Standing;
@@ -31,6 +36,7 @@ import witnessmark.fit.Goal;
 import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Proposal;
+import witnessmark.fit.result.StrongerLink;
 import witnessmark.fit.result.Work;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
@@ -118,6 +124,70 @@ class SampleBuildSheetsTest {
             assertThat(answer.verdict()).isEqualTo(FitVerdict.NOT_MEASURED);
             assertThat(answer.checks())
                     .allSatisfy(check -> assertThat(page.accepts(check)).isPresent());
+        }
+    }
+
+    @Test
+    void on_the_first_of_february_the_sheet_of_k05_says_so_too() {
+        desk.lookAsOf(LocalDate.of(2026, 2, 1));
+        try {
+            SheetPage page = page("K05");
+            assertThat(page.answers().stream()
+                            .filter(answer -> answer.verdict() == FitVerdict.NOT_MEASURED)
+                            .map(Answer::kind))
+                    .containsExactlyInAnyOrder(
+                            MeasureKind.BIG_END_OVALITY, MeasureKind.BOLT_GROWTH, MeasureKind.BOLT_STRETCH);
+        } finally {
+            desk.lookAsOf(null);
+        }
+    }
+
+    @Test
+    void a_gasket_stronger_than_the_one_before_asks_whether_the_settings_are_proven() {
+        View view = desk.view();
+        assertThat(page("K03").strongerLink()).isNull();
+        Entry<PartDesign> steel =
+                view.facts().of(PartDesign.class).named("steel gasket 0.85").orElseThrow();
+        PartDesign was = steel.fact();
+        PartDesign softer = new PartDesign(
+                was.name(),
+                was.kind(),
+                was.maker(),
+                was.partNumber(),
+                was.singleUse(),
+                was.canWreck(),
+                was.specification(),
+                GasketClass.COMPOSITE);
+        // K06 has the coated gasket in its second build, and then the plain one counts as softer
+        desk.write("softer", List.of(new Entry<>(steel.id(), softer, Standing.IN_FORCE, null, steel.rev() + 1)))
+                .orThrow();
+        try {
+            Entry<Engine> k06 =
+                    desk.view().facts().of(Engine.class).named("K06").orElseThrow();
+            SheetPage second = SeeBuildSheet.of(
+                            desk.view(),
+                            SeeBuildSheet.build(desk.view(), k06.id(), 2)
+                                    .orElseThrow()
+                                    .id())
+                    .orElseThrow();
+            StrongerLink link = Objects.requireNonNull(second.strongerLink());
+            assertThat(link.before()).isEqualTo(GasketClass.COMPOSITE);
+            assertThat(link.now()).isEqualTo(GasketClass.MULTI_LAYER_STEEL);
+            Set<ReadingKind> evidence = Set.of(ReadingKind.PLUG, ReadingKind.BORESCOPE);
+            Moment first = SeeBuildSheet.build(desk.view(), k06.id(), 1)
+                    .orElseThrow()
+                    .fact()
+                    .opened();
+            assertThat(link.clean() + link.worse()).isEqualTo((int) desk.view()
+                    .facts()
+                    .of(Reading.class)
+                    .inForce()
+                    .filter(reading -> k06.id().equals(reading.fact().engine())
+                            && evidence.contains(reading.fact().kind())
+                            && !reading.fact().at().isBefore(first))
+                    .count());
+        } finally {
+            desk.undo().orThrow();
         }
     }
 
