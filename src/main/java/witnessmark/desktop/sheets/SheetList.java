@@ -48,6 +48,7 @@ import witnessmark.logbook.sheets.SendOut;
 import witnessmark.logbook.sheets.SetHourRate;
 import witnessmark.logbook.sheets.SetLimit;
 import witnessmark.logbook.sheets.SetReadingLimit;
+import witnessmark.logbook.sheets.SetSizeLimit;
 import witnessmark.logbook.sheets.SetTrigger;
 import witnessmark.logbook.sheets.ShareMissed;
 import witnessmark.logbook.sheets.SignClear;
@@ -154,6 +155,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new SetLimit()),
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new ListLimits(values)),
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new SetReadingLimit()),
+                new Listed(CommandMenu.RECORD_LIMITS, 2, new SetSizeLimit()),
                 new Listed(CommandMenu.RECORD_LIMITS, 2, new SetTrigger()),
                 new Listed(CommandMenu.RECORD_NOTICES, 1, new WriteNotice()),
                 new Listed(CommandMenu.RECORD_NOTICES, 1, new TellNotice()),

@@ -41,7 +41,8 @@ public enum SheetWord {
     SHARED,
     PAID,
     STILL_TO_PAY,
-    OWN_LABOUR;
+    OWN_LABOUR,
+    ALL_PLACES;
 
     /** What a field holds when this is picked, and the name in the bundles. */
     public String key() {

@@ -54,6 +54,7 @@ class CorrectAnythingTest {
             new WriteReading(),
             new WriteHold(),
             new SetReadingLimit(),
+            new SetSizeLimit(),
             new SetTrigger());
 
     /** Tests that write nothing share one logbook. */
