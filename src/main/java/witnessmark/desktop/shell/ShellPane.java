@@ -270,9 +270,7 @@ public final class ShellPane extends JPanel {
         showHeading();
         showRail();
         own.follow(visits);
-        if (help.isVisible()) {
-            help.show(helpStem());
-        }
+        followHelp();
         pages.revalidate();
         pages.repaint();
     }
@@ -309,7 +307,7 @@ public final class ShellPane extends JPanel {
 
     private void showHelp(boolean wanted) {
         if (wanted) {
-            help.show(helpStem());
+            help.show(helpOfPage());
         }
         help.setVisible(wanted);
         own.helpShown(wanted);
@@ -319,8 +317,15 @@ public final class ShellPane extends JPanel {
         }
     }
 
-    private String helpStem() {
-        return place().map(place -> place.id().helpKey()).orElse("help.about");
+    /** Help that is open is that of what is in view. */
+    private void followHelp() {
+        if (help.isVisible()) {
+            help.show(helpOfPage());
+        }
+    }
+
+    private List<String> helpOfPage() {
+        return place().map(Place::help).orElse(List.of("help.about"));
     }
 
     /** Carries out what places ask of the window. */
@@ -359,6 +364,7 @@ public final class ShellPane extends JPanel {
         @Override
         public void headingChanged(PlaceId place) {
             showHeading();
+            followHelp();
         }
 
         @Override
