@@ -463,6 +463,7 @@ class SheetsInTheWindowTest {
                 ui.choice("What holds").setSelectedIndex(0);
                 Ui.type(ui.field("What was done"), "head off");
                 Ui.type(ui.field("What was found"), "nothing");
+                ui.button("Save").doClick();
             }
             case "set_trigger" -> {
                 Ui.type(ui.field("Figure"), "8500");

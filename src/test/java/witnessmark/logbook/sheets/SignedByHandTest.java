@@ -95,8 +95,8 @@ class SignedByHandTest extends ByHand {
                         id(Trigger.class),
                         part("RS-1"),
                         Moment.endOf(OwnLogbook.TODAY, zone()),
-                        "crack tested",
-                        "no indication",
+                        "head off, rods crack tested",
+                        "none",
                         "Ada",
                         ""));
         assertThat(held()).containsExactly("VS-1");
