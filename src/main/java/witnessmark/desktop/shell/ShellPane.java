@@ -166,6 +166,20 @@ public final class ShellPane extends JPanel {
         return help.isVisible();
     }
 
+    /** Says what becomes of keys pressed before the window was filled; what a command has said since stays. */
+    void sayOfEarlyKeys(EarlyKeys.Said said) {
+        String kept = texts.get("shell.early.kept");
+        switch (said) {
+            case KEPT -> status.show(kept, null);
+            case GIVEN -> {
+                if (status.sentence().equals(kept)) {
+                    status.show("", null);
+                }
+            }
+            case DROPPED -> status.show(texts.get("shell.early.dropped"), null);
+        }
+    }
+
     FindField findField() {
         return find;
     }
