@@ -45,9 +45,7 @@ final class RowReader<F extends Fact> {
     RowReader(RecordType<F> type, Heading heading, Reading reading) {
         this.type = type;
         this.components = type.components();
-        this.types = Arrays.stream(type.kind().getRecordComponents())
-                .map(component -> component.getType())
-                .toArray(Class<?>[]::new);
+        this.types = components.stream().map(Component::type).toArray(Class<?>[]::new);
         this.headings = components.stream().map(Component::heading).toArray(String[]::new);
         this.places = Arrays.stream(headings).mapToInt(heading::place).toArray();
         this.standing = heading.place(Heading.STANDING);

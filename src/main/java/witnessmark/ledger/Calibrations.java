@@ -12,6 +12,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Tool;
 import witnessmark.domain.ToolKind;
+import witnessmark.ledger.result.TightenedWith;
 
 /** Which tools were held against a standard when, and what they tightened. */
 public final class Calibrations {
@@ -44,21 +45,23 @@ public final class Calibrations {
                 .toList();
     }
 
-    /** What it tightened after its calibration before this one and up to this one, in order. */
-    public static List<Entry<Joint>> tightenedBefore(Facts facts, Entry<Calibration> calibration) {
+    /** What it tightened after its calibration before this one and up to this one. */
+    public static TightenedWith tightenedBefore(Facts facts, Entry<Calibration> calibration) {
         return tightenedBefore(
                 facts, calibration.fact().tool(), calibration.fact().day());
     }
 
-    /** The same for a calibration on a day, written or not. */
-    public static List<Entry<Joint>> tightenedBefore(Facts facts, Id<Tool> tool, LocalDate day) {
-        LocalDate before = last(facts, tool, day.minusDays(1))
+    /** The same up to a day on which it is calibrated, or taken out of use, or neither. */
+    public static TightenedWith tightenedBefore(Facts facts, Id<Tool> tool, LocalDate day) {
+        LocalDate since = last(facts, tool, day.minusDays(1))
                 .map(last -> last.fact().day())
-                .orElse(LocalDate.MIN);
-        return tightened(facts, tool).stream()
-                .filter(joint -> joint.fact().at().day().isAfter(before)
-                        && !joint.fact().at().day().isAfter(day))
-                .toList();
+                .orElse(null);
+        return new TightenedWith(
+                since,
+                tightened(facts, tool).stream()
+                        .filter(joint -> (since == null || joint.fact().at().day().isAfter(since))
+                                && !joint.fact().at().day().isAfter(day))
+                        .toList());
     }
 
     /** Whether it found a torque wrench further off than it may be; of other tools no bound is known. */

@@ -68,7 +68,7 @@ public final class JointDoubts {
             return;
         }
         Map<Id<Engine>, List<Entry<Joint>>> left = new LinkedHashMap<>();
-        for (Entry<Joint> joint : Calibrations.tightenedBefore(facts, found)) {
+        for (Entry<Joint> joint : Calibrations.tightenedBefore(facts, found).joints()) {
             Joint fact = joint.fact();
             boolean dealt = again(joint) || cameOff(fact) || accepted(fact, tool.fact(), found.fact()) || open(fact);
             if (!dealt) {

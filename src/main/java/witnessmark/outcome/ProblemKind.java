@@ -193,6 +193,10 @@ public enum ProblemKind {
     CLEARED_BEFORE(1, true),
     /** who held it and clears it. */
     CLEARS_OWN_HOLD(1, false),
+    /** what was to be looked at before it is signed clear, and is neither named as done nor written down since. */
+    NOT_LOOKED_AT(1, false),
+    /** the same: it is to be signed clear without, and nobody said why. */
+    SIGNED_WITHOUT(1, true),
 
     // Records
     /** kind of record: what is typed cannot be true together. */

@@ -32,11 +32,8 @@ class CalendarTest {
     @BeforeEach
     void bringInTheSeason() {
         shell = new Shell(folder);
-        book = folder.resolve("team.witness").toString();
+        book = shell.sampleBook();
         file = folder.resolve("season.ics");
-        assertThat(shell.run("new", book).code()).isZero();
-        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
-                .isZero();
     }
 
     private List<VEvent> written(String day) throws Exception {

@@ -14,7 +14,6 @@ import witnessmark.logbook.sheets.AddCar;
 import witnessmark.logbook.sheets.AddEngine;
 import witnessmark.logbook.sheets.AddEvent;
 import witnessmark.logbook.sheets.OwnLogbook;
-import witnessmark.sample.SampleBooks;
 
 /** An engine with no part and no limit is not known on the command line as it is in the window. */
 class DueNotKnownTest {
@@ -59,9 +58,7 @@ class DueNotKnownTest {
     @Test
     void of_engines_with_limits_only_their_parts_without_one_are_counted() throws IOException {
         Shell shell = new Shell(folder);
-        String book = folder.resolve("team.witness").toString();
-        shell.run("new", book);
-        shell.run("import", book, SampleBooks.FOLDER.toString());
+        String book = shell.sampleBook();
         String said = shell.run("due", book, "--as-of", "2026-07-08").out();
         assertThat(said).doesNotContain("as no limit is recorded");
         List<String> parts = new ArrayList<>();

@@ -10,7 +10,6 @@ import java.util.Arrays;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import witnessmark.sample.SampleBooks;
 
 /** A run logged without its time, at 19:00 of British summer time on 8 July 2026. */
 class EstimatedTimeTest {
@@ -23,10 +22,7 @@ class EstimatedTimeTest {
     @BeforeEach
     void begin() {
         shell = new Shell(folder);
-        book = shell.path("team.witness").toString();
-        assertThat(shell.run("new", book).code()).isZero();
-        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
-                .isZero();
+        book = shell.sampleBook();
     }
 
     @Test

@@ -26,9 +26,7 @@ class ImportOlderFolderTest {
     @BeforeEach
     void an_older_folder() throws IOException {
         shell = new Shell(folder);
-        book = shell.path("team.witness").toString();
-        shell.run("new", book);
-        shell.run("import", book, Path.of("sample-season").toAbsolutePath().toString());
+        book = shell.sampleBook();
         older = shell.path("older");
         assertThat(shell.run("export", book, older.toString()).code()).isZero();
         note(older);

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.report.PdfText;
-import witnessmark.sample.SampleBooks;
 
 /** The job sheet of the sample season by the command line, read back by a library that reads PDF (Apache PDFBox). */
 class JobSheetFileTest {
@@ -26,11 +25,8 @@ class JobSheetFileTest {
     @BeforeEach
     void bringInTheSeason() {
         shell = new Shell(folder);
-        book = folder.resolve("team.witness").toString();
+        book = shell.sampleBook();
         file = folder.resolve("jobs.pdf");
-        assertThat(shell.run("new", book).code()).isZero();
-        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
-                .isZero();
     }
 
     @Test

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.quantity.RunningTime;
-import witnessmark.sample.SampleBooks;
 
 /** Where parts are in the sample season, by its printed tables of lives. */
 class PartsTest {
@@ -22,10 +21,7 @@ class PartsTest {
     @BeforeEach
     void bringInTheSeason() {
         shell = new Shell(folder);
-        book = folder.resolve("team.witness").toString();
-        assertThat(shell.run("new", book).code()).isZero();
-        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
-                .isZero();
+        book = shell.sampleBook();
     }
 
     @Test

@@ -1,12 +1,19 @@
 package witnessmark.command;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.stream.Stream;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.CsvStatementFiles;
@@ -49,6 +56,45 @@ final class Shell {
 
     Path path(String name) {
         return folder.resolve(name);
+    }
+
+    /**
+     * A logbook into which the sample season was taken by {@code new} and {@code import}; done once for all tests, each
+     * of which gets a file of its own.
+     */
+    String sampleBook() {
+        Path book = path("team.witness");
+        try {
+            Files.write(book, Sample.BYTES);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return book.toString();
+    }
+
+    private static final class Sample {
+        static final byte[] BYTES = taken();
+
+        private static byte[] taken() {
+            try {
+                Path folder = Files.createTempDirectory("sample-taken");
+                Shell shell = new Shell(folder);
+                Path book = shell.path("team.witness");
+                assertThat(shell.run("new", book.toString()).code()).isZero();
+                Ran taken = shell.run("import", book.toString(), SampleBooks.FOLDER.toString());
+                assertThat(taken.code()).isZero();
+                assertThat(taken.err()).isEmpty();
+                byte[] bytes = Files.readAllBytes(book);
+                try (Stream<Path> all = Files.walk(folder)) {
+                    for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                        Files.delete(path);
+                    }
+                }
+                return bytes;
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
     }
 
     Ran run(String... args) {

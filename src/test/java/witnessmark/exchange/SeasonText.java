@@ -12,14 +12,16 @@ import java.util.stream.Collectors;
 
 /** The files of a season folder, to be spoilt in one place or another. */
 final class SeasonText {
-    private static final Path SMALL =
-            Path.of(System.getProperty("project.basedir"), "src/test/resources/exchange/small-season");
+    private static final SeasonText SMALL =
+            of(Path.of(System.getProperty("project.basedir"), "src/test/resources/exchange/small-season"));
 
     private final SortedMap<String, byte[]> files = new TreeMap<>();
 
     /** A small season with rows of every kind. */
     static SeasonText small() {
-        return of(SMALL);
+        SeasonText season = new SeasonText();
+        season.files.putAll(SMALL.files);
+        return season;
     }
 
     /** Nothing yet. */

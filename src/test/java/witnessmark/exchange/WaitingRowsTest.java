@@ -7,7 +7,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -22,6 +25,7 @@ import witnessmark.outcome.ProblemKind;
  * are held against the rows of the tables themselves, read by {@link Grid}: what is taken, what waits and what stood in
  * the broken table are all the rows there are.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class WaitingRowsTest extends ReadingTest {
     private static final Path SAMPLE = Path.of(System.getProperty("project.basedir"), "sample-season");
 
@@ -39,6 +43,19 @@ class WaitingRowsTest extends ReadingTest {
         Break(BiFunction<SeasonText, String, SeasonText> how) {
             this.how = how;
         }
+    }
+
+    /** One for all: between two seasons only one table differs, and writing the others again takes far longer. */
+    private ReusedFolder folder;
+
+    @BeforeAll
+    void share(@TempDir Path once) {
+        folder = new ReusedFolder(once);
+    }
+
+    @Override
+    Outcome<List<Entry<?>>> read(SeasonText season) {
+        return folders.read(folder.show(season), Facts.none());
     }
 
     static Stream<Arguments> every_table_broken_in_every_way() {

@@ -4,13 +4,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.JsonStories;
 import witnessmark.logbook.Desk;
@@ -26,9 +29,13 @@ public final class SampleBooks {
     /** The season folder the repository ships. */
     public static final Path FOLDER = Path.of(System.getProperty("project.basedir", "."), "sample-season");
 
+    private static final String FILE = "sample-season.witness";
+
     private final SampleSeason sample;
+    private final Path folder;
 
     public SampleBooks(Path folder) {
+        this.folder = folder;
         Map<String, String> kept = new HashMap<>();
         Settings settings = new Settings() {
             @Override
@@ -58,7 +65,42 @@ public final class SampleBooks {
 
     /** The working copy, as of 8 July 2026 unless chapters were told. */
     public Desk open() {
+        Path file = folder.resolve(FILE);
+        if (!Files.exists(file)) {
+            place(file);
+        }
         return sample.open(FOLDER, "Team engineer").orThrow();
+    }
+
+    /** What the program makes of the folder the first time; reading it again for every test would take a minute. */
+    private static void place(Path file) {
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            Files.write(file, Made.BYTES);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The working copy as the program made it from the season folder, once for all tests. */
+    private static final class Made {
+        static final byte[] BYTES = make();
+
+        private static byte[] make() {
+            try {
+                Path folder = Files.createTempDirectory("sample-made");
+                new SampleBooks(folder).sample.open(FOLDER, "Team engineer").orThrow().logbook().close();
+                byte[] made = Files.readAllBytes(folder.resolve(FILE));
+                try (Stream<Path> all = Files.walk(folder)) {
+                    for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                        Files.delete(path);
+                    }
+                }
+                return made;
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
     }
 
     /** Tells every chapter that is left. */

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
@@ -23,6 +24,7 @@ import witnessmark.ledger.Meters;
 import witnessmark.ledger.Notices;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.MeterStretch.Finding;
+import witnessmark.ledger.result.TightenedWith;
 
 /** What the sample season says of its tools and its maker's notice: invented, by its own tables. */
 class ToolsOfTheSeasonTest {
@@ -50,6 +52,18 @@ class ToolsOfTheSeasonTest {
                         .asFound())
                 .isEqualTo(-1100);
         assertThat(Calibrations.overdue(facts, tool("W1"), day)).isEmpty();
+    }
+
+    /** 18 rows of joints.csv name W1 after its calibration of 20 November: six times three stages of head studs. */
+    @Test
+    void what_w1_tightened_in_three_stages_each_is_six_groups_on_four_engines() {
+        TightenedWith all = Calibrations.tightenedBefore(facts, tool("W1"), LocalDate.of(2026, 7, 8));
+        assertThat(all.since()).isEqualTo(LocalDate.of(2025, 11, 20));
+        assertThat(all.joints()).hasSize(18);
+        assertThat(all.groups()).isEqualTo(6);
+        assertThat(all.engines())
+                .extracting(engine -> facts.of(Engine.class).get(engine).number())
+                .containsExactly("K03", "K05", "K06", "K22");
     }
 
     @Test

@@ -127,6 +127,11 @@ final class MatchPage implements Aside {
     }
 
     @Override
+    public List<String> help() {
+        return List.of("help.match");
+    }
+
+    @Override
     public JComponent firstFocus() {
         return lines.table();
     }

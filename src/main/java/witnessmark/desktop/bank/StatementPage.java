@@ -105,6 +105,11 @@ final class StatementPage implements Aside {
     }
 
     @Override
+    public List<String> help() {
+        return List.of("help.statement");
+    }
+
+    @Override
     public JComponent firstFocus() {
         return account.field();
     }

@@ -1,5 +1,6 @@
 package witnessmark.desktop.beforewego;
 
+import java.util.List;
 import javax.swing.JComponent;
 
 /** A page that for a while stands in the place of this one: beginning a logbook, looking at what was read. */
@@ -10,6 +11,9 @@ public interface Aside {
     JComponent component();
 
     JComponent firstFocus();
+
+    /** The stems of its help, the most particular first. */
+    List<String> help();
 
     /** The logbook changed while it is in view. */
     default void changed() {}

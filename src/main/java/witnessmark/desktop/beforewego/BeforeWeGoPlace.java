@@ -148,6 +148,12 @@ public final class BeforeWeGoPlace implements Place {
     }
 
     @Override
+    public List<String> help() {
+        Aside shown = aside;
+        return shown == null ? List.of(id().helpKey()) : shown.help();
+    }
+
+    @Override
     public List<Command> commands() {
         return List.of();
     }

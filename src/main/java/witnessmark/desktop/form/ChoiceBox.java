@@ -5,8 +5,10 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
@@ -30,6 +32,7 @@ public final class ChoiceBox<T> extends LabelledBox {
     private final StringBuilder typed = new StringBuilder();
     private long typedAt;
     private int before = -1;
+    private Supplier<Map<String, String>> notOffered = Map::of;
     private boolean loading;
 
     /** @param words how a choice reads */
@@ -95,6 +98,14 @@ public final class ChoiceBox<T> extends LabelledBox {
     }
 
     /**
+     * What somebody may look for that is not among the choices: how it would read there, and the sentence that says why
+     * it is not. Asked when letters lead nowhere.
+     */
+    public void notOffered(Supplier<Map<String, String>> known) {
+        notOffered = known;
+    }
+
+    /**
      * The choice that begins with the letters typed without a pause, or has a word that does, from the chosen one on; one letter alone, typed
      * again, goes to the next that begins with it.
      *
@@ -126,8 +137,21 @@ public final class ChoiceBox<T> extends LabelledBox {
         if (combo.getSelectedIndex() != before) {
             combo.setSelectedIndex(before); // now, so that what the form says of it is said before this
         }
-        interrupt(texts.get("form.choice.nothing", typed.toString()));
+        interrupt(whyNothing(typed.toString()));
         return before;
+    }
+
+    private String whyNothing(String letters) {
+        return notOffered.get().entrySet().stream()
+                .filter(each -> begins(each.getKey(), letters))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseGet(() -> texts.get("form.choice.nothing", letters));
+    }
+
+    private static boolean begins(String words, String letters) {
+        String lower = words.toLowerCase(Locale.ROOT);
+        return lower.startsWith(letters) || lower.contains(" " + letters);
     }
 
     /** The choice that begins so, or else the one in which a word does: {@code K03} finds {@code Engine K03}. */

@@ -101,6 +101,7 @@ final class SheetFields {
                 Choice chosen = box.chosen();
                 typed(field, chosen == null ? "" : chosen.key());
             });
+            box.notOffered(() -> notOffered(field));
             FormKeys.enterMovesOn(box.combo());
             return box;
         }
@@ -115,6 +116,13 @@ final class SheetFields {
         box.onChange(() -> typed(field, box.text()));
         box.onLeave(() -> model.leave(field));
         return box;
+    }
+
+    /** What cannot be picked, as it would read in the list, and the sentence that says why. */
+    private Map<String, String> notOffered(SheetField field) {
+        Map<String, String> said = new LinkedHashMap<>();
+        model.notOffered(field).forEach((choice, why) -> said.put(words.choice(choice), words.note(field, why)));
+        return said;
     }
 
     private void unit(SheetField field, FieldBox box) {

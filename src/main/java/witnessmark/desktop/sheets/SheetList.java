@@ -1,6 +1,7 @@
 package witnessmark.desktop.sheets;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.logbook.port.StartingValues;
@@ -19,6 +20,7 @@ import witnessmark.logbook.sheets.ChaseOut;
 import witnessmark.logbook.sheets.CloseBuild;
 import witnessmark.logbook.sheets.CloseIncident;
 import witnessmark.logbook.sheets.CloseSeason;
+import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.DecideAside;
 import witnessmark.logbook.sheets.DecideIt;
 import witnessmark.logbook.sheets.DoNotice;
@@ -92,6 +94,28 @@ final class SheetList {
     static List<Listed> all(StartingValues values) {
         return Stream.of(usual(), incidents(), bySubject(values), money())
                 .flatMap(List::stream)
+                .toList();
+    }
+
+    /**
+     * The stems of a sheet's help: its own, that of its subject, and what all sheets have in common.
+     *
+     * @param all those that are in the menus
+     */
+    static List<String> help(LogSheet sheet, List<Listed> all) {
+        boolean written = sheet instanceof CorrectSheet;
+        LogSheet form = sheet instanceof CorrectSheet correct ? correct.form() : sheet;
+        Stream<String> subject = all.stream()
+                .filter(listed -> listed.sheet().key().equals(form.key()))
+                .map(listed -> listed.menu().key())
+                .map(menu -> "help.sheets" + menu.substring(CommandMenu.RECORD.key().length()));
+        return Stream.of(
+                        Stream.of("help.sheet." + form.key()),
+                        written ? Stream.of("help.sheet.correct") : Stream.<String>empty(),
+                        subject,
+                        Stream.of("help.sheets"))
+                .flatMap(Function.identity())
+                .distinct()
                 .toList();
     }
 

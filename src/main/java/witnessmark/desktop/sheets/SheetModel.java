@@ -15,6 +15,7 @@ import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.FoundProblem;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.SheetField;
+import witnessmark.logbook.sheets.SheetNote;
 import witnessmark.logbook.sheets.SheetReading;
 import witnessmark.logbook.sheets.SheetTyped;
 import witnessmark.logbook.sheets.TypedSheet;
@@ -77,6 +78,10 @@ final class SheetModel {
 
     List<Choice> choices(SheetField field) {
         return sheet.choices(field, new SheetTyped(text), typed.sight());
+    }
+
+    Map<Choice, SheetNote> notOffered(SheetField field) {
+        return sheet.notOffered(field, new SheetTyped(text), typed.sight());
     }
 
     List<String> about() {

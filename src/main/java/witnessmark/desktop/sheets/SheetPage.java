@@ -47,6 +47,7 @@ final class SheetPage implements Aside {
     private final FootGivesWay way;
     private final List<Row> rows = new ArrayList<>();
     private final @Nullable WrittenChanges written;
+    private final List<String> help;
 
     /** Sheet, strip and foot under each other. */
     final class Page extends JPanel {
@@ -66,9 +67,12 @@ final class SheetPage implements Aside {
 
     private @Nullable JTextArea readBack;
 
-    /** @param leave takes the page away */
-    SheetPage(SheetModel model, SheetActions actions, SheetWords words, Runnable leave) {
-        this(model, actions, words, leave, null);
+    /**
+     * @param help the stems of its help
+     * @param leave takes the page away
+     */
+    SheetPage(SheetModel model, SheetActions actions, SheetWords words, List<String> help, Runnable leave) {
+        this(model, actions, words, help, leave, null);
     }
 
     /** @param written what else can be done to what is written, or null on a sheet for something new */
@@ -76,12 +80,14 @@ final class SheetPage implements Aside {
             SheetModel model,
             SheetActions actions,
             SheetWords words,
+            List<String> help,
             Runnable leave,
             @Nullable WrittenChanges written) {
         this.model = model;
         this.actions = actions;
         this.words = words;
         this.texts = words.texts();
+        this.help = List.copyOf(help);
         this.leave = leave;
         this.written = written;
         this.fields = new SheetFields(model, words);
@@ -120,6 +126,11 @@ final class SheetPage implements Aside {
     @Override
     public JComponent firstFocus() {
         return fields.input(model.firstEmpty());
+    }
+
+    @Override
+    public List<String> help() {
+        return help;
     }
 
     /** What it asks of the logbook may be another by now; what is typed stays. */

@@ -164,7 +164,7 @@ public final class Sheets {
             dismiss.run();
             back.run();
         };
-        return new SheetPage(model, actions, words, leave, changes);
+        return new SheetPage(model, actions, words, SheetList.help(typed.sheet(), listed), leave, changes);
     }
 
     private String titleNow(Entry<?> seen) {
@@ -332,7 +332,7 @@ public final class Sheets {
             SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
             SheetModel model = new SheetModel(typed);
             SheetActions actions = new SheetActions(context, typed, model, words);
-            page = new SheetPage(model, actions, words, this::leave);
+            page = new SheetPage(model, actions, words, SheetList.help(sheet, listed), this::leave);
             pages.put(sheet.key(), page);
         }
         return Objects.requireNonNull(page);

@@ -108,6 +108,11 @@ final class WrittenList implements Aside {
     }
 
     @Override
+    public List<String> help() {
+        return List.of("help.written");
+    }
+
+    @Override
     public JComponent firstFocus() {
         return kind.combo();
     }

@@ -1,6 +1,9 @@
 package witnessmark.desktop.shell;
 
 import java.awt.BorderLayout;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -18,6 +21,7 @@ final class HelpPane extends JPanel {
 
     private final Texts texts;
     private final JButton close;
+    private List<String> shown = List.of();
 
     /** @param onClose told that the pane is not wanted any more */
     HelpPane(Texts texts, Runnable onClose) {
@@ -33,8 +37,12 @@ final class HelpPane extends JPanel {
         return close;
     }
 
-    /** @param stem of the keys: {@code help.runSheet} */
-    void show(String stem) {
+    /** @param stems of the keys, one said under the other: {@code help.runSheet} */
+    void show(List<String> stems) {
+        if (stems.equals(shown)) {
+            return; // scrolled to where somebody reads
+        }
+        shown = List.copyOf(stems);
         removeAll();
         Sheet sheet = new Sheet("fillx, flowy, aligny top", "[0::,grow,fill]", "");
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[0::,grow,fill][]", "[baseline]"));
@@ -43,16 +51,19 @@ final class HelpPane extends JPanel {
         head.add(close);
         sheet.add(head, "growx");
         for (String part : PARTS) {
-            if (texts.has(stem + "." + part + ".1")) {
+            List<String> said =
+                    stems.stream().flatMap(stem -> said(stem + "." + part)).toList();
+            if (!said.isEmpty()) {
                 sheet.add(Lettering.line(texts.get("help.part." + part), Styles.STRONG), "gaptop 8");
-                for (int i = 1; texts.has(stem + "." + part + "." + i); i++) {
-                    String words = texts.get(stem + "." + part + "." + i);
-                    sheet.add(Lettering.paragraph(words, Styles.FIELD_LABEL), "growx, wmin 0");
-                }
+                said.forEach(words -> sheet.add(Lettering.paragraph(words, Styles.FIELD_LABEL), "growx, wmin 0"));
             }
         }
         add(new ScrollPage(sheet));
         revalidate();
         repaint();
+    }
+
+    private Stream<String> said(String key) {
+        return IntStream.iterate(1, i -> texts.has(key + "." + i), i -> i + 1).mapToObj(i -> texts.get(key + "." + i));
     }
 }

@@ -31,6 +31,14 @@ public interface Place {
     /** Shows one record of the place, by the text form of its id. Called after {@link #refresh}. */
     default void open(String record) {}
 
+    /**
+     * The stems of the help of what is in view here, the most particular first: {@code help.runSheet}. What all of them
+     * say stands in the help, one under the other.
+     */
+    default List<String> help() {
+        return List.of(id().helpKey());
+    }
+
     /** What can be done here, for the menus. Each is offered from everywhere. */
     default List<Command> commands() {
         return List.of();

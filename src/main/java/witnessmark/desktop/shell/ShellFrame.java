@@ -24,6 +24,7 @@ public final class ShellFrame extends JFrame {
     private final transient ShellContext context;
     private final ShellPane pane;
     private final transient HelpFirst helpFirst;
+    private final transient EarlyKeys early;
     private transient Instant asked = Instant.EPOCH;
 
     /** @throws java.awt.HeadlessException where there is no display */
@@ -33,6 +34,7 @@ public final class ShellFrame extends JFrame {
         this.state = new WindowState(context.settings());
         this.pane = new ShellPane(context, places, more, sources);
         this.helpFirst = new HelpFirst(pane::closeHelp);
+        this.early = new EarlyKeys(this, context.tasks(), pane::sayOfEarlyKeys);
         setIconImages(FlatSVGUtils.createWindowIconImages("/icons/app.svg"));
         setJMenuBar(pane.menuBar());
         setContentPane(pane);
@@ -44,6 +46,7 @@ public final class ShellFrame extends JFrame {
             @Override
             public void windowOpened(WindowEvent e) {
                 pane.focusPage();
+                early.opened();
             }
 
             @Override
@@ -69,6 +72,7 @@ public final class ShellFrame extends JFrame {
     public void removeNotify() {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(letters);
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(helpFirst);
+        early.end();
         super.removeNotify();
     }
 
@@ -84,6 +88,7 @@ public final class ShellFrame extends JFrame {
             pane.go(Visit.to(first));
         }
         pane.recountElsewhere();
+        early.begin();
         setVisible(true);
     }
 

@@ -166,6 +166,20 @@ public final class ShellPane extends JPanel {
         return help.isVisible();
     }
 
+    /** Says what becomes of keys pressed before the window was filled; what a command has said since stays. */
+    void sayOfEarlyKeys(EarlyKeys.Said said) {
+        String kept = texts.get("shell.early.kept");
+        switch (said) {
+            case KEPT -> status.show(kept, null);
+            case GIVEN -> {
+                if (status.sentence().equals(kept)) {
+                    status.show("", null);
+                }
+            }
+            case DROPPED -> status.show(texts.get("shell.early.dropped"), null);
+        }
+    }
+
     FindField findField() {
         return find;
     }
@@ -270,9 +284,7 @@ public final class ShellPane extends JPanel {
         showHeading();
         showRail();
         own.follow(visits);
-        if (help.isVisible()) {
-            help.show(helpStem());
-        }
+        followHelp();
         pages.revalidate();
         pages.repaint();
     }
@@ -309,7 +321,7 @@ public final class ShellPane extends JPanel {
 
     private void showHelp(boolean wanted) {
         if (wanted) {
-            help.show(helpStem());
+            help.show(helpOfPage());
         }
         help.setVisible(wanted);
         own.helpShown(wanted);
@@ -319,8 +331,15 @@ public final class ShellPane extends JPanel {
         }
     }
 
-    private String helpStem() {
-        return place().map(place -> place.id().helpKey()).orElse("help.about");
+    /** Help that is open is that of what is in view. */
+    private void followHelp() {
+        if (help.isVisible()) {
+            help.show(helpOfPage());
+        }
+    }
+
+    private List<String> helpOfPage() {
+        return place().map(Place::help).orElse(List.of("help.about"));
     }
 
     /** Carries out what places ask of the window. */
@@ -359,6 +378,7 @@ public final class ShellPane extends JPanel {
         @Override
         public void headingChanged(PlaceId place) {
             showHeading();
+            followHelp();
         }
 
         @Override

@@ -80,6 +80,11 @@ final class ReportPage implements Aside {
     }
 
     @Override
+    public List<String> help() {
+        return List.of("help.report");
+    }
+
+    @Override
     public JComponent firstFocus() {
         return ways.get(ways.size() - 1);
     }

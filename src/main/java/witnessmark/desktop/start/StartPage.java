@@ -72,6 +72,11 @@ final class StartPage implements Aside {
     }
 
     @Override
+    public List<String> help() {
+        return List.of("help.start");
+    }
+
+    @Override
     public JComponent firstFocus() {
         return team.field();
     }

@@ -53,6 +53,11 @@ final class WhoPage implements Aside {
     }
 
     @Override
+    public List<String> help() {
+        return List.of("help.who");
+    }
+
+    @Override
     public JComponent firstFocus() {
         return who.combo();
     }

@@ -17,6 +17,7 @@ import witnessmark.domain.Id;
 /** One component of a fact: its columns in the file, its heading in the season folder. */
 public final class Component {
     private final String name;
+    private final String heading;
     private final boolean nullable;
     private final boolean addedLater;
     private final ValueForm form;
@@ -35,10 +36,12 @@ public final class Component {
             throw new IllegalArgumentException("a fact is a public record: " + component, e);
         }
         this.refersTo = reference(component);
+        String snake = name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+        this.heading = snake + form.headingSuffix();
         List<Column> made = new ArrayList<>();
         for (int i = 0; i < form.suffixes().size(); i++) {
             made.add(
-                    new Column(snake() + form.suffixes().get(i), form.storages().get(i), nullable));
+                    new Column(snake + form.suffixes().get(i), form.storages().get(i), nullable));
         }
         this.columns = List.copyOf(made);
     }
@@ -57,6 +60,11 @@ public final class Component {
         return addedLater;
     }
 
+    /** The type of its value. */
+    public Class<?> type() {
+        return accessor.type().returnType();
+    }
+
     /** Its columns in the logbook file. */
     public List<Column> columns() {
         return columns;
@@ -64,7 +72,7 @@ public final class Component {
 
     /** Its heading in the season folder, unit last; a reference is named after what it refers to. */
     public String heading() {
-        return snake() + form.headingSuffix();
+        return heading;
     }
 
     /** The form expected of its text, for the sentence when it cannot be read. */
@@ -129,10 +137,6 @@ public final class Component {
         @Nullable Object[] part = new Object[columns.size()];
         System.arraycopy(row, at, part, 0, part.length);
         return form.join().apply(part);
-    }
-
-    private String snake() {
-        return name.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
     }
 
     private static boolean nullable(AnnotatedType type) {

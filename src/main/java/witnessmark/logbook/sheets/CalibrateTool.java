@@ -79,31 +79,13 @@ public final class CalibrateTool implements LogSheet {
             in.wrong(DUE, ProblemKind.EARLIER_THAN, DUE, due, day);
         }
         if (tool != null && day != null) {
-            tightened(in, tool.id(), day);
+            in.note(TOOL, ToolsNow.tightened(in.sight(), tool, day));
         }
         in.note(AS_FOUND, SheetNote.of("as_found"));
         Integer asFound = asFound(in, tool);
         String by = in.needed(BY);
         if (in.fine() && tool != null && day != null) {
             in.make(TOOL, new Calibration(tool.id(), day, by, asFound, due, in.text(NOTE)));
-        }
-    }
-
-    /** What an error found now may have got wrong: what the tool tightened since it was last held against a standard. */
-    private static void tightened(ReadSheet in, Id<Tool> tool, LocalDate day) {
-        List<Joint> since = Calibrations.tightenedBefore(in.sight().facts(), tool, day).stream()
-                .map(Entry::fact)
-                .toList();
-        if (!since.isEmpty()) {
-            String engines = since.stream()
-                    .map(joint -> in.sight().name(Engine.class, joint.engine()))
-                    .distinct()
-                    .collect(Collectors.joining(", "));
-            int groups = (int) since.stream() // a group has an entry for each stage
-                    .map(joint -> List.of(joint.engine(), joint.which(), joint.at()))
-                    .distinct()
-                    .count();
-            in.note(TOOL, SheetNote.of("tightened_since", groups, engines));
         }
     }
 
@@ -121,7 +103,7 @@ public final class CalibrateTool implements LogSheet {
     }
 
     private static SheetNote answer(SheetSight sight, Entry<Tool> tool, Entry<Calibration> found) {
-        Map<Id<Engine>, List<Entry<Joint>>> byEngine = Calibrations.tightenedBefore(sight.facts(), found).stream()
+        Map<Id<Engine>, List<Entry<Joint>>> byEngine = Calibrations.tightenedBefore(sight.facts(), found).joints().stream()
                 .collect(
                         Collectors.groupingBy(joint -> joint.fact().engine(), LinkedHashMap::new, Collectors.toList()));
         List<SheetNote> said = byEngine.entrySet().stream()

@@ -52,6 +52,11 @@ public final class CorrectSheet implements LogSheet {
     }
 
     @Override
+    public Map<Choice, SheetNote> notOffered(SheetField field, SheetTyped typed, SheetSight sight) {
+        return field.equals(BECAUSE) ? Map.of() : form.notOffered(field, typed, sight);
+    }
+
+    @Override
     public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
         return field.equals(BECAUSE) || form.asks(field, typed, sight);
     }

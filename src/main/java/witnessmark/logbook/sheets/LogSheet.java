@@ -29,6 +29,14 @@ public interface LogSheet {
     List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight);
 
     /**
+     * What somebody may look for among the choices of a field that can never be picked there, each with the reason in a
+     * sentence of its own. Asked only when letters typed lead to no choice.
+     */
+    default Map<Choice, SheetNote> notOffered(SheetField field, SheetTyped typed, SheetSight sight) {
+        return Map.of();
+    }
+
+    /**
      * What comes to stand in other fields once something else is picked in this one, as long as nobody has typed there.
      */
     default Map<SheetField, String> follows(SheetField picked, SheetTyped typed, SheetSight sight) {

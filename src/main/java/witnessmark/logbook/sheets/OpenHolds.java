@@ -76,6 +76,11 @@ final class OpenHolds {
                 : Optional.ofNullable(lines.get(key)).map(by -> new Picked(by, false));
     }
 
+    /** All that is to be signed clear by it. */
+    List<HeldBy> held(Picked picked) {
+        return picked.all() ? List.copyOf(causes.getOrDefault(cause(picked.by()), List.of())) : List.of(picked.by());
+    }
+
     /** What is held, by its name. */
     String name(Picked picked) {
         Id<Part> part = picked.part();

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -40,8 +41,10 @@ final class PassableLimits {
     PassableLimits(SheetSight sight) {
         this.sight = sight;
         for (Mark mark : sight.standing().marks()) {
-            if (ASKED.contains(mark.state()) && passes(mark.reason())) {
-                (isNever(mark) ? never : passable).put(key(mark), mark);
+            if (isNever(mark)) {
+                never.put(key(mark), mark);
+            } else if (ASKED.contains(mark.state()) && passes(mark.reason())) {
+                passable.put(key(mark), mark);
             }
         }
     }
@@ -56,19 +59,39 @@ final class PassableLimits {
         return Optional.ofNullable(passable.get(key));
     }
 
-    /** What somebody asks to pass that is never passed. */
+    /** What somebody asks to pass that is never passed, due or not. */
     Optional<Mark> never(String key) {
         return Optional.ofNullable(never.get(key));
     }
 
     /** How many that are past or near are never passed. */
     int neverPassed() {
-        return never.size();
+        return (int) neverAsked().count();
     }
 
     /** What those fall on, by name, each once. */
     String neverNamed() {
-        return never.values().stream().map(this::name).distinct().collect(Collectors.joining(", "));
+        return neverAsked().map(this::name).distinct().collect(Collectors.joining(", "));
+    }
+
+    private Stream<Mark> neverAsked() {
+        return never.values().stream().filter(mark -> ASKED.contains(mark.state()) && passes(mark.reason()));
+    }
+
+    /** All that are never passed, due or not, each with what says so. */
+    Map<Choice, SheetNote> neverOffered() {
+        Map<Choice, SheetNote> all = new LinkedHashMap<>();
+        never.forEach((key, mark) -> {
+            if (mark.reason() instanceof PrintedDate date) {
+                all.put(
+                        Choice.of(key, name(mark)), SheetNote.of("printed_date_not_run_on", name(mark), date.useBy()));
+            } else {
+                all.put(
+                        Choice.of(key, SheetNote.of("limit_on", limit(mark), name(mark))),
+                        SheetNote.of("rule_book_not_run_on", limit(mark), name(mark), source(mark)));
+            }
+        });
+        return all;
     }
 
     /** Whose limit it is. */
@@ -90,6 +113,17 @@ final class PassableLimits {
                         by -> "",
                         use -> use.limit().fact().name(),
                         use -> use.limit().fact().name(),
+                        date -> "",
+                        build -> "",
+                        doubt -> "");
+    }
+
+    private static String source(Mark mark) {
+        return mark.reason()
+                .fold(
+                        by -> "",
+                        use -> use.limit().fact().source(),
+                        use -> use.limit().fact().source(),
                         date -> "",
                         build -> "",
                         doubt -> "");

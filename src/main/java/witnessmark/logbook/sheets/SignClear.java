@@ -71,6 +71,9 @@ public final class SignClear implements LogSheet {
         }
         String done = in.needed(DONE);
         String result = in.needed(RESULT);
+        if (picked != null && !done.isEmpty()) {
+            askOfMissing(in, new LooksAsked(in.sight().facts(), open.held(picked)).missing(done + " " + result));
+        }
         Moment when = new ReadValues(in).moment(WHEN, WHEN_TIME);
         in.blame(WHEN, ProblemKind.CLEARED_BEFORE);
         String by = in.needed(BY);
@@ -91,6 +94,18 @@ public final class SignClear implements LogSheet {
                         result,
                         by,
                         in.text(WORDS)));
+    }
+
+    /** Who signs with less looked at than was asked says why, and that is kept with the signature. */
+    private static void askOfMissing(ReadSheet in, List<String> missing) {
+        if (!missing.isEmpty()) {
+            String named = String.join(", ", missing);
+            in.wrong(DONE, ProblemKind.NOT_LOOKED_AT, named);
+            in.note(WORDS, SheetNote.of("clear_without", named));
+            if (in.text(WORDS).isEmpty()) {
+                in.wrong(WORDS, ProblemKind.SIGNED_WITHOUT, named);
+            }
+        }
     }
 
     @Override

@@ -69,6 +69,11 @@ public final class SignRunOn implements LogSheet {
     }
 
     @Override
+    public Map<Choice, SheetNote> notOffered(SheetField field, SheetTyped typed, SheetSight sight) {
+        return field.equals(LIMIT) ? new PassableLimits(sight).neverOffered() : Map.of();
+    }
+
+    @Override
     public void read(ReadSheet in) {
         PassableLimits limits = new PassableLimits(in.sight());
         Mark mark = mark(in, limits);

@@ -3,11 +3,15 @@ package witnessmark.logbook.sheets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import witnessmark.domain.Calibration;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Tool;
+import witnessmark.domain.ToolKind;
 import witnessmark.ledger.Calibrations;
+import witnessmark.ledger.result.TightenedWith;
 
 /** Tools to pick from, each with how it stands. */
 final class ToolsNow {
@@ -38,6 +42,28 @@ final class ToolsNow {
             return SheetNote.of("tool_due", due);
         }
         return last.map(each -> SheetNote.of("tool_calibrated", each.day())).orElse(SheetNote.of("tool_never"));
+    }
+
+    /**
+     * What an error found on a day may have got wrong: how many groups it tightened by then since its calibration before,
+     * and on which engines.
+     */
+    static SheetNote tightened(SheetSight sight, Entry<Tool> tool, LocalDate day) {
+        TightenedWith all = Calibrations.tightenedBefore(sight.facts(), tool.id(), day);
+        LocalDate since = all.since();
+        if (all.joints().isEmpty()) {
+            return tool.fact().kind() != ToolKind.TORQUE_WRENCH
+                    ? SheetNote.NONE
+                    : since == null
+                            ? SheetNote.of("tightened_nothing")
+                            : SheetNote.of("tightened_nothing_since", since);
+        }
+        String engines = all.engines().stream()
+                .map(engine -> sight.name(Engine.class, engine))
+                .collect(Collectors.joining(", "));
+        return since == null
+                ? SheetNote.of("tightened_ever", all.groups(), engines)
+                : SheetNote.of("tightened_since", all.groups(), since, engines);
     }
 
     static String name(SheetSight sight, String key) {

@@ -8,9 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.Calibration;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Joint;
 import witnessmark.domain.Tool;
 
 /** Takes a tool out of use, or back into it. */
@@ -60,24 +58,11 @@ public final class UseTool implements LogSheet {
         if (tool == null) {
             return;
         }
-        in.note(TOOL, tightened(in.sight(), tool));
+        in.note(TOOL, ToolsNow.tightened(in.sight(), tool, day == null ? in.sight().today() : day));
         if (in.fine()) {
             Tool fact = tool.fact();
             in.change(TOOL, tool, new Tool(fact.mark(), fact.kind(), fact.note(), day, why));
         }
-    }
-
-    /** How much was tightened with it since it was last held against a standard: that stands under the same doubt. */
-    private static SheetNote tightened(SheetSight sight, Entry<Tool> tool) {
-        LocalDate since = ToolsNow.last(sight, tool.id(), sight.today())
-                .map(Calibration::day)
-                .orElse(null);
-        int count = sight.facts()
-                .of(Joint.class)
-                .where(joint -> tool.id().equals(joint.tool())
-                        && (since == null || !joint.at().day().isBefore(since)))
-                .size();
-        return since == null ? SheetNote.of("tightened_ever", count) : SheetNote.of("tightened_since", count, since);
     }
 
     @Override

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -79,6 +80,21 @@ class ChoiceByLettersTest {
         now += 2 * SECOND;
         type("v");
         assertThat(choice.line().words()).isEqualTo("told by the form meanwhile");
+    }
+
+    /** What people look for may be nowhere among the choices for a reason that they have to know. */
+    @Test
+    void letters_of_what_is_never_offered_are_answered_with_its_reason() {
+        choice.notOffered(() -> Map.of("Rod bolts: RB-1", "Rod bolts are never picked here."));
+        for (String letters : List.of("rod", "rb-1")) {
+            now += 2 * SECOND;
+            type(letters);
+            assertThat(choice.line().words()).as(letters).isEqualTo("Rod bolts are never picked here.");
+            assertThat(choice.chosen()).isEqualTo("Pistons");
+        }
+        now += 2 * SECOND;
+        type("bolts: rb-2");
+        assertThat(choice.line().words()).startsWith("Nothing here begins with 'bolts: rb-2'");
     }
 
     @Test

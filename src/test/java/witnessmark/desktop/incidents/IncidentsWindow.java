@@ -123,7 +123,7 @@ final class IncidentsWindow implements AutoCloseable {
     }
 
     JRootPane root(int width, int height) {
-        JRootPane root = Stage.window(pane, pane.menuBar(), width, height);
+        JRootPane root = Stage.window(pane, pane::menuBar, width, height);
         tasks.awaitIdle();
         return Stage.lay(root, width, height);
     }

@@ -141,7 +141,7 @@ final class RunSheetStage implements AutoCloseable {
     /** The window's inside laid out at a size, in pixels of the screen. */
     JRootPane laidOut(int width, int height) {
         tasks.awaitIdle();
-        JRootPane root = Stage.window(pane, pane.menuBar(), width, height);
+        JRootPane root = Stage.window(pane, pane::menuBar, width, height);
         place.panel().fit();
         if (place.isWritten()) {
             place.writtenPanel().fit();

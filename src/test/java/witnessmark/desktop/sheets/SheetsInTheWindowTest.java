@@ -251,38 +251,40 @@ class SheetsInTheWindowTest {
         }
     }
 
-    @ParameterizedTest(name = "zoom {0}, pseudo-language {1}")
-    @CsvSource({"1.0, false", "1.5, false", "1.0, true"})
-    void nothing_overlaps_or_is_cut_and_everything_has_a_name_of_its_own(float zoom, boolean pseudo) {
+    /** Each is opened once: laid out as it comes, where the sizes are of their own, then filled and painted. */
+    @ParameterizedTest(name = "{0} at {1}, pseudo-language {2}")
+    @CsvSource({"LIGHT, 1.0, false", "LIGHT, 1.5, false", "LIGHT, 1.0, true", "DARK, 1.0, false"})
+    void nothing_overlaps_or_is_cut_everything_has_a_name_of_its_own_and_words_stand_out(
+            Theme theme, float zoom, boolean pseudo) {
         Texts texts = pseudo ? Texts.pseudo() : Texts.in(Locale.UK);
-        try (SheetsWindow window = new SheetsWindow(folder, Looks.look(Theme.LIGHT, zoom), texts)) {
+        try (SheetsWindow window = new SheetsWindow(folder, Looks.look(theme, zoom), texts)) {
             stock(window);
             for (LogSheet sheet : window.sheets.all()) {
                 window.open(sheet.key());
-                for (int[] size : SIZES) {
-                    JRootPane root = window.lay(size[0], size[1]);
-                    assertThat(LayoutRules.broken(root)).as(sheet.key()).isEmpty();
-                    assertThat(AccessibleWalk.faults(root)).as(sheet.key()).isEmpty();
+                if (theme == Theme.LIGHT) {
+                    keepsTheRules(window, sheet.key());
+                }
+                if (zoom == 1.0f && !pseudo) {
+                    fill(window, sheet.key());
+                    paints(window, sheet.key(), theme);
                 }
             }
         }
     }
 
-    @ParameterizedTest(name = "{0}")
-    @CsvSource({"LIGHT", "DARK"})
-    void each_sheet_is_painted_and_its_words_stand_out(Theme theme) {
-        try (SheetsWindow window = new SheetsWindow(folder, Looks.look(theme, 1.0f), Texts.in(Locale.UK))) {
-            stock(window);
-            for (LogSheet sheet : window.sheets.all()) {
-                window.open(sheet.key());
-                fill(window, sheet.key());
-                JRootPane root = window.lay(1366, 768);
-                String name = "sheet-" + sheet.key() + "-" + theme;
-                BufferedImage image = Pictures.write(name.toLowerCase(Locale.ROOT), root);
-                assertThat(Pictures.colours(image, 51)).isGreaterThan(50);
-                assertThat(Contrast.tooLow(root)).as(sheet.key()).isEmpty();
-            }
+    private static void keepsTheRules(SheetsWindow window, String sheet) {
+        for (int[] size : SIZES) {
+            JRootPane root = window.lay(size[0], size[1]);
+            assertThat(LayoutRules.broken(root)).as(sheet).isEmpty();
+            assertThat(AccessibleWalk.faults(root)).as(sheet).isEmpty();
         }
+    }
+
+    private static void paints(SheetsWindow window, String sheet, Theme theme) {
+        JRootPane root = window.lay(1366, 768);
+        BufferedImage image = Pictures.write(("sheet-" + sheet + "-" + theme).toLowerCase(Locale.ROOT), root);
+        assertThat(Pictures.colours(image, 51)).isGreaterThan(50);
+        assertThat(Contrast.tooLow(root)).as(sheet).isEmpty();
     }
 
     /** Marks of a large logbook take a while; the window goes on meanwhile, and the sheet asked for last is shown. */
@@ -392,11 +394,7 @@ class SheetsInTheWindowTest {
     }
 
     private static void look(SheetsWindow window, String name, Theme theme, float zoom, boolean pseudo) {
-        for (int[] size : SIZES) {
-            JRootPane root = window.lay(size[0], size[1]);
-            assertThat(LayoutRules.broken(root)).as(name).isEmpty();
-            assertThat(AccessibleWalk.faults(root)).as(name).isEmpty();
-        }
+        keepsTheRules(window, name);
         JRootPane root = window.lay(1366, 768);
         assertThat(Contrast.tooLow(root)).as(name).isEmpty();
         if (!pseudo) {
@@ -465,6 +463,7 @@ class SheetsInTheWindowTest {
                 ui.choice("What holds").setSelectedIndex(0);
                 Ui.type(ui.field("What was done"), "head off");
                 Ui.type(ui.field("What was found"), "nothing");
+                ui.button("Save").doClick();
             }
             case "set_trigger" -> {
                 Ui.type(ui.field("Figure"), "8500");

@@ -121,7 +121,7 @@ final class SheetsWindow implements AutoCloseable {
     }
 
     JRootPane lay(int width, int height) {
-        return Stage.window(pane, pane.menuBar(), width, height);
+        return Stage.window(pane, pane::menuBar, width, height);
     }
 
     /** The whole of it, to be put in a frame. */

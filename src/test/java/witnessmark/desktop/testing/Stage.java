@@ -5,10 +5,12 @@ import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.JMenuBar;
 import javax.swing.JRootPane;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** Lays components out without a window, and walks over them. */
@@ -33,6 +35,18 @@ public final class Stage {
         root.setContentPane(content);
         root.setJMenuBar(menus);
         return lay(root, width, height);
+    }
+
+    /**
+     * The same, made once for its content and only laid out again after that, as a window that changes its size.
+     *
+     * @param menus asked the first time; a bar of all commands takes longer to make than a page to lay out
+     */
+    public static JRootPane window(Container content, Supplier<JMenuBar> menus, int width, int height) {
+        JRootPane before = SwingUtilities.getRootPane(content);
+        return before == null || before.getParent() != null
+                ? window(content, menus.get(), width, height)
+                : lay(before, width, height);
     }
 
     /** Visits the component and everything in it. */

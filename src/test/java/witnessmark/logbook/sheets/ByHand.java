@@ -131,7 +131,7 @@ abstract class ByHand {
 
     Map<SheetField, String> clear(String what) {
         Map<SheetField, String> typed =
-                own.filled(new SignClear(), "clear_done", "crack tested", "clear_found", "no indication");
+                own.filled(new SignClear(), "clear_done", "head off, rods crack tested", "clear_found", "none");
         typed.put(
                 SignClear.HELD,
                 clearChoices().stream()

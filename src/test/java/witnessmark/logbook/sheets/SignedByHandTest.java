@@ -95,8 +95,8 @@ class SignedByHandTest extends ByHand {
                         id(Trigger.class),
                         part("RS-1"),
                         Moment.endOf(OwnLogbook.TODAY, zone()),
-                        "crack tested",
-                        "no indication",
+                        "head off, rods crack tested",
+                        "none",
                         "Ada",
                         ""));
         assertThat(held()).containsExactly("VS-1");
@@ -233,6 +233,31 @@ class SignedByHandTest extends ByHand {
                                 .problem())
                         .kind())
                 .isEqualTo(witnessmark.outcome.ProblemKind.RULE_BOOK_NOT_PASSED);
+    }
+
+    /** Whoever looks for one that is far from due is told the same, of that very limit and with its source. */
+    @Test
+    void a_limit_of_the_rule_book_not_yet_due_is_told_by_its_name_and_source() {
+        limit("rule book", "50");
+        logRun("30", "8000");
+        assertThat(springs()).isEqualTo(MarkState.WITHIN);
+        SheetTyped nothing = new SheetTyped(Map.of());
+        assertThat(new SignRunOn().notOffered(SignRunOn.LIMIT, nothing, own.sheets.sight()))
+                .containsOnlyKeys(Choice.of(
+                        id(Limit.class).text() + "|" + part("VS-1").text(),
+                        SheetNote.of("limit_on", "renew valve springs", "VS-1")))
+                .containsValue(SheetNote.of("rule_book_not_run_on", "renew valve springs", "VS-1", "a sheet"));
+        assertThat(new SignRunOn().notOffered(SignRunOn.WHY, nothing, own.sheets.sight()))
+                .isEmpty();
+        SheetReading empty = own.sheets.read(new SignRunOn(), own.filled(new SignRunOn()));
+        assertThat(empty.of(SignRunOn.LIMIT).note()).isEqualTo(SheetNote.of("nothing_over"));
+    }
+
+    @Test
+    void a_limit_of_our_own_is_not_told_to_be_never_run_on() {
+        limit("own", "50");
+        assertThat(new SignRunOn().notOffered(SignRunOn.LIMIT, new SheetTyped(Map.of()), own.sheets.sight()))
+                .isEmpty();
     }
 
     @Test

@@ -149,6 +149,15 @@ class WhatSigningRefusesTest {
     }
 
     @Test
+    void a_printed_date_is_told_to_be_never_passed_before_it_is_past() {
+        dated(null, LocalDate.of(2031, 6, 30));
+        assertThat(new SignRunOn()
+                        .notOffered(SignRunOn.LIMIT, new SheetTyped(Map.of()), own.sheets.sight())
+                        .values())
+                .containsExactly(SheetNote.of("printed_date_not_run_on", "VS-1", LocalDate.of(2031, 6, 30)));
+    }
+
+    @Test
     void months_of_a_run_on_are_counted_from_the_day_the_part_was_made() {
         dated(LocalDate.of(2025, 1, 10), null);
         limit("own", "months", "12");

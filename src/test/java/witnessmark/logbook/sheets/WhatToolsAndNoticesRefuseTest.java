@@ -202,21 +202,40 @@ class WhatToolsAndNoticesRefuseTest {
         own.save(new TightenJoint(), joint()).orThrow();
     }
 
+    /** Two stages of a day are one group; the same fasteners on another day, or others of as many, are another. */
     @Test
-    void a_calibration_says_what_the_tool_tightened_since_the_one_before() {
-        own.save(new TightenJoint(), joint()).orThrow();
+    void both_sheets_of_a_tool_count_alike_what_it_tightened_since_it_was_calibrated() {
+        SheetNote nothing = SheetNote.of("tightened_nothing");
+        tightenedBy("9 Mar", nothing);
+        own.save(new TightenJoint(), joint("when", "6 Mar")).orThrow();
+        tightenedBy("9 Mar", SheetNote.of("tightened_ever", 1, "H1"));
+
         own.save(new CalibrateTool(), "tool", "W3", "day", "7 Mar", "by", "gauge room")
                 .orThrow();
+        LocalDate calibrated = LocalDate.of(2026, 3, 7);
+        tightenedBy("9 Mar", SheetNote.of("tightened_nothing_since", calibrated));
         for (String stage : List.of("1 of 2", "2 of 2")) {
             own.save(new TightenJoint(), joint("which", "the last two", "stage", stage, "when", "8 Mar"))
                     .orThrow();
         }
-        Map<SheetField, String> typed = own.filled(new CalibrateTool(), "tool", "W3", "day", "9 Mar");
+        tightenedBy("9 Mar", SheetNote.of("tightened_since", 1, calibrated, "H1"));
+        own.save(new TightenJoint(), joint("fasteners", "head studs", "which", "the last two", "when", "8 Mar"))
+                .orThrow();
+        own.save(new TightenJoint(), joint("which", "the last two", "when", "9 Mar"))
+                .orThrow();
+        tightenedBy("9 Mar", SheetNote.of("tightened_since", 3, calibrated, "H1"));
+        tightenedBy("8 Mar", SheetNote.of("tightened_since", 2, calibrated, "H1"));
+    }
+
+    private void tightenedBy(String day, SheetNote note) {
+        Map<SheetField, String> calibrated = own.filled(new CalibrateTool(), "tool", "W3", "day", day);
+        Map<SheetField, String> used = own.filled(new UseTool(), "tool", "W3", "day", day);
         assertThat(own.sheets
-                        .read(new CalibrateTool(), typed)
+                        .read(new CalibrateTool(), calibrated)
                         .of(CalibrateTool.TOOL)
                         .note())
-                .isEqualTo(SheetNote.of("tightened_since", 1, "H1"));
+                .isEqualTo(note);
+        assertThat(own.sheets.read(new UseTool(), used).of(UseTool.TOOL).note()).isEqualTo(note);
     }
 
     @Test
