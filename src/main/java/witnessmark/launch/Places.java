@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
+import witnessmark.desktop.bench.BenchContext;
+import witnessmark.desktop.bench.BenchPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
@@ -100,6 +102,7 @@ final class Places {
         all.add(2, incidents(shell, measures, book, sheets));
         all.add(engines);
         all.add(shelf(shell, measures, book, sheets));
+        all.add(bench(shell, measures, book, outside, undo));
         all.add(season(shell, measures, book, sheets, start));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
@@ -188,6 +191,12 @@ final class Places {
                         (record, incident) ->
                                 sheets.correct(record, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident)));
+    }
+
+    private static BenchPlace bench(
+            ShellContext shell, Measures measures, OpenBook book, Outside outside, UndoActions undo) {
+        return new BenchPlace(new BenchContext(
+                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, undo::undo));
     }
 
     private static SeasonPlace season(

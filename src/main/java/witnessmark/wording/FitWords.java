@@ -1,5 +1,8 @@
 package witnessmark.wording;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -159,12 +162,19 @@ public final class FitWords {
                             check.missing().stream().map(this::of).distinct().toList())));
         }
         if (check.tooNearToTell()) {
-            lines.add(texts.get("fit.too_near", figure(check.place().kind(), Objects.requireNonNull(check.margin()))));
+            lines.add(texts.get("fit.too_near", figure(check.place().kind(), twoDigits(check.margin()))));
         }
         if (check.restsOnDesign()) {
             lines.add(texts.get("fit.rests_on_design"));
         }
         return lines;
+    }
+
+    /** An uncertainty to two digits, rounded up: more would claim to be known (JCGM 100:2008, 7.2.6). */
+    private static long twoDigits(@Nullable Long margin) {
+        return BigDecimal.valueOf(Objects.requireNonNull(margin))
+                .round(new MathContext(2, RoundingMode.UP))
+                .longValueExact();
     }
 
     /**
