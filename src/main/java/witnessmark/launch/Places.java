@@ -102,7 +102,7 @@ final class Places {
         all.add(2, incidents(shell, measures, book, sheets));
         all.add(engines);
         all.add(shelf(shell, measures, book, sheets));
-        all.add(bench(shell, measures, book, outside, undo));
+        all.add(bench(shell, measures, book, outside, undo, sheets, engines));
         all.add(season(shell, measures, book, sheets, start));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
@@ -194,9 +194,11 @@ final class Places {
     }
 
     private static BenchPlace bench(
-            ShellContext shell, Measures measures, OpenBook book, Outside outside, UndoActions undo) {
+            ShellContext shell, Measures measures, OpenBook book, Outside outside, UndoActions undo, Sheets sheets, EnginesPlace engines) {
         return new BenchPlace(new BenchContext(
-                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, undo::undo));
+                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, undo::undo,
+                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
+                engines::engineInView));
     }
 
     private static SeasonPlace season(

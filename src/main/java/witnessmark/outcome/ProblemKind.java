@@ -193,6 +193,8 @@ public enum ProblemKind {
     CLEARED_BEFORE(1, true),
     /** who held it and clears it. */
     CLEARS_OWN_HOLD(1, false),
+    /** how many figures of a build sheet, which: outside their limits or not measured, and nobody accepted them. */
+    SHEET_LEFT_OPEN(2, false),
 
     // Records
     /** kind of record: what is typed cannot be true together. */

@@ -3,6 +3,7 @@ package witnessmark.desktop.bench;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.MeasureKind;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.FitWords;
 
 /**
@@ -17,7 +18,8 @@ import witnessmark.wording.FitWords;
  * @param beside what it rests on, what it lacks, what the row shows, whose the limit is
  * @param accepted what accepts it as it is
  * @param caution what is always to be said with it; empty for nothing
- * @param open the places that are outside or not measured and that nobody accepted, in words; empty when there is none
+ * @param accept accepts as it is what is outside or not measured and nobody accepted; null where there is none
+ * @param wanted what ways can be looked for to; null where there are none
  */
 record AnswerLine(
         MeasureKind kind,
@@ -29,7 +31,8 @@ record AnswerLine(
         List<String> beside,
         List<String> accepted,
         String caution,
-        @Nullable OpenCheck open) {
+        @Nullable Prefilled accept,
+        @Nullable Wanted wanted) {
     AnswerLine {
         places = List.copyOf(places);
         column = List.copyOf(column);
@@ -53,10 +56,10 @@ record AnswerLine(
     }
 
     /**
-     * What could be accepted as it is.
+     * A figure to find ways to.
      *
-     * @param number the cylinder or main bearing, or null for all of them or the engine's one
-     * @param what in words
+     * @param unit of a bare figure
+     * @param text what is usually wanted: the limit; empty without one
      */
-    record OpenCheck(@Nullable Integer number, String what) {}
+    record Wanted(String unit, String text) {}
 }

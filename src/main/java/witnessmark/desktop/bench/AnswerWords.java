@@ -8,13 +8,21 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
 import witnessmark.domain.FitVerdict;
 import witnessmark.domain.MeasureKind;
 import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bound;
+import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
+import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.quantity.Dimension;
 import witnessmark.wording.FitWords;
+import witnessmark.wording.MeasureWords;
+import witnessmark.wording.Measures;
+import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /** Words how the figures of a sheet stand, worst first. */
@@ -34,11 +42,15 @@ final class AnswerWords {
     private final Texts texts;
     private final FitWords fit;
     private final Verdicts verdicts;
+    private final RecordWords records;
+    private final MeasureWords figures;
 
-    AnswerWords(Texts texts, FitWords fit, Verdicts verdicts) {
+    AnswerWords(Texts texts, Measures measures, FitWords fit, Verdicts verdicts) {
         this.texts = texts;
         this.fit = fit;
         this.verdicts = verdicts;
+        this.records = new RecordWords(texts);
+        this.figures = new MeasureWords(texts, measures);
     }
 
     List<AnswerLine> lines(SheetPage page) {
@@ -72,10 +84,12 @@ final class AnswerWords {
                         : List.of(),
                 adds ? fit.of(Objects.requireNonNull(shown).place()) : "",
                 adds ? fit.column(Objects.requireNonNull(shown)) : List.of(),
-                beside(answer, shown),
+                Stream.concat(signedThen(page, checks).stream(), beside(answer, shown).stream())
+                        .toList(),
                 accepted(page, checks),
                 caution(answer.kind()),
-                open.isEmpty() ? null : openCheck(open));
+                open.isEmpty() ? null : accept(page, open),
+                wanted(answer, shown));
     }
 
     private static boolean isOpen(FitVerdict verdict) {
@@ -156,17 +170,61 @@ final class AnswerWords {
                 : FASTENERS.contains(kind) ? texts.get("fit.caution.fasteners") : "";
     }
 
-    private AnswerLine.OpenCheck openCheck(List<Check> open) {
+    private Prefilled accept(SheetPage page, List<Check> open) {
         Check first = open.get(0);
         boolean one = open.stream()
                         .map(check -> check.place().number())
                         .distinct()
                         .count()
                 == 1;
-        String what = one || first.value() == null
-                ? texts.get("bench.accept.what", fit.of(first.place()), value(first))
-                : texts.get("bench.accept.worst", fit.of(first.place()), value(first));
-        return new AnswerLine.OpenCheck(one ? first.place().number() : null, what);
+        String what = texts.get(
+                one || first.value() == null ? "bench.accept.what" : "bench.accept.worst",
+                fit.of(first.place()),
+                value(first));
+        return Prefilled.accepting(
+                page.build(), first.place().kind(), one ? first.place().number() : null, what);
+    }
+
+    private AnswerLine.@Nullable Wanted wanted(Answer answer, @Nullable Check shown) {
+        if (!SeeBuildSheet.hasWays(answer.kind()) || shown == null || shown.value() == null) {
+            return null;
+        }
+        Bounds bounds = shown.bounds();
+        Dimension dimension = answer.kind().dimension();
+        Stream<@Nullable Long> usual = answer.kind() == MeasureKind.COMPRESSION_RATIO
+                ? Stream.of(value(bounds.most()), bounds.aimMost(), bounds.aimLeast())
+                : Stream.of(value(bounds.least()), bounds.aimLeast(), value(bounds.most()));
+        String text = usual.filter(Objects::nonNull)
+                .findFirst()
+                .map(parts -> figures.bare(dimension, parts))
+                .orElse("");
+        return new AnswerLine.Wanted(figures.sign(dimension), text);
+    }
+
+    private static @Nullable Long value(@Nullable Bound bound) {
+        return bound == null ? null : bound.value();
+    }
+
+    /** Where a signed sheet judged otherwise: what stood then. */
+    private List<String> signedThen(SheetPage page, List<Check> checks) {
+        return page.signedChecks().stream()
+                .map(Entry::fact)
+                .flatMap(then -> checks.stream()
+                        .filter(now -> now.place().kind() == then.kind()
+                                && Objects.equals(now.place().number(), then.number())
+                                && Objects.equals(now.place().spot(), then.spot())
+                                && now.verdict() != then.verdict())
+                        .map(now -> texts.get(
+                                "bench.signed.then",
+                                records.label(fit.where(now.place())),
+                                then.value() == null
+                                        ? fit.verdict(then.verdict())
+                                        : texts.get(
+                                                "bench.say.stand",
+                                                fit.figure(then.kind(), then.value()),
+                                                fit.verdict(then.verdict())),
+                                fit.verdict(now.verdict()))))
+                .toList();
     }
 
     private String value(Check check) {

@@ -84,7 +84,7 @@ final class AnswersView {
     private void row(AnswerLine line) {
         BenchLines.Stand stand = line.stand();
         String about = texts.get("bench.answer.about", stand.word(), stand.sentence());
-        sheet.add(new Hairline(), OpenRow.BETWEEN);
+        sheet.add(new Hairline(), "growx, wmin 0");
         OpenRow row = new OpenRow("[24!]10[0::,grow,fill]", about, () -> toggle(line.kind()));
         row.add(mark(stand), "aligny top");
         row.add(Lettering.through(stand.sentence(), Styles.FIELD_LABEL), "growx, wmin 0");
@@ -132,11 +132,11 @@ final class AnswersView {
                     "growx, wmin 0, gaptop 4");
             under.add(column(line.column()), "growx, wmin 0");
         }
+        ways.add(line, under);
         if (!line.places().isEmpty()) {
             under.add(Lettering.line(texts.get("bench.places"), Styles.ECHO), "gaptop 4");
             line.places().forEach(place -> under.add(place(place), "growx, wmin 0"));
         }
-        ways.add(line, under);
         if (!line.caution().isEmpty()) {
             under.add(note(line.caution()), "growx, wmin 0, gaptop 4");
         }

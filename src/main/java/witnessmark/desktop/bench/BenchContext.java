@@ -1,8 +1,14 @@
 package witnessmark.desktop.bench;
 
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -15,6 +21,8 @@ import witnessmark.wording.Texts;
  * @param tasks where work off the event thread goes
  * @param measures figures as shown, in the team's units
  * @param undo takes the last change back and says so
+ * @param write opens a sheet on which something of the build in hand is written, and comes back from it
+ * @param engineInView the engine somebody looks at elsewhere
  */
 public record BenchContext(
         Desk book,
@@ -23,4 +31,6 @@ public record BenchContext(
         Tasks tasks,
         Texts texts,
         Measures measures,
-        Runnable undo) {}
+        Runnable undo,
+        Consumer<Prefilled> write,
+        Supplier<Optional<Id<Engine>>> engineInView) {}

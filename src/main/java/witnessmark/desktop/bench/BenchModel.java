@@ -24,6 +24,7 @@ final class BenchModel {
     private final Map<MeasurePlace, Entered> entered = new TreeMap<>();
     private final Set<MeasurePlace> left = new HashSet<>();
     private final List<Runnable> listeners = new ArrayList<>();
+    private final Hows hows;
     private SheetPage page;
     private How how;
 
@@ -35,8 +36,9 @@ final class BenchModel {
      */
     record Entered(String text, How how) {}
 
-    BenchModel(SheetPage page, How how) {
+    BenchModel(SheetPage page, How how, Hows hows) {
         this.page = page;
+        this.hows = hows;
         this.how = how;
     }
 
@@ -75,17 +77,25 @@ final class BenchModel {
         if (text.equals(text(place))) {
             return;
         }
-        if (same(place, text)) {
+        if (!text.isBlank() && same(place, text)) {
             entered.remove(place);
         } else {
-            entered.put(place, new Entered(text, how));
+            Entered before = entered.get(place);
+            entered.put(place, new Entered(text, before == null ? how : before.how()));
         }
         tell();
     }
 
-    /** The field was left: from now on it is told when what stands in it cannot be read. */
+    /**
+     * The field was left: from now on it is told when what stands in it cannot be read. Where it was emptied, what is
+     * written stands in it again.
+     */
     void leave(MeasurePlace place) {
-        if (left.add(place)) {
+        Entered typed = entered.get(place);
+        if (typed != null && typed.text().isBlank()) {
+            entered.remove(place);
+            tell();
+        } else if (typed != null && left.add(place)) {
             tell();
         }
     }
@@ -97,6 +107,10 @@ final class BenchModel {
     /** What is typed there and not written. */
     Optional<Entered> entered(MeasurePlace place) {
         return Optional.ofNullable(entered.get(place)).filter(typed -> !typed.text().isBlank());
+    }
+
+    Hows hows() {
+        return hows;
     }
 
     /** What is set for what is typed next. */
@@ -129,7 +143,8 @@ final class BenchModel {
     List<MeasurePlace> stopped() {
         return page.order().stream()
                 .filter(place -> entered(place)
-                        .filter(typed -> WriteFigures.read(page, place, typed.text()).parts() == null)
+                        .filter(typed -> !hows.reads(typed.how())
+                                || WriteFigures.read(page, place, typed.text()).parts() == null)
                         .isPresent())
                 .toList();
     }

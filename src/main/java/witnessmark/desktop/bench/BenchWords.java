@@ -29,7 +29,7 @@ final class BenchWords {
         this.fit = new FitWords(texts, measures);
         Verdicts verdicts = new Verdicts(texts, fit);
         this.grids = new GridWords(texts, measures, fit);
-        this.answers = new AnswerWords(texts, fit, verdicts);
+        this.answers = new AnswerWords(texts, measures, fit, verdicts);
     }
 
     /** A build as it is chosen. */

@@ -66,6 +66,15 @@ final class FigureWords {
     /** What is said under the field in hand. */
     Say say(BenchModel model, MeasurePlace place) {
         Optional<BenchModel.Entered> typed = model.entered(place);
+        if (typed.isPresent() && !model.hows().reads(typed.get().how())) {
+            How how = typed.get().how();
+            return new Say(
+                    NoteLine.Level.STOP,
+                    texts.get(
+                            "bench.say.temperature",
+                            how.temperature(),
+                            model.hows().example(how)));
+        }
         if (typed.isPresent()) {
             return say(model.page(), place, typed.get().text(), model.wasLeft(place));
         }
@@ -118,12 +127,15 @@ final class FigureWords {
 
     /** The mark of a field, by what stands in it. */
     BenchLines.Stand stand(BenchModel model, MeasurePlace place) {
-        Long parts = model.entered(place)
-                .map(typed ->
-                        WriteFigures.read(model.page(), place, typed.text()).parts())
-                .orElseGet(() ->
-                        model.page().figure(place).map(Measurement::value).orElse(null));
+        Long parts = parts(model, place);
         return parts == null ? new BenchLines.Stand(null, "", "") : stand(model.page(), place, parts);
+    }
+
+    private static @Nullable Long parts(BenchModel model, MeasurePlace place) {
+        Optional<BenchModel.Entered> typed = model.entered(place);
+        return typed.isPresent()
+                ? WriteFigures.read(model.page(), place, typed.get().text()).parts()
+                : model.page().figure(place).map(Measurement::value).orElse(null);
     }
 
     private BenchLines.Stand stand(SheetPage page, MeasurePlace place, long parts) {
@@ -175,6 +187,19 @@ final class FigureWords {
         int decimals = long_ ? 4 : 1;
         return texts.get(
                 "measures.figure", measures.number(unit.figure(parts, decimals), decimals), unit.sign());
+    }
+
+    /** The figure to be read out: as understood, or as typed where it cannot be read. */
+    String far(BenchModel model, MeasurePlace place) {
+        Long parts = parts(model, place);
+        return parts == null ? model.text(place) : farFigure(place.kind(), parts);
+    }
+
+    private String farFigure(MeasureKind kind, long parts) {
+        String figure = figures.figure(kind.dimension(), kind.sided() ? Math.abs(parts) : parts);
+        return kind.sided() && parts != 0
+                ? texts.get(parts < 0 ? "bench.far.proud" : "bench.far.down", figure)
+                : figure;
     }
 
     /** How a written figure was taken: {@code pushed down, dial gauge DG-1, 20 °C, crew chief, 24 Jan}. */

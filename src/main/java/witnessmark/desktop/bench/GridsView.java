@@ -1,6 +1,7 @@
 package witnessmark.desktop.bench;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.ContainerOrderFocusTraversalPolicy;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -29,6 +30,7 @@ final class GridsView {
     private List<BenchLines.Step> shown = List.of();
     private boolean editable = true;
     private boolean loading;
+    private @Nullable FigureField inHand;
 
     /** Who hears of the fields. */
     interface Told {
@@ -56,6 +58,7 @@ final class GridsView {
         }
         shown = steps;
         fields.clear();
+        inHand = null;
         sheet.removeAll();
         for (BenchLines.Step step : steps) {
             sheet.add(Lettering.line(step.heading(), Styles.SECTION), fields.isEmpty() ? "" : "gaptop 10");
@@ -83,6 +86,16 @@ final class GridsView {
 
     Optional<FigureField> field(MeasurePlace place) {
         return Optional.ofNullable(fields.get(place));
+    }
+
+    /** The field that had the caret last. */
+    Optional<FigureField> inHand() {
+        return Optional.ofNullable(inHand);
+    }
+
+    /** Takes a field in hand that gets the caret as soon as it can. */
+    void hold(FigureField field) {
+        inHand = field;
     }
 
     /** The fields in measuring order. */
@@ -119,6 +132,7 @@ final class GridsView {
         field.addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {
+                inHand = field;
                 told.arrived(cell.place());
             }
 
@@ -155,10 +169,17 @@ final class GridsView {
     }
 
     /** Steps, boxes, rows and fields are put in in measuring order. */
-    private static final class MeasuringOrder extends ContainerOrderFocusTraversalPolicy {
+    private final class MeasuringOrder extends ContainerOrderFocusTraversalPolicy {
         @Override
         protected boolean accept(@Nullable Component component) {
             return component instanceof FigureField && super.accept(component);
+        }
+
+        /** Who comes from what holds for the figures goes on where he was. */
+        @Override
+        public @Nullable Component getDefaultComponent(Container sheet) {
+            FigureField last = inHand;
+            return last != null && last.isShowing() ? last : super.getDefaultComponent(sheet);
         }
     }
 }

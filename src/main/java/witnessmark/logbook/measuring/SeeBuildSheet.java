@@ -2,6 +2,8 @@ package witnessmark.logbook.measuring;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
@@ -10,6 +12,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.MeasureKind;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.fit.Checks;
@@ -22,6 +25,14 @@ import witnessmark.logbook.View;
 
 /** Sees build sheets as of the day looked at. Reads and computes only. */
 public final class SeeBuildSheet {
+    private static final Map<MeasureKind, Goal.Kind> GOALS = Map.of(
+            MeasureKind.CROWN_TO_HEAD,
+            Goal.Kind.CROWN_TO_HEAD,
+            MeasureKind.DECK_MEAN,
+            Goal.Kind.DECK_CLEARANCE,
+            MeasureKind.COMPRESSION_RATIO,
+            Goal.Kind.COMPRESSION_RATIO);
+
     private SeeBuildSheet() {}
 
     /** Every build up to the day, the open ones first, each the latest first. */
@@ -96,6 +107,21 @@ public final class SeeBuildSheet {
                                 .inForce()
                                 .filter(entry -> entry.fact().signOff().equals(signed.id()))
                                 .toList());
+    }
+
+    /** Kinds of figures that ways can be looked for to. */
+    public static boolean hasWays(MeasureKind kind) {
+        return GOALS.containsKey(kind);
+    }
+
+    /**
+     * The ways to a figure that is wanted.
+     *
+     * @param kind one that {@linkplain #hasWays has ways}
+     * @param value whole parts of its dimension
+     */
+    public static List<Proposal> ways(View view, Id<Build> id, MeasureKind kind, long value) {
+        return ways(view, id, new Goal(Objects.requireNonNull(GOALS.get(kind)), value));
     }
 
     /** The ways to what is wanted of a build, with the gaskets that lie on the shelf. */

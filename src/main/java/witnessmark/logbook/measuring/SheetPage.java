@@ -2,6 +2,7 @@ package witnessmark.logbook.measuring;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Concession;
@@ -74,6 +75,15 @@ public record SheetPage(
                                         .number()
                                         .equals(check.place().number())))
                 .findFirst();
+    }
+
+    /** What nobody accepted and a limit asks about: outside it, or not measured. */
+    public List<Check> leftOpen() {
+        return Stream.concat(
+                        open(FitVerdict.OUTSIDE).stream(),
+                        open(FitVerdict.NOT_MEASURED).stream()
+                                .filter(check -> check.bounds().limits()))
+                .toList();
     }
 
     /** Checks that are outside their limits, or lack a figure a limit asks for, and that nobody accepted. */

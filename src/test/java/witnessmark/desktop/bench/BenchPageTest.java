@@ -21,8 +21,10 @@ import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.MeasureKind;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Texts;
 
 /** The measuring bench: as text, by rules of layout, to screen readers, and in pictures for people. */
@@ -103,7 +105,7 @@ class BenchPageTest {
                 .orElseThrow();
         assertThat(crown.group()).isEqualTo(AnswerLine.Group.ACCEPTED);
         assertThat(crown.stand().state()).isEqualTo(SeamState.RUN_ON);
-        assertThat(crown.open()).isNull();
+        assertThat(crown.accept()).isNull();
     }
 
     /** Added by hand: half of both sides of the deck, less nothing, and the gasket as clamped. */
@@ -127,6 +129,38 @@ class BenchPageTest {
         window.place.failed(new IllegalStateException("the file is gone"));
         window.root(1366, 768);
         assertThat(window.said()).contains("Nothing in the logbook has changed.", "Try again", "K05, build 1");
+    }
+
+    /** K05 is 0.01 under its least: what cuts a crown by that much is shut, as no maker says how much may come off. */
+    @Test
+    void what_would_put_it_right_is_told_with_what_stands_against_it() {
+        shown(Side.CROWN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        new Ui(window.place.panel()).button("What would put it right").doClick();
+        window.tasks.awaitIdle();
+        window.root(1366, 768);
+        assertThat(window.said()).contains("Cut the crowns", "Skim the deck by", ": no, ", "decide what may be cut");
+    }
+
+    @Test
+    void a_wanted_figure_that_cannot_be_read_says_so_beside_it() {
+        shown(Side.CROWN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        Ui ui = new Ui(window.place.panel());
+        ui.field("Wanted, mm").setText("tight");
+        ui.button("What would put it right").doClick();
+        window.root(1366, 768);
+        assertThat(window.said()).contains("Can't read 'tight'.");
+    }
+
+    @Test
+    void what_nobody_accepted_opens_the_sheet_that_accepts_it_and_the_foot_opens_the_one_that_signs() {
+        shown(Side.ACCEPTED, Theme.LIGHT, 1.0f, BenchWindow.english());
+        window.place.panel().answers().open(MeasureKind.BOLT_STRETCH);
+        window.root(1366, 768);
+        Ui ui = new Ui(window.place.panel());
+        ui.button("Accept as it is…").doClick();
+        ui.button("Sign the sheet…").doClick();
+        assertThat(window.asked).extracting(Prefilled::sheet).containsExactly("accept", "sign_sheet");
+        assertThat(window.asked.get(0).texts()).containsValue("rod bolt stretch, cylinder 1, bolt A: not measured");
     }
 
     @ParameterizedTest(name = "{0} {1} at {2}")

@@ -1,5 +1,6 @@
 package witnessmark.desktop.bench;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,12 +18,14 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.logbook.run.SampleBook;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
@@ -35,6 +38,8 @@ final class BenchWindow implements AutoCloseable {
     final Tasks tasks = new Tasks((thread, failure) -> {
         throw new IllegalStateException(failure);
     });
+    final List<Prefilled> asked = new ArrayList<>();
+    Optional<Id<Engine>> inView = Optional.empty();
     final BenchPlace place;
     final ShellPane pane;
 
@@ -42,7 +47,7 @@ final class BenchWindow implements AutoCloseable {
         this.texts = texts;
         this.book = book;
         place = new BenchPlace(new BenchContext(
-                book, SampleBook.ids(), window, tasks, texts, new Measures(texts, Units.METRIC), () -> {}));
+                book, SampleBook.ids(), window, tasks, texts, new Measures(texts, Units.METRIC), () -> {}, asked::add, () -> inView));
         pane = new ShellPane(
                 new ShellContext(
                         texts,
