@@ -13,7 +13,6 @@ import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
 import witnessmark.domain.Tool;
 import witnessmark.fit.result.Bounds;
-import witnessmark.fit.result.Check;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.logbook.measuring.WriteFigures;
 import witnessmark.quantity.Dimension;
@@ -139,32 +138,21 @@ final class FigureWords {
     }
 
     private BenchLines.Stand stand(SheetPage page, MeasurePlace place, long parts) {
-        Check check = check(page, place);
-        if (check == null || !check.bounds().any()) {
+        Bounds bounds = page.bounds(place);
+        if (!bounds.any()) {
             return new BenchLines.Stand(null, "", "");
         }
-        Bounds bounds = check.bounds();
-        boolean accepted = check.value() != null
-                && check.value() == parts
-                && page.accepts(check).isPresent();
+        boolean accepted = page.answer(place.kind()).stream()
+                .flatMap(answer -> answer.checks().stream())
+                .filter(check -> check.place().equals(place)
+                        && check.value() != null
+                        && check.value() == parts)
+                .anyMatch(check -> page.accepts(check).isPresent());
         BenchLines.Stand stand = verdicts.stand(bounds.verdict(parts), accepted, "");
         return new BenchLines.Stand(
                 stand.state(),
                 stand.word(),
                 texts.get("bench.say.stand", stand.word(), fit.bounds(place.kind(), bounds)));
-    }
-
-    /** The check of a place, or of another place of its kind that is held against the same. */
-    private static @Nullable Check check(SheetPage page, MeasurePlace place) {
-        List<Check> checks = page.answer(place.kind()).stream()
-                .flatMap(answer -> answer.checks().stream())
-                .filter(check -> Objects.equals(check.place().spot(), place.spot()))
-                .toList();
-        return checks.stream()
-                .filter(check -> check.place().equals(place))
-                .findFirst()
-                .or(() -> checks.stream().findFirst())
-                .orElse(null);
     }
 
     /** {@code = 0.051 mm (2 thou)}, or where a sign is a side {@code 0.05 mm proud of the deck}. */

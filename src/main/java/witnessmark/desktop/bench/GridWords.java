@@ -11,9 +11,7 @@ import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.PlacedAt;
 import witnessmark.domain.Spot;
-import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bounds;
-import witnessmark.fit.result.Check;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.MeasureWords;
@@ -97,8 +95,9 @@ final class GridWords {
     /** {@code mm, 0.04 mm to 0.06 mm}: said once for all fields of the box. */
     private String unit(SheetPage page, MeasureKind kind) {
         String sign = figures.sign(kind.dimension());
-        List<String> limits = page.answer(kind).map(Answer::checks).orElse(List.of()).stream()
-                .map(Check::bounds)
+        List<String> limits = page.order().stream()
+                .filter(place -> place.kind() == kind)
+                .map(page::bounds)
                 .filter(Bounds::any)
                 .map(bounds -> fit.bounds(kind, bounds))
                 .distinct()

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Concession;
@@ -13,6 +15,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.MeasureKind;
+import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.fit.Checks;
@@ -87,11 +90,15 @@ public final class SeeBuildSheet {
                         && view.ledger().asOf().counts(entry.fact().at()))
                 .max(Comparator.comparing(entry -> entry.fact().at()))
                 .orElse(null);
+        List<MeasurePlace> order = new MeasuringOrder(view, build, sheet).places();
         return new SheetPage(
                 build,
                 facts.of(Engine.class).find(build.fact().engine()).orElseThrow(),
                 sheets.design(build.fact()),
-                new MeasuringOrder(view, build, sheet).places(),
+                order,
+                order.stream()
+                        .collect(Collectors.toMap(
+                                Function.identity(), place -> sheet.bounds(place.kind(), place.spot()))),
                 sheets.measured(build.id()),
                 Checks.of(sheet),
                 Contradictions.of(sheet),

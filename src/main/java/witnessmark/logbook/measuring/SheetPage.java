@@ -1,6 +1,7 @@
 package witnessmark.logbook.measuring;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import witnessmark.domain.Measurement;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.fit.result.Answer;
+import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Contradiction;
 
@@ -26,6 +28,7 @@ import witnessmark.fit.result.Contradiction;
  * @param engine of which engine
  * @param design of which design
  * @param order every place the sheet asks for, in measuring order
+ * @param bounds what a figure may be at each of them
  * @param figures every measurement, repeats too, in the order they were taken
  * @param answers the checks, in the order a builder asks
  * @param contradictions figures that cannot all be right
@@ -38,6 +41,7 @@ public record SheetPage(
         Entry<Engine> engine,
         EngineDesign design,
         List<MeasurePlace> order,
+        Map<MeasurePlace, Bounds> bounds,
         List<Entry<Measurement>> figures,
         List<Answer> answers,
         List<Contradiction> contradictions,
@@ -46,11 +50,17 @@ public record SheetPage(
         List<Entry<SignedCheck>> signedChecks) {
     public SheetPage {
         order = List.copyOf(order);
+        bounds = Map.copyOf(bounds);
         figures = List.copyOf(figures);
         answers = List.copyOf(answers);
         contradictions = List.copyOf(contradictions);
         accepted = List.copyOf(accepted);
         signedChecks = List.copyOf(signedChecks);
+    }
+
+    /** What a figure may be at a place of the sheet. */
+    public Bounds bounds(MeasurePlace place) {
+        return bounds.getOrDefault(place, Bounds.NONE);
     }
 
     /** The figure that counts at a place. */

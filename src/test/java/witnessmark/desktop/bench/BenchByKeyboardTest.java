@@ -136,6 +136,9 @@ class BenchByKeyboardTest {
         goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
         keys.type("3");
         assertThat(window.said()).contains("What is known of such a place lies between 0.05 mm and 0.062 mm.");
+        goTo(MeasureKind.MAIN_CLEARANCE, 3, 0);
+        keys.type("0.056");
+        assertThat(window.said()).contains("= 0.056 mm (2.2 thou); inside");
         FigureField wrong = goTo(MeasureKind.MAIN_CLEARANCE, 2, 0);
         keys.type("abc");
         keys.press(KeyEvent.VK_ENTER);
@@ -146,7 +149,7 @@ class BenchByKeyboardTest {
         assertThat(written(MeasureKind.MAIN_CLEARANCE)).isEmpty();
         keys.type("0.055");
         keys.press(KeyEvent.VK_ENTER, MENU);
-        assertThat(written(MeasureKind.MAIN_CLEARANCE)).hasSize(2);
+        assertThat(written(MeasureKind.MAIN_CLEARANCE)).hasSize(3);
     }
 
     @Test
