@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
+import witnessmark.desktop.bench.BenchContext;
+import witnessmark.desktop.bench.BenchPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
@@ -101,6 +103,7 @@ final class Places {
         all.add(2, incidents(shell, measures, book, sheets));
         all.add(engines);
         all.add(shelf(shell, measures, book, sheets));
+        all.add(bench(shell, measures, book, outside, undo, sheets, engines));
         all.add(season(shell, measures, book, sheets, start));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
@@ -189,6 +192,14 @@ final class Places {
                         (record, incident) ->
                                 sheets.correct(record, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident)));
+    }
+
+    private static BenchPlace bench(
+            ShellContext shell, Measures measures, OpenBook book, Outside outside, UndoActions undo, Sheets sheets, EnginesPlace engines) {
+        return new BenchPlace(new BenchContext(
+                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, undo::undo,
+                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
+                engines::engineInView));
     }
 
     private static SeasonPlace season(

@@ -197,6 +197,8 @@ public enum ProblemKind {
     NOT_LOOKED_AT(1, false),
     /** the same: it is to be signed clear without, and nobody said why. */
     SIGNED_WITHOUT(1, true),
+    /** how many figures of a build sheet, which: outside their limits or not measured, and nobody accepted them. */
+    SHEET_LEFT_OPEN(2, false),
 
     // Records
     /** kind of record: what is typed cannot be true together. */

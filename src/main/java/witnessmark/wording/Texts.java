@@ -27,6 +27,7 @@ public final class Texts {
             "history",
             "beforewego",
             "shelf",
+            "bench",
             "incidents",
             "problems",
             "records",

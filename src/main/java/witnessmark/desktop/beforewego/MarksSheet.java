@@ -16,6 +16,7 @@ import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Life;
 import witnessmark.desktop.form.LifeStrip;
+import witnessmark.desktop.form.OpenRow;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.SeamIcon;
 import witnessmark.desktop.form.SeamState;

@@ -10,6 +10,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.OpenRow;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;

@@ -38,7 +38,15 @@ public final class Lettering {
 
     /** Text that wraps to the width it is given. Constrain it with {@code growx, wmin 0}. */
     public static JTextArea paragraph(String text, String style) {
-        JTextArea area = new Paragraph(text);
+        return paragraph(new Paragraph(text, false), text, style);
+    }
+
+    /** The same inside something to click, which gets the clicks. */
+    public static JTextArea through(String text, String style) {
+        return paragraph(new Paragraph(text, true), text, style);
+    }
+
+    private static JTextArea paragraph(Paragraph area, String text, String style) {
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setEditable(false);
@@ -57,8 +65,16 @@ public final class Lettering {
 
     /** Words that are only read: new ones never scroll the page to themselves, as a text that is typed in does. */
     private static final class Paragraph extends JTextArea {
-        Paragraph(String text) {
+        private final boolean through;
+
+        Paragraph(String text, boolean through) {
             super(text);
+            this.through = through;
+        }
+
+        @Override
+        public boolean contains(int x, int y) {
+            return !through && super.contains(x, y);
         }
 
         @Override

@@ -48,13 +48,18 @@ public final class NoteLine extends JLabel {
     }
 
     /** Shows the words, outlines the input, and tells screen readers of both. */
-    void say(Level next, String said, JComponent input) {
+    public void say(Level next, String said, JComponent input) {
         level = next;
         words = said;
         setText(said.isEmpty() ? " " : said);
         setToolTipText(said.isEmpty() ? null : said);
         Styles.as(next.style, this);
-        input.putClientProperty("JComponent.outline", next.outline);
+        tell(next, said, input);
+    }
+
+    /** Outlines an input whose line is not in sight, and tells screen readers what would stand there. */
+    public static void tell(Level level, String said, JComponent input) {
+        input.putClientProperty("JComponent.outline", level.outline);
         AccessibleContext context = input.getAccessibleContext();
         context.setAccessibleDescription(said.isEmpty() ? null : said);
     }

@@ -21,6 +21,10 @@ public final class Styles {
     public static final String ROW_TITLE = "rowTitle";
     /** The head of a part of a page. */
     public static final String SECTION = "section";
+    /** What is read from the other side of an engine: its name. */
+    public static final String FAR_NAME = "farName";
+    /** The same, very large: its figure. */
+    public static final String FAR = "far";
     /** The head of a page. */
     public static final String TITLE = "title";
 

@@ -3,6 +3,7 @@ package witnessmark.desktop.form;
 import java.awt.AWTKeyStroke;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.HashSet;
 import java.util.Set;
@@ -16,6 +17,15 @@ public final class Traversal {
     /** Enter in a short field moves to the next one. */
     public static void enterMovesOn(JTextField field) {
         addForward(field, AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_ENTER, 0));
+    }
+
+    /** Enter moves to the next field and Shift+Enter to the one before. */
+    public static void enterMovesBothWays(JTextField field) {
+        enterMovesOn(field);
+        Set<AWTKeyStroke> keys =
+                new HashSet<>(field.getFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS));
+        keys.add(AWTKeyStroke.getAWTKeyStroke(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK));
+        field.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, keys);
     }
 
     /** Enter stays in the field, where it does something. */

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.StringJoiner;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.KeptDraft;
 import witnessmark.logbook.run.Choice;
 import witnessmark.logbook.run.FieldReading;
 import witnessmark.logbook.run.RunDoes;

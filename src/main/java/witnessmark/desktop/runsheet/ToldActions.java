@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.KeptDraft;
 import witnessmark.desktop.form.Refusal;
 import witnessmark.desktop.task.Later;
 import witnessmark.desktop.task.Latest;

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.KeptDraft;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.ledger.result.LifeChange;

@@ -9,6 +9,7 @@ import java.util.function.BiFunction;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.KeptDraft;
 import witnessmark.desktop.form.Refusal;
 import witnessmark.desktop.history.HistoryLine;
 import witnessmark.desktop.history.HistoryModel;

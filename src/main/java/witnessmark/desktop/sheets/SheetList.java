@@ -55,6 +55,7 @@ import witnessmark.logbook.sheets.SetTrigger;
 import witnessmark.logbook.sheets.ShareMissed;
 import witnessmark.logbook.sheets.SignClear;
 import witnessmark.logbook.sheets.SignRunOn;
+import witnessmark.logbook.sheets.SignSheet;
 import witnessmark.logbook.sheets.SplitSet;
 import witnessmark.logbook.sheets.SwapEngine;
 import witnessmark.logbook.sheets.TakeEngineOut;
@@ -162,6 +163,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_ENGINES, 1, new AddEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new PutEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new TakeEngineOut()),
+                new Listed(CommandMenu.RECORD_ENGINES, 3, new SignSheet()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new PutSeal()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new BreakSeal()),
                 new Listed(CommandMenu.RECORD_EVENTS, 1, new AddEvent()),

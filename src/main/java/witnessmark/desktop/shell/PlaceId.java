@@ -7,6 +7,7 @@ public enum PlaceId {
     INCIDENTS("incidents", 3, PlaceGroup.TRACK),
     ENGINES("engines", 4, PlaceGroup.WORKSHOP),
     PARTS_SHELF("partsShelf", 5, PlaceGroup.WORKSHOP),
+    MEASURING_BENCH("measuringBench", 6, PlaceGroup.WORKSHOP),
     SEASON_LEDGER("seasonLedger", 8, PlaceGroup.OFFICE);
 
     private final String name;

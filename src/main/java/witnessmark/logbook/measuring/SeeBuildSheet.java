@@ -2,7 +2,11 @@ package witnessmark.logbook.measuring;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Concession;
@@ -10,6 +14,8 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.MeasureKind;
+import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.fit.Checks;
@@ -22,6 +28,14 @@ import witnessmark.logbook.View;
 
 /** Sees build sheets as of the day looked at. Reads and computes only. */
 public final class SeeBuildSheet {
+    private static final Map<MeasureKind, Goal.Kind> GOALS = Map.of(
+            MeasureKind.CROWN_TO_HEAD,
+            Goal.Kind.CROWN_TO_HEAD,
+            MeasureKind.DECK_MEAN,
+            Goal.Kind.DECK_CLEARANCE,
+            MeasureKind.COMPRESSION_RATIO,
+            Goal.Kind.COMPRESSION_RATIO);
+
     private SeeBuildSheet() {}
 
     /** Every build up to the day, the open ones first, each the latest first. */
@@ -76,11 +90,15 @@ public final class SeeBuildSheet {
                         && view.ledger().asOf().counts(entry.fact().at()))
                 .max(Comparator.comparing(entry -> entry.fact().at()))
                 .orElse(null);
+        List<MeasurePlace> order = new MeasuringOrder(view, build, sheet).places();
         return new SheetPage(
                 build,
                 facts.of(Engine.class).find(build.fact().engine()).orElseThrow(),
                 sheets.design(build.fact()),
-                new MeasuringOrder(view, build, sheet).places(),
+                order,
+                order.stream()
+                        .collect(Collectors.toMap(
+                                Function.identity(), place -> sheet.bounds(place.kind(), place.spot()))),
                 sheets.measured(build.id()),
                 Checks.of(sheet),
                 Contradictions.of(sheet),
@@ -97,6 +115,21 @@ public final class SeeBuildSheet {
                                 .filter(entry -> entry.fact().signOff().equals(signed.id()))
                                 .toList(),
                 new StrongerLinks(view).of(build).orElse(null));
+    }
+
+    /** Kinds of figures that ways can be looked for to. */
+    public static boolean hasWays(MeasureKind kind) {
+        return GOALS.containsKey(kind);
+    }
+
+    /**
+     * The ways to a figure that is wanted.
+     *
+     * @param kind one that {@linkplain #hasWays has ways}
+     * @param value whole parts of its dimension
+     */
+    public static List<Proposal> ways(View view, Id<Build> id, MeasureKind kind, long value) {
+        return ways(view, id, new Goal(Objects.requireNonNull(GOALS.get(kind)), value));
     }
 
     /** The ways to what is wanted of a build, with the gaskets that lie on the shelf. */

@@ -1,7 +1,9 @@
 package witnessmark.logbook.measuring;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Concession;
@@ -15,6 +17,7 @@ import witnessmark.domain.Measurement;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.fit.result.Answer;
+import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Contradiction;
 import witnessmark.fit.result.StrongerLink;
@@ -26,6 +29,7 @@ import witnessmark.fit.result.StrongerLink;
  * @param engine of which engine
  * @param design of which design
  * @param order every place the sheet asks for, in measuring order
+ * @param bounds what a figure may be at each of them
  * @param figures every measurement, repeats too, in the order they were taken
  * @param answers the checks, in the order a builder asks
  * @param contradictions figures that cannot all be right
@@ -39,6 +43,7 @@ public record SheetPage(
         Entry<Engine> engine,
         EngineDesign design,
         List<MeasurePlace> order,
+        Map<MeasurePlace, Bounds> bounds,
         List<Entry<Measurement>> figures,
         List<Answer> answers,
         List<Contradiction> contradictions,
@@ -48,11 +53,17 @@ public record SheetPage(
         @Nullable StrongerLink strongerLink) {
     public SheetPage {
         order = List.copyOf(order);
+        bounds = Map.copyOf(bounds);
         figures = List.copyOf(figures);
         answers = List.copyOf(answers);
         contradictions = List.copyOf(contradictions);
         accepted = List.copyOf(accepted);
         signedChecks = List.copyOf(signedChecks);
+    }
+
+    /** What a figure may be at a place of the sheet. */
+    public Bounds bounds(MeasurePlace place) {
+        return bounds.getOrDefault(place, Bounds.NONE);
     }
 
     /** The figure that counts at a place. */
@@ -77,6 +88,15 @@ public record SheetPage(
                                         .number()
                                         .equals(check.place().number())))
                 .findFirst();
+    }
+
+    /** What nobody accepted and a limit asks about: outside it, or not measured. */
+    public List<Check> leftOpen() {
+        return Stream.concat(
+                        open(FitVerdict.OUTSIDE).stream(),
+                        open(FitVerdict.NOT_MEASURED).stream()
+                                .filter(check -> check.bounds().limits()))
+                .toList();
     }
 
     /** Checks that are outside their limits, or lack a figure a limit asks for, and that nobody accepted. */

@@ -9,7 +9,6 @@ import witnessmark.domain.Id;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.domain.Standing;
-import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bound;
 import witnessmark.fit.result.Check;
 import witnessmark.logbook.port.Ids;
@@ -31,12 +30,16 @@ public final class SignBuildSheet {
         List<Entry<?>> entries = new ArrayList<>();
         Id<SignOff> id = ids.next();
         entries.add(entry(id, new SignOff(page.build().id(), at, by, second, words)));
-        for (Answer answer : page.answers()) {
-            for (Check check : answer.checks()) {
-                entries.add(entry(ids.next(), kept(id, page, check)));
-            }
-        }
+        checks(page, id).forEach(check -> entries.add(entry(ids.next(), check)));
         return entries;
+    }
+
+    /** How every check stands, as it is kept with a signing. */
+    public static List<SignedCheck> checks(SheetPage page, Id<SignOff> signOff) {
+        return page.answers().stream()
+                .flatMap(answer -> answer.checks().stream())
+                .map(check -> kept(signOff, page, check))
+                .toList();
     }
 
     private static SignedCheck kept(Id<SignOff> signOff, SheetPage page, Check check) {

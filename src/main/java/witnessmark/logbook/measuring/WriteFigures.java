@@ -2,7 +2,6 @@ package witnessmark.logbook.measuring;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -15,8 +14,8 @@ import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
 import witnessmark.domain.Standing;
 import witnessmark.domain.Tool;
-import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bound;
+import witnessmark.fit.result.Bounds;
 import witnessmark.logbook.port.Ids;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Temperature;
@@ -28,6 +27,8 @@ import witnessmark.quantity.typed.TypedMeasure;
 public final class WriteFigures {
     /** So many times the room between known figures lies what nobody meant. */
     private static final long FAR = 10;
+    /** Beside the only figure that is known a slip of the decimal point is at least so many times it. */
+    private static final long SLIP = 3;
 
     private final Ids ids;
 
@@ -90,29 +91,36 @@ public final class WriteFigures {
         if (kind.sided() && parts < 0 && !figure.get().sideSaid()) {
             doubts.add(Doubt.SIDE_NOT_SAID);
         }
-        if (low != null && high != null && far(parts, low, high)) {
+        if (low != null && high != null && far(page.bounds(place), parts, low, high)) {
             doubts.add(Doubt.UNLIKE_OTHERS);
         }
         page.figure(place).filter(before -> before.value() != parts).ifPresent(before -> doubts.add(Doubt.REPEAT));
         return new Understood(parts, "", doubts, low, high);
     }
 
-    private static boolean far(long parts, long low, long high) {
-        long room = Math.max(high - low, Math.abs(high) / 100);
-        return parts < low - FAR * room || parts > high + FAR * room;
+    /**
+     * Whether a figure is one that nobody meant. Where several are known it lies many times their room away; a limit on
+     * one side alone speaks of that side, and one figure alone of slips of the decimal point.
+     */
+    private static boolean far(Bounds bounds, long parts, long low, long high) {
+        long room = high - low;
+        if (room > 0) {
+            long wide = Math.max(room, Math.abs(high) / 100);
+            return parts < low - FAR * wide || parts > high + FAR * wide;
+        }
+        boolean atMost = bounds.most() != null && bounds.most().value() == high;
+        boolean tooSmall = low > 0 && !atMost && parts < low / SLIP;
+        return tooSmall || Math.abs(parts) > Math.abs(high) * (bounds.limits() ? FAR : SLIP);
     }
 
     /** Limits, aims and figures of the same kind on this sheet, but for the place itself. */
     private static List<Long> known(SheetPage page, MeasurePlace place) {
-        Stream<Long> limits = page.answer(place.kind()).stream()
-                .map(Answer::checks)
-                .flatMap(List::stream)
-                .filter(check -> Objects.equals(check.place().spot(), place.spot()))
-                .flatMap(check -> Stream.of(
-                        value(check.bounds().least()),
-                        value(check.bounds().most()),
-                        Optional.ofNullable(check.bounds().aimLeast()),
-                        Optional.ofNullable(check.bounds().aimMost())))
+        Bounds bounds = page.bounds(place);
+        Stream<Long> limits = Stream.of(
+                        value(bounds.least()),
+                        value(bounds.most()),
+                        Optional.ofNullable(bounds.aimLeast()),
+                        Optional.ofNullable(bounds.aimMost()))
                 .flatMap(Optional::stream);
         Stream<Long> measured = page.figures().stream()
                 .map(Entry::fact)

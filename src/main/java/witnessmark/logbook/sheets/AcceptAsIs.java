@@ -23,6 +23,8 @@ import witnessmark.quantity.Moment;
 /** Something outside its limit or its specification is accepted as it is: what, why, and who signs. */
 public final class AcceptAsIs implements LogSheet {
     public static final SheetField ON = choice("accepted_on", 2);
+    /** A figure of a build sheet; asked for only where the sheet was opened for one. */
+    public static final SheetField FIGURE = choice("accepted_figure", 2);
     public static final SheetField WHEN = of("when", FieldKind.DAY);
     public static final SheetField WHEN_TIME = of("when_time", FieldKind.CLOCK);
     public static final SheetField WHAT = text("accepted_what", 4);
@@ -37,7 +39,7 @@ public final class AcceptAsIs implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of("accept", List.of(ON, WHEN, WHEN_TIME), List.of(WHAT), List.of(WHY, BY)));
+        return List.of(SheetGroup.of("accept", List.of(ON, WHEN, WHEN_TIME), List.of(FIGURE), List.of(WHAT), List.of(WHY, BY)));
     }
 
     @Override
@@ -52,6 +54,11 @@ public final class AcceptAsIs implements LogSheet {
 
     @Override
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
+        if (field.equals(FIGURE)) {
+            return SheetFigure.read(sight, typed.text(FIGURE))
+                    .map(figure -> List.of(SheetWord.NONE.choice(), figure.choice()))
+                    .orElse(List.of());
+        }
         if (!field.equals(ON)) {
             return List.of();
         }
@@ -59,6 +66,12 @@ public final class AcceptAsIs implements LogSheet {
         PartsNow.choices(sight, PartsNow::inUse)
                 .forEach(choice -> choices.add(new Choice(EngineOrPart.partKey(choice.key()), choice.facts())));
         return choices;
+    }
+
+    @Override
+    public boolean asks(SheetField field, SheetTyped typed, SheetSight sight) {
+        return !field.equals(FIGURE)
+                || SheetFigure.read(sight, typed.text(FIGURE)).isPresent();
     }
 
     @Override
@@ -88,10 +101,26 @@ public final class AcceptAsIs implements LogSheet {
                         .orElse(null);
         @Nullable Id<Engine> engine = place == null ? (fitted == null ? null : fitted.engine()) : place.engineId();
         @Nullable Id<Car> car = place == null ? (fitted == null ? null : fitted.car()) : place.carId();
-        @Nullable Entry<Build> build = TightenJoint.openBuild(in.sight(), engine, when);
+        @Nullable
+        SheetFigure figure = SheetFigure.read(in.sight(), in.text(FIGURE))
+                .filter(of -> of.build().fact().engine().equals(engine))
+                .orElse(null);
+        @Nullable
+        Entry<Build> build =
+                figure != null ? figure.build() : TightenJoint.openBuild(in.sight(), engine, when);
         in.make(
                 ON,
-                new Concession(engine, car, build == null ? null : build.id(), part, when, what, why, by, null, null));
+                new Concession(
+                        engine,
+                        car,
+                        build == null ? null : build.id(),
+                        part,
+                        when,
+                        what,
+                        why,
+                        by,
+                        figure == null ? null : figure.kind(),
+                        figure == null ? null : figure.number()));
     }
 
     /** Which joints in doubt it settles, by the name of the wrench; or how it would. */

@@ -6,13 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Decision;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
+import witnessmark.domain.MeasureKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.Run;
@@ -160,6 +163,27 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
     /** What came of a decision. */
     public static Prefilled cameOf(Id<Decision> decision) {
         return new Prefilled(new CameOfIt().key(), Map.of(CameOfIt.DECISION, decision.text()));
+    }
+
+    /**
+     * Figures of a build sheet accepted as they are.
+     *
+     * @param number the cylinder or main bearing; null for all of them, or the engine's one
+     * @param what what is outside, in words
+     */
+    public static Prefilled accepting(
+            Entry<Build> build, MeasureKind kind, @Nullable Integer number, String what) {
+        return new Prefilled(
+                new AcceptAsIs().key(),
+                Map.of(
+                        AcceptAsIs.ON, Places.key(build.fact().engine()),
+                        AcceptAsIs.FIGURE, SheetFigure.key(build.id(), kind, number),
+                        AcceptAsIs.WHAT, what));
+    }
+
+    /** A build sheet to be signed. */
+    public static Prefilled signing(Id<Build> build) {
+        return new Prefilled(new SignSheet().key(), Map.of(SignSheet.BUILD, build.text()));
     }
 
     private static Prefilled takeOff(Where where) {

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.OpenRow;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.AboutFacts;

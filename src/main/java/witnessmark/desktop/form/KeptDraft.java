@@ -1,4 +1,4 @@
-package witnessmark.desktop.runsheet;
+package witnessmark.desktop.form;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -19,12 +19,12 @@ import witnessmark.logbook.port.Drafts;
 import witnessmark.wording.Texts;
 
 /** Keeps what is typed into one form as a draft, at most a second old while typing goes on. Event thread only. */
-final class KeptDraft {
+public final class KeptDraft {
     /** The one draft of a form for something not yet written. */
-    static final String NEW = "new";
+    public static final String NEW = "new";
 
     /** Among the fields of a draft: which field the caret was in. */
-    static final String CARET = "caret in";
+    public static final String CARET = "caret in";
 
     private static final Logger LOG = LoggerFactory.getLogger(KeptDraft.class);
     private static final Duration AGE = Duration.ofMillis(900);
@@ -52,7 +52,7 @@ final class KeptDraft {
      * @param fields what there is to keep
      * @param told when the line has changed
      */
-    KeptDraft(
+    public KeptDraft(
             Desk book,
             Tasks tasks,
             Texts texts,
@@ -73,24 +73,24 @@ final class KeptDraft {
     }
 
     /** Something was typed. */
-    void typed() {
+    public void typed() {
         soon.pokeOnce();
     }
 
     /** The focus moved: what waits is kept now. */
-    void now() {
+    public void now() {
         soon.now();
     }
 
     /** What is to be said about the draft; empty while there is none. */
-    String line() {
+    public String line() {
         return line;
     }
 
     /** Finds out whether there is a draft from before the program was started, without opening the form. */
-    void lookFor() {
+    public void lookFor() {
         tasks.run(
-                texts.get("runsheet.opening"),
+                texts.get("form.draft.finding"),
                 () -> find().isPresent(),
                 there -> {
                     waits = there;
@@ -100,12 +100,12 @@ final class KeptDraft {
     }
 
     /** Whether there is one that is not on the form yet. */
-    boolean waits() {
+    public boolean waits() {
         return waits;
     }
 
     /** Reads the draft. Off the event thread. */
-    Optional<Drafts.Draft> find() {
+    public Optional<Drafts.Draft> find() {
         return book.logbook().drafts().find(form, record);
     }
 
@@ -114,7 +114,7 @@ final class KeptDraft {
      *
      * @param restore puts it on the form
      */
-    void found(Drafts.Draft draft, Runnable restore) {
+    public void found(Drafts.Draft draft, Runnable restore) {
         boolean typing = soon.isWaiting();
         restore.run();
         last = typing ? draft.fields() : Map.copyOf(fields.get());
@@ -124,17 +124,17 @@ final class KeptDraft {
     }
 
     /** What waits is not to be kept any more: the form is being saved. */
-    void hold() {
+    public void hold() {
         soon.cancel();
     }
 
     /** Throws the draft away. Off the event thread, as part of the work that saves. */
-    void discardHere() {
+    public void discardHere() {
         book.logbook().drafts().discard(form, record);
     }
 
     /** The draft is gone. */
-    void gone() {
+    public void gone() {
         turn++; // what is still being kept has nothing to say any more
         last = Map.of();
         line = "";
@@ -143,18 +143,18 @@ final class KeptDraft {
     }
 
     /** Throws the draft away. */
-    void discard() {
+    public void discard() {
         soon.cancel();
         gone();
         tasks.write(
-                texts.get("runsheet.draft.keeping"),
+                texts.get("form.draft.keeping"),
                 () -> {
                     discardHere();
                     return form;
                 },
                 gone -> {},
                 failure -> {
-                    line = texts.get("runsheet.draft.not_discarded");
+                    line = texts.get("form.draft.not_discarded");
                     told.run();
                 });
     }
@@ -177,7 +177,7 @@ final class KeptDraft {
         Instant at = typedAt;
         int mine = ++turn;
         tasks.write(
-                texts.get("runsheet.draft.keeping"),
+                texts.get("form.draft.keeping"),
                 () -> book.logbook().drafts().keep(form, record, new Drafts.Draft(now, at)),
                 kept -> sayIf(mine, kept, at),
                 failure -> sayIf(mine, Drafts.Kept.NOT_KEPT, at));
@@ -203,9 +203,9 @@ final class KeptDraft {
             last = Map.of();
         }
         line = switch (kept) {
-            case IN_LOGBOOK -> texts.get("runsheet.draft.kept", clock);
-            case IN_FALLBACK_FILE -> texts.get("runsheet.draft.kept_aside", clock);
-            case NOT_KEPT -> texts.get("runsheet.draft.not_kept", clock);
+            case IN_LOGBOOK -> texts.get("form.draft.kept", clock);
+            case IN_FALLBACK_FILE -> texts.get("form.draft.kept_aside", clock);
+            case NOT_KEPT -> texts.get("form.draft.not_kept", clock);
         };
         told.run();
     }

@@ -1,4 +1,4 @@
-package witnessmark.desktop.beforewego;
+package witnessmark.desktop.form;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
@@ -16,30 +16,26 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import net.miginfocom.swing.MigLayout;
-import witnessmark.desktop.form.FormKeys;
-import witnessmark.desktop.form.Keys;
-import witnessmark.desktop.form.Lettering;
-import witnessmark.desktop.form.Palette;
 
 /**
  * A row that leads somewhere: Enter, Space or a click opens it, Up and Down go to the row before and after. What is in
  * it is only to be looked at; the row itself speaks for all of it.
  */
-final class OpenRow extends JButton {
+public final class OpenRow extends JButton {
     /** How far the wash and the ring stand out at the sides of what is in the row. */
-    static final int BLEED = 8;
+    public static final int BLEED = 8;
 
     /** Constrains a list of rows so that what is in them lines up with the rest of the sheet. */
-    static final String LIST = "growx, pad 0 -" + BLEED + " 0 " + BLEED;
+    public static final String LIST = "growx, pad 0 -" + BLEED + " 0 " + BLEED;
 
     /** Constrains a line between rows. */
-    static final String BETWEEN = "growx, gapleft " + BLEED + ", gapright " + BLEED;
+    public static final String BETWEEN = "growx, gapleft " + BLEED + ", gapright " + BLEED;
 
     /**
      * @param columns MigLayout column constraints
      * @param about the whole row for screen readers
      */
-    OpenRow(String columns, String about, Runnable open) {
+    public OpenRow(String columns, String about, Runnable open) {
         super(new AbstractAction() {
             @Override
             public void actionPerformed(ActionEvent e) {
@@ -68,7 +64,7 @@ final class OpenRow extends JButton {
     }
 
     /** Puts words in the row. They may be cut: the whole is in the row's tooltip, since a label's own would catch clicks. */
-    void say(String words, String style, String constraints) {
+    public void say(String words, String style, String constraints) {
         JLabel label = Lettering.line(words, style);
         label.putClientProperty(Lettering.MAY_BE_CUT, true);
         add(label, "wmin 0, " + constraints);
@@ -113,7 +109,7 @@ final class OpenRow extends JButton {
     }
 
     /** Lets a key do something else with the row. */
-    void bind(int key, String name, Runnable work) {
+    public void bind(int key, String name, Runnable work) {
         FormKeys.bind(this, Keys.plain(key), name, work);
     }
 }

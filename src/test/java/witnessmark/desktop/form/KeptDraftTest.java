@@ -1,4 +1,4 @@
-package witnessmark.desktop.runsheet;
+package witnessmark.desktop.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,0 +1,179 @@
+package witnessmark.desktop.bench;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Hairline;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.OpenRow;
+import witnessmark.desktop.form.SeamMark;
+import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.Styles;
+import witnessmark.domain.MeasureKind;
+import witnessmark.wording.FitWords;
+import witnessmark.wording.Texts;
+
+/** How the figures stand, worst first: a line for each kind, which opens to what it rests on. */
+final class AnswersView {
+    private final Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
+    private final Texts texts;
+    private final Map<MeasureKind, OpenRow> rows = new EnumMap<>(MeasureKind.class);
+    private Ways ways = (line, under) -> {};
+    private List<AnswerLine> shown = List.of();
+    private List<String> contradictions = List.of();
+    private @Nullable MeasureKind open;
+
+    /** What can be done about an answer; puts it under what is told of it. */
+    interface Ways {
+        void add(AnswerLine line, JPanel under);
+    }
+
+    AnswersView(Texts texts) {
+        this.texts = texts;
+        sheet.getAccessibleContext().setAccessibleName(texts.get("bench.answers"));
+    }
+
+    Sheet component() {
+        return sheet;
+    }
+
+    void ways(Ways others) {
+        ways = others;
+    }
+
+    void show(BenchLines lines) {
+        if (!lines.answers().equals(shown) || !lines.contradictions().equals(contradictions)) {
+            shown = lines.answers();
+            contradictions = lines.contradictions();
+            put();
+        }
+    }
+
+    /** Opens one kind, or closes all. */
+    void open(@Nullable MeasureKind kind) {
+        open = kind;
+        put();
+    }
+
+    private void put() {
+        sheet.removeAll();
+        rows.clear();
+        sheet.add(Lettering.line(texts.get("bench.answers"), Styles.SECTION));
+        contradictions.forEach(
+                sentence -> sheet.add(Lettering.paragraph(sentence, Styles.STOP), "growx, wmin 0, gaptop 2"));
+        for (AnswerLine.Group group : AnswerLine.Group.values()) {
+            List<AnswerLine> of =
+                    shown.stream().filter(line -> line.group() == group).toList();
+            if (!of.isEmpty()) {
+                sheet.add(Lettering.line(texts.get(group.key(), of.size()), Styles.NOTE), "gaptop 6");
+                of.forEach(this::row);
+            }
+        }
+        if (shown.isEmpty()) {
+            sheet.add(Lettering.paragraph(texts.get("bench.answers.none"), Styles.QUIET_INK), "growx, wmin 0");
+        }
+        sheet.revalidate();
+        sheet.repaint();
+    }
+
+    private void row(AnswerLine line) {
+        BenchLines.Stand stand = line.stand();
+        String about = texts.get("bench.answer.about", stand.word(), stand.sentence());
+        sheet.add(new Hairline(), "growx, wmin 0");
+        OpenRow row = new OpenRow("[24!]10[0::,grow,fill]", about, () -> toggle(line.kind()));
+        row.add(mark(stand), "aligny top");
+        row.add(Lettering.through(stand.sentence(), Styles.FIELD_LABEL), "growx, wmin 0");
+        row.getAccessibleContext()
+                .setAccessibleDescription(
+                        texts.get(line.kind() == open ? "bench.answer.close" : "bench.answer.open"));
+        rows.put(line.kind(), row);
+        sheet.add(row, OpenRow.LIST);
+        if (line.kind() == open) {
+            sheet.add(under(line), "growx, wmin 0, gapleft 34, gapbottom 6");
+        }
+    }
+
+    private void toggle(MeasureKind kind) {
+        open(kind == open ? null : kind);
+        Optional.ofNullable(rows.get(kind)).ifPresent(OpenRow::requestFocusInWindow);
+    }
+
+    /** The line of a kind. */
+    Optional<OpenRow> row(MeasureKind kind) {
+        return Optional.ofNullable(rows.get(kind));
+    }
+
+    private static SeamMark mark(BenchLines.Stand stand) {
+        SeamMark mark = new SeamMark(
+                stand.state() == null ? witnessmark.desktop.form.SeamState.SCRAP : stand.state(),
+                stand.word(),
+                stand.sentence());
+        mark.setToolTipText(null); // it would catch clicks
+        if (stand.state() == null) {
+            mark.setIcon(null);
+        }
+        return mark;
+    }
+
+    private JPanel under(AnswerLine line) {
+        JPanel under = new JPanel(new MigLayout("insets 0, gap 8 2, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        under.setOpaque(false);
+        line.beside().forEach(said -> under.add(note(said), "growx, wmin 0"));
+        line.accepted().forEach(said -> under.add(
+                Lettering.paragraph(said, Styles.ECHO), "growx, wmin 0"));
+        if (!line.column().isEmpty()) {
+            under.add(
+                    Lettering.paragraph(texts.get("bench.column", line.columnOf()), Styles.ECHO),
+                    "growx, wmin 0, gaptop 4");
+            under.add(column(line.column()), "growx, wmin 0");
+        }
+        ways.add(line, under);
+        if (!line.places().isEmpty()) {
+            under.add(Lettering.line(texts.get("bench.places"), Styles.ECHO), "gaptop 4");
+            line.places().forEach(place -> under.add(place(place), "growx, wmin 0"));
+        }
+        if (!line.caution().isEmpty()) {
+            under.add(note(line.caution()), "growx, wmin 0, gaptop 4");
+        }
+        return under;
+    }
+
+    private static JTextArea note(String said) {
+        return Lettering.paragraph(said, Styles.NOTE);
+    }
+
+    private static JPanel place(BenchLines.Stand place) {
+        JPanel line = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[24!][0::,grow,fill]"));
+        line.setOpaque(false);
+        line.add(mark(place), "aligny top");
+        line.add(note(place.sentence()), "growx, wmin 0");
+        return line;
+    }
+
+    /** Figures under each other as they are added by hand, the sum under a line. */
+    private JPanel column(List<FitWords.Line> lines) {
+        JPanel column = new JPanel(new MigLayout("insets 0, gap 8 1, fillx", "[0::,grow,fill][]"));
+        column.setOpaque(false);
+        for (int i = 0; i < lines.size(); i++) {
+            FitWords.Line line = lines.get(i);
+            boolean sum = i == lines.size() - 1;
+            if (sum) {
+                column.add(new Hairline(), "newline, span 2, growx");
+            }
+            column.add(
+                    Lettering.paragraph(
+                            line.basis().isEmpty()
+                                    ? line.what()
+                                    : texts.get("bench.column.line", line.what(), line.basis()),
+                            sum ? Styles.ECHO : Styles.NOTE),
+                    "newline, growx, wmin 0, aligny top");
+            column.add(Lettering.figure(line.figure(), Styles.ECHO), "aligny top");
+        }
+        return column;
+    }
+}

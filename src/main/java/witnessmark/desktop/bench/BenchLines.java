@@ -1,0 +1,101 @@
+package witnessmark.desktop.bench;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.MeasurePlace;
+
+/**
+ * A build sheet in words.
+ *
+ * @param build the text form of the build's identity
+ * @param title which engine and which build
+ * @param headline what the sheet comes to
+ * @param state the mark beside it
+ * @param signed by whom it is signed and when, or that nobody signed it
+ * @param contradictions figures that cannot all be right
+ * @param steps what is measured, in measuring order
+ * @param answers how it stands, worst first
+ */
+record BenchLines(
+        String build,
+        String title,
+        String headline,
+        SeamState state,
+        String signed,
+        List<String> contradictions,
+        List<Step> steps,
+        List<AnswerLine> answers) {
+    BenchLines {
+        contradictions = List.copyOf(contradictions);
+        steps = List.copyOf(steps);
+        answers = List.copyOf(answers);
+    }
+
+    /**
+     * A build to choose.
+     *
+     * @param id the text form of its identity
+     * @param words engine, number, since when it is open or when it was closed
+     */
+    record Choice(String id, String words) {
+        /** What screen readers say of it. */
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /** What is measured in one step of the build. */
+    record Step(String heading, List<Grid> grids) {
+        Step {
+            grids = List.copyOf(grids);
+        }
+    }
+
+    /**
+     * One kind of figure.
+     *
+     * @param heading its name
+     * @param unit the unit of bare figures, and what they may be
+     * @param words whether a side is told in words, like {@code 0.05 proud}, which needs more room
+     * @param columns what stands above the fields; empty where one figure is taken at a place
+     * @param rows in measuring order
+     */
+    record Grid(String heading, String unit, boolean words, List<String> columns, List<Row> rows) {
+        Grid {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+        }
+
+        /** How many fields stand beside each other. */
+        int width() {
+            return Math.max(1, columns.size());
+        }
+    }
+
+    /** A cylinder, a main bearing, or a spot of the engine's one. */
+    record Row(String label, List<Cell> cells) {
+        Row {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /**
+     * A field.
+     *
+     * @param place where
+     * @param name what is measured there, with its unit, for screen readers
+     * @param column which column it stands in
+     */
+    record Cell(MeasurePlace place, String name, int column) {}
+
+    /**
+     * How a figure stands.
+     *
+     * @param state its mark, or null where nothing is set to hold it against
+     * @param word the word of the mark; empty without one
+     * @param sentence in full
+     */
+    record Stand(@Nullable SeamState state, String word, String sentence) {}
+}

@@ -1,0 +1,153 @@
+package witnessmark.desktop.bench;
+
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormFoot;
+import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.NoticeStrip;
+import witnessmark.desktop.form.ScrollPage;
+import witnessmark.desktop.form.Styles;
+import witnessmark.domain.MeasurePlace;
+import witnessmark.wording.Texts;
+
+/** The page: which build above, its sheet, and beside it how its figures stand. */
+final class BenchPanel extends JPanel {
+    private final transient Texts texts;
+    private final NoticeStrip notice = new NoticeStrip();
+    private final JTextArea empty;
+    private final BenchHead head;
+    private final GridsView grids;
+    private final AnswersView answers;
+    private final NoticeStrip refused = new NoticeStrip();
+    private final FormFoot foot;
+    private final TwoPanes panes;
+
+    /**
+     * @param told hears of the fields
+     * @param chosen told the identity of another build
+     * @param sign opens what signs the sheet
+     * @param save writes what is typed
+     */
+    BenchPanel(
+            Texts texts,
+            InHand inHand,
+            GridsView.Told told,
+            Consumer<String> chosen,
+            Runnable sign,
+            Runnable save) {
+        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][]10[][0::,fill,grow]"));
+        this.texts = texts;
+        setOpaque(false);
+        head = new BenchHead(texts, chosen, this::turn);
+        grids = new GridsView(told);
+        answers = new AnswersView(texts);
+        empty = Lettering.paragraph(texts.get("bench.empty"), Styles.QUIET_INK);
+        empty.setVisible(false);
+        foot = new FormFoot(List.of(
+                Buttons.plain(Caption.of(texts.get("bench.sign")), sign),
+                Buttons.main(Caption.of(texts.get("bench.save")), Keys.menu(KeyEvent.VK_ENTER), save)));
+        LeftPane left = new LeftPane(inHand.component(), grids.component(), refused, foot);
+        panes = new TwoPanes(left, new ScrollPage(answers.component()));
+        FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", save);
+        add(notice, "cell 0 0, growx");
+        add(head, "cell 0 1, growx, wmin 0");
+        add(empty, "cell 0 2, growx, wmin 0");
+        add(panes, "cell 0 3, grow, w 0:0:, h 0:0:");
+    }
+
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        head.turn(!panes.both(), panes.sideFirst());
+    }
+
+    void turn() {
+        panes.sideFirst(!panes.sideFirst());
+        head.turn(!panes.both(), panes.sideFirst());
+    }
+
+    void none() {
+        notice.dismiss();
+        head.setVisible(false);
+        panes.setVisible(false);
+        empty.setVisible(true);
+    }
+
+    void show(List<BenchLines.Choice> all, BenchLines lines) {
+        notice.dismiss();
+        head.setVisible(true);
+        panes.setVisible(true);
+        empty.setVisible(false);
+        head.choices(
+                all,
+                all.stream()
+                        .filter(choice -> choice.id().equals(lines.build()))
+                        .findFirst()
+                        .orElse(null));
+        head.show(lines);
+        grids.show(lines.steps());
+        answers.show(lines);
+    }
+
+    void failed(String sentence, JButton again) {
+        notice.show(sentence, List.of(again));
+    }
+
+    /** An earlier day is only looked at. */
+    void editable(boolean yes) {
+        grids.editable(yes);
+        foot.setVisible(yes);
+    }
+
+    /** What became of what is typed. */
+    void foot(
+            String draft, String failure, List<MeasurePlace> stopped, Function<MeasurePlace, String> name) {
+        foot.draft(draft);
+        foot.look(
+                texts.get("bench.look", stopped.size()),
+                rest -> texts.get("bench.look.rest", rest),
+                stopped,
+                name,
+                this::focus);
+        refused.say(List.of(failure), List::of);
+    }
+
+    /** Goes to a field; the sheet comes into view for it. */
+    void focus(MeasurePlace place) {
+        if (!panes.both() && panes.sideFirst()) {
+            turn();
+        }
+        grids.field(place).ifPresent(field -> {
+            grids.hold(field);
+            field.requestFocusInWindow();
+            field.selectAll();
+        });
+    }
+
+    JComponent firstFocus() {
+        return head.firstFocus();
+    }
+
+    GridsView grids() {
+        return grids;
+    }
+
+    AnswersView answers() {
+        return answers;
+    }
+
+    BenchHead head() {
+        return head;
+    }
+}

@@ -1,0 +1,100 @@
+package witnessmark.desktop.bench;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.FitVerdict;
+import witnessmark.domain.SignOff;
+import witnessmark.fit.result.Check;
+import witnessmark.logbook.View;
+import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.wording.FitWords;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Words a build sheet. The same answer always gives the same lines. */
+final class BenchWords {
+    private final Texts texts;
+    private final Measures measures;
+    private final FitWords fit;
+    private final GridWords grids;
+    private final AnswerWords answers;
+
+    BenchWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.fit = new FitWords(texts, measures);
+        Verdicts verdicts = new Verdicts(texts, fit);
+        this.grids = new GridWords(texts, measures, fit);
+        this.answers = new AnswerWords(texts, measures, fit, verdicts);
+    }
+
+    /** A build as it is chosen. */
+    BenchLines.Choice choice(View view, Entry<Build> entry) {
+        Build build = entry.fact();
+        String name = name(view.facts().of(Engine.class).get(build.engine()), build);
+        return new BenchLines.Choice(
+                entry.id().text(),
+                build.closed() == null || !view.ledger().asOf().counts(build.closed())
+                        ? texts.get(
+                                "bench.build.open",
+                                name,
+                                measures.date(build.opened().day()))
+                        : texts.get(
+                                "bench.build.closed",
+                                name,
+                                measures.date(build.closed().day())));
+    }
+
+    /** {@code K05, build 3}. */
+    String name(Engine engine, Build build) {
+        return texts.get("bench.build", engine.number(), build.number());
+    }
+
+    BenchLines lines(SheetPage page) {
+        int outside = page.open(FitVerdict.OUTSIDE).size();
+        int missing = (int) page.open(FitVerdict.NOT_MEASURED).stream()
+                .filter(check -> check.bounds().limits())
+                .count();
+        int accepted = (int) page.answers().stream()
+                .flatMap(answer -> answer.checks().stream())
+                .filter(check -> isOpen(check) && page.accepts(check).isPresent())
+                .count();
+        return new BenchLines(
+                page.build().id().text(),
+                name(page.engine().fact(), page.build().fact()),
+                fit.headline(outside, missing, accepted),
+                outside > 0 || !page.contradictions().isEmpty()
+                        ? SeamState.OVER
+                        : missing > 0 ? SeamState.NOT_KNOWN : accepted > 0 ? SeamState.RUN_ON : SeamState.WITHIN,
+                signed(page),
+                page.contradictions().stream().map(fit::contradiction).toList(),
+                grids.steps(page),
+                answers.lines(page));
+    }
+
+    private static boolean isOpen(Check check) {
+        return check.verdict() == FitVerdict.OUTSIDE || check.verdict() == FitVerdict.NOT_MEASURED;
+    }
+
+    private String signed(SheetPage page) {
+        @Nullable Entry<SignOff> entry = page.signed();
+        String closer = page.build().fact().signedBy();
+        if (entry == null) {
+            return closer.isBlank() ? texts.get("bench.signed.not") : texts.get("bench.signed.build", closer);
+        }
+        SignOff signed = entry.fact();
+        String day = measures.date(signed.at().day());
+        return signed.seenByTwo()
+                ? texts.get("bench.signed.two", day, signed.by(), signed.second())
+                : texts.get("bench.signed.one", day, signed.by());
+    }
+
+
+    FitWords fit() {
+        return fit;
+    }
+}

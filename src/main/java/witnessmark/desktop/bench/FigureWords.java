@@ -1,0 +1,232 @@
+package witnessmark.desktop.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.NoteLine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.HowStood;
+import witnessmark.domain.MeasureKind;
+import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.Measurement;
+import witnessmark.domain.Tool;
+import witnessmark.fit.result.Bounds;
+import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.logbook.measuring.WriteFigures;
+import witnessmark.quantity.Dimension;
+import witnessmark.quantity.typed.MeasureUnit;
+import witnessmark.wording.FitWords;
+import witnessmark.wording.MeasureWords;
+import witnessmark.wording.Measures;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/** Words the field in hand: what was understood, what is doubtful, how it stands, how it was taken. */
+final class FigureWords {
+    /** From this length on inches are spoken of, below it thousandths of one. */
+    private static final long INCHES_FROM = 2_540_000;
+
+    private final Texts texts;
+    private final Measures measures;
+    private final FitWords fit;
+    private final MeasureWords figures;
+    private final RecordWords records;
+    private final Verdicts verdicts;
+
+    FigureWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.fit = new FitWords(texts, measures);
+        this.figures = new MeasureWords(texts, measures);
+        this.records = new RecordWords(texts);
+        this.verdicts = new Verdicts(texts, fit);
+    }
+
+    /** What is said of a field, and how much it matters. */
+    record Say(NoteLine.Level level, String words) {}
+
+    /** The name of a place, as a heading. */
+    String name(MeasurePlace place) {
+        return records.label(fit.of(place));
+    }
+
+    /** The kind of a place, to be read from afar. */
+    String kind(MeasurePlace place) {
+        return records.label(records.word(place.kind()));
+    }
+
+    /** The place without its kind. */
+    String where(MeasurePlace place) {
+        return fit.where(place);
+    }
+
+    /** What is said under the field in hand. */
+    Say say(BenchModel model, MeasurePlace place) {
+        Optional<BenchModel.Entered> typed = model.entered(place);
+        if (typed.isPresent() && !model.hows().reads(typed.get().how())) {
+            How how = typed.get().how();
+            return new Say(
+                    NoteLine.Level.STOP,
+                    texts.get(
+                            "bench.say.temperature",
+                            how.temperature(),
+                            model.hows().example(how)));
+        }
+        if (typed.isPresent()) {
+            return say(model.page(), place, typed.get().text(), model.wasLeft(place));
+        }
+        Optional<Measurement> written = model.page().figure(place);
+        if (written.isEmpty()) {
+            return new Say(NoteLine.Level.NOTE, texts.get("bench.say.nothing"));
+        }
+        String echo = understood(place.kind(), written.get().value());
+        return new Say(
+                NoteLine.Level.NOTE,
+                model.text(place).isBlank() ? texts.get("bench.say.stays", echo) : join(echo, stands(model, place)));
+    }
+
+    private Say say(SheetPage page, MeasurePlace place, String text, boolean left) {
+        WriteFigures.Understood read = WriteFigures.read(page, place, text);
+        Long parts = read.parts();
+        if (parts == null) {
+            return new Say(
+                    left ? NoteLine.Level.STOP : NoteLine.Level.NOTE,
+                    texts.get("bench.say.unreadable", text, read.example()));
+        }
+        String echo = understood(place.kind(), parts);
+        List<WriteFigures.Doubt> doubts = read.doubts();
+        if (doubts.contains(WriteFigures.Doubt.UNLIKE_OTHERS)) {
+            return new Say(
+                    NoteLine.Level.QUERY,
+                    texts.get(
+                            "bench.say.unlike",
+                            echo,
+                            fit.figure(place.kind(), Objects.requireNonNull(read.low())),
+                            fit.figure(place.kind(), Objects.requireNonNull(read.high()))));
+        }
+        if (doubts.contains(WriteFigures.Doubt.SIDE_NOT_SAID)) {
+            return new Say(NoteLine.Level.QUERY, texts.get("bench.say.side", echo));
+        }
+        String before = doubts.contains(WriteFigures.Doubt.REPEAT)
+                ? texts.get(
+                        "bench.say.repeat", page.figure(place).map(Measurement::typed).orElse(""))
+                : "";
+        return new Say(NoteLine.Level.ECHO, join(join(echo, stand(page, place, parts).sentence()), before));
+    }
+
+    private static String join(String first, String second) {
+        return first.isEmpty() || second.isEmpty() ? first + second : first + "; " + second;
+    }
+
+    private String stands(BenchModel model, MeasurePlace place) {
+        return stand(model, place).sentence();
+    }
+
+    /** The mark of a field, by what stands in it. */
+    BenchLines.Stand stand(BenchModel model, MeasurePlace place) {
+        Long parts = parts(model, place);
+        return parts == null ? new BenchLines.Stand(null, "", "") : stand(model.page(), place, parts);
+    }
+
+    private static @Nullable Long parts(BenchModel model, MeasurePlace place) {
+        Optional<BenchModel.Entered> typed = model.entered(place);
+        return typed.isPresent()
+                ? WriteFigures.read(model.page(), place, typed.get().text()).parts()
+                : model.page().figure(place).map(Measurement::value).orElse(null);
+    }
+
+    private BenchLines.Stand stand(SheetPage page, MeasurePlace place, long parts) {
+        Bounds bounds = page.bounds(place);
+        if (!bounds.any()) {
+            return new BenchLines.Stand(null, "", "");
+        }
+        boolean accepted = page.answer(place.kind()).stream()
+                .flatMap(answer -> answer.checks().stream())
+                .filter(check -> check.place().equals(place)
+                        && check.value() != null
+                        && check.value() == parts)
+                .anyMatch(check -> page.accepts(check).isPresent());
+        BenchLines.Stand stand = verdicts.stand(bounds.verdict(parts), accepted, "");
+        return new BenchLines.Stand(
+                stand.state(),
+                stand.word(),
+                texts.get("bench.say.stand", stand.word(), fit.bounds(place.kind(), bounds)));
+    }
+
+    /** {@code = 0.051 mm (2 thou)}, or where a sign is a side {@code 0.05 mm proud of the deck}. */
+    String understood(MeasureKind kind, long parts) {
+        if (kind.sided() && parts != 0) {
+            return texts.get(
+                    parts < 0 ? "bench.say.proud" : "bench.say.down",
+                    figures.figure(kind.dimension(), Math.abs(parts)),
+                    inches(Math.abs(parts)));
+        }
+        String figure = figures.figure(kind.dimension(), parts);
+        return kind.dimension() == Dimension.LENGTH
+                ? texts.get("bench.say.length", figure, inches(parts))
+                : texts.get("bench.say.figure", figure);
+    }
+
+    private String inches(long parts) {
+        boolean long_ = Math.abs(parts) >= INCHES_FROM;
+        MeasureUnit unit = long_ ? MeasureUnit.INCH : MeasureUnit.THOU;
+        int decimals = long_ ? 4 : 1;
+        return texts.get(
+                "measures.figure", measures.number(unit.figure(parts, decimals), decimals), unit.sign());
+    }
+
+    /** The figure to be read out: as understood, or as typed where it cannot be read. */
+    String far(BenchModel model, MeasurePlace place) {
+        Long parts = parts(model, place);
+        return parts == null ? model.text(place) : farFigure(place.kind(), parts);
+    }
+
+    private String farFigure(MeasureKind kind, long parts) {
+        String figure = figures.figure(kind.dimension(), kind.sided() ? Math.abs(parts) : parts);
+        return kind.sided() && parts != 0
+                ? texts.get(parts < 0 ? "bench.far.proud" : "bench.far.down", figure)
+                : figure;
+    }
+
+    /** How a written figure was taken: {@code pushed down, dial gauge DG-1, 20 °C, crew chief, 24 Jan}. */
+    String taken(SheetPage page, MeasurePlace place, List<Entry<Tool>> tools) {
+        return page.figure(place).map(figure -> taken(figure, tools)).orElse("");
+    }
+
+    private String taken(Measurement figure, List<Entry<Tool>> tools) {
+        List<String> parts = new ArrayList<>();
+        if (figure.stood() != HowStood.NOT_SAID) {
+            parts.add(records.word(figure.stood()));
+        }
+        tools.stream()
+                .filter(tool -> tool.id().equals(figure.tool()))
+                .forEach(tool -> parts.add(tool(tool)));
+        if (figure.temperature() != null) {
+            parts.add(measures.temperature(figure.temperature()));
+        }
+        parts.add(figure.by());
+        parts.add(measures.shortDate(figure.at().day()));
+        parts.removeIf(String::isBlank);
+        return texts.get("bench.taken", measures.row(parts));
+    }
+
+    /** {@code DG-1, dial gauge}. */
+    String tool(Entry<Tool> tool) {
+        return texts.get("bench.tool", tool.fact().mark(), records.word(tool.fact().kind()));
+    }
+
+    String stood(HowStood stood) {
+        return records.label(records.word(stood));
+    }
+
+    /** A repeat: what was typed, when, by whom. */
+    String repeat(Measurement figure) {
+        return texts.get(
+                "bench.repeat",
+                figures.figure(figure.kind().dimension(), figure.value()),
+                measures.shortDate(figure.at().day()),
+                figure.by());
+    }
+}

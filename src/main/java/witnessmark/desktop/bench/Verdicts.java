@@ -1,0 +1,41 @@
+package witnessmark.desktop.bench;
+
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.domain.FitVerdict;
+import witnessmark.fit.result.Check;
+import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.wording.FitWords;
+import witnessmark.wording.Texts;
+
+/** The marks under which figures stand, with their words. */
+final class Verdicts {
+    private final Texts texts;
+    private final FitWords fit;
+
+    Verdicts(Texts texts, FitWords fit) {
+        this.texts = texts;
+        this.fit = fit;
+    }
+
+    /** How one figure stands, and whether it is accepted as it is. */
+    BenchLines.Stand stand(SheetPage page, Check check) {
+        return stand(check.verdict(), page.accepts(check).isPresent(), fit.check(check));
+    }
+
+    BenchLines.Stand stand(FitVerdict verdict, boolean accepted, String sentence) {
+        SeamState state = state(verdict, accepted);
+        boolean signed = state == SeamState.RUN_ON || accepted && verdict == FitVerdict.NOT_MEASURED;
+        return new BenchLines.Stand(state, signed ? texts.get("bench.accepted") : fit.verdict(verdict), sentence);
+    }
+
+    private static @Nullable SeamState state(FitVerdict verdict, boolean accepted) {
+        return switch (verdict) {
+            case OUTSIDE -> accepted ? SeamState.RUN_ON : SeamState.OVER;
+            case NOT_MEASURED -> SeamState.NOT_KNOWN;
+            case OFF_AIM -> SeamState.DUE;
+            case INSIDE -> SeamState.WITHIN;
+            case NO_LIMIT -> null;
+        };
+    }
+}

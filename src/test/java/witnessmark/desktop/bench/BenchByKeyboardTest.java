@@ -1,0 +1,255 @@
+package witnessmark.desktop.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.testing.Focus;
+import witnessmark.desktop.testing.Keyboard;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Entry;
+import witnessmark.domain.HowStood;
+import witnessmark.domain.MeasureKind;
+import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.Measurement;
+import witnessmark.logbook.Desk;
+
+/** The measuring bench in a real window with nothing but keys. */
+@UiTest(display = true)
+class BenchByKeyboardTest {
+    private static final int MENU = InputEvent.CTRL_DOWN_MASK;
+
+    private final JFrame frame = new JFrame();
+    private final Desk book = BenchWindow.sample();
+    private BenchWindow window;
+    private Keyboard keys;
+
+    @BeforeEach
+    void show() {
+        open();
+    }
+
+    private void open() {
+        window = new BenchWindow(Looks.light(), BenchWindow.english(), book);
+        keys = new Keyboard(window.tasks::awaitIdle);
+        frame.setContentPane(window.pane);
+        frame.setJMenuBar(window.pane.menuBar());
+        frame.setSize(1366, 768);
+        frame.setVisible(true);
+        frame.validate();
+    }
+
+    @AfterEach
+    void close() {
+        frame.dispose();
+        window.close();
+    }
+
+    private FigureField goTo(MeasureKind kind, int number, int spot) {
+        FigureField field = window.field(kind, number, spot);
+        field.requestFocusInWindow();
+        Focus.await(field);
+        return field;
+    }
+
+    private List<Measurement> written(MeasureKind kind) {
+        return book.view()
+                .facts()
+                .of(Measurement.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(figure -> figure.build().equals(window.build("K05", 3).id()) && figure.kind() == kind)
+                .toList();
+    }
+
+    private static MeasurePlace here() {
+        return ((FigureField) Keyboard.owner()).cell().place();
+    }
+
+    /** Eight figures, eight times Enter, saved with Ctrl+Enter: a number pad is enough for all but the last. */
+    @Test
+    void the_whole_deck_is_typed_in_measuring_order_and_written_in_one_change() {
+        goTo(MeasureKind.DECK_CLEARANCE, 1, 0);
+        List<MeasurePlace> went = new ArrayList<>();
+        for (String figure : List.of("0.20", "0.15", "0.21", "0.16", "0.19", "0.15", "0.20", "0.16 down")) {
+            went.add(here());
+            keys.type(figure);
+            keys.press(KeyEvent.VK_ENTER);
+        }
+        List<MeasurePlace> order = window.place.model().page().order().stream()
+                .filter(place -> place.kind() == MeasureKind.DECK_CLEARANCE)
+                .toList();
+        assertThat(went).containsExactlyElementsOf(order);
+        assertThat(written(MeasureKind.DECK_CLEARANCE)).isEmpty();
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(written(MeasureKind.DECK_CLEARANCE))
+                .extracting(Measurement::value)
+                .containsExactlyInAnyOrder(
+                        200_000L, 150_000L, 210_000L, 160_000L, 190_000L, 150_000L, 200_000L, 160_000L);
+        assertThat(window.place.model().isDirty()).isFalse();
+        assertThat(book.logbook().drafts().begun()).isEmpty();
+        book.undo().orThrow();
+        assertThat(written(MeasureKind.DECK_CLEARANCE)).isEmpty();
+    }
+
+    @Test
+    void enter_and_shift_enter_go_over_every_field_of_the_sheet_in_measuring_order_and_back() {
+        List<MeasurePlace> order = window.place.model().page().order();
+        FigureField first = window.place.panel().grids().field(order.get(0)).orElseThrow();
+        first.requestFocusInWindow();
+        Focus.await(first);
+        List<MeasurePlace> went = new ArrayList<>(List.of(here()));
+        for (int i = 1; i < order.size(); i++) {
+            keys.press(i % 2 == 0 ? KeyEvent.VK_ENTER : KeyEvent.VK_TAB);
+            went.add(here());
+        }
+        assertThat(went).containsExactlyElementsOf(order);
+        keys.press(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK);
+        assertThat(here()).isEqualTo(order.get(order.size() - 2));
+    }
+
+    @Test
+    void what_was_understood_is_echoed_and_never_put_in_place_of_what_is_typed() {
+        FigureField field = goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
+        keys.type("2 thou");
+        assertThat(field.getText()).isEqualTo("2 thou");
+        assertThat(window.said()).contains("= 0.0508 mm (2.0 thou)");
+        assertThat(field.state()).isEqualTo(SeamState.WITHIN);
+        keys.press(KeyEvent.VK_ENTER);
+        assertThat(field.getText()).isEqualTo("2 thou");
+    }
+
+    /** A bare minus, 3 mm where 0.05 is usual, and a text that is no figure. */
+    @Test
+    void what_is_doubtful_asks_and_what_cannot_be_read_stops_with_an_example() {
+        goTo(MeasureKind.DECK_CLEARANCE, 1, 0);
+        keys.type("-0.05");
+        assertThat(window.said()).contains("0.05 mm (2.0 thou) proud of the deck, as the minus says");
+        goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
+        keys.type("3");
+        assertThat(window.said()).contains("What is known of such a place lies between 0.05 mm and 0.062 mm.");
+        goTo(MeasureKind.MAIN_CLEARANCE, 3, 0);
+        keys.type("0.056");
+        assertThat(window.said()).contains("= 0.056 mm (2.2 thou); inside");
+        FigureField wrong = goTo(MeasureKind.MAIN_CLEARANCE, 2, 0);
+        keys.type("abc");
+        keys.press(KeyEvent.VK_ENTER);
+        assertThat(wrong.getText()).isEqualTo("abc");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        Focus.await(wrong);
+        assertThat(window.said()).contains("Can't read 'abc'. Try 0.05 mm.", "1 field needs a look");
+        assertThat(written(MeasureKind.MAIN_CLEARANCE)).isEmpty();
+        keys.type("0.055");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(written(MeasureKind.MAIN_CLEARANCE)).hasSize(3);
+    }
+
+    @Test
+    void what_is_typed_is_found_again_with_how_it_was_taken_when_the_program_is_opened_anew() {
+        goTo(MeasureKind.DECK_CLEARANCE, 1, 0);
+        window.place.inHand().stood().combo().setSelectedItem(HowStood.PUSHED_DOWN);
+        keys.type("0.2x");
+        keys.press(KeyEvent.VK_ENTER);
+        keys.type("0.15");
+        window.tasks.awaitIdle();
+        assertThat(window.said()).contains("Draft kept");
+        window.close();
+        open();
+        window.tasks.awaitIdle();
+        assertThat(window.field(MeasureKind.DECK_CLEARANCE, 1, 0).getText()).isEqualTo("0.2x");
+        FigureField typed = window.field(MeasureKind.DECK_CLEARANCE, 1, 1);
+        assertThat(window.place.firstFocus()).isSameAs(typed);
+        assertThat(typed.getText()).isEqualTo("0.15");
+        assertThat(window.place.inHand().stood().chosen()).isEqualTo(HowStood.PUSHED_DOWN);
+        goTo(MeasureKind.DECK_CLEARANCE, 1, 0);
+        keys.type("0.2");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(written(MeasureKind.DECK_CLEARANCE))
+                .hasSize(2)
+                .allSatisfy(figure -> assertThat(figure.stood()).isEqualTo(HowStood.PUSHED_DOWN));
+    }
+
+    @Test
+    void a_figure_measured_again_counts_and_the_one_before_can_be_made_to_count_again() {
+        goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
+        keys.type("0.055");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        keys.press(KeyEvent.VK_ENTER).press(KeyEvent.VK_ENTER, InputEvent.SHIFT_DOWN_MASK);
+        keys.type("0.057");
+        assertThat(window.said()).contains("before it was 0.055");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(inUse()).containsExactly("0.057");
+        window.place
+                .bench()
+                .count(window.place.model().page().figures().stream()
+                        .filter(entry -> !entry.fact().inUse())
+                        .findFirst()
+                        .orElseThrow());
+        window.tasks.awaitIdle();
+        assertThat(inUse()).containsExactly("0.055");
+        assertThat(window.field(MeasureKind.MAIN_CLEARANCE, 1, 0).getText()).isEqualTo("0.055");
+    }
+
+    private List<String> inUse() {
+        return written(MeasureKind.MAIN_CLEARANCE).stream()
+                .filter(Measurement::inUse)
+                .map(Measurement::typed)
+                .toList();
+    }
+
+    @Test
+    void a_field_that_was_emptied_shows_again_what_is_written() {
+        window.choose("K05", 1);
+        FigureField field = goTo(MeasureKind.DECK_CLEARANCE, 1, 0);
+        String before = field.getText();
+        keys.press(KeyEvent.VK_DELETE);
+        assertThat(field.getText()).isEmpty();
+        assertThat(window.said()).contains("A figure is measured again, not taken away.");
+        keys.press(KeyEvent.VK_ENTER);
+        assertThat(field.getText()).isEqualTo(before);
+        assertThat(window.place.model().isDirty()).isFalse();
+    }
+
+    @Test
+    void the_field_in_hand_is_shown_very_large_and_as_usual_again() {
+        goTo(MeasureKind.DECK_CLEARANCE, 1, 0);
+        keys.type("0.2");
+        assertThat(window.said()).doesNotContain("0.20 mm down");
+        window.place.commands().get(1).perform();
+        frame.validate();
+        assertThat(window.said()).contains("0.20 mm down", "Deck clearance, cylinder 1, thrust side");
+        window.place.commands().get(1).perform();
+        frame.validate();
+        assertThat(window.said()).doesNotContain("0.20 mm down");
+    }
+
+    @Test
+    void an_earlier_day_is_only_looked_at() {
+        book.lookAsOf(java.time.LocalDate.of(2026, 7, 1));
+        window.window.changed();
+        window.tasks.awaitIdle();
+        FigureField field = window.field(MeasureKind.DECK_CLEARANCE, 1, 0);
+        assertThat(field.isEditable()).isFalse();
+        assertThat(window.said()).doesNotContain("Write figures");
+        book.lookAsOf(null);
+        window.window.changed();
+        window.tasks.awaitIdle();
+        assertThat(field.isEditable()).isTrue();
+    }
+
+    @Test
+    void a_doubt_is_told_by_its_outline_too() {
+        FigureField field = goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
+        keys.type("3");
+        assertThat(field.getClientProperty("JComponent.outline")).isEqualTo("warning");
+        assertThat(field.getAccessibleContext().getAccessibleDescription()).contains("Is it meant so?");
+    }
+}

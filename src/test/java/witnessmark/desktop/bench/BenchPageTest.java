@@ -1,0 +1,182 @@
+package witnessmark.desktop.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.image.BufferedImage;
+import java.util.Locale;
+import java.util.Objects;
+import javax.swing.JRootPane;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.desktop.form.Palette;
+import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.shell.Theme;
+import witnessmark.desktop.testing.AccessibleWalk;
+import witnessmark.desktop.testing.Contrast;
+import witnessmark.desktop.testing.GoldenText;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Ui;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.MeasureKind;
+import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.wording.Texts;
+
+/** The measuring bench: as text, by rules of layout, to screen readers, and in pictures for people. */
+@UiTest
+class BenchPageTest {
+    /** What can be seen of it. */
+    enum Side {
+        /** An engine in pieces of which nothing is measured. */
+        OPEN,
+        /** A sheet on which two sides are outside and accepted. */
+        ACCEPTED,
+        /** The same with what its crown to head rests on. */
+        CROWN,
+        BARE
+    }
+
+    private BenchWindow window;
+
+    @AfterEach
+    void close() {
+        if (window != null) {
+            window.close();
+        }
+    }
+
+    private JRootPane shown(Side side, Theme theme, float zoom, Texts texts) {
+        window = new BenchWindow(
+                Looks.look(theme, zoom), texts, side == Side.BARE ? BenchWindow.bare() : BenchWindow.sample());
+        switch (side) {
+            case ACCEPTED -> window.choose("K05", 1);
+            case CROWN -> {
+                window.choose("K05", 1);
+                window.place.panel().answers().open(MeasureKind.CROWN_TO_HEAD);
+            }
+            default -> {} // as it comes up
+        }
+        return window.root(1366, 768);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void the_page_reads_as_agreed_is_whole_and_told_to_screen_readers(Side side) {
+        Component page = shown(side, Theme.LIGHT, 1.0f, BenchWindow.english());
+        GoldenText.check("bench_" + side.name().toLowerCase(Locale.ROOT), window.place.panel());
+        assertThat(LayoutRules.broken(page)).isEmpty();
+        assertThat(AccessibleWalk.faults(page)).isEmpty();
+        assertThat(Contrast.tooLow(page)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void large_and_dark_nothing_is_cut_and_every_word_can_be_told_from_what_it_stands_on(Side side) {
+        Component page = shown(side, Theme.DARK, 1.5f, BenchWindow.english());
+        assertThat(LayoutRules.broken(page)).as("1366 x 768").isEmpty();
+        assertThat(Contrast.tooLow(page)).isEmpty();
+        window.place.panel().turn();
+        assertThat(LayoutRules.broken(window.root(1366, 768))).as("turned").isEmpty();
+        assertThat(LayoutRules.broken(window.root(1100, 700))).as("1100 x 700").isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void in_a_longer_language_nothing_overlaps(Side side) {
+        assertThat(LayoutRules.broken(shown(side, Theme.LIGHT, 1.0f, Texts.pseudo())))
+                .filteredOn(fault -> fault.contains("overlaps"))
+                .isEmpty();
+    }
+
+    /** K05, build 1: the builder's note says 0.99 to 1.01 by the nearer side, accepted as it is. */
+    @Test
+    void what_is_outside_and_accepted_stands_under_a_mark_of_its_own() {
+        shown(Side.ACCEPTED, Theme.LIGHT, 1.0f, BenchWindow.english());
+        String said = window.said();
+        assertThat(said).contains("accepted as they are", "Crown to head at cylinder 1, anti-thrust side: 0.99 mm");
+        AnswerLine crown = Objects.requireNonNull(window.place.lines()).answers().stream()
+                .filter(line -> line.kind() == MeasureKind.CROWN_TO_HEAD)
+                .findFirst()
+                .orElseThrow();
+        assertThat(crown.group()).isEqualTo(AnswerLine.Group.ACCEPTED);
+        assertThat(crown.stand().state()).isEqualTo(SeamState.RUN_ON);
+        assertThat(crown.accept()).isNull();
+    }
+
+    /** Added by hand: half of both sides of the deck, less nothing, and the gasket as clamped. */
+    @Test
+    void a_line_opens_to_the_column_that_adds_up_to_it() {
+        shown(Side.CROWN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        assertThat(window.said()).contains("together", "Accepted as it is", "verify it on the engine");
+    }
+
+    @Test
+    void the_open_build_comes_first_and_a_build_of_an_engine_can_be_asked_for() {
+        shown(Side.OPEN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        assertThat(window.said()).contains("K05, build 3, open since");
+        window.choose("K03", 1);
+        assertThat(window.said()).contains("K03, build 1, closed");
+    }
+
+    @Test
+    void when_it_cannot_be_read_a_sentence_says_so_and_what_was_seen_stays() {
+        shown(Side.ACCEPTED, Theme.LIGHT, 1.0f, BenchWindow.english());
+        window.place.failed(new IllegalStateException("the file is gone"));
+        window.root(1366, 768);
+        assertThat(window.said()).contains("Nothing in the logbook has changed.", "Try again", "K05, build 1");
+    }
+
+    /** K05 is 0.01 under its least: what cuts a crown by that much is shut, as no maker says how much may come off. */
+    @Test
+    void what_would_put_it_right_is_told_with_what_stands_against_it() {
+        shown(Side.CROWN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        new Ui(window.place.panel()).button("What would put it right").doClick();
+        window.tasks.awaitIdle();
+        window.root(1366, 768);
+        assertThat(window.said()).contains("Cut the crowns", "Skim the deck by", ": no, ", "decide what may be cut");
+    }
+
+    @Test
+    void a_wanted_figure_that_cannot_be_read_says_so_beside_it() {
+        shown(Side.CROWN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        Ui ui = new Ui(window.place.panel());
+        ui.field("Wanted, mm").setText("tight");
+        ui.button("What would put it right").doClick();
+        window.root(1366, 768);
+        assertThat(window.said()).contains("Can't read 'tight'.");
+    }
+
+    @Test
+    void what_nobody_accepted_opens_the_sheet_that_accepts_it_and_the_foot_opens_the_one_that_signs() {
+        shown(Side.ACCEPTED, Theme.LIGHT, 1.0f, BenchWindow.english());
+        window.place.panel().answers().open(MeasureKind.BOLT_STRETCH);
+        window.root(1366, 768);
+        Ui ui = new Ui(window.place.panel());
+        ui.button("Accept as it is…").doClick();
+        ui.button("Sign the sheet…").doClick();
+        assertThat(window.asked).extracting(Prefilled::sheet).containsExactly("accept", "sign_sheet");
+        assertThat(window.asked.get(0).texts()).containsValue("rod bolt stretch, cylinder 1, bolt A: not measured");
+    }
+
+    @ParameterizedTest(name = "{0} {1} at {2}")
+    @CsvSource({
+        "OPEN, LIGHT, 1.0",
+        "ACCEPTED, LIGHT, 1.0",
+        "CROWN, LIGHT, 1.0",
+        "CROWN, DARK, 1.0",
+        "ACCEPTED, DARK, 1.5",
+        "BARE, LIGHT, 1.0",
+    })
+    void it_is_painted_on_its_bench_in_many_colours(Side side, Theme theme, float zoom) {
+        JRootPane root = shown(side, theme, zoom, BenchWindow.english());
+        String name = "bench-" + side + "-" + theme + "-" + Math.round(zoom * 100);
+        BufferedImage image = Pictures.write(name.toLowerCase(Locale.ROOT), root);
+        assertThat(Pictures.colours(image, 51)).isGreaterThan(10);
+        assertThat(image.getRGB(1364, 40)).isEqualTo(Palette.BENCH.colour().getRGB());
+    }
+}
