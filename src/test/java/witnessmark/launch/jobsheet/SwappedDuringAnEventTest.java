@@ -53,8 +53,11 @@ class SwappedDuringAnEventTest {
                 .walkOn(desk, books.season().nextChapter(SampleBooks.FOLDER).orElseThrow(), "round 6")
                 .orThrow();
         Moment at = Moment.of(LocalDate.of(2026, 7, 26).atTime(13, 0), ZONE);
-        Entry<EngineInCar> k03 = desk.view().facts().of(EngineInCar.class)
-                .where(stay -> stay.engine().equals(engine("K03")) && stay.to() == null).get(0);
+        Entry<EngineInCar> k03 = desk.view()
+                .facts()
+                .of(EngineInCar.class)
+                .where(stay -> stay.engine().equals(engine("K03")) && stay.to() == null)
+                .get(0);
         EngineInCar was = k03.fact();
         desk.write(
                         "swapped",
@@ -85,7 +88,8 @@ class SwappedDuringAnEventTest {
 
     @Test
     void on_screen_the_next_run_is_that_of_k22_and_what_was_told_stays_with_k03() {
-        witnessmark.logbook.standing.Standing standing = WriteJobSheet.facts(desk).standing();
+        witnessmark.logbook.standing.Standing standing =
+                WriteJobSheet.facts(desk).standing();
         NextRun next = standing.nextRuns().stream()
                 .filter(run -> run.name().equals("41"))
                 .findFirst()
