@@ -59,8 +59,9 @@ public final class Calibrations {
         return new TightenedWith(
                 since,
                 tightened(facts, tool).stream()
-                        .filter(joint -> (since == null || joint.fact().at().day().isAfter(since))
-                                && !joint.fact().at().day().isAfter(day))
+                        .filter(joint ->
+                                (since == null || joint.fact().at().day().isAfter(since))
+                                        && !joint.fact().at().day().isAfter(day))
                         .toList());
     }
 

@@ -26,7 +26,10 @@ public final class LookWords {
             case USUAL -> named;
             case ENGINE_WENT_IN -> texts.get("beforewego.next.engine", look.what());
             case WENT_IN -> texts.get("beforewego.next.wentIn", named, look.what());
-            case TOLD -> texts.get("beforewego.next.told", look.what());
+            case TOLD ->
+                look.engine() == null
+                        ? texts.get("beforewego.next.told", look.what())
+                        : texts.get("beforewego.next.toldOf", look.engine(), look.what());
         };
     }
 

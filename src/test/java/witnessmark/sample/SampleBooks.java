@@ -89,7 +89,12 @@ public final class SampleBooks {
         private static byte[] make() {
             try {
                 Path folder = Files.createTempDirectory("sample-made");
-                new SampleBooks(folder).sample.open(FOLDER, "Team engineer").orThrow().logbook().close();
+                new SampleBooks(folder)
+                        .sample
+                        .open(FOLDER, "Team engineer")
+                        .orThrow()
+                        .logbook()
+                        .close();
                 byte[] made = Files.readAllBytes(folder.resolve(FILE));
                 try (Stream<Path> all = Files.walk(folder)) {
                     for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {

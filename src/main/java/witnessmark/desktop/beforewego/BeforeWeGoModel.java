@@ -172,11 +172,12 @@ public final class BeforeWeGoModel {
         return count.all() == 0
                 ? ""
                 : texts.get(
-                        "beforewego.elsewhere",
-                        count.held() + count.over() + count.runOn(),
+                        count.held() == 0 ? "beforewego.elsewhere" : "beforewego.elsewhere.held",
+                        count.over() + count.runOn(),
                         count.notKnown(),
                         count.inside() + count.due(),
-                        count.noLimit());
+                        count.noLimit(),
+                        count.held());
     }
 
     private List<MarkLine> all(Standing standing) {

@@ -109,7 +109,8 @@ final class SheetList {
         Stream<String> subject = all.stream()
                 .filter(listed -> listed.sheet().key().equals(form.key()))
                 .map(listed -> listed.menu().key())
-                .map(menu -> "help.sheets" + menu.substring(CommandMenu.RECORD.key().length()));
+                .map(menu ->
+                        "help.sheets" + menu.substring(CommandMenu.RECORD.key().length()));
         return Stream.of(
                         Stream.of("help.sheet." + form.key()),
                         written ? Stream.of("help.sheet.correct") : Stream.<String>empty(),

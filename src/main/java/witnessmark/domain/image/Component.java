@@ -40,8 +40,7 @@ public final class Component {
         this.heading = snake + form.headingSuffix();
         List<Column> made = new ArrayList<>();
         for (int i = 0; i < form.suffixes().size(); i++) {
-            made.add(
-                    new Column(snake + form.suffixes().get(i), form.storages().get(i), nullable));
+            made.add(new Column(snake + form.suffixes().get(i), form.storages().get(i), nullable));
         }
         this.columns = List.copyOf(made);
     }

@@ -10,12 +10,14 @@ import witnessmark.domain.Look;
  *
  * @param reason why it is asked for
  * @param what what is looked at, as a look names it: words, a part's mark, an engine's number, what was told
+ * @param engine the number of the engine it was told of, where another is in the car by now; null where it is not
  * @param word the word of a closed list that it is or is of, or null
  * @param done the look that ticks it, written since the run before; null when nobody has looked
  */
 public record LookAt(
         Reason reason,
         String what,
+        @Nullable String engine,
         @Nullable Coded word,
         @Nullable Entry<Look> done) {
     /** Why something is looked at. */

@@ -34,10 +34,8 @@ public record TightenedWith(@Nullable LocalDate since, List<Entry<Joint>> joints
 
     /** How many groups of fasteners: the same ones of an engine on one day are one, however many stages they took. */
     public int groups() {
-        return (int) joints.stream()
-                .map(joint -> Group.of(joint.fact()))
-                .distinct()
-                .count();
+        return (int)
+                joints.stream().map(joint -> Group.of(joint.fact())).distinct().count();
     }
 
     /** On which engines, the first tightened first. */

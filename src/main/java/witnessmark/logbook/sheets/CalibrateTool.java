@@ -103,9 +103,10 @@ public final class CalibrateTool implements LogSheet {
     }
 
     private static SheetNote answer(SheetSight sight, Entry<Tool> tool, Entry<Calibration> found) {
-        Map<Id<Engine>, List<Entry<Joint>>> byEngine = Calibrations.tightenedBefore(sight.facts(), found).joints().stream()
-                .collect(
-                        Collectors.groupingBy(joint -> joint.fact().engine(), LinkedHashMap::new, Collectors.toList()));
+        Map<Id<Engine>, List<Entry<Joint>>> byEngine =
+                Calibrations.tightenedBefore(sight.facts(), found).joints().stream()
+                        .collect(Collectors.groupingBy(
+                                joint -> joint.fact().engine(), LinkedHashMap::new, Collectors.toList()));
         List<SheetNote> said = byEngine.entrySet().stream()
                 .map(each -> SheetNote.of(
                         "joints_of",

@@ -65,7 +65,8 @@ final class LooksAsked {
                         texts.add(read.fact().kind().code() + " " + read.fact().note()));
         facts.of(Look.class)
                 .where(look -> !look.at().isBefore(since()) && isAt(look))
-                .forEach(look -> texts.add(look.fact().what() + " " + look.fact().words()));
+                .forEach(
+                        look -> texts.add(look.fact().what() + " " + look.fact().words()));
         return texts;
     }
 

@@ -83,8 +83,7 @@ final class PassableLimits {
         Map<Choice, SheetNote> all = new LinkedHashMap<>();
         never.forEach((key, mark) -> {
             if (mark.reason() instanceof PrintedDate date) {
-                all.put(
-                        Choice.of(key, name(mark)), SheetNote.of("printed_date_not_run_on", name(mark), date.useBy()));
+                all.put(Choice.of(key, name(mark)), SheetNote.of("printed_date_not_run_on", name(mark), date.useBy()));
             } else {
                 all.put(
                         Choice.of(key, SheetNote.of("limit_on", limit(mark), name(mark))),

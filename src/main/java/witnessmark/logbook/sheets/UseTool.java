@@ -58,7 +58,9 @@ public final class UseTool implements LogSheet {
         if (tool == null) {
             return;
         }
-        in.note(TOOL, ToolsNow.tightened(in.sight(), tool, day == null ? in.sight().today() : day));
+        in.note(
+                TOOL,
+                ToolsNow.tightened(in.sight(), tool, day == null ? in.sight().today() : day));
         if (in.fine()) {
             Tool fact = tool.fact();
             in.change(TOOL, tool, new Tool(fact.mark(), fact.kind(), fact.note(), day, why));

@@ -115,7 +115,11 @@ final class SeeNextRuns {
                 .toList();
         List<LookAt> looks = new ArrayList<>();
         if (last != null && !last.remarks().isBlank()) {
-            looks.add(look(LookAt.Reason.TOLD, last.remarks().strip(), null, seen));
+            String out = last.engine().equals(engine)
+                    ? null
+                    : facts.of(Engine.class).get(last.engine()).number();
+            LookAt told = look(LookAt.Reason.TOLD, last.remarks().strip(), null, seen);
+            looks.add(new LookAt(told.reason(), told.what(), out, null, told.done()));
         }
         facts.of(EngineInCar.class)
                 .where(stay -> stay.car().equals(car) && stay.engine().equals(engine) && isSince(stay.from(), since))
@@ -148,7 +152,7 @@ final class SeeNextRuns {
                 .filter(look -> look.fact().what().strip().equalsIgnoreCase(what))
                 .max(Comparator.comparing(look -> look.fact().at()))
                 .orElse(null);
-        return new LookAt(reason, what, word, done);
+        return new LookAt(reason, what, null, word, done);
     }
 
     private boolean isSince(Moment at, Moment since) {
