@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
+import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.bench.BenchContext;
 import witnessmark.desktop.bench.BenchPlace;
-import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.form.SheetTools;
@@ -100,10 +100,8 @@ final class Places {
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
         sheets.engineInView(engines::engineInView);
-        all.add(2, incidents(shell, measures, book, sheets));
-        all.add(engines);
-        all.add(shelf(shell, measures, book, sheets));
-        all.add(bench(shell, measures, book, outside, undo, sheets, engines));
+        all.add(incidents(shell, measures, book, sheets));
+        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines));
         all.add(season(shell, measures, book, sheets, start));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
@@ -194,10 +192,37 @@ final class Places {
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident)));
     }
 
+    /** Engines, shelf and bench. */
+    private static List<Place> workshop(
+            ShellContext shell,
+            Measures measures,
+            OpenBook book,
+            Outside outside,
+            UndoActions undo,
+            Sheets sheets,
+            EnginesPlace engines) {
+        return List.of(
+                engines,
+                shelf(shell, measures, book, sheets),
+                bench(shell, measures, book, outside, undo, sheets, engines));
+    }
+
     private static BenchPlace bench(
-            ShellContext shell, Measures measures, OpenBook book, Outside outside, UndoActions undo, Sheets sheets, EnginesPlace engines) {
+            ShellContext shell,
+            Measures measures,
+            OpenBook book,
+            Outside outside,
+            UndoActions undo,
+            Sheets sheets,
+            EnginesPlace engines) {
         return new BenchPlace(new BenchContext(
-                book.desk(), outside.ids(), shell.desk(), shell.tasks(), shell.texts(), measures, undo::undo,
+                book.desk(),
+                outside.ids(),
+                shell.desk(),
+                shell.tasks(),
+                shell.texts(),
+                measures,
+                undo::undo,
                 prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
                 engines::engineInView));
     }

@@ -70,8 +70,8 @@ final class AnswerWords {
         List<Check> open = checks.stream().filter(check -> isOpen(page, check)).toList();
         boolean accepted = open.isEmpty()
                 && checks.stream()
-                        .anyMatch(check -> isOpen(check.verdict())
-                                && page.accepts(check).isPresent());
+                        .anyMatch(check ->
+                                isOpen(check.verdict()) && page.accepts(check).isPresent());
         boolean adds = shown != null && shown.value() != null && shown.terms().size() > 1;
         return new AnswerLine(
                 answer.kind(),
@@ -172,11 +172,8 @@ final class AnswerWords {
 
     private Prefilled accept(SheetPage page, List<Check> open) {
         Check first = open.get(0);
-        boolean one = open.stream()
-                        .map(check -> check.place().number())
-                        .distinct()
-                        .count()
-                == 1;
+        boolean one =
+                open.stream().map(check -> check.place().number()).distinct().count() == 1;
         String what = texts.get(
                 one || first.value() == null ? "bench.accept.what" : "bench.accept.worst",
                 fit.of(first.place()),

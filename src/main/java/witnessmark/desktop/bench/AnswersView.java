@@ -89,8 +89,7 @@ final class AnswersView {
         row.add(mark(stand), "aligny top");
         row.add(Lettering.through(stand.sentence(), Styles.FIELD_LABEL), "growx, wmin 0");
         row.getAccessibleContext()
-                .setAccessibleDescription(
-                        texts.get(line.kind() == open ? "bench.answer.close" : "bench.answer.open"));
+                .setAccessibleDescription(texts.get(line.kind() == open ? "bench.answer.close" : "bench.answer.open"));
         rows.put(line.kind(), row);
         sheet.add(row, OpenRow.LIST);
         if (line.kind() == open) {
@@ -124,8 +123,7 @@ final class AnswersView {
         JPanel under = new JPanel(new MigLayout("insets 0, gap 8 2, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         under.setOpaque(false);
         line.beside().forEach(said -> under.add(note(said), "growx, wmin 0"));
-        line.accepted().forEach(said -> under.add(
-                Lettering.paragraph(said, Styles.ECHO), "growx, wmin 0"));
+        line.accepted().forEach(said -> under.add(Lettering.paragraph(said, Styles.ECHO), "growx, wmin 0"));
         if (!line.column().isEmpty()) {
             under.add(
                     Lettering.paragraph(texts.get("bench.column", line.columnOf()), Styles.ECHO),

@@ -60,8 +60,8 @@ final class BenchHead extends JPanel {
     /** What the button beside it does: nothing while both panes are seen. */
     void turn(boolean needed, boolean answersSeen) {
         other.setVisible(needed);
-        other.setText(
-                Caption.of(texts.get(answersSeen ? "bench.turn.sheet" : "bench.turn.answers")).text());
+        other.setText(Caption.of(texts.get(answersSeen ? "bench.turn.sheet" : "bench.turn.answers"))
+                .text());
     }
 
     JComponent firstFocus() {
@@ -71,5 +71,4 @@ final class BenchHead extends JPanel {
     BuildChoice choice() {
         return choice;
     }
-
 }

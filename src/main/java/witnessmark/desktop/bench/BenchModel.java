@@ -54,7 +54,8 @@ final class BenchModel {
     /** The logbook says something else now; what was typed stays unless it is written just so. */
     void become(SheetPage now) {
         page = now;
-        entered.entrySet().removeIf(typed -> same(typed.getKey(), typed.getValue().text()));
+        entered.entrySet()
+                .removeIf(typed -> same(typed.getKey(), typed.getValue().text()));
     }
 
     private boolean same(MeasurePlace place, String text) {
@@ -106,7 +107,8 @@ final class BenchModel {
 
     /** What is typed there and not written. */
     Optional<Entered> entered(MeasurePlace place) {
-        return Optional.ofNullable(entered.get(place)).filter(typed -> !typed.text().isBlank());
+        return Optional.ofNullable(entered.get(place))
+                .filter(typed -> !typed.text().isBlank());
     }
 
     Hows hows() {

@@ -39,13 +39,7 @@ final class BenchPanel extends JPanel {
      * @param sign opens what signs the sheet
      * @param save writes what is typed
      */
-    BenchPanel(
-            Texts texts,
-            InHand inHand,
-            GridsView.Told told,
-            Consumer<String> chosen,
-            Runnable sign,
-            Runnable save) {
+    BenchPanel(Texts texts, InHand inHand, GridsView.Told told, Consumer<String> chosen, Runnable sign, Runnable save) {
         super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][]10[][0::,fill,grow]"));
         this.texts = texts;
         setOpaque(false);
@@ -111,8 +105,7 @@ final class BenchPanel extends JPanel {
     }
 
     /** What became of what is typed. */
-    void foot(
-            String draft, String failure, List<MeasurePlace> stopped, Function<MeasurePlace, String> name) {
+    void foot(String draft, String failure, List<MeasurePlace> stopped, Function<MeasurePlace, String> name) {
         foot.draft(draft);
         foot.look(
                 texts.get("bench.look", stopped.size()),

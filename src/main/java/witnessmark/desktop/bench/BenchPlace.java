@@ -70,19 +70,17 @@ public final class BenchPlace implements Place {
         this.reading = new Latest(context.tasks());
         this.looking = new Latest(context.tasks());
         this.inHand = new InHand(
-                texts, figures, context.measures().sign(context.measures().units().temperature()), this::set);
+                texts,
+                figures,
+                context.measures().sign(context.measures().units().temperature()),
+                this::set);
         this.panel = new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::save);
         panel.answers().ways(this::ways);
         this.again = Buttons.plain(Caption.of(texts.get("bench.again")), this::refresh);
         this.commands = List.of(
                 new Command(texts, "bench.command.measure", CommandMenu.RECORD, 2, null, this::measure),
                 new Command(
-                        texts,
-                        "bench.command.large",
-                        CommandMenu.VIEW,
-                        2,
-                        Keys.plain(KeyEvent.VK_F8),
-                        this::large));
+                        texts, "bench.command.large", CommandMenu.VIEW, 2, Keys.plain(KeyEvent.VK_F8), this::large));
         inHand.none(how, null);
         lookForDrafts();
     }
@@ -175,15 +173,17 @@ public final class BenchPlace implements Place {
     /** The build of an engine that is open, else the one measured last. */
     private static Optional<Entry<Build>> ofEngine(View view, Id<Engine> engine) {
         return SeeBuildSheet.all(view).stream()
-                .filter(build -> build.fact().engine().equals(engine)
-                        && build.fact().closed() == null)
+                .filter(build ->
+                        build.fact().engine().equals(engine) && build.fact().closed() == null)
                 .findFirst()
                 .or(() -> SeeBuildSheet.build(view, engine, null));
     }
 
     private void show(Read read) {
         context.window()
-                .heading(PlaceId.MEASURING_BENCH, context.measures().date(read.view().day()));
+                .heading(
+                        PlaceId.MEASURING_BENCH,
+                        context.measures().date(read.view().day()));
         SheetPage page = read.page();
         BenchLines lines = read.lines();
         if (page == null || lines == null) {
@@ -233,7 +233,9 @@ public final class BenchPlace implements Place {
                 figures::name);
         panel.grids()
                 .inHand()
-                .ifPresentOrElse(field -> showInHand(now, field), () -> inHand.none(model.how(), model.page().design()));
+                .ifPresentOrElse(
+                        field -> showInHand(now, field),
+                        () -> inHand.none(model.how(), model.page().design()));
         context.window()
                 .draft(
                         PlaceId.MEASURING_BENCH,
@@ -254,7 +256,12 @@ public final class BenchPlace implements Place {
         OnBench now = bench;
         if (now != null) {
             now.model()
-                    .how(next, panel.grids().inHand().map(field -> field.cell().place()).orElse(null));
+                    .how(
+                            next,
+                            panel.grids()
+                                    .inHand()
+                                    .map(field -> field.cell().place())
+                                    .orElse(null));
         }
     }
 
@@ -271,7 +278,8 @@ public final class BenchPlace implements Place {
         if (accept != null && !context.book().view().readOnly()) {
             under.add(
                     Buttons.plain(
-                            Caption.of(texts.get("bench.accept")), () -> context.write().accept(accept)),
+                            Caption.of(texts.get("bench.accept")),
+                            () -> context.write().accept(accept)),
                     "growx 0, gaptop 4");
         }
         AnswerLine.Wanted wanted = line.wanted();

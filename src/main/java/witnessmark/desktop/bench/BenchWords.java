@@ -1,6 +1,5 @@
 package witnessmark.desktop.bench;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Build;
@@ -10,6 +9,7 @@ import witnessmark.domain.FitVerdict;
 import witnessmark.domain.SignOff;
 import witnessmark.fit.result.Check;
 import witnessmark.logbook.View;
+import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Measures;
@@ -38,7 +38,7 @@ final class BenchWords {
         String name = name(view.facts().of(Engine.class).get(build.engine()), build);
         return new BenchLines.Choice(
                 entry.id().text(),
-                build.closed() == null || !view.ledger().asOf().counts(build.closed())
+                SeeBuildSheet.isOpen(view, build) || build.closed() == null
                         ? texts.get(
                                 "bench.build.open",
                                 name,
@@ -92,7 +92,6 @@ final class BenchWords {
                 ? texts.get("bench.signed.two", day, signed.by(), signed.second())
                 : texts.get("bench.signed.one", day, signed.by());
     }
-
 
     FitWords fit() {
         return fit;

@@ -35,7 +35,10 @@ final class Blocks extends JPanel {
     }
 
     private int needs(int width) {
-        return places(width).stream().mapToInt(place -> place.y + place.height).max().orElse(0);
+        return places(width).stream()
+                .mapToInt(place -> place.y + place.height)
+                .max()
+                .orElse(0);
     }
 
     private List<Rectangle> places(int width) {

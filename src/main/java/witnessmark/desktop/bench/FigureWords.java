@@ -111,9 +111,11 @@ final class FigureWords {
         }
         String before = doubts.contains(WriteFigures.Doubt.REPEAT)
                 ? texts.get(
-                        "bench.say.repeat", page.figure(place).map(Measurement::typed).orElse(""))
+                        "bench.say.repeat",
+                        page.figure(place).map(Measurement::typed).orElse(""))
                 : "";
-        return new Say(NoteLine.Level.ECHO, join(join(echo, stand(page, place, parts).sentence()), before));
+        return new Say(
+                NoteLine.Level.ECHO, join(join(echo, stand(page, place, parts).sentence()), before));
     }
 
     private static String join(String first, String second) {
@@ -144,9 +146,7 @@ final class FigureWords {
         }
         boolean accepted = page.answer(place.kind()).stream()
                 .flatMap(answer -> answer.checks().stream())
-                .filter(check -> check.place().equals(place)
-                        && check.value() != null
-                        && check.value() == parts)
+                .filter(check -> check.place().equals(place) && check.value() != null && check.value() == parts)
                 .anyMatch(check -> page.accepts(check).isPresent());
         BenchLines.Stand stand = verdicts.stand(bounds.verdict(parts), accepted, "");
         return new BenchLines.Stand(
@@ -173,8 +173,7 @@ final class FigureWords {
         boolean long_ = Math.abs(parts) >= INCHES_FROM;
         MeasureUnit unit = long_ ? MeasureUnit.INCH : MeasureUnit.THOU;
         int decimals = long_ ? 4 : 1;
-        return texts.get(
-                "measures.figure", measures.number(unit.figure(parts, decimals), decimals), unit.sign());
+        return texts.get("measures.figure", measures.number(unit.figure(parts, decimals), decimals), unit.sign());
     }
 
     /** The figure to be read out: as understood, or as typed where it cannot be read. */
@@ -200,9 +199,7 @@ final class FigureWords {
         if (figure.stood() != HowStood.NOT_SAID) {
             parts.add(records.word(figure.stood()));
         }
-        tools.stream()
-                .filter(tool -> tool.id().equals(figure.tool()))
-                .forEach(tool -> parts.add(tool(tool)));
+        tools.stream().filter(tool -> tool.id().equals(figure.tool())).forEach(tool -> parts.add(tool(tool)));
         if (figure.temperature() != null) {
             parts.add(measures.temperature(figure.temperature()));
         }
@@ -214,7 +211,8 @@ final class FigureWords {
 
     /** {@code DG-1, dial gauge}. */
     String tool(Entry<Tool> tool) {
-        return texts.get("bench.tool", tool.fact().mark(), records.word(tool.fact().kind()));
+        return texts.get(
+                "bench.tool", tool.fact().mark(), records.word(tool.fact().kind()));
     }
 
     String stood(HowStood stood) {

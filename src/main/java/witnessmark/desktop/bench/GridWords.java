@@ -52,8 +52,11 @@ final class GridWords {
     }
 
     private BenchLines.Grid grid(SheetPage page, MeasureKind kind, List<MeasurePlace> places) {
-        List<Spot> spots =
-                places.stream().map(MeasurePlace::spot).filter(Objects::nonNull).distinct().toList();
+        List<Spot> spots = places.stream()
+                .map(MeasurePlace::spot)
+                .filter(Objects::nonNull)
+                .distinct()
+                .toList();
         boolean once = kind.placedAt() == PlacedAt.ENGINE;
         return new BenchLines.Grid(
                 records.label(records.word(kind)),

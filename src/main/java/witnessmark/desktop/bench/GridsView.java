@@ -105,8 +105,8 @@ final class GridsView {
 
     private JPanel box(BenchLines.Grid grid) {
         String wide = grid.words() ? "[112::,fill]" : "[84::,fill]";
-        JPanel box = new JPanel(
-                new MigLayout("insets 0, gap 4 3, hidemode 3", "[18::]6" + wide.repeat(grid.width()), ""));
+        JPanel box =
+                new JPanel(new MigLayout("insets 0, gap 4 3, hidemode 3", "[18::]6" + wide.repeat(grid.width()), ""));
         box.setOpaque(false);
         int span = 1 + grid.width();
         box.add(Lettering.line(grid.heading(), Styles.STRONG), "span " + span + ", wrap 1");

@@ -29,7 +29,6 @@ final class Hows {
         return read(how) instanceof Typed.Unreadable<Temperature> wrong ? wrong.example() : "";
     }
 
-
     private Typed<Temperature> read(How how) {
         return TypedFigure.read(how.temperature(), unit);
     }
@@ -40,9 +39,11 @@ final class Hows {
      * @param at when it was measured
      */
     WriteFigures.Setting setting(How how, Moment at) {
-        @Nullable Temperature temperature =
+        @Nullable
+        Temperature temperature =
                 how.temperature().isBlank() ? null : read(how).only().orElse(null);
         @Nullable Id<Tool> tool = how.tool().isEmpty() ? null : Id.<Tool>parse(how.tool());
-        return new WriteFigures.Setting(tool, temperature, how.stood(), at, how.by().strip());
+        return new WriteFigures.Setting(
+                tool, temperature, how.stood(), at, how.by().strip());
     }
 }

@@ -38,8 +38,8 @@ final class InHand {
     private final JLabel taken = Lettering.cutLine("", Styles.NOTE);
     private final NoteLine note = new NoteLine();
     private final JPanel repeats = new JPanel(new MigLayout("insets 0, gap 8 0"));
-    private final JPanel settings = new JPanel(
-            new MigLayout("insets 0, gap 12 0, fillx", "[0:150:,grow,fill][0:170:,grow,fill][92!,fill][0:130:,grow,fill]"));
+    private final JPanel settings = new JPanel(new MigLayout(
+            "insets 0, gap 12 0, fillx", "[0:150:,grow,fill][0:170:,grow,fill][92!,fill][0:130:,grow,fill]"));
     private final JLabel farName = Lettering.cutLine("", Styles.FAR_NAME);
     private final JLabel far = Lettering.cutLine("", Styles.FAR);
     private final ChoiceBox<HowStood> stood;
@@ -60,8 +60,7 @@ final class InHand {
         this.words = words;
         stood = new ChoiceBox<>(texts, Caption.of(texts.get("bench.how.stood")), words::stood);
         tool = new ChoiceBox<>(texts, Caption.of(texts.get("bench.how.tool")), this::toolName);
-        temperature = new FieldBox(Caption.of(texts.get("bench.how.temperature")))
-                .unit(unit);
+        temperature = new FieldBox(Caption.of(texts.get("bench.how.temperature"))).unit(unit);
         by = new FieldBox(Caption.of(texts.get("bench.how.by")));
         stood.load(List.of(HowStood.values()), HowStood.NOT_SAID);
         stood.onChange(() -> {
@@ -206,7 +205,8 @@ final class InHand {
                 String said = words.repeat(entry.fact());
                 JComponent shownAs = entry.fact().inUse()
                         ? Lettering.line(texts.get("bench.repeats.counts", said), Styles.ECHO)
-                        : Buttons.link(new Caption(texts.get("bench.repeats.count", said), -1), () -> count.accept(entry));
+                        : Buttons.link(
+                                new Caption(texts.get("bench.repeats.count", said), -1), () -> count.accept(entry));
                 repeats.add(shownAs);
             }
         }

@@ -170,8 +170,7 @@ final class OnBench {
     }
 
     /** What writing leaves: what became of it, and the sheet as it stands then. */
-    private record Left(
-            Outcome<Written> outcome, @Nullable SheetPage page) {}
+    private record Left(Outcome<Written> outcome, @Nullable SheetPage page) {}
 
     private void write(String why, String done, Supplier<List<Entry<Measurement>>> entries, Runnable then) {
         working = true;

@@ -68,7 +68,8 @@ final class Plan extends JPanel {
     /** As far as the words of its layout say so. */
     private static boolean inRow(EngineDesign design) {
         String layout = design.layout().toLowerCase(java.util.Locale.ROOT);
-        return design.cylinders() <= 8 && List.of("in-line", "inline", "straight").stream().anyMatch(layout::contains);
+        return design.cylinders() <= 8
+                && List.of("in-line", "inline", "straight").stream().anyMatch(layout::contains);
     }
 
     @Override
@@ -103,7 +104,8 @@ final class Plan extends JPanel {
         g.setColor(Palette.INK2.colour());
         FontMetrics metrics = g.getFontMetrics();
         boolean thrust = lit != null && (lit.spot() == Spot.THRUST || lit.spot() == Spot.ANTI_THRUST);
-        boolean faced = lit != null && (lit.kind().placedAt() == PlacedAt.ENGINE && lit.spot() != null || side(lit) != 0);
+        boolean faced =
+                lit != null && (lit.kind().placedAt() == PlacedAt.ENGINE && lit.spot() != null || side(lit) != 0);
         String above = thrust ? "bench.plan.anti_thrust" : faced ? "bench.plan.inlet" : "";
         String below = thrust ? "bench.plan.thrust" : faced ? "bench.plan.exhaust" : "";
         centred(g, metrics, above, metrics.getAscent());
@@ -112,8 +114,7 @@ final class Plan extends JPanel {
         Graphics2D turned = (Graphics2D) g.create();
         turned.rotate(-Math.PI / 2);
         int middle = UIScale.scale((int) MIDDLE);
-        FlatUIUtils.drawString(
-                this, turned, front, -middle - metrics.stringWidth(front) / 2, metrics.getAscent());
+        FlatUIUtils.drawString(this, turned, front, -middle - metrics.stringWidth(front) / 2, metrics.getAscent());
         turned.dispose();
     }
 

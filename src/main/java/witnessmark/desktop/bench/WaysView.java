@@ -35,11 +35,7 @@ final class WaysView extends JPanel {
     record Way(boolean possible, String words) {}
 
     /** @param asking works out the ways to a figure in whole parts, and tells of them */
-    WaysView(
-            Texts texts,
-            MeasureKind kind,
-            AnswerLine.Wanted usual,
-            BiConsumer<Long, Consumer<List<Way>>> asking) {
+    WaysView(Texts texts, MeasureKind kind, AnswerLine.Wanted usual, BiConsumer<Long, Consumer<List<Way>>> asking) {
         super(new MigLayout("insets 0, gap 8 4, fillx", "[0:110:,fill][0::,grow]"));
         this.texts = texts;
         this.kind = kind;
@@ -77,8 +73,7 @@ final class WaysView extends JPanel {
                     "growx, wmin 0");
         }
         found.add(
-                Lettering.paragraph(
-                        texts.get(ways.isEmpty() ? "bench.ways.none" : "fit.caution.ways"), Styles.NOTE),
+                Lettering.paragraph(texts.get(ways.isEmpty() ? "bench.ways.none" : "fit.caution.ways"), Styles.NOTE),
                 "growx, wmin 0");
         found.revalidate();
         found.repaint();

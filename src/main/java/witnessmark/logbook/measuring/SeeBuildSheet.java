@@ -50,6 +50,11 @@ public final class SeeBuildSheet {
                 .toList();
     }
 
+    /** Whether a build is open on the day looked at. */
+    public static boolean isOpen(View view, Build build) {
+        return build.closed() == null || !view.ledger().asOf().counts(build.closed());
+    }
+
     /** The build of an engine with that number; without a number the last one that anything was measured in, or the last. */
     public static Optional<Entry<Build>> build(View view, Id<Engine> engine, @Nullable Integer number) {
         List<Entry<Build>> builds = view.facts()

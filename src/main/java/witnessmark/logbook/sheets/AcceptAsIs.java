@@ -25,6 +25,7 @@ public final class AcceptAsIs implements LogSheet {
     public static final SheetField ON = choice("accepted_on", 2);
     /** A figure of a build sheet; asked for only where the sheet was opened for one. */
     public static final SheetField FIGURE = choice("accepted_figure", 2);
+
     public static final SheetField WHEN = of("when", FieldKind.DAY);
     public static final SheetField WHEN_TIME = of("when_time", FieldKind.CLOCK);
     public static final SheetField WHAT = text("accepted_what", 4);
@@ -39,7 +40,8 @@ public final class AcceptAsIs implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of("accept", List.of(ON, WHEN, WHEN_TIME), List.of(FIGURE), List.of(WHAT), List.of(WHY, BY)));
+        return List.of(SheetGroup.of(
+                "accept", List.of(ON, WHEN, WHEN_TIME), List.of(FIGURE), List.of(WHAT), List.of(WHY, BY)));
     }
 
     @Override
@@ -106,8 +108,7 @@ public final class AcceptAsIs implements LogSheet {
                 .filter(of -> of.build().fact().engine().equals(engine))
                 .orElse(null);
         @Nullable
-        Entry<Build> build =
-                figure != null ? figure.build() : TightenJoint.openBuild(in.sight(), engine, when);
+        Entry<Build> build = figure != null ? figure.build() : TightenJoint.openBuild(in.sight(), engine, when);
         in.make(
                 ON,
                 new Concession(

@@ -171,8 +171,7 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
      * @param number the cylinder or main bearing; null for all of them, or the engine's one
      * @param what what is outside, in words
      */
-    public static Prefilled accepting(
-            Entry<Build> build, MeasureKind kind, @Nullable Integer number, String what) {
+    public static Prefilled accepting(Entry<Build> build, MeasureKind kind, @Nullable Integer number, String what) {
         return new Prefilled(
                 new AcceptAsIs().key(),
                 Map.of(

@@ -38,8 +38,8 @@ public final class SignSheet implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(SheetGroup.of(
-                "sign_sheet", List.of(BUILD, WHEN, WHEN_TIME), List.of(BY, SECOND), List.of(WORDS)));
+        return List.of(
+                SheetGroup.of("sign_sheet", List.of(BUILD, WHEN, WHEN_TIME), List.of(BY, SECOND), List.of(WORDS)));
     }
 
     @Override
@@ -76,8 +76,7 @@ public final class SignSheet implements LogSheet {
         if (page == null || when == null || !in.fine()) {
             return;
         }
-        Id<SignOff> signed = in.make(
-                BY, new SignOff(page.build().id(), when, by, in.text(SECOND), in.text(WORDS)));
+        Id<SignOff> signed = in.make(BY, new SignOff(page.build().id(), when, by, in.text(SECOND), in.text(WORDS)));
         SignBuildSheet.checks(page, signed).forEach(check -> in.make(BUILD, check));
     }
 

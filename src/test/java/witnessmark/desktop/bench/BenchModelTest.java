@@ -31,8 +31,7 @@ class BenchModelTest {
     /** K05, build 1: everything on its deck is written. */
     private static BenchModel model() {
         Desk book = BenchWindow.sample();
-        var engine =
-                book.view().facts().of(Engine.class).named("K05").orElseThrow();
+        var engine = book.view().facts().of(Engine.class).named("K05").orElseThrow();
         SheetPage page = SeeBuildSheet.of(
                         book.view(),
                         SeeBuildSheet.build(book.view(), engine.id(), 1)
@@ -94,8 +93,7 @@ class BenchModelTest {
         assertThat(later.restore(kept)).contains(ANTI);
         assertThat(later.text(THRUST)).isEqualTo("0.2x");
         assertThat(later.text(ANTI)).isEqualTo(" 0,15 down ");
-        assertThat(later.toWrite().get(ANTI).how())
-                .isEqualTo(new How(HowStood.PUSHED_DOWN, "", "68 °F", "A   B"));
+        assertThat(later.toWrite().get(ANTI).how()).isEqualTo(new How(HowStood.PUSHED_DOWN, "", "68 °F", "A   B"));
         assertThat(later.stopped()).isEqualTo(List.of(THRUST));
     }
 

@@ -47,16 +47,18 @@ final class BenchWindow implements AutoCloseable {
         this.texts = texts;
         this.book = book;
         place = new BenchPlace(new BenchContext(
-                book, SampleBook.ids(), window, tasks, texts, new Measures(texts, Units.METRIC), () -> {}, asked::add, () -> inView));
+                book,
+                SampleBook.ids(),
+                window,
+                tasks,
+                texts,
+                new Measures(texts, Units.METRIC),
+                () -> {},
+                asked::add,
+                () -> inView));
         pane = new ShellPane(
                 new ShellContext(
-                        texts,
-                        tasks,
-                        new MemorySettings(),
-                        look,
-                        window,
-                        new AboutFacts("0.1.0", List.of()),
-                        () -> {}),
+                        texts, tasks, new MemorySettings(), look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
                 List.of(place),
                 List.of(),
                 List.of());
@@ -87,15 +89,14 @@ final class BenchWindow implements AutoCloseable {
     }
 
     Entry<Build> build(String engine, int number) {
-        Entry<Engine> found =
-                book.view().facts().of(Engine.class).named(engine).orElseThrow();
+        Entry<Engine> found = book.view().facts().of(Engine.class).named(engine).orElseThrow();
         return SeeBuildSheet.build(book.view(), found.id(), number).orElseThrow();
     }
 
     /** The field of a kind at a number; of several there the one at that place in the row. */
     FigureField field(MeasureKind kind, int number, int spot) {
-        MeasurePlace at =
-                new MeasurePlace(kind, number, kind.spots().isEmpty() ? null : kind.spots().get(spot));
+        MeasurePlace at = new MeasurePlace(
+                kind, number, kind.spots().isEmpty() ? null : kind.spots().get(spot));
         Optional<FigureField> field = place.panel().grids().field(at);
         return field.orElseThrow();
     }

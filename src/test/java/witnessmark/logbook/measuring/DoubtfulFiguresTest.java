@@ -11,8 +11,8 @@ import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Spot;
 import witnessmark.logbook.View;
-import witnessmark.logbook.run.SampleBook;
 import witnessmark.logbook.measuring.WriteFigures.Doubt;
+import witnessmark.logbook.run.SampleBook;
 
 /** Which figures are asked about on a sheet on which nothing is measured yet. Common practice, no source. */
 class DoubtfulFiguresTest {
@@ -24,7 +24,8 @@ class DoubtfulFiguresTest {
         View view = SampleBook.on(SampleBook.OPENING).view();
         var engine = view.facts().of(Engine.class).named("K05").orElseThrow();
         page = SeeBuildSheet.of(
-                        view, SeeBuildSheet.build(view, engine.id(), 3).orElseThrow().id())
+                        view,
+                        SeeBuildSheet.build(view, engine.id(), 3).orElseThrow().id())
                 .orElseThrow();
     }
 

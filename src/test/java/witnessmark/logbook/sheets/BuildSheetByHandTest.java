@@ -84,8 +84,7 @@ class BuildSheetByHandTest {
         assertThat(made.build()).isEqualTo(before.build().id());
         assertThat(made.kind()).isEqualTo(MeasureKind.BOLT_STRETCH);
         assertThat(made.number()).isEqualTo(2);
-        assertThat(page("K05").leftOpen().stream()
-                        .filter(check -> check.place().kind() == MeasureKind.BOLT_STRETCH))
+        assertThat(page("K05").leftOpen().stream().filter(check -> check.place().kind() == MeasureKind.BOLT_STRETCH))
                 .hasSize(3)
                 .noneMatch(check -> Integer.valueOf(2).equals(check.place().number()));
     }
@@ -95,7 +94,9 @@ class BuildSheetByHandTest {
         AcceptAsIs sheet = new AcceptAsIs();
         Map<SheetField, String> texts = texts(
                 sheet,
-                new Prefilled(sheet.key(), Map.of(AcceptAsIs.ON, Places.key(build("K05").fact().engine()))),
+                new Prefilled(
+                        sheet.key(),
+                        Map.of(AcceptAsIs.ON, Places.key(build("K05").fact().engine()))),
                 Map.of(AcceptAsIs.WHAT, "a scratch", AcceptAsIs.WHY, "shallow"));
         assertThat(writing.read(sheet, texts).asked()).doesNotContain(AcceptAsIs.FIGURE);
         writing.save(sheet, texts, "accepting").orThrow();
