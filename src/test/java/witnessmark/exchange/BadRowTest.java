@@ -246,7 +246,11 @@ class BadRowTest extends ReadingTest {
                 waiting("seals.csv", 1, designs),
                 waiting("joints.csv", 1, designs),
                 waiting("looks.csv", 1, designs),
-                waiting("missed-shares.csv", 2, designs));
+                waiting("missed-shares.csv", 2, designs),
+                waiting("size-limits.csv", 2, designs),
+                waiting("measurements.csv", 3, designs),
+                waiting("sign-offs.csv", 1, designs),
+                waiting("signed-checks.csv", 2, designs));
     }
 
     @Test
@@ -280,7 +284,10 @@ class BadRowTest extends ReadingTest {
                 waiting("seals.csv", 1, "engines.csv"),
                 waiting("joints.csv", 1, "engines.csv"),
                 waiting("looks.csv", 1, "engines.csv"),
-                waiting("missed-shares.csv", 2, "engines.csv"));
+                waiting("missed-shares.csv", 2, "engines.csv"),
+                waiting("measurements.csv", 3, "engines.csv"),
+                waiting("sign-offs.csv", 1, "engines.csv"),
+                waiting("signed-checks.csv", 2, "engines.csv"));
     }
 
     @Test

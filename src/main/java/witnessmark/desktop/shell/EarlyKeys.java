@@ -3,7 +3,6 @@ package witnessmark.desktop.shell;
 import java.awt.Component;
 import java.awt.KeyEventDispatcher;
 import java.awt.KeyboardFocusManager;
-import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.beans.PropertyChangeListener;
@@ -16,6 +15,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.MenuSelectionManager;
 import javax.swing.SwingUtilities;
+import witnessmark.desktop.task.EventThread;
 import witnessmark.desktop.task.Running;
 import witnessmark.desktop.task.Tasks;
 
@@ -111,7 +111,7 @@ final class EarlyKeys implements KeyEventDispatcher {
     }
 
     private void later() {
-        SwingUtilities.invokeLater(this::goOn);
+        EventThread.later(this::goOn);
     }
 
     /** Gives the next key on, once the window is filled and what the last one began is done. */
@@ -149,8 +149,8 @@ final class EarlyKeys implements KeyEventDispatcher {
                 early.getKeyLocation());
         given.add(again);
         giving = true;
-        Toolkit.getDefaultToolkit().getSystemEventQueue().postEvent(again);
-        SwingUtilities.invokeLater(() -> {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().dispatchEvent(again); // as the system does it
+        EventThread.later(() -> {
             List<Running> began = new ArrayList<>(tasks.underWay());
             began.removeAll(known);
             before = began;

@@ -173,6 +173,7 @@ class ShellFrameTest {
         JComponent laps = (JComponent) new Ui(gallery.sheet.component()).field("Laps");
         laps.requestFocusInWindow();
         Focus.await(laps);
+        gallery.tasks.awaitIdle(); // a key pressed before the window is filled is kept until it is
         frame.pane().toggleHelp();
         KeyEvent escape = new KeyEvent(laps, KeyEvent.KEY_PRESSED, 0L, 0, KeyEvent.VK_ESCAPE, KeyEvent.CHAR_UNDEFINED);
         KeyboardFocusManager.getCurrentKeyboardFocusManager().dispatchEvent(escape);
