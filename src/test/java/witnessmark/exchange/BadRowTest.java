@@ -226,7 +226,7 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
                 rows(
                         4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65,
-                        78, 79),
+                        78, 79, 101, 102, 103, 104, 105, 106, 107, 108),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),
@@ -268,7 +268,9 @@ class BadRowTest extends ReadingTest {
     void a_row_with_a_fault_of_its_own_is_named_though_it_waits_as_well() {
         assertRead(
                 SeasonText.small().cell("engines.csv", 2, "design", "nothing").cell("runs.csv", 2, "running_s", "?"),
-                rows(11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40, 61, 62, 63, 64, 65, 78, 79),
+                rows(
+                        11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40, 61, 62, 63, 64, 65, 78, 79, 103, 104, 105, 106,
+                        107, 108),
                 problem("engines.csv", 3, "design", REFERENCE_UNKNOWN, "design", "nothing", "engine_design"),
                 problem("runs.csv", 4, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
                 waiting("builds.csv", 1, "engines.csv"),
