@@ -19,6 +19,7 @@ import witnessmark.domain.FitVerdict;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
+import witnessmark.domain.Standing;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
@@ -65,8 +66,24 @@ class BuildSheetByHandTest {
         return desk.view().facts().of(kind).inForce().map(Entry::fact).toList();
     }
 
+    /** The stretch of K05's bolts was never measured; here nobody accepted that. */
+    private void nobodyAcceptedTheStretch() {
+        Entry<Concession> made = desk.view()
+                .facts()
+                .of(Concession.class)
+                .inForce()
+                .filter(entry -> entry.fact().kind() == MeasureKind.BOLT_STRETCH)
+                .findFirst()
+                .orElseThrow();
+        desk.write(
+                        "struck out",
+                        List.of(new Entry<>(made.id(), made.fact(), Standing.STRUCK_OUT, "nobody did", made.rev() + 1)))
+                .orThrow();
+    }
+
     @Test
     void a_figure_accepted_from_its_sheet_is_accepted_in_that_build_and_at_that_place_alone() {
+        nobodyAcceptedTheStretch();
         SheetPage before = page("K05");
         long open = before.leftOpen().stream()
                 .filter(check -> check.place().kind() == MeasureKind.BOLT_STRETCH)
@@ -109,6 +126,7 @@ class BuildSheetByHandTest {
     /** K05 has figures left open: they are named, and it can be signed all the same. K06 has none. */
     @Test
     void signing_names_what_is_left_open_and_keeps_how_every_check_stood() {
+        nobodyAcceptedTheStretch();
         SignSheet sheet = new SignSheet();
         SheetPage page = page("K05");
         Map<SheetField, String> texts = texts(
