@@ -98,7 +98,7 @@ class BenchPageTest {
     void what_is_outside_and_accepted_stands_under_a_mark_of_its_own() {
         shown(Side.ACCEPTED, Theme.LIGHT, 1.0f, BenchWindow.english());
         String said = window.said();
-        assertThat(said).contains("accepted as they are", "Crown to head at cylinder 1, anti-thrust side: 0.99 mm");
+        assertThat(said).contains("accepted as they are", "Crown to head, cylinder 1, anti-thrust side: 0.99 mm");
         AnswerLine crown = Objects.requireNonNull(window.place.lines()).answers().stream()
                 .filter(line -> line.kind() == MeasureKind.CROWN_TO_HEAD)
                 .findFirst()
@@ -153,14 +153,14 @@ class BenchPageTest {
 
     @Test
     void what_nobody_accepted_opens_the_sheet_that_accepts_it_and_the_foot_opens_the_one_that_signs() {
-        shown(Side.ACCEPTED, Theme.LIGHT, 1.0f, BenchWindow.english());
-        window.place.panel().answers().open(MeasureKind.BOLT_STRETCH);
+        shown(Side.OPEN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        window.place.panel().answers().open(MeasureKind.BIG_END_OVALITY);
         window.root(1366, 768);
         Ui ui = new Ui(window.place.panel());
         ui.button("Accept as it is…").doClick();
         ui.button("Sign the sheet…").doClick();
         assertThat(window.asked).extracting(Prefilled::sheet).containsExactly("accept", "sign_sheet");
-        assertThat(window.asked.get(0).texts()).containsValue("rod bolt stretch, cylinder 1, bolt A: not measured");
+        assertThat(window.asked.get(0).texts()).containsValue("big-end housing ovality, cylinder 1: not measured");
     }
 
     @ParameterizedTest(name = "{0} {1} at {2}")
