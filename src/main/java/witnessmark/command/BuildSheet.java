@@ -86,9 +86,7 @@ final class BuildSheet implements Callable<Integer> {
                         page.build().fact().number(),
                         tools.measures().date(page.build().fact().opened().day())));
         answer.line(words.headline(
-                page.open(FitVerdict.OUTSIDE).size(),
-                page.open(FitVerdict.NOT_MEASURED).size(),
-                page.accepted().size()));
+                page.leftOpen(FitVerdict.OUTSIDE), page.leftOpen(FitVerdict.NOT_MEASURED), page.acceptedFigures()));
         page.accepted()
                 .forEach(each -> answer.line(tools.texts()
                         .get("fit.accepted", each.fact().what(), each.fact().why())));
@@ -104,9 +102,9 @@ final class BuildSheet implements Callable<Integer> {
                 .put("asOf", view.day().toString())
                 .put("engine", page.engine().fact().number())
                 .put("build", page.build().fact().number())
-                .put("outside", page.open(FitVerdict.OUTSIDE).size())
-                .put("notMeasured", page.open(FitVerdict.NOT_MEASURED).size())
-                .put("accepted", page.accepted().size());
+                .put("outside", page.leftOpen(FitVerdict.OUTSIDE))
+                .put("notMeasured", page.leftOpen(FitVerdict.NOT_MEASURED))
+                .put("accepted", page.acceptedFigures());
         Entry<SignOff> signed = page.signed();
         if (signed != null) {
             root.put("signedBy", signed.fact().by()).put("second", signed.fact().second());

@@ -17,6 +17,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
@@ -81,6 +82,7 @@ public final class BenchPlace implements Place {
                 new Command(texts, "bench.command.measure", CommandMenu.RECORD, 2, null, this::measure),
                 new Command(
                         texts, "bench.command.large", CommandMenu.VIEW, 2, Keys.plain(KeyEvent.VK_F8), this::large));
+        FormKeys.bindWithin(panel, Keys.plain(KeyEvent.VK_ESCAPE), "wm-small", inHand::isLarge, this::small);
         inHand.none(how, null);
         lookForDrafts();
     }
@@ -326,6 +328,10 @@ public final class BenchPlace implements Place {
         } else if (now != null) {
             now.model().firstEmpty().ifPresent(panel::focus);
         }
+    }
+
+    private void small() {
+        inHand.large(false);
     }
 
     private void large() {

@@ -7,7 +7,6 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.FitVerdict;
 import witnessmark.domain.SignOff;
-import witnessmark.fit.result.Check;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
@@ -55,14 +54,9 @@ final class BenchWords {
     }
 
     BenchLines lines(SheetPage page) {
-        int outside = page.open(FitVerdict.OUTSIDE).size();
-        int missing = (int) page.open(FitVerdict.NOT_MEASURED).stream()
-                .filter(check -> check.bounds().limits())
-                .count();
-        int accepted = (int) page.answers().stream()
-                .flatMap(answer -> answer.checks().stream())
-                .filter(check -> isOpen(check) && page.accepts(check).isPresent())
-                .count();
+        int outside = page.leftOpen(FitVerdict.OUTSIDE);
+        int missing = page.leftOpen(FitVerdict.NOT_MEASURED);
+        int accepted = page.acceptedFigures();
         return new BenchLines(
                 page.build().id().text(),
                 name(page.engine().fact(), page.build().fact()),
@@ -74,10 +68,6 @@ final class BenchWords {
                 page.contradictions().stream().map(fit::contradiction).toList(),
                 grids.steps(page),
                 answers.lines(page));
-    }
-
-    private static boolean isOpen(Check check) {
-        return check.verdict() == FitVerdict.OUTSIDE || check.verdict() == FitVerdict.NOT_MEASURED;
     }
 
     private String signed(SheetPage page) {

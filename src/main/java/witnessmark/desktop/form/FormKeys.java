@@ -2,6 +2,7 @@ package witnessmark.desktop.form;
 
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.JComboBox;
@@ -21,6 +22,23 @@ public final class FormKeys {
     /** A key that works while the component or anything inside it has the focus. */
     public static void bindWithin(JComponent component, KeyStroke key, String name, Runnable work) {
         bind(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, key, name, work);
+    }
+
+    /** The same, as long as there is something for it to do; else the key goes on to whoever else has a use for it. */
+    public static void bindWithin(
+            JComponent component, KeyStroke key, String name, BooleanSupplier applies, Runnable work) {
+        component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, name);
+        component.getActionMap().put(name, new AbstractAction() {
+            @Override
+            public boolean isEnabled() {
+                return applies.getAsBoolean();
+            }
+
+            @Override
+            public void actionPerformed(ActionEvent e) {
+                work.run();
+            }
+        });
     }
 
     /** A key that works anywhere in the component's window. */

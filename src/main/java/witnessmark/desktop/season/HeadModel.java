@@ -53,8 +53,10 @@ final class HeadModel {
         List<MoneyLine> lines = new ArrayList<>();
         lines.add(line("season.money.planned", cost.budget(), false));
         lines.add(line("season.money.spent", cost.spent(), false));
-        lines.add(line("season.money.failures", cost.cash().plus(cost.missed()), true));
-        lines.add(line("season.money.running", cost.runningCosts().plus(cost.spoiled()), true));
+        lines.add(line("season.money.failures", cost.cash(), true));
+        lines.add(line("season.money.missed", cost.missed(), true));
+        lines.add(line("season.money.spoiled", cost.spoiled(), true));
+        lines.add(line("season.money.running", cost.runningCosts(), true));
         lines.add(line("season.money.kept", cost.kept(), true));
         if (!cost.broughtIn().isNone()) {
             lines.add(line("season.money.brought", cost.broughtIn().negated(), true));

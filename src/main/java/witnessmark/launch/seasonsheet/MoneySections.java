@@ -47,7 +47,10 @@ final class MoneySections {
                 ink.texts().get("season.money.income"),
                 ink.amount(cost.income()),
                 letter(!sheet.page().income().isEmpty(), "G")));
-        rows.add(line(ink.texts().get("season.money.spent"), ink.amount(cost.spent()), ink.say("behind.spent")));
+        rows.add(line(
+                ink.texts().get("season.money.spent"),
+                ink.amount(cost.spent()),
+                ink.say(sheet.pieces().broughtIn().isEmpty() ? "behind.spent" : "behind.spent.brought")));
         rows.add(line(
                 ink.say("kept"),
                 ink.amount(cost.kept().negated()),

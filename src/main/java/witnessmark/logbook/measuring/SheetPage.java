@@ -99,6 +99,23 @@ public record SheetPage(
                 .toList();
     }
 
+    /** How many of those left open are of that verdict. */
+    public int leftOpen(FitVerdict verdict) {
+        return (int)
+                leftOpen().stream().filter(check -> check.verdict() == verdict).count();
+    }
+
+    /** How many figures that would be left open somebody accepted as they are. */
+    public int acceptedFigures() {
+        return (int) answers.stream()
+                .flatMap(answer -> answer.checks().stream())
+                .filter(check -> check.verdict() == FitVerdict.OUTSIDE
+                        || check.verdict() == FitVerdict.NOT_MEASURED
+                                && check.bounds().limits())
+                .filter(check -> accepts(check).isPresent())
+                .count();
+    }
+
     /** Checks that are outside their limits, or lack a figure a limit asks for, and that nobody accepted. */
     public List<Check> open(FitVerdict verdict) {
         return answers.stream()

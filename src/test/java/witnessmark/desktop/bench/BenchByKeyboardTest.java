@@ -226,7 +226,7 @@ class BenchByKeyboardTest {
         window.place.commands().get(1).perform();
         frame.validate();
         assertThat(window.said()).contains("0.20 mm down", "Deck clearance, cylinder 1, thrust side");
-        window.place.commands().get(1).perform();
+        keys.press(KeyEvent.VK_ESCAPE);
         frame.validate();
         assertThat(window.said()).doesNotContain("0.20 mm down");
     }
