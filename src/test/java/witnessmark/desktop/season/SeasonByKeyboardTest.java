@@ -120,7 +120,7 @@ class SeasonByKeyboardTest {
                         "Put together by",
                         "What it went on",
                         "The season, car by car",
-                        "Planned and spent",
+                        "Planned and used",
                         "Decisions, and what came of them",
                         "Money still to be settled",
                         "What came in",
