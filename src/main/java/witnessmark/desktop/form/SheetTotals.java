@@ -1,8 +1,10 @@
 package witnessmark.desktop.form;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.event.MouseWheelEvent;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
@@ -10,6 +12,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
@@ -35,6 +38,15 @@ final class SheetTotals<R> extends JScrollPane {
         setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         setVerticalScrollBarPolicy(ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER);
         getHorizontalScrollBar().setModel(above.getHorizontalScrollBar().getModel());
+    }
+
+    /** There is nothing to scroll here: the wheel scrolls the page. */
+    @Override
+    protected void processMouseWheelEvent(MouseWheelEvent e) {
+        Container page = getParent();
+        if (page != null) {
+            page.dispatchEvent(SwingUtilities.convertMouseEvent(this, e, page));
+        }
     }
 
     /** Adds up anew. */

@@ -2,7 +2,10 @@ package witnessmark.desktop.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Container;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,6 +15,7 @@ import java.util.stream.IntStream;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import javax.swing.table.TableColumn;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -195,6 +199,16 @@ class SheetFilterTest {
         list.show(List.of(RUNS.get(0), RUNS.get(1), new Run("Race 9", "Round 3", 29)));
         assertThat(shown()).containsExactly(29L, 31L);
         assertThat(list.filterField().counted()).isEqualTo("2 of 3");
+    }
+
+    @Test
+    void the_wheel_over_the_totals_goes_on_to_the_page() {
+        Container totals = SwingUtilities.getAncestorOfClass(SheetTotals.class, totalsRow());
+        int[] turned = {0};
+        totals.getParent().addMouseWheelListener(turn -> turned[0] += turn.getUnitsToScroll());
+        totals.dispatchEvent(new MouseWheelEvent(
+                totals, MouseEvent.MOUSE_WHEEL, 0, 0, 1, 1, 0, false, MouseWheelEvent.WHEEL_UNIT_SCROLL, 3, 1));
+        assertThat(turned[0]).isEqualTo(3);
     }
 
     @Test
