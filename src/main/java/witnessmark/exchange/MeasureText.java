@@ -13,9 +13,7 @@ import witnessmark.quantity.typed.MeasureUnit;
 record MeasureText(Dimension dimension) implements FigureText {
     @Override
     public String of(long figure) {
-        BigDecimal shown = dimension.shown(figure);
-        String digits = shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
-        return digits + " " + sign();
+        return MeasureUnit.text(dimension, figure);
     }
 
     @Override

@@ -147,7 +147,7 @@ public final class Ways {
             swept = isSwept ? term.counts() : swept;
             clearance = isSwept ? clearance : term.counts();
         }
-        double wanted = swept / (Dimension.RATIO.number(goal.value()) - 1);
+        double wanted = ChamberStack.clearanceFor(swept, Dimension.RATIO.number(goal.value()));
         return (long) Math.floor((clearance - wanted) / perDepth);
     }
 

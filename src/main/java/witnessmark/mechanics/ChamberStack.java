@@ -75,11 +75,11 @@ public record ChamberStack(
      *
      * @throws IllegalArgumentException if the ratio is 1 or less
      */
-    public double clearanceFor(double ratio) {
+    public static double clearanceFor(double swept, double ratio) {
         if (!(ratio > 1)) {
             throw new IllegalArgumentException("a compression ratio is above 1, not " + ratio);
         }
-        return swept() / (ratio - 1);
+        return swept / (ratio - 1);
     }
 
     /** With so much off the head face, whose opening of the chamber has that area in square millimetres. */
@@ -111,11 +111,11 @@ public record ChamberStack(
 
     /** What has to come off the head face for a ratio; below 0 when there is less there than it needs. */
     public double headSkimFor(double ratio, double openingArea) {
-        return (clearance() - clearanceFor(ratio)) * 1000 / openingArea;
+        return (clearance() - clearanceFor(swept(), ratio)) * 1000 / openingArea;
     }
 
     /** What has to come off the deck for a ratio. */
     public double deckSkimFor(double ratio) {
-        return (clearance() - clearanceFor(ratio)) / disc(bore, 1);
+        return (clearance() - clearanceFor(swept(), ratio)) / disc(bore, 1);
     }
 }

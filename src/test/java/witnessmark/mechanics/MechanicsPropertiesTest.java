@@ -101,7 +101,7 @@ class MechanicsPropertiesTest {
     @Test
     void what_cannot_be_is_refused() {
         assertThatThrownBy(() -> ChamberStack.ratio(450, 0)).hasMessageContaining("no volume");
-        assertThatThrownBy(() -> stack(new double[] {40, 0, 1}).clearanceFor(1)).hasMessageContaining("above 1");
+        assertThatThrownBy(() -> ChamberStack.clearanceFor(450, 1)).hasMessageContaining("above 1");
         assertThatThrownBy(() -> new ChamberStack(0, 80, 40, 87, 1, 0, 0, 0)).hasMessageContaining("above 0");
         assertThatThrownBy(() -> new BoltedJoint(0, 1)).hasMessageContaining("above 0");
         assertThatThrownBy(() -> Preload.fromTorque(60, 0, 10)).hasMessageContaining("above 0");

@@ -95,7 +95,7 @@ class PublishedCasesTest {
                 v2 + "compression_ratio after 0.15 mm block decking",
                 () -> V2.afterDeckSkim(0.15).ratio());
         figures.put(v2 + "skim mm for ratio 12.5", () -> V2.headSkimFor(12.5, AREA));
-        figures.put(v2 + "clearance_cc for ratio 12.5", () -> V2.clearanceFor(12.5));
+        figures.put(v2 + "clearance_cc for ratio 12.5", () -> ChamberStack.clearanceFor(V2.swept(), 12.5));
         figures.put(
                 v2 + "compression_ratio with 1.0 mm gasket",
                 () -> V2.withGasket(87.5, 1.0).ratio());

@@ -27,18 +27,7 @@ public final class FormKeys {
     /** The same, as long as there is something for it to do; else the key goes on to whoever else has a use for it. */
     public static void bindWithin(
             JComponent component, KeyStroke key, String name, BooleanSupplier applies, Runnable work) {
-        component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(key, name);
-        component.getActionMap().put(name, new AbstractAction() {
-            @Override
-            public boolean isEnabled() {
-                return applies.getAsBoolean();
-            }
-
-            @Override
-            public void actionPerformed(ActionEvent e) {
-                work.run();
-            }
-        });
+        bind(component, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, key, name, applies, work);
     }
 
     /** A key that works anywhere in the component's window. */
@@ -59,8 +48,18 @@ public final class FormKeys {
     }
 
     private static void bind(JComponent component, int when, KeyStroke key, String name, Runnable work) {
+        bind(component, when, key, name, () -> true, work);
+    }
+
+    private static void bind(
+            JComponent component, int when, KeyStroke key, String name, BooleanSupplier applies, Runnable work) {
         component.getInputMap(when).put(key, name);
         component.getActionMap().put(name, new AbstractAction() {
+            @Override
+            public boolean isEnabled() {
+                return applies.getAsBoolean();
+            }
+
             @Override
             public void actionPerformed(ActionEvent e) {
                 work.run();

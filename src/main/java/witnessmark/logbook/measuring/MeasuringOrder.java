@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import witnessmark.domain.Build;
@@ -49,12 +50,14 @@ final class MeasuringOrder {
     private final Entry<Build> build;
     private final Sheet sheet;
     private final EngineDesign design;
+    private final Set<MeasurePlace> known = new HashSet<>();
 
     MeasuringOrder(View view, Entry<Build> build, Sheet sheet) {
         this.view = view;
         this.build = build;
         this.sheet = sheet;
         this.design = new BuildSheets(view).design(build.fact());
+        sameDesign().forEach(figure -> known.add(figure.place()));
     }
 
     List<MeasurePlace> places() {
@@ -82,13 +85,11 @@ final class MeasuringOrder {
             List<Integer> order = cylinders();
             all.sort(Comparator.comparingInt(place -> order.indexOf(place.number())));
         }
-        Set<MeasurePlace> known = new java.util.HashSet<>();
-        sameDesign().forEach(figure -> known.add(figure.place()));
         boolean any = all.stream().anyMatch(known::contains);
-        return any ? all.stream().filter(place -> spotKnown(place, known)).toList() : all;
+        return any ? all.stream().filter(this::spotKnown).toList() : all;
     }
 
-    private static boolean spotKnown(MeasurePlace place, Set<MeasurePlace> known) {
+    private boolean spotKnown(MeasurePlace place) {
         return known.stream().anyMatch(other -> other.kind() == place.kind() && other.spot() == place.spot());
     }
 
@@ -116,7 +117,7 @@ final class MeasuringOrder {
 
     private Set<MeasureKind> measuredBefore() {
         Set<MeasureKind> kinds = EnumSet.noneOf(MeasureKind.class);
-        sameDesign().forEach(figure -> kinds.add(figure.kind()));
+        known.forEach(place -> kinds.add(place.kind()));
         return kinds;
     }
 

@@ -10,13 +10,11 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
 import witnessmark.domain.ReadingKind;
 import witnessmark.quantity.Counter;
-import witnessmark.quantity.Dimension;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
-import witnessmark.quantity.typed.MeasureUnit;
 import witnessmark.quantity.typed.Unit;
 
 /** What stands in a field for a value that is written: a text that the field reads, in the unit it shows. */
@@ -28,13 +26,6 @@ final class AsText {
     private static final BigDecimal SECOND = BigDecimal.valueOf(1_000);
 
     private AsText() {}
-
-    /** A figure of a build sheet with its unit: {@code 0.195 mm}. */
-    static String measured(Dimension dimension, long parts) {
-        BigDecimal shown = dimension.shown(parts);
-        String digits = shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
-        return digits + " " + MeasureUnit.shown(dimension).sign();
-    }
 
     /** A measure in a unit, with as many decimals as it needs. */
     static <Q> String figure(Unit<Q> unit, @Nullable Q quantity) {

@@ -26,6 +26,7 @@ import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
+import witnessmark.quantity.typed.MeasureUnit;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.Typed;
 import witnessmark.quantity.typed.TypedClock;
@@ -138,7 +139,7 @@ record RecordField(
         }
         Dimension dimension = RecordAmounts.dimension(fact);
         if (value instanceof Long figure && dimension != null) {
-            return AsText.measured(dimension, figure);
+            return MeasureUnit.text(dimension, figure);
         }
         return value instanceof Long amount
                 ? AsText.amount(RecordAmounts.counter(fact, sight), amount, sight.units())

@@ -258,7 +258,7 @@ public final class SetSizeLimit implements LogSheet {
     }
 
     private static String shown(MeasureKind kind, @Nullable Long figure) {
-        return figure == null ? "" : AsText.measured(kind.dimension(), figure);
+        return figure == null ? "" : MeasureUnit.text(kind.dimension(), figure);
     }
 
     @Override

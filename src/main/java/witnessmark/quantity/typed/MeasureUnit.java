@@ -64,6 +64,13 @@ public enum MeasureUnit {
                 .orElseThrow();
     }
 
+    /** So many parts in the unit they are shown in, exact: {@code 0.195 mm}, {@code 32.7 cc}, {@code 106.2 °}. */
+    public static String text(Dimension dimension, long parts) {
+        BigDecimal figure = dimension.shown(parts);
+        String digits = figure.signum() == 0 ? "0" : figure.stripTrailingZeros().toPlainString();
+        return digits + " " + shown(dimension).sign;
+    }
+
     /**
      * Whole parts of the dimension, to the nearest, halves away from zero.
      *
