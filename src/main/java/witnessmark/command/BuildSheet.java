@@ -94,7 +94,7 @@ final class BuildSheet implements Callable<Integer> {
             answer.line(words.strongerLink(page.strongerLink()));
         }
         answer.line("");
-        new FitText(tools).print(answer::line, page.answers(), page.contradictions(), columns);
+        new FitText(tools).print(answer::line, page.answers(), page.contradictions(), page.pulls(), columns);
     }
 
     private ObjectNode asJson(Answer answer, View view, SheetPage page) {
@@ -109,7 +109,9 @@ final class BuildSheet implements Callable<Integer> {
         if (signed != null) {
             root.put("signedBy", signed.fact().by()).put("second", signed.fact().second());
         }
-        new FitText(tools).put(root, page.answers(), page.contradictions());
+        FitText text = new FitText(tools);
+        text.put(root, page.answers(), page.contradictions());
+        text.putJoints(root, page.pulls());
         return root;
     }
 }

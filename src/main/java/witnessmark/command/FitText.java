@@ -12,9 +12,11 @@ import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bound;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Contradiction;
+import witnessmark.fit.result.Pull;
 import witnessmark.fit.result.Term;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.MeasureWords;
+import witnessmark.wording.PullWords;
 
 /** Checks of a build sheet on a terminal, and as JSON in the units people write. */
 final class FitText {
@@ -29,11 +31,18 @@ final class FitText {
     /**
      * The answers, the worst first.
      *
+     * @param pulls what tightened joints pull with
      * @param columns whether every figure is shown as the column it adds up of; else those that are not as they should be
      */
-    void print(Consumer<String> out, List<Answer> answers, List<Contradiction> contradictions, boolean columns) {
+    void print(
+            Consumer<String> out,
+            List<Answer> answers,
+            List<Contradiction> contradictions,
+            List<Pull> pulls,
+            boolean columns) {
         contradictions.forEach(found -> out.accept(words.contradiction(found)));
         answers.stream().sorted(Answer.WORST_FIRST).forEach(answer -> print(out, answer, columns || asks(answer)));
+        joints(out, pulls, columns);
         out.accept("");
         out.accept(tools.texts().get("fit.caution.computed"));
     }
@@ -50,16 +59,66 @@ final class FitText {
             }
             Check nearest = answer.nearest();
             if (nearest != null) {
-                words.column(nearest)
-                        .forEach(line -> out.accept("    %-58s%14s  %s"
-                                .formatted(line.what(), line.figure(), line.basis())
-                                .stripTrailing()));
+                words.column(nearest).forEach(line -> out.accept(columnLine(line)));
                 words.beside(nearest).forEach(line -> out.accept("  " + line));
             }
             if (!words.lacks(answer).isEmpty()) {
                 out.accept("  " + words.lacks(answer));
             }
         }
+    }
+
+    private void joints(Consumer<String> out, List<Pull> pulls, boolean columns) {
+        if (pulls.isEmpty()) {
+            return;
+        }
+        PullWords said = new PullWords(tools.texts(), tools.measures());
+        out.accept("");
+        for (Pull pull : pulls) {
+            out.accept(said.sentence(pull));
+            if (columns) {
+                said.column(pull).forEach(line -> out.accept(columnLine(line)));
+            }
+            said.lacks(pull).forEach(line -> out.accept("  " + line));
+        }
+        out.accept("  " + tools.texts().get("fit.caution.fasteners"));
+    }
+
+    private static String columnLine(FitWords.Line line) {
+        return "    %-58s%14s  %s"
+                .formatted(line.what(), line.figure(), line.basis())
+                .stripTrailing();
+    }
+
+    void putJoints(ObjectNode root, List<Pull> pulls) {
+        ArrayNode list = root.putArray("joints");
+        for (Pull pull : pulls) {
+            ObjectNode node = list.addObject()
+                    .put("fasteners", pull.joint().fasteners().code())
+                    .put("which", pull.joint().which())
+                    .put("method", pull.joint().method().code())
+                    .put("value", pull.joint().value())
+                    .put("lubricant", pull.joint().lubricant())
+                    .put("finding", code(pull.finding()));
+            if (pull.each() != null) {
+                put(node.putObject("pullNewtons"), pull.each());
+            }
+            Pull.Hold hold = pull.hold();
+            if (hold != null) {
+                put(node.putObject("clampNewtons"), hold.clamp());
+                node.put("gasNewtons", hold.gas()).put("pressureAssumed", hold.assumed());
+            }
+            ArrayNode lacks = node.putArray("lacks");
+            pull.lacks().forEach(lack -> lacks.add(code(lack)));
+        }
+    }
+
+    private static String code(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static void put(ObjectNode node, Pull.Range range) {
+        node.put("least", range.least()).put("likely", range.likely()).put("most", range.most());
     }
 
     void put(ObjectNode root, List<Answer> answers, List<Contradiction> contradictions) {

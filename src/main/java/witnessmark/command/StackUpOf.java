@@ -61,7 +61,7 @@ final class StackUpOf implements Callable<Integer> {
                     .forEach(line -> tools.err()
                             .println(tools.texts()
                                     .get("command.stackup.unread", line.line(), line.text(), line.example())));
-            new FitText(tools).print(answer::line, read.answers(), read.contradictions(), true);
+            new FitText(tools).print(answer::line, read.answers(), read.contradictions(), List.of(), true);
         }
         return read.unread().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
     }

@@ -74,7 +74,8 @@ public sealed interface Fact
                 SizeLimit,
                 Measurement,
                 SignOff,
-                SignedCheck {
+                SignedCheck,
+                Fastener {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

@@ -11,11 +11,9 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.OpenRow;
-import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.domain.MeasureKind;
-import witnessmark.wording.FitWords;
 import witnessmark.wording.Texts;
 
 /** How the figures stand, worst first: a line for each kind, which opens to what it rests on. */
@@ -26,6 +24,7 @@ final class AnswersView {
     private Ways ways = (line, under) -> {};
     private List<AnswerLine> shown = List.of();
     private List<String> contradictions = List.of();
+    private List<String> asks = List.of();
     private @Nullable MeasureKind open;
 
     /** What can be done about an answer; puts it under what is told of it. */
@@ -47,7 +46,10 @@ final class AnswersView {
     }
 
     void show(BenchLines lines) {
-        if (!lines.answers().equals(shown) || !lines.contradictions().equals(contradictions)) {
+        if (!lines.answers().equals(shown)
+                || !lines.contradictions().equals(contradictions)
+                || !lines.asks().equals(asks)) {
+            asks = lines.asks();
             shown = lines.answers();
             contradictions = lines.contradictions();
             put();
@@ -66,6 +68,7 @@ final class AnswersView {
         sheet.add(Lettering.line(texts.get("bench.answers"), Styles.SECTION));
         contradictions.forEach(
                 sentence -> sheet.add(Lettering.paragraph(sentence, Styles.STOP), "growx, wmin 0, gaptop 2"));
+        asks.forEach(sentence -> sheet.add(note(sentence), "growx, wmin 0, gaptop 2"));
         for (AnswerLine.Group group : AnswerLine.Group.values()) {
             List<AnswerLine> of =
                     shown.stream().filter(line -> line.group() == group).toList();
@@ -86,7 +89,7 @@ final class AnswersView {
         String about = texts.get("bench.answer.about", stand.word(), stand.sentence());
         sheet.add(new Hairline(), "growx, wmin 0");
         OpenRow row = new OpenRow("[24!]10[0::,grow,fill]", about, () -> toggle(line.kind()));
-        row.add(mark(stand), "aligny top");
+        row.add(Verdicts.mark(stand), "aligny top");
         row.add(Lettering.through(stand.sentence(), Styles.FIELD_LABEL), "growx, wmin 0");
         row.getAccessibleContext()
                 .setAccessibleDescription(texts.get(line.kind() == open ? "bench.answer.close" : "bench.answer.open"));
@@ -107,18 +110,6 @@ final class AnswersView {
         return Optional.ofNullable(rows.get(kind));
     }
 
-    private static SeamMark mark(BenchLines.Stand stand) {
-        SeamMark mark = new SeamMark(
-                stand.state() == null ? witnessmark.desktop.form.SeamState.SCRAP : stand.state(),
-                stand.word(),
-                stand.sentence());
-        mark.setToolTipText(null); // it would catch clicks
-        if (stand.state() == null) {
-            mark.setIcon(null);
-        }
-        return mark;
-    }
-
     private JPanel under(AnswerLine line) {
         JPanel under = new JPanel(new MigLayout("insets 0, gap 8 2, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         under.setOpaque(false);
@@ -128,7 +119,7 @@ final class AnswersView {
             under.add(
                     Lettering.paragraph(texts.get("bench.column", line.columnOf()), Styles.ECHO),
                     "growx, wmin 0, gaptop 4");
-            under.add(column(line.column()), "growx, wmin 0");
+            under.add(ColumnPane.sum(texts, line.column()), "growx, wmin 0");
         }
         ways.add(line, under);
         if (!line.places().isEmpty()) {
@@ -148,30 +139,8 @@ final class AnswersView {
     private static JPanel place(BenchLines.Stand place) {
         JPanel line = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[24!][0::,grow,fill]"));
         line.setOpaque(false);
-        line.add(mark(place), "aligny top");
+        line.add(Verdicts.mark(place), "aligny top");
         line.add(note(place.sentence()), "growx, wmin 0");
         return line;
-    }
-
-    /** Figures under each other as they are added by hand, the sum under a line. */
-    private JPanel column(List<FitWords.Line> lines) {
-        JPanel column = new JPanel(new MigLayout("insets 0, gap 8 1, fillx", "[0::,grow,fill][]"));
-        column.setOpaque(false);
-        for (int i = 0; i < lines.size(); i++) {
-            FitWords.Line line = lines.get(i);
-            boolean sum = i == lines.size() - 1;
-            if (sum) {
-                column.add(new Hairline(), "newline, span 2, growx");
-            }
-            column.add(
-                    Lettering.paragraph(
-                            line.basis().isEmpty()
-                                    ? line.what()
-                                    : texts.get("bench.column.line", line.what(), line.basis()),
-                            sum ? Styles.ECHO : Styles.NOTE),
-                    "newline, growx, wmin 0, aligny top");
-            column.add(Lettering.figure(line.figure(), Styles.ECHO), "aligny top");
-        }
-        return column;
     }
 }

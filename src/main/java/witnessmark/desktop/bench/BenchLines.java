@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.wording.FitWords;
 
 /**
  * A build sheet in words.
@@ -14,8 +15,10 @@ import witnessmark.domain.MeasurePlace;
  * @param state the mark beside it
  * @param signed by whom it is signed and when, or that nobody signed it
  * @param contradictions figures that cannot all be right
+ * @param asks what is to be asked before it is signed
  * @param steps what is measured, in measuring order
  * @param answers how it stands, worst first
+ * @param joints what its joints pull with
  */
 record BenchLines(
         String build,
@@ -24,12 +27,30 @@ record BenchLines(
         SeamState state,
         String signed,
         List<String> contradictions,
+        List<String> asks,
         List<Step> steps,
-        List<AnswerLine> answers) {
+        List<AnswerLine> answers,
+        List<JointLine> joints) {
     BenchLines {
         contradictions = List.copyOf(contradictions);
+        asks = List.copyOf(asks);
         steps = List.copyOf(steps);
         answers = List.copyOf(answers);
+        joints = List.copyOf(joints);
+    }
+
+    /**
+     * A tightened joint.
+     *
+     * @param stand what it comes to, in one line
+     * @param column how that comes about
+     * @param beside what is missing
+     */
+    record JointLine(Stand stand, List<FitWords.Line> column, List<String> beside) {
+        JointLine {
+            column = List.copyOf(column);
+            beside = List.copyOf(beside);
+        }
     }
 
     /**

@@ -29,6 +29,7 @@ final class BenchPanel extends JPanel {
     private final BenchHead head;
     private final GridsView grids;
     private final AnswersView answers;
+    private final JointsView joints;
     private final NoticeStrip refused = new NoticeStrip();
     private final FormFoot foot;
     private final TwoPanes panes;
@@ -46,18 +47,27 @@ final class BenchPanel extends JPanel {
         head = new BenchHead(texts, chosen, this::turn);
         grids = new GridsView(told);
         answers = new AnswersView(texts);
+        joints = new JointsView(texts);
         empty = Lettering.paragraph(texts.get("bench.empty"), Styles.QUIET_INK);
         empty.setVisible(false);
         foot = new FormFoot(List.of(
                 Buttons.plain(Caption.of(texts.get("bench.sign")), sign),
                 Buttons.main(Caption.of(texts.get("bench.save")), Keys.menu(KeyEvent.VK_ENTER), save)));
         LeftPane left = new LeftPane(inHand.component(), grids.component(), refused, foot);
-        panes = new TwoPanes(left, new ScrollPage(answers.component()));
+        panes = new TwoPanes(left, new ScrollPage(side()));
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", save);
         add(notice, "cell 0 0, growx");
         add(head, "cell 0 1, growx, wmin 0");
         add(empty, "cell 0 2, growx, wmin 0");
         add(panes, "cell 0 3, grow, w 0:0:, h 0:0:");
+    }
+
+    private JPanel side() {
+        JPanel side = new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        side.setOpaque(false);
+        side.add(answers.component(), "growx, wmin 0");
+        side.add(joints.component(), "growx, wmin 0");
+        return side;
     }
 
     @Override
@@ -92,6 +102,7 @@ final class BenchPanel extends JPanel {
         head.show(lines);
         grids.show(lines.steps());
         answers.show(lines);
+        joints.show(lines.joints());
     }
 
     void failed(String sentence, JButton again) {
@@ -138,6 +149,10 @@ final class BenchPanel extends JPanel {
 
     AnswersView answers() {
         return answers;
+    }
+
+    JointsView joints() {
+        return joints;
     }
 
     BenchHead head() {

@@ -1,5 +1,6 @@
 package witnessmark.desktop.bench;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Build;
@@ -7,11 +8,13 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.FitVerdict;
 import witnessmark.domain.SignOff;
+import witnessmark.fit.result.Pull;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Measures;
+import witnessmark.wording.PullWords;
 import witnessmark.wording.Texts;
 
 /** Words a build sheet. The same answer always gives the same lines. */
@@ -21,6 +24,7 @@ final class BenchWords {
     private final FitWords fit;
     private final GridWords grids;
     private final AnswerWords answers;
+    private final PullWords pulls;
 
     BenchWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -28,6 +32,7 @@ final class BenchWords {
         this.fit = new FitWords(texts, measures);
         Verdicts verdicts = new Verdicts(texts, fit);
         this.grids = new GridWords(texts, measures, fit);
+        this.pulls = new PullWords(texts, measures);
         this.answers = new AnswerWords(texts, measures, fit, verdicts);
     }
 
@@ -66,8 +71,24 @@ final class BenchWords {
                         : missing > 0 ? SeamState.NOT_KNOWN : accepted > 0 ? SeamState.RUN_ON : SeamState.WITHIN,
                 signed(page),
                 page.contradictions().stream().map(fit::contradiction).toList(),
+                page.strongerLink() == null ? List.of() : List.of(fit.strongerLink(page.strongerLink())),
                 grids.steps(page),
-                answers.lines(page));
+                answers.lines(page),
+                page.pulls().stream().map(this::joint).toList());
+    }
+
+    private BenchLines.JointLine joint(Pull pull) {
+        SeamState state = switch (pull.finding()) {
+            case OPENS, PAST_PROOF -> SeamState.OVER;
+            case MAY_OPEN, MAY_PASS_PROOF -> SeamState.DUE;
+            case NOTHING_AGAINST -> SeamState.WITHIN;
+            case NOT_KNOWN -> SeamState.NOT_KNOWN;
+            case NOTHING_TO_HOLD_AGAINST -> null;
+        };
+        return new BenchLines.JointLine(
+                new BenchLines.Stand(state, pulls.finding(pull.finding()), pulls.sentence(pull)),
+                pulls.column(pull),
+                pulls.lacks(pull));
     }
 
     private String signed(SheetPage page) {

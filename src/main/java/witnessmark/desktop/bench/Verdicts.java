@@ -1,6 +1,7 @@
 package witnessmark.desktop.bench;
 
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.FitVerdict;
 import witnessmark.fit.result.Check;
@@ -21,6 +22,17 @@ final class Verdicts {
     /** How one figure stands, and whether it is accepted as it is. */
     BenchLines.Stand stand(SheetPage page, Check check) {
         return stand(check.verdict(), page.accepts(check).isPresent(), fit.check(check));
+    }
+
+    /** The mark before a line. */
+    static SeamMark mark(BenchLines.Stand stand) {
+        SeamMark mark =
+                new SeamMark(stand.state() == null ? SeamState.SCRAP : stand.state(), stand.word(), stand.sentence());
+        mark.setToolTipText(null); // it would catch clicks
+        if (stand.state() == null) {
+            mark.setIcon(null);
+        }
+        return mark;
     }
 
     BenchLines.Stand stand(FitVerdict verdict, boolean accepted, String sentence) {

@@ -68,6 +68,7 @@ import witnessmark.logbook.sheets.WriteBudget;
 import witnessmark.logbook.sheets.WriteBuild;
 import witnessmark.logbook.sheets.WriteCause;
 import witnessmark.logbook.sheets.WriteCost;
+import witnessmark.logbook.sheets.WriteFastener;
 import witnessmark.logbook.sheets.WriteHold;
 import witnessmark.logbook.sheets.WriteIncome;
 import witnessmark.logbook.sheets.WriteLook;
@@ -188,6 +189,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_NOTICES, 1, new TellNotice()),
                 new Listed(CommandMenu.RECORD_NOTICES, 1, new DoNotice()),
                 new Listed(CommandMenu.RECORD_TOOLS, 1, new TightenJoint()),
+                new Listed(CommandMenu.RECORD_TOOLS, 1, new WriteFastener()),
                 new Listed(CommandMenu.RECORD_TOOLS, 1, new ReadMeter()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new AddTool()),
                 new Listed(CommandMenu.RECORD_TOOLS, 2, new CalibrateTool()),

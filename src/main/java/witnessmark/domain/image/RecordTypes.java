@@ -23,6 +23,7 @@ import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Event;
 import witnessmark.domain.EventEntry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Fastener;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Hold;
 import witnessmark.domain.HourRate;
@@ -146,7 +147,8 @@ public final class RecordTypes {
             new RecordType<>("size_limit", "size-limits.csv", SizeLimit.class),
             new RecordType<>("measurement", "measurements.csv", Measurement.class),
             new RecordType<>("sign_off", "sign-offs.csv", SignOff.class),
-            new RecordType<>("signed_check", "signed-checks.csv", SignedCheck.class));
+            new RecordType<>("signed_check", "signed-checks.csv", SignedCheck.class),
+            new RecordType<>("fastener", "fasteners.csv", Fastener.class));
 
     private RecordTypes() {}
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,8 +16,10 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Fastener;
 import witnessmark.domain.GasketClass;
 import witnessmark.domain.Id;
+import witnessmark.domain.Joint;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
 import witnessmark.domain.Part;
@@ -25,7 +28,9 @@ import witnessmark.domain.PartKind;
 import witnessmark.domain.SizeLimit;
 import witnessmark.domain.StockBatch;
 import witnessmark.fit.Gasket;
+import witnessmark.fit.Pulls;
 import witnessmark.fit.Sheet;
+import witnessmark.fit.result.Pull;
 import witnessmark.ledger.Stock;
 import witnessmark.ledger.Whereabouts;
 import witnessmark.ledger.result.Where;
@@ -100,6 +105,38 @@ final class BuildSheets {
                 .forEach(fitment -> designs.add(
                         facts.of(Part.class).get(fitment.fact().part()).design()));
         return designs;
+    }
+
+    /**
+     * What the fasteners of each joint of a build pull with, by the last stage each group was tightened by; the worst
+     * first, and of those alike in the order they were tightened.
+     */
+    List<Pull> pulls(Entry<Build> build) {
+        Set<Id<PartDesign>> designs = designs(build.fact());
+        Map<String, Joint> last = new LinkedHashMap<>();
+        facts.of(Joint.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(joint ->
+                        build.id().equals(joint.build()) && view.ledger().asOf().counts(joint.at()))
+                .sorted(Comparator.comparing(Joint::at))
+                .forEach(joint -> last.put(joint.fasteners().code() + " " + joint.which(), joint));
+        Pulls pulls = new Pulls(sheet(build));
+        return last.values().stream()
+                .map(joint -> pulls.of(joint, fastener(designs, joint.fasteners())))
+                .sorted(Comparator.comparing(Pull::finding))
+                .toList();
+    }
+
+    /** What the fasteners of a kind in an engine are; null where nobody wrote it down, or more than one is meant. */
+    private @Nullable Fastener fastener(Set<Id<PartDesign>> designs, PartKind kind) {
+        List<Fastener> found = facts.of(Fastener.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(fastener -> designs.contains(fastener.design())
+                        && facts.of(PartDesign.class).get(fastener.design()).kind() == kind)
+                .toList();
+        return found.isEmpty() || kind == PartKind.OTHER && found.size() > 1 ? null : found.get(found.size() - 1);
     }
 
     private List<SizeLimit> limits(Id<EngineDesign> design, Set<Id<PartDesign>> parts, LocalDate day) {

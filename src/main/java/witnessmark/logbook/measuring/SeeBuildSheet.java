@@ -119,7 +119,8 @@ public final class SeeBuildSheet {
                                 .inForce()
                                 .filter(entry -> entry.fact().signOff().equals(signed.id()))
                                 .toList(),
-                new StrongerLinks(view).of(build).orElse(null));
+                new StrongerLinks(view).of(build).orElse(null),
+                sheets.pulls(build));
     }
 
     /** Kinds of figures that ways can be looked for to. */

@@ -20,6 +20,7 @@ import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Contradiction;
+import witnessmark.fit.result.Pull;
 import witnessmark.fit.result.StrongerLink;
 
 /**
@@ -37,6 +38,7 @@ import witnessmark.fit.result.StrongerLink;
  * @param signed the last signing, or null while it is not signed
  * @param signedChecks what stood when it was signed, in the order it was kept
  * @param strongerLink a head gasket stronger than the one before, or null
+ * @param pulls what the fasteners of each joint pull with
  */
 public record SheetPage(
         Entry<Build> build,
@@ -50,7 +52,8 @@ public record SheetPage(
         List<Entry<Concession>> accepted,
         @Nullable Entry<SignOff> signed,
         List<Entry<SignedCheck>> signedChecks,
-        @Nullable StrongerLink strongerLink) {
+        @Nullable StrongerLink strongerLink,
+        List<Pull> pulls) {
     public SheetPage {
         order = List.copyOf(order);
         bounds = Map.copyOf(bounds);
@@ -59,6 +62,7 @@ public record SheetPage(
         contradictions = List.copyOf(contradictions);
         accepted = List.copyOf(accepted);
         signedChecks = List.copyOf(signedChecks);
+        pulls = List.copyOf(pulls);
     }
 
     /** What a figure may be at a place of the sheet. */

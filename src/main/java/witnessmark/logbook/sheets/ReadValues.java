@@ -13,6 +13,7 @@ import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
+import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.Typed;
@@ -153,6 +154,11 @@ final class ReadValues {
     @Nullable
     Length length(SheetField field) {
         return echoed(field, text -> TypedFigure.read(text, in.sight().units().length()));
+    }
+
+    @Nullable
+    Pressure pressure(SheetField field) {
+        return echoed(field, text -> TypedFigure.read(text, in.sight().units().pressure()));
     }
 
     /** The day of something planned, as {@link #planned} from today; null when empty or wrong. */

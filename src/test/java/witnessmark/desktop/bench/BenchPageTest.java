@@ -3,9 +3,15 @@ package witnessmark.desktop.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -23,8 +29,19 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.LimitRank;
 import witnessmark.domain.MeasureKind;
+import witnessmark.domain.SizeLimit;
+import witnessmark.domain.Standing;
+import witnessmark.logbook.View;
+import witnessmark.logbook.measuring.SeeBuildSheet;
+import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.logbook.measuring.SignBuildSheet;
 import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.quantity.Moment;
+import witnessmark.store.TimeOrderedIds;
 import witnessmark.wording.Texts;
 
 /** The measuring bench: as text, by rules of layout, to screen readers, and in pictures for people. */
@@ -38,6 +55,8 @@ class BenchPageTest {
         ACCEPTED,
         /** The same with what its crown to head rests on. */
         CROWN,
+        /** The same with how the pull of its joints comes about. */
+        JOINTS,
         BARE
     }
 
@@ -58,6 +77,11 @@ class BenchPageTest {
             case CROWN -> {
                 window.choose("K05", 1);
                 window.place.panel().answers().open(MeasureKind.CROWN_TO_HEAD);
+            }
+            case JOINTS -> {
+                window.choose("K05", 1);
+                window.place.panel().joints().toggle(0);
+                window.place.panel().joints().toggle(2);
             }
             default -> {} // as it comes up
         }
@@ -106,6 +130,62 @@ class BenchPageTest {
         assertThat(crown.group()).isEqualTo(AnswerLine.Group.ACCEPTED);
         assertThat(crown.stand().state()).isEqualTo(SeamState.RUN_ON);
         assertThat(crown.accept()).isNull();
+    }
+
+    /** A limit set after the signing judges otherwise; what stood when it was signed is told beside it. */
+    @Test
+    void what_stood_when_the_sheet_was_signed_is_told_where_it_stands_otherwise_now() {
+        shown(Side.OPEN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        View view = window.book.view();
+        SheetPage page = SeeBuildSheet.of(view, window.build("K03", 1).id()).orElseThrow();
+        List<Entry<? extends Fact>> all = new ArrayList<>();
+        List<Entry<?>> signing = new SignBuildSheet(new TimeOrderedIds())
+                .entries(
+                        page,
+                        Moment.of(LocalDateTime.of(2026, 1, 28, 18, 0), view.zone()),
+                        "Crew chief",
+                        "Team engineer",
+                        "");
+        all.addAll(signing);
+        all.add(new Entry<>(
+                new TimeOrderedIds().next(),
+                new SizeLimit(
+                        MeasureKind.CROWN_TO_HEAD,
+                        null,
+                        page.engine().fact().design(),
+                        null,
+                        1_100_000L,
+                        null,
+                        null,
+                        null,
+                        LimitRank.OWN,
+                        "after the marks on the crowns",
+                        LocalDate.of(2026, 1, 1),
+                        null),
+                Standing.IN_FORCE,
+                null,
+                1));
+        window.book.write("signed", all).orThrow();
+        window.choose("K03", 1);
+        window.place.panel().answers().open(MeasureKind.CROWN_TO_HEAD);
+        window.root(1366, 768);
+        assertThat(window.said())
+                .contains("Crew chief", "Team engineer")
+                .containsPattern("1\\.0\\d mm, inside when it was signed; by the limits of now outside");
+    }
+
+    /** By hand: 95 / (0.16 × 0.011) is 53 977 N; ten over four cylinders are 2.5 each. */
+    @Test
+    void a_joint_opens_to_how_its_pull_comes_about_and_says_what_is_missing() {
+        shown(Side.JOINTS, Theme.LIGHT, 1.0f, BenchWindow.english());
+        assertThat(window.said())
+                .contains(
+                        "95 N·m by torque on moly paste; pull 54.0 kN (37.8 to 70.2) each",
+                        "nut factor, on moly paste",
+                        "round a cylinder, 10 over 4 cylinders",
+                        "Main caps 1 to 5: 65 N·m by torque on engine oil; what they pull with is not known",
+                        "Nobody wrote down what these fasteners are",
+                        "Use the fastener maker's value, lubricant and method");
     }
 
     /** Added by hand: half of both sides of the deck, less nothing, and the gasket as clamped. */
@@ -171,9 +251,15 @@ class BenchPageTest {
         "CROWN, DARK, 1.0",
         "ACCEPTED, DARK, 1.5",
         "BARE, LIGHT, 1.0",
+        "JOINTS, LIGHT, 1.0",
+        "JOINTS, DARK, 1.0",
     })
     void it_is_painted_on_its_bench_in_many_colours(Side side, Theme theme, float zoom) {
         JRootPane root = shown(side, theme, zoom, BenchWindow.english());
+        if (side == Side.JOINTS) {
+            JComponent joints = window.place.panel().joints().component();
+            joints.scrollRectToVisible(new Rectangle(joints.getSize()));
+        }
         String name = "bench-" + side + "-" + theme + "-" + Math.round(zoom * 100);
         BufferedImage image = Pictures.write(name.toLowerCase(Locale.ROOT), root);
         assertThat(Pictures.colours(image, 51)).isGreaterThan(10);

@@ -55,6 +55,7 @@ class CorrectAnythingTest {
             new WriteHold(),
             new SetReadingLimit(),
             new SetSizeLimit(),
+            new WriteFastener(),
             new SetTrigger());
 
     /** Tests that write nothing share one logbook. */
