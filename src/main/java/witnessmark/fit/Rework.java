@@ -17,8 +17,10 @@ import witnessmark.quantity.Dimension;
  * skim changes squish one for one.
  */
 final class Rework {
-    private static final List<MeasureKind> VALVES =
-            List.of(MeasureKind.VALVE_TO_PISTON_INLET, MeasureKind.VALVE_TO_PISTON_EXHAUST);
+    /** Clearances of valves, each with the angle its valve stands at. */
+    private static final Map<MeasureKind, MeasureKind> VALVES = Map.of(
+            MeasureKind.VALVE_TO_PISTON_INLET, MeasureKind.VALVE_ANGLE_INLET,
+            MeasureKind.VALVE_TO_PISTON_EXHAUST, MeasureKind.VALVE_ANGLE_EXHAUST);
 
     private final Sheet sheet;
 
@@ -79,16 +81,33 @@ final class Rework {
         return sheet.with(changed);
     }
 
-    /** Valve to piston falls by the whole cut over the cosine of the valve's angle: the most it can, where it is not known how it was measured. */
+    /**
+     * Valve to piston falls by the whole skim over the cosine of the valve's angle: the most it can, where it is not known
+     * how it was measured.
+     */
     private void lowerValves(long skim, Map<MeasurePlace, Long> changed) {
-        for (MeasureKind kind : VALVES) {
-            MeasureKind angle = kind == MeasureKind.VALVE_TO_PISTON_INLET
-                    ? MeasureKind.VALVE_ANGLE_INLET
-                    : MeasureKind.VALVE_ANGLE_EXHAUST;
-            Given stated = sheet.given(new MeasurePlace(angle, null, null));
+        VALVES.forEach((kind, angle) -> {
+            Given stated = angle(angle);
             double cosine = stated == null ? 1 : Math.cos(Math.toRadians(Dimension.ANGLE.number(stated.value())));
             lower(kind, Math.round(skim / cosine), changed);
-        }
+        });
+    }
+
+    private @Nullable Given angle(MeasureKind of) {
+        return sheet.given(new MeasurePlace(of, null, null));
+    }
+
+    /** Angles without which it cannot be told whether a skim keeps a limit of valve to piston. */
+    List<MeasureKind> anglesLacking() {
+        return VALVES.entrySet().stream()
+                .filter(valve -> angle(valve.getValue()) == null
+                        && sheet.places(valve.getKey()).stream()
+                                .anyMatch(place -> sheet.measured(place) != null
+                                        && sheet.bounds(valve.getKey(), place.spot())
+                                                .limits()))
+                .map(Map.Entry::getValue)
+                .sorted()
+                .toList();
     }
 
     private void lower(MeasureKind kind, long by, Map<MeasurePlace, Long> changed) {

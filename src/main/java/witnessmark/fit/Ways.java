@@ -117,7 +117,13 @@ public final class Ways {
         if (work.depth() < 0) {
             return shut(work, Why.ADDS_MATERIAL, kind(goal));
         }
-        return proposal(goal, work, new Rework(sheet).after(work));
+        Rework rework = new Rework(sheet);
+        Proposal proposal = proposal(goal, work, rework.after(work));
+        List<Obstacle> against = new ArrayList<>(proposal.against());
+        if (work.depth() > 0) {
+            rework.anglesLacking().forEach(angle -> against.add(new Obstacle(Why.NOT_KNOWN, angle, null)));
+        }
+        return new Proposal(work, proposal.reached(), proposal.before(), proposal.after(), against);
     }
 
     private Proposal gasket(Goal goal, Gasket gasket) {
