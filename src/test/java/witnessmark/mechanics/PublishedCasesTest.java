@@ -54,7 +54,7 @@ class PublishedCasesTest {
     }
 
     /** A figure printed with decimals is known to half its last digit. */
-    private static double halfOfLastDigit(String printed) {
+    static double halfOfLastDigit(String printed) {
         return printed.contains(".") ? new BigDecimal(printed).ulp().doubleValue() / 2 : 0;
     }
 
@@ -171,7 +171,7 @@ class PublishedCasesTest {
                 .toList();
     }
 
-    private static List<CsvRecord> rows(String file) {
+    static List<CsvRecord> rows(String file) {
         try (Reader reader = new InputStreamReader(
                         Objects.requireNonNull(PublishedCasesTest.class.getResourceAsStream("/mechanics/" + file)),
                         StandardCharsets.UTF_8);
