@@ -2,6 +2,7 @@ package witnessmark.desktop.bench;
 
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
@@ -15,6 +16,7 @@ import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.domain.MeasureKind;
+import witnessmark.logbook.measuring.Finding;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Texts;
 
@@ -66,11 +68,11 @@ final class AnswersView {
         sheet.add(Lettering.line(texts.get("bench.answers"), Styles.SECTION));
         contradictions.forEach(
                 sentence -> sheet.add(Lettering.paragraph(sentence, Styles.STOP), "growx, wmin 0, gaptop 2"));
-        for (AnswerLine.Group group : AnswerLine.Group.values()) {
+        for (Finding.Group group : Finding.Group.values()) {
             List<AnswerLine> of =
                     shown.stream().filter(line -> line.group() == group).toList();
             if (!of.isEmpty()) {
-                sheet.add(Lettering.line(texts.get(group.key(), of.size()), Styles.NOTE), "gaptop 6");
+                sheet.add(Lettering.line(texts.get("bench.group." + group.name().toLowerCase(Locale.ROOT), of.size()), Styles.NOTE), "gaptop 6");
                 of.forEach(this::row);
             }
         }

@@ -24,6 +24,7 @@ import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.MeasureKind;
+import witnessmark.logbook.measuring.Finding;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Texts;
 
@@ -103,7 +104,7 @@ class BenchPageTest {
                 .filter(line -> line.kind() == MeasureKind.CROWN_TO_HEAD)
                 .findFirst()
                 .orElseThrow();
-        assertThat(crown.group()).isEqualTo(AnswerLine.Group.ACCEPTED);
+        assertThat(crown.group()).isEqualTo(Finding.Group.ACCEPTED);
         assertThat(crown.stand().state()).isEqualTo(SeamState.RUN_ON);
         assertThat(crown.accept()).isNull();
     }
