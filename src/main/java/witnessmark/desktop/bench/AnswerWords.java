@@ -147,9 +147,7 @@ final class AnswerWords {
                 then.value() == null
                         ? fit.verdict(then.verdict())
                         : texts.get(
-                                "bench.say.stand",
-                                fit.figure(then.kind(), then.value()),
-                                fit.verdict(then.verdict())),
+                                "bench.say.stand", fit.figure(then.kind(), then.value()), fit.verdict(then.verdict())),
                 fit.verdict(now.verdict()));
     }
 

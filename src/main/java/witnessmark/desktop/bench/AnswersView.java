@@ -72,7 +72,11 @@ final class AnswersView {
             List<AnswerLine> of =
                     shown.stream().filter(line -> line.group() == group).toList();
             if (!of.isEmpty()) {
-                sheet.add(Lettering.line(texts.get("bench.group." + group.name().toLowerCase(Locale.ROOT), of.size()), Styles.NOTE), "gaptop 6");
+                sheet.add(
+                        Lettering.line(
+                                texts.get("bench.group." + group.name().toLowerCase(Locale.ROOT), of.size()),
+                                Styles.NOTE),
+                        "gaptop 6");
                 of.forEach(this::row);
             }
         }

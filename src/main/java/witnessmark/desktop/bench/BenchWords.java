@@ -61,7 +61,8 @@ final class BenchWords {
                         ? SeamState.OVER
                         : missing > 0 ? SeamState.NOT_KNOWN : accepted > 0 ? SeamState.RUN_ON : SeamState.WITHIN,
                 builds.signed(
-                        page.signed() == null ? null : page.signed().fact(), page.build().fact()),
+                        page.signed() == null ? null : page.signed().fact(),
+                        page.build().fact()),
                 page.contradictions().stream().map(fit::contradiction).toList(),
                 grids.steps(page),
                 answers.lines(page));

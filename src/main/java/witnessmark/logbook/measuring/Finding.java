@@ -52,8 +52,8 @@ public record Finding(
         return page.answers().stream()
                 .map(answer -> of(page, answer))
                 .sorted(Comparator.comparing((Finding finding) -> finding.group())
-                        .thenComparing(finding ->
-                                WORST_FIRST.indexOf(finding.answer().verdict())))
+                        .thenComparing(
+                                finding -> WORST_FIRST.indexOf(finding.answer().verdict())))
                 .toList();
     }
 

@@ -19,8 +19,7 @@ public record SinceSigned(
         @Nullable SignedCheck then, @Nullable Check now) {
     /** All of a sheet, in the order they were signed, what was not checked then after them; none where nobody signed. */
     public static List<SinceSigned> of(SheetPage page) {
-        List<SignedCheck> signed =
-                page.signedChecks().stream().map(Entry::fact).toList();
+        List<SignedCheck> signed = page.signedChecks().stream().map(Entry::fact).toList();
         List<Check> checks = page.answers().stream()
                 .flatMap(answer -> answer.checks().stream())
                 .toList();
