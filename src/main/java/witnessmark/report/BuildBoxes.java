@@ -60,7 +60,7 @@ final class BuildBoxes {
             all.add(block(all.isEmpty() ? step.heading() : "", block));
         }
         if (step.byHand() != null) {
-            all.addAll(byHand(step.byHand()));
+            all.add(byHand(step.byHand()));
         }
         return all;
     }
@@ -239,7 +239,7 @@ final class BuildBoxes {
     }
 
     /** Lines to write on, beside each other. */
-    List<Element> byHand(ByHand hand) {
+    PdfPTable byHand(ByHand hand) {
         int count = hand.labels().size();
         float[] widths = new float[2 * count];
         float label = 0;
@@ -264,10 +264,11 @@ final class BuildBoxes {
             line.setBorderWidth(0.5f);
             table.addCell(line);
         }
-        List<Element> all = new ArrayList<>(List.of(table));
         if (!hand.note().isEmpty()) {
-            all.add(new Paragraph(letters.set(hand.note(), Style.SMALL)));
+            PdfPCell note = note(hand.note(), 2 * count);
+            note.setPaddingLeft(0);
+            table.addCell(note);
         }
-        return all;
+        return table;
     }
 }

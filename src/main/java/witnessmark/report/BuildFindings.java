@@ -109,7 +109,7 @@ final class BuildFindings {
     }
 
     /** What stood when it was signed beside what stands now. */
-    List<Element> signed(Signed signed) {
+    PdfPTable signed(Signed signed) {
         PdfPTable table = SheetCells.table(width * 0.36f, width * 0.32f, width * 0.32f);
         table.setSpacingBefore(14);
         table.setHeaderRows(signed.rows().isEmpty() ? 1 : 2);
@@ -122,7 +122,7 @@ final class BuildFindings {
             note.setColspan(signed.titles().size());
             note.setPaddingLeft(0);
             table.addCell(note);
-            return List.of(table);
+            return table;
         }
         signed.titles().forEach(title -> table.addCell(cells.heading(title, Style.SMALL)));
         for (List<String> each : signed.rows()) {
@@ -133,6 +133,6 @@ final class BuildFindings {
                 table.addCell(cell);
             }
         }
-        return List.of(table);
+        return table;
     }
 }

@@ -19,7 +19,8 @@ import witnessmark.ledger.result.MarkState;
  * @param caution what nobody may take it for, on every page
  * @param steps what is measured, in measuring order
  * @param stands how it stands; null where nothing is measured yet
- * @param byHand who signs on the paper, and that this is not a signing in the logbook; null where it is signed
+ * @param byHand who signs on the paper, and that this is not a signing in the logbook; null where
+ *     somebody signed
  */
 public record BuildSheet(
         String title,

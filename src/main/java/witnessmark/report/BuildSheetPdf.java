@@ -45,11 +45,11 @@ public final class BuildSheetPdf {
             stands.groups().forEach(group -> content.add(findings.group(group)));
             add(content, boxes, stands.workedOut());
             if (stands.signed() != null) {
-                content.addAll(findings.signed(stands.signed()));
+                content.add(findings.signed(stands.signed()));
             }
         }
         if (sheet.byHand() != null) {
-            content.addAll(boxes.byHand(sheet.byHand()));
+            content.add(boxes.byHand(sheet.byHand()));
         }
         return content;
     }

@@ -53,7 +53,7 @@ public final class BuildSheetWords implements Function<BuildSheetFacts, BuildShe
                 texts.get("buildsheet.caution", texts.get("fit.caution.computed"), texts.get("fit.caution.fasteners")),
                 boxes.measured(page, facts.tools()),
                 page.figures().isEmpty() ? null : stands.of(page, boxes.workedOut(page)),
-                page.signed() == null ? toSign() : null);
+                isToSign(facts) ? toSign() : null);
     }
 
     private List<String> under(BuildSheetFacts facts) {
@@ -87,6 +87,12 @@ public final class BuildSheetWords implements Function<BuildSheetFacts, BuildShe
         }
         under.add(texts.get("buildsheet.boxes"));
         return under;
+    }
+
+    /** What somebody closed under his name before sheets were signed here is not signed again on paper. */
+    private static boolean isToSign(BuildSheetFacts facts) {
+        return facts.page().signed() == null
+                && (facts.open() || facts.page().build().fact().signedBy().isBlank());
     }
 
     private ByHand toSign() {

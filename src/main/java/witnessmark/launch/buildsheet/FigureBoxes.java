@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -232,7 +233,9 @@ final class FigureBoxes {
                 .collect(Collectors.groupingBy(FigureBoxes::spot, LinkedHashMap::new, Collectors.toList()));
         rows.forEach((spot, at) -> {
             String limit = alike ? "" : fit.bounds(kind, bounds.apply(at.get(0)));
-            String where = spot.isEmpty() ? "" : records.word(at.get(0).spot());
+            String where = spot.isEmpty()
+                    ? ""
+                    : records.word(Objects.requireNonNull(at.get(0).spot()));
             lines.add(new Line(
                     limit.isEmpty() || where.isEmpty() ? where : texts.get("bench.field", where, limit),
                     columns.stream()
@@ -256,6 +259,9 @@ final class FigureBoxes {
     /** {@code mm, 0.04 mm to 0.06 mm}; what holds at one spot alone stands beside it, or is named here. */
     private String may(MeasureKind kind, Map<String, List<MeasurePlace>> may) {
         List<String> parts = new ArrayList<>(List.of(figures.sign(kind.dimension())));
+        if (kind.sided()) {
+            parts.add(texts.get("buildsheet.sided"));
+        }
         if (may.size() == 1) {
             parts.addAll(may.keySet());
         } else if (kind.placedAt() == PlacedAt.ENGINE) {

@@ -234,6 +234,7 @@ class BuildSheetTest {
             assertThat(solid(page)).contains(solid(texts.get("fit.caution.computed")));
             assertThat(solid(page)).contains(solid(texts.get("fit.caution.fasteners")));
         }
+        assertThat(all).doesNotContain(solid("Second pair of eyes"));
         assertThat(String.join(" ", read.pages()).toLowerCase(Locale.ROOT))
                 .doesNotContain("may run", "fit to run", "ready to run", "good to go");
         assertThat(read.allEmbedded()).isTrue();
@@ -264,7 +265,11 @@ class BuildSheetTest {
                         .containsIgnoringCase(solid(place.kind().code())));
         assertThat(all)
                 .contains(solid("Nothing is measured yet"), solid("still open"), solid("Not signed"))
-                .contains(solid("How it stood"), solid("Measured by"), solid("Second pair of eyes"))
+                .contains(
+                        solid("proud or down"),
+                        solid("How it stood"),
+                        solid("Measured by"),
+                        solid("Second pair of eyes"))
                 .contains(solid(texts.get("fit.caution.computed")))
                 .doesNotContain(solid("How it stands"));
     }
@@ -283,6 +288,10 @@ class BuildSheetTest {
         assertThat(shapes.broken(EDGE)).as("seed %d", seed).isEmpty();
         Printed printed = Printed.of(pdf);
         assertThat(printed.wrong()).as("seed %d", seed).isEmpty();
+        assertThat(PdfText.of(pdf).pages().stream().filter(page -> page.contains("Second pair of eyes")))
+                .as("where it is signed by hand, what that means")
+                .singleElement()
+                .satisfies(page -> assertThat(solid(page)).contains(solid(texts.get("buildsheet.hand.note"))));
         String all = PdfText.of(pdf).solid();
         SheetPage page = page(view, "K05", 3);
         page.answers().forEach(answer -> assertThat(all).contains(solid(fit.answer(answer))));
