@@ -1,6 +1,7 @@
 package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -13,6 +14,7 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.FitVerdict;
+import witnessmark.domain.Id;
 import witnessmark.domain.SignOff;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
@@ -41,6 +43,9 @@ final class BuildSheet implements Callable<Integer> {
     @Option(names = "--columns", descriptionKey = "command.fit.columns")
     private boolean columns;
 
+    @Option(names = "--print", paramLabel = "FILE", descriptionKey = "command.buildsheet.print")
+    private @Nullable Path print;
+
     @Option(names = "--json", descriptionKey = "command.json")
     private boolean json;
 
@@ -68,6 +73,10 @@ final class BuildSheet implements Callable<Integer> {
             String build = number == null ? engine : engine + "/" + number;
             return answer.didNot(
                     List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Build.class), build)));
+        }
+        if (print != null) {
+            Id<Build> build = page.get().build().id();
+            return answer.wrote(tools.buildSheet().write(desk, build, print), "pages", "command.cost.printed", print);
         }
         if (json) {
             answer.print(asJson(answer, view, page.get()));

@@ -5,6 +5,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
@@ -26,6 +27,7 @@ import witnessmark.wording.Texts;
  * @param calendar writes calendar files
  * @param jobSheet writes job sheets for printing
  * @param seasonSheet writes the pages of a season for printing
+ * @param buildSheet writes build sheets for printing
  * @param startingValues what limits usually start from
  * @param statements files of banks and bookkeepers
  * @param ids gives new identities
@@ -41,6 +43,7 @@ public record Tools(
         WriteCalendar calendar,
         WriteJobSheet jobSheet,
         WriteSeasonSheet seasonSheet,
+        WriteBuildSheet buildSheet,
         StartingValues startingValues,
         StatementFiles statements,
         Ids ids,

@@ -9,10 +9,12 @@ import java.util.Locale;
 import witnessmark.command.Console;
 import witnessmark.command.Program;
 import witnessmark.command.Tools;
+import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -66,6 +68,7 @@ public final class Main {
                 new WriteCalendar(outside.calendars(), new DatedWords(texts, measures)),
                 new WriteJobSheet(outside.papers(), new JobSheetPaper(texts, measures)),
                 new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(texts, measures)),
+                new WriteBuildSheet(outside.papers(), new BuildSheetPaper(texts, measures)),
                 outside.startingValues(),
                 outside.statements(),
                 outside.ids(),

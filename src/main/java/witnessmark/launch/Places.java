@@ -34,6 +34,7 @@ import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
+import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.ExportSeason;
@@ -41,6 +42,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
@@ -101,7 +103,7 @@ final class Places {
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
         sheets.engineInView(engines::engineInView);
         all.add(incidents(shell, measures, book, sheets));
-        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines));
+        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
@@ -200,11 +202,11 @@ final class Places {
             Outside outside,
             UndoActions undo,
             Sheets sheets,
-            EnginesPlace engines) {
-        return List.of(
-                engines,
-                shelf(shell, measures, book, sheets),
-                bench(shell, measures, book, outside, undo, sheets, engines));
+            EnginesPlace engines,
+            Start start) {
+        BenchPlace bench = bench(shell, measures, book, outside, undo, sheets, engines, start);
+        start.buildShown(bench::buildShown);
+        return List.of(engines, shelf(shell, measures, book, sheets), bench);
     }
 
     private static BenchPlace bench(
@@ -214,7 +216,8 @@ final class Places {
             Outside outside,
             UndoActions undo,
             Sheets sheets,
-            EnginesPlace engines) {
+            EnginesPlace engines,
+            Start start) {
         return new BenchPlace(new BenchContext(
                 book.desk(),
                 outside.ids(),
@@ -224,7 +227,8 @@ final class Places {
                 measures,
                 undo::undo,
                 prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
-                engines::engineInView));
+                engines::engineInView,
+                start::printBuild));
     }
 
     private static SeasonPlace season(
@@ -272,7 +276,8 @@ final class Places {
                         outside.statements(),
                         outside.ids(),
                         new WriteSeasonTable(outside.tables()),
-                        new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures))),
+                        new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures)),
+                        new WriteBuildSheet(outside.papers(), new BuildSheetPaper(shell.texts(), measures))),
                 new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

@@ -60,12 +60,14 @@ public final class FitWords {
 
     /** A figure of a kind with its unit; a ratio to two decimals, as it is spoken of. */
     public String figure(MeasureKind kind, long parts) {
+        return texts.get("measures.figure", bare(kind, parts), figures.sign(kind.dimension()));
+    }
+
+    /** The same without its unit, for a row or a box that says the unit. */
+    public String bare(MeasureKind kind, long parts) {
         return kind.dimension() == Dimension.RATIO
-                ? texts.get(
-                        "measures.figure",
-                        measures.number(kind.dimension().shown(parts), 2),
-                        figures.sign(Dimension.RATIO))
-                : figures.figure(kind.dimension(), parts);
+                ? measures.number(kind.dimension().shown(parts), 2)
+                : figures.bare(kind.dimension(), parts);
     }
 
     /** How a kind of figure stands, in one line: its worst place, its figure, its limit. */

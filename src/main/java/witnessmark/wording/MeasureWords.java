@@ -3,11 +3,15 @@ package witnessmark.wording;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import witnessmark.quantity.Dimension;
 import witnessmark.quantity.typed.MeasureUnit;
 
 /** Figures of a build sheet as shown, each from whole parts of its dimension, in the dimension's own unit. */
 public final class MeasureWords {
+    private static final Pattern DECIMALS = Pattern.compile("([0-9]+)[.,]([0-9]+)");
+
     private final Texts texts;
     private final Measures measures;
 
@@ -33,6 +37,23 @@ public final class MeasureWords {
         BigDecimal figure = dimension.shown(parts).stripTrailingZeros();
         int least = dimension == Dimension.LENGTH || dimension == Dimension.RATIO ? 2 : 0;
         return measures.number(figure, Math.max(least, figure.scale()));
+    }
+
+    /**
+     * A measured figure without its unit, with the zeros it was typed with, as they say how closely it was read.
+     *
+     * @param typed as it was typed; another unit there says nothing of zeros in this one
+     */
+    public String bare(Dimension dimension, long parts, String typed) {
+        BigDecimal figure = dimension.shown(parts);
+        Matcher decimals = DECIMALS.matcher(typed);
+        if (decimals.find()) {
+            BigDecimal read = new BigDecimal(decimals.group(1) + "." + decimals.group(2));
+            if (read.compareTo(figure.abs()) == 0) {
+                return measures.number(figure, read.scale());
+            }
+        }
+        return bare(dimension, parts);
     }
 
     /** The sign of the unit: {@code mm}, {@code cc}, {@code µm}. */

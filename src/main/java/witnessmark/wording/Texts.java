@@ -41,6 +41,7 @@ public final class Texts {
             "jobsheet",
             "paper",
             "seasonsheet",
+            "buildsheet",
             "help",
             "sheets");
 

@@ -12,6 +12,7 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.report.PdfText;
 import witnessmark.sample.SampleBooks;
 
 /** Build sheets from the command line, and a stack-up from a text file. */
@@ -68,6 +69,24 @@ class FitTest {
         assertThat(shell.run("buildsheet", book, "K99").err()).contains("No engine is called 'K99'.");
         assertThat(shell.run("buildsheet", book, "K05", "--build", "9").err()).contains("No build is called 'K05/9'.");
         assertThat(shell.run("buildsheet", book, "K05", "--build", "9").code()).isEqualTo(1);
+    }
+
+    @Test
+    void the_sheet_is_written_as_pages_to_print() throws IOException {
+        Path file = folder.resolve("k05.pdf");
+        Shell.Ran ran = shell.run("buildsheet", book, "K05", "--print", file.toString());
+        assertThat(ran.out()).contains("pages written to " + file);
+        assertThat(PdfText.of(Files.readAllBytes(file)).solid())
+                .contains(PdfText.solid("Build sheet of K05, build 1"), PdfText.solid("verify it on the engine"));
+        assertThat(new ObjectMapper()
+                        .readTree(shell.run("buildsheet", book, "K05", "--print", file.toString(), "--json")
+                                .out())
+                        .get("pages")
+                        .asInt())
+                .isGreaterThan(1);
+        assertThat(shell.run("buildsheet", book, "K99", "--print", file.toString())
+                        .err())
+                .contains("No engine is called 'K99'.");
     }
 
     /** Case V2: definition of the ratio (Heywood 1988, equation 2.1), by a spreadsheet: 11.16079169 and 43.44 cc. */

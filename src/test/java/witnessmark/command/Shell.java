@@ -20,10 +20,12 @@ import witnessmark.exchange.CsvStatementFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
+import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
@@ -110,6 +112,7 @@ final class Shell {
                 new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
                 new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
                 new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
+                new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
                 new CsvStartingValues(),
                 new CsvStatementFiles(),
                 SampleBooks.ids(),

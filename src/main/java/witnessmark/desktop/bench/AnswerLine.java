@@ -3,6 +3,7 @@ package witnessmark.desktop.bench;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.MeasureKind;
+import witnessmark.logbook.measuring.Finding;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.FitWords;
 
@@ -23,7 +24,7 @@ import witnessmark.wording.FitWords;
  */
 record AnswerLine(
         MeasureKind kind,
-        Group group,
+        Finding.Group group,
         BenchLines.Stand stand,
         List<BenchLines.Stand> places,
         String columnOf,
@@ -38,21 +39,6 @@ record AnswerLine(
         column = List.copyOf(column);
         beside = List.copyOf(beside);
         accepted = List.copyOf(accepted);
-    }
-
-    /** The list's parts, in their order. */
-    enum Group {
-        LOOK,
-        ACCEPTED,
-        INSIDE,
-        /** Not measured, and no limit asks for it. */
-        UNASKED,
-        FREE;
-
-        /** The key of its heading, with the number of answers for {0}. */
-        String key() {
-            return "bench.group." + name().toLowerCase(java.util.Locale.ROOT);
-        }
     }
 
     /**

@@ -1,24 +1,24 @@
 package witnessmark.desktop.bench;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.Entry;
 import witnessmark.domain.FitVerdict;
 import witnessmark.domain.MeasureKind;
+import witnessmark.domain.SignedCheck;
 import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bound;
 import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
+import witnessmark.logbook.measuring.Finding;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.logbook.measuring.SinceSigned;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Dimension;
+import witnessmark.wording.BuildWords;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.MeasureWords;
 import witnessmark.wording.Measures;
@@ -27,20 +27,9 @@ import witnessmark.wording.Texts;
 
 /** Words how the figures of a sheet stand, worst first. */
 final class AnswerWords {
-    private static final List<FitVerdict> WORST_FIRST = List.of(
-            FitVerdict.OUTSIDE, FitVerdict.NOT_MEASURED, FitVerdict.OFF_AIM, FitVerdict.INSIDE, FitVerdict.NO_LIMIT);
-    private static final Set<MeasureKind> COMPUTED = EnumSet.of(
-            MeasureKind.VALVE_TO_PISTON_INLET,
-            MeasureKind.VALVE_TO_PISTON_EXHAUST,
-            MeasureKind.CROWN_TO_HEAD,
-            MeasureKind.SQUISH_WIRE,
-            MeasureKind.RING_OVER_BORE,
-            MeasureKind.RING_OVER_CROWN);
-    private static final Set<MeasureKind> FASTENERS = EnumSet.of(
-            MeasureKind.BOLT_BEFORE, MeasureKind.BOLT_STRETCH, MeasureKind.BOLT_AFTER, MeasureKind.BOLT_GROWTH);
-
     private final Texts texts;
     private final FitWords fit;
+    private final BuildWords builds;
     private final Verdicts verdicts;
     private final RecordWords records;
     private final MeasureWords figures;
@@ -48,86 +37,42 @@ final class AnswerWords {
     AnswerWords(Texts texts, Measures measures, FitWords fit, Verdicts verdicts) {
         this.texts = texts;
         this.fit = fit;
+        this.builds = new BuildWords(texts, measures);
         this.verdicts = verdicts;
         this.records = new RecordWords(texts);
         this.figures = new MeasureWords(texts, measures);
     }
 
     List<AnswerLine> lines(SheetPage page) {
-        return page.answers().stream()
-                .map(answer -> line(page, answer))
-                .sorted(Comparator.comparing(AnswerLine::group).thenComparing(line -> rank(page, line.kind())))
+        List<SinceSigned> since = SinceSigned.of(page);
+        return Finding.all(page).stream()
+                .map(finding -> line(page, finding, since))
                 .toList();
     }
 
-    private static int rank(SheetPage page, MeasureKind kind) {
-        return WORST_FIRST.indexOf(page.answer(kind).orElseThrow().verdict());
-    }
-
-    private AnswerLine line(SheetPage page, Answer answer) {
-        List<Check> checks = nearestFirst(answer);
-        Check shown = answer.nearest() != null ? answer.nearest() : checks.isEmpty() ? null : checks.get(0);
-        List<Check> open = checks.stream().filter(check -> isOpen(page, check)).toList();
-        boolean accepted = open.isEmpty()
-                && checks.stream()
-                        .anyMatch(check ->
-                                isOpen(check.verdict()) && page.accepts(check).isPresent());
+    private AnswerLine line(SheetPage page, Finding finding, List<SinceSigned> since) {
+        Answer answer = finding.answer();
+        Check shown = finding.shown();
         boolean adds = shown != null && shown.value() != null && shown.terms().size() > 1;
         return new AnswerLine(
                 answer.kind(),
-                group(answer, accepted),
-                verdicts.stand(answer.verdict(), accepted, fit.answer(answer)),
-                checks.size() > 1
-                        ? checks.stream()
+                finding.group(),
+                verdicts.stand(answer.verdict(), finding.accepted(), fit.answer(answer)),
+                finding.checks().size() > 1
+                        ? finding.checks().stream()
                                 .map(check -> verdicts.stand(page, check))
                                 .toList()
                         : List.of(),
                 adds ? fit.of(Objects.requireNonNull(shown).place()) : "",
                 adds ? fit.column(Objects.requireNonNull(shown)) : List.of(),
-                Stream.concat(signedThen(page, checks).stream(), beside(answer, shown).stream())
+                Stream.concat(signedThen(since, answer.kind()).stream(), beside(answer, shown).stream())
                         .toList(),
-                accepted(page, checks),
-                caution(answer.kind()),
-                open.isEmpty() ? null : accept(page, open),
+                finding.acceptedBy().stream()
+                        .map(accepted -> texts.get("fit.accepted", accepted.why(), accepted.by()))
+                        .toList(),
+                builds.caution(answer.kind()),
+                finding.open().isEmpty() ? null : accept(page, finding.open()),
                 wanted(answer, shown));
-    }
-
-    private static boolean isOpen(FitVerdict verdict) {
-        return verdict == FitVerdict.OUTSIDE || verdict == FitVerdict.NOT_MEASURED;
-    }
-
-    private static boolean isOpen(SheetPage page, Check check) {
-        boolean asked = check.verdict() == FitVerdict.OUTSIDE
-                || check.verdict() == FitVerdict.NOT_MEASURED && check.bounds().limits();
-        return asked && page.accepts(check).isEmpty();
-    }
-
-    private static AnswerLine.Group group(Answer answer, boolean accepted) {
-        return switch (answer.verdict()) {
-            case NOT_MEASURED ->
-                accepted
-                        ? AnswerLine.Group.ACCEPTED
-                        : answer.checks().stream()
-                                        .anyMatch(check -> check.bounds().limits())
-                                ? AnswerLine.Group.LOOK
-                                : AnswerLine.Group.UNASKED;
-            case OUTSIDE -> accepted ? AnswerLine.Group.ACCEPTED : AnswerLine.Group.LOOK;
-            case OFF_AIM -> AnswerLine.Group.LOOK;
-            case INSIDE -> AnswerLine.Group.INSIDE;
-            case NO_LIMIT -> AnswerLine.Group.FREE;
-        };
-    }
-
-    /** Worst first, and of those alike the one with the least room. */
-    private static List<Check> nearestFirst(Answer answer) {
-        return answer.checks().stream()
-                .sorted(Comparator.comparing((Check check) -> WORST_FIRST.indexOf(check.verdict()))
-                        .thenComparing(AnswerWords::room, Comparator.nullsLast(Comparator.naturalOrder())))
-                .toList();
-    }
-
-    private static @Nullable Long room(Check check) {
-        return check.value() == null ? null : check.bounds().room(check.value());
     }
 
     private List<String> beside(Answer answer, @Nullable Check shown) {
@@ -152,22 +97,6 @@ final class AnswerWords {
         return texts.get(
                 bound.equals(shown.bounds().least()) ? "bench.limit.least" : "bench.limit.most",
                 fit.bound(kind, bound));
-    }
-
-    private List<String> accepted(SheetPage page, List<Check> checks) {
-        return checks.stream()
-                .filter(check -> isOpen(check.verdict()))
-                .flatMap(check -> page.accepts(check).stream())
-                .distinct()
-                .map(entry -> texts.get(
-                        "fit.accepted", entry.fact().why(), entry.fact().by()))
-                .toList();
-    }
-
-    private String caution(MeasureKind kind) {
-        return COMPUTED.contains(kind)
-                ? texts.get("fit.caution.computed")
-                : FASTENERS.contains(kind) ? texts.get("fit.caution.fasteners") : "";
     }
 
     private Prefilled accept(SheetPage page, List<Check> open) {
@@ -203,25 +132,23 @@ final class AnswerWords {
     }
 
     /** Where a signed sheet judged otherwise: what stood then. */
-    private List<String> signedThen(SheetPage page, List<Check> checks) {
-        return page.signedChecks().stream()
-                .map(Entry::fact)
-                .flatMap(then -> checks.stream()
-                        .filter(now -> now.place().kind() == then.kind()
-                                && Objects.equals(now.place().number(), then.number())
-                                && Objects.equals(now.place().spot(), then.spot())
-                                && now.verdict() != then.verdict())
-                        .map(now -> texts.get(
-                                "bench.signed.then",
-                                records.label(fit.where(now.place())),
-                                then.value() == null
-                                        ? fit.verdict(then.verdict())
-                                        : texts.get(
-                                                "bench.say.stand",
-                                                fit.figure(then.kind(), then.value()),
-                                                fit.verdict(then.verdict())),
-                                fit.verdict(now.verdict()))))
+    private List<String> signedThen(List<SinceSigned> since, MeasureKind kind) {
+        return since.stream()
+                .filter(SinceSigned::judgedOtherwise)
+                .filter(each -> Objects.requireNonNull(each.then()).kind() == kind)
+                .map(each -> signedThen(Objects.requireNonNull(each.then()), Objects.requireNonNull(each.now())))
                 .toList();
+    }
+
+    private String signedThen(SignedCheck then, Check now) {
+        return texts.get(
+                "bench.signed.then",
+                records.label(fit.where(now.place())),
+                then.value() == null
+                        ? fit.verdict(then.verdict())
+                        : texts.get(
+                                "bench.say.stand", fit.figure(then.kind(), then.value()), fit.verdict(then.verdict())),
+                fit.verdict(now.verdict()));
     }
 
     private String value(Check check) {

@@ -2,6 +2,7 @@ package witnessmark.desktop.bench;
 
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
@@ -14,6 +15,8 @@ import witnessmark.desktop.form.OpenRow;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.domain.MeasureKind;
+import witnessmark.logbook.measuring.Finding;
+import witnessmark.wording.FitWords;
 import witnessmark.wording.Texts;
 
 /** How the figures stand, worst first: a line for each kind, which opens to what it rests on. */
@@ -69,11 +72,15 @@ final class AnswersView {
         contradictions.forEach(
                 sentence -> sheet.add(Lettering.paragraph(sentence, Styles.STOP), "growx, wmin 0, gaptop 2"));
         asks.forEach(sentence -> sheet.add(note(sentence), "growx, wmin 0, gaptop 2"));
-        for (AnswerLine.Group group : AnswerLine.Group.values()) {
+        for (Finding.Group group : Finding.Group.values()) {
             List<AnswerLine> of =
                     shown.stream().filter(line -> line.group() == group).toList();
             if (!of.isEmpty()) {
-                sheet.add(Lettering.line(texts.get(group.key(), of.size()), Styles.NOTE), "gaptop 6");
+                sheet.add(
+                        Lettering.line(
+                                texts.get("bench.group." + group.name().toLowerCase(Locale.ROOT), of.size()),
+                                Styles.NOTE),
+                        "gaptop 6");
                 of.forEach(this::row);
             }
         }

@@ -23,6 +23,7 @@ import witnessmark.wording.Texts;
  * @param undo takes the last change back and says so
  * @param write opens a sheet on which something of the build in hand is written, and comes back from it
  * @param engineInView the engine somebody looks at elsewhere
+ * @param print asks where to write the pages of the sheet in hand
  */
 public record BenchContext(
         Desk book,
@@ -33,4 +34,5 @@ public record BenchContext(
         Measures measures,
         Runnable undo,
         Consumer<Prefilled> write,
-        Supplier<Optional<Id<Engine>>> engineInView) {}
+        Supplier<Optional<Id<Engine>>> engineInView,
+        Runnable print) {}

@@ -29,9 +29,10 @@ final class BenchHead extends JPanel {
     /**
      * @param chosen told the identity of another build
      * @param turn shows the answers where the sheet is seen alone, and back
+     * @param print asks where to write the sheet's pages
      */
-    BenchHead(Texts texts, Consumer<String> chosen, Runnable turn) {
-        super(new MigLayout("insets 0, gap 14 0, fillx, hidemode 3", "[][24!][0::,grow,fill][]", "[bottom][top]"));
+    BenchHead(Texts texts, Consumer<String> chosen, Runnable turn, Runnable print) {
+        super(new MigLayout("insets 0, gap 14 0, fillx, hidemode 3", "[][24!][0::,grow,fill][][]", "[bottom][top]"));
         this.texts = texts;
         setOpaque(false);
         choice = new BuildChoice(texts, chosen);
@@ -41,6 +42,7 @@ final class BenchHead extends JPanel {
         add(headline, "cell 2 0, wmin 0");
         add(signed, "cell 2 1, wmin 0");
         add(other, "cell 3 0, spany 2, aligny center");
+        add(Buttons.plain(Caption.of(texts.get("buildsheet.button")), print), "cell 4 0, spany 2, aligny center");
         other.setVisible(false);
         mark.setVisible(false);
     }

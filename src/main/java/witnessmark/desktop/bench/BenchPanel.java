@@ -38,13 +38,21 @@ final class BenchPanel extends JPanel {
      * @param told hears of the fields
      * @param chosen told the identity of another build
      * @param sign opens what signs the sheet
+     * @param print asks where to write the sheet's pages
      * @param save writes what is typed
      */
-    BenchPanel(Texts texts, InHand inHand, GridsView.Told told, Consumer<String> chosen, Runnable sign, Runnable save) {
+    BenchPanel(
+            Texts texts,
+            InHand inHand,
+            GridsView.Told told,
+            Consumer<String> chosen,
+            Runnable sign,
+            Runnable print,
+            Runnable save) {
         super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][]10[][0::,fill,grow]"));
         this.texts = texts;
         setOpaque(false);
-        head = new BenchHead(texts, chosen, this::turn);
+        head = new BenchHead(texts, chosen, this::turn, print);
         grids = new GridsView(told);
         answers = new AnswersView(texts);
         joints = new JointsView(texts);

@@ -75,13 +75,15 @@ public final class BenchPlace implements Place {
                 figures,
                 context.measures().sign(context.measures().units().temperature()),
                 this::set);
-        this.panel = new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::save);
+        this.panel = new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::print, this::save);
         panel.answers().ways(this::ways);
         this.again = Buttons.plain(Caption.of(texts.get("bench.again")), this::refresh);
         this.commands = List.of(
                 new Command(texts, "bench.command.measure", CommandMenu.RECORD, 2, null, this::measure),
                 new Command(
                         texts, "bench.command.large", CommandMenu.VIEW, 2, Keys.plain(KeyEvent.VK_F8), this::large));
+        FormKeys.bindInWindow(
+                panel, Keys.menu(KeyEvent.VK_P), "wm-print", this::print); // where it shows, before the menus
         FormKeys.bindWithin(panel, Keys.plain(KeyEvent.VK_ESCAPE), "wm-small", inHand::isLarge, this::small);
         inHand.none(how, null);
         lookForDrafts();
@@ -317,6 +319,21 @@ public final class BenchPlace implements Place {
             return;
         }
         context.write().accept(Prefilled.signing(now.model().page().build().id()));
+    }
+
+    /** What is written is printed; what is typed first has to be, unless the day is only looked at. */
+    private void print() {
+        OnBench now = bench;
+        if (now != null && now.model().isDirty() && !context.book().view().readOnly()) {
+            context.window().say(texts.get("buildsheet.first"));
+        } else {
+            context.print().run();
+        }
+    }
+
+    /** The build on the bench; empty while there is none. */
+    public Optional<Id<Build>> buildShown() {
+        return Optional.ofNullable(bench).map(now -> now.model().page().build().id());
     }
 
     private void measure() {

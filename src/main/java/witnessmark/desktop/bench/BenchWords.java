@@ -7,11 +7,11 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.FitVerdict;
-import witnessmark.domain.SignOff;
 import witnessmark.fit.result.Pull;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.wording.BuildWords;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.PullWords;
@@ -22,6 +22,7 @@ final class BenchWords {
     private final Texts texts;
     private final Measures measures;
     private final FitWords fit;
+    private final BuildWords builds;
     private final GridWords grids;
     private final AnswerWords answers;
     private final PullWords pulls;
@@ -30,6 +31,7 @@ final class BenchWords {
         this.texts = texts;
         this.measures = measures;
         this.fit = new FitWords(texts, measures);
+        this.builds = new BuildWords(texts, measures);
         Verdicts verdicts = new Verdicts(texts, fit);
         this.grids = new GridWords(texts, measures, fit);
         this.pulls = new PullWords(texts, measures);
@@ -39,7 +41,7 @@ final class BenchWords {
     /** A build as it is chosen. */
     BenchLines.Choice choice(View view, Entry<Build> entry) {
         Build build = entry.fact();
-        String name = name(view.facts().of(Engine.class).get(build.engine()), build);
+        String name = builds.name(view.facts().of(Engine.class).get(build.engine()), build);
         return new BenchLines.Choice(
                 entry.id().text(),
                 SeeBuildSheet.isOpen(view, build) || build.closed() == null
@@ -53,23 +55,20 @@ final class BenchWords {
                                 measures.date(build.closed().day())));
     }
 
-    /** {@code K05, build 3}. */
-    String name(Engine engine, Build build) {
-        return texts.get("bench.build", engine.number(), build.number());
-    }
-
     BenchLines lines(SheetPage page) {
         int outside = page.leftOpen(FitVerdict.OUTSIDE);
         int missing = page.leftOpen(FitVerdict.NOT_MEASURED);
         int accepted = page.acceptedFigures();
         return new BenchLines(
                 page.build().id().text(),
-                name(page.engine().fact(), page.build().fact()),
+                builds.name(page.engine().fact(), page.build().fact()),
                 fit.headline(outside, missing, accepted),
                 outside > 0 || !page.contradictions().isEmpty()
                         ? SeamState.OVER
                         : missing > 0 ? SeamState.NOT_KNOWN : accepted > 0 ? SeamState.RUN_ON : SeamState.WITHIN,
-                signed(page),
+                builds.signed(
+                        page.signed() == null ? null : page.signed().fact(),
+                        page.build().fact()),
                 page.contradictions().stream().map(fit::contradiction).toList(),
                 page.strongerLink() == null ? List.of() : List.of(fit.strongerLink(page.strongerLink())),
                 grids.steps(page),
@@ -89,19 +88,6 @@ final class BenchWords {
                 new BenchLines.Stand(state, pulls.finding(pull.finding()), pulls.sentence(pull)),
                 pulls.column(pull),
                 pulls.lacks(pull));
-    }
-
-    private String signed(SheetPage page) {
-        @Nullable Entry<SignOff> entry = page.signed();
-        String closer = page.build().fact().signedBy();
-        if (entry == null) {
-            return closer.isBlank() ? texts.get("bench.signed.not") : texts.get("bench.signed.build", closer);
-        }
-        SignOff signed = entry.fact();
-        String day = measures.date(signed.at().day());
-        return signed.seenByTwo()
-                ? texts.get("bench.signed.two", day, signed.by(), signed.second())
-                : texts.get("bench.signed.one", day, signed.by());
     }
 
     FitWords fit() {

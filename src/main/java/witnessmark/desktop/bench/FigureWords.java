@@ -1,6 +1,5 @@
 package witnessmark.desktop.bench;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.logbook.measuring.WriteFigures;
 import witnessmark.quantity.Dimension;
 import witnessmark.quantity.typed.MeasureUnit;
+import witnessmark.wording.BuildWords;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.MeasureWords;
 import witnessmark.wording.Measures;
@@ -31,6 +31,7 @@ final class FigureWords {
     private final Texts texts;
     private final Measures measures;
     private final FitWords fit;
+    private final BuildWords builds;
     private final MeasureWords figures;
     private final RecordWords records;
     private final Verdicts verdicts;
@@ -39,6 +40,7 @@ final class FigureWords {
         this.texts = texts;
         this.measures = measures;
         this.fit = new FitWords(texts, measures);
+        this.builds = new BuildWords(texts, measures);
         this.figures = new MeasureWords(texts, measures);
         this.records = new RecordWords(texts);
         this.verdicts = new Verdicts(texts, fit);
@@ -191,28 +193,12 @@ final class FigureWords {
 
     /** How a written figure was taken: {@code pushed down, dial gauge DG-1, 20 °C, crew chief, 24 Jan}. */
     String taken(SheetPage page, MeasurePlace place, List<Entry<Tool>> tools) {
-        return page.figure(place).map(figure -> taken(figure, tools)).orElse("");
-    }
-
-    private String taken(Measurement figure, List<Entry<Tool>> tools) {
-        List<String> parts = new ArrayList<>();
-        if (figure.stood() != HowStood.NOT_SAID) {
-            parts.add(records.word(figure.stood()));
-        }
-        tools.stream().filter(tool -> tool.id().equals(figure.tool())).forEach(tool -> parts.add(tool(tool)));
-        if (figure.temperature() != null) {
-            parts.add(measures.temperature(figure.temperature()));
-        }
-        parts.add(figure.by());
-        parts.add(measures.shortDate(figure.at().day()));
-        parts.removeIf(String::isBlank);
-        return texts.get("bench.taken", measures.row(parts));
+        return page.figure(place).map(figure -> builds.taken(figure, tools)).orElse("");
     }
 
     /** {@code DG-1, dial gauge}. */
     String tool(Entry<Tool> tool) {
-        return texts.get(
-                "bench.tool", tool.fact().mark(), records.word(tool.fact().kind()));
+        return builds.tool(tool.fact());
     }
 
     String stood(HowStood stood) {
@@ -221,10 +207,6 @@ final class FigureWords {
 
     /** A repeat: what was typed, when, by whom. */
     String repeat(Measurement figure) {
-        return texts.get(
-                "bench.repeat",
-                figures.figure(figure.kind().dimension(), figure.value()),
-                measures.shortDate(figure.at().day()),
-                figure.by());
+        return builds.repeat(figure);
     }
 }

@@ -31,4 +31,7 @@ public interface Choosing {
 
     /** Where to write a season's pages. */
     Optional<Path> seasonSheetToWrite(Path suggested);
+
+    /** Where to write the pages of a build sheet. */
+    Optional<Path> buildSheetToWrite(Path suggested);
 }

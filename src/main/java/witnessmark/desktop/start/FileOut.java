@@ -20,6 +20,7 @@ final class FileOut {
     private final String ending;
     private final Function<Path, Optional<Path>> choose;
     private final Supplier<Writing> writing;
+    private final Supplier<String> named;
 
     /** Writes the file and says how many rows or pages it has; off the event thread. */
     interface Writing {
@@ -39,18 +40,37 @@ final class FileOut {
             String ending,
             Function<Path, Optional<Path>> choose,
             Supplier<Writing> writing) {
+        this(
+                context,
+                reports,
+                what,
+                ending,
+                choose,
+                writing,
+                () -> context.logbook().day().toString());
+    }
+
+    /** @param named asked for what the name of the file is made of, in place of the day looked at */
+    FileOut(
+            StartContext context,
+            Reports reports,
+            String what,
+            String ending,
+            Function<Path, Optional<Path>> choose,
+            Supplier<Writing> writing,
+            Supplier<String> named) {
         this.context = context;
         this.reports = reports;
         this.what = what;
         this.ending = ending;
         this.choose = choose;
         this.writing = writing;
+        this.named = named;
     }
 
     /** Asks where to, and writes it there as of the day looked at. */
     void writeOut() {
-        String name =
-                reports.texts().get(what + ".name", context.logbook().day().toString());
+        String name = reports.texts().get(what + ".name", named.get());
         choose.apply(context.here().folder().resolve(name)).map(this::ended).ifPresent(this::write);
     }
 

@@ -2,6 +2,7 @@ package witnessmark.desktop.start;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import witnessmark.desktop.bank.BankContext;
@@ -10,6 +11,8 @@ import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
+import witnessmark.domain.Build;
+import witnessmark.domain.Id;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.money.SeasonAsked;
 import witnessmark.outcome.Outcome;
@@ -27,6 +30,7 @@ public final class Start {
     private final BankStatements bank;
     private final FileOut season;
     private final FileOut seasonSheet;
+    private final BuildSheetOut buildSheet;
     private Supplier<SeasonAsked> seasonAsked = () -> SeasonAsked.USUAL;
 
     /** @param actions what the first place leads to */
@@ -83,6 +87,7 @@ public final class Start {
                 ".pdf",
                 context.choosing()::seasonSheetToWrite,
                 () -> shown((asked, file) -> context.uses().seasonSheet().write(context.logbook(), asked, file)));
+        this.buildSheet = new BuildSheetOut(context, reports);
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -104,7 +109,8 @@ public final class Start {
                                 jobSheet,
                                 bank,
                                 season,
-                                seasonSheet))
+                                seasonSheet,
+                                buildSheet::writeOut))
                 .all();
     }
 
@@ -116,6 +122,16 @@ public final class Start {
     /** Asks where to write the pages of the season that is shown, as the command does. */
     public void printSeason() {
         seasonSheet.writeOut();
+    }
+
+    /** Says which build the bench shows: its sheet is what is printed. */
+    public void buildShown(Supplier<Optional<Id<Build>>> shown) {
+        buildSheet.shown(shown);
+    }
+
+    /** Asks where to write the pages of the build sheet that is shown, as the command does. */
+    public void printBuild() {
+        buildSheet.writeOut();
     }
 
     /** Of the season that is shown when somebody asks, whatever is shown by the time it is written. */

@@ -28,7 +28,8 @@ final class StartCommands {
             FileOut jobSheet,
             BankStatements bank,
             FileOut season,
-            FileOut seasonSheet) {}
+            FileOut seasonSheet,
+            Runnable buildSheet) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
@@ -43,6 +44,7 @@ final class StartCommands {
         add("bank.command.take", 3, null, work.bank()::takeIn);
         add("bank.command.match", 3, null, work.bank()::match);
         add("seasonsheet.command.print", 3, null, work.seasonSheet()::writeOut);
+        add("buildsheet.command.print", 3, null, work.buildSheet());
         add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);

@@ -10,6 +10,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Ids;
@@ -53,7 +54,8 @@ public record StartContext(
             StatementFiles statements,
             Ids ids,
             WriteSeasonTable seasonTable,
-            WriteSeasonSheet seasonSheet) {}
+            WriteSeasonSheet seasonSheet,
+            WriteBuildSheet buildSheet) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

@@ -81,6 +81,11 @@ public final class SystemChoosing implements Choosing {
         return fileToWrite("seasonSheetToWrite", suggested);
     }
 
+    @Override
+    public Optional<Path> buildSheetToWrite(Path suggested) {
+        return fileToWrite("buildSheetToWrite", suggested);
+    }
+
     private Optional<Path> fileToWrite(String what, Path suggested) {
         SystemFileChooser chooser = chooser(what);
         chooser.setSelectedFile(last.place(what, suggested).toFile());

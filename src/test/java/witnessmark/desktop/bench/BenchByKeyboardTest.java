@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.testing.Focus;
+import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.UiTest;
@@ -229,6 +230,19 @@ class BenchByKeyboardTest {
         keys.press(KeyEvent.VK_ESCAPE);
         frame.validate();
         assertThat(window.said()).doesNotContain("0.20 mm down");
+    }
+
+    @Test
+    void the_sheet_is_printed_once_what_is_typed_is_written() {
+        FigureField field = goTo(MeasureKind.DECK_CLEARANCE, 1, 0);
+        keys.press(KeyEvent.VK_P, MENU);
+        assertThat(window.printed).isEqualTo(1);
+        assertThat(window.place.buildShown()).contains(window.build("K05", 3).id());
+        Focus.await(field);
+        keys.type("0.2");
+        keys.press(KeyEvent.VK_P, MENU);
+        assertThat(window.printed).isEqualTo(1);
+        assertThat(GoldenText.of(window.pane)).contains("would not be on the paper");
     }
 
     @Test

@@ -39,6 +39,7 @@ import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.logbook.measuring.SignBuildSheet;
+import witnessmark.logbook.measuring.Finding;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Moment;
 import witnessmark.store.TimeOrderedIds;
@@ -127,7 +128,7 @@ class BenchPageTest {
                 .filter(line -> line.kind() == MeasureKind.CROWN_TO_HEAD)
                 .findFirst()
                 .orElseThrow();
-        assertThat(crown.group()).isEqualTo(AnswerLine.Group.ACCEPTED);
+        assertThat(crown.group()).isEqualTo(Finding.Group.ACCEPTED);
         assertThat(crown.stand().state()).isEqualTo(SeamState.RUN_ON);
         assertThat(crown.accept()).isNull();
     }

@@ -39,6 +39,7 @@ final class BenchWindow implements AutoCloseable {
         throw new IllegalStateException(failure);
     });
     final List<Prefilled> asked = new ArrayList<>();
+    int printed;
     Optional<Id<Engine>> inView = Optional.empty();
     final BenchPlace place;
     final ShellPane pane;
@@ -55,7 +56,8 @@ final class BenchWindow implements AutoCloseable {
                 new Measures(texts, Units.METRIC),
                 () -> {},
                 asked::add,
-                () -> inView));
+                () -> inView,
+                () -> printed++));
         pane = new ShellPane(
                 new ShellContext(
                         texts, tasks, new MemorySettings(), look, window, new AboutFacts("0.1.0", List.of()), () -> {}),

@@ -32,6 +32,7 @@ import witnessmark.exchange.CsvTableFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
+import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.Desk;
@@ -41,6 +42,7 @@ import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
+import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Logbook;
@@ -71,6 +73,10 @@ final class StartedWindow implements AutoCloseable {
 
     @Nullable
     Path answer;
+
+    /** What name a file of pages was asked for with. */
+    @Nullable
+    Path suggestedName;
 
     /** Whether this computer has a program for the files written. */
     boolean hasViewer = true;
@@ -117,7 +123,8 @@ final class StartedWindow implements AutoCloseable {
                         new CsvStatementFiles(),
                         SampleBooks.ids(),
                         new WriteSeasonTable(new CsvTableFiles()),
-                        new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures))),
+                        new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
+                        new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures))),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
         start = new Start(
                 context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
@@ -228,6 +235,12 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> seasonTableToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> buildSheetToWrite(Path suggested) {
+            suggestedName = suggested;
             return Optional.ofNullable(answer);
         }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package witnessmark.launch.buildsheet;
+
+import org.jspecify.annotations.NullMarked;
