@@ -99,14 +99,25 @@ public final class BuildWords {
         return facts.of(Part.class).get(fitment.part()).mark();
     }
 
-    /** "BE-05-1 came out: copper showing; scored". */
+    /** "BE-05-1 came out: copper showing, scored". */
     public String cameOut(Facts facts, Fitment fitment) {
         String part = part(facts, fitment);
+        String said = reason(fitment);
+        return said.isEmpty() ? texts.get("builds.came_out", part) : texts.get("builds.came_out.why", part, said);
+    }
+
+    /** The same where it is said above what came out: "BE-05-1: copper showing, scored". */
+    public String out(Facts facts, Fitment fitment) {
+        String part = part(facts, fitment);
+        String said = reason(fitment);
+        return said.isEmpty() ? part : texts.get("builds.colon", part, said);
+    }
+
+    private String reason(Fitment fitment) {
         String why = fitment.why();
-        String said = why.isEmpty() || fitment.condition().isEmpty()
+        return why.isEmpty() || fitment.condition().isEmpty()
                 ? why + fitment.condition()
                 : texts.get("builds.comma", why, fitment.condition());
-        return said.isEmpty() ? texts.get("builds.came_out", part) : texts.get("builds.came_out.why", part, said);
     }
 
     /** How what is in a position stands: "12.87 h", "over, renew springs: 0.9 h over". */

@@ -3,9 +3,11 @@ package witnessmark.logbook.sheets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +44,7 @@ public final class SheetsTogether {
     /**
      * One of them.
      *
-     * @param name what tells it from the others
+     * @param name what it is about; of several about the same those after one that stops are not read
      * @param typed what stands in its fields besides what stands there before anybody types, given what is written then
      */
     public record Step(String name, LogSheet sheet, Function<Facts, Map<SheetField, String>> typed) {}
@@ -96,7 +98,11 @@ public final class SheetsTogether {
         first.forEach(entry -> all.put(entry.id(), entry));
         View now = after(base, all.values());
         StandingNow standing = new StandingNow(now);
+        Set<String> stopped = new HashSet<>();
         for (Step step : steps) {
+            if (stopped.contains(step.name())) {
+                continue; // what it would say of what is missing before it was said there
+            }
             SheetSight sight = new SheetSight(now, desk.today().day(), units, desk.who(), standing);
             Map<SheetField, String> typed = new HashMap<>(step.sheet().fresh(sight));
             typed.putAll(step.typed().apply(now.facts()));
@@ -105,6 +111,7 @@ public final class SheetsTogether {
                 Problem problem = reading.of(field).problem();
                 if (problem != null) {
                     found.add(new Found(step, field, problem));
+                    stopped.addAll(problem.stops() ? Set.of(step.name()) : Set.of());
                 }
             }
             for (Entry<?> entry : reading.entries()) {
