@@ -20,14 +20,14 @@ public final class BuildCommands {
                         texts,
                         "builds.command.page",
                         CommandMenu.RECORD_WORK,
-                        1,
+                        2,
                         null,
                         () -> page.openFor(inView.get())),
                 new Command(
                         texts,
                         "builds.command.open",
                         CommandMenu.RECORD_WORK,
-                        1,
+                        2,
                         null,
                         () -> page.openAnewFor(inView.get())));
     }
