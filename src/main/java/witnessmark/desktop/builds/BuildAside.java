@@ -2,6 +2,7 @@ package witnessmark.desktop.builds;
 
 import java.awt.event.KeyEvent;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -14,7 +15,6 @@ import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.builds.BuildLines.GapLine;
 import witnessmark.desktop.builds.BuildLines.JointLine;
-import witnessmark.desktop.builds.BuildLines.PositionLine;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
@@ -28,10 +28,10 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Position;
 import witnessmark.ledger.result.BuildPosition;
 import witnessmark.ledger.result.JointGroup;
-import witnessmark.logbook.View;
 import witnessmark.logbook.building.BuildField;
 import witnessmark.logbook.building.BuildPage;
 import witnessmark.logbook.building.SeeBuild;
+import witnessmark.logbook.port.Drafts;
 import witnessmark.wording.Texts;
 
 /** The page of a build, in the place of an engine: reads it off the event thread, shows it, and takes what is typed. */
@@ -45,6 +45,7 @@ public final class BuildAside implements Aside {
     private final Latest reading;
     private final Latest copying;
     private final Map<String, BuildInHand> builds = new HashMap<>();
+    private final Set<String> begun = new HashSet<>();
     private final BuildPanel panel;
     private final SidePane side;
     private @Nullable BuildInHand now;
@@ -67,8 +68,8 @@ public final class BuildAside implements Aside {
                 side);
         this.shower = new ShowBuild(context, panel);
         BuildTables tables = panel.tables();
-        tables.positions().onSelect(this::hold);
-        tables.joints().onSelect(this::hold);
+        tables.positions().onSelect(line -> hold(line == null ? null : line.row()));
+        tables.joints().onSelect(line -> hold(line == null ? null : line.row()));
         tables.positions().onOpen(line -> intoFields(line.row()));
         tables.joints().onOpen(this::openJoint);
         FormKeys.bindWithin(side.component(), Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", this::backToLists);
@@ -101,11 +102,20 @@ public final class BuildAside implements Aside {
         read();
     }
 
-    /** Shows the build of an engine that is open, or its latest; where it has none open one can be opened there. */
+    /** Shows the build of an engine that is open, or one begun here; else its latest, or the page on which it is opened. */
     public void openEngine(Id<Engine> id) {
-        View view = context.book().view();
-        Optional<Entry<Build>> found = SeeBuild.find(view, id, null);
-        open(new ReadBuild.Wanted(id, found.map(Entry::id).orElse(null)));
+        Optional<Entry<Build>> found = SeeBuild.find(context.book().view(), id, null);
+        ReadBuild.Wanted anew = new ReadBuild.Wanted(id, null);
+        boolean open = found.map(build -> build.fact().closed() == null).orElse(false);
+        open(
+                open || found.isPresent() && !isBegun(anew)
+                        ? new ReadBuild.Wanted(id, found.get().id())
+                        : anew);
+    }
+
+    private boolean isBegun(ReadBuild.Wanted asked) {
+        BuildInHand there = builds.get(asked.record());
+        return there == null ? begun.contains(asked.record()) : there.model().isDirty();
     }
 
     /** Shows a build. */
@@ -174,8 +184,14 @@ public final class BuildAside implements Aside {
         if (!read.asked().equals(wanted)) {
             return;
         }
+        if (read.isGone()) {
+            builds.remove(read.asked().record());
+            openEngine(read.asked().engine());
+            return;
+        }
         BuildInHand shown = builds.computeIfAbsent(read.asked().record(), record -> inHand(read.asked()));
         now = shown;
+        shown.model().editable(read.editable());
         panel.earlier(read.earlier());
         shown.become(read.page());
         read.draft().ifPresent(shown::restore);
@@ -217,11 +233,12 @@ public final class BuildAside implements Aside {
                 .run(
                         texts.get("builds.reading"),
                         () -> context.book().logbook().drafts().begun().stream()
-                                .anyMatch(draft -> draft.form().equals(BuildInHand.FORM)),
+                                .filter(draft -> draft.form().equals(BuildInHand.FORM))
+                                .map(Drafts.Begun::record)
+                                .toList(),
                         found -> {
-                            if (found) {
-                                context.window().draft(PlaceId.ENGINES, true);
-                            }
+                            begun.addAll(found);
+                            context.window().draft(PlaceId.ENGINES, !begun.isEmpty());
                         },
                         failure -> LOG.error("drafts of builds could not be looked for", failure));
     }
@@ -239,18 +256,11 @@ public final class BuildAside implements Aside {
         context.window()
                 .draft(
                         PlaceId.ENGINES,
-                        builds.values().stream().anyMatch(one -> one.model().isDirty()));
+                        builds.values().stream().anyMatch(one -> one.model().isDirty())
+                                || begun.stream().anyMatch(record -> !builds.containsKey(record)));
     }
 
     // What a person does
-
-    private void hold(@Nullable PositionLine line) {
-        hold(line == null ? null : line.row());
-    }
-
-    private void hold(@Nullable JointLine line) {
-        hold(line == null ? null : line.row());
-    }
 
     private void hold(@Nullable String row) {
         BuildInHand shown = now;

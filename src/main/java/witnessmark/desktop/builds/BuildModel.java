@@ -49,6 +49,7 @@ final class BuildModel {
     private @Nullable String inHand;
     private String why = "";
     private boolean askedFor;
+    private boolean editable = true;
 
     /**
      * @param build which build, or null for one that is opened here
@@ -110,7 +111,12 @@ final class BuildModel {
 
     /** Whether anything can be typed: a closed build is only looked at, and signed on its sheet. */
     boolean isOpen() {
-        return written == null || written.open();
+        return editable && (written == null || written.open());
+    }
+
+    /** Whether anything can be written at all: an earlier day is only looked at. */
+    void editable(boolean yes) {
+        editable = yes;
     }
 
     // What is typed

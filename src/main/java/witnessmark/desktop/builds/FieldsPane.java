@@ -64,6 +64,7 @@ final class FieldsPane {
         spans.forEach((name, span) -> {
             Caption caption = Caption.of(texts.get("builds.field." + name.name().toLowerCase(java.util.Locale.ROOT)));
             LabelledBox box = Options.has(name) ? choice(texts, caption, name) : field(caption, name);
+            box.setVisible(false);
             boxes.put(name, box);
             panel.add(box, "wmin 0, span " + span);
         });

@@ -37,8 +37,19 @@ final class ReadBuild {
      * @param page the build, or null for one that is not written
      * @param earlier builds whose parts list can be copied
      * @param draft what was typed before the program was started
+     * @param editable whether anything can be written: not on an earlier day
      */
-    record Read(Wanted asked, @Nullable BuildPage page, List<Option> earlier, Optional<Drafts.Draft> draft) {}
+    record Read(
+            Wanted asked,
+            @Nullable BuildPage page,
+            List<Option> earlier,
+            Optional<Drafts.Draft> draft,
+            boolean editable) {
+        /** Whether the build asked for is not there any more: it was taken back. */
+        boolean isGone() {
+            return asked.build() != null && page == null;
+        }
+    }
 
     /**
      * Reads a build; blocks.
@@ -56,7 +67,8 @@ final class ReadBuild {
                 asked,
                 page,
                 earlier,
-                known ? Optional.empty() : context.book().logbook().drafts().find(BuildInHand.FORM, asked.record()));
+                known ? Optional.empty() : context.book().logbook().drafts().find(BuildInHand.FORM, asked.record()),
+                !view.readOnly());
     }
 
     private String name(View view, Build build) {

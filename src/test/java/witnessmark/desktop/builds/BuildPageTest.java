@@ -131,6 +131,32 @@ class BuildPageTest {
     }
 
     @Test
+    void an_engine_opened_here_is_there_once_saved_and_gone_again_when_that_is_taken_back() {
+        shown(Side.FRESH, Theme.LIGHT, 1.0f, BuildWindow.english());
+        ((JCheckBox) new Ui(window.page.panel()).button("Head")).doClick();
+        window.tasks.awaitIdle();
+        new Ui(window.page.panel()).button("Save").doClick();
+        window.tasks.awaitIdle();
+        assertThat(window.said()).contains("K06, build 3", "Head. Open since Wed 8 Jul 2026. Not signed.");
+        assertThat(window.page.model().isDirty()).isFalse();
+        assertThat(window.build("K06").fact().number()).isEqualTo(3);
+        window.book.undo().orThrow();
+        window.window.changed();
+        window.tasks.awaitIdle();
+        assertThat(window.said()).contains("K06, build 2", "closed");
+    }
+
+    @Test
+    void on_an_earlier_day_a_build_is_only_looked_at() {
+        shown(Side.OPEN, Theme.LIGHT, 1.0f, BuildWindow.english());
+        window.book.lookAsOf(java.time.LocalDate.of(2026, 6, 20));
+        window.window.changed();
+        window.tasks.awaitIdle();
+        assertThat(window.page.model().isOpen()).isFalse();
+        assertThat(window.said()).contains("K05, build 3").doesNotContain("What goes in");
+    }
+
+    @Test
     void the_build_sheet_is_a_button_away_and_a_closed_build_is_signed_and_opened_anew_from_here() {
         shown(Side.CLOSED, Theme.LIGHT, 1.0f, BuildWindow.english());
         Ui ui = new Ui(window.page.panel());
