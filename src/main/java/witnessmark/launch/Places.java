@@ -108,7 +108,6 @@ final class Places {
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines));
         all.add(season(shell, measures, book, sheets, start));
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines);
-        sheets.engineInView(() -> build.engineInView().or(engines::engineInView));
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
@@ -238,6 +237,7 @@ final class Places {
                                 Prefilled.signing(Id.parse(build)),
                                 () -> shell.desk().go(PlaceId.ENGINES, build)))));
         engines.onBuild(page::openEngine, page::open);
+        sheets.engineInView(() -> page.engineInView().or(engines::engineInView));
         return page;
     }
 
