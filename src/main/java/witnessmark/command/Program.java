@@ -26,6 +26,7 @@ public final class Program implements Runnable {
             "meters",
             "cost",
             "incident",
+            "build",
             "buildsheet",
             "stackup",
             "statement",
@@ -82,6 +83,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Meters(tools))
                 .addSubcommand(new Cost(tools))
                 .addSubcommand(new IncidentCostOf(tools))
+                .addSubcommand(new BuildOf(tools))
                 .addSubcommand(new BuildSheet(tools))
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new TakeInStatement(tools))

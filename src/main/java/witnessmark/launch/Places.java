@@ -9,6 +9,9 @@ import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.bench.BenchContext;
 import witnessmark.desktop.bench.BenchPlace;
+import witnessmark.desktop.builds.BuildAside;
+import witnessmark.desktop.builds.BuildCommands;
+import witnessmark.desktop.builds.BuildsContext;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.form.SheetTools;
@@ -35,11 +38,13 @@ import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.domain.Id;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
+import witnessmark.logbook.building.WriteBuildWork;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
@@ -101,10 +106,11 @@ final class Places {
                 shell.settings(),
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
-        sheets.engineInView(engines::engineInView);
         all.add(incidents(shell, measures, book, sheets));
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
+        BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines);
+        commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
         commands.addAll(sheets.commands());
@@ -206,7 +212,37 @@ final class Places {
             Start start) {
         BenchPlace bench = bench(shell, measures, book, outside, undo, sheets, engines, start);
         start.buildShown(bench::buildShown);
+        bench.onPage(build -> shell.desk().go(PlaceId.ENGINES, build));
         return List.of(engines, shelf(shell, measures, book, sheets), bench);
+    }
+
+    /** The page of a build, in the place of an engine. */
+    private static BuildAside builds(
+            ShellContext shell,
+            Measures measures,
+            OpenBook book,
+            Outside outside,
+            UndoActions undo,
+            Sheets sheets,
+            EnginesPlace engines) {
+        WriteBuildWork work = new WriteBuildWork(book.desk(), outside.ids(), Sheets.units(measures, DAYS));
+        BuildAside page = new BuildAside(new BuildsContext(
+                book.desk(),
+                work,
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                undo::undo,
+                new BuildsContext.Asked(
+                        engines::stepAside,
+                        engines::dismiss,
+                        build -> shell.desk().go(PlaceId.MEASURING_BENCH, build),
+                        build -> sheets.open(
+                                Prefilled.signing(Id.parse(build)),
+                                () -> shell.desk().go(PlaceId.ENGINES, build)))));
+        engines.onBuild(page::openEngine, page::open);
+        sheets.engineInView(() -> page.engineInView().or(engines::engineInView));
+        return page;
     }
 
     private static BenchPlace bench(

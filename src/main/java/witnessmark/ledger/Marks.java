@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
+import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
@@ -113,6 +114,12 @@ public final class Marks {
         Moment now = ledger.asOf().last();
         Fitment there = ledger.whereIs(part, now).map(Entry::fact).orElse(null);
         return marks(List.of(seats.seat(part, there, now)));
+    }
+
+    /** The same of a part on the shelf, held against the limits of the engines it is to go into. */
+    public List<Mark> ofPart(Id<Part> part, Id<EngineDesign> into) {
+        Seat seat = seats.seat(part, null, ledger.asOf().last());
+        return marks(List.of(new Seat(part, seat.partDesign(), seat.partKind(), null, null, into, null)));
     }
 
     /** Every mark of every engine and car and of what is fitted in them, worst first. */

@@ -28,6 +28,7 @@ public final class Texts {
             "beforewego",
             "shelf",
             "bench",
+            "builds",
             "incidents",
             "problems",
             "records",

@@ -1,6 +1,5 @@
 package witnessmark.desktop.beforewego;
 
-import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.time.Duration;
@@ -12,7 +11,6 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +18,6 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
-import witnessmark.desktop.form.Kept;
 import witnessmark.desktop.form.LastFocus;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
@@ -49,7 +46,6 @@ public final class BeforeWeGoPlace implements Place {
     private final Tasks tasks;
     private final Latest latest;
     private final BeforeWeGoPanel panel;
-    private final JPanel page = new JPanel(new BorderLayout());
     private final LastFocus lastFocus;
     private final JButton again;
     private final List<Consumer<String>> onDay = new ArrayList<>();
@@ -65,10 +61,7 @@ public final class BeforeWeGoPlace implements Place {
     /** On arrival there may be nothing yet to give the focus to. */
     private boolean focusWhenShown = true;
 
-    private @Nullable Aside aside;
-
-    /** While another page is put up, asking for the place does not take it away. */
-    private boolean steppingAside;
+    private final AsideStage stage;
 
     /**
      * @param desk the window's
@@ -94,7 +87,7 @@ public final class BeforeWeGoPlace implements Place {
                 actions,
                 importSeason,
                 new BeforeWeGoPanel.Opening(
-                        line -> desk.go(PlaceId.ENGINES, line.record()),
+                        line -> desk.go(line.build() ? PlaceId.MEASURING_BENCH : PlaceId.ENGINES, line.record()),
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> desk.go(PlaceId.INCIDENTS, line.record()),
@@ -104,8 +97,7 @@ public final class BeforeWeGoPlace implements Place {
                         run -> planJob.accept(run),
                         () -> print.run()));
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
-        page.setOpaque(false);
-        page.add(panel);
+        this.stage = new AsideStage(desk, PlaceId.BEFORE_WE_GO, panel);
         this.lastFocus = new LastFocus(panel);
     }
 
@@ -116,21 +108,17 @@ public final class BeforeWeGoPlace implements Place {
 
     @Override
     public JComponent component() {
-        return page;
+        return stage.component();
     }
 
     @Override
     public JComponent firstFocus() {
-        Aside shown = aside;
-        return shown == null ? panel.firstFocus() : shown.firstFocus();
+        return stage.shown().map(Aside::firstFocus).orElseGet(panel::firstFocus);
     }
 
     @Override
     public void refresh() {
-        Aside over = aside;
-        if (over != null) {
-            over.changed();
-        }
+        stage.shown().ifPresent(Aside::changed);
         latest.run(
                 texts.get("beforewego.reading"),
                 () -> new Read(model.lines(SeeStanding.of(view.get())), begun.get()),
@@ -149,8 +137,7 @@ public final class BeforeWeGoPlace implements Place {
 
     @Override
     public List<String> help() {
-        Aside shown = aside;
-        return shown == null ? List.of(id().helpKey()) : shown.help();
+        return stage.shown().map(Aside::help).orElse(List.of(id().helpKey()));
     }
 
     @Override
@@ -160,39 +147,19 @@ public final class BeforeWeGoPlace implements Place {
 
     /** Puts another page in the place of this one until {@link #dismiss} is called. */
     public void stepAside(Aside other) {
-        Aside before = aside;
-        Kept.leaves(before == null ? panel : before.component());
-        aside = other;
-        page.removeAll();
-        page.add(other.component());
-        Kept.returns(other.component());
-        page.revalidate();
-        page.repaint();
-        steppingAside = true;
-        desk.go(PlaceId.BEFORE_WE_GO);
-        steppingAside = false;
-        desk.title(PlaceId.BEFORE_WE_GO, other.heading());
-        other.firstFocus().requestFocusInWindow();
+        stage.show(other);
     }
 
     @Override
     public void again() {
-        if (!steppingAside) {
+        if (stage.isAskedFor()) {
             dismiss();
         }
     }
 
     /** Brings this page back. */
     public void dismiss() {
-        Aside before = aside;
-        if (before != null) {
-            Kept.leaves(before.component());
-            aside = null;
-            page.removeAll();
-            page.add(panel);
-            Kept.returns(panel);
-            page.revalidate();
-            page.repaint();
+        if (stage.dismiss()) {
             desk.heading(PlaceId.BEFORE_WE_GO, day);
             focusWhenShown = true;
             refresh();
@@ -255,7 +222,7 @@ public final class BeforeWeGoPlace implements Place {
 
     /** A page that is in no window any more is not waited for. */
     private void minute() {
-        if (page.isDisplayable()) {
+        if (stage.component().isDisplayable()) {
             panel.tell(clock.get());
         } else {
             tick(false);
@@ -291,14 +258,16 @@ public final class BeforeWeGoPlace implements Place {
             onDay.forEach(listener -> listener.accept(day));
         }
         desk.waiting(PlaceId.BEFORE_WE_GO, lines.calling());
-        Aside shown = aside;
-        if (shown == null) {
+        boolean own = stage.shown().isEmpty();
+        if (own) {
             desk.heading(PlaceId.BEFORE_WE_GO, day);
         }
         JComponent ticked = panel.afterTick();
         if (ticked != null && within) {
             ticked.requestFocusInWindow();
-        } else if ((focusWhenShown && !typesElsewhere(owner) || within) && shown == null && page.isShowing()) {
+        } else if ((focusWhenShown && !typesElsewhere(owner) || within)
+                && own
+                && stage.component().isShowing()) {
             lastFocus.component().orElseGet(panel::firstFocus).requestFocusInWindow();
         }
         focusWhenShown = false;

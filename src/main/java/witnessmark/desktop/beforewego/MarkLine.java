@@ -21,6 +21,7 @@ import witnessmark.desktop.form.SeamState;
  * @param dueWords the same with when it was last done or what is missing
  * @param share what is used of the limit, 1 at the limit, told running at its high end; null when there is no limit
  * @param record the text of the identity it opens
+ * @param build whether that is a build, which opens its sheet
  * @param tip where the limit is written down
  * @param about the whole row for screen readers, its state's word aside
  */
@@ -39,5 +40,6 @@ public record MarkLine(
         String dueWords,
         @Nullable Double share,
         String record,
+        boolean build,
         String tip,
         String about) {}

@@ -8,6 +8,7 @@ import witnessmark.desktop.form.SeamState;
 import witnessmark.ledger.result.Expected;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.ReadingUse;
+import witnessmark.ledger.result.UnprovenBuild;
 import witnessmark.logbook.standing.MarkOn;
 import witnessmark.logbook.standing.PartWithoutLimit;
 import witnessmark.wording.LifeWords;
@@ -72,7 +73,10 @@ public final class MarkWords {
                 said.due(),
                 said.dueWords(),
                 said.share(),
-                on.subject(),
+                on.mark().reason() instanceof UnprovenBuild unproven
+                        ? unproven.build().id().text()
+                        : on.subject(),
+                on.mark().reason() instanceof UnprovenBuild,
                 tip(said),
                 about(title, where, said.figures(), said.left(), said.dueWords()));
     }
@@ -97,6 +101,7 @@ public final class MarkWords {
                 "",
                 null,
                 part.part().text(),
+                false,
                 none,
                 about(title, where, none));
     }

@@ -59,6 +59,11 @@ final class BenchHead extends JPanel {
         signed.setText(lines.signed());
     }
 
+    /** Puts a way to another page of the build behind all else. */
+    void leadsTo(JButton page) {
+        add(page, "cell 4 0, spany 2, aligny center");
+    }
+
     /** What the button beside it does: nothing while both panes are seen. */
     void turn(boolean needed, boolean answersSeen) {
         other.setVisible(needed);

@@ -18,6 +18,7 @@ import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.form.TwoPanes;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.wording.Texts;
 

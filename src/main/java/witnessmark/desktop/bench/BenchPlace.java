@@ -134,6 +134,16 @@ public final class BenchPlace implements Place {
         refresh();
     }
 
+    /** Says what shows the page of a build: told the text of its identity. */
+    public void onPage(Consumer<String> page) {
+        panel.head().leadsTo(Buttons.plain(Caption.of(texts.get("builds.page")), () -> {
+            String build = wanted;
+            if (build != null) {
+                page.accept(build);
+            }
+        }));
+    }
+
     /** What is read. */
     private record Read(
             View view,

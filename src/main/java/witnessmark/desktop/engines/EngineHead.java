@@ -1,5 +1,6 @@
 package witnessmark.desktop.engines;
 
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -25,7 +26,11 @@ final class EngineHead extends JPanel {
     private @Nullable Shown rebuild;
     private @Nullable Shown skim;
 
-    EngineHead(Consumer<Shown> open) {
+    /**
+     * @param open told the figure that is opened
+     * @param ways what the engine leads to, in the order they stand
+     */
+    EngineHead(Consumer<Shown> open, List<JButton> ways) {
         super(new MigLayout("insets 0, gap 0, fillx, hidemode 3, novisualpadding", "[0::,grow,fill]", "[]0[]"));
         setOpaque(false);
         sinceRebuild = Buttons.link(new Caption("", -1), () -> open(rebuild, open));
@@ -35,10 +40,11 @@ final class EngineHead extends JPanel {
         is.add(where, "wmin 0");
         is.add(mark);
         is.add(worst, "wmin 0");
-        JPanel has = line("[0:pref:]6[]6[]push");
+        JPanel has = line("[0:pref:]6[]6[]push[]");
         has.add(design, "wmin 0");
         has.add(sinceRebuild);
         has.add(sinceSkim);
+        ways.forEach(way -> has.add(way, "cell 3 0"));
         add(is, "wmin 0, wrap");
         add(has, "wmin 0");
     }

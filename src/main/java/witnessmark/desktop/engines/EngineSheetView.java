@@ -13,6 +13,8 @@ import javax.swing.JTabbedPane;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
@@ -43,6 +45,12 @@ final class EngineSheetView {
         /** Shows where a part has been, by the text form of its identity. */
         void part(String part);
 
+        /** Opens the page of the engine's build. */
+        void page();
+
+        /** Opens the sheet of the engine's build. */
+        void buildSheet();
+
         /** Opens an entry on the line of life. */
         void open(LifeMark mark);
 
@@ -59,7 +67,11 @@ final class EngineSheetView {
     EngineSheetView(SheetTools tools, Measures measures, EntryWork work, Asked asked) {
         this.texts = tools.texts();
         Consumer<Shown> open = asked::behind;
-        head = new EngineHead(open);
+        head = new EngineHead(
+                open,
+                List.of(
+                        Buttons.link(Caption.of(texts.get("builds.page")), asked::page),
+                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet)));
         LineOfLifePainter painter = new LineOfLifePainter(
                 line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
         lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::open);

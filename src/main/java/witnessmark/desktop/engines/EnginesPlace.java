@@ -10,6 +10,8 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Dot;
+import witnessmark.desktop.beforewego.Aside;
+import witnessmark.desktop.beforewego.AsideStage;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
@@ -19,6 +21,7 @@ import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
@@ -53,6 +56,9 @@ public final class EnginesPlace implements Place {
     private final PartInHand part;
     private final AsOfStrip asOf;
     private final EnginesPanel panel;
+    private final AsideStage stage;
+    private Consumer<Id<Engine>> page = id -> {};
+    private Consumer<Id<Build>> build = id -> {};
     private final List<Command> commands;
     private @Nullable Engines engines;
     private @Nullable String wanted;
@@ -107,6 +113,7 @@ public final class EnginesPlace implements Place {
         asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);
         panel = new EnginesPanel(texts, lists, sheet, partView, asOf);
         part = new PartInHand(texts, measures, tasks, desk, partView, panel::showPart, this::failed);
+        stage = new AsideStage(window, PlaceId.ENGINES, panel);
         lists.onChoose(this::chosen);
         commands = List.of(
                 new Command(texts, "engines.command.asOf", CommandMenu.VIEW, 4, null, this::askAsOf),
@@ -123,7 +130,38 @@ public final class EnginesPlace implements Place {
 
     @Override
     public JComponent component() {
-        return panel;
+        return stage.component();
+    }
+
+    /** Says what shows the page of an engine's build, and that of a build. */
+    public void onBuild(Consumer<Id<Engine>> ofEngine, Consumer<Id<Build>> ofBuild) {
+        page = ofEngine;
+        build = ofBuild;
+    }
+
+    /** Puts another page in the place of the engine until {@link #dismiss} is called. */
+    public void stepAside(Aside other) {
+        stage.show(other);
+    }
+
+    /** Brings the engine back. */
+    public void dismiss() {
+        if (stage.dismiss()) {
+            refresh();
+            firstFocus().requestFocusInWindow();
+        }
+    }
+
+    @Override
+    public void again() {
+        if (stage.isAskedFor()) {
+            dismiss();
+        }
+    }
+
+    @Override
+    public List<String> help() {
+        return stage.shown().map(Aside::help).orElse(List.of(id().helpKey()));
     }
 
     /** The engine whose page is on screen; none while another place is, or the page of a part that is in no engine. */
@@ -135,7 +173,10 @@ public final class EnginesPlace implements Place {
 
     @Override
     public JComponent firstFocus() {
-        return part.isShown() ? partView.first() : lists.engines().table();
+        return stage.shown()
+                .map(Aside::firstFocus)
+                .orElseGet(() ->
+                        part.isShown() ? partView.first() : lists.engines().table());
     }
 
     @Override
@@ -145,6 +186,7 @@ public final class EnginesPlace implements Place {
 
     @Override
     public void refresh() {
+        stage.shown().ifPresent(Aside::changed);
         readingList.run(
                 texts.get("engines.reading"),
                 () -> SeeEngine.all(desk.get().view()),
@@ -161,13 +203,25 @@ public final class EnginesPlace implements Place {
         return PAGE + part;
     }
 
-    /** Opens an engine, or the engine a part is in with the part chosen, or a part that is in no engine. */
+    /**
+     * Opens an engine, or the engine a part is in with the part chosen, or a part that is in no engine; of a build its
+     * page.
+     */
     @Override
     public void open(String record) {
+        if (!record.startsWith(PAGE) && isBuild(Id.parse(record))) {
+            build.accept(Id.parse(record));
+            return;
+        }
+        stage.dismiss();
         wanted = record;
         if (engines != null) {
             openWanted();
         }
+    }
+
+    private boolean isBuild(Id<Build> id) {
+        return desk.get().logbook().facts().of(Build.class).find(id).isPresent();
     }
 
     // Showing
@@ -177,7 +231,9 @@ public final class EnginesPlace implements Place {
         EnginesLines lines = model.lines(read);
         panel.showPage(!lines.engines().isEmpty());
         lists.show(lines);
-        window.heading(PlaceId.ENGINES, lines.day());
+        if (stage.shown().isEmpty()) {
+            window.heading(PlaceId.ENGINES, lines.day());
+        }
         followDay(read.readOnly());
         if (wanted != null) {
             openWanted();
@@ -371,6 +427,16 @@ public final class EnginesPlace implements Place {
         @Override
         public void behind(Shown figure) {
             EnginesPlace.this.figure.open(figure);
+        }
+
+        @Override
+        public void page() {
+            engineInView().ifPresent(page);
+        }
+
+        @Override
+        public void buildSheet() {
+            engineInView().ifPresent(id -> window.go(PlaceId.MEASURING_BENCH, id.text()));
         }
 
         @Override

@@ -52,7 +52,7 @@ import witnessmark.wording.Texts;
 import witnessmark.wording.UnprovenWords;
 
 /** The sentences of one sheet. */
-final class SheetWords {
+public final class SheetWords {
     private final Texts texts;
     private final Measures measures;
     private final Problems problems;
@@ -68,7 +68,7 @@ final class SheetWords {
     private final String named;
     private final Supplier<String> now;
 
-    SheetWords(Texts texts, Measures measures, LogSheet sheet) {
+    public SheetWords(Texts texts, Measures measures, LogSheet sheet) {
         this(texts, measures, sheet, "", () -> "");
     }
 
@@ -163,7 +163,8 @@ final class SheetWords {
         return texts.get("sheets.note." + note.key(), blanks(field, note.facts()));
     }
 
-    String sentence(Problem problem) {
+    /** A problem of the sheet, its fields by their labels. */
+    public String sentence(Problem problem) {
         return problems.typed(plain(problem));
     }
 

@@ -41,6 +41,8 @@ import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.logbook.sheets.WriteSheet;
 import witnessmark.logbook.sheets.WrittenSheet;
 import witnessmark.quantity.Moment;
+import witnessmark.quantity.typed.DayOrder;
+import witnessmark.wording.Measures;
 import witnessmark.wording.Units;
 
 /**
@@ -66,14 +68,15 @@ public final class Sheets {
     public Sheets(SheetsContext context) {
         this.context = context;
         this.listed = SheetList.all(context.startingValues());
-        Units units = context.measures().units();
-        this.writing = new WriteSheet(
-                context.book(),
-                context.ids(),
-                new SheetUnits(
-                        units.length(), units.pressure(), units.temperature(), units.distance(), context.days()));
+        this.writing = new WriteSheet(context.book(), context.ids(), units(context.measures(), context.days()));
         this.titles = new RecordTitle(context.texts(), context.measures());
         this.opening = new Latest(context.tasks());
+    }
+
+    /** The units of bare figures on sheets. */
+    public static SheetUnits units(Measures measures, DayOrder days) {
+        Units units = measures.units();
+        return new SheetUnits(units.length(), units.pressure(), units.temperature(), units.distance(), days);
     }
 
     /**

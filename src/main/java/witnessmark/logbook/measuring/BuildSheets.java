@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -159,6 +160,7 @@ final class BuildSheets {
                 .map(id -> facts.of(PartDesign.class).get(id))
                 .filter(design -> design.kind() == PartKind.HEAD_GASKET)
                 .map(PartDesign::gasketClass)
+                .filter(Objects::nonNull) // nobody said what it is made like
                 .findFirst()
                 .orElse(null);
     }

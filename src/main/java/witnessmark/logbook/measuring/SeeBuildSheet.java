@@ -44,8 +44,7 @@ public final class SeeBuildSheet {
                 .of(Build.class)
                 .inForce()
                 .filter(build -> view.ledger().asOf().counts(build.fact().opened()))
-                .sorted(Comparator.comparing(
-                                (Entry<Build> build) -> build.fact().closed() != null)
+                .sorted(Comparator.comparing((Entry<Build> build) -> !isOpen(view, build.fact()))
                         .thenComparing(build -> build.fact().opened(), Comparator.reverseOrder()))
                 .toList();
     }

@@ -22,6 +22,7 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.Run;
+import witnessmark.domain.StockBatch;
 import witnessmark.ledger.result.Where;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -48,6 +49,16 @@ public final class FitPart implements LogSheet {
     public static final SheetField ACCEPTED_BY = NotAsListed.BY;
     /** How known the hours of a new part are; see {@link AddEngine#HOURS_HOW}. */
     public static final SheetField HOURS_HOW = HoursSoFar.HOW;
+
+    /** What {@link #PLACE} holds when this engine is picked. */
+    public static String place(Id<Engine> engine) {
+        return Places.key(engine);
+    }
+
+    /** What {@link #PART} holds when an item of this batch is picked. */
+    public static String ofBatch(Id<StockBatch> batch) {
+        return FromStock.key(batch);
+    }
 
     @Override
     public String key() {

@@ -25,13 +25,17 @@ record FromStock(Entry<StockBatch> batch, String mark) {
                 .filter(level ->
                         level.onShelf() > 0 && design(sight, level.batch()).kind() == kind)
                 .map(level -> Choice.of(
-                        STOCK + level.batch().id().text(),
+                        key(level.batch().id()),
                         SheetNote.of(
                                 "from_batch",
                                 design(sight, level.batch()),
                                 level.batch().fact(),
                                 level.onShelf())))
                 .toList();
+    }
+
+    static String key(Id<StockBatch> batch) {
+        return STOCK + batch.text();
     }
 
     static boolean is(String key) {

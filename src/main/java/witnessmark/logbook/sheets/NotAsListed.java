@@ -12,6 +12,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
+import witnessmark.ledger.PartsList;
 import witnessmark.quantity.Moment;
 
 /** A part that is not what the parts list names for its position: fitted all the same, it is accepted as it is. */
@@ -50,7 +51,8 @@ record NotAsListed(String fitted, String listed) {
         LocalDate day = SheetMoments.of(typed, FitPart.SINCE, FitPart.SINCE_TIME, sight)
                 .map(Moment::day)
                 .orElse(sight.today());
-        return PartsList.names(sight, place.get(), position.get().id(), day)
+        return PartsList.names(
+                        sight.facts(), place.get().engineId(), position.get().id(), day)
                 .map(design -> sight.name(PartDesign.class, design))
                 .filter(listed -> !listed.equals(fitted))
                 .map(listed -> new NotAsListed(fitted, listed));

@@ -71,7 +71,7 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
             all.add(new Prefilled(new CameBack().key(), Map.of(CameBack.OUT, sent.text())));
             all.add(new Prefilled(new ChaseOut().key(), Map.of(ChaseOut.OUT, sent.text())));
         } else if (where.state() != Where.State.FITTED) {
-            all.add(new Prefilled(new SendOut().key(), Map.of(SendOut.WHAT, EngineOrPart.partKey(part))));
+            all.add(sending(part));
         }
         all.add(new Prefilled(new PutPartAside().key(), Map.of(PutPartAside.PART, part)));
         all.add(new Prefilled(new ScrapPart().key(), Map.of(ScrapPart.PART, part)));
@@ -79,6 +79,11 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
             all.add(new Prefilled(new SplitSet().key(), Map.of(SplitSet.SET, part)));
         }
         return all;
+    }
+
+    /** A part sent out, by the text of its identity. */
+    public static Prefilled sending(String part) {
+        return new Prefilled(new SendOut().key(), Map.of(SendOut.WHAT, EngineOrPart.partKey(part)));
     }
 
     /** What comes to or goes from a batch. */

@@ -1,25 +1,32 @@
-package witnessmark.logbook.sheets;
+package witnessmark.ledger;
 
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.ListedPart;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
 
 /** What the parts list names for a position. */
-final class PartsList {
+public final class PartsList {
     private PartsList() {}
 
-    /** What belongs in a position of a place on a day; what is named for one engine goes before what is for its design. */
-    static Optional<Id<PartDesign>> names(SheetSight sight, Places.Place place, Id<Position> position, LocalDate day) {
-        return sight
-                .facts()
+    /**
+     * What belongs in a position on a day; what is named for one engine goes before what is for its design.
+     *
+     * @param engine the engine, or null where the position is a car's
+     */
+    public static Optional<Id<PartDesign>> names(
+            Facts facts, @Nullable Id<Engine> engine, Id<Position> position, LocalDate day) {
+        return facts
                 .of(ListedPart.class)
                 .where(listed -> listed.position().equals(position)
-                        && (listed.engine() == null || listed.engine().equals(place.engineId()))
+                        && (listed.engine() == null || listed.engine().equals(engine))
                         && stands(listed, day))
                 .stream()
                 .map(Entry::fact)

@@ -1,4 +1,4 @@
-package witnessmark.desktop.bench;
+package witnessmark.desktop.form;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
@@ -8,8 +8,8 @@ import java.awt.LayoutManager;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 
-/** The sheet with the answers beside it, each scrolling by itself; where there is no room for both, one of the two. */
-final class TwoPanes extends JPanel {
+/** A page with another beside it, each scrolling by itself; where there is no room for both, one of the two. */
+public final class TwoPanes extends JPanel {
     private static final int SIDE = 388;
     private static final int GAP = 16;
     private static final int BOTH_FROM = 960;
@@ -18,7 +18,7 @@ final class TwoPanes extends JPanel {
     private final JComponent side;
     private boolean sideFirst;
 
-    TwoPanes(JComponent main, JComponent side) {
+    public TwoPanes(JComponent main, JComponent side) {
         this.main = main;
         this.side = side;
         setOpaque(false);
@@ -28,16 +28,16 @@ final class TwoPanes extends JPanel {
     }
 
     /** Whether there is room for both. */
-    boolean both() {
+    public boolean both() {
         return UIScale.unscale(getWidth()) >= BOTH_FROM;
     }
 
-    /** Whether the answers are what is seen where there is no room for both. */
-    boolean sideFirst() {
+    /** Whether the page beside it is what is seen where there is no room for both. */
+    public boolean sideFirst() {
         return sideFirst;
     }
 
-    void sideFirst(boolean yes) {
+    public void sideFirst(boolean yes) {
         sideFirst = yes;
         revalidate();
         repaint();

@@ -1,0 +1,78 @@
+package witnessmark.desktop.beforewego;
+
+import java.awt.BorderLayout;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Kept;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.PlaceId;
+
+/** A place's own page, or another that for a while stands in its place. */
+public final class AsideStage {
+    private final Desk desk;
+    private final PlaceId place;
+    private final JComponent own;
+    private final JPanel page = new JPanel(new BorderLayout());
+    private @Nullable Aside aside;
+
+    /** While another page is put up, asking for the place does not take it away. */
+    private boolean steppingAside;
+
+    /** @param own the place's own page */
+    public AsideStage(Desk desk, PlaceId place, JComponent own) {
+        this.desk = desk;
+        this.place = place;
+        this.own = own;
+        page.setOpaque(false);
+        page.add(own);
+    }
+
+    public JComponent component() {
+        return page;
+    }
+
+    /** What stands in the place of the page, if anything does. */
+    public Optional<Aside> shown() {
+        return Optional.ofNullable(aside);
+    }
+
+    /** Puts another page up, the focus in it. */
+    public void show(Aside other) {
+        Aside before = aside;
+        Kept.leaves(before == null ? own : before.component());
+        aside = other;
+        put(other.component());
+        steppingAside = true;
+        desk.go(place);
+        steppingAside = false;
+        desk.title(place, other.heading());
+        other.firstFocus().requestFocusInWindow();
+    }
+
+    /** Brings the place's own page back; whether another stood there. */
+    public boolean dismiss() {
+        Aside before = aside;
+        if (before == null) {
+            return false;
+        }
+        Kept.leaves(before.component());
+        aside = null;
+        put(own);
+        return true;
+    }
+
+    /** Whether the place itself is asked for, and not on the way to a page that stands in it. */
+    public boolean isAskedFor() {
+        return !steppingAside;
+    }
+
+    private void put(JComponent shown) {
+        page.removeAll();
+        page.add(shown);
+        Kept.returns(shown);
+        page.revalidate();
+        page.repaint();
+    }
+}

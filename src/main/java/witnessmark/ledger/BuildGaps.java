@@ -1,0 +1,87 @@
+package witnessmark.ledger;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
+import witnessmark.domain.SignOff;
+import witnessmark.ledger.result.BuildGap;
+import witnessmark.ledger.result.BuildGap.Kind;
+import witnessmark.ledger.result.BuildPosition;
+import witnessmark.ledger.result.JointGroup;
+import witnessmark.ledger.result.Mark;
+import witnessmark.ledger.result.MarkState;
+
+/** What is still open in a build, worst first. That nothing is says that nothing was found open, and no more. */
+public final class BuildGaps {
+    private BuildGaps() {}
+
+    /**
+     * @param outside figures of its sheet that are outside their limits and that nobody accepted
+     * @param missing figures that a limit asks for and that nobody measured or accepted
+     * @param signed the last signing of its sheet, or null
+     */
+    public static List<BuildGap> of(
+            Build build,
+            List<BuildPosition> positions,
+            List<JointGroup> joints,
+            int outside,
+            int missing,
+            @Nullable SignOff signed) {
+        List<BuildGap> all = new ArrayList<>();
+        positions.forEach(each -> position(all, each));
+        joints.forEach(each -> joint(all, each));
+        count(all, Kind.OUTSIDE, outside);
+        count(all, Kind.NOT_MEASURED, missing);
+        if (build.closed() == null) {
+            count(all, Kind.NOT_CLOSED, 1);
+        }
+        if (signed == null) {
+            count(all, Kind.NOT_SIGNED, 1);
+        } else if (!signed.seenByTwo()) {
+            count(all, Kind.SIGNED_BY_ONE, 1);
+        }
+        all.sort(Comparator.comparing(BuildGap::kind));
+        return all;
+    }
+
+    private static void position(List<BuildGap> all, BuildPosition each) {
+        if (each.empty()) {
+            all.add(new BuildGap(Kind.EMPTY, each, null, 1));
+        }
+        Mark mark = each.worst();
+        Kind kind = mark == null ? null : kind(mark);
+        if (kind != null) {
+            all.add(new BuildGap(kind, each, null, 1));
+        }
+    }
+
+    private static @Nullable Kind kind(Mark mark) {
+        return switch (mark.state()) {
+            case HELD -> Kind.HELD;
+            case OVER -> Kind.OVER;
+            case DUE -> Kind.DUE;
+            case NOT_KNOWN -> mark.weight() == MarkState.OVER.ordinal() ? Kind.NOT_KNOWN : null;
+            case RUN_ON, WITHIN -> null;
+        };
+    }
+
+    private static void joint(List<BuildGap> all, JointGroup each) {
+        if (each.tightened().isEmpty()) {
+            all.add(new BuildGap(Kind.NOT_TIGHTENED, null, each, 1));
+        }
+        if (each.dry()) {
+            all.add(new BuildGap(Kind.NO_LUBRICANT, null, each, 1));
+        }
+        if (each.seenByOne()) {
+            all.add(new BuildGap(Kind.SEEN_BY_ONE, null, each, 1));
+        }
+    }
+
+    private static void count(List<BuildGap> all, Kind kind, int count) {
+        if (count > 0) {
+            all.add(new BuildGap(kind, null, null, count));
+        }
+    }
+}
