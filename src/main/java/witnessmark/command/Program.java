@@ -27,6 +27,7 @@ public final class Program implements Runnable {
             "cost",
             "incident",
             "buildsheet",
+            "atspeed",
             "stackup",
             "statement",
             "reconcile",
@@ -83,6 +84,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Cost(tools))
                 .addSubcommand(new IncidentCostOf(tools))
                 .addSubcommand(new BuildSheet(tools))
+                .addSubcommand(new SpeedOf(tools))
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))

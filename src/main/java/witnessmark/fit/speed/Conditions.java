@@ -17,13 +17,7 @@ import witnessmark.quantity.Temperature;
  * @param assumed whether somebody wrote all of it down, or some of it is taken as usual
  */
 public record Conditions(
-        double block,
-        double crank,
-        double rods,
-        double pistons,
-        double measuredAt,
-        Metals metals,
-        boolean assumed) {
+        double block, double crank, double rods, double pistons, double measuredAt, Metals metals, boolean assumed) {
     /** Temperature at which lengths hold unless somebody says otherwise (ISO 1). */
     public static final double REFERENCE = 20;
 
@@ -67,7 +61,10 @@ public record Conditions(
     }
 
     private static boolean lacksMetal(SpeedFigures figures) {
-        return figures.block() == null || figures.crank() == null || figures.rods() == null || figures.pistons() == null;
+        return figures.block() == null
+                || figures.crank() == null
+                || figures.rods() == null
+                || figures.pistons() == null;
     }
 
     private static Metals metals(@Nullable SpeedFigures figures) {

@@ -47,7 +47,8 @@ public final class Marks {
      * @param leftOver root of the mean square of what it leaves, over as many as are free, in millimetres
      * @param residuals what it leaves of each, by cylinder
      */
-    public record Fit(How how, @Nullable Integer cylinder, double amount, double leftOver, Map<Integer, Double> residuals) {
+    public record Fit(
+            How how, @Nullable Integer cylinder, double amount, double leftOver, Map<Integer, Double> residuals) {
         public Fit {
             residuals = Map.copyOf(residuals);
         }
@@ -80,7 +81,11 @@ public final class Marks {
      */
     static Reading read(SortedMap<Integer, Double> rises, Map<Integer, Double> gives) {
         List<Fit> fits = new ArrayList<>();
-        fits.add(fit(How.ALIKE_IN_ALL, null, rises, rises.keySet().stream().collect(TreeMap::new, (m, c) -> m.put(c, 1.0), Map::putAll)));
+        fits.add(fit(
+                How.ALIKE_IN_ALL,
+                null,
+                rises,
+                rises.keySet().stream().collect(TreeMap::new, (m, c) -> m.put(c, 1.0), Map::putAll)));
         boolean differ = gives.values().stream().distinct().count() > 1;
         if (differ) {
             fits.add(fit(How.BENDING, null, rises, gives));
@@ -134,7 +139,8 @@ public final class Marks {
             double share = Bending.pinAt(cylinder, throwsInBay);
             gives.put(cylinder, share * share * (1 - share) * (1 - share));
         }
-        double most = gives.values().stream().mapToDouble(Double::doubleValue).max().orElse(1);
+        double most =
+                gives.values().stream().mapToDouble(Double::doubleValue).max().orElse(1);
         gives.replaceAll((cylinder, give) -> give / most);
         return gives;
     }

@@ -24,7 +24,10 @@ public final class RodLoads {
      * @param margin pull of a bolt, at the low end of how well it is known, over its load; null where it is not known
      */
     public record Load(
-            double rpm, double rod, @Nullable Double bolt, @Nullable Double margin) {}
+            double rpm,
+            double rod,
+            @Nullable Double bolt,
+            @Nullable Double margin) {}
 
     /**
      * @param bolts what the rod bolts are, or null

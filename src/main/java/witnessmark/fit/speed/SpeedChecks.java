@@ -69,10 +69,12 @@ public final class SpeedChecks {
         if (crank == null || reference == null) {
             return List.of();
         }
-        Stretching stretching = new Stretching(rest, crank, reference, conditions.metals().rods());
+        Stretching stretching =
+                new Stretching(rest, crank, reference, conditions.metals().rods());
         TakingUp takingUp = new TakingUp(rest);
         Growing growing = new Growing(rest, crank, conditions);
-        Bending bending = new Bending(rest, crank, reference, conditions.metals().crank());
+        Bending bending =
+                new Bending(rest, crank, reference, conditions.metals().crank());
         List<AtSpeed> sides = new ArrayList<>();
         for (Check squish : rest.checks(MeasureKind.CROWN_TO_HEAD)) {
             Integer cylinder = squish.place().number();

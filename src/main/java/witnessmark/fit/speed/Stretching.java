@@ -53,8 +53,7 @@ final class Stretching {
 
     private Closing usual() {
         rest.taken(Taken.STRETCH);
-        return new Closing(
-                Closing.Kind.STRETCH, USUAL, FirstOrder.withinHalfWidth(USUAL_HALF_WIDTH), Basis.ASSUMED);
+        return new Closing(Closing.Kind.STRETCH, USUAL, FirstOrder.withinHalfWidth(USUAL_HALF_WIDTH), Basis.ASSUMED);
     }
 
     private Closing worked(Given area, double pinEnd) {

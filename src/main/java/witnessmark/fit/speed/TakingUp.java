@@ -32,8 +32,7 @@ final class TakingUp {
             rest.taken(Taken.HOW_IT_STOOD);
         }
         double read = share
-                * Math.hypot(
-                        Rest.standard(MeasureKind.BIG_END_CLEARANCE), Rest.standard(MeasureKind.MAIN_CLEARANCE));
+                * Math.hypot(Rest.standard(MeasureKind.BIG_END_CLEARANCE), Rest.standard(MeasureKind.MAIN_CLEARANCE));
         return new Closing(
                 Closing.Kind.TAKE_UP,
                 share * all,

@@ -82,8 +82,7 @@ class SpeedChecksTest {
 
     private static AtSpeed nearer(SpeedAnswer answer) {
         return answer.hot().stream()
-                .filter(side -> side.place()
-                        .equals(new MeasurePlace(MeasureKind.CROWN_TO_HEAD, 1, Spot.ANTI_THRUST)))
+                .filter(side -> side.place().equals(new MeasurePlace(MeasureKind.CROWN_TO_HEAD, 1, Spot.ANTI_THRUST)))
                 .findFirst()
                 .orElseThrow();
     }
@@ -107,7 +106,8 @@ class SpeedChecksTest {
         assertThat(closing(side, Closing.Kind.STRETCH).millimetres()).isCloseTo(0.0814, within(0.0002));
         assertThat(closing(side, Closing.Kind.TAKE_UP).millimetres()).isCloseTo(0.130, within(1e-9));
         assertThat(closing(side, Closing.Kind.GROWTH).millimetres()).isCloseTo(0.1336, within(0.0005));
-        assertThat(side.headAt(0).likely()).isCloseTo(0.99 - 0.130 - closing(side, Closing.Kind.GROWTH).millimetres(), within(1e-9));
+        assertThat(side.headAt(0).likely())
+                .isCloseTo(0.99 - 0.130 - closing(side, Closing.Kind.GROWTH).millimetres(), within(1e-9));
         assertThat(side.headAt(RED_LINE).likely()).isCloseTo(0.99 - 0.345, within(0.001));
         assertThat(side.headAt(RED_LINE).low()).isLessThan(side.headAt(RED_LINE).likely());
         assertThat(side.most(RED_LINE).orElseThrow().kind()).isEqualTo(Closing.Kind.GROWTH);
@@ -282,7 +282,8 @@ class SpeedChecksTest {
         });
         AtSpeed.Band band = side.headAt(RED_LINE);
         assertThat(band.likely()).isCloseTo(heads.getMean(), within(0.001));
-        assertThat((band.high() - band.low()) / 4).isCloseTo(heads.getStandardDeviation(), within(0.02 * heads.getStandardDeviation()));
+        assertThat((band.high() - band.low()) / 4)
+                .isCloseTo(heads.getStandardDeviation(), within(0.02 * heads.getStandardDeviation()));
     }
 
     /** A crank is pulled to where it gives most; more throws between two main bearings give more. */
