@@ -96,6 +96,16 @@ public final class SpeedWords {
                 measures.row(parts));
     }
 
+    /** What a chart of a side finds. */
+    public String finding(SpeedAnswer answer, AtSpeed side) {
+        double rpm = answer.judgedAt() == null ? side.reference() : answer.judgedAt();
+        return texts.get(
+                "speed.finding",
+                records.label(fit.where(side.place())),
+                millimetres(side.headAt(rpm).likely()),
+                speed(rpm));
+    }
+
     private String atRest(AtSpeed side, @Nullable Answer squish) {
         String rest = millimetres(side.deck() + side.above());
         return squish == null

@@ -57,6 +57,8 @@ class BenchPageTest {
         CROWN,
         /** The same with how the pull of its joints comes about. */
         JOINTS,
+        /** The fit at speed in place of the sheet. */
+        SPEED,
         BARE
     }
 
@@ -82,6 +84,11 @@ class BenchPageTest {
                 window.choose("K05", 1);
                 window.place.panel().joints().toggle(0);
                 window.place.panel().joints().toggle(2);
+            }
+            case SPEED -> {
+                window.choose("K05", 1);
+                window.place.panel().turnToSpeed();
+                window.tasks.awaitIdle();
             }
             default -> {} // as it comes up
         }
@@ -253,6 +260,8 @@ class BenchPageTest {
         "BARE, LIGHT, 1.0",
         "JOINTS, LIGHT, 1.0",
         "JOINTS, DARK, 1.0",
+        "SPEED, LIGHT, 1.0",
+        "SPEED, DARK, 1.5",
     })
     void it_is_painted_on_its_bench_in_many_colours(Side side, Theme theme, float zoom) {
         JRootPane root = shown(side, theme, zoom, BenchWindow.english());
