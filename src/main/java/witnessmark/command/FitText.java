@@ -84,7 +84,7 @@ final class FitText {
         out.accept("  " + tools.texts().get("fit.caution.fasteners"));
     }
 
-    private static String columnLine(FitWords.Line line) {
+    static String columnLine(FitWords.Line line) {
         return "    %-58s%14s  %s"
                 .formatted(line.what(), line.figure(), line.basis())
                 .stripTrailing();

@@ -28,6 +28,7 @@ public final class Program implements Runnable {
             "incident",
             "build",
             "buildsheet",
+            "atspeed",
             "stackup",
             "statement",
             "reconcile",
@@ -85,6 +86,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new IncidentCostOf(tools))
                 .addSubcommand(new BuildOf(tools))
                 .addSubcommand(new BuildSheet(tools))
+                .addSubcommand(new SpeedOf(tools))
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))

@@ -85,6 +85,10 @@ public enum MeasureKind implements Coded {
     CRANK_END_FLOAT("crank end float", BuildStep.CRANK, Dimension.LENGTH, PlacedAt.ENGINE),
     /** Between centres. */
     ROD_LENGTH("rod length", BuildStep.RODS, Dimension.LENGTH, PlacedAt.CYLINDER),
+    /** Of the shank where it is thinnest, as the part's maker draws it. */
+    ROD_AREA("rod shank section", BuildStep.RODS, Dimension.AREA, PlacedAt.ENGINE),
+    /** At the red line, as its maker gives it or as somebody measured it. */
+    ROD_STRETCH("rod stretch at the red line", BuildStep.RODS, Dimension.LENGTH, PlacedAt.ENGINE),
     ROD_BEND("rod bend in 100 mm", BuildStep.RODS, Dimension.LENGTH, PlacedAt.CYLINDER),
     ROD_TWIST("rod twist in 100 mm", BuildStep.RODS, Dimension.LENGTH, PlacedAt.CYLINDER),
     /** Shells out, cap tightened. */
@@ -121,6 +125,8 @@ public enum MeasureKind implements Coded {
     /** Above zero when the crown is below the deck. */
     DECK_CLEARANCE(
             "deck clearance", BuildStep.DECK, Dimension.LENGTH, PlacedAt.CYLINDER, Spot.THRUST, Spot.ANTI_THRUST),
+    /** How deep a mark of contact stands below the deck when the piston is at top dead centre, read at strip. */
+    CROWN_MARK("depth of the mark at the crown", BuildStep.DECK, Dimension.LENGTH, PlacedAt.CYLINDER),
     HEAD_THICKNESS(
             "head thickness",
             BuildStep.HEAD,

@@ -10,7 +10,7 @@ import witnessmark.fit.result.Bounds;
  * What the trade holds to where nobody set a limit, and how well it measures. All of it common practice, no source,
  * unless a line says more. None of it is a limit of anybody's: an entered one takes its place.
  */
-final class Usual {
+public final class Usual {
     private static final long MICROMETRE = 1_000;
 
     private Usual() {}
@@ -20,7 +20,7 @@ final class Usual {
      * micrometer 3 µm, bore gauge 5 µm, dial and bridge 10 µm, feeler 20 µm, straightedge 30 µm, a chamber 0.25 cc.
      * Null where no such figure is usual.
      */
-    static @Nullable Long halfWidth(MeasureKind kind) {
+    public static @Nullable Long halfWidth(MeasureKind kind) {
         return switch (kind) {
             case PISTON, TOP_LAND, MAIN_JOURNAL, PIN_JOURNAL, BOLT_BEFORE, BOLT_STRETCH, BOLT_AFTER -> 3 * MICROMETRE;
             case BORE, MAIN_BORE, MAIN_HOUSING, BIG_END_BORE, BIG_END_HOUSING, BIG_END_OVALITY -> 5 * MICROMETRE;

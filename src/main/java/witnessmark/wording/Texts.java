@@ -39,6 +39,7 @@ public final class Texts {
             "bank",
             "season",
             "fit",
+            "speed",
             "jobsheet",
             "paper",
             "seasonsheet",

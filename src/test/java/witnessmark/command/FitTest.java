@@ -132,4 +132,45 @@ class FitTest {
         assertThat(shell.run("stackup", folder.resolve("none.txt").toString()).code())
                 .isEqualTo(1);
     }
+
+    /** Squish of 0.99 mm at rest under a least of 1.00 leaves about 0.62 mm at 8200: nothing of it is a rule at speed. */
+    @Test
+    void what_is_left_at_speed_stands_beside_what_is_left_at_rest() {
+        Shell.Ran ran = shell.run("atspeed", book, "K05");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .containsPattern("at rest 0.99 mm \\(not under 1.00 mm\\), at 8.200 rpm about 0.62 mm \\(")
+                .contains("the rod stretched")
+                .contains("No ring hangs over a crown")
+                .endsWith("the engine builder decides." + System.lineSeparator());
+    }
+
+    /** Common practice, no source: a thicker gasket leaves as much more at speed as at rest; nothing of it is written. */
+    @Test
+    void what_is_tried_moves_the_figure_and_is_not_written() throws IOException {
+        JsonNode before = at("atspeed", book, "K05", "--json");
+        JsonNode tried = at("atspeed", book, "K05", "--gasket", "1.05", "--json");
+        JsonNode after = at("atspeed", book, "K05", "--json");
+        assertThat(after).isEqualTo(before);
+        for (int i = 0; i < before.get("sides").size(); i++) {
+            double was = before.get("sides").get(i).get("atSpeed").get("likely").asDouble();
+            double now = tried.get("sides").get(i).get("atSpeed").get("likely").asDouble();
+            assertThat(now - was).isCloseTo(0.20, org.assertj.core.api.Assertions.within(0.0011));
+        }
+    }
+
+    private static JsonNode at(String... words) throws IOException {
+        return new ObjectMapper().readTree(shell.run(words).out());
+    }
+
+    @Test
+    void what_cannot_be_tried_is_refused_with_an_example() {
+        Shell.Ran ran = shell.run("atspeed", book, "K05", "--gasket", "thick");
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains("thick");
+        assertThat(shell.run("atspeed", book, "K05", "--crown-cut", "-0.2").code())
+                .isEqualTo(1);
+        assertThat(shell.run("atspeed", book, "K99").code()).isEqualTo(1);
+    }
 }

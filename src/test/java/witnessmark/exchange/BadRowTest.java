@@ -226,7 +226,7 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
                 rows(
                         4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65,
-                        78, 79, 101, 102, 103, 104, 105, 106, 107, 108),
+                        78, 79, 101, 102, 103, 104, 105, 106, 107, 108, 110),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),
@@ -250,7 +250,8 @@ class BadRowTest extends ReadingTest {
                 waiting("size-limits.csv", 2, designs),
                 waiting("measurements.csv", 3, designs),
                 waiting("sign-offs.csv", 1, designs),
-                waiting("signed-checks.csv", 2, designs));
+                waiting("signed-checks.csv", 2, designs),
+                waiting("speed-figures.csv", 1, designs));
     }
 
     @Test

@@ -23,13 +23,14 @@ import witnessmark.fit.result.Check;
 import witnessmark.quantity.Length;
 
 /** An invented engine on a test's bench: figures in shown units. */
-final class Bench {
-    private final EngineDesign design;
+public final class Bench {
+    private EngineDesign design;
     private final Map<MeasurePlace, Sheet.Stated> figures = new HashMap<>();
     private final List<SizeLimit> limits = new ArrayList<>();
     private @Nullable GasketClass gasket;
+    private HowStood stood = HowStood.NOT_SAID;
 
-    Bench(int cylinders, String bore, String stroke, String rod) {
+    public Bench(int cylinders, String bore, String stroke, String rod) {
         design = new EngineDesign(
                 "four", cylinders, "", length(bore), length(stroke), length(rod), null, null, null, null, "", null);
     }
@@ -38,26 +39,50 @@ final class Bench {
         return Length.ofMillimetres(new BigDecimal(mm));
     }
 
-    Bench put(MeasureKind kind, @Nullable Integer number, @Nullable Spot spot, String shown) {
-        figures.put(new MeasurePlace(kind, number, spot), new Sheet.Stated(parts(kind, shown), HowStood.NOT_SAID));
+    public Bench put(MeasureKind kind, @Nullable Integer number, @Nullable Spot spot, String shown) {
+        figures.put(new MeasurePlace(kind, number, spot), new Sheet.Stated(parts(kind, shown), stood));
+        return this;
+    }
+
+    /** How the parts stand that are put down from now on. */
+    public Bench stood(HowStood how) {
+        stood = how;
+        return this;
+    }
+
+    /** As many main bearings as that. */
+    public Bench mains(int count) {
+        design = new EngineDesign(
+                design.name(),
+                design.cylinders(),
+                "",
+                design.bore(),
+                design.stroke(),
+                design.rodLength(),
+                null,
+                null,
+                null,
+                null,
+                "",
+                count);
         return this;
     }
 
     /** Thrust and anti-thrust side. */
-    Bench deck(int cylinder, String thrust, String other) {
+    public Bench deck(int cylinder, String thrust, String other) {
         return put(MeasureKind.DECK_CLEARANCE, cylinder, Spot.THRUST, thrust)
                 .put(MeasureKind.DECK_CLEARANCE, cylinder, Spot.ANTI_THRUST, other);
     }
 
-    Bench limit(MeasureKind kind, @Nullable String least, @Nullable String most) {
+    public Bench limit(MeasureKind kind, @Nullable String least, @Nullable String most) {
         return limit(kind, null, least, most, null, LimitRank.BUILDER);
     }
 
-    Bench designed(MeasureKind kind, @Nullable Spot spot, String figure) {
+    public Bench designed(MeasureKind kind, @Nullable Spot spot, String figure) {
         return limit(kind, spot, null, null, figure, LimitRank.MAKER);
     }
 
-    Bench limit(
+    public Bench limit(
             MeasureKind kind,
             @Nullable Spot spot,
             @Nullable String least,
@@ -68,7 +93,7 @@ final class Bench {
         return this;
     }
 
-    static SizeLimit of(
+    public static SizeLimit of(
             MeasureKind kind,
             @Nullable Spot spot,
             @Nullable String least,
@@ -90,20 +115,20 @@ final class Bench {
                 null);
     }
 
-    Bench gasket(GasketClass made) {
+    public Bench gasket(GasketClass made) {
         gasket = made;
         return this;
     }
 
-    Sheet sheet() {
+    public Sheet sheet() {
         return new Sheet(design, figures, limits, gasket);
     }
 
-    Answer answer(MeasureKind kind) {
+    public Answer answer(MeasureKind kind) {
         return answer(sheet(), kind);
     }
 
-    static Answer answer(Sheet sheet, MeasureKind kind) {
+    public static Answer answer(Sheet sheet, MeasureKind kind) {
         return Checks.of(sheet).stream()
                 .filter(answer -> answer.kind() == kind)
                 .findFirst()
@@ -111,12 +136,12 @@ final class Bench {
     }
 
     /** The figure of a check as shown. */
-    static BigDecimal shown(@Nullable Check check) {
+    public static BigDecimal shown(@Nullable Check check) {
         Objects.requireNonNull(check);
         return check.place().kind().dimension().shown(Objects.requireNonNull(check.value()));
     }
 
-    static long parts(MeasureKind kind, String shown) {
+    public static long parts(MeasureKind kind, String shown) {
         return kind.dimension().parts(new BigDecimal(shown));
     }
 }

@@ -33,6 +33,7 @@ import witnessmark.domain.IncomeKind;
 import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
 import witnessmark.domain.MeasureKind;
+import witnessmark.domain.Metal;
 import witnessmark.domain.MissedHow;
 import witnessmark.domain.PartHarm;
 import witnessmark.domain.PartKind;
@@ -184,6 +185,7 @@ class SchemaTest {
                 new Object[] {"how_stood", codes(HowStood.values())},
                 new Object[] {"fit_verdict", codes(FitVerdict.values())},
                 new Object[] {"gasket_class", codes(GasketClass.values())},
+                new Object[] {"metal", codes(Metal.values())},
                 new Object[] {
                     "counter",
                     Arrays.stream(Counter.values()).map(Counter::code).toList()

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.ColumnPane;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.OpenRow;
@@ -126,7 +127,7 @@ final class AnswersView {
             under.add(
                     Lettering.paragraph(texts.get("bench.column", line.columnOf()), Styles.ECHO),
                     "growx, wmin 0, gaptop 4");
-            under.add(ColumnPane.sum(texts, line.column()), "growx, wmin 0");
+            under.add(ColumnPane.sum(BenchLines.rows(texts, line.column())), "growx, wmin 0");
         }
         ways.add(line, under);
         if (!line.places().isEmpty()) {

@@ -25,14 +25,16 @@ final class BenchHead extends JPanel {
     private final JLabel headline = Lettering.cutLine("", Styles.SECTION);
     private final JLabel signed = Lettering.cutLine("", Styles.NOTE);
     private final JButton other;
+    private final JButton speed;
 
     /**
      * @param chosen told the identity of another build
      * @param turn shows the answers where the sheet is seen alone, and back
      * @param print asks where to write the sheet's pages
+     * @param atSpeed shows the fit at speed in place of the sheet, and back
      */
-    BenchHead(Texts texts, Consumer<String> chosen, Runnable turn, Runnable print) {
-        super(new MigLayout("insets 0, gap 14 0, fillx, hidemode 3", "[][24!][0::,grow,fill][][]", "[bottom][top]"));
+    BenchHead(Texts texts, Consumer<String> chosen, Runnable turn, Runnable print, Runnable atSpeed) {
+        super(new MigLayout("insets 0, gap 14 0, fillx, hidemode 3", "[][24!][0::,grow,fill][][][]", "[bottom][top]"));
         this.texts = texts;
         setOpaque(false);
         choice = new BuildChoice(texts, chosen);
@@ -41,8 +43,10 @@ final class BenchHead extends JPanel {
         add(mark, "cell 1 0, spany 2, aligny center");
         add(headline, "cell 2 0, wmin 0");
         add(signed, "cell 2 1, wmin 0");
+        speed = Buttons.plain(Caption.of(texts.get("bench.speed")), atSpeed);
         add(other, "cell 3 0, spany 2, aligny center");
         add(Buttons.plain(Caption.of(texts.get("buildsheet.button")), print), "cell 4 0, spany 2, aligny center");
+        add(speed, "cell 5 0, spany 2, aligny center");
         other.setVisible(false);
         mark.setVisible(false);
     }
@@ -69,6 +73,13 @@ final class BenchHead extends JPanel {
         other.setVisible(needed);
         other.setText(Caption.of(texts.get(answersSeen ? "bench.turn.sheet" : "bench.turn.answers"))
                 .text());
+    }
+
+    /** What the button of the fit at speed does. */
+    void speed(boolean seen) {
+        Caption caption = Caption.of(texts.get(seen ? "bench.speed.back" : "bench.speed"));
+        speed.setText(caption.text());
+        speed.setMnemonic(caption.mnemonic());
     }
 
     JComponent firstFocus() {

@@ -2,9 +2,11 @@ package witnessmark.desktop.bench;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.ColumnPane;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.wording.FitWords;
+import witnessmark.wording.Texts;
 
 /**
  * A build sheet in words.
@@ -37,6 +39,17 @@ record BenchLines(
         steps = List.copyOf(steps);
         answers = List.copyOf(answers);
         joints = List.copyOf(joints);
+    }
+
+    /** Lines of a column as they are laid out: each with what it rests on. */
+    static List<ColumnPane.Row> rows(Texts texts, List<FitWords.Line> lines) {
+        return lines.stream()
+                .map(line -> new ColumnPane.Row(
+                        line.basis().isEmpty()
+                                ? line.what()
+                                : texts.get("bench.column.line", line.what(), line.basis()),
+                        line.figure()))
+                .toList();
     }
 
     /**

@@ -19,6 +19,7 @@ import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.form.TwoPanes;
+import witnessmark.desktop.speed.SpeedSide;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.wording.Texts;
 
@@ -34,6 +35,7 @@ final class BenchPanel extends JPanel {
     private final NoticeStrip refused = new NoticeStrip();
     private final FormFoot foot;
     private final TwoPanes panes;
+    private final transient SpeedSide speed;
 
     /**
      * @param told hears of the fields
@@ -41,6 +43,7 @@ final class BenchPanel extends JPanel {
      * @param sign opens what signs the sheet
      * @param print asks where to write the sheet's pages
      * @param save writes what is typed
+     * @param speed what is seen in place of the sheet when somebody asks for it
      */
     BenchPanel(
             Texts texts,
@@ -49,11 +52,13 @@ final class BenchPanel extends JPanel {
             Consumer<String> chosen,
             Runnable sign,
             Runnable print,
-            Runnable save) {
+            Runnable save,
+            SpeedSide speed) {
         super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][]10[][0::,fill,grow]"));
         this.texts = texts;
         setOpaque(false);
-        head = new BenchHead(texts, chosen, this::turn, print);
+        head = new BenchHead(texts, chosen, this::turn, print, this::turnToSpeed);
+        this.speed = speed;
         grids = new GridsView(told);
         answers = new AnswersView(texts);
         joints = new JointsView(texts);
@@ -69,6 +74,8 @@ final class BenchPanel extends JPanel {
         add(head, "cell 0 1, growx, wmin 0");
         add(empty, "cell 0 2, growx, wmin 0");
         add(panes, "cell 0 3, grow, w 0:0:, h 0:0:");
+        speed.visible(false);
+        add(speed.component(), "cell 0 3, grow, w 0:0:, h 0:0:");
     }
 
     private JPanel side() {
@@ -82,7 +89,18 @@ final class BenchPanel extends JPanel {
     @Override
     public void doLayout() {
         super.doLayout();
-        head.turn(!panes.both(), panes.sideFirst());
+        head.turn(panes.isVisible() && !panes.both(), panes.sideFirst());
+    }
+
+    /** The fit at speed in place of the sheet, and back. */
+    void turnToSpeed() {
+        boolean seen = !speed.component().isVisible();
+        speed.visible(seen);
+        panes.setVisible(!seen);
+        head.speed(seen);
+        revalidate();
+        repaint();
+        (seen ? speed.firstFocus() : head.firstFocus()).requestFocusInWindow();
     }
 
     void turn() {
@@ -94,13 +112,15 @@ final class BenchPanel extends JPanel {
         notice.dismiss();
         head.setVisible(false);
         panes.setVisible(false);
+        speed.visible(false);
+        head.speed(false);
         empty.setVisible(true);
     }
 
     void show(List<BenchLines.Choice> all, BenchLines lines) {
         notice.dismiss();
         head.setVisible(true);
-        panes.setVisible(true);
+        panes.setVisible(!speed.component().isVisible());
         empty.setVisible(false);
         head.choices(
                 all,

@@ -23,6 +23,7 @@ import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.speed.SpeedSide;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
@@ -50,6 +51,7 @@ public final class BenchPlace implements Place {
     private final Latest reading;
     private final Latest looking;
     private final InHand inHand;
+    private final SpeedSide speed;
     private final BenchPanel panel;
     private final JButton again;
     private final List<Command> commands;
@@ -75,7 +77,9 @@ public final class BenchPlace implements Place {
                 figures,
                 context.measures().sign(context.measures().units().temperature()),
                 this::set);
-        this.panel = new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::print, this::save);
+        this.speed = new SpeedSide(
+                texts, context.measures(), context.tasks(), () -> context.book().view(), this::failed);
+        this.panel = new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::print, this::save, speed);
         panel.answers().ways(this::ways);
         this.again = Buttons.plain(Caption.of(texts.get("bench.again")), this::refresh);
         this.commands = List.of(
@@ -214,6 +218,7 @@ public final class BenchPlace implements Place {
         inHand.tools(read.tools());
         boolean editable = !read.view().readOnly();
         panel.show(read.choices(), lines);
+        speed.show(page.build().id());
         panel.editable(editable);
         inHand.editable(editable);
         read.draft().ifPresent(now::restore);

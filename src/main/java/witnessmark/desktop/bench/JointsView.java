@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.ColumnPane;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.OpenRow;
@@ -88,7 +89,7 @@ final class JointsView {
         JPanel under = new JPanel(new MigLayout("insets 0, gap 8 2, fillx, wrap", "[0::,grow,fill]"));
         under.setOpaque(false);
         joint.beside().forEach(said -> under.add(Lettering.paragraph(said, Styles.NOTE), "growx, wmin 0"));
-        under.add(ColumnPane.steps(texts, joint.column()), "growx, wmin 0");
+        under.add(ColumnPane.steps(BenchLines.rows(texts, joint.column())), "growx, wmin 0");
         return under;
     }
 }

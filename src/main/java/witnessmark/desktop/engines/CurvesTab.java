@@ -18,6 +18,8 @@ import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.ChartCopy;
+import witnessmark.desktop.form.ChartView;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Lettering;

@@ -75,6 +75,7 @@ import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
 import witnessmark.logbook.sheets.WritePrevention;
 import witnessmark.logbook.sheets.WriteReading;
+import witnessmark.logbook.sheets.WriteSpeedFigures;
 import witnessmark.logbook.sheets.WriteWork;
 
 /** Every sheet with its place in the menus. */
@@ -165,6 +166,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_ENGINES, 1, new AddEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new PutEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new TakeEngineOut()),
+                new Listed(CommandMenu.RECORD_ENGINES, 2, new WriteSpeedFigures()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new SignSheet()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new PutSeal()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new BreakSeal()),

@@ -65,6 +65,7 @@ import witnessmark.domain.SetMember;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.domain.SizeLimit;
+import witnessmark.domain.SpeedFigures;
 import witnessmark.domain.StatementForm;
 import witnessmark.domain.StockBatch;
 import witnessmark.domain.StockMove;
@@ -148,7 +149,8 @@ public final class RecordTypes {
             new RecordType<>("measurement", "measurements.csv", Measurement.class),
             new RecordType<>("sign_off", "sign-offs.csv", SignOff.class),
             new RecordType<>("signed_check", "signed-checks.csv", SignedCheck.class),
-            new RecordType<>("fastener", "fasteners.csv", Fastener.class));
+            new RecordType<>("fastener", "fasteners.csv", Fastener.class),
+            new RecordType<>("speed_figures", "speed-figures.csv", SpeedFigures.class));
 
     private RecordTypes() {}
 

@@ -129,6 +129,12 @@ final class BuildSheets {
                 .toList();
     }
 
+    /** What the fasteners of a kind in the engine of a build are, or null. */
+    @Nullable
+    Fastener fastener(Build build, PartKind kind) {
+        return fastener(designs(build), kind);
+    }
+
     /** What the fasteners of a kind in an engine are; null where nobody wrote it down, or more than one is meant. */
     private @Nullable Fastener fastener(Set<Id<PartDesign>> designs, PartKind kind) {
         List<Fastener> found = facts.of(Fastener.class)

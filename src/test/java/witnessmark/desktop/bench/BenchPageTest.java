@@ -58,6 +58,8 @@ class BenchPageTest {
         CROWN,
         /** The same with how the pull of its joints comes about. */
         JOINTS,
+        /** The fit at speed in place of the sheet. */
+        SPEED,
         BARE
     }
 
@@ -83,6 +85,11 @@ class BenchPageTest {
                 window.choose("K05", 1);
                 window.place.panel().joints().toggle(0);
                 window.place.panel().joints().toggle(2);
+            }
+            case SPEED -> {
+                window.choose("K05", 1);
+                window.place.panel().turnToSpeed();
+                window.tasks.awaitIdle();
             }
             default -> {} // as it comes up
         }
@@ -175,6 +182,31 @@ class BenchPageTest {
                 .containsPattern("1\\.0\\d mm, inside when it was signed; by the limits of now outside");
     }
 
+    /** Tried by hand: 0.20 mm more gasket leaves 0.20 mm more; nothing of it is written, and as it is again it is gone. */
+    @Test
+    void what_is_tried_at_speed_moves_the_answer_and_is_never_written() {
+        shown(Side.SPEED, Theme.LIGHT, 1.0f, BenchWindow.english());
+        String before = window.said();
+        assertThat(before)
+                .contains("at rest 0.99 mm (not under 1.00 mm)", "about 0.62 mm", "No ring hangs over a crown");
+        Ui ui = new Ui(window.place.panel());
+        ui.field("Gasket, clamped, mm").setText("1.05");
+        window.tasks.awaitIdle();
+        window.root(1366, 768);
+        assertThat(window.said())
+                .contains("Tried, and not written", "at rest 1.19 mm", "about 0.82 mm", "Compression ratio, ");
+        ui.field("Gasket, clamped, mm").setText("thick");
+        window.tasks.awaitIdle();
+        assertThat(window.said()).contains("Can't read 'thick'");
+        ui.button("As it is").doClick();
+        window.tasks.awaitIdle();
+        window.root(1366, 768);
+        assertThat(window.said()).isEqualTo(before);
+        ui.button("The sheet").doClick();
+        window.root(1366, 768);
+        assertThat(window.said()).contains("How it stands").doesNotContain("What is left at speed");
+    }
+
     /** By hand: 95 / (0.16 × 0.011) is 53 977 N; ten over four cylinders are 2.5 each. */
     @Test
     void a_joint_opens_to_how_its_pull_comes_about_and_says_what_is_missing() {
@@ -254,6 +286,8 @@ class BenchPageTest {
         "BARE, LIGHT, 1.0",
         "JOINTS, LIGHT, 1.0",
         "JOINTS, DARK, 1.0",
+        "SPEED, LIGHT, 1.0",
+        "SPEED, DARK, 1.5",
     })
     void it_is_painted_on_its_bench_in_many_colours(Side side, Theme theme, float zoom) {
         JRootPane root = shown(side, theme, zoom, BenchWindow.english());

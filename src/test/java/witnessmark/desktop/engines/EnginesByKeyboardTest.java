@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import witnessmark.chart.Dot;
 import witnessmark.chart.DrawnChart;
+import witnessmark.desktop.form.ChartView;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.Visit;

@@ -56,6 +56,7 @@ class CorrectAnythingTest {
             new SetReadingLimit(),
             new SetSizeLimit(),
             new WriteFastener(),
+            new WriteSpeedFigures(),
             new SetTrigger());
 
     /** Tests that write nothing share one logbook. */

@@ -1,4 +1,4 @@
-package witnessmark.desktop.engines;
+package witnessmark.desktop.form;
 
 import java.awt.Image;
 import java.awt.datatransfer.DataFlavor;
@@ -6,7 +6,7 @@ import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
 
 /** A chart on the clipboard: the picture for those who paste pictures, the numbers for those who paste text. */
-record ChartCopy(Image picture, String numbers) implements Transferable {
+public record ChartCopy(Image picture, String numbers) implements Transferable {
     @Override
     public DataFlavor[] getTransferDataFlavors() {
         return new DataFlavor[] {DataFlavor.imageFlavor, DataFlavor.stringFlavor};

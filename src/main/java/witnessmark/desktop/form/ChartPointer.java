@@ -1,4 +1,4 @@
-package witnessmark.desktop.engines;
+package witnessmark.desktop.form;
 
 import java.util.List;
 import java.util.Optional;

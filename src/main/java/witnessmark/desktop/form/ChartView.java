@@ -1,4 +1,4 @@
-package witnessmark.desktop.engines;
+package witnessmark.desktop.form;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
@@ -22,16 +22,12 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.chart.DrawnChart;
-import witnessmark.desktop.form.ChartLook;
-import witnessmark.desktop.form.FormKeys;
-import witnessmark.desktop.form.Keys;
-import witnessmark.desktop.form.Palette;
 
 /**
  * A chart that is looked at and gone over. Left and Right go from point to point, Up and Down from line to line, Home
  * and End to the ends, Plus, Minus and the wheel look closer and from further away, 0 shows all, Enter opens the record.
  */
-final class ChartView extends JPanel {
+public final class ChartView extends JPanel {
     private static final double CLOSER = 0.7;
     private static final double NEAR = 14;
 
@@ -45,7 +41,7 @@ final class ChartView extends JPanel {
      * @param readout told the words of the point in hand
      * @param open told the point whose record is opened
      */
-    ChartView(Consumer<String> readout, Consumer<Dot> open) {
+    public ChartView(Consumer<String> readout, Consumer<Dot> open) {
         this.readout = readout;
         this.open = open;
         setOpaque(false);
@@ -68,7 +64,7 @@ final class ChartView extends JPanel {
         });
     }
 
-    void show(Chart chart) {
+    public void show(Chart chart) {
         DrawnChart next = new DrawnChart(chart, ChartLook.now());
         drawn = next;
         pointer = new ChartPointer(next);
@@ -78,25 +74,24 @@ final class ChartView extends JPanel {
         repaint();
     }
 
-    void clear() {
+    public void clear() {
         drawn = null;
         pointer = null;
         readout.accept("");
         repaint();
     }
 
-    void showAll() {
+    public void showAll() {
         with(DrawnChart::showAll);
     }
 
-    @Nullable
-    DrawnChart drawn() {
+    /** What is drawn, or null while there is nothing. */
+    public @Nullable DrawnChart drawn() {
         return drawn;
     }
 
     /** The chart as it leaves the program: on paper, 160 by 90 mm, twice as fine. */
-    @Nullable
-    ChartCopy copy() {
+    public @Nullable ChartCopy copy() {
         DrawnChart now = drawn;
         return now == null
                 ? null

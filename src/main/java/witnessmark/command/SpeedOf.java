@@ -1,0 +1,263 @@
+package witnessmark.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.fit.WhatIf;
+import witnessmark.fit.speed.AtSpeed;
+import witnessmark.fit.speed.Closing;
+import witnessmark.fit.speed.RodLoads;
+import witnessmark.fit.speed.SpeedAnswer;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.View;
+import witnessmark.logbook.measuring.SeeAtSpeed;
+import witnessmark.logbook.measuring.SeeBuildSheet;
+import witnessmark.logbook.measuring.SpeedPage;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.typed.MeasureUnit;
+import witnessmark.quantity.typed.Typed;
+import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.quantity.typed.TypedMeasure;
+import witnessmark.wording.SpeedWords;
+
+/** What an engine's clearances become at speed, worked out of its build sheet; with what somebody would like to try. */
+@Command(name = "atspeed", mixinStandardHelpOptions = true)
+final class SpeedOf implements Callable<Integer> {
+    @Mixin
+    private Open open = new Open();
+
+    @Parameters(index = "1", paramLabel = "ENGINE", descriptionKey = "command.buildsheet.engine")
+    @SuppressWarnings("NullAway.Init") // a required parameter
+    private String engine;
+
+    @Option(names = "--build", paramLabel = "NUMBER", descriptionKey = "command.buildsheet.build")
+    private @Nullable Integer number;
+
+    @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
+    private @Nullable String asOf;
+
+    @Option(names = "--rod-section", paramLabel = "AREA", descriptionKey = "command.atspeed.rod")
+    private @Nullable String rodArea;
+
+    @Option(names = "--gasket", paramLabel = "THICKNESS", descriptionKey = "command.atspeed.gasket")
+    private @Nullable String gasket;
+
+    @Option(names = "--crown-cut", paramLabel = "DEPTH", descriptionKey = "command.atspeed.crown")
+    private @Nullable String crownCut;
+
+    @Option(names = "--deck-skim", paramLabel = "DEPTH", descriptionKey = "command.atspeed.deck")
+    private @Nullable String deckSkim;
+
+    @Option(names = "--red-line", paramLabel = "SPEED", descriptionKey = "command.atspeed.redline")
+    private @Nullable String redLine;
+
+    @Option(names = "--json", descriptionKey = "command.json")
+    private boolean json;
+
+    private final Tools tools;
+
+    SpeedOf(Tools tools) {
+        this.tools = tools;
+    }
+
+    @Override
+    public Integer call() {
+        return open.with(new Answer(tools, "atspeed", json), asOf, this::work);
+    }
+
+    private int work(Desk desk, Answer answer) {
+        View view = desk.view();
+        Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
+        if (found.isEmpty()) {
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
+        }
+        Tried tried = new Tried();
+        Long area = tried.measure("--rod-section", rodArea, MeasureUnit.SQUARE_MILLIMETRE);
+        Long thick = tried.measure("--gasket", gasket, MeasureUnit.MILLIMETRE);
+        Long crown = tried.measure("--crown-cut", crownCut, MeasureUnit.MILLIMETRE);
+        Long deck = tried.measure("--deck-skim", deckSkim, MeasureUnit.MILLIMETRE);
+        Integer line = tried.speed("--red-line", redLine);
+        if (tried.problem != null) {
+            return answer.didNot(List.of(tried.problem));
+        }
+        WhatIf whatIf = new WhatIf(area, thick, crown, deck, null, line);
+        Optional<SpeedPage> page = SeeBuildSheet.build(view, found.get().id(), number)
+                .flatMap(build -> SeeAtSpeed.of(view, build.id(), whatIf));
+        if (page.isEmpty()) {
+            String build = number == null ? engine : engine + "/" + number;
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Build.class), build)));
+        }
+        if (json) {
+            answer.print(asJson(answer, view, page.get()));
+        } else {
+            print(answer, page.get());
+        }
+        return Exit.WORKED;
+    }
+
+    /** Reads what is to be tried; remembers the first that cannot be. */
+    private static final class Tried {
+        private @Nullable Problem problem;
+
+        @Nullable
+        Long measure(String option, @Nullable String text, MeasureUnit unit) {
+            if (text == null) {
+                return null;
+            }
+            Typed<TypedMeasure> typed = TypedMeasure.read(text, unit, false);
+            Long parts = typed.only()
+                    .map(TypedMeasure::parts)
+                    .filter(figure -> figure >= 0)
+                    .orElse(null);
+            if (parts == null && problem == null) {
+                problem = Problem.unread(
+                        option,
+                        text,
+                        typed instanceof Typed.Unreadable<TypedMeasure> no ? no.example() : "0.2 " + unit.sign());
+            }
+            return parts;
+        }
+
+        @Nullable
+        Integer speed(String option, @Nullable String text) {
+            if (text == null) {
+                return null;
+            }
+            Integer rpm = TypedFigure.engineSpeed(text)
+                    .only()
+                    .map(speed -> speed.rpm())
+                    .filter(figure -> figure > 0)
+                    .orElse(null);
+            if (rpm == null && problem == null) {
+                problem = Problem.unread(option, text, "8200");
+            }
+            return rpm;
+        }
+    }
+
+    private void print(Answer answer, SpeedPage page) {
+        SpeedWords words = new SpeedWords(tools.texts(), tools.measures());
+        SpeedAnswer speed = page.answer();
+        answer.line(tools.texts()
+                .get(
+                        "command.buildsheet.heading",
+                        page.engine().fact().number(),
+                        page.build().fact().number(),
+                        tools.measures().date(page.build().fact().opened().day())));
+        if (page.whatIf().any()) {
+            answer.line(tools.texts().get("speed.whatif.tried"));
+        }
+        answer.line(words.headline(speed, page.squish()));
+        words.beside(speed).forEach(answer::line);
+        words.rings(speed).forEach(answer::line);
+        Integer rpm = speed.judgedAt();
+        if (rpm != null) {
+            speed.nearest(rpm).ifPresent(side -> {
+                answer.line("");
+                words.column(side, rpm).forEach(line -> answer.line(FitText.columnLine(line)));
+            });
+        }
+        answer.line("");
+        answer.line(words.conditions(speed.conditions()));
+        words.missing(speed).forEach(answer::line);
+        int plain = page.loads().size() - page.overRevs();
+        for (int i = 0; i < page.loads().size(); i++) {
+            answer.line(words.load(page.loads().get(i), i >= plain));
+        }
+        if (page.marks() != null) {
+            words.marks(page.marks()).forEach(answer::line);
+        }
+        answer.line("");
+        answer.line(tools.texts().get("speed.caution"));
+    }
+
+    private ObjectNode asJson(Answer answer, View view, SpeedPage page) {
+        SpeedAnswer speed = page.answer();
+        ObjectNode root = answer.node()
+                .put("asOf", view.day().toString())
+                .put("engine", page.engine().fact().number())
+                .put("build", page.build().fact().number())
+                .put("verdict", code(new SpeedWords(tools.texts(), tools.measures()).verdict(speed)));
+        put(root, "redLine", speed.redLine());
+        put(root, "seen", speed.seen());
+        put(root, "judgedAt", speed.judgedAt());
+        ArrayNode sides = root.putArray("sides");
+        speed.hot().forEach(side -> put(sides.addObject().put("cold", false), side, speed));
+        speed.cold().forEach(side -> put(sides.addObject().put("cold", true), side, speed));
+        ArrayNode lacks = root.putArray("lacks");
+        speed.lacks().stream().sorted().forEach(lack -> lacks.add(code(lack)));
+        ArrayNode taken = root.putArray("taken");
+        speed.taken().stream().sorted().forEach(each -> taken.add(code(each)));
+        ArrayNode loads = root.putArray("rodBolts");
+        page.loads().forEach(load -> put(loads.addObject(), load));
+        return root;
+    }
+
+    private static void put(ObjectNode node, AtSpeed side, SpeedAnswer speed) {
+        node.put("cylinder", side.place().number())
+                .put(
+                        "spot",
+                        side.place().spot() == null ? "" : side.place().spot().code())
+                .put("atRest", round(side.deck() + side.above()))
+                .put("deckAtRest", round(side.deck()));
+        if (side.overhang() != null) {
+            node.put("ringOverCrown", round(side.overhang()));
+        }
+        Integer rpm = speed.judgedAt();
+        if (rpm != null) {
+            AtSpeed.Band band = side.headAt(rpm);
+            node.putObject("atSpeed")
+                    .put("rpm", rpm)
+                    .put("low", round(band.low()))
+                    .put("likely", round(band.likely()))
+                    .put("high", round(band.high()));
+            ObjectNode closes = node.putObject("closes");
+            for (Closing closing : side.closings()) {
+                closes.put(code(closing.kind()), round(closing.at(rpm / side.reference())));
+            }
+        }
+    }
+
+    private static void put(ObjectNode node, RodLoads.Load load) {
+        node.put("rpm", load.rpm()).put("rodNewtons", Math.round(load.rod()));
+        put(load.bolt() == null ? null : Math.round(load.bolt()), newtons -> node.put("boltNewtons", newtons));
+        if (load.margin() != null) {
+            node.put("margin", round(load.margin()));
+        }
+    }
+
+    private static void put(@Nullable Long figure, LongConsumer into) {
+        if (figure != null) {
+            into.accept(figure);
+        }
+    }
+
+    private static void put(ObjectNode node, String name, @Nullable Integer figure) {
+        if (figure != null) {
+            node.put(name, figure);
+        }
+    }
+
+    private static double round(double millimetres) {
+        return Math.round(millimetres * 1000) / 1000.0;
+    }
+
+    private static String code(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT);
+    }
+}
