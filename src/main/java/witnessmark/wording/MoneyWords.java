@@ -129,6 +129,11 @@ public final class MoneyWords {
                 .map(entry -> entry.fact().knownAs());
     }
 
+    /** {@code 12 000 JPY at 0.0061}. */
+    public String atRate(Money amount, BigDecimal rate) {
+        return texts.get("money.at_rate", measures.money(amount), rate.toPlainString());
+    }
+
     private String rests(String what, boolean counted) {
         return texts.get("money.rests." + (counted ? "" : "no_") + what);
     }

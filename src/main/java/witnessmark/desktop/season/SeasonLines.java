@@ -26,6 +26,7 @@ import witnessmark.logbook.money.SeasonAsked;
  * @param budget by event and car
  * @param decisions in the order they were put
  * @param settle what is not settled yet
+ * @param settleNotes what that comes to
  * @param income what came in, as rows of cost
  * @param beside the seasons
  * @param totals words what stands under columns
@@ -48,6 +49,7 @@ record SeasonLines(
         List<BudgetLine> budget,
         List<DecisionLine> decisions,
         List<SettleLine> settle,
+        List<String> settleNotes,
         List<CostRow> income,
         List<BesideLine> beside,
         Totals totals) {
@@ -72,6 +74,7 @@ record SeasonLines(
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             String::valueOf);
 
     SeasonLines {
@@ -83,6 +86,7 @@ record SeasonLines(
         budget = List.copyOf(budget);
         decisions = List.copyOf(decisions);
         settle = List.copyOf(settle);
+        settleNotes = List.copyOf(settleNotes);
         income = List.copyOf(income);
         beside = List.copyOf(beside);
     }

@@ -52,6 +52,7 @@ final class SeasonModel {
         var kinds = SeeSeason.of(view, page.cost().season(), page.switches(), BarsBy.PART_KIND)
                 .bars();
         List<BarLine> barLines = bars.lines(page, facts, rows);
+        SettleModel settle = new SettleModel(texts, measures, facts);
         var line = timeline.line(page, facts, rows);
         Currency home = page.total().currency();
         return new SeasonLines(
@@ -78,7 +79,8 @@ final class SeasonModel {
                 page.decisions().stream()
                         .map(each -> decisions.line(each, page.switches(), facts))
                         .toList(),
-                new SettleModel(texts, measures, facts).lines(page),
+                settle.lines(page),
+                settle.notes(page),
                 page.income().stream()
                         .map(each -> rows.of(each.id(), each.fact()))
                         .toList(),

@@ -1,11 +1,13 @@
 package witnessmark.desktop.season;
 
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.BarsBy;
@@ -19,6 +21,7 @@ import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.task.EventThread;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
@@ -40,6 +43,8 @@ final class SeasonPageView extends JPanel {
     private final SheetTable<BesideLine> beside;
     private final JLabel readout = Lettering.cutLine("", Styles.ECHO);
     private final JLabel failuresTitle = Lettering.line("", Styles.SECTION);
+    private final JLabel settleTitle = Lettering.line("", Styles.SECTION);
+    private final JTextArea settleNotes = Lettering.paragraph("", Styles.NOTE);
     private SeasonLines shown = SeasonLines.NONE;
 
     /** Told what is chosen and opened. */
@@ -128,7 +133,9 @@ final class SeasonPageView extends JPanel {
         add(along, "growx");
         add(section(title("season.budget"), null, budget), "growx");
         add(section(title("season.decisions"), null, decisions), "growx");
-        add(section(title("season.settle"), null, settle), "growx");
+        Sheet open = section(settleTitle, null, settle);
+        open.add(settleNotes, "span, growx, wmin 0, gaptop 4");
+        add(open, "growx");
         add(section(title("season.income"), null, income), "growx");
         add(section(title("season.beside"), null, beside), "growx");
     }
@@ -174,7 +181,9 @@ final class SeasonPageView extends JPanel {
         line.show(lines.line(), lines.lineWords());
         budget.show(lines.budget());
         decisions.show(lines.decisions());
+        settleTitle.setText(texts.get("season.settle.title", lines.currency()));
         settle.show(lines.settle());
+        settleNotes.setText(String.join("\n", lines.settleNotes()));
         income.show(lines.income());
         beside.show(lines.beside());
         asNeeded(failures, !lines.failures().isEmpty());
@@ -202,6 +211,18 @@ final class SeasonPageView extends JPanel {
 
     private void read(String words) {
         readout.setText(words);
+    }
+
+    /** Brings what is not settled yet into view, once it is laid out; told whether there is any. */
+    boolean showSettle() {
+        if (shown.settle().isEmpty()) {
+            return false;
+        }
+        EventThread.later(() -> {
+            JComponent section = (JComponent) settle.getParent();
+            section.scrollRectToVisible(new Rectangle(section.getSize()));
+        });
+        return true;
     }
 
     JComponent firstFocus() {

@@ -1,6 +1,7 @@
 package witnessmark.desktop.season;
 
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -15,6 +16,8 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
@@ -32,6 +35,9 @@ public final class SeasonPlace implements Place {
     private static final String SWITCHES = "season.switches";
     private static final String BY = "season.by";
 
+    /** What is opened of the place in the way of a record: all that is not settled yet. */
+    private static final String SETTLE = "settle";
+
     private final Texts texts;
     private final Measures measures;
     private final Desk window;
@@ -45,6 +51,7 @@ public final class SeasonPlace implements Place {
     private @Nullable String wanted;
     private @Nullable SeasonLines shown;
     private String open = "";
+    private boolean settling;
 
     /**
      * @param window the window's desk
@@ -97,7 +104,20 @@ public final class SeasonPlace implements Place {
 
     @Override
     public JComponent firstFocus() {
-        return panel.firstFocus();
+        return settling && !panel.page().settle().shown().isEmpty()
+                ? panel.page().settle().table()
+                : panel.firstFocus();
+    }
+
+    @Override
+    public List<Command> commands() {
+        return List.of(new Command(
+                texts,
+                "season.command.settle",
+                CommandMenu.GO,
+                4,
+                null,
+                () -> window.go(PlaceId.SEASON_LEDGER, SETTLE)));
     }
 
     @Override
@@ -115,9 +135,15 @@ public final class SeasonPlace implements Place {
         closeLines();
     }
 
-    /** Opens the lines of an incident. */
+    @Override
+    public void open() {
+        settling = false;
+    }
+
+    /** Opens the lines of an incident, or goes to what is not settled yet. */
     @Override
     public void open(String record) {
+        settling = record.equals(SETTLE);
         wanted = record;
         openWanted();
     }
@@ -140,7 +166,10 @@ public final class SeasonPlace implements Place {
     private void openWanted() {
         String record = wanted;
         SeasonLines now = shown;
-        if (record != null && now != null) {
+        if (record != null && now != null && settling) {
+            wanted = null;
+            showSettle();
+        } else if (record != null && now != null) {
             now.failures().stream()
                     .filter(row -> row.id().equals(record))
                     .findFirst()
@@ -148,6 +177,15 @@ public final class SeasonPlace implements Place {
                         wanted = null;
                         openLines(row.behind(), panel.page().failures().table());
                     });
+        }
+    }
+
+    private void showSettle() {
+        closeLines();
+        if (panel.page().showSettle()) {
+            panel.page().settle().table().requestFocusInWindow();
+        } else {
+            window.say(texts.get("season.settle.none"));
         }
     }
 

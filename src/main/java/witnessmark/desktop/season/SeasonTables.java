@@ -134,18 +134,15 @@ final class SeasonTables {
                                 .wide(120),
                         Column.<SettleLine>text(title("settle"), SettleLine::what)
                                 .strong()
-                                .wide(170),
+                                .wide(170)
+                                .totalled(rows -> texts.get("season.settle.rows", rows.size())),
                         Column.<SettleLine>text(title("cost"), SettleLine::cost)
                                 .wide(200)
                                 .grow(),
                         Column.<SettleLine>text(title("where"), SettleLine::where)
                                 .wide(220)
                                 .grow(),
-                        Column.<SettleLine, Long>figure(
-                                        title("amount"),
-                                        row -> row.amount().text(),
-                                        row -> row.amount().minor())
-                                .wide(130)),
+                        amount(title("amount"), SettleLine::amount)),
                 row -> row.record() + row.what());
     }
 

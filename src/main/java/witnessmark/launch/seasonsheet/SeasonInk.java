@@ -79,7 +79,7 @@ final class SeasonInk {
 
     /** {@code 12 000 JPY at 0.0061}. */
     String rate(Money amount, BigDecimal rate) {
-        return say("line.rate", measures.money(amount), rate.toPlainString());
+        return money().atRate(amount, rate);
     }
 
     /** The amount; nothing where it is none. */

@@ -63,6 +63,7 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
         sections.add(new LifeSection(ink, facts).life());
         sections.add(new DecisionSection(ink, page).decisions());
         sections.add(failures.prevention());
+        sections.add(new SettleSection(ink, page.settle()).settle());
         sections.add(beside.seasons());
         sections.add(money.rates());
         sections.add(money.noRate());

@@ -13,17 +13,16 @@ import witnessmark.cost.Bars;
 import witnessmark.cost.Costs;
 import witnessmark.cost.Failures;
 import witnessmark.cost.LifeLost;
-import witnessmark.cost.Refunds;
 import witnessmark.cost.SeasonRunning;
 import witnessmark.cost.SeasonTotals;
 import witnessmark.cost.Seasons;
+import witnessmark.cost.Settling;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.LostLife;
 import witnessmark.cost.result.Piece;
-import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Switches;
@@ -148,9 +147,7 @@ public final class SeeSeason {
                 new BudgetRows(facts, book).of(season),
                 decisions(season),
                 income(season),
-                lines(season, line -> !line.customer().isBlank() && line.chargedOn() == null),
-                Refunds.open(facts, asOf),
-                kept(),
+                Settling.of(facts, book, asOf, season),
                 book.noRate(),
                 beside());
     }
@@ -194,25 +191,6 @@ public final class SeeSeason {
                         season.has(line.fact().day()) && !line.fact().day().isAfter(asOf.day()))
                 .sorted(Comparator.comparing(
                         (Entry<IncomeLine> line) -> line.fact().day()))
-                .toList();
-    }
-
-    private List<Entry<CostLine>> lines(SeasonSpan season, java.util.function.Predicate<CostLine> which) {
-        return facts
-                .of(CostLine.class)
-                .where(line -> season.has(line.day()) && !line.day().isAfter(asOf.day()) && which.test(line))
-                .stream()
-                .sorted(Comparator.comparing(
-                        (Entry<CostLine> line) -> line.fact().day()))
-                .toList();
-    }
-
-    private List<Entry<CostLine>> kept() {
-        return book.pieces().stream()
-                .filter(piece -> piece.place() == Place.KEPT)
-                .map(piece -> piece.line())
-                .distinct()
-                .map(id -> facts.of(CostLine.class).find(id).orElseThrow())
                 .toList();
     }
 

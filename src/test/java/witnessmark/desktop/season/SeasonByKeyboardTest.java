@@ -112,6 +112,16 @@ class SeasonByKeyboardTest {
     }
 
     @Test
+    void what_is_not_settled_is_gone_to_even_from_behind_a_figure_and_comes_into_view() {
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(window.place.panel().lines().table().table());
+        window.place.commands().get(0).perform();
+        Focus.await(window.page().settle().table());
+        keys.press(KeyEvent.VK_DOWN);
+        assertThat(window.page().settle().table().getVisibleRect().height).isPositive();
+    }
+
+    @Test
     void tab_goes_over_the_page_from_top_to_bottom_and_comes_round() {
         assertThat(TabWalk.namesFrom(window.place.firstFocus()))
                 .doesNotHaveDuplicates()

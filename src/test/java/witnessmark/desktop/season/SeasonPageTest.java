@@ -227,6 +227,17 @@ class SeasonPageTest {
                         rows.stream().map(row -> "correct " + row.record()).toList());
     }
 
+    /** By hand from the sample's costs: four entries of 520 to ask back, 272 and 252 to charge: 2 080 + 524 = 2 604. */
+    @Test
+    void money_still_to_be_settled_has_a_total_that_is_that_of_its_rows_and_the_same_on_paper() {
+        shown(Side.OPENING, Theme.LIGHT, 1.0f, SeasonWindow.english());
+        List<SettleLine> rows = window.page().settle().shown();
+        assertThat(rows.stream().mapToLong(row -> row.amount().minor()).sum()).isEqualTo(260_400);
+        assertThat(window.said().replaceAll("[\\u2009\\u202f]", " "))
+                .contains(" | 6 things to do |  |  | 2 604.00")
+                .contains("To be asked back 2 080.00, to be charged 524.00");
+    }
+
     private DecisionLine decision(String question) {
         return window.page().decisions().shown().stream()
                 .filter(row -> row.question().startsWith(question))
