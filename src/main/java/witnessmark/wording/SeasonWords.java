@@ -1,9 +1,11 @@
 package witnessmark.wording;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.SeasonCost;
+import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Span;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.CostLine;
@@ -34,6 +36,14 @@ public final class SeasonWords {
     /** {@code INC-05}, or what it was where it has no mark. */
     public String mark(Incident incident) {
         return incident.mark().isBlank() ? incident.title() : incident.mark();
+    }
+
+    /** A day, without its year where that is the season's. */
+    public String day(SeasonSpan season, LocalDate day) {
+        return season.first().getYear() == season.last().getYear()
+                        && day.getYear() == season.last().getYear()
+                ? measures.shortDate(day)
+                : measures.date(day);
     }
 
     /** Who was paid, and the invoice; empty where neither is written down. */

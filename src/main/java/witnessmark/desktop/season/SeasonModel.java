@@ -48,7 +48,7 @@ final class SeasonModel {
     SeasonLines lines(View view, SeasonAsked asked) {
         SeasonPage page = SeeSeason.of(view, asked);
         Facts facts = view.facts();
-        CostRows rows = new CostRows(texts, measures, facts, page.failures());
+        CostRows rows = new CostRows(texts, measures, facts, page);
         var kinds = SeeSeason.of(view, page.cost().season(), page.switches(), BarsBy.PART_KIND)
                 .bars();
         List<BarLine> barLines = bars.lines(page, facts, rows);

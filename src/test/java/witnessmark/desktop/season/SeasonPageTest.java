@@ -159,6 +159,28 @@ class SeasonPageTest {
         }
     }
 
+    /** What counts of a line is what was paid less what came back and was kept, but for shares; the entry of Round 7 by hand. */
+    @Test
+    void a_line_behind_a_figure_says_for_what_it_was_and_what_was_paid_came_back_and_was_kept() {
+        shown(Side.LINES, Theme.LIGHT, 1.0f, SeasonWindow.english());
+        List<CostRow> lines = window.place.panel().lines().table().shown();
+        CostRow entry = lines.stream()
+                .filter(row -> row.what().equals("entry") && row.event().startsWith("Round 7"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(entry.car()).isEqualTo("41");
+        assertThat(List.of(entry.paid(), entry.back(), entry.kept(), entry.amount()))
+                .extracting(Amount::minor)
+                .containsExactly(52_000L, 39_000L, 0L, 13_000L);
+        assertThat(lines)
+                .filteredOn(row -> !row.what().contains("share of"))
+                .allSatisfy(row -> assertThat(row.paid().minor()
+                                - row.back().minor()
+                                - row.kept().minor())
+                        .isEqualTo(row.amount().minor()));
+        assertThat(lines).filteredOn(row -> row.what().contains("share of")).hasSize(2);
+    }
+
     @Test
     void every_row_of_the_budget_is_the_sum_of_the_lines_it_opens_to() {
         shown();
