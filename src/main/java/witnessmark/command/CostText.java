@@ -3,6 +3,7 @@ package witnessmark.command;
 import java.util.ArrayList;
 import java.util.List;
 import witnessmark.cost.result.Bar;
+import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.Switches;
@@ -79,6 +80,42 @@ final class CostText {
                                         words.share(bar.amount(), whole),
                                         words.perHour(bar.amount(), bar.running())))
                 .stripTrailing();
+    }
+
+    /** What went on each kind of part, and what that is together. */
+    List<String> kinds(List<KindCost> kinds) {
+        List<String> lines = new ArrayList<>();
+        lines.add(fit(words.kinds())
+                + "%17s%17s%17s%17s"
+                        .formatted(
+                                words.kindDue(),
+                                words.kindBought(),
+                                words.kindRest(),
+                                tools.texts().get("money.column.total")));
+        kinds.forEach(kind -> lines.add(kind(
+                tools.words().label(words.kind(kind)),
+                kind.sumDue(),
+                kind.sumBought(),
+                kind.sumRest(),
+                kind.together())));
+        kinds.stream().map(KindCost::home).findFirst().ifPresent(home -> {
+            Money none = Money.none(home);
+            lines.add(kind(
+                    tools.texts().get("money.column.total"),
+                    kinds.stream().map(KindCost::sumDue).reduce(none, Money::plus),
+                    kinds.stream().map(KindCost::sumBought).reduce(none, Money::plus),
+                    kinds.stream().map(KindCost::sumRest).reduce(none, Money::plus),
+                    kinds.stream().map(KindCost::together).reduce(none, Money::plus)));
+        });
+        return lines;
+    }
+
+    private String kind(String name, Money... amounts) {
+        StringBuilder line = new StringBuilder(fit(name));
+        for (Money amount : amounts) {
+            line.append("%17s".formatted(tools.measures().amount(amount)));
+        }
+        return line.toString();
     }
 
     private String line(String key, Money money) {

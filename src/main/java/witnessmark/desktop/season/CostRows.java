@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Switches;
@@ -74,6 +75,13 @@ final class CostRows {
             }
         }
         return rows;
+    }
+
+    /** What a failure cost besides the parts that are named, or a line for a share of that. */
+    List<CostRow> of(KindCost.Rest rest) {
+        return rest.all()
+                ? rest.pieces().stream().map(this::of).toList()
+                : List.of(share(new Bar.Part(rest.incident(), rest.whole(), rest.amount())));
     }
 
     /** What came in. */

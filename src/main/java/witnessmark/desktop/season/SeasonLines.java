@@ -20,6 +20,7 @@ import witnessmark.logbook.money.SeasonAsked;
  * @param money the season's own figures
  * @param failures dearest first
  * @param bars what it went on
+ * @param kinds what went on each kind of part, failed or not; none where no kind is named
  * @param perHour whether any bar has running
  * @param line the season along a line for each car
  * @param lineWords the same in two sentences
@@ -43,6 +44,7 @@ record SeasonLines(
         List<MoneyLine> money,
         List<FailureLine> failures,
         List<BarLine> bars,
+        List<KindLine> kinds,
         boolean perHour,
         SeasonLine line,
         String lineWords,
@@ -66,6 +68,7 @@ record SeasonLines(
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             false,
             new SeasonLine(0, 0, List.of(), List.of()),
             "",
@@ -83,6 +86,7 @@ record SeasonLines(
         money = List.copyOf(money);
         failures = List.copyOf(failures);
         bars = List.copyOf(bars);
+        kinds = List.copyOf(kinds);
         budget = List.copyOf(budget);
         decisions = List.copyOf(decisions);
         settle = List.copyOf(settle);
@@ -91,11 +95,12 @@ record SeasonLines(
         beside = List.copyOf(beside);
     }
 
-    /** The figure of that name, as it is now: a failure, a bar, or a row of the budget. */
+    /** The figure of that name, as it is now: a failure, a bar, a kind of part, or a row of the budget. */
     Optional<Behind> behind(String name) {
         return Stream.of(
                         failures.stream().map(FailureLine::behind),
                         bars.stream().map(BarLine::behind),
+                        kinds.stream().map(KindLine::behind),
                         budget.stream().map(BudgetLine::behind))
                 .flatMap(each -> each)
                 .filter(each -> each.name().equals(name))

@@ -72,6 +72,9 @@ final class SeasonModel {
                         .map(failure -> failure(failure, page, rows))
                         .toList(),
                 barLines,
+                page.kinds().stream().anyMatch(kind -> kind.kind() != null)
+                        ? new KindModel(texts, measures).lines(page, rows)
+                        : List.of(),
                 barLines.stream().anyMatch(bar -> !bar.perHour().isEmpty()),
                 line,
                 timeline.words(line, page, rows),

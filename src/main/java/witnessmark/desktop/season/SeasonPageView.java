@@ -35,6 +35,7 @@ final class SeasonPageView extends JPanel {
     private final SeasonHead head;
     private final SheetTable<FailureLine> failures;
     private final SheetTable<BarLine> bars;
+    private final SheetTable<KindLine> kinds;
     private final SeasonLineView line;
     private final SheetTable<BudgetLine> budget;
     private final SheetTable<DecisionLine> decisions;
@@ -43,6 +44,7 @@ final class SeasonPageView extends JPanel {
     private final SheetTable<BesideLine> beside;
     private final JLabel readout = Lettering.cutLine("", Styles.ECHO);
     private final JLabel failuresTitle = Lettering.line("", Styles.SECTION);
+    private final JLabel kindsTitle = Lettering.line("", Styles.SECTION);
     private final JLabel settleTitle = Lettering.line("", Styles.SECTION);
     private final JTextArea settleNotes = Lettering.paragraph("", Styles.NOTE);
     private SeasonLines shown = SeasonLines.NONE;
@@ -75,6 +77,7 @@ final class SeasonPageView extends JPanel {
         head = new SeasonHead(texts, () -> told.switches(switches()));
         failures = tables.failures();
         bars = tables.bars();
+        kinds = tables.kinds();
         line = new SeasonLineView(texts, this::openFailure, this::read);
         budget = tables.budget();
         decisions = tables.decisions();
@@ -94,6 +97,7 @@ final class SeasonPageView extends JPanel {
         });
         failures.onOpen(row -> told.behind(row.behind(), failures.table()));
         bars.onOpen(row -> told.behind(row.behind(), bars.table()));
+        kinds.onOpen(row -> told.behind(row.behind(), kinds.table()));
         budget.onOpen(row -> told.behind(row.behind(), budget.table()));
         decisions.onOpen(told::decision);
         settle.onOpen(row -> told.settled(row.record()));
@@ -127,6 +131,9 @@ final class SeasonPageView extends JPanel {
         Sheet went = section(title("season.bars"), choice, bars);
         went.add(legend(money), "span, growx, gaptop 4");
         add(went, "growx");
+        Sheet each = section(kindsTitle, null, kinds);
+        each.add(Lettering.paragraph(texts.get("season.kinds.note"), Styles.NOTE), "span, growx, wmin 0, gaptop 4");
+        add(each, "growx");
         Sheet along = section(title("season.line"), null, line);
         along.add(readout, "span, growx, wmin 0, hmin 18");
         along.add(Lettering.paragraph(texts.get("season.line.legend"), Styles.NOTE), "span, growx, wmin 0");
@@ -178,6 +185,8 @@ final class SeasonPageView extends JPanel {
         failures.show(lines.failures());
         bars.offer(5, lines.perHour());
         bars.show(lines.bars());
+        kindsTitle.setText(texts.get("season.kinds.title", lines.currency()));
+        kinds.show(lines.kinds());
         line.show(lines.line(), lines.lineWords());
         budget.show(lines.budget());
         decisions.show(lines.decisions());
@@ -188,6 +197,7 @@ final class SeasonPageView extends JPanel {
         beside.show(lines.beside());
         asNeeded(failures, !lines.failures().isEmpty());
         asNeeded(bars, !lines.bars().isEmpty());
+        asNeeded(kinds, !lines.kinds().isEmpty());
         asNeeded(line, !lines.line().rows().isEmpty());
         asNeeded(budget, !lines.budget().isEmpty());
         asNeeded(decisions, !lines.decisions().isEmpty());
@@ -213,16 +223,12 @@ final class SeasonPageView extends JPanel {
         readout.setText(words);
     }
 
-    /** Brings what is not settled yet into view, once it is laid out; told whether there is any. */
-    boolean showSettle() {
-        if (shown.settle().isEmpty()) {
-            return false;
-        }
+    /** Brings a part of the page into view, once it is laid out. */
+    static void bringIntoView(SheetTable<?> part) {
         EventThread.later(() -> {
-            JComponent section = (JComponent) settle.getParent();
+            JComponent section = (JComponent) part.getParent();
             section.scrollRectToVisible(new Rectangle(section.getSize()));
         });
-        return true;
     }
 
     JComponent firstFocus() {
@@ -252,6 +258,10 @@ final class SeasonPageView extends JPanel {
 
     SheetTable<BarLine> bars() {
         return bars;
+    }
+
+    SheetTable<KindLine> kinds() {
+        return kinds;
     }
 
     SheetTable<BudgetLine> budget() {

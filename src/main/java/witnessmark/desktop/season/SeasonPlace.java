@@ -4,6 +4,7 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
@@ -35,9 +37,6 @@ public final class SeasonPlace implements Place {
     private static final String SWITCHES = "season.switches";
     private static final String BY = "season.by";
 
-    /** What is opened of the place in the way of a record: all that is not settled yet. */
-    private static final String SETTLE = "settle";
-
     private final Texts texts;
     private final Measures measures;
     private final Desk window;
@@ -51,7 +50,7 @@ public final class SeasonPlace implements Place {
     private @Nullable String wanted;
     private @Nullable SeasonLines shown;
     private String open = "";
-    private boolean settling;
+    private @Nullable Part begin;
 
     /**
      * @param window the window's desk
@@ -104,20 +103,21 @@ public final class SeasonPlace implements Place {
 
     @Override
     public JComponent firstFocus() {
-        return settling && !panel.page().settle().shown().isEmpty()
-                ? panel.page().settle().table()
-                : panel.firstFocus();
+        SheetTable<?> part = begin == null ? null : begin.table(panel.page());
+        return part == null || part.shown().isEmpty() ? panel.firstFocus() : part.table();
     }
 
     @Override
     public List<Command> commands() {
-        return List.of(new Command(
-                texts,
-                "season.command.settle",
-                CommandMenu.GO,
-                4,
-                null,
-                () -> window.go(PlaceId.SEASON_LEDGER, SETTLE)));
+        return Stream.of(Part.values())
+                .map(part -> new Command(
+                        texts,
+                        "season.command." + part.key,
+                        CommandMenu.GO,
+                        4,
+                        null,
+                        () -> window.go(PlaceId.SEASON_LEDGER, part.key)))
+                .toList();
     }
 
     @Override
@@ -137,13 +137,13 @@ public final class SeasonPlace implements Place {
 
     @Override
     public void open() {
-        settling = false;
+        begin = null;
     }
 
-    /** Opens the lines of an incident, or goes to what is not settled yet. */
+    /** Opens the lines of an incident, or goes to a part of the page. */
     @Override
     public void open(String record) {
-        settling = record.equals(SETTLE);
+        begin = Part.called(record);
         wanted = record;
         openWanted();
     }
@@ -166,9 +166,10 @@ public final class SeasonPlace implements Place {
     private void openWanted() {
         String record = wanted;
         SeasonLines now = shown;
-        if (record != null && now != null && settling) {
+        Part part = begin;
+        if (record != null && now != null && part != null) {
             wanted = null;
-            showSettle();
+            show(part);
         } else if (record != null && now != null) {
             now.failures().stream()
                     .filter(row -> row.id().equals(record))
@@ -180,12 +181,14 @@ public final class SeasonPlace implements Place {
         }
     }
 
-    private void showSettle() {
+    private void show(Part part) {
         closeLines();
-        if (panel.page().showSettle()) {
-            panel.page().settle().table().requestFocusInWindow();
+        SheetTable<?> table = part.table(panel.page());
+        if (table.shown().isEmpty()) {
+            window.say(texts.get("season." + part.key + ".none"));
         } else {
-            window.say(texts.get("season.settle.none"));
+            SeasonPageView.bringIntoView(table);
+            table.table().requestFocusInWindow();
         }
     }
 
@@ -270,6 +273,29 @@ public final class SeasonPlace implements Place {
             } else {
                 leads.write().accept(sheet);
             }
+        }
+    }
+
+    /** Parts of the page that can be gone to; each is opened of the place by its key. */
+    private enum Part {
+        KINDS("kinds"),
+        SETTLE("settle");
+
+        private final String key;
+
+        Part(String key) {
+            this.key = key;
+        }
+
+        static @Nullable Part called(String key) {
+            return Stream.of(values())
+                    .filter(part -> part.key.equals(key))
+                    .findFirst()
+                    .orElse(null);
+        }
+
+        SheetTable<?> table(SeasonPageView page) {
+            return this == KINDS ? page.kinds() : page.settle();
         }
     }
 }

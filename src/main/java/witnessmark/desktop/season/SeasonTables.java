@@ -86,6 +86,21 @@ final class SeasonTables {
                 BarLine::id);
     }
 
+    SheetTable<KindLine> kinds() {
+        return table(
+                "kinds",
+                List.of(
+                        Column.<KindLine>text(money.kinds(), KindLine::name)
+                                .strong()
+                                .wide(240)
+                                .grow(),
+                        amount(money.kindDue(), KindLine::due),
+                        amount(money.kindBought(), KindLine::bought),
+                        amount(money.kindRest(), KindLine::rest),
+                        amount(texts.get("money.column.total"), KindLine::together)),
+                KindLine::name);
+    }
+
     SheetTable<BudgetLine> budget() {
         return table(
                 "budget",

@@ -60,6 +60,7 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
         for (BarsBy by : BarsBy.values()) {
             sections.add(new BarSection(ink, facts).by(by));
         }
+        sections.add(new KindSections(ink, page).kinds());
         sections.add(new LifeSection(ink, facts).life());
         sections.add(new DecisionSection(ink, page).decisions());
         sections.add(failures.prevention());

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
+import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.NoRate;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
@@ -24,6 +25,7 @@ import witnessmark.quantity.Money;
  * @param span the lowest and highest that total can be
  * @param by what the bars put failures under
  * @param bars dearest first
+ * @param kinds what went on each kind of part, failed or not, dearest first
  * @param failures dearest first
  * @param budget by event and car, in the order of the calendar
  * @param decisions of the season, in the order they were put
@@ -39,6 +41,7 @@ public record SeasonPage(
         Span span,
         BarsBy by,
         List<Bar> bars,
+        List<KindCost> kinds,
         List<Failure> failures,
         List<BudgetRow> budget,
         List<Decided> decisions,
@@ -48,6 +51,7 @@ public record SeasonPage(
         List<Beside> beside) {
     public SeasonPage {
         bars = List.copyOf(bars);
+        kinds = List.copyOf(kinds);
         failures = List.copyOf(failures);
         budget = List.copyOf(budget);
         decisions = List.copyOf(decisions);

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import witnessmark.cost.Bars;
 import witnessmark.cost.Costs;
 import witnessmark.cost.Failures;
+import witnessmark.cost.KindCosts;
 import witnessmark.cost.LifeLost;
 import witnessmark.cost.SeasonRunning;
 import witnessmark.cost.SeasonTotals;
@@ -143,6 +144,7 @@ public final class SeeSeason {
                 together.span(switches),
                 by,
                 new Bars(facts, running::of).of(by, costs, switches),
+                KindCosts.of(facts, book, season, costs, switches),
                 failures(costs, switches),
                 new BudgetRows(facts, book).of(season),
                 decisions(season),

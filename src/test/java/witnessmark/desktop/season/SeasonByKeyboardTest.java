@@ -13,6 +13,7 @@ import javax.swing.JList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
@@ -112,13 +113,17 @@ class SeasonByKeyboardTest {
     }
 
     @Test
-    void what_is_not_settled_is_gone_to_even_from_behind_a_figure_and_comes_into_view() {
+    void what_is_not_settled_and_kinds_of_part_are_gone_to_even_from_behind_a_figure_and_come_into_view() {
         keys.press(KeyEvent.VK_ENTER);
         Focus.await(window.place.panel().lines().table().table());
-        window.place.commands().get(0).perform();
+        perform("season.command.settle");
         Focus.await(window.page().settle().table());
-        keys.press(KeyEvent.VK_DOWN);
+        keys.press(KeyEvent.VK_SHIFT);
         assertThat(window.page().settle().table().getVisibleRect().height).isPositive();
+        perform("season.command.kinds");
+        Focus.await(window.page().kinds().table());
+        keys.press(KeyEvent.VK_SHIFT);
+        assertThat(window.page().kinds().table().getVisibleRect().height).isPositive();
     }
 
     @Test
@@ -129,12 +134,19 @@ class SeasonByKeyboardTest {
                         "Failures, dearest first",
                         "Put together by",
                         "What it went on",
+                        "What went on each kind of part",
                         "The season, car by car",
                         "Planned and used",
                         "Decisions, and what came of them",
                         "Money still to be settled",
                         "What came in",
                         "Seasons beside each other");
+    }
+
+    private void perform(String key) {
+        window.place.commands().stream()
+                .filter(command -> command.key().equals(key))
+                .forEach(Command::perform);
     }
 
     private static Stream<Component> within(Container root) {

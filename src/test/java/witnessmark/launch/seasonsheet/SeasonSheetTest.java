@@ -179,6 +179,37 @@ class SeasonSheetTest {
                 .contains("RS-05: no limit is written down");
     }
 
+    /** Springs by hand: 272 and 272 while nothing failed, 368 at a failure, and 6 064 that their own failure cost besides. */
+    @Test
+    void what_went_on_a_kind_of_part_is_printed_and_its_lines_add_up_to_it() {
+        PdfRows printed = printed(END, SeasonAsked.USUAL);
+        List<String> springs = printed.all().stream()
+                .filter(row -> row.size() == 5 && row.get(0).equals("Valve springs"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(springs.subList(1, 5).stream()
+                        .map(cell -> PdfRows.figure(cell).orElseThrow())
+                        .toList())
+                .containsExactly(
+                        new BigDecimal("544.00"),
+                        new BigDecimal("368.00"),
+                        new BigDecimal("6064.00"),
+                        new BigDecimal("6976.00"));
+        AddedUp added = AddedUp.of(printed);
+        assertThat(added.sum("H", "Valve springs")).isEqualByComparingTo("6976.00");
+        List<String> none = printed.all().stream()
+                .filter(row -> row.get(0).equals("No kind of part named"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(added.total("H")
+                        .add(PdfRows.figure(none.get(none.size() - 1)).orElseThrow()))
+                .as("failures, racing with the weekends they spoiled, and own work: each once")
+                .isEqualByComparingTo(added.failures()
+                        .add(figure(printed, "on weekends spoiled"))
+                        .add(added.total("B"))
+                        .add(added.total("C")));
+    }
+
     /** The same sums by hand as on the screen of that evening: 4 × 520 to ask back, 272 + 252 to charge. */
     @Test
     void money_still_to_be_settled_is_listed_and_summed_up_as_on_the_screen() {
