@@ -65,7 +65,7 @@ final class CostText {
         Incident incident = failure.incident().fact();
         StringBuilder line = new StringBuilder(fit(incident.mark() + "  " + incident.title()));
         for (Place column : Cost.columns()) {
-            line.append("%17s".formatted(tools.measures().amount(failure.cost().column(column, switches))));
+            line.append("%17s".formatted(words.in(column, failure.cost(), switches)));
         }
         return line.append(
                         "%17s".formatted(tools.measures().amount(failure.cost().total(switches))))

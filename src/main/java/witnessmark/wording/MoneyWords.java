@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
+import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.Span;
@@ -38,6 +39,13 @@ public final class MoneyWords {
     /** The heading of a column: {@code Own labour}. */
     public String column(Place place) {
         return texts.get("money.column." + place.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** What stands in a column of an incident: that nothing is written of it where nobody wrote anything. */
+    public String in(Place column, IncidentCost cost, Switches switches) {
+        return cost.unwritten().contains(column)
+                ? texts.get("money.unwritten")
+                : measures.amount(cost.column(column, switches));
     }
 
     /** An amount with where it is counted: {@code own labour 2 436.00}. */

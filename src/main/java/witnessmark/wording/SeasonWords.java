@@ -3,7 +3,10 @@ package witnessmark.wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import witnessmark.cost.result.Bar;
+import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Span;
@@ -84,6 +87,17 @@ public final class SeasonWords {
                                 .map(bar -> money.subject(facts, bar))
                                 .toList())),
                 money.share(together, total));
+    }
+
+    /** Failures that nobody has written own labour of; nothing where it is not counted anyway. */
+    public Optional<String> unwritten(Facts facts, List<IncidentCost> costs, Switches switches) {
+        List<String> names = costs.stream()
+                .filter(cost -> switches.labour() && cost.unwritten().contains(Place.LABOUR))
+                .map(cost -> mark(facts.of(Incident.class).get(cost.incident())))
+                .toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(texts.get("money.unwritten.labour", measures.all(names)));
     }
 
     /** What a total rests on, how far it could lie apart, what it is for an hour run, and what is in no total. */

@@ -10,6 +10,7 @@ import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.Piece;
+import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.BudgetLine;
@@ -101,6 +102,12 @@ final class CostRows {
                 Amount.NONE,
                 Amount.NONE,
                 new Amount(measures.money(line.amount()), line.amount().minor()));
+    }
+
+    /** What stands in a column of a failure. */
+    Amount column(Place place, IncidentCost cost, Switches switches) {
+        return new Amount(
+                money.in(place, cost, switches), cost.column(place, switches).minor());
     }
 
     Amount amount(Money amount) {

@@ -66,7 +66,7 @@ final class SeasonModel {
                         && page.cost().spent().isNone()
                         && page.decisions().isEmpty(),
                 head.finding(page, kinds, facts),
-                head.notes(page),
+                head.notes(page, facts),
                 head.money(page),
                 page.failures().stream()
                         .map(failure -> failure(failure, page, rows))
@@ -99,7 +99,7 @@ final class SeasonModel {
                 day,
                 rows.name(failure.incident().id()),
                 COLUMNS.stream()
-                        .map(place -> rows.amount(failure.cost().column(place, page.switches())))
+                        .map(place -> rows.column(place, failure.cost(), page.switches()))
                         .toList(),
                 rows.amount(failure.cost().total(page.switches())),
                 prevention(failure.prevention()),

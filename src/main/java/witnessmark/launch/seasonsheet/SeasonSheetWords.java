@@ -99,6 +99,12 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
                 measures.date(season.last()),
                 page.total().currency().getCurrencyCode()));
         under.addAll(ink.season().notes(page.total(), page.span(), page.switches(), page.cost()));
+        ink.season()
+                .unwritten(
+                        facts.facts(),
+                        page.failures().stream().map(Failure::cost).toList(),
+                        page.switches())
+                .ifPresent(under::add);
         return under;
     }
 

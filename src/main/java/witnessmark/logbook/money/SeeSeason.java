@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import witnessmark.cost.Bars;
 import witnessmark.cost.Costs;
@@ -136,7 +137,8 @@ public final class SeeSeason {
         IncidentCost together = new IncidentCost(
                 new Id<>(new java.util.UUID(0, 0)),
                 book.home(),
-                costs.stream().flatMap(cost -> cost.pieces().stream()).toList());
+                costs.stream().flatMap(cost -> cost.pieces().stream()).toList(),
+                Set.of());
         return new SeasonPage(
                 SeasonTotals.of(facts, book, asOf, season, running.all()),
                 switches,

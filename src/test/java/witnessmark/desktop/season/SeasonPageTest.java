@@ -125,6 +125,22 @@ class SeasonPageTest {
                         .isEqualTo(row.total().minor()));
     }
 
+    /** On the evening it opens, the strip and build of INC-05 is still ahead and nobody has written hours of it. */
+    @Test
+    void own_labour_that_nobody_has_written_is_not_said_to_be_none() {
+        shown(Side.OPENING, Theme.LIGHT, 1.0f, SeasonWindow.english());
+        assertThat(window.page().failures().shown())
+                .filteredOn(row -> row.columns().get(1).minor() == 0)
+                .extracting(
+                        row -> row.name().substring(0, 6),
+                        row -> row.columns().get(1).text())
+                .containsExactly(org.assertj.core.groups.Tuple.tuple("INC-05", "not written"));
+        assertThat(window.said()).contains("Of own labour nothing is written down for INC-05");
+        window.page().head().boxes().boxes().get(0).doClick(0);
+        window.tasks.awaitIdle();
+        assertThat(window.said()).doesNotContain("nothing is written down");
+    }
+
     @ParameterizedTest
     @EnumSource(BarsBy.class)
     void whatever_failures_are_put_under_every_bar_is_the_sum_of_the_lines_it_opens_to(BarsBy by) {
