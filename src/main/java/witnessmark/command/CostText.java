@@ -44,7 +44,7 @@ final class CostText {
         lines.add("  " + words.restsOn(page.switches()));
         String perHour = words.perHour(page.total(), cost.running());
         if (!perHour.isEmpty()) {
-            lines.add("  " + perHour);
+            lines.add("  " + tools.texts().get("command.cost.perHour", perHour));
         }
         return lines;
     }

@@ -122,12 +122,7 @@ final class Places {
 
     /** What pages lead to on other pages. */
     private static void lead(BeforeWeGoPlace first, RunSheetPlace runSheet, Sheets sheets, ShellContext shell) {
-        sheets.showIn(
-                page -> {
-                    shell.desk().go(PlaceId.BEFORE_WE_GO);
-                    first.stepAside(page);
-                },
-                first::dismiss);
+        sheets.showIn(first::stepAside, first::dismiss);
         first.onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
         first.onWrite(sheets::open);
         first.onBegun(sheets::begun);
@@ -229,7 +224,7 @@ final class Places {
 
     private static SeasonPlace season(
             ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Start start) {
-        Runnable back = () -> shell.desk().go(PlaceId.SEASON_LEDGER);
+        Runnable back = () -> shell.desk().go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
         SeasonPlace place = new SeasonPlace(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,

@@ -169,7 +169,7 @@ public final class BeforeWeGoPlace implements Place {
         page.revalidate();
         page.repaint();
         steppingAside = true;
-        desk.go(PlaceId.BEFORE_WE_GO);
+        desk.goAside(PlaceId.BEFORE_WE_GO);
         steppingAside = false;
         desk.title(PlaceId.BEFORE_WE_GO, other.heading());
         other.firstFocus().requestFocusInWindow();

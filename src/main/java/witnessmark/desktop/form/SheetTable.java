@@ -488,6 +488,10 @@ public final class SheetTable<R> extends JPanel {
                             case FIGURE -> SwingConstants.TRAILING;
                             case MARK -> SwingConstants.CENTER;
                         });
+                boolean cut = column >= 0
+                        && label.getPreferredSize().width
+                                > t.getColumnModel().getColumn(column).getWidth();
+                label.setToolTipText(cut ? label.getText() : null);
             }
             return drawn;
         }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
@@ -133,7 +134,7 @@ class SeasonByKeyboardTest {
                 .containsSubsequence(
                         "Failures, dearest first",
                         "Put together by",
-                        "What it went on",
+                        "What failures went on",
                         "What went on each kind of part",
                         "The season, car by car",
                         "Planned and used",
@@ -141,6 +142,25 @@ class SeasonByKeyboardTest {
                         "Money still to be settled",
                         "What came in",
                         "Seasons beside each other");
+    }
+
+    /** From a sheet one comes back to the line it was opened from; who asks for the ledger itself gets its top. */
+    @Test
+    void back_from_a_sheet_the_lines_are_there_still_and_asked_for_by_its_key_the_ledger_begins_at_its_top() {
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(window.place.panel().lines().table().table());
+        window.window.go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
+        window.tasks.awaitIdle();
+        Focus.await(window.place.panel().lines().table().table());
+        keys.press(KeyEvent.VK_8, InputEvent.CTRL_DOWN_MASK);
+        Focus.await(window.page().failures().table());
+        assertThat(window.said()).doesNotContain("These lines are together");
+        window.page().settle().table().requestFocusInWindow();
+        Focus.await(window.page().settle().table());
+        window.window.go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
+        Focus.await(window.page().settle().table());
+        window.window.go(PlaceId.SEASON_LEDGER);
+        Focus.await(window.page().failures().table());
     }
 
     private void perform(String key) {
