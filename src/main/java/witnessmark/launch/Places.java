@@ -103,6 +103,8 @@ final class Places {
         all.add(incidents(shell, measures, book, sheets));
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines));
         all.add(season(shell, measures, book, sheets, start));
+        Path sample = book.sampleFolder();
+        strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
         commands.addAll(sheets.commands());
@@ -116,8 +118,6 @@ final class Places {
                 () -> book.desk().day(),
                 DAYS,
                 record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO))));
-        Path sample = book.sampleFolder();
-        strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
     }
 
     /** What pages lead to on other pages. */
