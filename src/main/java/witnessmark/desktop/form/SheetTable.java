@@ -203,6 +203,9 @@ public final class SheetTable<R> extends JPanel {
         boolean found = wanted != null && find(wanted);
         showing = false;
         counted();
+        if (table.isFocusOwner()) {
+            showCursor(); // the focus was there before there was a row
+        }
         if (wanted != null || found) {
             tellSelection();
         }

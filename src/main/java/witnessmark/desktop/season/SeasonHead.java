@@ -25,7 +25,7 @@ final class SeasonHead {
         left.setOpaque(false);
         left.add(finding, "growx, wmin 0");
         left.add(Lettering.line(texts.get("season.switches"), Styles.FIELD_LABEL), "gaptop 12");
-        left.add(boxes, "gaptop 2, growx 0");
+        left.add(boxes, "gaptop 2, growx, wmin 0");
         left.add(notes, "growx, gaptop 10");
         sheet.add(left, "aligny top, growx");
         sheet.add(money, "aligny top");

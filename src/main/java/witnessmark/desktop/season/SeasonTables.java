@@ -225,9 +225,11 @@ final class SeasonTables {
                                         .grow(),
                                 Column.<CostRow>text(title("car"), CostRow::car).wide(42),
                                 Column.<CostRow>text(title("kind"), CostRow::kind)
-                                        .wide(112),
+                                        .wide(112)
+                                        .grow(),
                                 Column.<CostRow>text(title("column"), CostRow::column)
-                                        .wide(106),
+                                        .wide(106)
+                                        .grow(),
                                 Column.<CostRow>text(title("whom"), CostRow::whom)
                                         .wide(118)
                                         .grow(),

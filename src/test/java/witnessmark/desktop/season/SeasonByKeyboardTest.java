@@ -163,6 +163,16 @@ class SeasonByKeyboardTest {
         Focus.await(window.page().failures().table());
     }
 
+    /** On arrival the focus is there before the season is read. */
+    @Test
+    void rows_that_come_under_the_focus_have_one_in_hand_so_that_enter_opens_it() {
+        List<FailureLine> rows = window.page().failures().shown();
+        window.page().failures().show(List.of());
+        Focus.await(window.page().failures().table());
+        window.page().failures().show(rows);
+        assertThat(window.page().failures().selected()).isEqualTo(rows.get(0));
+    }
+
     private void perform(String key) {
         window.place.commands().stream()
                 .filter(command -> command.key().equals(key))
