@@ -2,6 +2,7 @@ package witnessmark.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.Place;
@@ -17,6 +18,7 @@ import witnessmark.wording.MoneyWords;
 /** Lines of costs on a terminal. */
 final class CostText {
     private static final int NAME = 44;
+    private static final String KINDS = "%19s%19s%19s%17s";
 
     private final Tools tools;
     private final MoneyWords words;
@@ -86,12 +88,11 @@ final class CostText {
     List<String> kinds(List<KindCost> kinds) {
         List<String> lines = new ArrayList<>();
         lines.add(fit(words.kinds())
-                + "%17s%17s%17s%17s"
-                        .formatted(
-                                words.kindDue(),
-                                words.kindBought(),
-                                words.kindRest(),
-                                tools.texts().get("money.column.total")));
+                + KINDS.formatted(
+                        words.kindDue(),
+                        words.kindBought(),
+                        words.kindRest(),
+                        tools.texts().get("money.column.total")));
         kinds.forEach(kind -> lines.add(kind(
                 tools.words().label(words.kind(kind)),
                 kind.sumDue(),
@@ -111,11 +112,8 @@ final class CostText {
     }
 
     private String kind(String name, Money... amounts) {
-        StringBuilder line = new StringBuilder(fit(name));
-        for (Money amount : amounts) {
-            line.append("%17s".formatted(tools.measures().amount(amount)));
-        }
-        return line.toString();
+        Object[] words = Stream.of(amounts).map(tools.measures()::amount).toArray();
+        return fit(name) + KINDS.formatted(words);
     }
 
     private String line(String key, Money money) {

@@ -3,9 +3,10 @@ package witnessmark.wording;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import witnessmark.cost.Costs;
 import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.domain.CostBasis;
@@ -86,8 +87,11 @@ public final class PieceWords {
         return piece.amount().equals(whole) ? "" : texts.get("season.line.share", measures.amount(whole));
     }
 
-    /** A piece's line has its rate, or it would be none. */
+    /** A piece's line has its rate where it is in another currency, or it would be none. */
     private Money home(Piece piece, Money amount) {
-        return Costs.home(amount, line(piece).rate(), piece.amount().currency()).orElseThrow();
+        Currency home = piece.amount().currency();
+        return amount.currency().equals(home)
+                ? amount
+                : amount.in(home, Objects.requireNonNull(line(piece).rate()));
     }
 }
