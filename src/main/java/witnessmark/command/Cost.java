@@ -15,6 +15,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
+import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.NoRate;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
@@ -32,6 +33,9 @@ import witnessmark.quantity.Money;
 @Command(name = "cost", mixinStandardHelpOptions = true)
 final class Cost implements Callable<Integer> {
     private static final Set<String> SWITCHES = new TreeSet<>(Set.of("labour", "missed", "spoiled", "shared", "due"));
+
+    /** What went on kinds of part, which is more than failures. */
+    private static final String KIND = "kind";
 
     @Mixin
     private Open open = new Open();
@@ -110,6 +114,7 @@ final class Cost implements Callable<Integer> {
             case "event" -> Optional.of(BarsBy.EVENT);
             case "car" -> Optional.of(BarsBy.CAR);
             case "engine" -> Optional.of(BarsBy.ENGINE);
+            case KIND -> Optional.of(BarsBy.INCIDENT);
             default -> Optional.empty();
         };
     }
@@ -148,6 +153,10 @@ final class Cost implements Callable<Integer> {
         answer.line(text.heading());
         for (Failure failure : page.failures()) {
             answer.line(text.failure(failure, page.switches()));
+        }
+        if (by.equals(KIND)) {
+            answer.line("");
+            text.kinds(page.kinds()).forEach(answer::line);
         }
         if (page.by() != BarsBy.INCIDENT) {
             answer.line("");
@@ -191,9 +200,18 @@ final class Cost implements Callable<Integer> {
             node.put("of", text.subject(view.facts(), bar));
             put(node, "amount", bar.amount());
         }
+        ArrayNode kinds = root.putArray("kinds");
+        for (KindCost kind : page.kinds()) {
+            ObjectNode node = kinds.addObject();
+            node.put("kind", kind.kind() == null ? null : kind.kind().code());
+            put(node, "due", kind.sumDue());
+            put(node, "atFailures", kind.sumBought());
+            put(node, "restOfFailures", kind.sumRest());
+            put(node, "together", kind.together());
+        }
         ArrayNode noRate = root.putArray("withoutRate");
         page.noRate().forEach(missing -> noRate.add(missing.amount().text()));
-        root.put("by", page.by().name().toLowerCase(Locale.ROOT));
+        root.put("by", by.equals(KIND) ? KIND : page.by().name().toLowerCase(Locale.ROOT));
         return root;
     }
 

@@ -2,7 +2,9 @@ package witnessmark.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import witnessmark.cost.result.Bar;
+import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.Switches;
@@ -16,6 +18,7 @@ import witnessmark.wording.MoneyWords;
 /** Lines of costs on a terminal. */
 final class CostText {
     private static final int NAME = 44;
+    private static final String KINDS = "%19s%19s%19s%17s";
 
     private final Tools tools;
     private final MoneyWords words;
@@ -43,7 +46,7 @@ final class CostText {
         lines.add("  " + words.restsOn(page.switches()));
         String perHour = words.perHour(page.total(), cost.running());
         if (!perHour.isEmpty()) {
-            lines.add("  " + perHour);
+            lines.add("  " + tools.texts().get("command.cost.perHour", perHour));
         }
         return lines;
     }
@@ -64,7 +67,7 @@ final class CostText {
         Incident incident = failure.incident().fact();
         StringBuilder line = new StringBuilder(fit(incident.mark() + "  " + incident.title()));
         for (Place column : Cost.columns()) {
-            line.append("%17s".formatted(tools.measures().amount(failure.cost().column(column, switches))));
+            line.append("%17s".formatted(words.in(column, failure.cost(), switches)));
         }
         return line.append(
                         "%17s".formatted(tools.measures().amount(failure.cost().total(switches))))
@@ -79,6 +82,38 @@ final class CostText {
                                         words.share(bar.amount(), whole),
                                         words.perHour(bar.amount(), bar.running())))
                 .stripTrailing();
+    }
+
+    /** What went on each kind of part, and what that is together. */
+    List<String> kinds(List<KindCost> kinds) {
+        List<String> lines = new ArrayList<>();
+        lines.add(fit(words.kinds())
+                + KINDS.formatted(
+                        words.kindDue(),
+                        words.kindBought(),
+                        words.kindRest(),
+                        tools.texts().get("money.column.total")));
+        kinds.forEach(kind -> lines.add(kind(
+                tools.words().label(words.kind(kind)),
+                kind.sumDue(),
+                kind.sumBought(),
+                kind.sumRest(),
+                kind.together())));
+        kinds.stream().map(KindCost::home).findFirst().ifPresent(home -> {
+            Money none = Money.none(home);
+            lines.add(kind(
+                    tools.texts().get("money.column.total"),
+                    kinds.stream().map(KindCost::sumDue).reduce(none, Money::plus),
+                    kinds.stream().map(KindCost::sumBought).reduce(none, Money::plus),
+                    kinds.stream().map(KindCost::sumRest).reduce(none, Money::plus),
+                    kinds.stream().map(KindCost::together).reduce(none, Money::plus)));
+        });
+        return lines;
+    }
+
+    private String kind(String name, Money... amounts) {
+        Object[] words = Stream.of(amounts).map(tools.measures()::amount).toArray();
+        return fit(name) + KINDS.formatted(words);
     }
 
     private String line(String key, Money money) {

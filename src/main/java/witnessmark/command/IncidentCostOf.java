@@ -169,6 +169,10 @@ final class IncidentCostOf implements Callable<Integer> {
         Cost.put(node, "missed", failure.cost().column(Place.MISSED, switches));
         Cost.put(node, "spoiled", failure.cost().column(Place.SPOILED, switches));
         Cost.put(node, "total", failure.cost().total(switches));
+        ArrayNode unwritten = node.putArray("unwritten");
+        Cost.columns().stream()
+                .filter(failure.cost().unwritten()::contains)
+                .forEach(column -> unwritten.add(column.name().toLowerCase(java.util.Locale.ROOT)));
         Cost.put(node, "prevention", failure.prevention().money());
         node.put("preventionMinutes", failure.prevention().minutes())
                 .put("preventionComplete", failure.prevention().complete());

@@ -99,8 +99,19 @@ final class TakeInStatement implements Callable<Integer> {
         String amounts = form.amountColumn().isEmpty()
                 ? tools.texts().get("command.statement.pair", form.inColumn(), form.outColumn())
                 : form.amountColumn();
-        answer.line(tools.texts()
-                .get("command.statement.form", form.dayColumn(), form.dayPattern(), amounts, form.decimalSign()));
+        Statement.DayRead day = statement.firstDay();
+        answer.line(
+                day == null
+                        ? tools.texts()
+                                .get("command.statement.form.noDay", form.dayColumn(), amounts, form.decimalSign())
+                        : tools.texts()
+                                .get(
+                                        "command.statement.form",
+                                        form.dayColumn(),
+                                        day.written(),
+                                        tools.measures().date(day.day()),
+                                        amounts,
+                                        form.decimalSign()));
         for (Statement.Unread row : statement.unread()) {
             answer.line(tools.texts().get("command.statement.unread", row.line(), row.text(), row.heading()));
         }

@@ -17,10 +17,6 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
-import witnessmark.domain.IncidentPart;
-import witnessmark.domain.Part;
-import witnessmark.domain.PartDesign;
-import witnessmark.domain.PartHarm;
 import witnessmark.domain.PartKind;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
@@ -117,14 +113,7 @@ public final class Bars {
     }
 
     private List<Weighed> kinds(Id<Incident> id) {
-        List<PartKind> kinds = facts
-                .of(IncidentPart.class)
-                .where(named -> named.incident().equals(id) && named.harm() == PartHarm.FAILED)
-                .stream()
-                .map(named -> facts.of(Part.class).get(named.fact().part()))
-                .map(part -> facts.of(PartDesign.class).get(part.design()).kind())
-                .distinct()
-                .toList();
+        List<PartKind> kinds = new PartKinds(facts).failed(id);
         return kinds.isEmpty()
                 ? List.of(new Weighed(null, 1))
                 : kinds.stream().map(kind -> new Weighed(kind, 1)).toList();

@@ -1,13 +1,19 @@
 package witnessmark.cost;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.Piece;
+import witnessmark.cost.result.Place;
+import witnessmark.domain.CostBasis;
+import witnessmark.domain.CostLine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
@@ -40,8 +46,31 @@ public final class Failures {
                 byIncident.computeIfAbsent(incident, id -> new ArrayList<>()).add(piece);
             }
         }
+        Map<Id<Incident>, Set<Place>> written = written(facts, asOf);
         return byIncident.entrySet().stream()
-                .map(entry -> new IncidentCost(entry.getKey(), book.home(), entry.getValue()))
+                .map(entry -> new IncidentCost(
+                        entry.getKey(),
+                        book.home(),
+                        entry.getValue(),
+                        unwritten(written.getOrDefault(entry.getKey(), Set.of()))))
                 .toList();
+    }
+
+    private static Set<Place> unwritten(Set<Place> written) {
+        Set<Place> unwritten = EnumSet.of(Place.CASH, Place.LABOUR);
+        unwritten.removeAll(written);
+        return unwritten;
+    }
+
+    /** Of cash out and own labour, what somebody has written a cost of, with or without a rate. */
+    private static Map<Id<Incident>, Set<Place>> written(Facts facts, AsOf asOf) {
+        Map<Id<Incident>, Set<Place>> written = new HashMap<>();
+        facts.of(CostLine.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(line -> line.incident() != null && !line.day().isAfter(asOf.day()))
+                .forEach(line -> written.computeIfAbsent(line.incident(), id -> EnumSet.noneOf(Place.class))
+                        .add(line.basis() == CostBasis.VALUED ? Place.LABOUR : Place.CASH));
+        return written;
     }
 }

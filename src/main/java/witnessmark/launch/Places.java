@@ -111,6 +111,8 @@ final class Places {
         all.add(season(shell, measures, book, sheets, start));
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
+        Path sample = book.sampleFolder();
+        strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
         commands.addAll(sheets.commands());
@@ -124,18 +126,11 @@ final class Places {
                 () -> book.desk().day(),
                 DAYS,
                 record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO))));
-        Path sample = book.sampleFolder();
-        strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
     }
 
     /** What pages lead to on other pages. */
     private static void lead(BeforeWeGoPlace first, RunSheetPlace runSheet, Sheets sheets, ShellContext shell) {
-        sheets.showIn(
-                page -> {
-                    shell.desk().go(PlaceId.BEFORE_WE_GO);
-                    first.stepAside(page);
-                },
-                first::dismiss);
+        sheets.showIn(first::stepAside, first::dismiss);
         first.onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
         first.onWrite(sheets::open);
         first.onBegun(sheets::begun);
@@ -269,7 +264,7 @@ final class Places {
 
     private static SeasonPlace season(
             ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Start start) {
-        Runnable back = () -> shell.desk().go(PlaceId.SEASON_LEDGER);
+        Runnable back = () -> shell.desk().go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
         SeasonPlace place = new SeasonPlace(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,

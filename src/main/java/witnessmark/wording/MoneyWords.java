@@ -9,6 +9,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
+import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.Span;
 import witnessmark.cost.result.Switches;
@@ -37,6 +39,13 @@ public final class MoneyWords {
     /** The heading of a column: {@code Own labour}. */
     public String column(Place place) {
         return texts.get("money.column." + place.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** What stands in a column of an incident: that nothing is written of it where nobody wrote anything. */
+    public String in(Place column, IncidentCost cost, Switches switches) {
+        return cost.unwritten().contains(column)
+                ? texts.get("money.unwritten")
+                : measures.amount(cost.column(column, switches));
     }
 
     /** An amount with where it is counted: {@code own labour 2 436.00}. */
@@ -127,6 +136,36 @@ public final class MoneyWords {
         return facts.of(type.kind())
                 .find(new Id<F>(id.value()))
                 .map(entry -> entry.fact().knownAs());
+    }
+
+    /** The heading over kinds of part. */
+    public String kinds() {
+        return texts.get("money.kind");
+    }
+
+    /** {@code valve springs}, or that no kind of part is named. */
+    public String kind(KindCost cost) {
+        return cost.kind() == null ? texts.get("money.kind.none") : new RecordWords(texts).word(cost.kind());
+    }
+
+    /** Over what was bought or done when nothing failed. */
+    public String kindDue() {
+        return texts.get("money.kind.due");
+    }
+
+    /** Over what was bought because something failed. */
+    public String kindBought() {
+        return texts.get("money.kind.bought");
+    }
+
+    /** Over what failures of a kind cost besides. */
+    public String kindRest() {
+        return texts.get("money.kind.rest");
+    }
+
+    /** {@code 12 000 JPY at 0.0061}. */
+    public String atRate(Money amount, BigDecimal rate) {
+        return texts.get("money.at_rate", measures.money(amount), rate.toPlainString());
     }
 
     private String rests(String what, boolean counted) {

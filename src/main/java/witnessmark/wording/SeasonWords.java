@@ -1,9 +1,14 @@
 package witnessmark.wording;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import witnessmark.cost.result.Bar;
+import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
+import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Span;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.CostLine;
@@ -34,6 +39,14 @@ public final class SeasonWords {
     /** {@code INC-05}, or what it was where it has no mark. */
     public String mark(Incident incident) {
         return incident.mark().isBlank() ? incident.title() : incident.mark();
+    }
+
+    /** A day, without its year where that is the season's. */
+    public String day(SeasonSpan season, LocalDate day) {
+        return season.first().getYear() == season.last().getYear()
+                        && day.getYear() == season.last().getYear()
+                ? measures.shortDate(day)
+                : measures.date(day);
     }
 
     /** Who was paid, and the invoice; empty where neither is written down. */
@@ -74,6 +87,17 @@ public final class SeasonWords {
                                 .map(bar -> money.subject(facts, bar))
                                 .toList())),
                 money.share(together, total));
+    }
+
+    /** Failures that nobody has written own labour of; nothing where it is not counted anyway. */
+    public Optional<String> unwritten(Facts facts, List<IncidentCost> costs, Switches switches) {
+        List<String> names = costs.stream()
+                .filter(cost -> switches.labour() && cost.unwritten().contains(Place.LABOUR))
+                .map(cost -> mark(facts.of(Incident.class).get(cost.incident())))
+                .toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(texts.get("money.unwritten.labour", measures.all(names)));
     }
 
     /** What a total rests on, how far it could lie apart, what it is for an hour run, and what is in no total. */

@@ -79,6 +79,21 @@ class CostTest {
         assertThat(plain(shell.run("cost", book, "--by", "cause").out())).contains("Run past its limit", "6 015.00");
     }
 
+    /** By hand as in the ledger: springs at 272 and 272 while nothing failed, 368 at a failure, 6 064 that it cost besides. */
+    @Test
+    void all_that_went_on_a_kind_of_part_is_said_failed_or_not() throws Exception {
+        assertThat(plain(shell.run("cost", book, "--by", "kind").out()))
+                .containsPattern("Valve springs +544\\.00 +368\\.00 +6 064\\.00 +6 976\\.00");
+        JsonNode cost = json("cost", book, "--by", "kind", "--json");
+        assertThat(cost.get("by").asText()).isEqualTo("kind");
+        JsonNode springs = java.util.stream.StreamSupport.stream(
+                        cost.get("kinds").spliterator(), false)
+                .filter(kind -> kind.get("kind").asText().equals("valve springs"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(springs.get("together").asText()).isEqualTo("6976.00");
+    }
+
     @Test
     void words_that_are_no_season_no_way_and_no_switch_are_refused_with_those_that_are() {
         assertThat(shell.run("cost", book, "--season", "next").err()).contains("There is no season 'next'");

@@ -36,6 +36,7 @@ public final class CostDraft {
     private String supplier = "";
     private String invoice = "";
     private @Nullable LocalDate refundBy;
+    private String customer = "";
 
     public CostDraft(LocalDate day, String what, Money paid) {
         this.day = day;
@@ -115,6 +116,11 @@ public final class CostDraft {
         return this;
     }
 
+    public CostDraft forCustomer(String whose) {
+        customer = whose;
+        return this;
+    }
+
     public CostLine line() {
         return new CostLine(
                 day,
@@ -142,7 +148,7 @@ public final class CostDraft {
                 supplier,
                 invoice,
                 refundBy,
-                "",
+                customer,
                 null,
                 "");
     }

@@ -116,7 +116,7 @@ class SampleCostsTest {
         List<Piece> missed = valve.pieces().stream()
                 .filter(piece -> piece.place() == Place.MISSED)
                 .toList();
-        IncidentCost alone = new IncidentCost(valve.incident(), book.home(), missed);
+        IncidentCost alone = new IncidentCost(valve.incident(), book.home(), missed, java.util.Set.of());
         assertThat(alone.span(only)).isEqualTo(new Span(euros("696.00"), euros("1037.00")));
     }
 

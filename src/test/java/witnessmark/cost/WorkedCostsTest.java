@@ -146,6 +146,24 @@ class WorkedCostsTest {
                 .isNull();
     }
 
+    /** Nothing written is not none: hours of 0 say that there was no own work, and then it is 0. */
+    @Test
+    void what_nobody_has_written_is_told_from_what_was_none() {
+        assertThat(cost(book(EVENT)).unwritten()).containsExactlyInAnyOrder(Place.CASH, Place.LABOUR);
+        add(new CostDraft(EVENT, "shells", Money.parse("180.00 GBP"))
+                .because(incident)
+                .line());
+        assertThat(cost(book(EVENT)).unwritten())
+                .as("without a rate it counts nowhere, and is written all the same")
+                .containsExactly(Place.LABOUR);
+        add(new CostDraft(EVENT, "no own work", euros(0))
+                .as(CostCategory.LABOUR, CostBasis.VALUED)
+                .because(incident)
+                .line());
+        assertThat(cost(book(EVENT)).unwritten()).isEmpty();
+        assertThat(cost(book(EVENT)).column(Place.LABOUR, Switches.USUAL)).isEqualTo(euros(0));
+    }
+
     private void line(
             String what, CostCategory category, long paid, long recovered, long carried, @Nullable LocalDate until) {
         add(new CostDraft(EVENT.minusDays(9), what, euros(paid))

@@ -15,12 +15,25 @@ import witnessmark.logbook.View;
 
 /** The sample season in memory, without a file. */
 public final class SampleViews {
+    /** The day on whose evening it opens. */
+    public static final LocalDate OPENING = LocalDate.of(2026, 7, 8);
+
     /** The day after which nothing is told any more. */
     public static final LocalDate WINTER = LocalDate.of(2026, 12, 18);
 
     public static final ZoneId ZONE = ZoneId.of("Europe/London");
 
     private SampleViews() {}
+
+    /** On the evening it opens. */
+    public static View opening() {
+        return on(
+                Facts.none()
+                        .with(new CsvSeasonFolders()
+                                .read(SampleBooks.FOLDER, Facts.none())
+                                .orThrow()),
+                OPENING);
+    }
 
     /** Told to its end. */
     public static View end() {

@@ -2,6 +2,7 @@ package witnessmark.cost.result;
 
 import java.util.Currency;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import witnessmark.domain.Id;
@@ -14,10 +15,13 @@ import witnessmark.quantity.Money;
  * @param incident which one
  * @param home the currency of its amounts
  * @param pieces everything it is owed
+ * @param unwritten of cash out and own labour, what nobody has written anything of, in any season: then nothing can be
+ *     said of it, where none of it would be 0
  */
-public record IncidentCost(Id<Incident> incident, Currency home, List<Piece> pieces) {
+public record IncidentCost(Id<Incident> incident, Currency home, List<Piece> pieces, Set<Place> unwritten) {
     public IncidentCost {
         pieces = List.copyOf(pieces);
+        unwritten = Set.copyOf(unwritten);
     }
 
     /** One of the four columns, as far as the switches for what is spent either way and due anyway let it. */

@@ -91,7 +91,15 @@ final class StatementPage implements Aside {
         page.setOpaque(false);
         page.add(layOut(), "grow");
         FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "close", context.dismiss());
+        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "take", this::takeIfAny);
         show();
+    }
+
+    /** As the main button does, while there is anything to take. */
+    private void takeIfAny() {
+        if (takeIn.isEnabled()) {
+            taking();
+        }
     }
 
     @Override
@@ -133,7 +141,16 @@ final class StatementPage implements Aside {
         String amounts = form.amountColumn().isEmpty()
                 ? texts.get("bank.form.pair", form.inColumn(), form.outColumn())
                 : form.amountColumn();
-        return texts.get("bank.form", form.dayColumn(), form.dayPattern(), amounts, form.decimalSign());
+        Statement.DayRead day = statement.firstDay();
+        return day == null
+                ? texts.get("bank.form.noDay", form.dayColumn(), amounts, form.decimalSign())
+                : texts.get(
+                        "bank.form",
+                        form.dayColumn(),
+                        day.written(),
+                        context.measures().date(day.day()),
+                        amounts,
+                        form.decimalSign());
     }
 
     /** Every letter of another account reads its rows anew; what was read for another is dropped. */
@@ -193,6 +210,7 @@ final class StatementPage implements Aside {
                 statement.unread().size());
         comesTo.setText(words);
         comesTo.getAccessibleContext().setAccessibleName(words);
+        takeIn.setToolTipText(Keys.words(Keys.menu(KeyEvent.VK_ENTER)));
         takeIn.setEnabled(!statement.fresh().isEmpty());
     }
 

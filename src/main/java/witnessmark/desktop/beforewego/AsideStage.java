@@ -2,6 +2,7 @@ package witnessmark.desktop.beforewego;
 
 import java.awt.BorderLayout;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
@@ -14,16 +15,21 @@ public final class AsideStage {
     private final Desk desk;
     private final PlaceId place;
     private final JComponent own;
+    private final Consumer<PlaceId> come;
     private final JPanel page = new JPanel(new BorderLayout());
     private @Nullable Aside aside;
 
     /** While another page is put up, asking for the place does not take it away. */
     private boolean steppingAside;
 
-    /** @param own the place's own page */
-    public AsideStage(Desk desk, PlaceId place, JComponent own) {
+    /**
+     * @param own the place's own page
+     * @param come brings the place into view when another page is put up
+     */
+    public AsideStage(Desk desk, PlaceId place, JComponent own, Consumer<PlaceId> come) {
         this.desk = desk;
         this.place = place;
+        this.come = come;
         this.own = own;
         page.setOpaque(false);
         page.add(own);
@@ -45,7 +51,7 @@ public final class AsideStage {
         aside = other;
         put(other.component());
         steppingAside = true;
-        desk.go(place);
+        come.accept(place);
         steppingAside = false;
         desk.title(place, other.heading());
         other.firstFocus().requestFocusInWindow();

@@ -97,7 +97,7 @@ public final class BeforeWeGoPlace implements Place {
                         run -> planJob.accept(run),
                         () -> print.run()));
         this.again = Buttons.plain(Caption.of(texts.get("beforewego.again")), this::refresh);
-        this.stage = new AsideStage(desk, PlaceId.BEFORE_WE_GO, panel);
+        this.stage = new AsideStage(desk, PlaceId.BEFORE_WE_GO, panel, desk::goAside);
         this.lastFocus = new LastFocus(panel);
     }
 

@@ -113,7 +113,7 @@ public final class EnginesPlace implements Place {
         asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);
         panel = new EnginesPanel(texts, lists, sheet, partView, asOf);
         part = new PartInHand(texts, measures, tasks, desk, partView, panel::showPart, this::failed);
-        stage = new AsideStage(window, PlaceId.ENGINES, panel);
+        stage = new AsideStage(window, PlaceId.ENGINES, panel, window::go);
         lists.onChoose(this::chosen);
         commands = List.of(
                 new Command(texts, "engines.command.asOf", CommandMenu.VIEW, 4, null, this::askAsOf),

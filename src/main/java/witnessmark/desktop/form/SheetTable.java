@@ -26,9 +26,7 @@ import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
-import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
-import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableColumn;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -203,6 +201,9 @@ public final class SheetTable<R> extends JPanel {
         boolean found = wanted != null && find(wanted);
         showing = false;
         counted();
+        if (table.isFocusOwner()) {
+            showCursor(); // the focus was there before there was a row
+        }
         if (wanted != null || found) {
             tellSelection();
         }
@@ -307,7 +308,7 @@ public final class SheetTable<R> extends JPanel {
             Column<R> declared = rows.column(i);
             TableColumn column = columns.column(i);
             column.setCellRenderer(new SheetCell<>(declared));
-            column.setHeaderRenderer(new Heading(table, declared.kind()));
+            column.setHeaderRenderer(new SheetHeading(table, declared.kind()));
         }
     }
 
@@ -462,34 +463,6 @@ public final class SheetTable<R> extends JPanel {
             } else {
                 getParent().dispatchEvent(SwingUtilities.convertMouseEvent(this, e, getParent()));
             }
-        }
-    }
-
-    /** A heading, aligned like its column, drawn by the look. */
-    private static final class Heading extends DefaultTableCellRenderer {
-        private final JTable table;
-        private final Column.Kind kind;
-
-        Heading(JTable table, Column.Kind kind) {
-            this.table = table;
-            this.kind = kind;
-        }
-
-        @Override
-        public java.awt.Component getTableCellRendererComponent(
-                JTable t, @Nullable Object value, boolean selected, boolean focused, int row, int column) {
-            java.awt.Component drawn = table.getTableHeader()
-                    .getDefaultRenderer()
-                    .getTableCellRendererComponent(t, value, selected, focused, row, column);
-            if (drawn instanceof javax.swing.JLabel label) {
-                label.setHorizontalAlignment(
-                        switch (kind) {
-                            case TEXT, BAR -> SwingConstants.LEADING;
-                            case FIGURE -> SwingConstants.TRAILING;
-                            case MARK -> SwingConstants.CENTER;
-                        });
-            }
-            return drawn;
         }
     }
 }

@@ -126,6 +126,9 @@ final class SheetTotals<R> extends JScrollPane {
             setHorizontalAlignment(figure ? SwingConstants.TRAILING : SwingConstants.LEADING);
             setFont(table.getFont().deriveFont(Font.BOLD));
             getAccessibleContext().setAccessibleName(getText());
+            boolean cut = getPreferredSize().width
+                    > table.getColumnModel().getColumn(column).getWidth();
+            setToolTipText(cut ? getText() : null);
             return this;
         }
     }

@@ -5,8 +5,13 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
+import java.awt.Rectangle;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
+import javax.swing.event.ChangeListener;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The main thing of a page with something beside it: at the right while there is room for both, below it in a narrow
@@ -19,6 +24,9 @@ public final class SideBySide extends JPanel {
     private final JComponent side;
     private final int sideWidth;
     private final int from;
+    private final transient ChangeListener scrolled = e -> doLayout();
+    private boolean mainStays;
+    private @Nullable JViewport over;
 
     /**
      * @param sideWidth of what stands beside, in unscaled pixels
@@ -33,6 +41,31 @@ public final class SideBySide extends JPanel {
         add(main);
         add(side);
         setLayout(new Placing());
+    }
+
+    /** Where both stand side by side, the main one stays in view, as high as the page is seen, while the other scrolls. */
+    public SideBySide mainStays() {
+        mainStays = true;
+        return this;
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        if (mainStays && SwingUtilities.getAncestorOfClass(JViewport.class, this) instanceof JViewport page) {
+            over = page;
+            page.addChangeListener(scrolled);
+        }
+    }
+
+    @Override
+    public void removeNotify() {
+        JViewport page = over;
+        if (page != null) {
+            page.removeChangeListener(scrolled);
+            over = null;
+        }
+        super.removeNotify();
     }
 
     public boolean isBeside() {
@@ -58,7 +91,7 @@ public final class SideBySide extends JPanel {
             int gap = UIScale.scale(GAP);
             if (isBeside() || parent.getWidth() == 0) {
                 int width = first.width + gap + UIScale.scale(sideWidth);
-                return new Dimension(width, Math.max(first.height, second.height));
+                return new Dimension(width, mainStays ? second.height : Math.max(first.height, second.height));
             }
             return new Dimension(Math.max(first.width, second.width), first.height + gap + second.height);
         }
@@ -74,7 +107,9 @@ public final class SideBySide extends JPanel {
             if (isBeside()) {
                 int right = UIScale.scale(sideWidth);
                 int left = parent.getWidth() - right - gap;
-                main.setBounds(0, 0, left, parent.getHeight());
+                Rectangle seen = getVisibleRect();
+                boolean stays = mainStays && over != null && !seen.isEmpty();
+                main.setBounds(0, stays ? seen.y : 0, left, stays ? seen.height : parent.getHeight());
                 side.setBounds(left + gap, 0, right, parent.getHeight());
             } else {
                 int below = side.getPreferredSize().height;

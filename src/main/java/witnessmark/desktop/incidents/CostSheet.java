@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
@@ -68,10 +69,16 @@ final class CostSheet extends JPanel {
                             "incidents.column.opens",
                             columns.get(i).name(),
                             columns.get(i).amount()));
+            names.get(i).setToolTipText(names.get(i).getAccessibleContext().getAccessibleName());
             figures.get(i).setText(columns.get(i).amount());
+            figures.get(i).setToolTipText(columns.get(i).amount());
         }
         notes.removeAll();
-        said.forEach(each -> notes.add(Lettering.paragraph(each, Styles.NOTE), "growx, wmin 0"));
+        said.forEach(each -> {
+            JTextArea note = Lettering.paragraph(each, Styles.NOTE);
+            note.setToolTipText(texts.get("money.rests.tip"));
+            notes.add(note, "growx, wmin 0");
+        });
         open(column);
     }
 

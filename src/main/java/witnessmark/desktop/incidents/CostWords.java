@@ -3,6 +3,7 @@ package witnessmark.desktop.incidents;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
@@ -36,7 +37,7 @@ final class CostWords {
         for (Place column : COLUMNS) {
             columns.add(new PageLines.Amounts(
                     money.column(column),
-                    measures.amount(cost.column(column, Switches.USUAL)),
+                    money.in(column, cost, Switches.USUAL),
                     pieces(
                             facts,
                             cost.pieces().stream()
@@ -81,10 +82,18 @@ final class CostWords {
         return measures.row(all);
     }
 
-    /** What the total can be, and what it rests on; empty for what cost nothing. */
+    /** What nothing is written of, what the total can be, and what it rests on. */
     List<String> span(IncidentCost cost) {
-        return cost.pieces().isEmpty()
-                ? List.of(texts.get("incidents.no_cost"))
-                : List.of(records.label(money.span(cost.span(Switches.USUAL))), money.restsOn(Switches.USUAL));
+        if (cost.pieces().isEmpty() && cost.unwritten().size() > 1) {
+            return List.of(texts.get("incidents.no_cost"));
+        }
+        List<String> said = new ArrayList<>();
+        COLUMNS.stream()
+                .filter(cost.unwritten()::contains)
+                .forEach(column -> said.add(
+                        texts.get("incidents.unwritten." + column.name().toLowerCase(Locale.ROOT))));
+        said.add(records.label(money.span(cost.span(Switches.USUAL))));
+        said.add(money.restsOn(Switches.USUAL));
+        return said;
     }
 }

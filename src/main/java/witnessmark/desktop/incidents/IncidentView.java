@@ -80,10 +80,12 @@ final class IncidentView {
         sheet.setVisible(false);
     }
 
-    void show(PageLines lines) {
+    /** @return whether it is of another incident than what was shown */
+    boolean show(PageLines lines) {
         if (lines.equals(shown)) {
-            return;
+            return false;
         }
+        boolean another = shown == null || !shown.id().equals(lines.id());
         shown = lines;
         mark.setText(lines.mark());
         title.setText(lines.title());
@@ -101,6 +103,7 @@ final class IncidentView {
         sheet.setVisible(true);
         sheet.revalidate();
         sheet.repaint();
+        return another;
     }
 
     private void put(PageLines.Section section, String incident) {

@@ -20,6 +20,7 @@ final class IncidentsPanel extends JPanel {
     private final NoticeStrip notice = new NoticeStrip();
     private final IncidentsTable list;
     private final IncidentView view;
+    private final ScrollPage page;
 
     IncidentsPanel(SheetTools tools, IncidentsAsked asked) {
         super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][0::,fill,grow]"));
@@ -29,12 +30,20 @@ final class IncidentsPanel extends JPanel {
         Sheet left = new Sheet("fill, insets 8 14 6 14", "[0::,grow,fill]", "[fill,grow]");
         left.add(list.sheet(), "grow, h 240:pref:, w 0:0:");
         add(notice, "cell 0 0, growx");
-        add(new ScrollPage(new SideBySide(left, view.component(), PAGE, BESIDE)), "cell 0 1, grow");
+        page = new ScrollPage(new SideBySide(left, view.component(), PAGE, BESIDE).mainStays());
+        add(page, "cell 0 1, grow");
     }
 
     void show(IncidentsLines lines) {
         notice.dismiss();
         FocusStays.on(this, () -> list.show(lines), this::firstFocus);
+    }
+
+    /** Shows the incident in hand; another one than before from its top. */
+    void show(PageLines lines) {
+        if (view.show(lines)) {
+            page.fromTop();
+        }
     }
 
     void failed(String sentence, JButton again) {

@@ -109,7 +109,7 @@ public final class IncidentsPlace implements Place {
                     return SeeIncident.of(now, Id.<Incident>parse(line.id()))
                             .map(page -> model.page(now, page, SeeIncident.ranThen(now, page)));
                 },
-                page -> page.ifPresent(panel.view()::show),
+                page -> page.ifPresent(panel::show),
                 this::failed);
     }
 

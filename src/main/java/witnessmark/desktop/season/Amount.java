@@ -6,4 +6,7 @@ package witnessmark.desktop.season;
  * @param text with all decimals; empty for nothing to say
  * @param minor the same in minor units, to sort and to add up by
  */
-record Amount(String text, long minor) {}
+record Amount(String text, long minor) {
+    /** Nothing to say. */
+    static final Amount NONE = new Amount("", 0);
+}

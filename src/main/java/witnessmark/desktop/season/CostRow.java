@@ -10,9 +10,14 @@ import java.time.LocalDate;
  * @param at the same to sort by
  * @param incident whose failure it is of
  * @param what what it was for
+ * @param event for which event; empty for none
+ * @param car for which car; empty for none
  * @param kind what kind of cost
  * @param column where it is counted
  * @param whom who was paid, and the invoice
+ * @param paid for all of the line
+ * @param back of that, what came back
+ * @param kept of that, what was kept for later
  * @param amount how much of it counts here
  */
 record CostRow(
@@ -21,7 +26,12 @@ record CostRow(
         LocalDate at,
         String incident,
         String what,
+        String event,
+        String car,
         String kind,
         String column,
         String whom,
+        Amount paid,
+        Amount back,
+        Amount kept,
         Amount amount) {}

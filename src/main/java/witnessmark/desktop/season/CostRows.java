@@ -5,21 +5,28 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.Piece;
+import witnessmark.cost.result.Place;
+import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.BudgetLine;
+import witnessmark.domain.Car;
 import witnessmark.domain.CostLine;
+import witnessmark.domain.Event;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.IncomeLine;
 import witnessmark.logbook.money.BudgetRow;
-import witnessmark.logbook.money.Failure;
+import witnessmark.logbook.money.SeasonPage;
 import witnessmark.quantity.Money;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
+import witnessmark.wording.PieceWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.SeasonWords;
 import witnessmark.wording.Texts;
@@ -31,17 +38,21 @@ final class CostRows {
     private final MoneyWords money;
     private final RecordWords records;
     private final SeasonWords season;
+    private final PieceWords pieces;
     private final Facts facts;
+    private final SeasonSpan span;
     private final Map<Id<Incident>, IncidentCost> costs = new HashMap<>();
 
-    CostRows(Texts texts, Measures measures, Facts facts, List<Failure> failures) {
+    CostRows(Texts texts, Measures measures, Facts facts, SeasonPage page) {
         this.texts = texts;
         this.measures = measures;
         this.money = new MoneyWords(texts, measures);
         this.records = new RecordWords(texts);
         this.season = new SeasonWords(texts, measures);
+        this.pieces = new PieceWords(texts, measures, facts);
         this.facts = facts;
-        failures.forEach(failure -> costs.put(failure.incident().id(), failure.cost()));
+        this.span = page.cost().season();
+        page.failures().forEach(failure -> costs.put(failure.incident().id(), failure.cost()));
     }
 
     /** The lines of a failure that the total takes in. */
@@ -67,6 +78,13 @@ final class CostRows {
         return rows;
     }
 
+    /** What a failure cost besides the parts that are named, or a line for a share of that. */
+    List<CostRow> of(KindCost.Rest rest) {
+        return rest.all()
+                ? rest.pieces().stream().map(this::of).toList()
+                : List.of(share(new Bar.Part(rest.incident(), rest.whole(), rest.amount())));
+    }
+
     /** What came in. */
     CostRow of(Id<IncomeLine> id, IncomeLine line) {
         return new CostRow(
@@ -75,10 +93,21 @@ final class CostRows {
                 line.day(),
                 "",
                 line.what(),
+                event(line.event()),
+                car(line.car()),
                 records.label(records.word(line.kind())),
                 "",
                 line.from(),
+                Amount.NONE,
+                Amount.NONE,
+                Amount.NONE,
                 new Amount(measures.money(line.amount()), line.amount().minor()));
+    }
+
+    /** What stands in a column of a failure. */
+    Amount column(Place place, IncidentCost cost, Switches switches) {
+        return new Amount(
+                money.in(place, cost, switches), cost.column(place, switches).minor());
     }
 
     Amount amount(Money amount) {
@@ -100,49 +129,72 @@ final class CostRows {
         BudgetLine line = planned.line().fact();
         return new CostRow(
                 planned.line().id().text(),
-                measures.date(line.day()),
+                season.day(span, line.day()),
                 line.day(),
                 "",
                 line.note(),
+                event(line.event()),
+                car(line.car()),
                 records.label(records.word(line.category())),
                 texts.get("season.column.planned"),
                 "",
+                Amount.NONE,
+                Amount.NONE,
+                Amount.NONE,
                 amount(planned.amount()));
     }
 
     /** A piece of a cost. */
     CostRow of(Piece piece) {
-        CostLine line = facts.of(CostLine.class).get(piece.line());
+        CostLine line = pieces.line(piece);
         List<String> said = new ArrayList<>(List.of(line.what()));
-        if (piece.planned()) {
-            said.add(texts.get("season.line.planned"));
-        }
-        if (piece.allocated()) {
-            said.add(texts.get("season.line.allocated"));
-        }
+        said.addAll(pieces.said(piece));
         return new CostRow(
                 piece.line().text(),
-                measures.date(piece.day()),
+                season.day(span, piece.day()),
                 piece.day(),
                 piece.incident() == null ? "" : mark(piece.incident()),
                 measures.row(said),
+                event(piece.event()),
+                car(piece.car()),
                 records.label(records.word(line.category())),
                 money.column(piece.place()),
                 season.whom(line),
+                amount(pieces.paid(piece)),
+                some(pieces.back(piece)),
+                some(pieces.kept(piece)),
                 amount(piece.amount()));
+    }
+
+    private String event(@Nullable Id<Event> id) {
+        return id == null ? "" : facts.of(Event.class).get(id).name();
+    }
+
+    private String car(@Nullable Id<Car> id) {
+        return id == null ? "" : facts.of(Car.class).get(id).name();
+    }
+
+    /** The amount; nothing where it is none, as on paper. */
+    private Amount some(Money amount) {
+        return amount.isNone() ? Amount.NONE : amount(amount);
     }
 
     private CostRow share(Bar.Part part) {
         Incident incident = facts.of(Incident.class).get(part.incident());
         return new CostRow(
                 part.incident().text(),
-                measures.date(incident.at().day()),
+                season.day(span, incident.at().day()),
                 incident.at().day(),
                 mark(part.incident()),
                 incident.title(),
+                event(incident.event()),
+                car(incident.car()),
                 "",
                 texts.get("season.line.share", measures.amount(part.whole())),
                 "",
+                Amount.NONE,
+                Amount.NONE,
+                Amount.NONE,
                 amount(part.amount()));
     }
 }

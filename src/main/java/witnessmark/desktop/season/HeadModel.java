@@ -7,6 +7,7 @@ import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.Switches;
 import witnessmark.domain.Facts;
+import witnessmark.logbook.money.Failure;
 import witnessmark.logbook.money.SeasonPage;
 import witnessmark.quantity.Money;
 import witnessmark.wording.Measures;
@@ -43,8 +44,11 @@ final class HeadModel {
                 .reduce(Money.none(page.total().currency()), Money::plus);
     }
 
-    List<String> notes(SeasonPage page) {
-        return words.notes(page.total(), page.span(), page.switches(), page.cost());
+    List<String> notes(SeasonPage page, Facts facts) {
+        List<String> notes = new ArrayList<>(words.notes(page.total(), page.span(), page.switches(), page.cost()));
+        words.unwritten(facts, page.failures().stream().map(Failure::cost).toList(), page.switches())
+                .ifPresent(notes::add);
+        return notes;
     }
 
     /** Where all money spent went. Parts of a figure stand under it. */

@@ -43,6 +43,7 @@ final class LinesPane {
 
     void show(String heading, List<CostRow> rows) {
         title.setText(heading);
+        SeasonTables.offerLines(table, rows);
         table.show(rows);
     }
 

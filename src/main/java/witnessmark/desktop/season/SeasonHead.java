@@ -25,7 +25,7 @@ final class SeasonHead {
         left.setOpaque(false);
         left.add(finding, "growx, wmin 0");
         left.add(Lettering.line(texts.get("season.switches"), Styles.FIELD_LABEL), "gaptop 12");
-        left.add(boxes, "gaptop 2, growx 0");
+        left.add(boxes, "gaptop 2, growx, wmin 0");
         left.add(notes, "growx, gaptop 10");
         sheet.add(left, "aligny top, growx");
         sheet.add(money, "aligny top");
@@ -43,7 +43,11 @@ final class SeasonHead {
         finding.setText(lines.finding());
         boxes.show(lines.asked().switches());
         notes.removeAll();
-        lines.notes().forEach(note -> notes.add(Lettering.paragraph(note, Styles.NOTE), "growx, wmin 0"));
+        lines.notes().forEach(said -> {
+            JTextArea note = Lettering.paragraph(said, Styles.NOTE);
+            note.setToolTipText(texts.get("money.rests.tip"));
+            notes.add(note, "growx, wmin 0");
+        });
         money.removeAll();
         money.add(Lettering.line(texts.get("season.money"), Styles.SECTION));
         money.add(Lettering.figure(lines.currency(), Styles.NOTE), "alignx right");

@@ -48,10 +48,11 @@ final class SeasonModel {
     SeasonLines lines(View view, SeasonAsked asked) {
         SeasonPage page = SeeSeason.of(view, asked);
         Facts facts = view.facts();
-        CostRows rows = new CostRows(texts, measures, facts, page.failures());
+        CostRows rows = new CostRows(texts, measures, facts, page);
         var kinds = SeeSeason.of(view, page.cost().season(), page.switches(), BarsBy.PART_KIND)
                 .bars();
         List<BarLine> barLines = bars.lines(page, facts, rows);
+        SettleModel settle = new SettleModel(texts, measures, facts);
         var line = timeline.line(page, facts, rows);
         Currency home = page.total().currency();
         return new SeasonLines(
@@ -65,12 +66,15 @@ final class SeasonModel {
                         && page.cost().spent().isNone()
                         && page.decisions().isEmpty(),
                 head.finding(page, kinds, facts),
-                head.notes(page),
+                head.notes(page, facts),
                 head.money(page),
                 page.failures().stream()
                         .map(failure -> failure(failure, page, rows))
                         .toList(),
                 barLines,
+                page.kinds().stream().anyMatch(kind -> kind.kind() != null)
+                        ? new KindModel(texts, measures).lines(page, rows)
+                        : List.of(),
                 barLines.stream().anyMatch(bar -> !bar.perHour().isEmpty()),
                 line,
                 timeline.words(line, page, rows),
@@ -78,7 +82,8 @@ final class SeasonModel {
                 page.decisions().stream()
                         .map(each -> decisions.line(each, page.switches(), facts))
                         .toList(),
-                new SettleModel(texts, measures, facts).lines(page),
+                settle.lines(page),
+                settle.notes(page),
                 page.income().stream()
                         .map(each -> rows.of(each.id(), each.fact()))
                         .toList(),
@@ -94,7 +99,7 @@ final class SeasonModel {
                 day,
                 rows.name(failure.incident().id()),
                 COLUMNS.stream()
-                        .map(place -> rows.amount(failure.cost().column(place, page.switches())))
+                        .map(place -> rows.column(place, failure.cost(), page.switches()))
                         .toList(),
                 rows.amount(failure.cost().total(page.switches())),
                 prevention(failure.prevention()),

@@ -1,11 +1,13 @@
 package witnessmark.desktop.season;
 
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.BarsBy;
@@ -19,6 +21,7 @@ import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.task.EventThread;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
@@ -32,6 +35,7 @@ final class SeasonPageView extends JPanel {
     private final SeasonHead head;
     private final SheetTable<FailureLine> failures;
     private final SheetTable<BarLine> bars;
+    private final SheetTable<KindLine> kinds;
     private final SeasonLineView line;
     private final SheetTable<BudgetLine> budget;
     private final SheetTable<DecisionLine> decisions;
@@ -40,6 +44,9 @@ final class SeasonPageView extends JPanel {
     private final SheetTable<BesideLine> beside;
     private final JLabel readout = Lettering.cutLine("", Styles.ECHO);
     private final JLabel failuresTitle = Lettering.line("", Styles.SECTION);
+    private final JLabel kindsTitle = Lettering.line("", Styles.SECTION);
+    private final JLabel settleTitle = Lettering.line("", Styles.SECTION);
+    private final JTextArea settleNotes = Lettering.paragraph("", Styles.NOTE);
     private SeasonLines shown = SeasonLines.NONE;
 
     /** Told what is chosen and opened. */
@@ -70,6 +77,7 @@ final class SeasonPageView extends JPanel {
         head = new SeasonHead(texts, () -> told.switches(switches()));
         failures = tables.failures();
         bars = tables.bars();
+        kinds = tables.kinds();
         line = new SeasonLineView(texts, this::openFailure, this::read);
         budget = tables.budget();
         decisions = tables.decisions();
@@ -89,6 +97,7 @@ final class SeasonPageView extends JPanel {
         });
         failures.onOpen(row -> told.behind(row.behind(), failures.table()));
         bars.onOpen(row -> told.behind(row.behind(), bars.table()));
+        kinds.onOpen(row -> told.behind(row.behind(), kinds.table()));
         budget.onOpen(row -> told.behind(row.behind(), budget.table()));
         decisions.onOpen(told::decision);
         settle.onOpen(row -> told.settled(row.record()));
@@ -122,13 +131,18 @@ final class SeasonPageView extends JPanel {
         Sheet went = section(title("season.bars"), choice, bars);
         went.add(legend(money), "span, growx, gaptop 4");
         add(went, "growx");
+        Sheet each = section(kindsTitle, null, kinds);
+        each.add(Lettering.paragraph(texts.get("season.kinds.note"), Styles.NOTE), "span, growx, wmin 0, gaptop 4");
+        add(each, "growx");
         Sheet along = section(title("season.line"), null, line);
         along.add(readout, "span, growx, wmin 0, hmin 18");
         along.add(Lettering.paragraph(texts.get("season.line.legend"), Styles.NOTE), "span, growx, wmin 0");
         add(along, "growx");
         add(section(title("season.budget"), null, budget), "growx");
         add(section(title("season.decisions"), null, decisions), "growx");
-        add(section(title("season.settle"), null, settle), "growx");
+        Sheet open = section(settleTitle, null, settle);
+        open.add(settleNotes, "span, growx, wmin 0, gaptop 4");
+        add(open, "growx");
         add(section(title("season.income"), null, income), "growx");
         add(section(title("season.beside"), null, beside), "growx");
     }
@@ -171,14 +185,19 @@ final class SeasonPageView extends JPanel {
         failures.show(lines.failures());
         bars.offer(5, lines.perHour());
         bars.show(lines.bars());
+        kindsTitle.setText(texts.get("season.kinds.title", lines.currency()));
+        kinds.show(lines.kinds());
         line.show(lines.line(), lines.lineWords());
         budget.show(lines.budget());
         decisions.show(lines.decisions());
+        settleTitle.setText(texts.get("season.settle.title", lines.currency()));
         settle.show(lines.settle());
+        settleNotes.setText(String.join("\n", lines.settleNotes()));
         income.show(lines.income());
         beside.show(lines.beside());
         asNeeded(failures, !lines.failures().isEmpty());
         asNeeded(bars, !lines.bars().isEmpty());
+        asNeeded(kinds, !lines.kinds().isEmpty());
         asNeeded(line, !lines.line().rows().isEmpty());
         asNeeded(budget, !lines.budget().isEmpty());
         asNeeded(decisions, !lines.decisions().isEmpty());
@@ -202,6 +221,14 @@ final class SeasonPageView extends JPanel {
 
     private void read(String words) {
         readout.setText(words);
+    }
+
+    /** Brings a part of the page into view, once it is laid out. */
+    static void bringIntoView(SheetTable<?> part) {
+        EventThread.later(() -> {
+            JComponent section = (JComponent) part.getParent();
+            section.scrollRectToVisible(new Rectangle(section.getSize()));
+        });
     }
 
     JComponent firstFocus() {
@@ -231,6 +258,10 @@ final class SeasonPageView extends JPanel {
 
     SheetTable<BarLine> bars() {
         return bars;
+    }
+
+    SheetTable<KindLine> kinds() {
+        return kinds;
     }
 
     SheetTable<BudgetLine> budget() {

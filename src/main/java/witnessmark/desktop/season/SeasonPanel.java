@@ -30,6 +30,7 @@ final class SeasonPanel extends JPanel {
     private final Texts texts;
     private final SeasonPageView page;
     private final LinesPane lines;
+    private final ScrollPage scroll;
     private final JButton write;
     private @Nullable JComponent from;
     private boolean empty;
@@ -42,7 +43,8 @@ final class SeasonPanel extends JPanel {
         this.page = page;
         this.lines = lines;
         this.write = Buttons.plain(Caption.of(texts.get("season.empty.write")), writeCost);
-        below.add(new ScrollPage(page), PAGE);
+        scroll = new ScrollPage(page);
+        below.add(scroll, PAGE);
         below.add(lines.component(), LINES);
         below.add(empty(weekend), EMPTY);
         add(notice, "cell 0 0, growx");
@@ -100,6 +102,12 @@ final class SeasonPanel extends JPanel {
             JComponent back = from;
             (back == null ? page.firstFocus() : back).requestFocusInWindow();
         }
+    }
+
+    /** The page from its top. */
+    void fromTop() {
+        closeLines();
+        scroll.fromTop();
     }
 
     /** Whether the lines behind a figure are shown. */

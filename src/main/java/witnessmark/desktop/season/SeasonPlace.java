@@ -1,8 +1,10 @@
 package witnessmark.desktop.season;
 
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +16,11 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.LastFocus;
+import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
@@ -28,6 +34,9 @@ import witnessmark.wording.Texts;
 
 /** Season ledger: reads the season in money off the event thread and shows it. */
 public final class SeasonPlace implements Place {
+    /** Opened in the place of a record by who comes back from a sheet: what was open there stays so. */
+    public static final String AS_IT_WAS = "as it was";
+
     private static final Logger LOG = LoggerFactory.getLogger(SeasonPlace.class);
     private static final String SWITCHES = "season.switches";
     private static final String BY = "season.by";
@@ -40,11 +49,14 @@ public final class SeasonPlace implements Place {
     private final SeasonModel model;
     private final Latest reading;
     private final SeasonPanel panel;
+    private final LastFocus lastFocus;
     private final JButton again;
     private SeasonAsked asked;
     private @Nullable String wanted;
     private @Nullable SeasonLines shown;
     private String open = "";
+    private @Nullable Part begin;
+    private boolean comesBack;
 
     /**
      * @param window the window's desk
@@ -75,6 +87,7 @@ public final class SeasonPlace implements Place {
                 lines,
                 () -> leads.write().accept(Prefilled.empty("write_cost")),
                 () -> leads.write().accept(Prefilled.empty("weekend_costs")));
+        this.lastFocus = new LastFocus(panel);
         FormKeys.bindInWindow(
                 panel, Keys.menu(KeyEvent.VK_P), "wm-print", leads.print()); // where it shows, before the menus
         this.again = Buttons.plain(Caption.of(texts.get("season.again")), this::refresh);
@@ -97,7 +110,24 @@ public final class SeasonPlace implements Place {
 
     @Override
     public JComponent firstFocus() {
-        return panel.firstFocus();
+        SheetTable<?> part = begin == null ? null : begin.table(panel.page());
+        if (comesBack) {
+            return lastFocus.component().orElseGet(panel::firstFocus);
+        }
+        return part == null || part.shown().isEmpty() ? panel.firstFocus() : part.table();
+    }
+
+    @Override
+    public List<Command> commands() {
+        return Stream.of(Part.values())
+                .map(part -> new Command(
+                        texts,
+                        "season.command." + part.key,
+                        CommandMenu.GO,
+                        4,
+                        null,
+                        () -> window.go(PlaceId.SEASON_LEDGER, part.key)))
+                .toList();
     }
 
     @Override
@@ -109,16 +139,25 @@ public final class SeasonPlace implements Place {
         });
     }
 
-    /** Who asks for the place itself wants the page, not the lines of a figure. */
+    /** Who asks for the place itself wants the page from its top, not the lines of a figure. */
     @Override
-    public void again() {
-        closeLines();
+    public boolean anew() {
+        panel.fromTop();
+        return true;
     }
 
-    /** Opens the lines of an incident. */
+    @Override
+    public void open() {
+        begin = null;
+        comesBack = false;
+    }
+
+    /** Opens the lines of an incident, goes to a part of the page, or leaves all as it was. */
     @Override
     public void open(String record) {
-        wanted = record;
+        begin = Part.called(record);
+        comesBack = record.equals(AS_IT_WAS);
+        wanted = comesBack ? null : record;
         openWanted();
     }
 
@@ -140,7 +179,11 @@ public final class SeasonPlace implements Place {
     private void openWanted() {
         String record = wanted;
         SeasonLines now = shown;
-        if (record != null && now != null) {
+        Part part = begin;
+        if (record != null && now != null && part != null) {
+            wanted = null;
+            show(part);
+        } else if (record != null && now != null) {
             now.failures().stream()
                     .filter(row -> row.id().equals(record))
                     .findFirst()
@@ -148,6 +191,17 @@ public final class SeasonPlace implements Place {
                         wanted = null;
                         openLines(row.behind(), panel.page().failures().table());
                     });
+        }
+    }
+
+    private void show(Part part) {
+        closeLines();
+        SheetTable<?> table = part.table(panel.page());
+        if (table.shown().isEmpty()) {
+            window.say(texts.get("season." + part.key + ".none"));
+        } else {
+            SeasonPageView.bringIntoView(table);
+            table.table().requestFocusInWindow();
         }
     }
 
@@ -232,6 +286,29 @@ public final class SeasonPlace implements Place {
             } else {
                 leads.write().accept(sheet);
             }
+        }
+    }
+
+    /** Parts of the page that can be gone to; each is opened of the place by its key. */
+    private enum Part {
+        KINDS("kinds"),
+        SETTLE("settle");
+
+        private final String key;
+
+        Part(String key) {
+            this.key = key;
+        }
+
+        static @Nullable Part called(String key) {
+            return Stream.of(values())
+                    .filter(part -> part.key.equals(key))
+                    .findFirst()
+                    .orElse(null);
+        }
+
+        SheetTable<?> table(SeasonPageView page) {
+            return this == KINDS ? page.kinds() : page.settle();
         }
     }
 }

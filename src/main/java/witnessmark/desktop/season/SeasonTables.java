@@ -18,6 +18,7 @@ final class SeasonTables {
     static final int FIRST_COLUMN = 2;
 
     private static final int MONEY = 104;
+    private static final int LINE = 72;
 
     private final SheetTools tools;
     private final Texts texts;
@@ -85,6 +86,21 @@ final class SeasonTables {
                 BarLine::id);
     }
 
+    SheetTable<KindLine> kinds() {
+        return table(
+                "kinds",
+                List.of(
+                        Column.<KindLine>text(money.kinds(), KindLine::name)
+                                .strong()
+                                .wide(240)
+                                .grow(),
+                        amount(money.kindDue(), KindLine::due),
+                        amount(money.kindBought(), KindLine::bought),
+                        amount(money.kindRest(), KindLine::rest),
+                        amount(texts.get("money.column.total"), KindLine::together)),
+                KindLine::name);
+    }
+
     SheetTable<BudgetLine> budget() {
         return table(
                 "budget",
@@ -134,18 +150,15 @@ final class SeasonTables {
                                 .wide(120),
                         Column.<SettleLine>text(title("settle"), SettleLine::what)
                                 .strong()
-                                .wide(170),
+                                .wide(170)
+                                .totalled(rows -> texts.get("season.settle.rows", rows.size())),
                         Column.<SettleLine>text(title("cost"), SettleLine::cost)
                                 .wide(200)
                                 .grow(),
                         Column.<SettleLine>text(title("where"), SettleLine::where)
                                 .wide(220)
                                 .grow(),
-                        Column.<SettleLine, Long>figure(
-                                        title("amount"),
-                                        row -> row.amount().text(),
-                                        row -> row.amount().minor())
-                                .wide(130)),
+                        amount(title("amount"), SettleLine::amount)),
                 row -> row.record() + row.what());
     }
 
@@ -194,29 +207,65 @@ final class SeasonTables {
         return table("beside", columns, BesideLine::id);
     }
 
-    /** The lines behind a figure. */
+    /** The lines behind a figure. What was paid for a line is not added up: it stands beside each share of it. */
     SheetTable<CostRow> lines() {
         return new SheetTable<>(
                         texts.get("season.lines"),
                         List.of(
                                 Column.<CostRow, LocalDate>text(title("day"), CostRow::day, CostRow::at)
-                                        .wide(128),
+                                        .wide(62),
                                 Column.<CostRow>text(title("incident"), CostRow::incident)
-                                        .wide(90),
+                                        .wide(62),
                                 Column.<CostRow>text(title("what"), CostRow::what)
                                         .strong()
-                                        .wide(260)
-                                        .grow(),
-                                Column.<CostRow>text(title("kind"), CostRow::kind)
-                                        .wide(120),
-                                Column.<CostRow>text(title("column"), CostRow::column)
-                                        .wide(150),
-                                Column.<CostRow>text(title("whom"), CostRow::whom)
                                         .wide(180)
                                         .grow(),
-                                amount(title("amount"), CostRow::amount)),
+                                Column.<CostRow>text(title("event"), CostRow::event)
+                                        .wide(150)
+                                        .grow(),
+                                Column.<CostRow>text(title("car"), CostRow::car).wide(42),
+                                Column.<CostRow>text(title("kind"), CostRow::kind)
+                                        .wide(112)
+                                        .grow(),
+                                Column.<CostRow>text(title("column"), CostRow::column)
+                                        .wide(106)
+                                        .grow(),
+                                Column.<CostRow>text(title("whom"), CostRow::whom)
+                                        .wide(118)
+                                        .grow(),
+                                some("paid", CostRow::paid),
+                                some("back", CostRow::back),
+                                some("kept", CostRow::kept),
+                                amount(title("counts"), CostRow::amount).wide(LINE)),
                         row -> row.record() + row.column() + row.day() + row.incident())
                 .with(tools, "season.lines");
+    }
+
+    /** Columns that say nothing of any line are not there, nor the failure where all are of one. */
+    static void offerLines(SheetTable<CostRow> table, List<CostRow> rows) {
+        List<Function<CostRow, String>> said = List.of(
+                CostRow::event,
+                CostRow::car,
+                CostRow::kind,
+                CostRow::whom,
+                row -> row.paid().text(),
+                row -> row.back().text(),
+                row -> row.kept().text());
+        List<Integer> at = List.of(3, 4, 5, 7, 8, 9, 10);
+        table.offer(1, rows.stream().map(CostRow::incident).distinct().count() > 1);
+        for (int i = 0; i < at.size(); i++) {
+            Function<CostRow, String> words = said.get(i);
+            table.offer(
+                    at.get(i), rows.stream().anyMatch(row -> !words.apply(row).isEmpty()));
+        }
+    }
+
+    private Column<CostRow> some(String key, Function<CostRow, Amount> of) {
+        return Column.<CostRow, Long>figure(title(key), row -> of.apply(row).text(), row -> {
+                    Amount amount = of.apply(row);
+                    return amount.text().isEmpty() ? null : amount.minor();
+                })
+                .wide(LINE);
     }
 
     private <R> SheetTable<R> table(String name, List<Column<R>> columns, Function<? super R, ?> id) {

@@ -1,5 +1,6 @@
 package witnessmark.desktop.season;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -16,10 +17,13 @@ import witnessmark.wording.Texts;
 final class SwitchBoxes extends JPanel {
     private static final List<String> NAMES = List.of("labour", "missed", "spoiled", "allocated", "planned");
 
+    private static final int GAP = 22;
+    private static final String LAYOUT = "insets 0, gap " + GAP + " 2, wrap ";
+
     private final List<JCheckBox> boxes = new ArrayList<>();
 
     SwitchBoxes(Texts texts, Runnable changed) {
-        super(new MigLayout("insets 0, gap 22 2, wrap 2", "[][]"));
+        super(new MigLayout(LAYOUT + 2, "[][]"));
         setOpaque(false);
         for (String name : NAMES) {
             Caption caption = Caption.of(texts.get("season.switch." + name));
@@ -34,6 +38,27 @@ final class SwitchBoxes extends JPanel {
             boxes.add(box);
             add(box, "hmin 24");
         }
+    }
+
+    /** Two columns where there is room for them, else one: no word is cut. */
+    @Override
+    public void doLayout() {
+        boolean two = getWidth() >= widest(0) + UIScale.scale(GAP) + widest(1);
+        String wanted = LAYOUT + (two ? 2 : 1);
+        MigLayout layout = (MigLayout) getLayout();
+        if (!wanted.equals(layout.getLayoutConstraints())) {
+            layout.setLayoutConstraints(wanted);
+            revalidate();
+        }
+        super.doLayout();
+    }
+
+    private int widest(int column) {
+        return IntStream.range(0, boxes.size())
+                .filter(i -> i % 2 == column)
+                .map(i -> boxes.get(i).getPreferredSize().width)
+                .max()
+                .orElse(0);
     }
 
     void show(Switches switches) {

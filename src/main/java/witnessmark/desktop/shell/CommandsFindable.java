@@ -52,6 +52,15 @@ final class CommandsFindable implements Findable {
                         plain(command.name()).equals(asked) || asked.length() >= LETTERS && begins(command, asked));
     }
 
+    @Override
+    public boolean isNamed(String typed) {
+        String asked = plain(typed);
+        return commands.get().stream()
+                .filter(Command::isEnabled)
+                .map(command -> plain(command.name()))
+                .anyMatch(name -> name.equals(asked) || asked.length() >= LETTERS && name.startsWith(asked));
+    }
+
     /** Without the dots of a name that asks for more. */
     private static String plain(String name) {
         return name.toLowerCase(Locale.ROOT)

@@ -31,6 +31,8 @@ public final class Desk {
     interface Listener {
         void go(Visit visit);
 
+        void goAside(PlaceId place);
+
         void changed();
 
         void say(String sentence, @Nullable JButton way);
@@ -54,6 +56,11 @@ public final class Desk {
     /** Goes to a place and opens a record there, by the text form of its id. */
     public void go(PlaceId place, String record) {
         tell(listener -> listener.go(Visit.to(place, record)));
+    }
+
+    /** Goes to a place where a page stands in its place for the one in view: the rail goes on showing where one was. */
+    public void goAside(PlaceId place) {
+        tell(listener -> listener.goAside(place));
     }
 
     /** The logbook changed: the place in view is asked to refresh, the others when they are next visited. */

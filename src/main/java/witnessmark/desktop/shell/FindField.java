@@ -98,7 +98,9 @@ final class FindField extends JTextField {
             List<Found> found = source.find(typed, Integer.MAX_VALUE);
             if (!found.isEmpty()) {
                 FoundGroup group = new FoundGroup(source.group(), found, source.all(found.size()));
-                groups.add(source.isCalled(typed) ? 0 : groups.size(), group);
+                boolean first = source.isNamed(typed)
+                        || source.isCalled(typed) && groups.stream().noneMatch(records -> records.tells(typed));
+                groups.add(first ? 0 : groups.size(), group);
             }
         }
         return groups;

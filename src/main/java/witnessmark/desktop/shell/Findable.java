@@ -22,4 +22,9 @@ public interface Findable {
     default boolean isCalled(String typed) {
         return false;
     }
+
+    /** Of what is called so, whether that is its own name and not another word for it: then no record is before it. */
+    default boolean isNamed(String typed) {
+        return false;
+    }
 }

@@ -1,6 +1,7 @@
 package witnessmark.desktop.shell;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What was found of one kind.
@@ -15,6 +16,12 @@ record FoundGroup(String heading, List<Found> all, String showAll) {
 
     FoundGroup {
         all = List.copyOf(all);
+    }
+
+    /** Whether anything here is itself called by what was typed, as the springs are by {@code valve springs}. */
+    boolean tells(String typed) {
+        String word = " " + typed.toLowerCase(Locale.ROOT);
+        return all.stream().anyMatch(found -> (" " + found.title().toLowerCase(Locale.ROOT)).contains(word));
     }
 
     boolean hasMore() {

@@ -28,6 +28,15 @@ public interface Place {
     /** Somebody asks for the place itself while it is in view: what was put over it goes. */
     default void again() {}
 
+    /**
+     * Somebody asks for the place itself, from elsewhere or from there. Who comes by Back or from a sheet does not.
+     *
+     * @return whether it is shown anew, with the focus where it begins, and not as he left it
+     */
+    default boolean anew() {
+        return false;
+    }
+
     /** Shows one record of the place, by the text form of its id. Called after {@link #refresh}. */
     default void open(String record) {}
 

@@ -49,6 +49,7 @@ public final class ShellPane extends JPanel {
     private final ShellCommands own;
     private final Commands commands;
     private final WorkWatch watch;
+    private @Nullable PlaceId calledFrom;
 
     /**
      * @param places those that there are; the rail shows them in its own order
@@ -62,7 +63,7 @@ public final class ShellPane extends JPanel {
         Styles.as(Styles.BENCH, this);
         pages = new Pages(places, new AboutPage(texts, context.about()));
         status = new StatusStrip(texts.get("shell.status"));
-        rail = new Rail(texts, pages.ids(), this::goKeepingFocus, this::focusPage);
+        rail = new Rail(texts, pages.ids(), this::goKeepingFocus, this::enter);
         chooser = new PlaceChooser(texts, pages.ids(), this::goKeepingFocus);
         help = new HelpPane(texts, () -> showHelp(false));
         own = new ShellCommands(context, this, pages.ids());
@@ -102,8 +103,33 @@ public final class ShellPane extends JPanel {
             if (there) {
                 place().ifPresent(Place::again);
             }
-            focusPage();
+            boolean anew = visit.record() == null && place().filter(Place::anew).isPresent();
+            (anew ? firstFocus() : pageFocus()).requestFocusInWindow();
         }
+    }
+
+    /** The place that a page which stands aside belongs to stays lit until one goes elsewhere. */
+    private void goAside(PlaceId place) {
+        PlaceId from = lit();
+        go(Visit.to(place));
+        calledFrom = from;
+        showRail();
+    }
+
+    /** Goes to the place that is lit where another is in view; into the page otherwise. */
+    private void enter() {
+        PlaceId lit = lit();
+        if (lit == null || place().map(Place::id).equals(Optional.of(lit))) {
+            focusPage();
+        } else {
+            go(Visit.to(lit));
+        }
+    }
+
+    /** What the rail shows: the place in view, or the one that called for the page that stands there. */
+    private @Nullable PlaceId lit() {
+        PlaceId shown = place().map(Place::id).orElse(null);
+        return shown == null || calledFrom == null || desk.title(shown).isEmpty() ? shown : calledFrom;
     }
 
     public Optional<Visit> current() {
@@ -271,6 +297,7 @@ public final class ShellPane extends JPanel {
         if (!place().map(Place::id).equals(Optional.of(id))) {
             visits.go(visit);
             arrive(visit);
+            place().ifPresent(Place::anew);
         }
     }
 
@@ -280,6 +307,7 @@ public final class ShellPane extends JPanel {
     }
 
     private void arrive(Visit visit) {
+        calledFrom = null;
         pages.show(visit);
         showHeading();
         showRail();
@@ -314,7 +342,7 @@ public final class ShellPane extends JPanel {
     }
 
     private void showRail() {
-        PlaceId chosen = place().map(Place::id).orElse(null);
+        PlaceId chosen = lit();
         rail.show(desk, chosen);
         chooser.show(chosen);
     }
@@ -350,6 +378,11 @@ public final class ShellPane extends JPanel {
         }
 
         @Override
+        public void goAside(PlaceId place) {
+            ShellPane.this.goAside(place);
+        }
+
+        @Override
         public void changed() {
             place().ifPresent(Place::refresh);
             recountElsewhere();
@@ -378,6 +411,9 @@ public final class ShellPane extends JPanel {
         @Override
         public void headingChanged(PlaceId place) {
             showHeading();
+            if (calledFrom != null) {
+                showRail();
+            }
             followHelp();
         }
 

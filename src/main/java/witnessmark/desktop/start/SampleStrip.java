@@ -106,6 +106,20 @@ public final class SampleStrip {
         context.opening().resetSample();
     }
 
+    /** Walks on to the next chapter, as the button of the strip does, whether the strip is up or not. */
+    void walkOn() {
+        if (!context.logbook().day().equals(context.logbook().today().day())) {
+            reports.say("beforewego.sample.another");
+            return;
+        }
+        context.tasks()
+                .run(
+                        reports.texts().get("beforewego.sample.reading"),
+                        () -> sample.nextChapter(folder),
+                        next -> next.ifPresentOrElse(this::walkOn, () -> reports.say("beforewego.sample.told")),
+                        reports::failed);
+    }
+
     private void walkOn(Story.Chapter chapter) {
         reports.say("beforewego.sample.walking", chapter.name());
         context.tasks()

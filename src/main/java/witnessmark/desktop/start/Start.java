@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.bank.BankContext;
 import witnessmark.desktop.bank.BankStatements;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
@@ -31,6 +32,7 @@ public final class Start {
     private final FileOut season;
     private final FileOut seasonSheet;
     private final BuildSheetOut buildSheet;
+    private @Nullable SampleStrip walksOn;
     private Supplier<SeasonAsked> seasonAsked = () -> SeasonAsked.USUAL;
 
     /** @param actions what the first place leads to */
@@ -95,7 +97,7 @@ public final class Start {
         return place;
     }
 
-    /** The commands of the Logbook menu. */
+    /** The commands of the Logbook menu; to be asked for after {@link #sampleStrip} where the sample is open. */
     public List<Command> commands() {
         return new StartCommands(
                         context,
@@ -110,7 +112,8 @@ public final class Start {
                                 bank,
                                 season,
                                 seasonSheet,
-                                buildSheet::writeOut))
+                                buildSheet::writeOut,
+                                walksOn == null ? null : walksOn::walkOn))
                 .all();
     }
 
@@ -147,7 +150,9 @@ public final class Start {
 
     /** The strip for when the logbook in the window is the sample season. Call its {@code show} once the window is up. */
     public SampleStrip sampleStrip(SampleSeason sample, Path seasonFolder) {
-        return new SampleStrip(context, reports, sample, seasonFolder, this::startOwn);
+        SampleStrip strip = new SampleStrip(context, reports, sample, seasonFolder, this::startOwn);
+        walksOn = strip;
+        return strip;
     }
 
     /** Shows the page that begins an own logbook. */

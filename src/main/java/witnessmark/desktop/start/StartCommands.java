@@ -29,13 +29,15 @@ final class StartCommands {
             BankStatements bank,
             FileOut season,
             FileOut seasonSheet,
-            Runnable buildSheet) {}
+            Runnable buildSheet,
+            @Nullable Runnable walkOn) {}
 
     StartCommands(StartContext context, Work work) {
         this.texts = context.texts();
         add("beforewego.command.new", 1, Keys.menu(KeyEvent.VK_N), work.startOwn());
         add("beforewego.command.open", 1, Keys.menu(KeyEvent.VK_O), work.openAnother());
         add("beforewego.command.sample", 1, null, context.opening()::openSample);
+        walkOn(work.walkOn());
         recent(context);
         add("jobsheet.command.print", 3, Keys.menu(KeyEvent.VK_P), work.jobSheet()::writeOut);
         add("beforewego.command.import", 3, null, work.folder()::bringIn);
@@ -53,6 +55,14 @@ final class StartCommands {
 
     List<Command> all() {
         return List.copyOf(all);
+    }
+
+    private void walkOn(@Nullable Runnable walk) {
+        if (walk == null) {
+            add("beforewego.command.walkOn", 1, null, () -> {}).disable(texts.get("beforewego.command.walkOn.own"));
+        } else {
+            add("beforewego.command.walkOn", 1, null, walk);
+        }
     }
 
     private void recent(StartContext context) {

@@ -82,7 +82,7 @@ final class FailureSections {
                     letter(page.failures(), failure),
                     ink.day(incident.at().day()),
                     ink.season().name(incident)));
-            places.forEach(place -> cells.add(ink.amount(failure.cost().column(place, page.switches()))));
+            places.forEach(place -> cells.add(ink.money().in(place, failure.cost(), page.switches())));
             cells.add(ink.amount(failure.cost().total(page.switches())));
             rows.add(line(cells.toArray(String[]::new)));
         }

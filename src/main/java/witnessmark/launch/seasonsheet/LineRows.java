@@ -1,38 +1,33 @@
 package witnessmark.launch.seasonsheet;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Piece;
-import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonPieces;
-import witnessmark.domain.CostBasis;
 import witnessmark.domain.CostLine;
 import witnessmark.domain.Id;
-import witnessmark.quantity.Money;
-import witnessmark.quantity.RunningTime;
 import witnessmark.report.SeasonSheet.Cell;
 import witnessmark.report.SeasonSheet.Column;
 import witnessmark.report.SeasonSheet.Row;
 import witnessmark.report.SeasonSheet.Weight;
+import witnessmark.wording.PieceWords;
 
 /** Words costs line by line, in columns that are the same in every table. Each cost has one number. */
 final class LineRows {
-    private static final long MINUTE = 60_000;
-
     /** Where in a row it says what it was for. */
     static final int WHAT = 2;
 
     private final SeasonInk ink;
+    private final PieceWords words;
     private final Map<Id<CostLine>, Integer> numbers = new HashMap<>();
 
     LineRows(SeasonInk ink, SeasonPieces pieces) {
         this.ink = ink;
+        this.words = new PieceWords(ink.texts(), ink.measures(), ink.facts());
         Stream.concat(pieces.counted().stream(), pieces.kept().stream())
                 .map(Piece::line)
                 .distinct()
@@ -54,10 +49,10 @@ final class LineRows {
         if (where) {
             columns.add(Column.mark(ink.say("lines.where")));
         }
-        columns.add(Column.figure(ink.say("lines.paid")));
-        columns.add(Column.figure(ink.say("lines.back")));
-        columns.add(Column.figure(ink.say("lines.carried")));
-        columns.add(Column.figure(ink.say("lines.counted")));
+        columns.add(Column.figure(ink.texts().get("season.column.paid")));
+        columns.add(Column.figure(ink.texts().get("season.column.back")));
+        columns.add(Column.figure(ink.texts().get("season.column.kept")));
+        columns.add(Column.figure(ink.texts().get("season.column.counts")));
         return columns;
     }
 
@@ -83,9 +78,9 @@ final class LineRows {
         if (where) {
             cells.add(Cell.of(ink.money().column(piece.place())));
         }
-        cells.add(Cell.of(ink.amount(home(line, line.paid()))));
-        cells.add(Cell.of(ink.some(home(line, line.recovered()))));
-        cells.add(Cell.of(ink.some(home(line, line.carried()))));
+        cells.add(Cell.of(ink.amount(words.paid(piece))));
+        cells.add(Cell.of(ink.some(words.back(piece))));
+        cells.add(Cell.of(ink.some(words.kept(piece))));
         cells.add(Cell.of(ink.amount(piece.amount())));
         return new Row(Weight.LINE, cells);
     }
@@ -98,43 +93,9 @@ final class LineRows {
             ink.event(piece.event()).ifPresent(said::add);
             ink.car(piece.car()).ifPresent(said::add);
         }
-        if (piece.planned()) {
-            said.add(ink.texts().get("season.line.planned"));
-        }
-        if (piece.allocated()) {
-            said.add(ink.texts().get("season.line.allocated"));
-        }
-        if (line.basis() == CostBasis.COMMITTED) {
-            said.add(ink.say("line.committed"));
-        }
-        @Nullable Integer minutes = line.minutes();
-        if (line.basis() == CostBasis.VALUED && minutes != null) {
-            said.add(ink.say("line.work", ink.measures().hours(new RunningTime(minutes * MINUTE))));
-        }
-        if (line.rate() != null) {
-            said.add(ink.rate(line.paid(), line.rate()));
-        }
-        said.add(share(piece, line));
+        said.addAll(words.said(piece));
         said.removeIf(String::isEmpty);
         return ink.measures().row(said);
-    }
-
-    /** Where a piece is not all of its line that counts on its day. */
-    private String share(Piece piece, CostLine line) {
-        LocalDate day = line.day();
-        if (!piece.day().equals(day)) {
-            return ink.say("line.carriedFrom", ink.measures().date(day));
-        }
-        Money carried = home(line, line.carried());
-        Money whole = piece.place() == Place.KEPT
-                ? carried
-                : home(line, line.paid()).minus(home(line, line.recovered())).minus(carried);
-        return piece.amount().equals(whole) ? "" : ink.say("line.share", ink.amount(whole));
-    }
-
-    /** A piece's line has its rate, or it would be none. */
-    private Money home(CostLine line, Money amount) {
-        return ink.home(amount, line.rate()).orElseThrow();
     }
 
     private CostLine line(Id<CostLine> id) {

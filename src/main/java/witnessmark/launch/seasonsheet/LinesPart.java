@@ -54,6 +54,7 @@ final class LinesPart {
         sections.add(listed("lines.e", sheet.pieces().broughtIn()));
         sections.add(budget());
         sections.add(income());
+        sections.add(new KindSections(ink, sheet.page()).behind(lines));
         sections.removeIf(section -> section.rows().isEmpty());
         return new Part(
                 ink.say("lines.title"),

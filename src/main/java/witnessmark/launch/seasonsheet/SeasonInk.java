@@ -79,7 +79,7 @@ final class SeasonInk {
 
     /** {@code 12 000 JPY at 0.0061}. */
     String rate(Money amount, BigDecimal rate) {
-        return say("line.rate", measures.money(amount), rate.toPlainString());
+        return money().atRate(amount, rate);
     }
 
     /** The amount; nothing where it is none. */
@@ -89,10 +89,7 @@ final class SeasonInk {
 
     /** The year goes without saying where it is the season's. */
     String day(LocalDate day) {
-        return season.first().getYear() == season.last().getYear()
-                        && day.getYear() == season.last().getYear()
-                ? measures.shortDate(day)
-                : measures.date(day);
+        return season().day(season, day);
     }
 
     /** In the home currency; empty where that takes a rate nobody wrote down. */

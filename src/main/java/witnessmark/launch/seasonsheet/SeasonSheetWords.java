@@ -60,9 +60,11 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
         for (BarsBy by : BarsBy.values()) {
             sections.add(new BarSection(ink, facts).by(by));
         }
+        sections.add(new KindSections(ink, page).kinds());
         sections.add(new LifeSection(ink, facts).life());
         sections.add(new DecisionSection(ink, page).decisions());
         sections.add(failures.prevention());
+        sections.add(new SettleSection(ink, page.settle()).settle());
         sections.add(beside.seasons());
         sections.add(money.rates());
         sections.add(money.noRate());
@@ -97,6 +99,12 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
                 measures.date(season.last()),
                 page.total().currency().getCurrencyCode()));
         under.addAll(ink.season().notes(page.total(), page.span(), page.switches(), page.cost()));
+        ink.season()
+                .unwritten(
+                        facts.facts(),
+                        page.failures().stream().map(Failure::cost).toList(),
+                        page.switches())
+                .ifPresent(under::add);
         return under;
     }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import witnessmark.cost.HomeCurrency;
 import witnessmark.domain.BankLine;
 import witnessmark.domain.Entry;
@@ -91,7 +92,18 @@ public final class TakeStatement {
                 fresh.add(numbered);
             }
         }
-        return new Statement(form, fresh, known, unread, rows.odd());
+        return new Statement(form, fresh, known, unread, rows.odd(), firstDay());
+    }
+
+    private Statement.@Nullable DayRead firstDay() {
+        for (StatementRows.Row row : rows.rows()) {
+            String written = text(row, form.dayColumn());
+            Optional<LocalDate> day = BankDays.read(written, form.dayPattern());
+            if (day.isPresent()) {
+                return new Statement.DayRead(written, day.get());
+            }
+        }
+        return null;
     }
 
     private Optional<BankLine> line(StatementRows.Row row) {

@@ -4,13 +4,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
+import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.NoRate;
-import witnessmark.cost.result.Refund;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Span;
 import witnessmark.cost.result.Switches;
-import witnessmark.domain.CostLine;
+import witnessmark.cost.result.Unsettled;
 import witnessmark.domain.Entry;
 import witnessmark.domain.IncomeLine;
 import witnessmark.domain.Season;
@@ -25,13 +25,12 @@ import witnessmark.quantity.Money;
  * @param span the lowest and highest that total can be
  * @param by what the bars put failures under
  * @param bars dearest first
+ * @param kinds what went on each kind of part, failed or not, dearest first
  * @param failures dearest first
  * @param budget by event and car, in the order of the calendar
  * @param decisions of the season, in the order they were put
  * @param income in the order of its days
- * @param toCharge costs that are a customer's and were not charged yet
- * @param refunds costs that can still be asked back, the first last day first
- * @param kept costs with something still to be used
+ * @param settle what can be asked back, is to be charged or is kept for later
  * @param noRate costs that are in no total
  * @param beside the seasons there are, this one among them
  */
@@ -42,24 +41,21 @@ public record SeasonPage(
         Span span,
         BarsBy by,
         List<Bar> bars,
+        List<KindCost> kinds,
         List<Failure> failures,
         List<BudgetRow> budget,
         List<Decided> decisions,
         List<Entry<IncomeLine>> income,
-        List<Entry<CostLine>> toCharge,
-        List<Refund> refunds,
-        List<Entry<CostLine>> kept,
+        Unsettled settle,
         List<NoRate> noRate,
         List<Beside> beside) {
     public SeasonPage {
         bars = List.copyOf(bars);
+        kinds = List.copyOf(kinds);
         failures = List.copyOf(failures);
         budget = List.copyOf(budget);
         decisions = List.copyOf(decisions);
         income = List.copyOf(income);
-        toCharge = List.copyOf(toCharge);
-        refunds = List.copyOf(refunds);
-        kept = List.copyOf(kept);
         noRate = List.copyOf(noRate);
         beside = List.copyOf(beside);
     }

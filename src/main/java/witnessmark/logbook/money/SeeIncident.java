@@ -6,12 +6,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.Costs;
 import witnessmark.cost.Failures;
 import witnessmark.cost.LifeLost;
 import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.Place;
 import witnessmark.domain.Cause;
 import witnessmark.domain.Decision;
 import witnessmark.domain.Entry;
@@ -85,12 +87,16 @@ public final class SeeIncident {
         return Failures.all(facts, book, asOf, piece -> true).stream()
                 .filter(cost -> cost.incident().equals(id))
                 .findFirst()
-                .orElseGet(() -> new IncidentCost(id, book.home(), List.of()));
+                .orElseGet(() -> nothing(id, book));
     }
 
     private IncidentCost cost(Id<Incident> id) {
         IncidentCost known = costs.get(id);
-        return known == null ? new IncidentCost(id, book.home(), List.of()) : known;
+        return known == null ? nothing(id, book) : known;
+    }
+
+    private static IncidentCost nothing(Id<Incident> id, CostBook book) {
+        return new IncidentCost(id, book.home(), List.of(), Set.of(Place.CASH, Place.LABOUR));
     }
 
     private static boolean open(Entry<Incident> incident, AsOf asOf) {

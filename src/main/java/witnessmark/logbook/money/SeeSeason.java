@@ -8,22 +8,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import witnessmark.cost.Bars;
 import witnessmark.cost.Costs;
 import witnessmark.cost.Failures;
+import witnessmark.cost.KindCosts;
 import witnessmark.cost.LifeLost;
-import witnessmark.cost.Refunds;
 import witnessmark.cost.SeasonRunning;
 import witnessmark.cost.SeasonTotals;
 import witnessmark.cost.Seasons;
+import witnessmark.cost.Settling;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.CostBook;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.LostLife;
 import witnessmark.cost.result.Piece;
-import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Switches;
@@ -136,7 +137,8 @@ public final class SeeSeason {
         IncidentCost together = new IncidentCost(
                 new Id<>(new java.util.UUID(0, 0)),
                 book.home(),
-                costs.stream().flatMap(cost -> cost.pieces().stream()).toList());
+                costs.stream().flatMap(cost -> cost.pieces().stream()).toList(),
+                Set.of());
         return new SeasonPage(
                 SeasonTotals.of(facts, book, asOf, season, running.all()),
                 switches,
@@ -144,13 +146,12 @@ public final class SeeSeason {
                 together.span(switches),
                 by,
                 new Bars(facts, running::of).of(by, costs, switches),
+                KindCosts.of(facts, book, season, costs, switches),
                 failures(costs, switches),
                 new BudgetRows(facts, book).of(season),
                 decisions(season),
                 income(season),
-                lines(season, line -> !line.customer().isBlank() && line.chargedOn() == null),
-                Refunds.open(facts, asOf),
-                kept(),
+                Settling.of(facts, book, asOf, season),
                 book.noRate(),
                 beside());
     }
@@ -194,25 +195,6 @@ public final class SeeSeason {
                         season.has(line.fact().day()) && !line.fact().day().isAfter(asOf.day()))
                 .sorted(Comparator.comparing(
                         (Entry<IncomeLine> line) -> line.fact().day()))
-                .toList();
-    }
-
-    private List<Entry<CostLine>> lines(SeasonSpan season, java.util.function.Predicate<CostLine> which) {
-        return facts
-                .of(CostLine.class)
-                .where(line -> season.has(line.day()) && !line.day().isAfter(asOf.day()) && which.test(line))
-                .stream()
-                .sorted(Comparator.comparing(
-                        (Entry<CostLine> line) -> line.fact().day()))
-                .toList();
-    }
-
-    private List<Entry<CostLine>> kept() {
-        return book.pieces().stream()
-                .filter(piece -> piece.place() == Place.KEPT)
-                .map(piece -> piece.line())
-                .distinct()
-                .map(id -> facts.of(CostLine.class).find(id).orElseThrow())
                 .toList();
     }
 

@@ -106,7 +106,7 @@ public final class WriteCost implements LogSheet {
 
     @Override
     public Set<SheetField> kept() {
-        return Set.of(DAY, EVENT, CAR, ENGINE, INCIDENT, SHARES, SUPPLIER, INVOICE);
+        return Set.of(DAY, EVENT, CAR, ENGINE, INCIDENT, KIND, SHARES, SUPPLIER, INVOICE);
     }
 
     @Override

@@ -48,7 +48,7 @@ public final class WriteIncome implements LogSheet {
 
     @Override
     public Set<SheetField> kept() {
-        return Set.of(EVENT, DAY);
+        return Set.of(EVENT, DAY, KIND);
     }
 
     @Override

@@ -2,8 +2,12 @@ package witnessmark.desktop.incidents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Point;
 import java.awt.event.KeyEvent;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,5 +46,24 @@ class IncidentsByKeyboardTest {
         Focus.await(window.place.panel().table().report());
         new Keyboard(window.tasks::awaitIdle).press(KeyEvent.VK_SPACE);
         assertThat(window.asked).containsExactly("report");
+    }
+
+    /** Whoever reads on in an incident goes on to the next with the arrow keys, and that is shown from its top. */
+    @Test
+    void the_list_stays_in_view_while_the_incident_scrolls_and_the_next_one_begins_at_its_top() {
+        IncidentsPanel panel = window.place.panel();
+        JComponent list = panel.table().sheet();
+        JComponent page = panel.view().component();
+        JViewport over = (JViewport) SwingUtilities.getAncestorOfClass(JViewport.class, page);
+        Keyboard keys = new Keyboard(window.tasks::awaitIdle);
+        int top = list.getLocationOnScreen().y;
+        int all = list.getHeight();
+        over.setViewPosition(new Point(0, 300));
+        keys.press(KeyEvent.VK_SHIFT);
+        assertThat(over.getViewPosition().y).isEqualTo(300);
+        assertThat(list.getLocationOnScreen().y).isEqualTo(top);
+        assertThat(list.getHeight()).isEqualTo(all).isLessThanOrEqualTo(over.getHeight());
+        keys.press(KeyEvent.VK_DOWN).press(KeyEvent.VK_SHIFT);
+        assertThat(over.getViewPosition().y).isZero();
     }
 }

@@ -13,6 +13,8 @@ import javax.swing.JList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
@@ -112,19 +114,69 @@ class SeasonByKeyboardTest {
     }
 
     @Test
+    void what_is_not_settled_and_kinds_of_part_are_gone_to_even_from_behind_a_figure_and_come_into_view() {
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(window.place.panel().lines().table().table());
+        perform("season.command.settle");
+        Focus.await(window.page().settle().table());
+        keys.press(KeyEvent.VK_SHIFT);
+        assertThat(window.page().settle().table().getVisibleRect().height).isPositive();
+        perform("season.command.kinds");
+        Focus.await(window.page().kinds().table());
+        keys.press(KeyEvent.VK_SHIFT);
+        assertThat(window.page().kinds().table().getVisibleRect().height).isPositive();
+    }
+
+    @Test
     void tab_goes_over_the_page_from_top_to_bottom_and_comes_round() {
         assertThat(TabWalk.namesFrom(window.place.firstFocus()))
                 .doesNotHaveDuplicates()
                 .containsSubsequence(
                         "Failures, dearest first",
                         "Put together by",
-                        "What it went on",
+                        "What failures went on",
+                        "What went on each kind of part",
                         "The season, car by car",
                         "Planned and used",
                         "Decisions, and what came of them",
                         "Money still to be settled",
                         "What came in",
                         "Seasons beside each other");
+    }
+
+    /** From a sheet one comes back to the line it was opened from; who asks for the ledger itself gets its top. */
+    @Test
+    void back_from_a_sheet_the_lines_are_there_still_and_asked_for_by_its_key_the_ledger_begins_at_its_top() {
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(window.place.panel().lines().table().table());
+        window.window.go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
+        window.tasks.awaitIdle();
+        Focus.await(window.place.panel().lines().table().table());
+        keys.press(KeyEvent.VK_8, InputEvent.CTRL_DOWN_MASK);
+        Focus.await(window.page().failures().table());
+        assertThat(window.said()).doesNotContain("These lines are together");
+        window.page().settle().table().requestFocusInWindow();
+        Focus.await(window.page().settle().table());
+        window.window.go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
+        Focus.await(window.page().settle().table());
+        window.window.go(PlaceId.SEASON_LEDGER);
+        Focus.await(window.page().failures().table());
+    }
+
+    /** On arrival the focus is there before the season is read. */
+    @Test
+    void rows_that_come_under_the_focus_have_one_in_hand_so_that_enter_opens_it() {
+        List<FailureLine> rows = window.page().failures().shown();
+        window.page().failures().show(List.of());
+        Focus.await(window.page().failures().table());
+        window.page().failures().show(rows);
+        assertThat(window.page().failures().selected()).isEqualTo(rows.get(0));
+    }
+
+    private void perform(String key) {
+        window.place.commands().stream()
+                .filter(command -> command.key().equals(key))
+                .forEach(Command::perform);
     }
 
     private static Stream<Component> within(Container root) {

@@ -85,6 +85,18 @@ class CommandsFindableTest {
                 });
     }
 
+    /** Springs that are there stand before the sheet that fits some; the sheet's own name stands before all. */
+    @Test
+    void by_another_word_for_it_a_command_stands_behind_records_called_so_and_by_its_name_before() {
+        CommandsFindable commands = new CommandsFindable(TEXTS, () -> List.of(command("sheets.command.fit_part")));
+        assertThat(commands.isCalled("valve springs")).isTrue();
+        assertThat(commands.isNamed("valve springs")).isFalse();
+        assertThat(commands.isNamed("fit a")).isTrue();
+        FoundGroup parts = new FoundGroup("Parts", List.of(new Found("VS-03, valve springs", "in K03", () -> {})), "");
+        assertThat(parts.tells("Valve springs")).isTrue();
+        assertThat(parts.tells("alve springs")).isFalse();
+    }
+
     @Test
     void what_no_word_says_is_not_found() {
         assertThat(found("piston zebra")).isEmpty();

@@ -69,4 +69,16 @@ class EveryCommandFoundTest {
     void a_logbook_of_the_teams_own_is_found_by_the_words_of_its_button(String typed) {
         assertThat(first(typed)).isEqualTo("New logbook…");
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"settled", "to be settled", "ask back", "refund", "refunds"})
+    void money_to_be_settled_is_found_by_what_it_is_called_and_by_what_is_done_with_it(String typed) {
+        assertThat(first(typed)).isEqualTo("Money still to be settled");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"walk on", "walk", "next chapter", "story"})
+    void the_story_of_the_sample_is_gone_on_with_by_the_words_of_its_strip(String typed) {
+        assertThat(first(typed)).isEqualTo("Walk on in the sample");
+    }
 }

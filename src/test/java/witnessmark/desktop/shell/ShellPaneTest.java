@@ -119,6 +119,27 @@ class ShellPaneTest {
     }
 
     @Test
+    void a_sheet_that_stands_in_another_place_leaves_the_place_it_was_called_from_lit() {
+        gallery.desk.go(PlaceId.ENGINES);
+        gallery.desk.goAside(PlaceId.BEFORE_WE_GO);
+        gallery.desk.title(PlaceId.BEFORE_WE_GO, "Write a cost");
+        assertThat(shown()).isEqualTo(PlaceId.BEFORE_WE_GO);
+        assertThat(lit()).isEqualTo(PlaceId.ENGINES);
+        gallery.desk.goAside(PlaceId.BEFORE_WE_GO);
+        assertThat(lit()).as("another sheet over the sheet").isEqualTo(PlaceId.ENGINES);
+        gallery.desk.heading(PlaceId.BEFORE_WE_GO, "Wed 8 Jul");
+        assertThat(lit()).as("the sheet is gone").isEqualTo(PlaceId.BEFORE_WE_GO);
+        gallery.desk.go(PlaceId.ENGINES);
+        gallery.desk.title(PlaceId.BEFORE_WE_GO, "Write a cost");
+        gallery.desk.go(PlaceId.BEFORE_WE_GO);
+        assertThat(lit()).as("gone to by its own key").isEqualTo(PlaceId.BEFORE_WE_GO);
+    }
+
+    private PlaceId lit() {
+        return pane.rail().places().getSelectedValue().place();
+    }
+
+    @Test
     void a_page_remembered_that_no_longer_exists_is_not_gone_to() {
         pane.go(new Visit("INCIDENTS", null));
         assertThat(shown()).isEqualTo(PlaceId.BEFORE_WE_GO);

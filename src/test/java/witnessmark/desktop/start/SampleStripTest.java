@@ -82,6 +82,21 @@ class SampleStripTest {
         assertThat(window.opened).containsExactly("undo");
     }
 
+    /** As the command does that is found by "walk on", strip or no strip; and not while another day is looked at. */
+    @Test
+    void by_its_command_the_story_goes_on_too() {
+        window.desk.dismissNotice();
+        window.logbook.lookAsOf(java.time.LocalDate.of(2026, 5, 1));
+        window.strip.walkOn();
+        window.settle();
+        assertThat(window.said()).contains("You look at another day.");
+        window.logbook.lookAsOf(null);
+        window.strip.walkOn();
+        window.settle();
+        window.settle();
+        assertThat(window.said()).contains("Walked on to Round 6, Thornacre.");
+    }
+
     @Test
     void a_step_of_the_story_taken_back_moves_the_day_back_and_is_offered_again() {
         window.press("Walk on to Round 6, Thornacre");

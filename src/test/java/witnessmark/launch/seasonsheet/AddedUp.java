@@ -15,7 +15,7 @@ import witnessmark.report.PdfRows;
 
 /** Adds the printed lines up as somebody with the paper in hand does, and holds each printed sum against them. */
 final class AddedUp {
-    private static final Pattern TABLE = Pattern.compile("([A-G][0-9]*)\\. .*");
+    private static final Pattern TABLE = Pattern.compile("([A-H][0-9]*)\\. .*");
     private static final Pattern NUMBER = Pattern.compile("[0-9\u2009]+");
 
     private final Map<String, BigDecimal> totals = new HashMap<>();

@@ -179,6 +179,54 @@ class SeasonSheetTest {
                 .contains("RS-05: no limit is written down");
     }
 
+    /** Springs by hand: 272 and 272 while nothing failed, 368 at a failure, and 6 064 that their own failure cost besides. */
+    @Test
+    void what_went_on_a_kind_of_part_is_printed_and_its_lines_add_up_to_it() {
+        PdfRows printed = printed(END, SeasonAsked.USUAL);
+        List<String> springs = printed.all().stream()
+                .filter(row -> row.size() == 5 && row.get(0).equals("Valve springs"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(springs.subList(1, 5).stream()
+                        .map(cell -> PdfRows.figure(cell).orElseThrow())
+                        .toList())
+                .containsExactly(
+                        new BigDecimal("544.00"),
+                        new BigDecimal("368.00"),
+                        new BigDecimal("6064.00"),
+                        new BigDecimal("6976.00"));
+        AddedUp added = AddedUp.of(printed);
+        assertThat(added.sum("H", "Valve springs")).isEqualByComparingTo("6976.00");
+        List<String> none = printed.all().stream()
+                .filter(row -> row.get(0).equals("No kind of part named"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(added.total("H")
+                        .add(PdfRows.figure(none.get(none.size() - 1)).orElseThrow()))
+                .as("failures, racing with the weekends they spoiled, and own work: each once")
+                .isEqualByComparingTo(added.failures()
+                        .add(figure(printed, "on weekends spoiled"))
+                        .add(added.total("B"))
+                        .add(added.total("C")));
+    }
+
+    /** The same sums by hand as on the screen of that evening: 4 × 520 to ask back, 272 + 252 to charge. */
+    @Test
+    void money_still_to_be_settled_is_listed_and_summed_up_as_on_the_screen() {
+        PdfRows printed = printed(SampleViews.opening(), SeasonAsked.USUAL);
+        List<List<String>> rows = printed.all().stream()
+                .dropWhile(row -> !row.get(0).equals("Money still to be settled"))
+                .skip(2)
+                .limit(9)
+                .toList();
+        assertThat(rows.subList(0, 6))
+                .extracting(row -> row.get(row.size() - 1))
+                .containsExactly("520.00", "520.00", "520.00", "520.00", "272.00", "252.00");
+        assertThat(rows.subList(6, 9))
+                .extracting(row -> row.get(0) + " " + row.get(1).replace("\u2009", " "))
+                .containsExactly("To be asked back 2 080.00", "To be charged 524.00", "Together 2 604.00");
+    }
+
     /** However long a season is, each cost is on its pages, each sum is that of its lines, and headings go with them. */
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})

@@ -211,6 +211,26 @@ class WhatSheetsOfMoneyRefuseTest {
                 "31 Dec 2025");
     }
 
+    /** So that it can be said of a failure that nobody's time went on it. */
+    @Test
+    void no_hours_of_own_work_can_be_written_down() {
+        own.save(new SetHourRate(), "rate_amount", "42", "rate_from", "1 Jan 2026")
+                .orThrow();
+        own.save(
+                        new WriteCost(),
+                        "cost_what",
+                        "no own work",
+                        "cost_basis",
+                        CostBasis.VALUED.code(),
+                        "cost_hours",
+                        "0",
+                        "day",
+                        "9 Mar")
+                .orThrow();
+        assertThat(own.only(CostLine.class).paid().text()).isEqualTo("0.00 GBP");
+        assertThat(own.only(CostLine.class).minutes()).isZero();
+    }
+
     @Test
     void a_day_of_another_season_asks_and_may_be_saved() {
         Problem asked = queries(new WriteCost(), cost("day", "30 Dec 2025")).get(WriteCost.DAY);
