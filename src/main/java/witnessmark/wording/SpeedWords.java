@@ -143,19 +143,21 @@ public final class SpeedWords {
     /** How much would have to lie between crown and head at rest, so that the margin is kept even at the low end. */
     private Optional<String> rightened(SpeedAnswer answer, int rpm) {
         Double margin = answer.margin();
-        return answer.nearest(rpm)
-                .filter(side -> margin != null && side.headAt(rpm).low() < margin)
-                .map(side -> {
-                    double wanted = side.deck()
-                            + side.above()
-                            + margin
-                            - side.headAt(rpm).low();
-                    return texts.get(
-                            "speed.righten",
-                            millimetres(margin),
-                            speed(rpm),
-                            millimetres(Math.ceil(wanted * 100) / 100));
-                });
+        return margin == null
+                ? Optional.empty()
+                : answer.nearest(rpm)
+                        .filter(side -> side.headAt(rpm).low() < margin)
+                        .map(side -> {
+                            double wanted = side.deck()
+                                    + side.above()
+                                    + margin
+                                    - side.headAt(rpm).low();
+                            return texts.get(
+                                    "speed.righten",
+                                    millimetres(margin),
+                                    speed(rpm),
+                                    millimetres(Math.ceil(wanted * 100) / 100));
+                        });
     }
 
     /** Whether the ring is met, for each cylinder whose ring hangs over; a sentence that none does else. */

@@ -17,7 +17,6 @@ import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.domain.MeasureKind;
 import witnessmark.logbook.measuring.Finding;
-import witnessmark.wording.FitWords;
 import witnessmark.wording.Texts;
 
 /** How the figures stand, worst first: a line for each kind, which opens to what it rests on. */

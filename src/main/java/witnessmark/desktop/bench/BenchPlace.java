@@ -79,7 +79,8 @@ public final class BenchPlace implements Place {
                 this::set);
         this.speed = new SpeedSide(
                 texts, context.measures(), context.tasks(), () -> context.book().view(), this::failed);
-        this.panel = new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::print, this::save, speed);
+        this.panel =
+                new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::print, this::save, speed);
         panel.answers().ways(this::ways);
         this.again = Buttons.plain(Caption.of(texts.get("bench.again")), this::refresh);
         this.commands = List.of(

@@ -1,7 +1,6 @@
 package witnessmark.desktop.bench;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
