@@ -15,11 +15,11 @@ import picocli.CommandLine.Parameters;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
-import witnessmark.fit.WhatIf;
-import witnessmark.fit.speed.AtSpeed;
-import witnessmark.fit.speed.Closing;
-import witnessmark.fit.speed.RodLoads;
-import witnessmark.fit.speed.SpeedAnswer;
+import witnessmark.fit.result.AtSpeed;
+import witnessmark.fit.result.Closing;
+import witnessmark.fit.result.RodLoad;
+import witnessmark.fit.result.SpeedAnswer;
+import witnessmark.fit.result.WhatIf;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeAtSpeed;
@@ -233,7 +233,7 @@ final class SpeedOf implements Callable<Integer> {
         }
     }
 
-    private static void put(ObjectNode node, RodLoads.Load load) {
+    private static void put(ObjectNode node, RodLoad load) {
         node.put("rpm", load.rpm()).put("rodNewtons", Math.round(load.rod()));
         put(load.bolt() == null ? null : Math.round(load.bolt()), newtons -> node.put("boltNewtons", newtons));
         if (load.margin() != null) {

@@ -49,7 +49,7 @@ public final class Pulls {
      * How far the pull may lie from what is worked out, either way, as a share: by torque 30 %, by angle 15 %, by stretch
      * 5 %, the wide ends of what bolting notes give for hand tools.
      */
-    public static double scatter(JointMethod method) {
+    static double scatter(JointMethod method) {
         return switch (method) {
             case TORQUE -> 0.30;
             case ANGLE, TORQUE_AND_ANGLE -> 0.15;
@@ -79,7 +79,16 @@ public final class Pulls {
                 ? null
                 : hold(Objects.requireNonNull(fastener), each, lacks);
         Integer proof = fastener == null ? null : fastener.proofNewtons();
-        return new Pull(joint, each == null ? null : way, each, inputs, proof, hold, lacks, finding(each, proof, hold));
+        return new Pull(
+                joint,
+                each == null ? null : way,
+                each,
+                scatter(joint.method()),
+                inputs,
+                proof,
+                hold,
+                lacks,
+                finding(each, proof, hold));
     }
 
     /** What its maker says, said for the same way of tightening, comes before what is worked out. */

@@ -5,9 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import witnessmark.domain.Joint;
-import witnessmark.domain.JointMethod;
 import witnessmark.domain.PartKind;
-import witnessmark.fit.Pulls;
 import witnessmark.fit.result.Pull;
 
 /** What tightened fasteners pull with, in words; the value always with its method and lubricant beside it. */
@@ -74,10 +72,7 @@ public final class PullWords {
         lines.add(new FitWords.Line(
                 texts.get("fit.pull.way." + way.name().toLowerCase(Locale.ROOT)), force(each.likely()), ""));
         lines.add(new FitWords.Line(
-                texts.get(
-                        "fit.pull.scatter",
-                        records.word(pull.joint().method()),
-                        scatter(pull.joint().method())),
+                texts.get("fit.pull.scatter", records.word(pull.joint().method()), Math.round(pull.scatter() * 100)),
                 texts.get("fit.pull.between", force(each.least()), force(each.most())),
                 ""));
         if (pull.proof() != null) {
@@ -154,9 +149,5 @@ public final class PullWords {
 
     private String times(long clamp, long gas) {
         return texts.get("fit.pull.times.figure", measures.number(BigDecimal.valueOf((double) clamp / gas), DECIMALS));
-    }
-
-    private static int scatter(JointMethod method) {
-        return (int) Math.round(Pulls.scatter(method) * 100);
     }
 }

@@ -11,12 +11,12 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.MeasureKind;
 import witnessmark.fit.result.Answer;
-import witnessmark.fit.speed.AtSpeed;
-import witnessmark.fit.speed.Closing;
-import witnessmark.fit.speed.Conditions;
-import witnessmark.fit.speed.Marks;
-import witnessmark.fit.speed.RodLoads;
-import witnessmark.fit.speed.SpeedAnswer;
+import witnessmark.fit.result.AtSpeed;
+import witnessmark.fit.result.Closing;
+import witnessmark.fit.result.Conditions;
+import witnessmark.fit.result.MarkReading;
+import witnessmark.fit.result.RodLoad;
+import witnessmark.fit.result.SpeedAnswer;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Temperature;
 
@@ -251,7 +251,7 @@ public final class SpeedWords {
     }
 
     /** What the rod bolts hold at a speed. */
-    public String load(RodLoads.Load load, boolean overRev) {
+    public String load(RodLoad load, boolean overRev) {
         String key = overRev ? "speed.load.over_rev" : "speed.load";
         String rod = kilonewtons(load.rod());
         if (load.bolt() == null) {
@@ -269,7 +269,7 @@ public final class SpeedWords {
     }
 
     /** What the marks fit, as a hint. */
-    public List<String> marks(Marks.Reading reading) {
+    public List<String> marks(MarkReading reading) {
         List<String> lines = new ArrayList<>();
         lines.add(texts.get(reading.toldApart() ? "speed.marks" : "speed.marks.alike"));
         reading.fits()

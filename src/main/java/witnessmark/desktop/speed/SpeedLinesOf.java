@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.fit.result.Answer;
-import witnessmark.fit.speed.SpeedAnswer;
+import witnessmark.fit.result.SpeedAnswer;
 import witnessmark.logbook.measuring.SpeedPage;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Measures;

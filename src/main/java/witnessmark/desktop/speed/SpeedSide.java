@@ -18,7 +18,7 @@ import witnessmark.desktop.task.Latest;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Build;
 import witnessmark.domain.Id;
-import witnessmark.fit.WhatIf;
+import witnessmark.fit.result.WhatIf;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeAtSpeed;
 import witnessmark.wording.Measures;

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
-import witnessmark.fit.WhatIf;
+import witnessmark.fit.result.WhatIf;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.typed.MeasureUnit;
 import witnessmark.quantity.typed.Typed;

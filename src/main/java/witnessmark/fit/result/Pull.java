@@ -11,6 +11,7 @@ import witnessmark.quantity.Pressure;
  * @param joint as it was tightened, by its last stage
  * @param way what the pull comes of, or null when it cannot be worked out
  * @param each pull of one fastener, or null when it cannot be worked out
+ * @param scatter how far it may lie from that either way, as a share
  * @param inputs the figures it comes of, in the order they go in
  * @param proof newtons one of them takes without staying longer, or null when not written down
  * @param hold what the group holds against; null where it holds no gas, or something for it is missing
@@ -21,6 +22,7 @@ public record Pull(
         Joint joint,
         @Nullable Way way,
         @Nullable Range each,
+        double scatter,
         List<Input> inputs,
         @Nullable Integer proof,
         @Nullable Hold hold,

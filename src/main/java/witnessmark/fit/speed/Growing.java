@@ -5,8 +5,10 @@ import java.util.stream.Stream;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.fit.result.Basis;
+import witnessmark.fit.result.Closing;
+import witnessmark.fit.result.Conditions;
 import witnessmark.fit.result.Given;
-import witnessmark.fit.speed.SpeedAnswer.Lack;
+import witnessmark.fit.result.SpeedAnswer.Lack;
 import witnessmark.mechanics.FirstOrder;
 import witnessmark.mechanics.Growth;
 import witnessmark.mechanics.SliderCrank;
@@ -40,7 +42,7 @@ final class Growing {
             at[i] = alphas[i];
             at[PARTS + i] = warmer[i] - warm.measuredAt();
             standards[i] = FirstOrder.withinHalfWidth(Stuff.ALPHA_HALF_WIDTH * alphas[i]);
-            standards[PARTS + i] = FirstOrder.withinHalfWidth(Conditions.HALF_WIDTH);
+            standards[PARTS + i] = FirstOrder.withinHalfWidth(Warm.HALF_WIDTH);
         }
         FirstOrder carried = FirstOrder.of(
                 x -> Growth.closes(

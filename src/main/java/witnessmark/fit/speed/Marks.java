@@ -12,6 +12,9 @@ import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.fit.Sheet;
 import witnessmark.fit.result.Given;
+import witnessmark.fit.result.MarkReading;
+import witnessmark.fit.result.MarkReading.Fit;
+import witnessmark.fit.result.MarkReading.How;
 
 /**
  * What the marks of contact on the crowns fit: the piston has come up by what it stood below the deck and by how deep its
@@ -26,43 +29,8 @@ public final class Marks {
 
     private Marks() {}
 
-    /**
-     * @param rises how far each marked piston came up, in millimetres by cylinder
-     * @param fits what may have made that, the least left over first
-     * @param toldApart whether the first fits better than the next by more than a mark is read to
-     */
-    public record Reading(SortedMap<Integer, Double> rises, List<Fit> fits, boolean toldApart) {
-        public Reading {
-            rises = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(rises));
-            fits = List.copyOf(fits);
-        }
-    }
-
-    /**
-     * One way the marks may have come about.
-     *
-     * @param how which
-     * @param cylinder the one that stands apart, or null
-     * @param amount by how much pistons came up in it, in millimetres; for bending at the throw that gives most
-     * @param leftOver root of the mean square of what it leaves, over as many as are free, in millimetres
-     * @param residuals what it leaves of each, by cylinder
-     */
-    public record Fit(
-            How how, @Nullable Integer cylinder, double amount, double leftOver, Map<Integer, Double> residuals) {
-        public Fit {
-            residuals = Map.copyOf(residuals);
-        }
-    }
-
-    /** What may have brought the pistons up. */
-    public enum How {
-        ALIKE_IN_ALL,
-        BENDING,
-        ONE_APART
-    }
-
     /** What the marks on a sheet fit; empty where too few are read, or nothing is known of the deck. */
-    public static Optional<Reading> of(Sheet sheet) {
+    public static Optional<MarkReading> of(Sheet sheet) {
         SortedMap<Integer, Double> rises = new TreeMap<>();
         Rest rest = new Rest(sheet, null);
         for (int cylinder : sheet.numbers(MeasureKind.CROWN_MARK)) {
@@ -79,7 +47,7 @@ public final class Marks {
      * @param rises by cylinder, three at least
      * @param gives how far each throw gives beside the one that gives most, by cylinder
      */
-    static Reading read(SortedMap<Integer, Double> rises, Map<Integer, Double> gives) {
+    static MarkReading read(SortedMap<Integer, Double> rises, Map<Integer, Double> gives) {
         List<Fit> fits = new ArrayList<>();
         fits.add(fit(
                 How.ALIKE_IN_ALL,
@@ -96,7 +64,7 @@ public final class Marks {
                 .ifPresent(fits::add);
         fits.sort(Comparator.comparingDouble(Fit::leftOver));
         boolean apart = fits.size() < 2 || fits.get(1).leftOver() - fits.get(0).leftOver() > READ_TO;
-        return new Reading(rises, fits, apart);
+        return new MarkReading(rises, fits, apart);
     }
 
     /** {@code rise = amount · gives}, by least squares. */

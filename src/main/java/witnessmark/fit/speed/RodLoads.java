@@ -8,7 +8,9 @@ import witnessmark.domain.Fastener;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.SpeedFigures;
 import witnessmark.fit.Sheet;
+import witnessmark.fit.result.Conditions;
 import witnessmark.fit.result.Pull;
+import witnessmark.fit.result.RodLoad;
 import witnessmark.mechanics.SliderCrank;
 
 /** What the bolts of a rod hold together at overlap top dead centre, where no gas holds the piston back. */
@@ -16,26 +18,12 @@ public final class RodLoads {
     private RodLoads() {}
 
     /**
-     * At one speed.
-     *
-     * @param rpm revolutions a minute
-     * @param rod newtons that pull at the big end of the heaviest
-     * @param bolt newtons of it on one bolt; null where nobody wrote down how many a rod has
-     * @param margin pull of a bolt, at the low end of how well it is known, over its load; null where it is not known
-     */
-    public record Load(
-            double rpm,
-            double rod,
-            @Nullable Double bolt,
-            @Nullable Double margin) {}
-
-    /**
      * @param bolts what the rod bolts are, or null
      * @param pull what they pull with, or null when it is not known
      * @param speeds revolutions a minute
      * @return in the order of the speeds; empty where masses or lengths are missing
      */
-    public static List<Load> at(
+    public static List<RodLoad> at(
             Sheet sheet,
             @Nullable SpeedFigures figures,
             @Nullable Fastener bolts,
@@ -47,21 +35,19 @@ public final class RodLoads {
             return List.of();
         }
         Stretching rods = new Stretching(
-                rest,
-                crank,
-                1,
-                Conditions.hot(figures, Conditions.REFERENCE).metals().rods());
+                rest, crank, 1, Warm.hot(figures, Conditions.REFERENCE).metals().rods());
         Integer perRod = bolts == null || bolts.count() == null
                 ? null
                 : Integer.valueOf(Math.max(1, bolts.count() / Math.max(1, sheet.cylinders())));
-        List<Load> loads = new ArrayList<>();
+        List<RodLoad> loads = new ArrayList<>();
         for (int rpm : speeds) {
             sheet.numbers(MeasureKind.PISTON_MASS).stream()
                     .flatMap(cylinder -> Optional.ofNullable(rods.pull(cylinder, rpm)).stream())
                     .max(Double::compare)
                     .ifPresent(rod -> {
                         Double bolt = perRod == null ? null : Double.valueOf(rod / perRod);
-                        loads.add(new Load(rpm, rod, bolt, bolt == null || pull == null ? null : pull.least() / bolt));
+                        loads.add(
+                                new RodLoad(rpm, rod, bolt, bolt == null || pull == null ? null : pull.least() / bolt));
                     });
         }
         return loads;

@@ -9,10 +9,14 @@ import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.SpeedFigures;
 import witnessmark.domain.Spot;
 import witnessmark.fit.Sheet;
+import witnessmark.fit.result.AtSpeed;
 import witnessmark.fit.result.Check;
+import witnessmark.fit.result.Closing;
+import witnessmark.fit.result.Conditions;
 import witnessmark.fit.result.Given;
-import witnessmark.fit.speed.SpeedAnswer.Lack;
-import witnessmark.fit.speed.SpeedAnswer.Taken;
+import witnessmark.fit.result.SpeedAnswer;
+import witnessmark.fit.result.SpeedAnswer.Lack;
+import witnessmark.fit.result.SpeedAnswer.Taken;
 import witnessmark.mechanics.SliderCrank;
 
 /**
@@ -42,9 +46,9 @@ public final class SpeedChecks {
             double measuredAt) {
         Rest rest = new Rest(sheet, figures);
         SpeedChecks checks = new SpeedChecks(rest, redLine == null ? seen : redLine);
-        Conditions hot = Conditions.hot(figures, measuredAt);
+        Conditions hot = Warm.hot(figures, measuredAt);
         List<AtSpeed> whenHot = checks.sides(hot);
-        List<AtSpeed> whenCold = checks.sides(Conditions.cold(figures, measuredAt));
+        List<AtSpeed> whenCold = checks.sides(Warm.cold(figures, measuredAt));
         if (hot.assumed()) {
             rest.taken(Taken.TEMPERATURES);
         }

@@ -8,8 +8,9 @@ import witnessmark.domain.HowStood;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.fit.result.Basis;
-import witnessmark.fit.speed.SpeedAnswer.Lack;
-import witnessmark.fit.speed.SpeedAnswer.Taken;
+import witnessmark.fit.result.Closing;
+import witnessmark.fit.result.SpeedAnswer.Lack;
+import witnessmark.fit.result.SpeedAnswer.Taken;
 import witnessmark.mechanics.FirstOrder;
 
 /**

@@ -19,13 +19,15 @@ import witnessmark.domain.Run;
 import witnessmark.domain.SpeedFigures;
 import witnessmark.fit.Checks;
 import witnessmark.fit.Sheet;
-import witnessmark.fit.WhatIf;
+import witnessmark.fit.Trying;
 import witnessmark.fit.result.Answer;
+import witnessmark.fit.result.Conditions;
 import witnessmark.fit.result.Pull;
-import witnessmark.fit.speed.Conditions;
+import witnessmark.fit.result.RodLoad;
+import witnessmark.fit.result.SpeedAnswer;
+import witnessmark.fit.result.WhatIf;
 import witnessmark.fit.speed.Marks;
 import witnessmark.fit.speed.RodLoads;
-import witnessmark.fit.speed.SpeedAnswer;
 import witnessmark.fit.speed.SpeedChecks;
 import witnessmark.logbook.View;
 
@@ -47,7 +49,7 @@ public final class SeeAtSpeed {
         BuildSheets sheets = new BuildSheets(view);
         Entry<Engine> engine =
                 view.facts().of(Engine.class).find(build.fact().engine()).orElseThrow();
-        Sheet sheet = whatIf.on(sheets.sheet(build));
+        Sheet sheet = Trying.on(sheets.sheet(build), whatIf);
         EngineDesign design = sheets.design(build.fact());
         SpeedFigures figures = figures(view, engine.fact().design());
         List<Integer> overRevs = overRevs(view, engine.id());
@@ -65,7 +67,7 @@ public final class SeeAtSpeed {
                 .forEach(speeds::add);
         speeds.addAll(overRevs);
         Fastener bolts = sheets.fastener(build.fact(), PartKind.ROD_BOLTS);
-        List<RodLoads.Load> loads = RodLoads.at(sheet, figures, bolts, pull(sheets, build), speeds);
+        List<RodLoad> loads = RodLoads.at(sheet, figures, bolts, pull(sheets, build), speeds);
         List<Answer> atRest = Checks.of(sheet);
         return new SpeedPage(
                 build,

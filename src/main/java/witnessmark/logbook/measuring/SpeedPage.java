@@ -5,11 +5,11 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
-import witnessmark.fit.WhatIf;
 import witnessmark.fit.result.Answer;
-import witnessmark.fit.speed.Marks;
-import witnessmark.fit.speed.RodLoads;
-import witnessmark.fit.speed.SpeedAnswer;
+import witnessmark.fit.result.MarkReading;
+import witnessmark.fit.result.RodLoad;
+import witnessmark.fit.result.SpeedAnswer;
+import witnessmark.fit.result.WhatIf;
 
 /**
  * An engine's fit at speed as worked out of a build sheet.
@@ -31,9 +31,9 @@ public record SpeedPage(
         SpeedAnswer answer,
         @Nullable Answer squish,
         @Nullable Answer ratio,
-        List<RodLoads.Load> loads,
+        List<RodLoad> loads,
         int overRevs,
-        Marks.@Nullable Reading marks) {
+        @Nullable MarkReading marks) {
     public SpeedPage {
         loads = List.copyOf(loads);
     }

@@ -23,7 +23,11 @@ import witnessmark.domain.Metal;
 import witnessmark.domain.SpeedFigures;
 import witnessmark.domain.Spot;
 import witnessmark.fit.Bench;
+import witnessmark.fit.result.AtSpeed;
 import witnessmark.fit.result.Basis;
+import witnessmark.fit.result.Closing;
+import witnessmark.fit.result.MarkReading;
+import witnessmark.fit.result.SpeedAnswer;
 import witnessmark.mechanics.RodStretch;
 import witnessmark.mechanics.SliderCrank;
 import witnessmark.quantity.Length;
@@ -141,8 +145,8 @@ class SpeedChecksTest {
         assertThat(stretch).isBetween(0.02, 0.12);
         assertThat(stretch + closing(side, Closing.Kind.TAKE_UP).millimetres()).isBetween(0.15, 0.30);
 
-        Marks.Reading marks = Marks.of(bench.sheet()).orElseThrow();
-        assertThat(marks.fits().get(0).how()).isEqualTo(Marks.How.ALIKE_IN_ALL);
+        MarkReading marks = Marks.of(bench.sheet()).orElseThrow();
+        assertThat(marks.fits().get(0).how()).isEqualTo(MarkReading.How.ALIKE_IN_ALL);
         assertThat(marks.fits().get(0).amount()).isCloseTo(0.15, within(1e-9));
         assertThat(-side.deckAt(RED_LINE).low()).isGreaterThan(0.15);
     }
@@ -155,8 +159,8 @@ class SpeedChecksTest {
         for (int cylinder = 1; cylinder <= 4; cylinder++) {
             bench.deck(cylinder, "0.00", "0.00").put(MeasureKind.CROWN_MARK, cylinder, null, marks[cylinder - 1]);
         }
-        Marks.Reading reading = Marks.of(bench.sheet()).orElseThrow();
-        assertThat(reading.fits().get(0).how()).isEqualTo(Marks.How.BENDING);
+        MarkReading reading = Marks.of(bench.sheet()).orElseThrow();
+        assertThat(reading.fits().get(0).how()).isEqualTo(MarkReading.How.BENDING);
         assertThat(reading.toldApart()).isTrue();
     }
 
@@ -167,8 +171,8 @@ class SpeedChecksTest {
             bench.deck(cylinder, "0.10", "0.10")
                     .put(MeasureKind.CROWN_MARK, cylinder, null, cylinder == 3 ? "0.30" : "0.05");
         }
-        Marks.Reading reading = Marks.of(bench.sheet()).orElseThrow();
-        assertThat(reading.fits().get(0).how()).isEqualTo(Marks.How.ONE_APART);
+        MarkReading reading = Marks.of(bench.sheet()).orElseThrow();
+        assertThat(reading.fits().get(0).how()).isEqualTo(MarkReading.How.ONE_APART);
         assertThat(reading.fits().get(0).cylinder()).isEqualTo(3);
         assertThat(reading.toldApart()).isTrue();
 

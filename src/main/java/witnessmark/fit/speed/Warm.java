@@ -3,35 +3,22 @@ package witnessmark.fit.speed;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Metal;
 import witnessmark.domain.SpeedFigures;
+import witnessmark.fit.result.Conditions;
+import witnessmark.fit.result.Conditions.Metals;
 import witnessmark.quantity.Temperature;
 
-/**
- * How warm the parts of an engine are beside what they were measured at, in degrees Celsius, and what they are made of.
- *
- * @param block mean between main bearings and deck
- * @param crank mean of a throw
- * @param rods mean of a rod
- * @param pistons mean between pin and crown
- * @param measuredAt what the sheet was measured at
- * @param metals what they are made of
- * @param assumed whether somebody wrote all of it down, or some of it is taken as usual
- */
-public record Conditions(
-        double block, double crank, double rods, double pistons, double measuredAt, Metals metals, boolean assumed) {
-    /** Temperature at which lengths hold unless somebody says otherwise (ISO 1). */
-    public static final double REFERENCE = 20;
-
+/** How warm an engine is taken to be, as written down or as usual. */
+final class Warm {
     /** A mean temperature of a part is known to so many degrees either way; common practice, no source. */
     static final double HALF_WIDTH = 15;
 
-    /** What an engine is made of. */
-    public record Metals(Metal block, Metal crank, Metal rods, Metal pistons) {}
+    private Warm() {}
 
     /**
      * An engine warmed up. What nobody wrote down: block 90, crank 95, rods 110, pistons 190 °C, an iron block, steel
      * crank and rods, aluminium pistons; common practice, no source.
      */
-    public static Conditions hot(@Nullable SpeedFigures figures, double measuredAt) {
+    static Conditions hot(@Nullable SpeedFigures figures, double measuredAt) {
         return new Conditions(
                 or(figures == null ? null : figures.blockHot(), 90),
                 or(figures == null ? null : figures.crankHot(), 95),
@@ -48,7 +35,7 @@ public record Conditions(
     }
 
     /** An engine revved before it is warm: block and crank 30, rods 40, pistons 110 °C where nobody wrote it down. */
-    public static Conditions cold(@Nullable SpeedFigures figures, double measuredAt) {
+    static Conditions cold(@Nullable SpeedFigures figures, double measuredAt) {
         double block = or(figures == null ? null : figures.blockCold(), 30);
         return new Conditions(
                 block,

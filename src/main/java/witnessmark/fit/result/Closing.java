@@ -1,6 +1,4 @@
-package witnessmark.fit.speed;
-
-import witnessmark.fit.result.Basis;
+package witnessmark.fit.result;
 
 /**
  * One of the things that bring a piston nearer its head.

@@ -1,4 +1,4 @@
-package witnessmark.fit.speed;
+package witnessmark.fit.result;
 
 import java.util.Comparator;
 import java.util.List;
