@@ -3,6 +3,7 @@ package witnessmark.domain.image;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -80,11 +81,15 @@ public final class RecordType<F extends Fact> {
         @Nullable Object[] flat = row.toArray();
         @Nullable Object[] values = new Object[components.size()];
         int at = 0;
-        for (int i = 0; i < values.length; i++) {
-            values[i] = components.get(i).get(flat, at);
-            at += components.get(i).columns().size();
+        try {
+            for (int i = 0; i < values.length; i++) {
+                values[i] = components.get(i).get(flat, at);
+                at += components.get(i).columns().size();
+            }
+            return of(values);
+        } catch (DateTimeException | ArithmeticException e) { // a zone, day or number that a damaged file holds
+            throw new IllegalArgumentException(e.getMessage(), e);
         }
-        return of(values);
     }
 
     /**
