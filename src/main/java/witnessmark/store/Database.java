@@ -82,6 +82,19 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /**
+     * What stands in a place that is never empty in a whole file.
+     *
+     * @throws IllegalArgumentException if it is empty, as in a damaged one
+     */
+    static String text(ResultSet row, int at) throws SQLException {
+        String text = row.getString(at);
+        if (text == null) {
+            throw new IllegalArgumentException("nothing stands where something must");
+        }
+        return text;
+    }
+
     /** All that the work writes, or, when it throws, nothing of it. The write lock is taken at the start. */
     <T> T transaction(Work<T> work) throws SQLException {
         connection.setAutoCommit(false);

@@ -93,7 +93,7 @@ final class Verification {
         Map<String, Found> found = new HashMap<>();
         database.each(type.name() + "/all", row -> {
             String image = canonical.hash(canonical.text(rows.image(type, row)));
-            found.put(row.getString(1), new Found(image, rows.stamp(type, row)));
+            found.put(String.valueOf(row.getString(1)), new Found(image, rows.stamp(type, row)));
         });
         List<Amendment> ofOne = new ArrayList<>();
         database.each(
@@ -156,7 +156,7 @@ final class Verification {
         database.each("amendment/by_device", row -> {
             Amendment next = readable(row);
             if (next == null) {
-                add(Problem.of(ProblemKind.CHAIN_BROKEN, row.getLong(3), row.getString(2)));
+                add(Problem.of(ProblemKind.CHAIN_BROKEN, row.getLong(3), String.valueOf(row.getString(2))));
                 return;
             }
             Amendment before = last.put(next.device(), next);

@@ -1,0 +1,123 @@
+package witnessmark.abuse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import java.util.zip.CRC32C;
+import java.util.zip.Checksum;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.store.Sentences;
+import witnessmark.store.TestLogbooks;
+
+/**
+ * Opens what a power cut left, in the program's own way, and says what is found. States that are the same to the byte
+ * are opened once.
+ */
+final class FoundAfterCut {
+    /**
+     * What was found.
+     *
+     * @param opened whether it opened to be written, with no problem told
+     * @param faults what the program said, and what its check found
+     * @param records revision by record
+     * @param draft the draft kept, or nothing
+     */
+    record Found(boolean opened, List<Problem> faults, Map<String, Long> records, String draft) {}
+
+    private final Path place;
+    private final Map<List<Long>, Found> seen = new HashMap<>();
+    private int states;
+
+    /** @param place a folder for the files of one state at a time */
+    FoundAfterCut(Path place) {
+        this.place = place;
+    }
+
+    int distinct() {
+        return seen.size();
+    }
+
+    int states() {
+        return states;
+    }
+
+    /**
+     * Opens a state.
+     *
+     * @param files path to content
+     * @param folder the folder they lay in
+     * @param logbook which of them
+     */
+    Found open(Map<String, byte[]> files, Path folder, Path logbook) throws IOException {
+        states++;
+        List<Long> key = List.of(
+                sum(files, logbook.toString()),
+                sum(files, logbook + "-wal"),
+                sum(files, logbook + "-journal"),
+                files.keySet().stream().anyMatch(name -> name.startsWith(folder + "/data")) ? 1L : 0L);
+        Found found = seen.get(key);
+        if (found == null) {
+            found = opened(files, folder, logbook);
+            seen.put(key, found);
+        }
+        return found;
+    }
+
+    private Found opened(Map<String, byte[]> files, Path folder, Path logbook) throws IOException {
+        clear();
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            Path to = place.resolve(folder.relativize(Path.of(file.getKey())).toString());
+            Files.createDirectories(to.getParent());
+            WholeLogbook.put(to, file.getValue());
+        }
+        TestLogbooks logbooks = new TestLogbooks(place);
+        Outcome<Logbook> opened =
+                logbooks.files.open(place.resolve(folder.relativize(logbook).toString()));
+        Sentences.complete(opened.problems());
+        if (!opened.didWork()) {
+            return new Found(false, opened.problems(), Map.of(), "");
+        }
+        try (Logbook book = opened.orThrow()) {
+            List<Problem> faults = Stream.concat(opened.problems().stream(), book.verify().stream())
+                    .filter(problem -> problem.kind() != ProblemKind.ENTRIES_KEPT_ASIDE)
+                    .toList();
+            String draft = book.drafts()
+                    .find("run", "")
+                    .map(kept -> kept.fields().get("text"))
+                    .orElse("");
+            Map<String, Long> records = new HashMap<>();
+            Truth.entries(book.facts())
+                    .values()
+                    .forEach(entry -> records.put(entry.id().text(), entry.rev()));
+            return new Found(book.readOnly().isEmpty(), faults, records, draft);
+        }
+    }
+
+    private void clear() throws IOException {
+        try (Stream<Path> all = Files.walk(place)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+
+    private static long sum(Map<String, byte[]> files, String name) {
+        byte[] content = files.get(name);
+        if (content == null) {
+            return -1;
+        }
+        Checksum one = new CRC32C();
+        Checksum other = new CRC32();
+        one.update(content);
+        other.update(content);
+        return one.getValue() << 32 ^ other.getValue();
+    }
+}
