@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.CRC32C;
 import java.util.zip.Checksum;
+import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -32,13 +33,34 @@ final class FoundAfterCut {
      */
     record Found(boolean opened, List<Problem> faults, Map<String, Long> records, String draft) {}
 
+    private static final int MOST_KEPT = 5;
+
     private final Path place;
     private final Map<List<Long>, Found> seen = new HashMap<>();
+    private final @Nullable Path kept;
     private int states;
+    private int keptSoFar;
 
-    /** @param place a folder for the files of one state at a time */
-    FoundAfterCut(Path place) {
+    /**
+     * @param place a folder for the files of one state at a time
+     * @param kept where states that are wrong are kept; null for nowhere
+     */
+    FoundAfterCut(Path place, @Nullable Path kept) {
         this.place = place;
+        this.kept = kept;
+    }
+
+    /** Keeps the files of a state for whoever looks into what went wrong; the first few are enough. */
+    void keep(Map<String, byte[]> files, String name) throws IOException {
+        if (kept == null || keptSoFar++ >= MOST_KEPT) {
+            return;
+        }
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            Path to = kept.resolve(name)
+                    .resolve(String.valueOf(Path.of(file.getKey()).getFileName()));
+            Files.createDirectories(to.getParent());
+            Files.write(to, file.getValue());
+        }
     }
 
     int distinct() {

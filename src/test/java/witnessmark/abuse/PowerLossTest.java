@@ -27,6 +27,9 @@ class PowerLossTest {
     private static final int RECOVERIES = Numbers.of("recoveries", 6, 60);
 
     private static final String LOGBOOK = "team.witness";
+    /** Where the files of a state that is wrong are kept to be looked into. */
+    private static final Path KEPT =
+            Path.of(System.getProperty("project.build.directory", "target")).resolve("power-cuts");
 
     @TempDir(factory = InMemory.class)
     static Path folder;
@@ -51,7 +54,7 @@ class PowerLossTest {
         Random random = Numbers.random("cuts");
         Scene season = season("season", List.of());
         List<String> wrong = new ArrayList<>();
-        FoundAfterCut found = new FoundAfterCut(Files.createDirectories(folder.resolve("state")));
+        FoundAfterCut found = new FoundAfterCut(Files.createDirectories(folder.resolve("state")), KEPT);
         Map<String, Integer> counts = new TreeMap<>();
         cut(season, STATES * 3 / 4, random, found, wrong);
         counts.put("acts", season.acts().size());
@@ -72,7 +75,7 @@ class PowerLossTest {
         Files.writeString(instead.resolve("cell_size_check.sql"), "PRAGMA synchronous = NORMAL;\n");
         Scene season = season("careless", List.of(folder.resolve("instead")));
         List<String> wrong = new ArrayList<>();
-        FoundAfterCut found = new FoundAfterCut(Files.createDirectories(folder.resolve("careless-state")));
+        FoundAfterCut found = new FoundAfterCut(Files.createDirectories(folder.resolve("careless-state")), null);
         cut(season, 200, Numbers.random("careless"), found, wrong);
         Numbers.tell("R2 with synchronous=NORMAL", Map.of("states", found.states(), "wrong", wrong.size()));
         assertThat(wrong).as("seed %d", Numbers.seed()).anyMatch(each -> each.contains("lost of what was saved"));
@@ -164,9 +167,11 @@ class PowerLossTest {
             at++;
             for (int i = 0; i < cuts.getOrDefault(at, 0); i++) {
                 PowerCut cut = any(random);
-                String fault = judged(disk.after(cut, random), scene.folder(), logbook, said, found);
+                Map<String, byte[]> files = disk.after(cut, random);
+                String fault = judged(files, scene.folder(), logbook, said, found);
                 if (!fault.isEmpty()) {
                     wrong.add("act " + at + " of " + scene.folder().getFileName() + ", " + cut + ": " + fault);
+                    found.keep(files, "act-" + at + "-" + cut);
                 }
             }
         }

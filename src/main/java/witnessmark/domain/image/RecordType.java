@@ -21,6 +21,7 @@ public final class RecordType<F extends Fact> {
     private final Class<F> kind;
     private final List<Component> components;
     private final List<Column> columns;
+    private final List<String> addedLater;
     private final Constructor<F> constructor;
 
     RecordType(String name, String file, Class<F> kind) {
@@ -30,6 +31,11 @@ public final class RecordType<F extends Fact> {
         RecordComponent[] parts = kind.getRecordComponents();
         this.components = Arrays.stream(parts).map(Component::new).toList();
         this.columns = components.stream().flatMap(c -> c.columns().stream()).toList();
+        this.addedLater = components.stream()
+                .filter(Component::addedLater)
+                .flatMap(c -> c.columns().stream())
+                .map(Column::name)
+                .toList();
         try {
             this.constructor = kind.getConstructor(
                     Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new));
@@ -59,6 +65,11 @@ public final class RecordType<F extends Fact> {
     /** The fact's own columns, in order; those that every record has come besides. */
     public List<Column> columns() {
         return columns;
+    }
+
+    /** The names of the columns that its table did not have at first, the oldest first. */
+    public List<String> addedLater() {
+        return addedLater;
     }
 
     /** A fact as the values of {@link #columns()}. */
