@@ -95,7 +95,10 @@ final class Database implements AutoCloseable {
         return text;
     }
 
-    /** All that the work writes, or, when it throws, nothing of it. The write lock is taken at the start. */
+    /**
+     * All that the work writes, or, when it throws, nothing of it; that it ran out of memory is no reason to keep a half.
+     * The write lock is taken at the start.
+     */
     <T> T transaction(Work<T> work) throws SQLException {
         connection.setAutoCommit(false);
         try {
@@ -103,7 +106,7 @@ final class Database implements AutoCloseable {
             connection.commit();
             connection.setAutoCommit(true);
             return result;
-        } catch (SQLException | RuntimeException e) {
+        } catch (SQLException | RuntimeException | Error e) {
             rollBack(e);
             throw e;
         }
@@ -127,7 +130,7 @@ final class Database implements AutoCloseable {
         connection.close();
     }
 
-    private void rollBack(Exception cause) {
+    private void rollBack(Throwable cause) {
         try {
             connection.rollback();
             connection.setAutoCommit(true);

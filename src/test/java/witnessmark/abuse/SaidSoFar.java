@@ -36,6 +36,7 @@ final class SaidSoFar {
                     withBegun = new HashMap<>(saved);
                     put(withBegun, rest);
                 }
+                case "refused" -> withBegun = Map.of();
                 case "saved" -> {
                     put(saved, rest);
                     withBegun = Map.of();
