@@ -116,11 +116,25 @@ static void note(int type, int64_t file, int64_t offset, const char *name, const
     errno = kept;
 }
 
+/* What was known of a descriptor is no longer true. */
+static void forget(int fd) {
+    if (!is_watched(fd)) return;
+    pthread_mutex_lock(&one_at_a_time);
+    inode_of[fd] = 0;
+    said_to[fd] = 0;
+    free(folder_of[fd]);
+    folder_of[fd] = 0;
+    pthread_mutex_unlock(&one_at_a_time);
+}
+
 /* Takes note of a file that was opened. */
 static int opened(int fd, const char *path, int flags, int was_there) {
     if (fd < 0 || fd >= MOST_FILES) return fd;
     struct stat found;
     if (fstat(fd, &found)) return fd;
+    free(folder_of[fd]);
+    folder_of[fd] = 0;
+    inode_of[fd] = 0;
     if (S_ISDIR(found.st_mode)) {
         folder_of[fd] = strdup(path);
         return fd;
@@ -134,7 +148,11 @@ static int opened(int fd, const char *path, int flags, int was_there) {
 }
 
 static int open_any(const char *path, int flags, mode_t mode) {
-    if (!is_ours(path)) return real_open(path, flags, mode);
+    if (!is_ours(path)) {
+        int elsewhere = real_open(path, flags, mode);
+        forget(elsewhere); /* libc closes some descriptors itself */
+        return elsewhere;
+    }
     pthread_mutex_lock(&one_at_a_time);
     struct stat found;
     int was_there = stat(path, &found) == 0;
@@ -162,14 +180,7 @@ int openat64(int at, const char *path, int flags, ...) {
 }
 
 int close(int fd) {
-    if (is_watched(fd)) {
-        pthread_mutex_lock(&one_at_a_time);
-        inode_of[fd] = 0;
-        said_to[fd] = 0;
-        free(folder_of[fd]);
-        folder_of[fd] = 0;
-        pthread_mutex_unlock(&one_at_a_time);
-    }
+    forget(fd);
     return real_close(fd);
 }
 
