@@ -32,6 +32,8 @@ import witnessmark.store.TestLogbooks;
 final class FailingDiskProgram {
     private static final int NOT_READ = 127 - Call.READ.bit();
     private static final int NO_MORE = 100_000;
+    /** After the backup made at first. */
+    private static final long LATER_MILLIS = 86_400_000;
 
     private final Path folder;
     private final DiskControl control;
@@ -138,6 +140,7 @@ final class FailingDiskProgram {
 
     private void work(Path place, Work work, Runnable begin, Said said) {
         TestLogbooks logbooks = new TestLogbooks(place);
+        logbooks.clock.addAndGet(LATER_MILLIS);
         Outcome<Logbook> opened =
                 work == Work.CREATING ? logbooks.files.create(logbooks.file()) : logbooks.files.open(logbooks.file());
         sentences(opened.problems(), said);

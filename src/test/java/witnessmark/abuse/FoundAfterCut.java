@@ -37,16 +37,19 @@ final class FoundAfterCut {
 
     private final Path place;
     private final Map<List<Long>, Found> seen = new HashMap<>();
+    private final String logbookId;
     private final @Nullable Path kept;
     private int states;
     private int keptSoFar;
 
     /**
      * @param place a folder for the files of one state at a time
+     * @param logbookId which logbook it is all about
      * @param kept where states that are wrong are kept; null for nowhere
      */
-    FoundAfterCut(Path place, @Nullable Path kept) {
+    FoundAfterCut(Path place, String logbookId, @Nullable Path kept) {
         this.place = place;
+        this.logbookId = logbookId;
         this.kept = kept;
     }
 
@@ -100,7 +103,9 @@ final class FoundAfterCut {
             Files.createDirectories(to.getParent());
             WholeLogbook.put(to, file.getValue());
         }
+        asBackedUp();
         TestLogbooks logbooks = new TestLogbooks(place);
+        logbooks.clock.addAndGet(86_400_000);
         Outcome<Logbook> opened =
                 logbooks.files.open(place.resolve(folder.relativize(logbook).toString()));
         Sentences.complete(opened.problems());
@@ -121,6 +126,13 @@ final class FoundAfterCut {
                     .forEach(entry -> records.put(entry.id().text(), entry.rev()));
             return new Found(book.readOnly().isEmpty(), faults, records, draft);
         }
+    }
+
+    /** The sign of a backup of the same day, so that opening is not about making another. */
+    private void asBackedUp() throws IOException {
+        Path backups = place.resolve("data-device-a").resolve("backups").resolve(logbookId);
+        Files.createDirectories(backups);
+        Files.write(backups.resolve("team-20260101T000100000Z.witness"), new byte[0]);
     }
 
     private void clear() throws IOException {

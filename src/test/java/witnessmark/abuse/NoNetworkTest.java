@@ -29,6 +29,7 @@ class NoNetworkTest {
         assertThat(seen).as("strace itself has seen the program run").isNotEmpty();
         assertThat(seen)
                 .filteredOn(call -> call.matches(".* (connect|bind|listen|accept4?|sendto|sendmm?sg)\\(.*"))
+                .filteredOn(call -> !call.contains("AF_UNIX")) // a file of this computer: libc asks who is logged in
                 .isEmpty();
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,7 +55,7 @@ class PowerLossTest {
         Random random = Numbers.random("cuts");
         Scene season = season("season", List.of());
         List<String> wrong = new ArrayList<>();
-        FoundAfterCut found = new FoundAfterCut(Files.createDirectories(folder.resolve("state")), KEPT);
+        FoundAfterCut found = new FoundAfterCut(Files.createDirectories(folder.resolve("state")), idOf(season), KEPT);
         Map<String, Integer> counts = new TreeMap<>();
         cut(season, STATES * 3 / 4, random, found, wrong);
         counts.put("acts", season.acts().size());
@@ -75,7 +76,8 @@ class PowerLossTest {
         Files.writeString(instead.resolve("cell_size_check.sql"), "PRAGMA synchronous = NORMAL;\n");
         Scene season = season("careless", List.of(folder.resolve("instead")));
         List<String> wrong = new ArrayList<>();
-        FoundAfterCut found = new FoundAfterCut(Files.createDirectories(folder.resolve("careless-state")), null);
+        FoundAfterCut found =
+                new FoundAfterCut(Files.createDirectories(folder.resolve("careless-state")), idOf(season), null);
         cut(season, 200, Numbers.random("careless"), found, wrong);
         Numbers.tell("R2 with synchronous=NORMAL", Map.of("states", found.states(), "wrong", wrong.size()));
         assertThat(wrong).as("seed %d", Numbers.seed()).anyMatch(each -> each.contains("lost of what was saved"));
@@ -86,6 +88,12 @@ class PowerLossTest {
         SimulatedDisk empty = SimulatedDisk.of(place);
         DiskLog log = watched("season", name, place, before, place);
         return new Scene(place, empty, new SaidSoFar(), log.acts());
+    }
+
+    private static String idOf(Scene season) throws IOException {
+        try (Stream<Path> backups = Files.list(season.folder().resolve("data-device-a/backups"))) {
+            return backups.findFirst().orElseThrow().getFileName().toString();
+        }
     }
 
     private static DiskLog watched(String verb, String name, Path watched, List<Path> before, Path... places)
