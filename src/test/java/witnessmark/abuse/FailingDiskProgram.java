@@ -71,18 +71,26 @@ final class FailingDiskProgram {
         FailingDiskProgram program = new FailingDiskProgram(
                 Path.of(args[0]), new DiskControl(Path.of(args[1])), Boolean.parseBoolean(args[3]));
         int step = Integer.parseInt(args[2]);
+        if (program.careless) {
+            program.everyCall(Work.SAVING, "EIO", NOT_READ, Failure.EIO, true, 9);
+        } else {
+            program.everyWork(step);
+        }
+        System.out.println("counts " + program.counts);
+    }
+
+    /** With one error every call fails in turn; with those of a full disk, in the short run, some of them. */
+    private void everyWork(int step) throws IOException {
         for (boolean forever : new boolean[] {false, true}) {
             for (Work work : Work.values()) {
                 int every = work == Work.SAVING ? 1 : step;
-                program.everyCall(work, "EIO", NOT_READ, Failure.EIO, forever, every);
-                program.everyCall(work, "EIO reading", Call.READ.bit(), Failure.EIO, forever, 3 * step);
-                program.everyCall(
-                        work, "ENOSPC", Failure.ENOSPC.calls(), Failure.ENOSPC, forever, step == 1 ? 1 : 2 * every);
-                program.everyCall(
-                        work, "EDQUOT", Failure.EDQUOT.calls(), Failure.EDQUOT, forever, step == 1 ? 1 : 3 * every);
+                int full = step == 1 ? 1 : 4 * every;
+                everyCall(work, "EIO", NOT_READ, Failure.EIO, forever, every);
+                everyCall(work, "EIO reading", Call.READ.bit(), Failure.EIO, forever, 3 * step);
+                everyCall(work, "ENOSPC", Failure.ENOSPC.calls(), Failure.ENOSPC, forever, full);
+                everyCall(work, "EDQUOT", Failure.EDQUOT.calls(), Failure.EDQUOT, forever, full + full / 2);
             }
         }
-        System.out.println("counts " + program.counts);
     }
 
     private void everyCall(Work work, String name, int calls, Failure how, boolean forever, int step)

@@ -27,6 +27,9 @@ class PowerLossTest {
     /** So many of them, at most, lie within openings after another cut. */
     private static final int RECOVERIES = Numbers.of("recoveries", 6, 60);
 
+    /** Each state of these is brought to the newest form first, which takes its time. */
+    private static final int MIGRATIONS = Numbers.of("migrations", 40, 2_000);
+
     private static final String LOGBOOK = "team.witness";
     /** Where the files of a state that is wrong are kept to be looked into. */
     private static final Path KEPT =
@@ -66,6 +69,28 @@ class PowerLossTest {
         counts.put("distinct", found.distinct());
         counts.put("wrong", wrong.size());
         Numbers.tell("R2 power loss", counts);
+        assertThat(wrong).as("seed %d", Numbers.seed()).isEmpty();
+    }
+
+    /** A program that brings an older logbook to the newest form, and then writes on. */
+    @Test
+    void an_older_logbook_survives_a_power_cut_while_it_is_brought_to_the_newest_form() throws Exception {
+        Path place = Files.createDirectories(folder.resolve("older"));
+        WholeLogbook.put(place.resolve(LOGBOOK), OldFormsTest.kept(7));
+        SimulatedDisk before = SimulatedDisk.of(place);
+        Map<String, byte[]> untouched = before.after(PowerCut.KEPT, new Random(0));
+        List<DiskLog.Act> acts =
+                watched("recover", "older", place, List.of(), place).acts();
+        Scene scene = new Scene(place, before, new SaidSoFar(), acts);
+        FoundAfterCut found =
+                new FoundAfterCut(Files.createDirectories(folder.resolve("older-state")), idOf(scene), KEPT);
+        FoundAfterCut.Found first = found.open(untouched, place, place.resolve(LOGBOOK));
+        List<String> wrong = new ArrayList<>();
+        SaidSoFar said = SaidSoFar.startingWith(first.records(), first.draft());
+        cut(new Scene(place, before, said, acts), MIGRATIONS, Numbers.random("migrations"), found, wrong);
+        Numbers.tell(
+                "R11 power loss in a change of form",
+                Map.of("acts", acts.size(), "states", found.states(), "distinct", found.distinct()));
         assertThat(wrong).as("seed %d", Numbers.seed()).isEmpty();
     }
 
