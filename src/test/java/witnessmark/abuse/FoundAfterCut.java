@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.WeakHashMap;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.CRC32C;
@@ -37,6 +38,9 @@ final class FoundAfterCut {
 
     private final Path place;
     private final Map<List<Long>, Found> seen = new HashMap<>();
+    /** Of what is the same array in state after state: content that was safe all the while. */
+    private final Map<byte[], Long> sums = new WeakHashMap<>();
+
     private final String logbookId;
     private final @Nullable Path kept;
     private int states;
@@ -143,11 +147,12 @@ final class FoundAfterCut {
         }
     }
 
-    private static long sum(Map<String, byte[]> files, String name) {
+    private long sum(Map<String, byte[]> files, String name) {
         byte[] content = files.get(name);
-        if (content == null) {
-            return -1;
-        }
+        return content == null ? -1 : sums.computeIfAbsent(content, FoundAfterCut::sum);
+    }
+
+    private static long sum(byte[] content) {
         Checksum one = new CRC32C();
         Checksum other = new CRC32();
         one.update(content);

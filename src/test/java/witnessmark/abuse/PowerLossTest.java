@@ -103,7 +103,7 @@ class PowerLossTest {
         List<String> wrong = new ArrayList<>();
         FoundAfterCut found =
                 new FoundAfterCut(Files.createDirectories(folder.resolve("careless-state")), idOf(season), null);
-        cut(season, 200, Numbers.random("careless"), found, wrong);
+        cut(season, 120, Numbers.random("careless"), found, wrong);
         Numbers.tell("R2 with synchronous=NORMAL", Map.of("states", found.states(), "wrong", wrong.size()));
         assertThat(wrong).as("seed %d", Numbers.seed()).anyMatch(each -> each.contains("lost of what was saved"));
     }
