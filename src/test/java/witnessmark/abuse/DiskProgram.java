@@ -16,6 +16,7 @@ import witnessmark.logbook.port.Drafts.Draft;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
 import witnessmark.store.Garage;
+import witnessmark.store.RandomFacts;
 import witnessmark.store.TestLogbooks;
 
 /**
@@ -53,6 +54,7 @@ final class DiskProgram implements AutoCloseable {
             write(logbook, garage.all());
             Entry<?> fitted = Garage.made(Garage.fitment(garage.r1, garage.e1, garage.rods, 0, 5));
             write(logbook, List.of(fitted, Garage.made(Garage.inCar(garage.e1, garage.car7, 0, -1))));
+            write(logbook, new RandomFacts(Numbers.seed()).oneOfEach(logbook.facts())); // as an import does
             runs(logbook, garage, 1, 8);
             backUp(logbook);
             runs(logbook, garage, 20, 24);

@@ -84,7 +84,7 @@ final class FailingDiskProgram {
         for (boolean forever : new boolean[] {false, true}) {
             for (Work work : Work.values()) {
                 int every = work == Work.SAVING ? 1 : step;
-                int full = step == 1 ? 1 : 4 * every;
+                int full = step == 1 ? 1 : 6 * every;
                 everyCall(work, "EIO", NOT_READ, Failure.EIO, forever, every);
                 everyCall(work, "EIO reading", Call.READ.bit(), Failure.EIO, forever, 3 * step);
                 everyCall(work, "ENOSPC", Failure.ENOSPC.calls(), Failure.ENOSPC, forever, full);

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class FailingDiskTest {
     /** Where calls are many and alike (pages read, pages of a copy) every so manieth fails; the rest fail each. */
-    private static final int STEP = Numbers.of("step", 40, 1);
+    private static final int STEP = Numbers.of("step", 60, 1);
 
     @TempDir(factory = InMemory.class)
     static Path folder;
