@@ -56,7 +56,8 @@ final class SimulatedDisk {
             case WRITE, TRUNCATE ->
                 unsynced.computeIfAbsent(act.file(), f -> new ArrayList<>()).add(act);
             case SYNC -> {
-                byte[] content = safe.getOrDefault(act.file(), new byte[0]);
+                // a new array each time: states found before still hold the one before
+                byte[] content = safe.getOrDefault(act.file(), new byte[0]).clone();
                 for (DiskLog.Act each : unsynced.getOrDefault(act.file(), List.of())) {
                     content = PowerCut.KEPT.with(content, each, new Random(0));
                 }
