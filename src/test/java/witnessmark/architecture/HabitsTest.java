@@ -54,7 +54,7 @@ class HabitsTest {
                     public boolean test(JavaClass seen) {
                         boolean address =
                                 Set.of("URI", "URL", "URISyntaxException").contains(seen.getSimpleName());
-                        return seen.getPackageName().startsWith("java.net") && !address
+                        return (seen.getPackageName().startsWith("java.net") && !address)
                                 || seen.getPackageName().startsWith("javax.net")
                                 || seen.getPackageName().startsWith("java.rmi")
                                 || seen.getName().equals("java.nio.channels.SocketChannel");
