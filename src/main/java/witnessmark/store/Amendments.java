@@ -70,7 +70,7 @@ final class Amendments {
 
     /** Reads an amendment with the very text of what changed. */
     Line line(ResultSet row) throws SQLException {
-        return new Line(read(row), row.getString(10), row.getString(11));
+        return new Line(read(row), Database.text(row, 10), Database.text(row, 11));
     }
 
     /** Whether the hash in an amendment is the one over all else in it. */
@@ -111,20 +111,20 @@ final class Amendments {
      */
     Amendment read(ResultSet row) throws SQLException {
         return new Amendment(
-                id(row.getString(1)),
-                row.getString(2),
+                id(Database.text(row, 1)),
+                Database.text(row, 2),
                 row.getLong(3),
                 new HybridClock.Time(row.getLong(4), small(row.getLong(5))),
-                row.getString(6),
-                id(row.getString(7)),
-                row.getString(8),
-                id(row.getString(9)),
-                canonical.values(row.getString(10)),
-                canonical.values(row.getString(11)),
-                row.getString(12),
+                Database.text(row, 6),
+                id(Database.text(row, 7)),
+                Database.text(row, 8),
+                id(Database.text(row, 9)),
+                canonical.values(Database.text(row, 10)),
+                canonical.values(Database.text(row, 11)),
+                Database.text(row, 12),
                 small(row.getLong(13)),
-                row.getString(14),
-                row.getString(15));
+                Database.text(row, 14),
+                Database.text(row, 15));
     }
 
     /** An id as we write one; other spellings of the same would not be seen in the hash. */

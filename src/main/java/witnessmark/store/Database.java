@@ -82,7 +82,23 @@ final class Database implements AutoCloseable {
         }
     }
 
-    /** All that the work writes, or, when it throws, nothing of it. The write lock is taken at the start. */
+    /**
+     * What stands in a place that is never empty in a whole file.
+     *
+     * @throws IllegalArgumentException if it is empty, as in a damaged one
+     */
+    static String text(ResultSet row, int at) throws SQLException {
+        String text = row.getString(at);
+        if (text == null) {
+            throw new IllegalArgumentException("nothing stands where something must");
+        }
+        return text;
+    }
+
+    /**
+     * All that the work writes, or, when it throws, nothing of it; that it ran out of memory is no reason to keep a half.
+     * The write lock is taken at the start.
+     */
     <T> T transaction(Work<T> work) throws SQLException {
         connection.setAutoCommit(false);
         try {
@@ -90,7 +106,7 @@ final class Database implements AutoCloseable {
             connection.commit();
             connection.setAutoCommit(true);
             return result;
-        } catch (SQLException | RuntimeException e) {
+        } catch (SQLException | RuntimeException | Error e) {
             rollBack(e);
             throw e;
         }
@@ -114,7 +130,7 @@ final class Database implements AutoCloseable {
         connection.close();
     }
 
-    private void rollBack(Exception cause) {
+    private void rollBack(Throwable cause) {
         try {
             connection.rollback();
             connection.setAutoCommit(true);

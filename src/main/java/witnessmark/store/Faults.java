@@ -104,6 +104,7 @@ final class Faults {
     }
 
     private static boolean noSpace(Throwable e) {
-        return String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("no space left");
+        String message = String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT);
+        return message.contains("no space left") || message.contains("quota exceeded");
     }
 }

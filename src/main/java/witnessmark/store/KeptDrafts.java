@@ -60,7 +60,7 @@ final class KeptDrafts implements Drafts {
                     database -> {
                         database.each(
                                 "draft/find",
-                                row -> found.add(DraftFiles.draft(row.getString(1), row.getLong(2), canonical)),
+                                row -> found.add(DraftFiles.draft(Database.text(row, 1), row.getLong(2), canonical)),
                                 form,
                                 record);
                         return found;
@@ -92,11 +92,13 @@ final class KeptDrafts implements Drafts {
                         database.each(
                                 "draft/all",
                                 row -> all.add(new Begun(
-                                        row.getString(1), row.getString(2), Instant.ofEpochMilli(row.getLong(3)))));
+                                        Database.text(row, 1),
+                                        Database.text(row, 2),
+                                        Instant.ofEpochMilli(row.getLong(3)))));
                         return all;
                     },
                     false);
-        } catch (SQLException e) {
+        } catch (SQLException | IllegalArgumentException e) {
             LOG.warn("drafts in the logbook cannot be read", e);
         }
         all.sort(Comparator.comparing(Begun::keptAt).reversed());

@@ -68,11 +68,11 @@ final class LogbookSchema {
     }
 
     /**
-     * Brings a file to the newest version. Each step is one transaction; the version is written last, so that a
-     * migration cut short goes on at the next opening.
+     * Brings a file to the newest version, all steps and the version in one transaction: cut short, the file is as it
+     * was.
      *
      * @param from the version it has
-     * @throws SQLException if a step fails or leaves a reference to nothing; the steps before it stay
+     * @throws SQLException if a step fails or leaves a reference to nothing; the file is as it was then
      */
     void migrate(Path file, int from) throws SQLException {
         SQLiteDataSource source = new SQLiteDataSource(Connections.unguarded());
@@ -85,6 +85,8 @@ final class LogbookSchema {
                     .baselineVersion(Integer.toString(from))
                     .placeholderReplacement(false)
                     .ignoreMigrationPatterns(new String[0])
+                    .callbacks(new StepMarks(sql))
+                    .group(true)
                     .loggers("slf4j")
                     .load()
                     .migrate();

@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +28,7 @@ import witnessmark.domain.image.Storage;
  * have: standing, struck_because, made_at_ms, made_by, amended_by, rev, checksum.
  */
 final class Rows {
-    /** What a row says besides its fact. */
+    /** What a row says besides its fact; in a damaged file an empty text where there must be one. */
     record Stamp(long madeAtMillis, String madeBy, String amendedBy, long rev, String checksum) {}
 
     /**
@@ -57,9 +58,9 @@ final class Rows {
         }
         int next = columns.size() + 2;
         return new Entry<>(
-                Id.parse(row.getString(1)),
+                Id.parse(Database.text(row, 1)),
                 type.fact(values),
-                Coded.of(Standing.class, row.getString(next)),
+                Coded.of(Standing.class, Database.text(row, next)),
                 row.getString(next + 1),
                 row.getLong(next + 5));
     }
@@ -78,12 +79,11 @@ final class Rows {
 
     Stamp stamp(RecordType<?> type, ResultSet row) throws SQLException {
         int at = type.columns().size() + 4;
-        return new Stamp(
-                row.getLong(at),
-                row.getString(at + 1),
-                row.getString(at + 2),
-                row.getLong(at + 3),
-                row.getString(at + 4));
+        return new Stamp(row.getLong(at), text(row, at + 1), text(row, at + 2), row.getLong(at + 3), text(row, at + 4));
+    }
+
+    private static String text(ResultSet row, int at) throws SQLException {
+        return Objects.requireNonNullElse(row.getString(at), "");
     }
 
     /** Writes a record for the first time. */

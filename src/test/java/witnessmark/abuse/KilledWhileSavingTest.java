@@ -31,7 +31,7 @@ import witnessmark.store.SqliteLogbookFiles;
  */
 @UiTest
 class KilledWhileSavingTest {
-    private static final int KILLS = Integer.getInteger("kills", 8);
+    private static final int KILLS = Integer.getInteger("kills", 3);
     private static final int LONGEST_AFTER_FIRST_MILLIS = 900;
     /** A program that has not been killed by then hangs. */
     private static final int LONGEST_START_SECONDS = 90;

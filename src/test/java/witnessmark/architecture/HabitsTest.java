@@ -7,6 +7,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import java.util.Set;
 import org.junit.jupiter.api.Disabled;
@@ -41,6 +42,25 @@ class HabitsTest {
                 .should(accessTargetWhere(Calls.standardStreams()))
                 .orShould(callCodeUnitWhere(Calls.exactly(Throwable.class, "printStackTrace")))
                 .because("a window has no console: failures are shown or logged")
+                .check(ProgramClasses.main());
+    }
+
+    @Test
+    void nothing_connects_anywhere() {
+        noClasses()
+                .should()
+                .dependOnClassesThat(new DescribedPredicate<JavaClass>("reach a network") {
+                    @Override
+                    public boolean test(JavaClass seen) {
+                        boolean address =
+                                Set.of("URI", "URL", "URISyntaxException").contains(seen.getSimpleName());
+                        return (seen.getPackageName().startsWith("java.net") && !address)
+                                || seen.getPackageName().startsWith("javax.net")
+                                || seen.getPackageName().startsWith("java.rmi")
+                                || seen.getName().equals("java.nio.channels.SocketChannel");
+                    }
+                })
+                .because("the program never connects anywhere")
                 .check(ProgramClasses.main());
     }
 

@@ -5,21 +5,21 @@ import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 
 /** Commands that start a program within bounds the system sets. A test is skipped where the system has none of it. */
-final class Bounds {
+public final class Bounds {
     private Bounds() {}
 
     /**
      * Nothing for an ordinary user. The superuser's program is started without the right to pass over what a file's
      * permissions say, so that a read-only place is one.
      */
-    static String[] permissions() throws IOException, InterruptedException {
+    public static String[] permissions() throws IOException, InterruptedException {
         return System.getProperty("user.name").equals("root")
                 ? usable("setpriv", "--bounding-set=-all", "--inh-caps=-all")
                 : new String[0];
     }
 
     /** A view of the disks of its own, in which the program may mount some; they are gone when it ends. */
-    static String[] ownDisks() throws IOException, InterruptedException {
+    public static String[] ownDisks() throws IOException, InterruptedException {
         return System.getProperty("user.name").equals("root") ? usable("unshare", "-m") : usable("unshare", "-rm");
     }
 

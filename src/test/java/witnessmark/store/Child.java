@@ -72,10 +72,6 @@ final class Child implements AutoCloseable {
         return answer;
     }
 
-    boolean hasSaidMore() throws IOException {
-        return out.ready();
-    }
-
     /** Kills it as a power switch would, and gives what it had said until then. */
     List<String> kill() throws InterruptedException {
         process.toHandle().destroyForcibly(); // the handle leaves what was said to be read

@@ -11,10 +11,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
-import witnessmark.domain.Engine;
-import witnessmark.domain.Event;
-import witnessmark.domain.Id;
-import witnessmark.domain.Run;
 import witnessmark.logbook.port.Drafts.Draft;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
@@ -57,7 +53,6 @@ final class ChildMain {
             case "open" -> taken(files.open(Path.of(rest)));
             case "car" -> said(TestLogbooks.write(book(), Garage.made(new Car(rest, ""))));
             case "cars" -> names();
-            case "runs" -> runs(Integer.parseInt(rest));
             case "backup" -> said(book().backUp());
             case "verify" -> book().verify().isEmpty() ? "worked" : "did not " + book().verify();
             case "keep" -> book().drafts().keep("form", "", draft(rest)).toString();
@@ -99,22 +94,6 @@ final class ChildMain {
 
     private static Draft draft(String text) {
         return new Draft(Map.of("text", text), Instant.now());
-    }
-
-    /** Writes run after run, saying each that was acknowledged by its hour. */
-    private String runs(int from) {
-        if (book().facts().of(Engine.class).size() == 0) {
-            TestLogbooks.write(book(), new Garage().all()).orThrow();
-        }
-        Id<Engine> engine = book().facts().of(Engine.class).all().get(0).id();
-        Id<Event> event = book().facts().of(Event.class).all().get(0).id();
-        for (int hour = from; ; hour++) {
-            Run run = Garage.run(engine, event, "run " + hour, null, null, hour);
-            if (!TestLogbooks.write(book(), Garage.made(run)).didWork()) {
-                return "did not";
-            }
-            System.out.println("saved " + hour);
-        }
     }
 
     private static int shell(String command) throws IOException, InterruptedException {

@@ -16,10 +16,10 @@ import java.util.stream.Stream;
  * Every file in a folder by name, with its size and the SHA-256 of its bytes: equal before and after means nothing was
  * touched. Of a very large file only the beginning is read.
  */
-record FolderState(Map<String, String> files) {
+public record FolderState(Map<String, String> files) {
     private static final int MOST = 1 << 24;
 
-    static FolderState of(Path folder) throws IOException {
+    public static FolderState of(Path folder) throws IOException {
         Map<String, String> files = new TreeMap<>();
         try (Stream<Path> all = Files.list(folder)) {
             all.forEach(path -> files.put(

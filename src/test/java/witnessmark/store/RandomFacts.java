@@ -50,7 +50,7 @@ import witnessmark.quantity.Volume;
  * Seeded facts of every kind that break no guard: names are never used twice, each part is fitted once, and no two
  * fitments or engines in cars overlap. A fact that its record refuses is thrown again.
  */
-final class RandomFacts {
+public final class RandomFacts {
     private static final List<String> ZONES =
             List.of("Europe/London", "Europe/Rome", "America/New_York", "Australia/Lord_Howe", "Asia/Kolkata", "UTC");
     private static final List<String> WORDS = List.of(
@@ -78,24 +78,24 @@ final class RandomFacts {
     /** One for each fact: a line of money is in one currency. */
     private Currency currency = Currency.getInstance("EUR");
 
-    RandomFacts(long seed) {
+    public RandomFacts(long seed) {
         this.random = new Random(seed);
     }
 
-    int upTo(int bound) {
+    public int upTo(int bound) {
         return random.nextInt(bound);
     }
 
-    UUID uuid() {
+    public UUID uuid() {
         return new UUID(random.nextLong(), random.nextLong());
     }
 
-    <T> T oneOf(List<T> list) {
+    public <T> T oneOf(List<T> list) {
         return list.get(random.nextInt(list.size()));
     }
 
     /** One new entry of every kind, each after those it refers to. */
-    List<Entry<?>> oneOfEach(Facts known) {
+    public List<Entry<?>> oneOfEach(Facts known) {
         List<Entry<?>> made = new ArrayList<>();
         Facts facts = known;
         for (RecordType<?> type : RecordTypes.all()) {
@@ -108,12 +108,12 @@ final class RandomFacts {
         return made;
     }
 
-    <F extends Fact> Entry<F> fresh(RecordType<F> type, Facts facts) {
+    public <F extends Fact> Entry<F> fresh(RecordType<F> type, Facts facts) {
         return new Entry<>(new Id<>(uuid()), fact(type, facts, null), Standing.IN_FORCE, null, 1);
     }
 
     /** An existing entry written again: another fact, struck out, or restored. */
-    <F extends Fact> Entry<F> edited(Entry<F> entry, Facts facts) {
+    public <F extends Fact> Entry<F> edited(Entry<F> entry, Facts facts) {
         @SuppressWarnings("unchecked") // an entry's fact is of the kind its id stands for
         RecordType<F> type = (RecordType<F>) RecordTypes.of(entry.fact().getClass());
         long rev = entry.rev() + 1;
@@ -127,7 +127,7 @@ final class RandomFacts {
         };
     }
 
-    Entry<?> any(Facts facts) {
+    public Entry<?> any(Facts facts) {
         List<Entry<?>> all = new ArrayList<>();
         RecordTypes.all().forEach(type -> all.addAll(facts.of(type.kind()).all()));
         return oneOf(all);

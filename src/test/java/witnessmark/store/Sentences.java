@@ -13,24 +13,24 @@ import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
 
 /** Problems as people read them: what happened, what it means for the entries, what to do. */
-final class Sentences {
+public final class Sentences {
     private static final Texts TEXTS = Texts.in(Locale.UK);
     private static final Problems PROBLEMS = new Problems(TEXTS, new Measures(TEXTS, Units.METRIC));
 
     private Sentences() {}
 
-    static String of(Problem problem) {
+    public static String of(Problem problem) {
         return PROBLEMS.sentence(problem);
     }
 
     /** The sentence of the one problem of an end that has to be of a kind, after a look at its being complete. */
-    static String only(Outcome<?> outcome, ProblemKind kind) {
+    public static String only(Outcome<?> outcome, ProblemKind kind) {
         assertThat(outcome.problems()).extracting(Problem::kind).containsExactly(kind);
         return complete(outcome.problems()).get(0);
     }
 
     /** The sentences of all problems, each with its three parts and nothing of the machinery in it. */
-    static List<String> complete(List<Problem> problems) {
+    public static List<String> complete(List<Problem> problems) {
         List<String> sentences = problems.stream().map(Sentences::of).toList();
         for (int i = 0; i < sentences.size(); i++) {
             Problem problem = problems.get(i);

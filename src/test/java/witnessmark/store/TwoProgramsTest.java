@@ -143,7 +143,7 @@ class TwoProgramsTest {
     /** Four at once, again and again: at each moment one may write, and everybody else reads. */
     @Test
     void of_many_that_open_it_at_once_one_writes() throws Exception {
-        int rounds = Integer.getInteger("races", 10);
+        int rounds = Integer.getInteger("races", 40);
         ExecutorService pool = Executors.newFixedThreadPool(4);
         try {
             for (int round = 0; round < rounds; round++) {
@@ -170,7 +170,7 @@ class TwoProgramsTest {
     /** Two programs that open and close in turns as fast as they can: nobody fails, and nobody writes beside another. */
     @Test
     void two_programs_that_race_for_it_neither_fail_nor_both_write() throws Exception {
-        int rounds = Integer.getInteger("races", 10);
+        int rounds = Integer.getInteger("races", 160);
         try (Child one = Child.start(folder.resolve("data-1"), "one");
                 Child two = Child.start(folder.resolve("data-2"), "two")) {
             for (int round = 0; round < rounds; round++) {

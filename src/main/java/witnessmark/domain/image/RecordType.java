@@ -3,6 +3,7 @@ package witnessmark.domain.image;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,6 +21,7 @@ public final class RecordType<F extends Fact> {
     private final Class<F> kind;
     private final List<Component> components;
     private final List<Column> columns;
+    private final List<String> addedLater;
     private final Constructor<F> constructor;
 
     RecordType(String name, String file, Class<F> kind) {
@@ -29,6 +31,11 @@ public final class RecordType<F extends Fact> {
         RecordComponent[] parts = kind.getRecordComponents();
         this.components = Arrays.stream(parts).map(Component::new).toList();
         this.columns = components.stream().flatMap(c -> c.columns().stream()).toList();
+        this.addedLater = components.stream()
+                .filter(Component::addedLater)
+                .flatMap(c -> c.columns().stream())
+                .map(Column::name)
+                .toList();
         try {
             this.constructor = kind.getConstructor(
                     Arrays.stream(parts).map(RecordComponent::getType).toArray(Class<?>[]::new));
@@ -60,6 +67,11 @@ public final class RecordType<F extends Fact> {
         return columns;
     }
 
+    /** The names of the columns that its table did not have at first, the oldest first. */
+    public List<String> addedLater() {
+        return addedLater;
+    }
+
     /** A fact as the values of {@link #columns()}. */
     public List<@Nullable Object> row(Fact fact) {
         @Nullable Object[] row = new Object[columns.size()];
@@ -80,11 +92,15 @@ public final class RecordType<F extends Fact> {
         @Nullable Object[] flat = row.toArray();
         @Nullable Object[] values = new Object[components.size()];
         int at = 0;
-        for (int i = 0; i < values.length; i++) {
-            values[i] = components.get(i).get(flat, at);
-            at += components.get(i).columns().size();
+        try {
+            for (int i = 0; i < values.length; i++) {
+                values[i] = components.get(i).get(flat, at);
+                at += components.get(i).columns().size();
+            }
+            return of(values);
+        } catch (DateTimeException | ArithmeticException e) { // a zone, day or number that a damaged file holds
+            throw new IllegalArgumentException(e.getMessage(), e);
         }
-        return of(values);
     }
 
     /**

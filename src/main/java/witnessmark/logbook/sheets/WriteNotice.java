@@ -75,8 +75,10 @@ public final class WriteNotice implements LogSheet {
         in.note(BATCH, SheetNote.of("all_batches"));
         in.blame(BATCH, ProblemKind.NOTICE_OF_NOTHING);
         String marks = String.join("; ", Words.listed(in.text(MARKS)));
-        if (in.is(DESIGN, SheetWord.ALL_DESIGNS) && in.text(BATCH).isEmpty() && marks.isEmpty()) {
-            in.wrong(BATCH, ProblemKind.NEEDED, BATCH);
+        if (design == null && in.text(BATCH).isEmpty() && marks.isEmpty()) {
+            if (in.is(DESIGN, SheetWord.ALL_DESIGNS)) { // else the design is what is wrong, and said
+                in.wrong(BATCH, ProblemKind.NEEDED, BATCH);
+            }
             return;
         }
         Notice notice = new Notice(
