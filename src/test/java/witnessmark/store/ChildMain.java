@@ -59,6 +59,8 @@ final class ChildMain {
             case "cars" -> names();
             case "runs" -> runs(Integer.parseInt(rest));
             case "backup" -> said(book().backUp());
+            case "begin" -> said(book().secondPlace().begin(Path.of(rest)));
+            case "second" -> said(book().secondPlace().write(Path.of(rest)));
             case "verify" -> book().verify().isEmpty() ? "worked" : "did not " + book().verify();
             case "keep" -> book().drafts().keep("form", "", draft(rest)).toString();
             case "draft" ->
