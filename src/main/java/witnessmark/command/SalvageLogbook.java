@@ -38,9 +38,9 @@ final class SalvageLogbook implements Callable<Integer> {
         Answer answer = new Answer(tools, "salvage", json);
         String name = String.valueOf(from.getFileName());
         SalvageWords words = new SalvageWords(
-                tools.texts().get("shell.salvage.who", who == null ? tools.person() : who),
-                tools.texts().get("shell.salvage.why", name),
-                tools.texts().get("shell.salvage.doubtful", name));
+                tools.texts().get("keeping.salvage.who", who == null ? tools.person() : who),
+                tools.texts().get("keeping.salvage.why", name),
+                tools.texts().get("keeping.salvage.doubtful", name));
         Outcome<Salvaged> outcome = tools.files().copies().salvage(from, to, words);
         if (!outcome.didWork()) {
             return answer.didNot(outcome.problems());
@@ -55,11 +55,11 @@ final class SalvageLogbook implements Callable<Integer> {
         } else {
             answer.line(tools.texts()
                     .get(
-                            "shell.salvage.done",
+                            "keeping.salvage.done",
                             salvaged.whole(),
                             salvaged.logbook().toString()));
             if (salvaged.doubtful() > 0) {
-                answer.line(tools.texts().get("shell.salvage.struck", salvaged.doubtful()));
+                answer.line(tools.texts().get("keeping.salvage.struck", salvaged.doubtful()));
             }
         }
         return salvaged.left().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;

@@ -14,6 +14,7 @@ import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.incidents.IncidentsAsked;
 import witnessmark.desktop.incidents.IncidentsPlace;
+import witnessmark.desktop.keeping.KeepingPages;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
@@ -36,6 +37,7 @@ import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
@@ -44,6 +46,7 @@ import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
@@ -155,6 +158,16 @@ final class Places {
         if (strip != null) {
             strip.show();
         }
+    }
+
+    /** Everything about copies of the logbook. */
+    KeepingPages copies() {
+        return start.copies();
+    }
+
+    /** Shows what a check of the logbook found. */
+    void showFound(List<Problem> found) {
+        start.showFound(found);
     }
 
     /** Asks for another logbook, as the command does. */
@@ -273,6 +286,11 @@ final class Places {
                         outside.ids(),
                         new WriteSeasonTable(outside.tables()),
                         new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures))),
+                new StartContext.Copies(
+                        outside.files().copies(),
+                        new CopyElsewhere(book.desk().logbook(), shell.settings(), outside.clock()),
+                        book.isSample(),
+                        outside.clock()),
                 new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

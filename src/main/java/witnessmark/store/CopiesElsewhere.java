@@ -100,7 +100,7 @@ final class CopiesElsewhere implements SecondPlace {
             if (!copied.didWork()) {
                 return Outcome.didNot(copied.problems());
             }
-            Instant holds = lastChange(aside);
+            String holds = lastChange(aside);
             CopyFolder copies = new CopyFolder(folder.get(), logbook);
             boolean good = copied.problems().isEmpty();
             Path to = good
@@ -126,9 +126,12 @@ final class CopiesElsewhere implements SecondPlace {
     }
 
     @Override
-    public Optional<Instant> firstWrittenAfter(Instant moment) {
+    public Optional<Instant> firstWrittenAfter(String holds) {
         try (Database database = source.open()) {
-            long first = database.number("amendment/first_after", moment.toEpochMilli());
+            if (database.text("amendment/last_hash").equals(holds)) {
+                return Optional.empty();
+            }
+            long first = database.number("amendment/first_after", holds);
             return first == 0 ? Optional.empty() : Optional.of(Instant.ofEpochMilli(first));
         } catch (SQLException e) {
             LOG.warn("when something was last written cannot be read: {}", logbook, e);
@@ -142,11 +145,9 @@ final class CopiesElsewhere implements SecondPlace {
         }
     }
 
-    private Instant lastChange(Path copy) throws SQLException {
+    private String lastChange(Path copy) throws SQLException {
         try (Database database = home.connections.frozen(copy)) {
-            long[] last = {0};
-            database.each("logbook/held", row -> last[0] = row.getLong(2));
-            return Instant.ofEpochMilli(last[0]);
+            return database.text("amendment/last_hash");
         }
     }
 

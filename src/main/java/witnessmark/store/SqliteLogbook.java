@@ -253,7 +253,7 @@ final class SqliteLogbook implements Logbook {
             return;
         }
         if (writtenSinceBackup) {
-            backUp().problems().forEach(problem -> LOG.error("on closing: {}", problem));
+            backUp().problems().forEach(problem -> LOG.error("on closing: {}", problem.kind()));
         }
         boolean moved = lock != null && !key.stillAt(path);
         if (moved && database != null) {
@@ -441,11 +441,15 @@ final class SqliteLogbook implements Logbook {
     /** A reader of this file and of no other that lies in its place now. */
     private Database ownReader() throws SQLException {
         Database reader = reader();
-        if (key.stillAt(path)) {
+        if (key.stillAt(path) && !isClosed()) {
             return reader;
         }
         reader.close();
-        throw new SQLException("another file lies at " + path);
+        throw new SQLException("closed, or another file lies at " + path);
+    }
+
+    private synchronized boolean isClosed() {
+        return closed;
     }
 
     private Database reader() throws SQLException {

@@ -73,7 +73,7 @@ public final class SqliteLogbookFiles implements LogbookFiles {
         } catch (IOException e) {
             LOG.warn("a file begun stays behind: {}", aside, e);
         }
-        LOG.warn("no logbook could be made at {}: {}", file, problem);
+        LOG.warn("no logbook could be made at {}: {}", file, problem.kind());
         return Outcome.didNot(problem);
     }
 }

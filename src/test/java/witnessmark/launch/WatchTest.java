@@ -39,7 +39,17 @@ class WatchTest {
     @BeforeEach
     void open() {
         desk = new SampleBooks(folder).open();
-        watch = new Watch(Texts.in(Locale.UK), tasks, desk, found::addAll);
+        watch = new Watch(Texts.in(Locale.UK), tasks, desk, new Watch.Found() {
+            @Override
+            public void checked(List<Problem> problems) {
+                found.addAll(problems);
+            }
+
+            @Override
+            public void met(List<Problem> problems) {
+                found.addAll(problems);
+            }
+        });
     }
 
     @AfterEach

@@ -14,9 +14,9 @@ public interface SecondPlace {
      * A copy made.
      *
      * @param file where it is
-     * @param holds the last change in it; what was written later is not
+     * @param holds names the last change in it; what was written later is not
      */
-    record Made(Path file, Instant holds) {}
+    record Made(Path file, String holds) {}
 
     /** Whether the place is there with what was begun in it: a mount point without its stick is an empty folder. */
     boolean isThere(Path place);
@@ -40,6 +40,11 @@ public interface SecondPlace {
      */
     Outcome<Made> write(Path place);
 
-    /** When something was first written after a moment; empty when nothing was since. */
-    Optional<Instant> firstWrittenAfter(Instant moment);
+    /**
+     * When something was first written that a copy does not hold; empty when it holds all.
+     *
+     * @param holds of the copy; empty for none. That of a copy newer than the logbook counts as none: the logbook was
+     *     restored since
+     */
+    Optional<Instant> firstWrittenAfter(String holds);
 }
