@@ -40,6 +40,9 @@ final class Watch implements AutoCloseable {
 
         /** What a backup came upon, or that the file is no longer where it was. */
         void met(List<Problem> problems);
+
+        /** The file is where it was again. */
+        void back();
     }
 
     Watch(Texts texts, Tasks tasks, Desk desk, Found found) {
@@ -54,13 +57,15 @@ final class Watch implements AutoCloseable {
     }
 
     /** A file that is gone is told before somebody has typed what cannot be saved. */
-    private void lookForFile() {
+    void lookForFile() {
         tasks.apart(
                 texts.get("shell.watch.looking"),
                 () -> desk.logbook().isMovedAway() ? desk.logbook().verify() : List.<Problem>of(),
                 problems -> {
                     if (!problems.isEmpty() && !gone) {
                         found.met(problems);
+                    } else if (problems.isEmpty() && gone) {
+                        found.back();
                     }
                     gone = !problems.isEmpty();
                 },

@@ -4,17 +4,16 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import javax.swing.JButton;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.keeping.Elsewhere;
+import witnessmark.desktop.keeping.Warnings;
 import witnessmark.desktop.shell.CrashDialog;
 import witnessmark.desktop.shell.CrashNotice;
 import witnessmark.desktop.shell.Desk;
@@ -230,10 +229,7 @@ final class Window implements OpenLogbook {
                     sentence(readOnly.get()),
                     List.of(Buttons.plain(Caption.of(texts.get("shell.notice.again")), () -> open(path))));
         } else if (!missed.isEmpty()) {
-            List<JButton> ways = new ArrayList<>(warning.ways(missed.get(0), List.of()));
-            ways.add(Buttons.plain(Caption.of(texts.get("shell.notice.open")), places::openAnother));
-            ways.add(Buttons.plain(Caption.of(texts.get("shell.notice.stay")), places::shown));
-            desk.notice(texts.get("shell.notice.instead", sentence(missed.get(0))), ways);
+            warning.instead(missed.get(0), places::openAnother, places::shown);
         } else {
             places.shown();
         }
@@ -253,6 +249,11 @@ final class Window implements OpenLogbook {
             @Override
             public void met(List<Problem> problems) {
                 warning.met(problems);
+            }
+
+            @Override
+            public void back() {
+                warning.back();
             }
         });
         Elsewhere other = elsewhere;

@@ -102,7 +102,6 @@ final class Restoring {
      * @return the other name
      */
     private Path exchanged(Path file, Path aside) throws IOException {
-        settle(file);
         Path before = file.resolveSibling(CopyName.replaced(file, Instant.ofEpochMilli(home.clock.getAsLong())));
         List<Path> left = new ArrayList<>();
         for (String ending : BESIDE) {
@@ -127,17 +126,6 @@ final class Restoring {
         }
         Files.deleteIfExists(file.resolveSibling(file.getFileName() + "-shm"));
         return before;
-    }
-
-    /** Brings the last writes into the file where it can still be opened. */
-    private void settle(Path file) {
-        if (Probe.hasLog(file) && !probe.hasLogOfAnother(file)) {
-            try (Database database = home.connections.writer(file)) {
-                database.set("file/checkpoint");
-            } catch (SQLException e) {
-                LOG.info("the writes beside it go along as they are: {}", file, e);
-            }
-        }
     }
 
     /** @return the digest, the same in both */

@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -68,7 +69,8 @@ final class SqliteCopies implements LogbookCopies {
         } catch (IOException e) {
             return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, place, Faults.words(e)));
         } catch (UncheckedIOException e) {
-            return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, place, Faults.words(e.getCause())));
+            return Outcome.didNot(Problem.of(
+                    ProblemKind.CANNOT_READ_FILE, place, Faults.words(Objects.requireNonNull(e.getCause()))));
         }
     }
 
