@@ -215,7 +215,8 @@ final class Window implements OpenLogbook {
                 texts,
                 new Problems(texts, measures),
                 desk,
-                places,
+                places.copies(),
+                places::showFound,
                 opened.desk().logbook());
         warnings = warning;
         watchOver(opened, warning, places, made);

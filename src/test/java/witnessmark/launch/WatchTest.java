@@ -88,6 +88,7 @@ class WatchTest {
 
     @Test
     void a_file_that_goes_is_told_once_and_so_is_its_coming_back() throws IOException {
+        tasks.awaitIdle(); // the check of the whole
         Path file = desk.logbook().path();
         Path away = file.resolveSibling("away.witness");
         Files.move(file, away);
