@@ -92,6 +92,11 @@ final class Faults {
         };
     }
 
+    /** Whether the disk failed to read, write or sync, so that nothing is known of the connection; not that it is full. */
+    static boolean isDiskFailure(SQLException e) {
+        return base(e) == SQLiteErrorCode.SQLITE_IOERR && !noSpace(e);
+    }
+
     /** Whether one statement was refused by a rule of the schema, and the transaction goes on. */
     static boolean isRefusal(SQLException e) {
         return base(e) == SQLiteErrorCode.SQLITE_CONSTRAINT;

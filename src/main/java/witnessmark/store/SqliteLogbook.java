@@ -411,7 +411,7 @@ final class SqliteLogbook implements Logbook {
             }
             return result;
         } catch (SQLException e) {
-            if (toWrite && key.stillAt(path)) {
+            if (toWrite && Faults.isDiskFailure(e) && key.stillAt(path)) {
                 letGo(); // as after a change: what a failed sync left is not asked of the same handle again
             }
             throw e;
