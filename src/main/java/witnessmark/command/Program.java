@@ -37,6 +37,9 @@ public final class Program implements Runnable {
             "starting-values",
             "log",
             "verify",
+            "backups",
+            "restore",
+            "salvage",
             "--help",
             "-h",
             "--version",
@@ -94,7 +97,10 @@ public final class Program implements Runnable {
                 .addSubcommand("jobsheet", new WritesFile(tools, "jobsheet", "pages", tools.jobSheet()::write))
                 .addSubcommand(new StartingList(tools))
                 .addSubcommand(new Log(tools))
-                .addSubcommand(new Verify(tools));
+                .addSubcommand(new Verify(tools))
+                .addSubcommand(new ListBackups(tools))
+                .addSubcommand(new Restore(tools))
+                .addSubcommand(new SalvageLogbook(tools));
         line.setResourceBundle(new Descriptions(tools.texts()));
         describe(line.getCommandSpec(), tools.texts().get("command.about"));
         line.getSubcommands()

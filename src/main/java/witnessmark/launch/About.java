@@ -20,6 +20,9 @@ final class About {
                                 texts.get("shell.about.kept.data"),
                                 outside.data().path().toString()),
                         new AboutFacts.Kept(
+                                texts.get("shell.about.kept.backups"),
+                                outside.data().backups().toString()),
+                        new AboutFacts.Kept(
                                 texts.get("shell.about.kept.log"),
                                 outside.data().path().resolve(Logs.FOLDER).toString())));
     }

@@ -35,7 +35,7 @@ public final class Main {
     public static void main(String[] args) {
         ownGtk();
         Outside outside = Outside.ofThisMachine();
-        Logs.to(outside.data().path());
+        Logs.to(outside.data());
         if (Program.isFor(args)) {
             System.exit(Program.run(tools(outside), args));
         }

@@ -17,6 +17,7 @@ import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.incidents.IncidentsAsked;
 import witnessmark.desktop.incidents.IncidentsPlace;
+import witnessmark.desktop.keeping.KeepingPages;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
@@ -41,6 +42,7 @@ import witnessmark.domain.Id;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
@@ -51,6 +53,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
@@ -158,6 +161,16 @@ final class Places {
         if (strip != null) {
             strip.show();
         }
+    }
+
+    /** Everything about copies of the logbook. */
+    KeepingPages copies() {
+        return start.copies();
+    }
+
+    /** Shows what a check of the logbook found. */
+    void showFound(List<Problem> found) {
+        start.showFound(found);
     }
 
     /** Asks for another logbook, as the command does. */
@@ -309,6 +322,11 @@ final class Places {
                         new WriteSeasonTable(outside.tables()),
                         new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures)),
                         new WriteBuildSheet(outside.papers(), new BuildSheetPaper(shell.texts(), measures))),
+                new StartContext.Copies(
+                        outside.files().copies(),
+                        new CopyElsewhere(book.desk().logbook(), shell.settings(), outside.clock()),
+                        book.isSample(),
+                        outside.clock()),
                 new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));
     }
 }

@@ -3,7 +3,6 @@ package witnessmark.launch;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -21,29 +20,60 @@ import witnessmark.wording.Texts;
 final class Watch implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Watch.class);
     private static final Duration WINDOW_FILLED = Duration.ofSeconds(3);
+    private static final Duration BETWEEN_LOOKS = Duration.ofSeconds(20);
     private static final Duration BETWEEN_BACKUPS = Duration.ofMinutes(30);
 
     private final Texts texts;
     private final Tasks tasks;
     private final Desk desk;
-    private final Consumer<List<Problem>> found;
+    private final Found found;
     private final Later check;
     private final Ticking backUps;
+    private final Ticking looks;
+    private boolean gone;
     private Instant backedUp = Instant.MIN;
 
-    /** @param found told what a check or a backup came upon, on the event thread */
-    Watch(Texts texts, Tasks tasks, Desk desk, Consumer<List<Problem>> found) {
+    /** Told on the event thread. */
+    interface Found {
+        /** What a check of the whole came to; nothing found when all is as it was written. */
+        void checked(List<Problem> problems);
+
+        /** What a backup came upon, or that the file is no longer where it was. */
+        void met(List<Problem> problems);
+
+        /** The file is where it was again. */
+        void back();
+    }
+
+    Watch(Texts texts, Tasks tasks, Desk desk, Found found) {
         this.texts = texts;
         this.tasks = tasks;
         this.desk = desk;
         this.found = found;
         this.check = tasks.later(WINDOW_FILLED, this::check);
         this.backUps = tasks.every(BETWEEN_BACKUPS, this::backUp);
+        this.looks = tasks.every(BETWEEN_LOOKS, this::lookForFile);
         check.poke();
     }
 
+    /** A file that is gone is told before somebody has typed what cannot be saved. */
+    void lookForFile() {
+        tasks.apart(
+                texts.get("shell.watch.looking"),
+                () -> desk.logbook().isMovedAway() ? desk.logbook().verify() : List.<Problem>of(),
+                problems -> {
+                    if (!problems.isEmpty() && !gone) {
+                        found.met(problems);
+                    } else if (problems.isEmpty() && gone) {
+                        found.back();
+                    }
+                    gone = !problems.isEmpty();
+                },
+                this::failed);
+    }
+
     private void check() {
-        tasks.run(texts.get("shell.watch.checking"), () -> desk.logbook().verify(), found, this::failed);
+        tasks.run(texts.get("shell.watch.checking"), () -> desk.logbook().verify(), found::checked, this::failed);
     }
 
     /** Backs up what was written since the last time; nothing otherwise. */
@@ -55,7 +85,7 @@ final class Watch implements AutoCloseable {
                     () -> desk.logbook().backUp().problems(),
                     problems -> {
                         backedUp = problems.isEmpty() ? written : backedUp;
-                        found.accept(problems);
+                        found.met(problems);
                     },
                     this::failed);
         }
@@ -69,5 +99,6 @@ final class Watch implements AutoCloseable {
     public void close() {
         check.cancel();
         backUps.close();
+        looks.close();
     }
 }

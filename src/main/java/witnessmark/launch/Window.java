@@ -1,6 +1,7 @@
 package witnessmark.launch;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -11,6 +12,8 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.keeping.Elsewhere;
+import witnessmark.desktop.keeping.Warnings;
 import witnessmark.desktop.shell.CrashDialog;
 import witnessmark.desktop.shell.CrashNotice;
 import witnessmark.desktop.shell.Desk;
@@ -23,6 +26,7 @@ import witnessmark.desktop.task.EventThread;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Team;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.LogbookCopies.Restored;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.wording.Measures;
@@ -32,6 +36,9 @@ import witnessmark.wording.Units;
 
 /** The program with its window: one logbook on the desk at a time, the places around it. */
 final class Window implements OpenLogbook {
+    /** How long the program stays after its window for a last copy in the second place. */
+    private static final Duration LAST_COPY = Duration.ofSeconds(15);
+
     /** Setting: the units measures are shown and typed in. */
     static final String UNITS = "units";
 
@@ -44,6 +51,8 @@ final class Window implements OpenLogbook {
     private @Nullable ShellFrame frame;
     private @Nullable OpenBook book;
     private @Nullable Watch watch;
+    private @Nullable Elsewhere elsewhere;
+    private @Nullable Warnings warnings;
     private Desk desk = new Desk();
 
     /** @param lastWords told the problems when no logbook at all can be opened; not expected to return */
@@ -51,8 +60,9 @@ final class Window implements OpenLogbook {
         this.outside = outside;
         this.lastWords = lastWords;
         this.look = new Look(outside.settings());
-        CrashNotice crash =
-                new CrashNotice(() -> frame, new CrashDialog(texts, this::tasks, this::lastSaved, this::quit));
+        CrashNotice crash = new CrashNotice(
+                () -> frame,
+                new CrashDialog(texts, this::tasks, this::lastSaved, () -> Logs.end(outside.data()), this::quit));
         Thread.UncaughtExceptionHandler unforeseen = (thread, failure) -> crash.tell(thread.getName(), failure);
         Thread.setDefaultUncaughtExceptionHandler(unforeseen);
         this.tasks = new Tasks(unforeseen);
@@ -119,6 +129,51 @@ final class Window implements OpenLogbook {
         });
     }
 
+    @Override
+    public void restore(Path copy, Path present) {
+        OpenBook now = book;
+        if (now == null) {
+            return;
+        }
+        boolean inHand = present.equals(now.desk().logbook().path());
+        tasks.write(
+                texts.get("keeping.restore.working"),
+                () -> {
+                    if (inHand) {
+                        now.desk().logbook().close();
+                    }
+                    Outcome<Restored> restored = outside.files().copies().replace(copy, present);
+                    return new Back(restored, restored.didWork() || inHand ? books.open(present) : null);
+                },
+                back -> restored(now, back),
+                failure -> {
+                    throw new IllegalStateException("restoring " + present, failure);
+                });
+    }
+
+    /** What a restoring came to, and the logbook at that place; null when it was not opened. */
+    private record Back(
+            Outcome<Restored> restored, @Nullable Outcome<OpenBook> opened) {}
+
+    private void restored(OpenBook before, Back back) {
+        Outcome<OpenBook> opened = back.opened();
+        if (opened != null && opened.didWork()) {
+            show(opened.orThrow());
+            letGo(before);
+        }
+        notice(opened == null ? List.of() : opened.problems());
+        notice(back.restored().problems());
+        if (back.restored().didWork()) {
+            Path was = back.restored().orThrow().before();
+            desk.say(
+                    was == null
+                            ? texts.get(
+                                    "keeping.restore.done",
+                                    back.restored().orThrow().logbook())
+                            : texts.get("keeping.restore.replaced", was));
+        }
+    }
+
     /** Puts another logbook in the window; when it cannot be opened the one in hand stays, and a sentence says why. */
     private void change(String name, Callable<Outcome<OpenBook>> opening) {
         OpenBook before = book;
@@ -156,7 +211,15 @@ final class Window implements OpenLogbook {
         }
         frame = made;
         book = opened;
-        watchOver(opened);
+        Warnings warning = new Warnings(
+                texts,
+                new Problems(texts, measures),
+                desk,
+                places.copies(),
+                places::showFound,
+                opened.desk().logbook());
+        warnings = warning;
+        watchOver(opened, warning, places, made);
         made.pane().logbook(name(opened));
         desk.writing(opened.desk().who());
         made.open(PlaceId.BEFORE_WE_GO);
@@ -167,22 +230,40 @@ final class Window implements OpenLogbook {
                     sentence(readOnly.get()),
                     List.of(Buttons.plain(Caption.of(texts.get("shell.notice.again")), () -> open(path))));
         } else if (!missed.isEmpty()) {
-            desk.notice(
-                    texts.get("shell.notice.instead", sentence(missed.get(0))),
-                    List.of(
-                            Buttons.plain(Caption.of(texts.get("shell.notice.open")), places::openAnother),
-                            Buttons.plain(Caption.of(texts.get("shell.notice.stay")), places::shown)));
+            warning.instead(missed.get(0), places::openAnother, places::shown);
         } else {
             places.shown();
         }
     }
 
-    private void watchOver(OpenBook opened) {
+    private void watchOver(OpenBook opened, Warnings warning, Places places, ShellFrame shown) {
         Watch before = watch;
         if (before != null) {
             before.close();
         }
-        watch = new Watch(texts, tasks, opened.desk(), this::notice);
+        watch = new Watch(texts, tasks, opened.desk(), new Watch.Found() {
+            @Override
+            public void checked(List<Problem> problems) {
+                warning.found(problems);
+            }
+
+            @Override
+            public void met(List<Problem> problems) {
+                warning.met(problems);
+            }
+
+            @Override
+            public void back() {
+                warning.back();
+            }
+        });
+        Elsewhere other = elsewhere;
+        if (other != null) {
+            other.close();
+        }
+        elsewhere = opened.isSample() || opened.desk().logbook().readOnly().isPresent()
+                ? null
+                : places.copies().watchElsewhere(() -> !shown.pane().hasNotice());
     }
 
     private String lastSaved() {
@@ -236,14 +317,11 @@ final class Window implements OpenLogbook {
         }
     }
 
-    /** Says what was met on the way; that the logbook is open for reading only is said already, with a way out. */
     private void notice(List<Problem> problems) {
-        OpenBook now = book;
-        Problem said = now == null ? null : now.desk().logbook().readOnly().orElse(null);
-        problems.stream()
-                .filter(problem -> !problem.equals(said))
-                .findFirst()
-                .ifPresent(problem -> desk.notice(sentence(problem), List.of()));
+        Warnings said = warnings;
+        if (said != null) {
+            said.met(problems);
+        }
     }
 
     private String sentence(Problem problem) {
@@ -267,6 +345,16 @@ final class Window implements OpenLogbook {
             System.exit(0);
             return;
         }
+        Elsewhere copies = elsewhere;
+        if (copies == null) {
+            closeAndEnd(open);
+        } else {
+            tasks.later(LAST_COPY, () -> closeAndEnd(open)).poke();
+            copies.last(() -> closeAndEnd(open));
+        }
+    }
+
+    private void closeAndEnd(OpenBook open) {
         tasks.write(
                 texts.get("shell.program"),
                 () -> {

@@ -169,7 +169,7 @@ public final class ImportSeason {
     }
 
     /**
-     * Writes what was read.
+     * Writes what was read, after a backup of what the logbook holds: without one nothing is written.
      *
      * @param plan one of the two of a reading
      * @param keepGoodRows whether the good rows are wanted although others were left out
@@ -181,6 +181,15 @@ public final class ImportSeason {
         if (plan.stops() && !keepGoodRows) {
             return Outcome.didNot(plan.problems());
         }
+        boolean empty = RecordTypes.all().stream()
+                .allMatch(type -> desk.logbook().facts().of(type.kind()).size() == 0);
+        return empty
+                ? writeUnkept(plan, from, why)
+                : desk.logbook().backUp().then(kept -> writeUnkept(plan, from, why));
+    }
+
+    /** The same without a backup, where all came out of folders. */
+    Outcome<Written> writeUnkept(Plan plan, String from, String why) {
         return desk.writeFrom(from, why, plan.entries());
     }
 }

@@ -103,7 +103,9 @@ public final class SampleSeason {
         int told = told() + 1; // before it is written: a chapter taken back and told again is counted once
         Outcome<Written> written = importing
                 .readOn(chapter.folder(), chapter.today())
-                .then(reading -> importing.write(reading.taking(), false, WRITER, why));
+                .then(reading -> reading.taking().stops()
+                        ? Outcome.didNot(reading.taking().problems())
+                        : importing.writeUnkept(reading.taking(), WRITER, why));
         if (written.didWork()) {
             settings.put(WHY + told, why);
             settings.put(TOLD, Integer.toString(told));

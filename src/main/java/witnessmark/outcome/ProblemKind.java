@@ -299,6 +299,26 @@ public enum ProblemKind {
     AS_OF_EARLIER_DAY(1, true),
     /** backup path, what was wrong with it. */
     BACKUP_NOT_GOOD(2, false),
+    /** copy: it is not as it was written, so nothing is restored from it; what is wrong stands beside. */
+    COPY_NOT_GOOD(1, true),
+    /** second place: it is not there now. */
+    PLACE_GONE(1, false),
+    /** second place. */
+    PLACE_FULL(1, false),
+    /** second place: nothing can be written there. */
+    PLACE_NOT_WRITABLE(1, false),
+    /** second place, what the system said. */
+    PLACE_FAILED(2, false),
+    /** second place: it lies on the disk of the logbook itself. */
+    PLACE_ON_SAME_DISK(1, false),
+    /** second place, whose copies lie there too. */
+    COPIES_OF_ANOTHER(2, false),
+    /** record kind, name: salvaged, and perhaps not what was written. */
+    SALVAGED_DOUBTFUL(2, false),
+    /** record kind, name: it could not be salvaged. */
+    NOT_SALVAGED(2, false),
+    /** how many changes of the history could not be read. */
+    CHANGES_UNREADABLE(1, false),
     /** how many, file: entries that could not be written when they were saved, and are not in the logbook since. */
     ENTRIES_KEPT_ASIDE(2, false),
     /** record kind, name: its checksum does not match its history. */

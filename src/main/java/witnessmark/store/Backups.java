@@ -6,16 +6,9 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.LongSupplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.outcome.Outcome;
@@ -28,11 +21,6 @@ import witnessmark.outcome.ProblemKind;
  */
 final class Backups {
     private static final Logger LOG = LoggerFactory.getLogger(Backups.class);
-    private static final DateTimeFormatter STAMP =
-            DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmssSSS'Z'").withZone(ZoneOffset.UTC);
-    private static final Pattern NAME = Pattern.compile(".*-(\\d{8}T\\d{9}Z)\\.witness");
-
-    private static final String AS_IT_IS = "-as-it-is.witness";
 
     /** Finds faults in a file, the logbook's or a copy's. */
     interface Check {
@@ -60,42 +48,63 @@ final class Backups {
      * that copy never takes the place of a good one, and the faults are told.
      */
     Outcome<Path> make(Path logbook, Database database) {
-        String stamp = STAMP.format(now());
-        Path copy = folder.resolve(stem(logbook) + "-" + stamp + ".witness");
+        CopyFolder copies = new CopyFolder(folder, logbook);
+        Path copy = copies.next(Instant.ofEpochMilli(clock.getAsLong()));
         Path aside = folder.resolve(copy.getFileName() + ".new");
         try {
-            SafeFiles.createPrivateFolder(folder);
+            Outcome<Path> made = aside(logbook, database, aside);
+            if (!made.didWork()) {
+                return made;
+            }
+            if (!made.problems().isEmpty()) {
+                Path asItIs = folder.resolve(CopyName.asItIs(logbook));
+                SafeFiles.moveOver(aside, asItIs);
+                return new Outcome.WorkedExcept<>(asItIs, made.problems());
+            }
             if (Files.exists(copy)) {
                 return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, copy));
             }
-            Files.deleteIfExists(aside);
-            SafeFiles.createPrivate(aside); // SQLite copies into an empty file, and leaves its permissions
-            database.run("logbook/copy", aside.toString());
-            List<Problem> faults = faultsOf(aside);
-            if (faults.isEmpty()) {
-                SafeFiles.moveOver(aside, copy);
-                thin();
-                return Outcome.worked(copy);
-            }
-            LOG.error("a backup is not good: {} {}", aside, faults);
-            List<Problem> own = check.of(logbook, database);
-            if (own.isEmpty()) {
-                return Outcome.didNot(
-                        Problem.of(ProblemKind.BACKUP_NOT_GOOD, copy, "it does not hold what the logbook holds"));
-            }
-            Path asItIs = folder.resolve(stem(logbook) + AS_IT_IS);
-            SafeFiles.moveOver(aside, asItIs);
-            return new Outcome.WorkedExcept<>(asItIs, own);
+            SafeFiles.moveOver(aside, copy);
+            copies.thin(new Thinning(ZoneId.systemDefault()), any -> true);
+            return Outcome.worked(copy);
         } catch (IOException e) {
             return Outcome.didNot(Faults.writing(folder, e));
-        } catch (SQLException e) {
-            return Outcome.didNot(Faults.isDamage(e) ? Faults.reading(logbook, e) : Faults.writing(folder, e));
         } finally {
             SafeFiles.remove(aside); // what is left of one that failed would only fill the disk
         }
     }
 
-    private List<Problem> faultsOf(Path copy) {
+    /**
+     * Makes a copy under a name of its own, brought to the disk, opened and checked. Whoever asks removes it.
+     *
+     * @return where it is; worked-except when the logbook itself has those faults, and the copy with it
+     */
+    Outcome<Path> aside(Path logbook, Database database, Path aside) {
+        try {
+            SafeFiles.createPrivateFolder(SafeFiles.folderOf(aside));
+            Files.deleteIfExists(aside);
+            SafeFiles.createPrivate(aside); // SQLite copies into an empty file, and leaves its permissions
+            database.run("logbook/copy", aside.toString());
+            SafeFiles.sync(aside);
+        } catch (IOException e) {
+            return Outcome.didNot(Faults.writing(folder, e));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.isDamage(e) ? Faults.reading(logbook, e) : Faults.writing(folder, e));
+        }
+        List<Problem> faults = faultsOf(aside);
+        if (faults.isEmpty()) {
+            return Outcome.worked(aside);
+        }
+        LOG.error("a backup is not good: {}, {} faults", aside, faults.size());
+        List<Problem> own = check.of(logbook, database);
+        return own.isEmpty()
+                ? Outcome.didNot(
+                        Problem.of(ProblemKind.BACKUP_NOT_GOOD, aside, "it does not hold what the logbook holds"))
+                : new Outcome.WorkedExcept<>(aside, own);
+    }
+
+    /** What is wrong with a copy that lies still. */
+    List<Problem> faultsOf(Path copy) {
         try (Database database = connections.frozen(copy)) {
             return check.of(copy, database);
         } catch (SQLException e) {
@@ -103,50 +112,8 @@ final class Backups {
         }
     }
 
-    /** Later than the newest whatever the clock says, else this one would be the first to be thinned out. */
-    private Instant now() {
-        Instant now = Instant.ofEpochMilli(clock.getAsLong());
-        return newest().filter(newest -> !newest.isBefore(now))
-                .map(newest -> newest.plusMillis(1))
-                .orElse(now);
-    }
-
-    /** When the newest was made; empty when there is none. */
-    Optional<Instant> newest() {
-        try {
-            return made().keySet().stream().max(Instant::compareTo);
-        } catch (IOException e) {
-            LOG.warn("the backups cannot be listed: {}", folder, e);
-            return Optional.empty();
-        }
-    }
-
-    private void thin() throws IOException {
-        TreeMap<Instant, Path> made = made();
-        Set<Instant> kept = new Thinning(ZoneId.systemDefault()).kept(made.keySet());
-        made.forEach((moment, backup) -> {
-            if (!kept.contains(moment)) {
-                SafeFiles.remove(backup);
-            }
-        });
-    }
-
-    private TreeMap<Instant, Path> made() throws IOException {
-        TreeMap<Instant, Path> made = new TreeMap<>();
-        if (Files.isDirectory(folder)) {
-            try (Stream<Path> files = Files.list(folder)) {
-                files.forEach(file -> {
-                    Matcher name = NAME.matcher(file.getFileName().toString());
-                    if (name.matches()) {
-                        made.put(STAMP.parse(name.group(1), Instant::from), file);
-                    }
-                });
-            }
-        }
-        return made;
-    }
-
-    private static String stem(Path logbook) {
-        return String.valueOf(logbook.getFileName()).replaceFirst("\\.witness$", "");
+    /** When the newest of a logbook was made; empty when there is none. */
+    Optional<Instant> newest(Path logbook) {
+        return new CopyFolder(folder, logbook).newest();
     }
 }

@@ -73,6 +73,22 @@ public record DataFolder(Path path) {
         return made;
     }
 
+    /** Where the backups of all logbooks are, each in a folder of its own. */
+    public Path backups() {
+        return path.resolve("backups");
+    }
+
+    /**
+     * Makes a folder in it, for its owner alone.
+     *
+     * @throws IOException if it cannot be made
+     */
+    public Path privateFolder(String name) throws IOException {
+        Path folder = path.resolve(name);
+        SafeFiles.createPrivateFolder(folder);
+        return folder;
+    }
+
     public FileSettings settings() {
         return new FileSettings(path.resolve("settings.properties"));
     }

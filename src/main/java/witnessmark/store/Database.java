@@ -5,9 +5,11 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Savepoint;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.sqlite.ProgressHandler;
 
 /** One connection to a logbook file with its statements, each prepared once. Used by one thread at a time. */
 final class Database implements AutoCloseable {
@@ -20,6 +22,9 @@ final class Database implements AutoCloseable {
     interface EachRow {
         void take(ResultSet row) throws SQLException;
     }
+
+    /** Steps of SQLite's machine between two looks at the clock: well under a millisecond. */
+    private static final int STEPS = 10_000;
 
     private final Connection connection;
     private final Sql sql;
@@ -110,6 +115,22 @@ final class Database implements AutoCloseable {
             rollBack(e);
             throw e;
         }
+    }
+
+    /** From now on nothing may take longer than this, counted from now: a file may be made to keep a program busy. */
+    void within(Duration longest) throws SQLException {
+        long end = System.nanoTime() + longest.toNanos();
+        ProgressHandler.setHandler(connection, STEPS, new ProgressHandler() {
+            @Override
+            protected int progress() {
+                return System.nanoTime() - end > 0 ? 1 : 0;
+            }
+        });
+    }
+
+    /** Everything may take its time again. */
+    void anyTime() throws SQLException {
+        ProgressHandler.clearHandler(connection);
     }
 
     /** A point within a transaction to come back to. */

@@ -34,6 +34,7 @@ public final class EmergencyJournal {
      * An entry that was to be written.
      *
      * @param logbook path of the logbook that could not take it
+     * @param logbookId which logbook that is, wherever its file or a copy of it lies since
      * @param who who wrote
      * @param why what was being done
      * @param table the record's table
@@ -44,6 +45,7 @@ public final class EmergencyJournal {
      */
     public record Kept(
             String logbook,
+            String logbookId,
             String who,
             String why,
             String table,
@@ -72,11 +74,12 @@ public final class EmergencyJournal {
     }
 
     /** Keeps a change. A failure is logged: the form still has what was typed. */
-    void keep(Path logbook, Change change) {
+    void keep(Path logbook, String logbookId, Change change) {
         StringBuilder lines = new StringBuilder();
         for (Entry<?> entry : change.next()) {
             Map<String, @Nullable Object> line = new TreeMap<>();
             line.put("logbook", logbook.toString());
+            line.put("logbook_id", logbookId);
             line.put("who", change.who());
             line.put("why", change.why());
             line.put("table", RecordTypes.of(entry.fact().getClass()).name());
@@ -97,12 +100,14 @@ public final class EmergencyJournal {
      * How many entries were kept for a logbook and are not in it, neither as they were to stand nor written later. An
      * entry that was tried several times counts once.
      */
-    int waiting(Path logbook, Facts facts) {
+    int waiting(Path logbook, String logbookId, Facts facts) {
         try {
             Set<String> waiting = new HashSet<>();
             for (Kept kept : read()) {
                 RecordType<?> type = RecordTypes.named(kept.table()).orElse(null);
-                if (type != null && kept.logbook().equals(logbook.toString()) && !isIn(facts, type, kept)) {
+                boolean meant = kept.logbook().equals(logbook.toString())
+                        || kept.logbookId().equals(logbookId);
+                if (type != null && meant && !isIn(facts, type, kept)) {
                     waiting.add(kept.table() + canonical.text(kept.image()));
                 }
             }
@@ -145,6 +150,7 @@ public final class EmergencyJournal {
     private Kept kept(Map<String, @Nullable Object> line) {
         return new Kept(
                 text(line, "logbook"),
+                text(line, "logbook_id"),
                 text(line, "who"),
                 text(line, "why"),
                 text(line, "table"),

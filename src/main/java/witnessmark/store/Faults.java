@@ -3,6 +3,7 @@ package witnessmark.store;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -29,6 +30,8 @@ final class Faults {
         return switch (base(e)) {
             case SQLITE_NOTADB -> Problem.of(ProblemKind.NOT_A_LOGBOOK, path, "a file of another kind");
             case SQLITE_CORRUPT, SQLITE_FORMAT -> Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, words(e));
+            case SQLITE_INTERRUPT ->
+                Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, "it takes longer to read than any logbook would");
             default -> Problem.of(ProblemKind.CANNOT_READ_FILE, path, words(e));
         };
     }
@@ -52,6 +55,23 @@ final class Faults {
                 : Problem.of(ProblemKind.CANNOT_WRITE, path, words(e));
     }
 
+    /**
+     * A failure in a second place.
+     *
+     * @param folder of the copies there; without it the place is gone
+     */
+    static Problem place(Path place, Path folder, IOException e) {
+        if (noSpace(e)) {
+            return Problem.of(ProblemKind.PLACE_FULL, place);
+        }
+        if (readOnly(e)) {
+            return Problem.of(ProblemKind.PLACE_NOT_WRITABLE, place);
+        }
+        return Files.isDirectory(folder) || Files.isDirectory(place)
+                ? Problem.of(ProblemKind.PLACE_FAILED, place, words(e))
+                : Problem.of(ProblemKind.PLACE_GONE, place);
+    }
+
     /** Why a file could not be read or written, as people say it. */
     static String words(IOException e) {
         LOG.info("a file could not be read or written", e);
@@ -70,6 +90,11 @@ final class Faults {
             case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_FORMAT -> true;
             default -> false;
         };
+    }
+
+    /** Whether the disk failed to read, write or sync, so that nothing is known of the connection; not that it is full. */
+    static boolean isDiskFailure(SQLException e) {
+        return base(e) == SQLiteErrorCode.SQLITE_IOERR && !noSpace(e);
     }
 
     /** Whether one statement was refused by a rule of the schema, and the transaction goes on. */
@@ -101,6 +126,11 @@ final class Faults {
     private static SQLiteErrorCode base(SQLException e) {
         int code = e instanceof SQLiteException sqlite ? sqlite.getResultCode().code : e.getErrorCode();
         return SQLiteErrorCode.getErrorCode(code & 0xff);
+    }
+
+    private static boolean readOnly(IOException e) {
+        return e instanceof AccessDeniedException
+                || String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT).contains("read-only");
     }
 
     private static boolean noSpace(Throwable e) {

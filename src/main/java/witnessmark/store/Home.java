@@ -69,7 +69,7 @@ final class Home {
 
     /** Where the backups of all logbooks are, each in a folder of its own. */
     Path backups() {
-        return dataFolder.resolve("backups");
+        return new DataFolder(dataFolder).backups();
     }
 
     /** Where the backups of a logbook go. */

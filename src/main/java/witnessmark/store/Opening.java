@@ -5,6 +5,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -24,6 +25,9 @@ import witnessmark.quantity.Moment;
  */
 final class Opening {
     private static final Logger LOG = LoggerFactory.getLogger(Opening.class);
+
+    /** A logbook of fifty seasons is looked through in seconds; what takes longer is made to. */
+    private static final Duration LONGEST = Duration.ofMinutes(2);
 
     private final Home home;
     private final Probe probe;
@@ -79,7 +83,12 @@ final class Opening {
         return new SideLock.Held(home.holder.host(), home.holder.person(), home.clock.getAsLong());
     }
 
-    private static Problem inUse(Path path, SideLock.@Nullable Held by) {
+    /** Takes the lock of a logbook that is not opened, while its file is exchanged. */
+    synchronized SideLock.Try lock(Path path) throws IOException {
+        return SideLock.take(path, held(), neverClosed);
+    }
+
+    static Problem inUse(Path path, SideLock.@Nullable Held by) {
         SideLock.Held held = by == null ? SideLock.Held.of("") : by;
         Moment since = Moment.of(Instant.ofEpochMilli(held.sinceMillis()), ZoneId.systemDefault());
         return Problem.of(ProblemKind.LOGBOOK_IN_USE, path, held.host(), held.person(), since);
@@ -100,6 +109,7 @@ final class Opening {
     }
 
     private Outcome<Logbook> writable(Path path, SideLock lock, boolean madeNow) {
+        boolean leftOpen = Probe.hasLog(path);
         Outcome<Integer> probed = probed(path);
         if (!probed.didWork()) {
             return Outcome.didNot(probed.problems());
@@ -117,7 +127,7 @@ final class Opening {
                 }
                 home.schema.migrate(path, version);
             }
-            SqliteLogbook logbook = SqliteLogbook.toWrite(home, path, lock);
+            SqliteLogbook logbook = SqliteLogbook.toWrite(home, path, lock, leftOpen);
             if (!madeNow) {
                 beside.addAll(logbook.backUpIfStale());
             }
@@ -134,12 +144,13 @@ final class Opening {
 
     private List<Problem> keptAside(Path path, Logbook logbook) {
         EmergencyJournal journal = home.journal();
-        int waiting = journal.waiting(path, logbook.facts());
+        int waiting = journal.waiting(path, logbook.identity(), logbook.facts());
         return waiting == 0 ? List.of() : List.of(Problem.of(ProblemKind.ENTRIES_KEPT_ASIDE, waiting, journal.file()));
     }
 
     private Outcome<Integer> probed(Path path) {
         try (Database database = Probe.hasLog(path) ? home.connections.reader(path) : home.connections.frozen(path)) {
+            database.within(LONGEST);
             Outcome<Integer> inside = probe.inside(path, database);
             boolean ours = inside.didWork() && inside.orThrow() == home.schema.version();
             return (ours || !inside.didWork()) && probe.hasLogOfAnother(path)
@@ -176,6 +187,7 @@ final class Opening {
                     still && !Probe.hasLog(path) ? home.connections.frozen(path) : home.connections.reader(path);
             boolean kept = false;
             try {
+                database.within(LONGEST);
                 Outcome<Integer> probed = probe.inside(path, database);
                 if (!probed.didWork()) {
                     return Outcome.didNot(probed.problems());
@@ -185,6 +197,7 @@ final class Opening {
                 if (version < home.schema.version()) {
                     return Outcome.didNot(why);
                 }
+                database.anyTime();
                 Logbook logbook = SqliteLogbook.toRead(home, path, database, reason);
                 kept = true;
                 return new Outcome.WorkedExcept<>(logbook, List.of(reason));

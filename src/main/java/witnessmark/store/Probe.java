@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -17,6 +18,9 @@ import witnessmark.outcome.ProblemKind;
 /** Finds out what a file is before anything is written beside or into it. */
 final class Probe {
     private static final Logger LOG = LoggerFactory.getLogger(Probe.class);
+
+    /** The file itself, and what SQLite would take for the last writes to it. */
+    private static final List<String> IN_THE_WAY = List.of("", "-wal", "-journal");
 
     private final Home home;
 
@@ -41,6 +45,18 @@ final class Probe {
         } catch (IOException e) {
             return Problem.of(ProblemKind.CANNOT_READ_FILE, path, Faults.words(e));
         }
+    }
+
+    /** Why no new logbook can be made at a path, or null: it is there, what another left is, or there is no folder. */
+    static @Nullable Problem inTheWay(Path file) {
+        for (String ending : IN_THE_WAY) {
+            Path there = file.resolveSibling(file.getFileName() + ending);
+            if (Files.exists(there)) {
+                return Problem.of(ProblemKind.FILE_EXISTS, there);
+            }
+        }
+        Path folder = SafeFiles.folderOf(file);
+        return Files.isDirectory(folder) ? null : Problem.of(ProblemKind.NO_SUCH_FILE, folder);
     }
 
     /** What the first bytes tell, or null when they are a logbook's. Only while nobody in this process has it open. */

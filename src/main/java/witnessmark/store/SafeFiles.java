@@ -62,6 +62,27 @@ final class SafeFiles {
         }
     }
 
+    /** Copies a file that nobody writes to a new one, and brings that to the disk. */
+    static void copy(Path from, Path to) throws IOException {
+        createPrivate(to);
+        try (FileChannel in = FileChannel.open(from, StandardOpenOption.READ);
+                FileChannel out = FileChannel.open(to, StandardOpenOption.WRITE)) {
+            long size = in.size();
+            long at = 0;
+            while (at < size) {
+                at += in.transferTo(at, size - at, out);
+            }
+            out.force(true);
+        }
+    }
+
+    /** Brings a file to the disk that somebody else wrote and nobody has open. */
+    static void sync(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
     /** Removes a file that is in nobody's way if it stays. */
     static void remove(Path file) {
         try {

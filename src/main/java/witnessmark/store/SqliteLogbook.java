@@ -18,6 +18,7 @@ import witnessmark.domain.history.HybridClock;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.SecondPlace;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -32,6 +33,9 @@ final class SqliteLogbook implements Logbook {
     private final FileKey key;
     private final @Nullable SideLock lock;
     private final @Nullable Problem readOnly;
+    private final boolean leftOpen;
+    private final String id;
+    private final SecondPlace secondPlace;
     private final Amendments amendments;
     private final Rows rows = new Rows();
     private final Backups backups;
@@ -44,7 +48,13 @@ final class SqliteLogbook implements Logbook {
     private long dataVersion;
 
     private SqliteLogbook(
-            Home home, Path path, FileKey key, @Nullable SideLock lock, @Nullable Problem readOnly, Database database)
+            Home home,
+            Path path,
+            FileKey key,
+            @Nullable SideLock lock,
+            @Nullable Problem readOnly,
+            boolean leftOpen,
+            Database database)
             throws SQLException {
         this.home = home;
         this.path = path;
@@ -54,21 +64,26 @@ final class SqliteLogbook implements Logbook {
         this.database = database;
         this.amendments = new Amendments(home.canonical);
         this.facts = rows.facts(database);
-        String id = Home.idOf(database);
+        this.leftOpen = leftOpen;
+        this.id = Home.idOf(database);
         this.backups = new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf);
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
+        this.secondPlace = new CopiesElsewhere(home, id, path, this::ownReader, backups, SafeFiles::copy);
         home.opened(path);
     }
 
-    /** @param lock held already; let go of when the logbook is closed */
-    static SqliteLogbook toWrite(Home home, Path path, SideLock lock) throws SQLException {
+    /**
+     * @param lock held already; let go of when the logbook is closed
+     * @param leftOpen whoever had it open last did not close it
+     */
+    static SqliteLogbook toWrite(Home home, Path path, SideLock lock, boolean leftOpen) throws SQLException {
         FileKey key = FileKey.of(path);
         Database database = home.connections.writer(path);
         try {
             if (!key.stillAt(path)) {
                 throw new SQLException("the file was replaced while it was opened");
             }
-            SqliteLogbook logbook = new SqliteLogbook(home, path, key, lock, null, database);
+            SqliteLogbook logbook = new SqliteLogbook(home, path, key, lock, null, leftOpen, database);
             logbook.writer = logbook.newWriter(database);
             return logbook;
         } catch (SQLException | RuntimeException e) {
@@ -79,7 +94,7 @@ final class SqliteLogbook implements Logbook {
 
     /** @param database open already; closed when the logbook is */
     static SqliteLogbook toRead(Home home, Path path, Database database, Problem why) throws SQLException {
-        return new SqliteLogbook(home, path, FileKey.of(path), null, why, database);
+        return new SqliteLogbook(home, path, FileKey.of(path), null, why, false, database);
     }
 
     @Override
@@ -165,6 +180,64 @@ final class SqliteLogbook implements Logbook {
     }
 
     @Override
+    public Outcome<Path> copyTo(Path file) {
+        Path to = file.toAbsolutePath().normalize();
+        Problem inTheWay = Probe.inTheWay(to);
+        if (inTheWay != null) {
+            return Outcome.didNot(inTheWay);
+        }
+        Path aside = to.resolveSibling(to.getFileName() + ".new");
+        try {
+            Outcome<Path> made = isMovedAway() ? rescued(aside) : copied(aside);
+            if (made.didWork()) {
+                Files.move(aside, to);
+                SafeFiles.syncFolder(SafeFiles.folderOf(to));
+            }
+            return made.map(any -> to);
+        } catch (IOException e) {
+            return Outcome.didNot(Faults.writing(to, e));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(path, e));
+        } finally {
+            SafeFiles.remove(aside);
+        }
+    }
+
+    private Outcome<Path> copied(Path aside) throws SQLException {
+        try (Database reader = reader()) {
+            return backups.aside(path, reader, aside);
+        }
+    }
+
+    /** From the connection, which still has a file that is no longer at its path. */
+    private synchronized Outcome<Path> rescued(Path aside) {
+        Database open = database;
+        return open == null
+                ? Outcome.didNot(Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder()))
+                : backups.aside(path, open, aside);
+    }
+
+    @Override
+    public SecondPlace secondPlace() {
+        return secondPlace;
+    }
+
+    @Override
+    public boolean isMovedAway() {
+        return !key.stillAt(path);
+    }
+
+    @Override
+    public boolean wasLeftOpen() {
+        return leftOpen;
+    }
+
+    @Override
+    public String identity() {
+        return id;
+    }
+
+    @Override
     public Drafts drafts() {
         return drafts;
     }
@@ -180,7 +253,7 @@ final class SqliteLogbook implements Logbook {
             return;
         }
         if (writtenSinceBackup) {
-            backUp().problems().forEach(problem -> LOG.error("on closing: {}", problem));
+            backUp().problems().forEach(problem -> LOG.error("on closing: {}", problem.kind()));
         }
         boolean moved = lock != null && !key.stillAt(path);
         if (moved && database != null) {
@@ -199,7 +272,7 @@ final class SqliteLogbook implements Logbook {
 
     /** Backs up when the file is newer than the newest backup; what went wrong is told beside the open logbook. */
     List<Problem> backUpIfStale() {
-        Optional<Instant> newest = backups.newest();
+        Optional<Instant> newest = backups.newest(path);
         try {
             Instant changed = Files.getLastModifiedTime(path).toInstant();
             Instant now = Instant.ofEpochMilli(home.clock.getAsLong());
@@ -232,7 +305,7 @@ final class SqliteLogbook implements Logbook {
     }
 
     private Outcome<Written> movedAway(Change change) {
-        home.journal().keep(path, change);
+        home.journal().keep(path, id, change);
         return Outcome.didNot(Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder()));
     }
 
@@ -240,20 +313,20 @@ final class SqliteLogbook implements Logbook {
      * After a failed write nothing is known of the connection (a failed sync must not be tried again on the same
      * handle: Rebello and others, USENIX ATC 2020). So it is closed and opened anew, and what is on the disk decides.
      */
-    private Outcome<Written> afterFault(Change change, UUID id, SQLException fault) {
+    private Outcome<Written> afterFault(Change change, UUID changeId, SQLException fault) {
         LOG.error("a change could not be written to {}", path, fault);
         letGo();
         try {
             Database open = opened();
-            if (open.number("amendment/of_change_exists", id.toString()) == 1) {
-                List<Amendment> made = amendments.list(open, "amendment/of_change", id.toString());
+            if (open.number("amendment/of_change_exists", changeId.toString()) == 1) {
+                List<Amendment> made = amendments.list(open, "amendment/of_change", changeId.toString());
                 writtenSinceBackup = true;
-                return Outcome.worked(new Written(id, made, facts));
+                return Outcome.worked(new Written(changeId, made, facts));
             }
         } catch (SQLException e) {
             LOG.error("the logbook cannot be opened again: {}", path, e);
         }
-        home.journal().keep(path, change);
+        home.journal().keep(path, id, change);
         return Outcome.didNot(Faults.writing(path, fault));
     }
 
@@ -331,11 +404,18 @@ final class SqliteLogbook implements Logbook {
         if (toWrite && (readOnly != null || !key.stillAt(path))) {
             throw new SQLException("the logbook is open to read only, or was moved away");
         }
-        T result = use.of(opened());
-        if (toWrite) {
-            takeIn();
+        try {
+            T result = use.of(opened());
+            if (toWrite) {
+                takeIn();
+            }
+            return result;
+        } catch (SQLException e) {
+            if (toWrite && Faults.isDiskFailure(e) && key.stillAt(path)) {
+                letGo(); // as after a change: what a failed sync left is not asked of the same handle again
+            }
+            throw e;
         }
-        return result;
     }
 
     /**
@@ -356,6 +436,20 @@ final class SqliteLogbook implements Logbook {
         } catch (SQLException e) {
             throw new UncheckedIOException("the history cannot be read", new IOException(e));
         }
+    }
+
+    /** A reader of this file and of no other that lies in its place now. */
+    private Database ownReader() throws SQLException {
+        Database reader = reader();
+        if (key.stillAt(path) && !isClosed()) {
+            return reader;
+        }
+        reader.close();
+        throw new SQLException("closed, or another file lies at " + path);
+    }
+
+    private synchronized boolean isClosed() {
+        return closed;
     }
 
     private Database reader() throws SQLException {

@@ -4,23 +4,19 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.util.List;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
 
 /** Makes and opens logbooks, each one SQLite file. A program has one of these. */
 public final class SqliteLogbookFiles implements LogbookFiles {
     private static final Logger LOG = LoggerFactory.getLogger(SqliteLogbookFiles.class);
-
-    /** The file itself, and what SQLite would take for the last writes to it. */
-    private static final List<String> IN_THE_WAY = List.of("", "-wal", "-journal");
 
     private final Home home;
     private final Opening opening;
@@ -39,15 +35,9 @@ public final class SqliteLogbookFiles implements LogbookFiles {
     @Override
     public Outcome<Logbook> create(Path path) {
         Path file = path.toAbsolutePath().normalize();
-        for (String ending : IN_THE_WAY) {
-            Path there = file.resolveSibling(file.getFileName() + ending);
-            if (Files.exists(there)) {
-                return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, there));
-            }
-        }
-        Path folder = SafeFiles.folderOf(file);
-        if (!Files.isDirectory(folder)) {
-            return Outcome.didNot(Problem.of(ProblemKind.NO_SUCH_FILE, folder));
+        Problem inTheWay = Probe.inTheWay(file);
+        if (inTheWay != null) {
+            return Outcome.didNot(inTheWay);
         }
         Path aside = file.resolveSibling(file.getFileName() + ".new");
         try {
@@ -72,13 +62,18 @@ public final class SqliteLogbookFiles implements LogbookFiles {
         return opening.open(path);
     }
 
+    @Override
+    public LogbookCopies copies() {
+        return new SqliteCopies(home, new Restoring(home, opening), new Salvage(home, this));
+    }
+
     private static Outcome<Logbook> cannotMake(Path file, Path aside, Problem problem) {
         try {
             Files.deleteIfExists(aside);
         } catch (IOException e) {
             LOG.warn("a file begun stays behind: {}", aside, e);
         }
-        LOG.warn("no logbook could be made at {}: {}", file, problem);
+        LOG.warn("no logbook could be made at {}: {}", file, problem.kind());
         return Outcome.didNot(problem);
     }
 }

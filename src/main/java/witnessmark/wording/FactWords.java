@@ -109,8 +109,14 @@ final class FactWords {
 
     private static boolean namesRecordKind(ProblemKind kind, int index) {
         return switch (kind) {
-            case NOT_TOGETHER, NOT_FOUND, NAME_TAKEN, CHANGED_MEANWHILE, REFUSED_BY_LOGBOOK, RECORD_NOT_AS_WRITTEN ->
-                index == 0;
+            case NOT_TOGETHER,
+                    NOT_FOUND,
+                    NAME_TAKEN,
+                    CHANGED_MEANWHILE,
+                    REFUSED_BY_LOGBOOK,
+                    RECORD_NOT_AS_WRITTEN,
+                    SALVAGED_DOUBTFUL,
+                    NOT_SALVAGED -> index == 0;
             case REFERENCE_UNKNOWN -> index == 2;
             default -> false;
         };
@@ -136,7 +142,8 @@ final class FactWords {
     /** Whether the fact is somebody else's sentence, which ours goes on to end. */
     private static boolean saidByTheSystem(ProblemKind kind, int index) {
         return switch (kind) {
-            case NOT_A_LOGBOOK, LOGBOOK_DAMAGED, CANNOT_WRITE, CANNOT_READ_FILE, BACKUP_NOT_GOOD -> index == 1;
+            case NOT_A_LOGBOOK, LOGBOOK_DAMAGED, CANNOT_WRITE, CANNOT_READ_FILE, BACKUP_NOT_GOOD, PLACE_FAILED ->
+                index == 1;
             case REFUSED_BY_LOGBOOK -> index == 2;
             default -> false;
         };

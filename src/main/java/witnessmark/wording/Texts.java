@@ -21,6 +21,7 @@ public final class Texts {
     /** The bundles, each a file under {@code i18n}. */
     public static final List<String> BUNDLES = List.of(
             "shell",
+            "keeping",
             "form",
             "runsheet",
             "engines",

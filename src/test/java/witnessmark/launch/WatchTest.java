@@ -20,6 +20,7 @@ import witnessmark.domain.Person;
 import witnessmark.domain.Standing;
 import witnessmark.logbook.Desk;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.sample.SampleBooks;
 import witnessmark.wording.Texts;
 
@@ -33,13 +34,29 @@ class WatchTest {
     private final Tasks tasks = new Tasks((thread, failure) -> {
         throw new IllegalStateException(failure);
     });
+    private int back;
     private Desk desk;
     private Watch watch;
 
     @BeforeEach
     void open() {
         desk = new SampleBooks(folder).open();
-        watch = new Watch(Texts.in(Locale.UK), tasks, desk, found::addAll);
+        watch = new Watch(Texts.in(Locale.UK), tasks, desk, new Watch.Found() {
+            @Override
+            public void checked(List<Problem> problems) {
+                found.addAll(problems);
+            }
+
+            @Override
+            public void met(List<Problem> problems) {
+                found.addAll(problems);
+            }
+
+            @Override
+            public void back() {
+                back++;
+            }
+        });
     }
 
     @AfterEach
@@ -67,6 +84,24 @@ class WatchTest {
         tasks.awaitIdle();
         assertThat(backups()).as("nothing written since").isEqualTo(once);
         assertThat(found).isEmpty();
+    }
+
+    @Test
+    void a_file_that_goes_is_told_once_and_so_is_its_coming_back() throws IOException {
+        tasks.awaitIdle(); // the check of the whole
+        Path file = desk.logbook().path();
+        Path away = file.resolveSibling("away.witness");
+        Files.move(file, away);
+        watch.lookForFile();
+        tasks.awaitIdle();
+        watch.lookForFile();
+        tasks.awaitIdle();
+        assertThat(found).extracting(Problem::kind).containsExactly(ProblemKind.FILE_MOVED_AWAY);
+        assertThat(back).isZero();
+        Files.move(away, file);
+        watch.lookForFile();
+        tasks.awaitIdle();
+        assertThat(back).isEqualTo(1);
     }
 
     private static Entry<Person> somebody() {

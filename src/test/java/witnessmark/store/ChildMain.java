@@ -54,6 +54,8 @@ final class ChildMain {
             case "car" -> said(TestLogbooks.write(book(), Garage.made(new Car(rest, ""))));
             case "cars" -> names();
             case "backup" -> said(book().backUp());
+            case "begin" -> said(book().secondPlace().begin(Path.of(rest)));
+            case "second" -> said(book().secondPlace().write(Path.of(rest)));
             case "verify" -> book().verify().isEmpty() ? "worked" : "did not " + book().verify();
             case "keep" -> book().drafts().keep("form", "", draft(rest)).toString();
             case "draft" ->

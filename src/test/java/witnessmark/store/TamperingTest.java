@@ -224,11 +224,12 @@ class TamperingTest {
 
         assertThat(Sentences.complete(verified()))
                 .anyMatch(sentence -> sentence.matches("The engine '.*' is not as it was written: something changed it"
-                        + " past the program. What was written is still in its history. Open its history, and restore"
-                        + " what is right."))
+                        + " past the program. What was written is still in its history; until it stands again, lives,"
+                        + " sums and dues that rest on it may be wrong. Open its history and restore what is right, or"
+                        + " restore the newest good backup."))
                 .contains("The history written on device-a is broken at its change 3. The entries can still be read,"
-                        + " but not proven to be as they were written. Compare them with a backup before you rely on"
-                        + " them.");
+                        + " but not proven to be as they were written. Compare them with the newest good backup before"
+                        + " you rely on a figure of theirs.");
     }
 
     private static boolean isListOfWords(String table) {

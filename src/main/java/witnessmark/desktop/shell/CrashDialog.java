@@ -7,6 +7,7 @@ import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.concurrent.Callable;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -31,13 +32,19 @@ public final class CrashDialog {
     private final Texts texts;
     private final Supplier<Tasks> tasks;
     private final Supplier<String> lastSaved;
+    private final Callable<String> log;
     private final Runnable quit;
 
-    /** @param lastSaved the time of the last thing saved, in words; empty for nothing yet */
-    public CrashDialog(Texts texts, Supplier<Tasks> tasks, Supplier<String> lastSaved, Runnable quit) {
+    /**
+     * @param lastSaved the time of the last thing saved, in words; empty for nothing yet
+     * @param log the end of the program's log; called off the event thread
+     */
+    public CrashDialog(
+            Texts texts, Supplier<Tasks> tasks, Supplier<String> lastSaved, Callable<String> log, Runnable quit) {
         this.texts = texts;
         this.tasks = tasks;
         this.lastSaved = lastSaved;
+        this.log = log;
         this.quit = quit;
     }
 
@@ -108,7 +115,7 @@ public final class CrashDialog {
         tasks.get()
                 .run(
                         texts.get("shell.crash.saving"),
-                        () -> Files.writeString(file, report),
+                        () -> Files.writeString(file, report + "\n" + log.call()),
                         written -> said.setText(texts.get("shell.crash.saved", written.toString())),
                         failure -> said.setText(texts.get("shell.crash.notSaved", file.toString())));
     }

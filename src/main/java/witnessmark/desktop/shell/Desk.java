@@ -46,6 +46,8 @@ public final class Desk {
         void headingChanged(PlaceId place);
 
         void writing(String name);
+
+        void copies(String words, String more);
     }
 
     /** Goes to a place. */
@@ -116,6 +118,15 @@ public final class Desk {
     /** Who writes from now on, shown under the logbook's name. */
     public void writing(String name) {
         tell(listener -> listener.writing(name));
+    }
+
+    /**
+     * Where else the logbook is kept, shown under who writes; empty for nothing.
+     *
+     * @param more what the tip says
+     */
+    public void copies(String words, String more) {
+        tell(listener -> listener.copies(words, more));
     }
 
     Note note(PlaceId place) {

@@ -33,6 +33,9 @@ final class Rail extends JPanel {
     /** Width of the rail proper; the seam and the end of the stroke stand beyond it. */
     static final int WIDE = 191;
 
+    private static final String COPIES = "gapleft 18, gapright 26, wmin 0, hidemode 2, wrap";
+    private static final int BEFORE_LIST = 3;
+
     static final int SEAM = 2;
     static final int STROKE_END = 10;
 
@@ -42,17 +45,20 @@ final class Rail extends JPanel {
     private final JList<RailRow> list = new JList<>(rows);
     private final JLabel logbook = Lettering.cutLine("", Styles.RAIL_GROUP);
     private final JLabel writing = Lettering.cutLine("", Styles.RAIL_GROUP);
+    private final JComponent copies;
     private final Consumer<PlaceId> onGo;
     private boolean showing;
 
     /**
+     * @param copies where else the logbook is kept
      * @param onGo told the place chosen
      * @param onEnter told that the page is to take the focus
      */
-    Rail(Texts texts, List<PlaceId> places, Consumer<PlaceId> onGo, Runnable onEnter) {
-        super(new MigLayout("insets 12 0 14 0, gap 0, fill", "[0::,grow,fill]", "[]0[]0[]8[grow,fill][]"));
+    Rail(Texts texts, List<PlaceId> places, JComponent copies, Consumer<PlaceId> onGo, Runnable onEnter) {
+        super(new MigLayout("insets 12 0 14 0, gap 0, fill", "[0::,grow,fill]", "[]0[]0[]0[]8[grow,fill][]"));
         this.texts = texts;
         this.ids = places;
+        this.copies = copies;
         this.onGo = onGo;
         setOpaque(false);
         JLabel name = Lettering.line(texts.get("shell.program"), Styles.APP_NAME);
@@ -62,8 +68,14 @@ final class Rail extends JPanel {
         add(logbook, "gapleft 18, gapright 14, wmin 0, wrap");
         add(writing, "gapleft 18, gapright 14, wmin 0, hidemode 2, wrap");
         writing.setVisible(false);
+        add(copies, COPIES);
         add(list, "wrap, growy, aligny top");
         setUpList(onEnter);
+    }
+
+    /** Puts the line of copies back under who writes. */
+    void takeCopies() {
+        add(copies, COPIES, BEFORE_LIST);
     }
 
     /** Puts the status strip at the foot. */

@@ -13,9 +13,11 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JMenuBar;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.PageHeading;
 import witnessmark.desktop.form.StatusStrip;
@@ -39,6 +41,7 @@ public final class ShellPane extends JPanel {
     private final PageHeading heading = new PageHeading("", "");
     private final FindField find;
     private final NoticeStrip notice = new NoticeStrip();
+    private final JTextArea copies = Lettering.paragraph("", Styles.NOTE);
     private final StatusStrip status;
     private final HelpPane help;
     private final Panes panes;
@@ -63,7 +66,8 @@ public final class ShellPane extends JPanel {
         Styles.as(Styles.BENCH, this);
         pages = new Pages(places, new AboutPage(texts, context.about()));
         status = new StatusStrip(texts.get("shell.status"));
-        rail = new Rail(texts, pages.ids(), this::goKeepingFocus, this::enter);
+        copies.setVisible(false);
+        rail = new Rail(texts, pages.ids(), copies, this::goKeepingFocus, this::enter);
         chooser = new PlaceChooser(texts, pages.ids(), this::goKeepingFocus);
         help = new HelpPane(texts, () -> showHelp(false));
         own = new ShellCommands(context, this, pages.ids());
@@ -222,6 +226,11 @@ public final class ShellPane extends JPanel {
         return status;
     }
 
+    /** Whether a strip stands under the menu bar already. */
+    public boolean hasNotice() {
+        return notice.isVisible();
+    }
+
     NoticeStrip notice() {
         return notice;
     }
@@ -241,9 +250,11 @@ public final class ShellPane extends JPanel {
             foot.setVisible(!wide);
             status.wide(!wide);
             if (wide) {
+                rail.takeCopies();
                 rail.foot(status);
             } else {
                 foot.add(status, "wmin 0");
+                foot.add(copies, "wmin 0, hidemode 3");
             }
         }
         if (room.fit(UIScale.unscale(getHeight()))) {
@@ -420,6 +431,14 @@ public final class ShellPane extends JPanel {
         @Override
         public void writing(String name) {
             rail.writing(name);
+        }
+
+        @Override
+        public void copies(String words, String more) {
+            copies.setText(words);
+            copies.setToolTipText(more.isEmpty() ? null : more);
+            copies.setVisible(!words.isEmpty());
+            revalidate();
         }
     }
 }

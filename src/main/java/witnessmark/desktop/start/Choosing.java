@@ -34,4 +34,13 @@ public interface Choosing {
 
     /** Where to write the pages of a build sheet. */
     Optional<Path> buildSheetToWrite(Path suggested);
+
+    /** A backup, or another file that is or was a logbook. */
+    Optional<Path> copy();
+
+    /** A stick or folder to look for backups in. */
+    Optional<Path> copiesFolder();
+
+    /** A stick, card or shared folder to keep copies in. */
+    Optional<Path> secondPlace();
 }

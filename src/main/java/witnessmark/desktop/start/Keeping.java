@@ -2,6 +2,7 @@ package witnessmark.desktop.start;
 
 import java.nio.file.Path;
 import java.util.List;
+import witnessmark.desktop.keeping.KeepingPages;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 
@@ -10,7 +11,10 @@ final class Keeping {
     private final StartContext context;
     private final Reports reports;
 
-    Keeping(StartContext context, Reports reports) {
+    private final KeepingPages copies;
+
+    Keeping(StartContext context, Reports reports, KeepingPages copies) {
+        this.copies = copies;
         this.context = context;
         this.reports = reports;
     }
@@ -47,7 +51,7 @@ final class Keeping {
                         reports::failed);
     }
 
-    private void checked(List<Problem> found) {
+    void checked(List<Problem> found) {
         if (found.isEmpty()) {
             reports.say("beforewego.check.good");
             return;
@@ -62,9 +66,13 @@ final class Keeping {
                         reports.model().lines(found)),
                 List.of(
                         reports.way("beforewego.report.close", reports::dismiss),
-                        reports.main("beforewego.check.backUp", () -> {
+                        reports.way("beforewego.check.backUp", () -> {
                             reports.dismiss();
                             backUp();
-                        })));
+                        }),
+                        reports.way(
+                                "keeping.notice.salvage",
+                                () -> copies.salvage(context.logbook().logbook().path())),
+                        reports.main("keeping.notice.restore", copies::restore)));
     }
 }

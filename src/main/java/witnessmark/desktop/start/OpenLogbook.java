@@ -12,6 +12,12 @@ public interface OpenLogbook {
     /** Opens the file. */
     void open(Path path);
 
+    /**
+     * Brings a copy back in the place of a logbook, closing that first when it is the one in hand, and opens it. What stood
+     * there is kept beside it, and a sentence says where.
+     */
+    void restore(Path copy, Path present);
+
     /** Takes over a logbook that was just made and is open. */
     void take(Logbook opened);
 

@@ -11,12 +11,14 @@ import witnessmark.desktop.bank.BankStatements;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.keeping.KeepingPages;
 import witnessmark.desktop.shell.Command;
 import witnessmark.domain.Build;
 import witnessmark.domain.Id;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.money.SeasonAsked;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
 
 /** The first place and everything about the logbook as a whole, put together for the logbook in the window. */
 public final class Start {
@@ -26,6 +28,7 @@ public final class Start {
     private final BeforeWeGoPlace place;
     private final SeasonFolder folder;
     private final Keeping keeping;
+    private final KeepingPages copies;
     private final FileOut calendar;
     private final FileOut jobSheet;
     private final BankStatements bank;
@@ -48,7 +51,8 @@ public final class Start {
                 this::importSeason);
         this.reports = new Reports(context, place);
         this.folder = new SeasonFolder(context, reports);
-        this.keeping = new Keeping(context, reports);
+        this.copies = new KeepingPages(new Keepings(context, reports).context());
+        this.keeping = new Keeping(context, reports, copies);
         this.calendar = new FileOut(
                 context,
                 reports,
@@ -107,6 +111,7 @@ public final class Start {
                                 this::askWho,
                                 folder,
                                 keeping,
+                                copies,
                                 calendar,
                                 jobSheet,
                                 bank,
@@ -168,6 +173,16 @@ public final class Start {
     /** Shows the page that asks who is writing. */
     public void askWho() {
         reports.show(new WhoPage(context, actions.addPerson(), reports::dismiss));
+    }
+
+    /** Everything about copies of the logbook. */
+    public KeepingPages copies() {
+        return copies;
+    }
+
+    /** Shows what a check of the logbook found, and what can be done. */
+    public void showFound(List<Problem> found) {
+        keeping.checked(found);
     }
 
     /** Shows what was found on a page of its own. */

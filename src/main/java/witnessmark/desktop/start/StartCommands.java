@@ -8,6 +8,7 @@ import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.bank.BankStatements;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.keeping.KeepingPages;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.wording.Texts;
@@ -24,6 +25,7 @@ final class StartCommands {
             Runnable who,
             SeasonFolder folder,
             Keeping keeping,
+            KeepingPages copies,
             FileOut calendar,
             FileOut jobSheet,
             BankStatements bank,
@@ -50,6 +52,7 @@ final class StartCommands {
         add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);
+        keeping(context, work.copies());
         all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 5, null, work.who()));
     }
 
@@ -63,6 +66,16 @@ final class StartCommands {
         } else {
             add("beforewego.command.walkOn", 1, null, walk);
         }
+    }
+
+    private void keeping(StartContext context, KeepingPages copies) {
+        Command second = add("keeping.command.second", 4, null, copies::secondPlace);
+        if (context.copies().sample()) {
+            second.disable(texts.get("keeping.command.second.sample"));
+        }
+        add("keeping.command.copy", 4, null, copies::saveCopy);
+        add("keeping.command.restore", 4, null, copies::restore);
+        add("keeping.command.salvage", 4, null, copies::salvage);
     }
 
     private void recent(StartContext context) {

@@ -1,10 +1,12 @@
 package witnessmark.desktop.start;
 
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.function.Predicate;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
@@ -14,6 +16,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StatementFiles;
 import witnessmark.wording.Measures;
@@ -29,6 +32,7 @@ import witnessmark.wording.Texts;
  * @param opening puts another logbook in the window
  * @param undo takes the last change back and says so
  * @param uses the use cases behind the commands
+ * @param copies copies of the logbook in hand
  * @param here where the computer stands
  */
 public record StartContext(
@@ -43,7 +47,18 @@ public record StartContext(
         OpenLogbook opening,
         Runnable undo,
         Uses uses,
+        Copies copies,
         Here here) {
+    /**
+     * Copies of the logbook in hand.
+     *
+     * @param all of every logbook
+     * @param elsewhere its second place
+     * @param sample whether it is the sample's working copy
+     * @param clock the wall clock
+     */
+    public record Copies(LogbookCopies all, CopyElsewhere elsewhere, boolean sample, InstantSource clock) {}
+
     /** The use cases behind the commands. */
     public record Uses(
             StartLogbook start,

@@ -86,6 +86,22 @@ public final class SystemChoosing implements Choosing {
         return fileToWrite("buildSheetToWrite", suggested);
     }
 
+    @Override
+    public Optional<Path> copy() {
+        SystemFileChooser chooser = chooser("copy", "keeping.choose.copy");
+        return shown("copy", chooser, chooser.showOpenDialog(parent.get()));
+    }
+
+    @Override
+    public Optional<Path> copiesFolder() {
+        return folder("copiesFolder", "keeping.choose.copiesFolder");
+    }
+
+    @Override
+    public Optional<Path> secondPlace() {
+        return folder("secondPlace", "keeping.choose.secondPlace");
+    }
+
     private Optional<Path> fileToWrite(String what, Path suggested) {
         SystemFileChooser chooser = chooser(what);
         chooser.setSelectedFile(last.place(what, suggested).toFile());
@@ -93,15 +109,23 @@ public final class SystemChoosing implements Choosing {
     }
 
     private Optional<Path> folder(String what) {
-        SystemFileChooser chooser = chooser(what);
+        return folder(what, "beforewego.choose." + what);
+    }
+
+    private Optional<Path> folder(String what, String key) {
+        SystemFileChooser chooser = chooser(what, key);
         chooser.setFileSelectionMode(SystemFileChooser.DIRECTORIES_ONLY);
-        chooser.setApproveButtonText(texts.get("beforewego.choose." + what + ".button"));
+        chooser.setApproveButtonText(texts.get(key + ".button"));
         return shown(what, chooser, chooser.showOpenDialog(parent.get()));
     }
 
     private SystemFileChooser chooser(String what) {
+        return chooser(what, "beforewego.choose." + what);
+    }
+
+    private SystemFileChooser chooser(String what, String key) {
         SystemFileChooser chooser = new SystemFileChooser();
-        chooser.setDialogTitle(texts.get("beforewego.choose." + what));
+        chooser.setDialogTitle(texts.get(key));
         chooser.setCurrentDirectory(last.of(what).toFile());
         return chooser;
     }

@@ -20,7 +20,8 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /**
- * Runs work off the event thread: one queue for writes, in the order asked, and a small pool for reads. Answers and
+ * Runs work off the event thread: one queue for writes, in the order asked, a small pool for reads, and one thread apart
+ * for places that may take as long as they like. Answers and
  * failures arrive on the event thread. A failure nobody handles goes to the handler given at construction.
  */
 public final class Tasks implements AutoCloseable {
@@ -28,6 +29,7 @@ public final class Tasks implements AutoCloseable {
 
     private final Thread.UncaughtExceptionHandler unforeseen;
     private final ExecutorService writer = Executors.newSingleThreadExecutor(named("write"));
+    private final ExecutorService apart = Executors.newSingleThreadExecutor(named("apart"));
     private final ExecutorService readers = Executors.newFixedThreadPool(READERS, named("read"));
     private final List<Running> under = new CopyOnWriteArrayList<>();
     private final Set<Later> waiting = ConcurrentHashMap.newKeySet();
@@ -54,6 +56,11 @@ public final class Tasks implements AutoCloseable {
     /** Like {@link #run}, but one at a time and in the order asked. Every change of a logbook goes this way. */
     public <T> Running write(String name, Callable<T> work, Consumer<? super T> onDone, Consumer<Throwable> onFail) {
         return submit(writer, name, work, onDone, onFail);
+    }
+
+    /** Like {@link #run}, for what a stick or a share may hold up: neither reading nor writing waits for it. */
+    public <T> Running apart(String name, Callable<T> work, Consumer<? super T> onDone, Consumer<Throwable> onFail) {
+        return submit(apart, name, work, onDone, onFail);
     }
 
     /** A timer that runs the action once, when it has not been poked for the given while. */
@@ -105,6 +112,7 @@ public final class Tasks implements AutoCloseable {
     @Override
     public void close() {
         readers.shutdownNow();
+        apart.shutdownNow();
         writer.shutdown();
         try {
             if (!writer.awaitTermination(5, TimeUnit.SECONDS)) {

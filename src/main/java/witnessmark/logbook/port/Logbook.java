@@ -52,6 +52,26 @@ public interface Logbook extends AutoCloseable {
      */
     Outcome<Path> backUp();
 
+    /**
+     * Copies the logbook as it stands in memory and on the disk to a new file, which opens as a logbook. It does so too
+     * when the file was moved away or removed while it was open.
+     *
+     * @return the file; did-not when there is one already or the place cannot be written
+     */
+    Outcome<Path> copyTo(Path file);
+
+    /** Copies of it in a second place. */
+    SecondPlace secondPlace();
+
+    /** Whether the file is no longer where it was opened, or another lies there. */
+    boolean isMovedAway();
+
+    /** Whether the program that had it open last ended without closing it. */
+    boolean wasLeftOpen();
+
+    /** Which logbook it is; every copy of it says the same. */
+    String identity();
+
     Drafts drafts();
 
     Path path();

@@ -19,4 +19,7 @@ public interface LogbookFiles {
      *     writes of another file)
      */
     Outcome<Logbook> open(Path path);
+
+    /** Copies of logbooks, and getting one back. */
+    LogbookCopies copies();
 }

@@ -30,7 +30,8 @@ class CrashNoticeTest {
     }
 
     private JPanel notice(String lastSaved, int repeats) {
-        CrashDialog dialog = new CrashDialog(Texts.in(Locale.UK), () -> tasks, () -> lastSaved, () -> done.add("quit"));
+        CrashDialog dialog =
+                new CrashDialog(Texts.in(Locale.UK), () -> tasks, () -> lastSaved, () -> "log", () -> done.add("quit"));
         JTextArea said = Lettering.paragraph("", Styles.NOTE);
         JPanel content = dialog.content(null, "report", said);
         dialog.tellRepeats(said, repeats);
@@ -65,6 +66,7 @@ class CrashNoticeTest {
         String report = CrashReport.text("main", new IllegalStateException("strip has no limit"));
         assertThat(report)
                 .contains("Witness Mark", "java.version: " + System.getProperty("java.version"))
+                .contains("screen: ")
                 .contains("strip has no limit", "the_report_names_versions_and_where_it_broke");
     }
 }

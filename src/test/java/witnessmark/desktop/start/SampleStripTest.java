@@ -153,7 +153,9 @@ class SampleStripTest {
         window.strip.show();
         window.settle();
         assertThat(window.said())
-                .contains("What you wrote before is in the backup " + backup, "copy that file to a folder of your own")
+                .contains(
+                        "What you wrote before is in the backup " + backup,
+                        "Restore a backup brings it back as a file of its own")
                 .doesNotContain("This is a sample season.");
         window.press("All right");
         assertThat(window.said()).contains("This is a sample season.", "Reset sample");

@@ -35,6 +35,7 @@ import witnessmark.launch.DatedWords;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
@@ -125,6 +126,16 @@ final class StartedWindow implements AutoCloseable {
                         new WriteSeasonTable(new CsvTableFiles()),
                         new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                         new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures))),
+                new StartContext.Copies(
+                        new SqliteLogbookFiles(
+                                        folder.resolve("data"),
+                                        clock::millis,
+                                        () -> "test-device",
+                                        new Holder("h", "p"))
+                                .copies(),
+                        new CopyElsewhere(logbook.logbook(), settings, clock),
+                        false,
+                        clock),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
         start = new Start(
                 context, new BeginActions(() -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}, () -> {}));
@@ -250,6 +261,21 @@ final class StartedWindow implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> copy() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> copiesFolder() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> secondPlace() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
         public Optional<Path> jobSheetToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
@@ -265,6 +291,11 @@ final class StartedWindow implements AutoCloseable {
         @Override
         public void open(Path path) {
             opened.add("open " + path.getFileName());
+        }
+
+        @Override
+        public void restore(Path copy, Path present) {
+            opened.add("restore " + copy.getFileName() + " as " + present.getFileName());
         }
 
         @Override

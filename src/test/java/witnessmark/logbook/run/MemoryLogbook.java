@@ -23,6 +23,7 @@ import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.SecondPlace;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -132,6 +133,31 @@ public final class MemoryLogbook implements Logbook {
     @Override
     public Outcome<Path> backUp() {
         return Outcome.worked(path());
+    }
+
+    @Override
+    public Outcome<Path> copyTo(Path file) {
+        return Outcome.didNot(Problem.of(ProblemKind.OPEN_READ_ONLY));
+    }
+
+    @Override
+    public SecondPlace secondPlace() {
+        throw new UnsupportedOperationException("nothing here is on a disk");
+    }
+
+    @Override
+    public boolean isMovedAway() {
+        return false;
+    }
+
+    @Override
+    public boolean wasLeftOpen() {
+        return false;
+    }
+
+    @Override
+    public String identity() {
+        return "memory";
     }
 
     @Override

@@ -1,0 +1,155 @@
+package witnessmark.desktop.keeping;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+import javax.swing.JButton;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.desktop.task.Ticking;
+import witnessmark.logbook.CopyElsewhere;
+import witnessmark.logbook.CopyElsewhere.Look;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.wording.Texts;
+
+/**
+ * Has a copy made in the second place within a minute of a saving, whenever that place is there, and says in the window
+ * how things stand. It asks for a place once, after the first saving, and never again. Event thread only; the copying is
+ * done apart from all reading and writing.
+ */
+public final class Elsewhere implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Elsewhere.class);
+
+    /** A saving waits for no longer than this until its copy is begun. */
+    static final Duration PERIOD = Duration.ofSeconds(20);
+
+    private static final Duration SLOW = Duration.ofMinutes(1);
+    private static final Duration AFTER_FAILURE = Duration.ofMinutes(5);
+
+    private final KeepingContext context;
+    private final Texts texts;
+    private final Tasks tasks;
+    private final CopyElsewhere copies;
+    private final ElsewhereWords words;
+    private final BooleanSupplier mayAsk;
+    private final Runnable choose;
+    private final Ticking ticking;
+    private @Nullable Instant since;
+    private @Nullable Instant failed;
+    private @Nullable ProblemKind told;
+
+    /**
+     * @param mayAsk whether the window has room for a question now
+     * @param choose asks for a place
+     */
+    Elsewhere(KeepingContext context, ElsewhereWords words, BooleanSupplier mayAsk, Runnable choose) {
+        this.context = context;
+        this.texts = context.tools().texts();
+        this.tasks = context.tools().tasks();
+        this.copies = context.elsewhere();
+        this.words = words;
+        this.mayAsk = mayAsk;
+        this.choose = choose;
+        this.ticking = tasks.every(PERIOD, this::tick);
+    }
+
+    /** Looks how things stand, makes a copy when one is wanted, and says so. */
+    public void tick() {
+        Instant now = context.clock().instant();
+        Instant begun = since;
+        if (begun != null) {
+            copies.place()
+                    .filter(place -> Duration.between(begun, now).compareTo(SLOW) > 0)
+                    .ifPresent(place -> slow(place, begun, now));
+            return;
+        }
+        ask();
+        Instant last = failed;
+        if (last == null || Duration.between(last, now).compareTo(AFTER_FAILURE) >= 0) {
+            look(() -> {});
+        }
+    }
+
+    /** Looks at once, whatever failed before: another place was chosen. */
+    void again() {
+        failed = null;
+        told = null;
+        if (since == null) {
+            look(() -> {});
+        }
+    }
+
+    /** Makes a last copy when one is wanted and the place is there, then goes on. */
+    public void last(Runnable then) {
+        ticking.close();
+        if (copies.place().isEmpty()) {
+            then.run();
+        } else {
+            look(then);
+        }
+    }
+
+    @Override
+    public void close() {
+        ticking.close();
+    }
+
+    private void look(Runnable then) {
+        since = context.clock().instant();
+        tasks.apart(
+                texts.get("keeping.elsewhere.copying"),
+                copies::bring,
+                look -> {
+                    since = null;
+                    shown(look);
+                    then.run();
+                },
+                failure -> {
+                    since = null;
+                    failed = context.clock().instant();
+                    LOG.error("the second place could not be looked after", failure);
+                    then.run();
+                });
+    }
+
+    private void shown(Look look) {
+        Instant now = context.clock().instant();
+        context.window().copies(words.line(look, now), words.sentence(look, now));
+        if (look.problems().isEmpty()) {
+            failed = null;
+            told = null;
+            return;
+        }
+        failed = now;
+        ProblemKind kind = look.problems().get(0).kind();
+        if (kind != told && kind != ProblemKind.PLACE_GONE) {
+            told = kind;
+            context.window().say(context.problems().sentence(look.problems().get(0)));
+        }
+    }
+
+    private void slow(Path place, Instant begun, Instant now) {
+        String sentence = words.slow(place, begun, now);
+        context.window().copies(sentence, sentence);
+    }
+
+    private void ask() {
+        if (context.logbook().lastWritten().isPresent() && copies.toAsk() && mayAsk.getAsBoolean()) {
+            copies.asked();
+            List<JButton> ways = new ArrayList<>();
+            ways.add(Buttons.plain(Caption.of(texts.get("keeping.elsewhere.choose")), () -> {
+                context.window().dismissNotice();
+                choose.run();
+            }));
+            ways.add(Buttons.plain(Caption.of(texts.get("keeping.elsewhere.notNow")), context.window()::dismissNotice));
+            context.window().notice(texts.get("keeping.elsewhere.ask"), ways);
+        }
+    }
+}

@@ -1,0 +1,254 @@
+package witnessmark.desktop.keeping;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import javax.swing.JButton;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.logbook.CopyElsewhere.Look;
+import witnessmark.logbook.port.LogbookCopies.Restored;
+import witnessmark.logbook.port.LogbookCopies.SalvageWords;
+import witnessmark.logbook.port.LogbookCopies.Salvaged;
+import witnessmark.outcome.Outcome;
+import witnessmark.wording.Texts;
+
+/** What the Logbook menu offers so that nothing is lost, and what a notice offers when something may be. */
+public final class KeepingPages {
+    private final KeepingContext context;
+    private final Texts texts;
+    private final Tasks tasks;
+    private final ElsewhereWords words;
+    private @Nullable Elsewhere elsewhere;
+
+    public KeepingPages(KeepingContext context) {
+        this.context = context;
+        this.texts = context.tools().texts();
+        this.tasks = context.tools().tasks();
+        this.words = new ElsewhereWords(texts, context.measures(), context.problems(), context.zone());
+    }
+
+    /** Looks after the second place from now on. To be closed when another logbook comes into the window. */
+    public Elsewhere watchElsewhere(BooleanSupplier mayAsk) {
+        Elsewhere made = new Elsewhere(context, words, mayAsk, this::choosePlace);
+        elsewhere = made;
+        made.again();
+        return made;
+    }
+
+    /** Lists the backups of the logbook in hand. */
+    public void restore() {
+        restore(context.logbook().logbook().path(), context.logbook().logbook().identity(), !context.sample());
+    }
+
+    /** Lists the backups for a logbook that could not be opened, whichever they are of. */
+    public void restoreFor(Path lost) {
+        tasks.run(
+                texts.get("keeping.restore.looking"),
+                () -> context.copies().identity(lost),
+                identity -> restore(lost, identity.orElse(null), true),
+                context.tell()::failed);
+    }
+
+    private void restore(Path target, @Nullable String identity, boolean mayReplace) {
+        RestorePage page = new RestorePage(
+                context, new RestoreModel(context, words, target, identity), mayReplace, new RestorePage.Restores() {
+                    @Override
+                    public void asNew(Path copy) {
+                        restoreAsNew(copy, target);
+                    }
+
+                    @Override
+                    public void inPlace(Path copy) {
+                        context.restore().accept(copy, target);
+                    }
+                });
+        context.tell().show(page);
+        page.begin();
+    }
+
+    private void restoreAsNew(Path copy, Path target) {
+        choose(target, "keeping.restore.name").ifPresent(to -> {
+            context.window().say(texts.get("keeping.restore.working"));
+            tasks.write(
+                    texts.get("keeping.restore.working"),
+                    () -> context.copies().restore(copy, to),
+                    this::restored,
+                    context.tell()::failed);
+        });
+    }
+
+    private void restored(Outcome<Restored> outcome) {
+        if (!outcome.didWork()) {
+            context.tell().refused(texts.get("keeping.restore"), outcome.problems());
+            return;
+        }
+        context.tell().dismiss();
+        Path made = outcome.orThrow().logbook();
+        context.window()
+                .say(
+                        texts.get("keeping.restore.done", made),
+                        Caption.of(texts.get("keeping.open")),
+                        () -> context.open().accept(made));
+    }
+
+    /** Asks for a damaged logbook, and where to put what can be read of it. */
+    public void salvage() {
+        context.choose().logbook().get().ifPresent(this::salvage);
+    }
+
+    /** Asks where to put what can be read of a logbook. */
+    public void salvage(Path damaged) {
+        choose(damaged, "keeping.salvage.name").ifPresent(to -> {
+            String name = String.valueOf(damaged.getFileName());
+            SalvageWords history = new SalvageWords(
+                    texts.get("keeping.salvage.who", context.logbook().who()),
+                    texts.get("keeping.salvage.why", name),
+                    texts.get("keeping.salvage.doubtful", name));
+            context.window().say(texts.get("keeping.salvage.working"));
+            tasks.apart(
+                    texts.get("keeping.salvage.working"),
+                    () -> context.copies().salvage(damaged, to, history),
+                    this::salvaged,
+                    context.tell()::failed);
+        });
+    }
+
+    private void salvaged(Outcome<Salvaged> outcome) {
+        if (!outcome.didWork()) {
+            context.tell().refused(texts.get("keeping.salvage"), outcome.problems());
+            return;
+        }
+        Salvaged salvaged = outcome.orThrow();
+        List<String> sentences = new ArrayList<>();
+        sentences.add(texts.get(
+                "keeping.salvage.done", salvaged.whole(), salvaged.logbook().toString()));
+        if (salvaged.doubtful() > 0) {
+            sentences.add(texts.get("keeping.salvage.struck", salvaged.doubtful()));
+        }
+        context.window().say(sentences.get(0));
+        sentences.add(texts.get(salvaged.left().isEmpty() ? "keeping.salvage.all" : "keeping.salvage.meaning"));
+        context.tell()
+                .report(
+                        texts.get("keeping.salvage"),
+                        sentences,
+                        salvaged.left(),
+                        List.of(
+                                button("keeping.close", context.tell()::dismiss),
+                                Styles.as(Styles.MAIN, button("keeping.salvage.open", () -> {
+                                    context.tell().dismiss();
+                                    context.open().accept(salvaged.logbook());
+                                }))));
+    }
+
+    /** Asks where to save the logbook under another name. Where its file is gone, that one is in the window from then on. */
+    public void saveCopy() {
+        Path path = context.logbook().logbook().path();
+        choose(path, "keeping.copy.name").ifPresent(to -> {
+            boolean gone = context.logbook().logbook().isMovedAway();
+            context.window().say(texts.get("keeping.copy.working"));
+            tasks.write(
+                    texts.get("keeping.copy.working"),
+                    () -> context.logbook().logbook().copyTo(to),
+                    outcome -> copied(outcome, gone),
+                    context.tell()::failed);
+        });
+    }
+
+    private void copied(Outcome<Path> outcome, boolean gone) {
+        if (!outcome.didWork()) {
+            context.tell().refused(texts.get("keeping.copy"), outcome.problems());
+        } else if (gone) {
+            context.open().accept(outcome.orThrow());
+        } else {
+            context.window().say(texts.get("keeping.copy.done", outcome.orThrow()));
+        }
+    }
+
+    /** Shows how things stand with the second place, and how to change it. */
+    public void secondPlace() {
+        tasks.apart(
+                texts.get("keeping.elsewhere.copying"),
+                context.elsewhere()::bring,
+                this::secondPlace,
+                context.tell()::failed);
+    }
+
+    private void secondPlace(Look look) {
+        Instant now = context.clock().instant();
+        List<JButton> ways = new ArrayList<>();
+        ways.add(button("keeping.close", context.tell()::dismiss));
+        if (look.place() != null) {
+            ways.add(button("keeping.elsewhere.stop", this::stop));
+        }
+        String change = look.place() == null ? "keeping.elsewhere.choose" : "keeping.elsewhere.change";
+        ways.add(Styles.as(Styles.MAIN, button(change, this::choosePlace)));
+        List<String> sentences = new ArrayList<>(List.of(words.line(look, now), words.sentence(look, now)));
+        sentences.add(texts.get("keeping.elsewhere.about"));
+        context.tell().report(texts.get("keeping.elsewhere"), sentences, List.of(), ways);
+    }
+
+    private void stop() {
+        context.elsewhere().stop();
+        context.tell().dismiss();
+        again();
+    }
+
+    private void choosePlace() {
+        context.choose().place().get().ifPresent(place -> {
+            context.window().say(texts.get("keeping.elsewhere.copying"));
+            tasks.apart(
+                    texts.get("keeping.elsewhere.copying"),
+                    () -> context.elsewhere().choose(place),
+                    this::chosen,
+                    context.tell()::failed);
+        });
+    }
+
+    private void chosen(Outcome<Look> outcome) {
+        if (!outcome.didWork()) {
+            context.tell().refused(texts.get("keeping.elsewhere"), outcome.problems());
+            return;
+        }
+        String how = words.sentence(outcome.orThrow(), context.clock().instant());
+        context.tell().dismiss();
+        context.window().say(how);
+        again();
+        if (!outcome.problems().isEmpty()) {
+            List<String> sentences = new ArrayList<>(List.of(how));
+            outcome.problems().forEach(known -> sentences.add(context.problems().sentence(known)));
+            sentences.add(texts.get("keeping.elsewhere.about"));
+            context.tell()
+                    .report(
+                            texts.get("keeping.elsewhere"),
+                            sentences,
+                            List.of(),
+                            List.of(
+                                    button("keeping.elsewhere.change", this::choosePlace),
+                                    Styles.as(Styles.MAIN, button("keeping.close", context.tell()::dismiss))));
+        }
+    }
+
+    private void again() {
+        Elsewhere watched = elsewhere;
+        if (watched != null) {
+            watched.again();
+        }
+    }
+
+    /** A name like that of the logbook, and where to put it. */
+    private Optional<Path> choose(Path logbook, String name) {
+        String stem = String.valueOf(logbook.getFileName()).replaceFirst("\\.witness$", "");
+        return context.choose().newLogbook().apply(Optional.of(logbook.resolveSibling(texts.get(name, stem))));
+    }
+
+    private JButton button(String key, Runnable work) {
+        return Buttons.plain(Caption.of(texts.get(key)), work);
+    }
+}

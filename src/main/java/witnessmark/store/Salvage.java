@@ -1,0 +1,100 @@
+package witnessmark.store;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.image.RecordTypes;
+import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.LogbookCopies.SalvageWords;
+import witnessmark.logbook.port.LogbookCopies.Salvaged;
+import witnessmark.logbook.port.LogbookFiles;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+
+/**
+ * Writes what {@link Wreck} could read of a logbook into a new one, by the way every entry goes. Where the new one
+ * refuses some (a part whose design is lost), the rest goes in all the same, and each that stays out is told.
+ */
+final class Salvage {
+    private static final Logger LOG = LoggerFactory.getLogger(Salvage.class);
+
+    private final Home home;
+    private final LogbookFiles files;
+
+    Salvage(Home home, LogbookFiles files) {
+        this.home = home;
+        this.files = files;
+    }
+
+    Outcome<Salvaged> of(Path damaged, Path to, SalvageWords words) {
+        Wreck wreck;
+        try (Database database = Restoring.open(home, damaged)) {
+            wreck = Wreck.read(database, home.canonical, words.doubtful());
+        } catch (SQLException e) {
+            LOG.warn("nothing can be salvaged: {}", damaged, e);
+            return Outcome.didNot(Faults.reading(damaged, e));
+        }
+        if (wreck.entries().isEmpty()) {
+            return Outcome.didNot(Problem.of(ProblemKind.LOGBOOK_DAMAGED, damaged, "no record of it can be read"));
+        }
+        return files.create(to).then(made -> {
+            try (Logbook logbook = made) {
+                return Outcome.worked(filled(logbook, to, wreck, words));
+            }
+        });
+    }
+
+    private Salvaged filled(Logbook logbook, Path to, Wreck wreck, SalvageWords words) {
+        List<Entry<?>> left = new ArrayList<>();
+        write(logbook, wreck.entries(), words, left);
+        int before;
+        do { // what waited for something in the other half
+            before = left.size();
+            List<Entry<?>> again = List.copyOf(left);
+            left.clear();
+            again.forEach(entry -> write(logbook, List.of(entry), words, left));
+        } while (!left.isEmpty() && left.size() < before);
+        Facts facts = logbook.facts();
+        Names names = new Names(facts.with(left));
+        List<Problem> problems = new ArrayList<>();
+        wreck.lost()
+                .forEach((record, table) ->
+                        problems.add(Problem.of(ProblemKind.NOT_SALVAGED, table, record.toString())));
+        left.forEach(entry -> problems.add(problem(ProblemKind.NOT_SALVAGED, entry, names)));
+        List<Entry<?>> doubtful = wreck.entries().stream()
+                .filter(entry -> wreck.doubtful().contains(entry.id().value()) && !left.contains(entry))
+                .toList();
+        doubtful.forEach(entry -> problems.add(problem(ProblemKind.SALVAGED_DOUBTFUL, entry, names)));
+        if (wreck.unreadable() > 0) {
+            problems.add(Problem.of(ProblemKind.CHANGES_UNREADABLE, wreck.unreadable()));
+        }
+        int whole = wreck.entries().size() - left.size() - doubtful.size();
+        return new Salvaged(to.toAbsolutePath().normalize(), whole, doubtful.size(), problems);
+    }
+
+    /** All in one change, or, when that is refused, half and half until those refused are alone. */
+    private static void write(Logbook logbook, List<Entry<?>> entries, SalvageWords words, List<Entry<?>> left) {
+        if (entries.isEmpty()
+                || logbook.write(new Change(words.who(), words.why(), entries)).didWork()) {
+            return;
+        }
+        if (entries.size() == 1) {
+            left.add(entries.get(0));
+            return;
+        }
+        int half = entries.size() / 2;
+        write(logbook, entries.subList(0, half), words, left);
+        write(logbook, entries.subList(half, entries.size()), words, left);
+    }
+
+    private static Problem problem(ProblemKind kind, Entry<?> entry, Names names) {
+        return Problem.of(kind, RecordTypes.of(entry.fact().getClass()).name(), names.of(entry));
+    }
+}

@@ -1,0 +1,104 @@
+package witnessmark.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A lost logbook comes back with the program alone. */
+class BackupsAndRestoreTest {
+    @TempDir
+    private Path folder;
+
+    private static JsonNode json(Shell.Ran ran) throws Exception {
+        assertThat(ran.code()).as(ran.out() + ran.err()).isZero();
+        return new ObjectMapper().readTree(ran.out());
+    }
+
+    @Test
+    void a_backup_is_listed_and_restored_and_what_stood_there_is_kept() throws Exception {
+        Shell shell = new Shell(folder);
+        String book = shell.sampleBook();
+        String line = "log";
+        assertThat(shell.run(line, book, "--car", "41", "--date", "2026-07-08", "--out", "14:00", "--running", "27:30")
+                        .code())
+                .isIn(0, 3);
+
+        JsonNode listed = json(shell.run("backups", book, "--json")).get("backups");
+        assertThat(listed).isNotEmpty();
+        assertThat(listed.get(0).get("good").booleanValue()).isTrue();
+        assertThat(listed.get(0).get("name").textValue()).isEqualTo("Marrowgate Racing");
+        assertThat(listed.get(0).get("entries").longValue()).isPositive();
+        assertThat(shell.run("backups", book).out()).contains("Marrowgate Racing", "last run", "good, checked now");
+
+        String backup = listed.get(0).get("file").textValue();
+        String restored = shell.path("restored.witness").toString();
+        String digest = json(shell.run("restore", backup, restored, "--json"))
+                .get("digest")
+                .textValue();
+        assertThat(shell.run("verify", restored).code()).isZero();
+        assertThat(shell.run("restore", backup, restored).code())
+                .as("never over a file")
+                .isEqualTo(1);
+
+        JsonNode replaced = json(shell.run("restore", backup, book, "--replace", "--json"));
+        assertThat(replaced.get("digest").textValue()).isEqualTo(digest);
+        assertThat(Path.of(replaced.get("before").textValue())).exists();
+        assertThat(shell.run("verify", book).code()).isZero();
+    }
+
+    @Test
+    void with_the_logbook_gone_its_backups_are_listed_all_the_same() throws Exception {
+        Shell shell = new Shell(folder);
+        String book = shell.sampleBook();
+        shell.run("log", book, "--car", "41", "--date", "2026-07-08", "--out", "14:00", "--running", "27:30");
+        Files.delete(Path.of(book));
+        assertThat(json(shell.run("backups", "--json")).get("backups")).isNotEmpty();
+        assertThat(shell.run("backups", book).out()).contains("cannot be read", "Marrowgate Racing");
+        assertThat(shell.run("backups", "--in", shell.path("no stick").toString())
+                        .code())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void what_can_be_read_of_a_damaged_logbook_is_salvaged_and_the_rest_named() throws Exception {
+        Shell shell = new Shell(folder);
+        String book = shell.sampleBook();
+        try (RandomAccessFile file = new RandomAccessFile(book, "rw")) {
+            file.seek(4_096L * 60);
+            file.write(new byte[4_096 * 3]);
+        }
+        assertThat(shell.run("verify", book).code()).isEqualTo(1);
+        String made = shell.path("salvaged.witness").toString();
+        Shell.Ran ran = shell.run("salvage", book, made, "--who", "Ada");
+        assertThat(ran.code()).isIn(0, 3);
+        assertThat(ran.out()).contains("records are in", "salvaged");
+        assertThat(shell.run("verify", made).code()).isZero();
+        assertThat(shell.run("salvage", book, made).code())
+                .as("never over a file")
+                .isEqualTo(1);
+    }
+
+    @Test
+    void before_a_folder_is_taken_in_the_logbook_is_backed_up_as_it_was() throws Exception {
+        Shell shell = new Shell(folder);
+        String book = shell.sampleBook();
+        Path season = shell.path("season");
+        assertThat(shell.run("export", book, season.toString()).code()).isZero();
+        Path people = season.resolve("people.csv");
+        Files.writeString(people, Files.readString(people) + ",Somebody new,mechanic,,\n");
+        assertThat(shell.run("import", book, season.toString()).code()).isIn(0, 3);
+        JsonNode listed = json(shell.run("backups", book, "--json")).get("backups");
+        long newest = listed.get(0).get("entries").longValue();
+        assertThat(listed)
+                .as("one of the first opening, one from before the person, one of closing")
+                .hasSize(3)
+                .anySatisfy(
+                        backup -> assertThat(backup.get("entries").longValue()).isEqualTo(newest - 1));
+    }
+}

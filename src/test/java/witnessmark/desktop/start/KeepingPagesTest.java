@@ -1,0 +1,261 @@
+package witnessmark.desktop.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import javax.swing.JRootPane;
+import javax.swing.JTable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.desktop.keeping.Elsewhere;
+import witnessmark.desktop.shell.Theme;
+import witnessmark.desktop.testing.AccessibleWalk;
+import witnessmark.desktop.testing.Contrast;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Person;
+import witnessmark.domain.Standing;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.sample.SampleBooks;
+import witnessmark.store.Holder;
+import witnessmark.store.SqliteLogbookFiles;
+import witnessmark.wording.Texts;
+
+/** Copies of the logbook as they are seen and brought back in the window. */
+@UiTest
+class KeepingPagesTest {
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest(name = "{0} {1} at {2}, pseudo-language {3}")
+    @CsvSource({
+        "restore, LIGHT, 1.0, false",
+        "restore, DARK, 1.5, false",
+        "restore, LIGHT, 1.0, true",
+        "second, LIGHT, 1.0, false",
+        "second, DARK, 1.5, false",
+        "salvaged, LIGHT, 1.0, false",
+        "salvaged, DARK, 1.5, false",
+        "found, LIGHT, 1.0, false"
+    })
+    void pages_keep_the_rules_of_the_window(String page, Theme theme, float zoom, boolean pseudo) throws IOException {
+        Texts texts = pseudo ? Texts.pseudo() : Texts.in(Locale.UK);
+        try (StartedWindow window = new StartedWindow(folder, Looks.look(theme, zoom), texts)) {
+            show(window, page);
+            JRootPane root = window.laid(1366, 768);
+            String name = "keeping-" + page + "-" + theme + "-" + Math.round(zoom * 100) + (pseudo ? "-pseudo" : "");
+            Pictures.write(name.toLowerCase(Locale.ROOT), root);
+            assertThat(LayoutRules.broken(root)).isEmpty();
+            assertThat(AccessibleWalk.faults(root)).isEmpty();
+            assertThat(Contrast.tooLow(root)).isEmpty();
+        }
+    }
+
+    @Test
+    void backups_are_listed_checked_and_one_comes_back_as_a_new_file() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            write(window, "One");
+            window.logbook.logbook().backUp().orThrow();
+            write(window, "Two");
+            window.logbook.logbook().backUp().orThrow();
+            window.perform("restore");
+            JTable table = window.ui().table("Copies");
+            assertThat(table.getRowCount()).as("that of opening too").isEqualTo(3);
+            assertThat(window.said()).contains("3 copies", "as it was written", "Marrowgate Racing");
+            Path back = folder.resolve("back");
+            window.answer = back;
+            window.press("As a new file…");
+            assertThat(folder.resolve("back.witness")).exists();
+            assertThat(window.pane.getAccessibleContext()).isNotNull();
+            window.press("Open it");
+            assertThat(window.opened).contains("open back.witness");
+        }
+    }
+
+    @Test
+    void in_its_place_is_handed_to_the_window_with_the_newest_copy_in_hand() {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            write(window, "One");
+            Path copy = window.logbook.logbook().backUp().orThrow();
+            window.perform("restore");
+            window.press("In its place");
+            assertThat(window.opened)
+                    .contains("restore " + copy.getFileName() + " as "
+                            + window.logbook.logbook().path().getFileName());
+        }
+    }
+
+    @Test
+    void a_copy_that_is_not_good_is_told_so_and_does_not_come_back() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            write(window, "One");
+            Path copy = window.logbook.logbook().backUp().orThrow();
+            tear(copy);
+            window.perform("restore");
+            assertThat(window.said()).containsPattern("thing.? not as written");
+            window.answer = folder.resolve("back.witness");
+            window.press("As a new file…");
+            assertThat(folder.resolve("back.witness")).doesNotExist();
+            assertThat(window.said()).contains("is not as it was written");
+        }
+    }
+
+    @Test
+    void with_no_copy_at_all_it_says_where_to_look_and_looks_there() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            Files.move(folder.resolve("data").resolve("backups"), folder.resolve("lost"));
+            window.perform("restore");
+            assertThat(window.said()).contains("No copy is kept");
+            Path stick = Files.createDirectories(folder.resolve("stick"));
+            window.answer = stick;
+            window.press("From a stick or folder…");
+            assertThat(window.said()).contains("No logbook and no copy of one lies in " + stick);
+            try (Logbook made = files().create(stick.resolve("theirs.witness")).orThrow()) {
+                assertThat(made.verify()).isEmpty();
+            }
+            window.press("From a stick or folder…");
+            assertThat(window.said()).contains("theirs", "1 copy lies in");
+        }
+    }
+
+    @Test
+    void the_second_place_is_asked_for_once_and_written_to_without_being_asked_again() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light());
+                Elsewhere elsewhere = window.start.copies().watchElsewhere(() -> true)) {
+            window.settle();
+            assertThat(window.said()).contains("Only on this laptop").doesNotContain("A second place, such as");
+            write(window, "One");
+            elsewhere.tick();
+            window.settle();
+            assertThat(window.said()).contains("A second place, such as");
+            window.press("Not now");
+            write(window, "Two");
+            elsewhere.tick();
+            window.settle();
+            assertThat(window.said()).as("asked once").doesNotContain("A second place, such as");
+
+            Path stick = Files.createDirectories(folder.resolve("stick"));
+            window.answer = stick;
+            window.perform("second");
+            window.press("Choose a place…");
+            assertThat(copies(stick)).hasSize(1);
+            assertThat(window.said()).contains("Second copy", "same disk");
+            write(window, "Three");
+            elsewhere.tick();
+            window.settle();
+            assertThat(copies(stick)).hasSize(2);
+
+            Path out = Files.move(stick, folder.resolve("out"));
+            write(window, "Four");
+            elsewhere.tick();
+            window.settle();
+            assertThat(window.said()).contains("Only on this laptop since");
+            assertThat(copies(out)).hasSize(2);
+            Files.move(out, stick);
+            elsewhere.tick();
+            window.settle();
+            assertThat(copies(stick)).hasSize(2); // of one half hour only the two newest stay
+            assertThat(window.said()).contains("Second copy").doesNotContain("Only on this laptop");
+
+            window.perform("second");
+            window.press("Stop copying there");
+            assertThat(window.said()).contains("Only on this laptop");
+            assertThat(copies(stick)).as("what lies there stays").hasSize(2);
+        }
+    }
+
+    @Test
+    void a_damaged_logbook_is_salvaged_and_the_new_one_opened() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            show(window, "salvaged");
+            assertThat(window.said()).contains("records are in", "their history says that they are salvaged");
+            window.press("Open the new logbook");
+            assertThat(window.opened).contains("open new.witness");
+        }
+    }
+
+    @Test
+    void a_logbook_whose_file_is_gone_is_saved_under_another_name_and_opened_there() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            write(window, "One");
+            Files.delete(window.logbook.logbook().path());
+            window.answer = folder.resolve("kept.witness");
+            window.perform("copy");
+            assertThat(folder.resolve("kept.witness")).exists();
+            assertThat(window.opened).contains("open kept.witness");
+        }
+    }
+
+    private void show(StartedWindow window, String page) throws IOException {
+        switch (page) {
+            case "restore" -> {
+                write(window, "One");
+                window.logbook.logbook().backUp().orThrow();
+                write(window, "Two");
+                window.logbook.logbook().backUp().orThrow();
+                window.perform("restore");
+            }
+            case "second" -> {
+                window.answer = Files.createDirectories(folder.resolve("stick"));
+                window.perform("second");
+                window.press(window.texts.get("keeping.elsewhere.choose").replace("&", ""));
+            }
+            case "found" ->
+                window.start.showFound(List.of(
+                        witnessmark.outcome.Problem.of(
+                                witnessmark.outcome.ProblemKind.RECORD_NOT_AS_WRITTEN,
+                                "run",
+                                "Race 1, K05, 2026-05-03 14:00"),
+                        witnessmark.outcome.Problem.of(
+                                witnessmark.outcome.ProblemKind.CHAIN_BROKEN, 7, "test-device")));
+            default -> {
+                Path damaged =
+                        Files.copy(window.logbook.logbook().backUp().orThrow(), folder.resolve("damaged.witness"));
+                tear(damaged);
+                window.answer = folder.resolve("new.witness");
+                window.start.copies().salvage(damaged);
+            }
+        }
+        window.settle();
+    }
+
+    private static void tear(Path file) throws IOException {
+        try (RandomAccessFile open = new RandomAccessFile(file.toFile(), "rw")) {
+            for (int page = 40; page < 60; page += 4) {
+                open.seek(page * 4_096L);
+                open.write(new byte[4_096]);
+            }
+        }
+    }
+
+    private static void write(StartedWindow window, String name) {
+        window.logbook
+                .write(
+                        "adding",
+                        List.of(new Entry<>(
+                                SampleBooks.ids().<Person>next(), new Person(name, ""), Standing.IN_FORCE, null, 1)))
+                .orThrow();
+    }
+
+    private SqliteLogbookFiles files() {
+        return new SqliteLogbookFiles(
+                folder.resolve("their-data"), System::currentTimeMillis, () -> "theirs", new Holder("h", "p"));
+    }
+
+    private static List<Path> copies(Path stick) throws IOException {
+        try (Stream<Path> all = Files.walk(stick)) {
+            return all.filter(path -> path.toString().endsWith(".witness")).toList();
+        }
+    }
+}
