@@ -28,6 +28,8 @@ public final class Program implements Runnable {
             "incident",
             "buildsheet",
             "stackup",
+            "skims",
+            "flatness",
             "statement",
             "reconcile",
             "calendar",
@@ -84,6 +86,8 @@ public final class Program implements Runnable {
                 .addSubcommand(new IncidentCostOf(tools))
                 .addSubcommand(new BuildSheet(tools))
                 .addSubcommand(new StackUpOf(tools))
+                .addSubcommand(new Skims(tools))
+                .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))
                 .addSubcommand("calendar", new WritesFile(tools, "calendar", "entries", tools.calendar()::write))

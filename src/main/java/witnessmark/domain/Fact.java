@@ -75,7 +75,15 @@ public sealed interface Fact
                 Measurement,
                 SignOff,
                 SignedCheck,
-                Fastener {
+                Fastener,
+                FaceOutline,
+                FaceHole,
+                FaceLook,
+                FacePoint,
+                FaceLine,
+                FaceMark,
+                Skim,
+                SkimPass {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

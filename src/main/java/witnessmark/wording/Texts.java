@@ -38,6 +38,7 @@ public final class Texts {
             "bank",
             "season",
             "fit",
+            "faces",
             "jobsheet",
             "paper",
             "seasonsheet",
