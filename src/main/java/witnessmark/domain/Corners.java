@@ -3,6 +3,7 @@ package witnessmark.domain;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import witnessmark.quantity.Length;
 
 /**
@@ -45,5 +46,26 @@ public record Corners(List<Corner> all) {
                     Length.ofMillimetres(new BigDecimal(figures[1]))));
         }
         return new Corners(corners);
+    }
+
+    /** As {@link #read} takes it. */
+    public String text() {
+        return all.stream()
+                .map(corner -> corner.x().text() + " " + corner.y().text())
+                .collect(Collectors.joining(", "));
+    }
+
+    /**
+     * The mean of the corners.
+     *
+     * @throws IllegalStateException if there are none
+     */
+    public Corner middle() {
+        if (all.isEmpty()) {
+            throw new IllegalStateException("no corner has no middle");
+        }
+        return new Corner(
+                new Length(all.stream().mapToLong(corner -> corner.x().nanometres()).sum() / all.size()),
+                new Length(all.stream().mapToLong(corner -> corner.y().nanometres()).sum() / all.size()));
     }
 }
