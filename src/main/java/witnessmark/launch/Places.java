@@ -4,12 +4,16 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.bench.BenchContext;
 import witnessmark.desktop.bench.BenchPlace;
 import witnessmark.desktop.engines.EnginesPlace;
+import witnessmark.desktop.faces.BenchPages;
+import witnessmark.desktop.faces.FacesContext;
+import witnessmark.desktop.faces.FacesPage;
 import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.incidents.IncidentsAsked;
@@ -207,7 +211,7 @@ final class Places {
                 bench(shell, measures, book, outside, undo, sheets, engines));
     }
 
-    private static BenchPlace bench(
+    private static Place bench(
             ShellContext shell,
             Measures measures,
             OpenBook book,
@@ -215,7 +219,9 @@ final class Places {
             UndoActions undo,
             Sheets sheets,
             EnginesPlace engines) {
-        return new BenchPlace(new BenchContext(
+        Consumer<Prefilled> write =
+                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH));
+        BenchPlace sheet = new BenchPlace(new BenchContext(
                 book.desk(),
                 outside.ids(),
                 shell.desk(),
@@ -223,8 +229,18 @@ final class Places {
                 shell.texts(),
                 measures,
                 undo::undo,
-                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
+                write,
                 engines::engineInView));
+        FacesPage faces = new FacesPage(new FacesContext(
+                book.desk(),
+                outside.ids(),
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                DAYS,
+                undo::undo,
+                write));
+        return new BenchPages(sheet, faces, shell.texts(), () -> shell.desk().go(PlaceId.MEASURING_BENCH));
     }
 
     private static SeasonPlace season(

@@ -39,6 +39,7 @@ public final class Texts {
             "season",
             "fit",
             "faces",
+            "facemap",
             "jobsheet",
             "paper",
             "seasonsheet",
