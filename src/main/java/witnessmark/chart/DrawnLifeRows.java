@@ -15,7 +15,7 @@ public final class DrawnLifeRows {
     private static final int NAMES = 150;
 
     private static final int BESIDE = 150;
-    private static final int FOOT = 22;
+    private static final int FOOT = 26;
     private static final int ROW = 30;
     private static final int STRIP = 12;
 

@@ -65,7 +65,13 @@ public record Corners(List<Corner> all) {
             throw new IllegalStateException("no corner has no middle");
         }
         return new Corner(
-                new Length(all.stream().mapToLong(corner -> corner.x().nanometres()).sum() / all.size()),
-                new Length(all.stream().mapToLong(corner -> corner.y().nanometres()).sum() / all.size()));
+                new Length(all.stream()
+                                .mapToLong(corner -> corner.x().nanometres())
+                                .sum()
+                        / all.size()),
+                new Length(all.stream()
+                                .mapToLong(corner -> corner.y().nanometres())
+                                .sum()
+                        / all.size()));
     }
 }

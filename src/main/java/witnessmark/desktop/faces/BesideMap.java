@@ -101,7 +101,9 @@ final class BesideMap extends JPanel {
         lines.zones(look).forEach(this::zone);
         if (look.findings().isEmpty()) {
             zones.add(
-                    Lettering.paragraph(texts.get(look.low().isEmpty() ? "facemap.zones.none" : "facemap.zones.healthy"), Styles.NOTE),
+                    Lettering.paragraph(
+                            texts.get(look.low().isEmpty() ? "facemap.zones.none" : "facemap.zones.healthy"),
+                            Styles.NOTE),
                     "span, growx, wmin 0, wrap");
         }
         boolean read = !look.points().isEmpty();

@@ -75,8 +75,7 @@ final class FaceEntry extends JPanel {
         lines = new NotesBox(Caption.of(texts.get("facemap.entry.lines")), LINES);
         foot = new FormFoot(List.of(
                 Buttons.plain(Caption.of(texts.get("facemap.entry.close")), told::close),
-                Buttons.main(
-                        Caption.of(texts.get("facemap.entry.save")), Keys.menu(KeyEvent.VK_ENTER), told::save)));
+                Buttons.main(Caption.of(texts.get("facemap.entry.save")), Keys.menu(KeyEvent.VK_ENTER), told::save)));
         method.load(Arrays.asList(FaceMethod.values()), FaceMethod.PLATE_AND_DIAL);
         counted.load(List.of(LookAtFace.FROM_INLET, LookAtFace.FROM_EXHAUST), LookAtFace.FROM_INLET);
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", told::save);
@@ -145,7 +144,9 @@ final class FaceEntry extends JPanel {
         typed.put(LookAtFace.BY, by);
         typed.put(LookAtFace.FACE, face.chosen() == null ? "" : face.chosen().code());
         typed.put(LookAtFace.WHEN, day.text());
-        typed.put(LookAtFace.METHOD, method.chosen() == null ? "" : method.chosen().code());
+        typed.put(
+                LookAtFace.METHOD,
+                method.chosen() == null ? "" : method.chosen().code());
         typed.put(LookAtFace.FINEST, finest.text());
         typed.put(LookAtFace.COUNTED, counted.chosen() == null ? "" : counted.chosen());
         typed.put(LookAtFace.FOUND, lines.text());
@@ -171,7 +172,10 @@ final class FaceEntry extends JPanel {
 
     /** The line the caret is in, counted from 1. */
     int line() {
-        String before = lines.text().substring(0, Math.min(lines.area().getCaretPosition(), lines.text().length()));
+        String before = lines.text()
+                .substring(
+                        0,
+                        Math.min(lines.area().getCaretPosition(), lines.text().length()));
         return (int) before.chars().filter(letter -> letter == '\n').count() + 1;
     }
 

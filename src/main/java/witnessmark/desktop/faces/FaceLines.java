@@ -138,7 +138,8 @@ final class FaceLines {
 
     /** Headings of the ledger, in the order of the cells of a {@link SkimRow}. */
     static final List<String> HEADINGS = List.of(
-            "day", "before", "passes", "cleanup", "removed", "left", "off", "room", "finish", "chamber", "ratio", "cycles");
+            "day", "before", "passes", "cleanup", "removed", "left", "off", "room", "finish", "chamber", "ratio",
+            "cycles");
 
     List<SkimRow> skims(FacePage page) {
         return page.skims().stream().map(this::skim).toList();
@@ -153,7 +154,8 @@ final class FaceLines {
                         measures.date(line.work().fact().at().day()),
                         skim == null
                                 ? ""
-                                : measures.row(skim.fact().before().map(this::bare).toList()),
+                                : measures.row(
+                                        skim.fact().before().map(this::bare).toList()),
                         skims.passes(line.passes()),
                         line.passes().isEmpty() ? "" : records.label(skims.cleanUp(line.cleanUp())),
                         bare(line.removed()),
@@ -184,16 +186,27 @@ final class FaceLines {
         return before.isEmpty() && after.isEmpty() ? "" : texts.get("facemap.arrow", before, after);
     }
 
-    /** What the last skim did, pass by pass and to the engine. */
-    List<String> effect(FacePage page) {
+    /**
+     * What a skim did, pass by pass and to the engine.
+     *
+     * @param work which skim, by the identity of its work; the last where there is no such
+     */
+    List<String> effect(FacePage page, String work) {
         if (page.skims().isEmpty()) {
             return List.of();
         }
-        SkimLine last = page.skims().get(0);
-        List<String> lines = new ArrayList<>(skims.eachPass(last.passes()));
-        if (last.effect() != null) {
+        SkimLine line = page.skims().stream()
+                .filter(each -> each.work().id().text().equals(work))
+                .findFirst()
+                .orElse(page.skims().get(0));
+        List<String> lines = new ArrayList<>();
+        lines.add(texts.get(
+                "facemap.effect", measures.date(line.work().fact().at().day())));
+        lines.addAll(skims.eachPass(line.passes()));
+        if (line.effect() != null) {
             lines.addAll(skims.effect(
-                    last.effect(), last.skim() == null ? Retimed.NOT_SAID : last.skim().fact().retimed()));
+                    line.effect(),
+                    line.skim() == null ? Retimed.NOT_SAID : line.skim().fact().retimed()));
         }
         return lines;
     }
@@ -215,13 +228,15 @@ final class FaceLines {
 
     /** Every head and block side by side. */
     LifeRows strips(List<FaceLife> lives) {
-        double longest = Math.max(1, lives.stream().mapToDouble(FaceLife::total).max().orElse(1));
+        double longest =
+                Math.max(1, lives.stream().mapToDouble(FaceLife::total).max().orElse(1));
         double step = step(longest);
         List<LifeRows.Tick> ticks = new ArrayList<>();
         for (double at = 0; at <= longest * 1.02; at += step) {
             ticks.add(new LifeRows.Tick(at, texts.get("facemap.strips.hours", measures.number(Math.round(at)))));
         }
-        return new LifeRows(longest * 1.02, ticks, lives.stream().map(this::strip).toList());
+        return new LifeRows(
+                longest * 1.02, ticks, lives.stream().map(this::strip).toList());
     }
 
     private static double step(double longest) {

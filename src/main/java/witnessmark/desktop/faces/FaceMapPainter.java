@@ -33,6 +33,7 @@ import witnessmark.domain.HoleKind;
  */
 final class FaceMapPainter {
     private static final double MILLIMETRE = 1_000_000;
+    private static final int RINGS = 4;
     private static final double[] BLUE = {0.72, 0.52, 0.34, 0.16, 0};
 
     private final MapModel model;
@@ -69,6 +70,7 @@ final class FaceMapPainter {
         }
         model.edges().forEach(edge -> edge(g, edge, taken));
         model.areas().forEach(area -> area(g, area, taken));
+        model.areas().forEach(area -> named(g, area, taken));
         for (int i = 0; i < model.values().size(); i++) {
             value(g, model.values().get(i), taken.get(i), i == inHand);
         }
@@ -232,12 +234,7 @@ final class FaceMapPainter {
         g.setStroke(new BasicStroke(px(2.5f)));
         double off = px(4);
         g.draw(new RoundRectangle2D.Double(
-                box.getX() - off,
-                box.getY() - off,
-                box.getWidth() + 2 * off,
-                box.getHeight() + 2 * off,
-                px(8),
-                px(8)));
+                box.getX() - off, box.getY() - off, box.getWidth() + 2 * off, box.getHeight() + 2 * off, px(8), px(8)));
     }
 
     private static void centred(Graphics2D g, String text, Rectangle2D box, double y) {
@@ -254,8 +251,12 @@ final class FaceMapPainter {
                 edge.goes()
                         ? new BasicStroke(px(2))
                         : new BasicStroke(
-                                px(1.2f), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10f, new float[] {px(6), px(4)
-                                }, 0f));
+                                px(1.2f),
+                                BasicStroke.CAP_BUTT,
+                                BasicStroke.JOIN_MITER,
+                                10f,
+                                new float[] {px(6), px(4)},
+                                0f));
         g.draw(new Line2D.Double(fromX, fromY, toX, toY));
         for (double share : new double[] {0.5, 0.3, 0.7, 0.15, 0.85}) {
             if (label(
@@ -286,12 +287,24 @@ final class FaceMapPainter {
         g.setStroke(new BasicStroke(px(2)));
         g.draw(AffineTransform.getTranslateInstance(x, y).createTransformedShape(MarkShapes.of(area.kind(), half)));
         taken.add(new Rectangle2D.Double(x - half, y - half, 2 * half, 2 * half));
-        double away = px(9) * 2.2 + g.getFontMetrics().stringWidth(area.label()) / 2.0;
-        double line = g.getFontMetrics().getHeight() + px(8);
-        double[][] around = {{away, 0}, {-away, 0}, {0, line}, {0, -line}, {away, line}, {away, -line}};
-        for (int i = 0; i < around.length; i++) {
-            if (label(g, area.label(), x + around[i][0], y + around[i][1], taken, i == around.length - 1)) {
-                return;
+    }
+
+    /** Its word stands on the nearest free side of it. */
+    private void named(Graphics2D g, MapModel.Area area, List<Rectangle2D> taken) {
+        g.setColor(area.other() ? Palette.INK2.colour() : Palette.INK.colour());
+        double x = plane.x(area.x());
+        double y = plane.y(area.y());
+        double away = px(16) + g.getFontMetrics().stringWidth(area.label()) / 2.0;
+        double line = g.getFontMetrics().getHeight() + px(4);
+        double[][] around = {
+            {away, 0}, {-away, 0}, {0, line}, {0, -line}, {away, line}, {away, -line}, {-away, line}, {-away, -line}
+        };
+        for (int ring = 1; ring <= RINGS; ring++) {
+            for (double[] side : around) {
+                boolean last = ring == RINGS && side == around[around.length - 1];
+                if (label(g, area.label(), x + side[0], y + side[1] * ring, taken, last)) {
+                    return;
+                }
             }
         }
     }
@@ -333,8 +346,7 @@ final class FaceMapPainter {
     }
 
     /** Writes words about a place where nothing stands yet; the last try is written whatever stands there. */
-    private boolean label(
-            Graphics2D g, String text, double x, double y, List<Rectangle2D> taken, boolean whatever) {
+    private boolean label(Graphics2D g, String text, double x, double y, List<Rectangle2D> taken, boolean whatever) {
         FontMetrics letters = g.getFontMetrics();
         double wide = letters.stringWidth(text) + px(6);
         double high = letters.getHeight();

@@ -199,8 +199,7 @@ final class FaceMapView extends JPanel {
             Rectangle2D face = new Rectangle2D.Double(0, 0, plane.length(), plane.width());
             if (face.contains(box.getCenterX(), box.getCenterY())) {
                 boolean dragged = begun.distance(e.getPoint()) >= UIScale.scale((float) LEAST_DRAG);
-                told.accept(
-                        dragged ? box : new Rectangle2D.Double(box.getCenterX(), box.getCenterY(), 0, 0));
+                told.accept(dragged ? box : new Rectangle2D.Double(box.getCenterX(), box.getCenterY(), 0, 0));
             }
         }
     }

@@ -116,7 +116,8 @@ public final class FacesPage {
 
     private void show(Read now) {
         read = now;
-        context.window().heading(PlaceId.MEASURING_BENCH, measures.date(now.view().day()));
+        context.window()
+                .heading(PlaceId.MEASURING_BENCH, measures.date(now.view().day()));
         panel.editable(!now.view().readOnly());
         fill();
     }
@@ -136,7 +137,8 @@ public final class FacesPage {
                 .or(() -> now.pages().stream().findFirst());
         panel.strips(lines.strips(now.lives()), lines.stripWords(now.lives()));
         if (chosen.isEmpty()) {
-            panel.show(new FacesPanel.Shown("", "", "", false, texts.get("facemap.empty"), List.of(), List.of(), List.of()));
+            panel.show(new FacesPanel.Shown(
+                    "", "", "", false, false, texts.get("facemap.empty"), List.of(), List.of(), List.of()));
             return;
         }
         FacePage page = chosen.get();
@@ -150,10 +152,11 @@ public final class FacesPage {
                 seen == null ? "" : words.note(page, seen),
                 words.turn(kind(page, seen), turn),
                 page.face() != null,
+                page.kind() != PartKind.HEAD_GASKET,
                 page.face() == null ? texts.get("facemap.no_outline") : "",
                 page.kind() == PartKind.HEAD_GASKET ? List.of() : lines.standing(page),
                 lines.skims(page),
-                lines.effect(page)));
+                lines.effect(page, "")));
         map();
     }
 
@@ -261,7 +264,11 @@ public final class FacesPage {
                 id(page),
                 page.engine() == null
                         ? texts.get("facemap.choice", mark, kind)
-                        : texts.get("facemap.choice.engine", mark, kind, page.engine().fact().number()));
+                        : texts.get(
+                                "facemap.choice.engine",
+                                mark,
+                                kind,
+                                page.engine().fact().number()));
     }
 
     private FaceChoice choice(LookLine line) {
@@ -351,6 +358,14 @@ public final class FacesPage {
         @Override
         public void inHand(int reading) {
             panel.map().choose(reading);
+        }
+
+        @Override
+        public void skimInHand(String work) {
+            FacePage page = page();
+            if (page != null) {
+                panel.effect(lines.effect(page, work));
+            }
         }
 
         @Override

@@ -46,6 +46,7 @@ final class FacesPanel extends JPanel {
     private final BesideMap beside;
     private final FaceEntry entry;
     private final SheetTable<FaceLines.SkimRow> skims;
+    private final JPanel skimRoom = new Sheet("fillx, wrap, hidemode 3", "[0::,grow,fill]", "");
     private final JPanel standing = plain();
     private final JPanel effect = plain();
     private final StripsView strips;
@@ -66,6 +67,9 @@ final class FacesPanel extends JPanel {
         void open(String part);
 
         void inHand(int reading);
+
+        /** A skim of the ledger is in hand, by the identity of its work; empty for none. */
+        void skimInHand(String work);
     }
 
     FacesPanel(Texts texts, FaceLines lines, MapWords words, Told told) {
@@ -75,11 +79,13 @@ final class FacesPanel extends JPanel {
         which = choice("facemap.which", told::chosen);
         look = choice("facemap.look", told::chosen);
         against = choice("facemap.against", told::chosen);
-        map = new FaceMapView(texts.get("facemap.map.name"), words::word, said -> readout.setText(said.isEmpty() ? " " : said));
+        map = new FaceMapView(
+                texts.get("facemap.map.name"), words::word, said -> readout.setText(said.isEmpty() ? " " : said));
         levels = new Legend(texts.get("facemap.legend.name"));
         beside = new BesideMap(texts, lines, told::inHand);
         entry = new FaceEntry(texts, told);
         skims = skims();
+        skims.onSelect(row -> told.skimInHand(row == null ? "" : row.id()));
         strips = new StripsView(texts.get("facemap.strips.name"), told::open, said -> {});
         write = Buttons.plain(Caption.of(texts.get("facemap.write")), told::write);
         side.add(write, "growx 0, alignx trailing");
@@ -91,7 +97,7 @@ final class FacesPanel extends JPanel {
         page.add(notice, "growx");
         page.add(head(), "growx, wmin 0");
         page.add(new SideBySide(mapRoom(told), side, SIDE, BOTH_FROM), "growx, wmin 0");
-        page.add(skimRoom(told), "growx, wmin 0, gaptop 8");
+        page.add(ledger(told), "growx, wmin 0, gaptop 8");
         page.add(lives(), "growx, wmin 0, gaptop 8");
         add(new ScrollPage(page), "grow, w 0:0:, h 0:0:");
     }
@@ -136,8 +142,8 @@ final class FacesPanel extends JPanel {
         return room;
     }
 
-    private JPanel skimRoom(Told told) {
-        JPanel room = new Sheet("fillx, wrap, hidemode 3", "[0::,grow,fill]", "");
+    private JPanel ledger(Told told) {
+        JPanel room = skimRoom;
         room.add(Lettering.line(texts.get("facemap.skims"), Styles.SECTION), "split 2, growx");
         room.add(Buttons.plain(Caption.of(texts.get("facemap.skim")), told::skim), "growx 0");
         room.add(standing, "growx, wmin 0");
@@ -166,21 +172,37 @@ final class FacesPanel extends JPanel {
     private Column<FaceLines.SkimRow> column(int index, String heading) {
         Column<FaceLines.SkimRow> column = Column.text(texts.get("facemap.skims." + heading), row -> row.cell(index));
         return switch (heading) {
-            case "cleanup" -> column.wide(250).grow();
-            case "before", "passes", "chamber", "day" -> column.wide(150);
-            case "cycles" -> column.wide(120);
+            case "cleanup" -> column.wide(330).grow();
+            case "before" -> column.wide(230);
+            case "passes", "chamber", "day", "finish" -> column.wide(150);
+            case "cycles" -> column.wide(210);
             default -> column.wide(92);
         };
     }
 
-    void choices(List<FaceChoice> parts, FaceChoice part, List<FaceChoice> looks, FaceChoice chosen, List<FaceChoice> others, FaceChoice other) {
+    void choices(
+            List<FaceChoice> parts,
+            FaceChoice part,
+            List<FaceChoice> looks,
+            FaceChoice chosen,
+            List<FaceChoice> others,
+            FaceChoice other) {
         which.load(parts, part);
         look.load(looks, chosen);
         against.load(others, other);
     }
 
     /** What stands on the page. */
-    record Shown(String title, String note, String turned, boolean drawn, String empty, List<String> standing, List<FaceLines.SkimRow> skims, List<String> effect) {
+    record Shown(
+            String title,
+            String note,
+            String turned,
+            boolean drawn,
+            boolean skimmed,
+            String empty,
+            List<String> standing,
+            List<FaceLines.SkimRow> skims,
+            List<String> effect) {
         Shown {
             standing = List.copyOf(standing);
             skims = List.copyOf(skims);
@@ -198,10 +220,17 @@ final class FacesPanel extends JPanel {
         empty.setVisible(!shown.empty().isEmpty());
         drawing.setVisible(shown.drawn());
         lines(standing, shown.standing());
-        lines(effect, shown.effect());
         skims.show(shown.skims());
+        skimRoom.setVisible(shown.skimmed());
+        effect(shown.effect());
         revalidate();
         repaint();
+    }
+
+    /** What a skim did. */
+    void effect(List<String> said) {
+        lines(effect, said);
+        revalidate();
     }
 
     private static void lines(JPanel panel, List<String> said) {

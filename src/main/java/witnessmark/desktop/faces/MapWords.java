@@ -42,7 +42,10 @@ final class MapWords {
 
     /** {@code Head HD-06, seen from the face: 0.08 mm low between 2 and 3, exhaust side}. */
     String title(FacePage page, @Nullable LookLine look) {
-        String part = texts.get("facemap.part", records.label(records.word(page.kind())), page.part().fact().mark());
+        String part = texts.get(
+                "facemap.part",
+                records.label(records.word(page.kind())),
+                page.part().fact().mark());
         if (look == null) {
             return texts.get("facemap.title.none", part);
         }
@@ -90,9 +93,7 @@ final class MapWords {
         String key = turn.mirrored() ? "facemap.turn.mirrored" : "facemap.turn.straight";
         boolean fromBelow = kind == FaceKind.HEAD || kind == FaceKind.GASKET_TO_BLOCK;
         String other = texts.get(fromBelow ? "facemap.turn.other.above" : "facemap.turn.other.below");
-        return turn.endForEnd()
-                ? texts.get("facemap.turn.end", texts.get(key, other))
-                : texts.get(key, other);
+        return turn.endForEnd() ? texts.get("facemap.turn.end", texts.get(key, other)) : texts.get(key, other);
     }
 
     /**
@@ -101,7 +102,13 @@ final class MapWords {
      * @param then a look it is held against, or null
      * @param typed what is typed and not written yet
      */
-    MapModel model(FacePage page, Face face, FaceKind kind, @Nullable LookLine look, @Nullable LookLine then, List<FaceText.Line> typed) {
+    MapModel model(
+            FacePage page,
+            Face face,
+            FaceKind kind,
+            @Nullable LookLine look,
+            @Nullable LookLine then,
+            List<FaceText.Line> typed) {
         List<MapModel.Value> values = new ArrayList<>();
         List<MapModel.Area> areas = new ArrayList<>();
         List<MapModel.Edge> edges = new ArrayList<>();
@@ -143,15 +150,16 @@ final class MapWords {
                                 .map(point -> face.point(point.x(), point.y(), point.depth())))
                 .toList();
         return Shading.of(
-                points, face.outline().length().nanometres(), face.outline().width().nanometres());
+                points,
+                face.outline().length().nanometres(),
+                face.outline().width().nanometres());
     }
 
     private String told(FacePage page, @Nullable LookLine look) {
         return look == null ? title(page, null) : texts.get("facemap.told", title(page, look), note(page, look));
     }
 
-    private MapModel.Value value(
-            FacePage page, LookLine look, Face face, FacePoint point, @Nullable LookLine then) {
+    private MapModel.Value value(FacePage page, LookLine look, Face face, FacePoint point, @Nullable LookLine then) {
         Length limit = page.limits().flat();
         boolean deepest = look.findings().stream()
                 .anyMatch(finding -> finding.zone().deepest().x().equals(point.x())
@@ -164,7 +172,13 @@ final class MapWords {
                 : low ? MapModel.Level.LOW : MapModel.Level.HEALTHY;
         String before = then == null ? "" : then(face, point, then);
         return new MapModel.Value(
-                mm(point.x()), mm(point.y()), figure(point.depth()), before, level, deepest, readout(face, point, before));
+                mm(point.x()),
+                mm(point.y()),
+                figure(point.depth()),
+                before,
+                level,
+                deepest,
+                readout(face, point, before));
     }
 
     /** What the other look read there, or nearest within a quarter of a bore pitch. */

@@ -22,7 +22,10 @@ final class MarkShapes {
             case UNSEALED -> two(line(half, -0.9, -0.9, 0.9, 0.9), line(half, -0.9, 0.9, 0.9, -0.9));
             case EATEN -> closed(half, -0.9, 0.8, 0, -0.9, 0.9, 0.8);
             case CRACK -> polyline(half, -0.3, -1, 0.3, -0.3, -0.3, 0.2, 0.3, 1);
-            case WELD -> two(line(half, -1, 0.6, -0.2, -0.6), two(line(half, -0.4, 0.6, 0.4, -0.6), line(half, 0.2, 0.6, 1, -0.6)));
+            case WELD ->
+                two(
+                        line(half, -1, 0.6, -0.2, -0.6),
+                        two(line(half, -0.4, 0.6, 0.4, -0.6), line(half, 0.2, 0.6, 1, -0.6)));
             case SOFT ->
                 two(
                         new Ellipse2D.Double(-half * 0.9, -half * 0.9, half * 1.8, half * 1.8),

@@ -30,9 +30,12 @@ record Shading(int columns, int rows, byte[] levels) {
         int columns = (int) Math.max(1, Math.round(length / SQUARE));
         int rows = (int) Math.max(1, Math.round(width / SQUARE));
         byte[] levels = new byte[columns * rows];
-        double[] x = points.stream().mapToDouble(point -> point.x().nanometres()).toArray();
-        double[] y = points.stream().mapToDouble(point -> point.y().nanometres()).toArray();
-        double[] z = points.stream().mapToDouble(point -> point.depth().nanometres()).toArray();
+        double[] x =
+                points.stream().mapToDouble(point -> point.x().nanometres()).toArray();
+        double[] y =
+                points.stream().mapToDouble(point -> point.y().nanometres()).toArray();
+        double[] z =
+                points.stream().mapToDouble(point -> point.depth().nanometres()).toArray();
         for (int row = 0; row < rows; row++) {
             double atY = (row + 0.5) * width / rows;
             for (int column = 0; column < columns; column++) {

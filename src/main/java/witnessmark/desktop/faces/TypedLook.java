@@ -124,7 +124,9 @@ final class TypedLook {
 
     private Map<SheetField, String> typed() {
         FacePage of = page;
-        return of == null ? Map.of() : entry.typed(of.part().id().text(), context.book().who());
+        return of == null
+                ? Map.of()
+                : entry.typed(of.part().id().text(), context.book().who());
     }
 
     void changed() {
@@ -155,8 +157,9 @@ final class TypedLook {
         if (page == null) {
             return List.of();
         }
-        Optional<Length> finest =
-                TypedFigure.read(entry.finest(), context.measures().units().length()).only();
+        Optional<Length> finest = TypedFigure.read(
+                        entry.finest(), context.measures().units().length())
+                .only();
         List<FaceText.Line> all = new FaceText(
                         face,
                         new Id<>(new UUID(0, 0)),
@@ -243,7 +246,10 @@ final class TypedLook {
         page = null;
         draft = null;
         context.window()
-                .say(texts.get("facemap.entry.saved", mark), Caption.of(texts.get("facemap.entry.undo")), context.undo());
+                .say(
+                        texts.get("facemap.entry.saved", mark),
+                        Caption.of(texts.get("facemap.entry.undo")),
+                        context.undo());
         context.window().changed();
         written.run();
     }

@@ -25,7 +25,8 @@ import witnessmark.quantity.Moment;
  * @param skims each skim with what it had run then
  * @param incidents each incident with what it had run then
  */
-public record FaceLife(FacePage page, double total, double since, List<At<SkimLine>> skims, List<At<Entry<Incident>>> incidents) {
+public record FaceLife(
+        FacePage page, double total, double since, List<At<SkimLine>> skims, List<At<Entry<Incident>>> incidents) {
     private static final double HOUR = 3_600_000;
 
     public FaceLife {
@@ -54,14 +55,23 @@ public record FaceLife(FacePage page, double total, double since, List<At<SkimLi
         double total = view.ledger().life(part, Counter.RUNNING).total() / HOUR;
         List<At<SkimLine>> skims = new ArrayList<>();
         for (SkimLine skim : page.skims()) {
-            skims.add(0, new At<>(skim, by(view.ledger(), part, total, skim.work().fact().at())));
+            skims.add(
+                    0,
+                    new At<>(
+                            skim,
+                            by(view.ledger(), part, total, skim.work().fact().at())));
         }
         List<At<Entry<Incident>>> incidents = view.facts()
                 .of(Incident.class)
                 .inForce()
                 .filter(incident -> view.ledger().asOf().counts(incident.fact().happened()) && of(view, page, incident))
                 .map(incident -> new At<>(
-                        incident, by(view.ledger(), part, total, Objects.requireNonNull(incident.fact().happened()))))
+                        incident,
+                        by(
+                                view.ledger(),
+                                part,
+                                total,
+                                Objects.requireNonNull(incident.fact().happened()))))
                 .toList();
         double since = skims.isEmpty() ? 0 : skims.get(skims.size() - 1).hours();
         return new FaceLife(page, total, since, skims, incidents);

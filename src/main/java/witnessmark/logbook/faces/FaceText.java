@@ -38,12 +38,12 @@ public final class FaceText {
     private static final String SIGNED = "([-−]?(?:\\d+(?:[.,]\\d+)?|[.,]\\d+))";
     private static final Pattern POINT =
             Pattern.compile(FIGURE + "[ ;\\t]+" + FIGURE + "[ ;\\t]+" + SIGNED + "(?: (low|proud))?");
-    private static final Pattern EDGE = Pattern.compile(
-            "(along the exhaust side|exhaust side|along the inlet side|inlet side|front end|rear end"
+    private static final Pattern EDGE =
+            Pattern.compile("(along the exhaust side|exhaust side|along the inlet side|inlet side|front end|rear end"
                     + "|diagonal from front exhaust|diagonal exhaust|diagonal from front inlet|diagonal inlet"
                     + "|between (?:bores )?(\\d+)(?: and \\d+)?)(?: " + FIGURE + ")?(?: not " + FIGURE + ")?");
-    private static final Pattern MARK = Pattern.compile("(?:" + FIGURE + "[ ;]+" + FIGURE + "|\\(([^)]*)\\))(?: " + FIGURE
-            + " ?[x×] ?" + FIGURE + ")?(?: " + SIGNED + "(?: (low|proud))?)?");
+    private static final Pattern MARK = Pattern.compile("(?:" + FIGURE + "[ ;]+" + FIGURE + "|\\(([^)]*)\\))(?: "
+            + FIGURE + " ?[x×] ?" + FIGURE + ")?(?: " + SIGNED + "(?: (low|proud))?)?");
     private static final Map<String, Spot> EDGES = Map.of(
             "along the exhaust side", Spot.EXHAUST_SIDE,
             "exhaust side", Spot.EXHAUST_SIDE,
@@ -202,8 +202,11 @@ public final class FaceText {
         if (found.group(3) != null && (corners.all().isEmpty() || along != null)) {
             return unread(number, text);
         }
-        Length x = corners.all().isEmpty() ? mm(found.group(1)) : corners.middle().x();
-        Length y = corners.all().isEmpty() ? turned(mm(found.group(2))) : corners.middle().y();
+        Length x =
+                corners.all().isEmpty() ? mm(found.group(1)) : corners.middle().x();
+        Length y = corners.all().isEmpty()
+                ? turned(mm(found.group(2)))
+                : corners.middle().y();
         Line off = Stream.concat(Stream.of(new Corners.Corner(x, y)), corners.all().stream())
                 .map(corner -> offTheFace(number, corner.x(), corner.y()))
                 .flatMap(Stream::ofNullable)
@@ -212,8 +215,7 @@ public final class FaceText {
         if (off != null) {
             return off;
         }
-        return new Line(
-                number, null, null, new FaceMark(look, kind, x, y, along, across, outline, depth, words), null);
+        return new Line(number, null, null, new FaceMark(look, kind, x, y, along, across, outline, depth, words), null);
     }
 
     private Length turned(Length y) {

@@ -185,14 +185,7 @@ public final class LookAtFace implements LogSheet {
         }
         if (in.fine()) {
             FaceLook look = new FaceLook(
-                    part.id(),
-                    kind,
-                    when,
-                    method,
-                    finest,
-                    tool == null ? null : tool.id(),
-                    in.text(BY),
-                    in.text(NOTE));
+                    part.id(), kind, when, method, finest, tool == null ? null : tool.id(), in.text(BY), in.text(NOTE));
             Id<FaceLook> written = in.make(FOUND, look);
             write(in, new FaceText(face, written, finest, fromExhaust));
         }

@@ -32,12 +32,13 @@ record PassLine(Length depth, SkimShadow shadow, String where) {
                 if (!found.matches()) {
                     return Optional.empty();
                 }
-                Length depth = Length.ofMillimetres(
-                        new BigDecimal(found.group(1).replace(',', '.')));
+                Length depth =
+                        Length.ofMillimetres(new BigDecimal(found.group(1).replace(',', '.')));
                 if (depth.nanometres() <= 0) {
                     return Optional.empty();
                 }
-                passes.add(of(depth, found.group(2) == null ? "" : found.group(2).strip()));
+                passes.add(
+                        of(depth, found.group(2) == null ? "" : found.group(2).strip()));
             }
         }
         return Optional.of(passes);
@@ -51,6 +52,7 @@ record PassLine(Length depth, SkimShadow shadow, String where) {
             return new PassLine(depth, SkimShadow.CLEAN, "");
         }
         Matcher left = LEFT.matcher(seen);
-        return new PassLine(depth, SkimShadow.LEFT, left.matches() ? left.group(1).strip() : seen);
+        return new PassLine(
+                depth, SkimShadow.LEFT, left.matches() ? left.group(1).strip() : seen);
     }
 }

@@ -38,8 +38,8 @@ public final class WriteOutline implements LogSheet {
     public static final SheetField HOLES = new SheetField("face_holes", FieldKind.LINES, 4);
 
     private static final String FIGURE = "(\\d+(?:[.,]\\d+)?)";
-    private static final Pattern HOLE = Pattern.compile(
-            "([a-z]+)(?: (\\d+))?[ :]+" + FIGURE + "[ ;]+" + FIGURE + "[ ;]+(?:ø ?)?" + FIGURE);
+    private static final Pattern HOLE =
+            Pattern.compile("([a-z]+)(?: (\\d+))?[ :]+" + FIGURE + "[ ;]+" + FIGURE + "[ ;]+(?:ø ?)?" + FIGURE);
 
     @Override
     public String key() {
@@ -89,7 +89,8 @@ public final class WriteOutline implements LogSheet {
 
     private static String line(FaceHole hole) {
         String name = hole.kind().code() + (hole.number() == null ? "" : " " + hole.number());
-        return name + " " + hole.x().text() + " " + hole.y().text() + " " + hole.diameter().text();
+        return name + " " + hole.x().text() + " " + hole.y().text() + " "
+                + hole.diameter().text();
     }
 
     private static Optional<Entry<FaceOutline>> before(SheetSight sight, String design) {
@@ -131,12 +132,10 @@ public final class WriteOutline implements LogSheet {
         if (!in.fine() || design == null || exhaust == null || length == null || width == null) {
             return;
         }
-        FaceOutline outline =
-                new FaceOutline(design.id(), length, width, frontEnd, exhaust, in.text(SOURCE));
+        FaceOutline outline = new FaceOutline(design.id(), length, width, frontEnd, exhaust, in.text(SOURCE));
         Optional<Entry<FaceOutline>> old = before(in.sight(), design.id().text());
-        Id<FaceOutline> id = old.isPresent() && !in.isCorrecting()
-                ? in.change(OF, old.get(), outline)
-                : in.make(OF, outline);
+        Id<FaceOutline> id =
+                old.isPresent() && !in.isCorrecting() ? in.change(OF, old.get(), outline) : in.make(OF, outline);
         write(in, id, holes);
     }
 
@@ -204,12 +203,13 @@ public final class WriteOutline implements LogSheet {
         if (kind == null || kind == HoleKind.BORE && (number == null || number < 1) || diameter.nanometres() <= 0) {
             return Optional.empty();
         }
-        return Optional.of(new FaceHole(
-                new Id<>(new UUID(0, 0)), kind, number, mm(found.group(3)), mm(found.group(4)), diameter));
+        return Optional.of(
+                new FaceHole(new Id<>(new UUID(0, 0)), kind, number, mm(found.group(3)), mm(found.group(4)), diameter));
     }
 
     private static Length mm(String figure) {
-        return Length.ofMillimetres(new BigDecimal(Objects.requireNonNull(figure).replace(',', '.')));
+        return Length.ofMillimetres(
+                new BigDecimal(Objects.requireNonNull(figure).replace(',', '.')));
     }
 
     private static @Nullable Length above0(ReadSheet in, ReadValues values, SheetField field) {

@@ -133,7 +133,9 @@ public final class WriteSkim implements LogSheet {
         if (!in.fine() || part == null || when == null || skim == null) {
             return;
         }
-        write(in, new Work(
+        write(
+                in,
+                new Work(
                         WorkKind.SKIM,
                         when,
                         null,
@@ -142,7 +144,9 @@ public final class WriteSkim implements LogSheet {
                         removed,
                         left,
                         in.text(BY),
-                        in.text(FOUND)), skim, passes);
+                        in.text(FOUND)),
+                skim,
+                passes);
         if (thin) {
             concession(in, part, when, left);
         }

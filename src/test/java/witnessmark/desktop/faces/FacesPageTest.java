@@ -101,9 +101,7 @@ class FacesPageTest {
     }
 
     private void press(String key) {
-        new Ui(window.pane)
-                .button(Caption.of(window.texts.get(key)).text())
-                .doClick();
+        new Ui(window.pane).button(Caption.of(window.texts.get(key)).text()).doClick();
     }
 
     @ParameterizedTest
@@ -200,8 +198,7 @@ class FacesPageTest {
         assertThat(over.y(148)).isEqualTo(straight.y(176 - 148));
         assertThat(about.x(100)).isEqualTo(straight.x(412 - 100));
         assertThat(about.y(148)).isEqualTo(straight.y(176 - 148));
-        assertThat(straight.face(straight.x(123), straight.y(45)))
-                .isEqualTo(new Point2D.Double(123, 45));
+        assertThat(straight.face(straight.x(123), straight.y(45))).isEqualTo(new Point2D.Double(123, 45));
     }
 
     @ParameterizedTest
@@ -219,8 +216,8 @@ class FacesPageTest {
     void pictures_for_people(Side side, Theme theme, float zoom, boolean foot) {
         JRootPane root = shown(side, theme, zoom, FacesWindow.english());
         if (foot) {
-            JViewport port = (JViewport)
-                    SwingUtilities.getAncestorOfClass(JViewport.class, window.page.panel().beside());
+            JViewport port = (JViewport) SwingUtilities.getAncestorOfClass(
+                    JViewport.class, window.page.panel().beside());
             JComponent page = (JComponent) port.getView();
             page.scrollRectToVisible(new Rectangle(0, page.getHeight() - 2, 10, 2));
         }

@@ -61,21 +61,12 @@ final class FacesWindow implements AutoCloseable {
                 asked::add));
         place = new BenchPages(
                 new BenchPlace(new BenchContext(
-                        book,
-                        SampleBook.ids(),
-                        window,
-                        tasks,
-                        texts,
-                        measures,
-                        () -> {},
-                        asked::add,
-                        Optional::empty)),
+                        book, SampleBook.ids(), window, tasks, texts, measures, () -> {}, asked::add, Optional::empty)),
                 page,
                 texts,
                 () -> window.go(PlaceId.MEASURING_BENCH));
         pane = new ShellPane(
-                new ShellContext(
-                        texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
+                new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
                 List.of(place),
                 List.of(),
                 List.of());

@@ -65,7 +65,12 @@ class FaceSheetsTest {
     private FacePage page(String mark) {
         return SeeFaces.of(
                         desk.view(),
-                        desk.view().facts().of(Part.class).named(mark).orElseThrow().id())
+                        desk.view()
+                                .facts()
+                                .of(Part.class)
+                                .named(mark)
+                                .orElseThrow()
+                                .id())
                 .orElseThrow();
     }
 
@@ -100,7 +105,8 @@ class FaceSheetsTest {
         typed.put(WriteSkim.RA, "0.6");
         typed.put(WriteSkim.CHAMBER_BEFORE, "32.3");
         assertThat(problems(new WriteSkim(), typed)).isEmpty();
-        assertThat(sheets.save(new WriteSkim(), typed, "back from the machinist").didWork())
+        assertThat(sheets.save(new WriteSkim(), typed, "back from the machinist")
+                        .didWork())
                 .isTrue();
         SkimLine line = page("HD-05").skims().get(0);
         assertThat(line.work().fact().removed().inMillimetres()).isEqualByComparingTo("0.2");
@@ -135,10 +141,13 @@ class FaceSheetsTest {
         assertThat(problems(new WriteSkim(), typed)).isEmpty();
         assertThat(sheets.save(new WriteSkim(), typed, "").didWork()).isTrue();
         assertThat(page("HD-05").left().inMillimetres()).isEqualByComparingTo("-0.04");
-        assertThat(desk.view().facts().of(Concession.class).where(each -> each.why()
-                        .startsWith("last race of this head")))
+        assertThat(desk.view()
+                        .facts()
+                        .of(Concession.class)
+                        .where(each -> each.why().startsWith("last race of this head")))
                 .singleElement()
-                .satisfies(each -> assertThat(each.fact().what()).contains("HD-05").contains("117.36"));
+                .satisfies(
+                        each -> assertThat(each.fact().what()).contains("HD-05").contains("117.36"));
     }
 
     private Map<SheetField, String> look(String found) {
@@ -169,12 +178,13 @@ class FaceSheetsTest {
         assertThat(problems(new LookAtFace(), typed)).isEmpty();
         assertThat(sheets.save(new LookAtFace(), typed, "").didWork()).isTrue();
         LookLine look = page("HD-06").looks().get(0);
-        assertThat(look.points()).extracting(point -> point.fact().depth().text()).containsExactly("0.03", "-0.01");
+        assertThat(look.points())
+                .extracting(point -> point.fact().depth().text())
+                .containsExactly("0.03", "-0.01");
         assertThat(look.lines())
-                .extracting(line -> line.fact().line(), line -> line.fact().goes().text())
-                .containsExactly(
-                        tuple(Spot.EXHAUST_SIDE, "0.03"),
-                        tuple(Spot.BETWEEN_BORES, "0"));
+                .extracting(
+                        line -> line.fact().line(), line -> line.fact().goes().text())
+                .containsExactly(tuple(Spot.EXHAUST_SIDE, "0.03"), tuple(Spot.BETWEEN_BORES, "0"));
         assertThat(look.marks()).hasSize(3);
         assertThat(look.marks().get(2).fact().corners().all()).hasSize(3);
         assertThat(look.low()).hasSize(3);
@@ -222,7 +232,8 @@ class FaceSheetsTest {
                 .id()
                 .text();
         WriteOutline sheet = new WriteOutline();
-        Map<SheetField, String> typed = new HashMap<>(sheets.fresh(sheet, LocalDate::toString).texts());
+        Map<SheetField, String> typed =
+                new HashMap<>(sheets.fresh(sheet, LocalDate::toString).texts());
         assertThat(typed.get(WriteOutline.OF)).isEqualTo(design);
         assertThat(typed.get(WriteOutline.HOLES)).startsWith("bore 1 65 88 85.2\n");
         String holes = typed.get(WriteOutline.HOLES).replace("bore 1 65 88 85.2", "bore 1 66 88 85.2");
@@ -230,10 +241,11 @@ class FaceSheetsTest {
         assertThat(problems(sheet, typed)).isEmpty();
         assertThat(sheets.save(sheet, typed, "").didWork()).isTrue();
         assertThat(desk.view().facts().of(FaceOutline.class).all()).hasSize(1);
-        List<Entry<FaceHole>> now =
-                desk.view().facts().of(FaceHole.class).all();
+        List<Entry<FaceHole>> now = desk.view().facts().of(FaceHole.class).all();
         assertThat(now.get(0).fact().x().text()).isEqualTo("66");
-        assertThat(now).filteredOn(hole -> hole.standing() == Standing.STRUCK_OUT).hasSize(1);
+        assertThat(now)
+                .filteredOn(hole -> hole.standing() == Standing.STRUCK_OUT)
+                .hasSize(1);
         typed.put(WriteOutline.HOLES, "bore 65 88 85.2");
         assertThat(problems(sheet, typed)).containsExactly(ProblemKind.CANNOT_READ);
         typed.put(WriteOutline.HOLES, "bore 1 465 88 85.2");
