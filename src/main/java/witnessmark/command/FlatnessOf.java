@@ -9,12 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import witnessmark.logbook.faces.GridText;
-import witnessmark.mechanics.Flatness;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -50,32 +48,26 @@ final class FlatnessOf implements Callable<Integer> {
             return answer.didNot(List.of(Problem.of(ProblemKind.NO_SUCH_FILE, file.toString())));
         }
         GridText.Read read = GridText.of(lines);
-        Flatness.LeastSquares plane = read.plane();
-        Double zone = read.minimumZone();
-        if (plane == null || zone == null) {
+        GridText.Flatnesses flat = read.flat();
+        if (flat == null) {
             return answer.refuse(
-                    read.points().size() > GridText.MOST
-                            ? tools.texts()
-                                    .get("command.flatness.many", read.points().size(), GridText.MOST)
+                    read.points() > GridText.MOST
+                            ? tools.texts().get("command.flatness.many", read.points(), GridText.MOST)
                             : tools.texts()
                                     .get(
                                             "command.flatness.few",
-                                            read.points().size(),
+                                            read.points(),
                                             read.unread().size()),
                     Exit.DID_NOT);
         }
         if (json) {
-            answer.print(asJson(answer, read, plane, zone));
+            answer.print(asJson(answer, read, flat));
         } else {
             read.unread()
                     .forEach(line -> tools.err()
                             .println(tools.texts().get("command.flatness.unread", line.line(), line.text())));
-            answer.line(tools.texts()
-                    .get(
-                            "command.flatness.leastSquares",
-                            mm(plane.peakToValley()),
-                            read.points().size()));
-            answer.line(tools.texts().get("command.flatness.minimumZone", mm(zone)));
+            answer.line(tools.texts().get("command.flatness.leastSquares", mm(flat.peakToValley()), read.points()));
+            answer.line(tools.texts().get("command.flatness.minimumZone", mm(flat.minimumZone())));
             answer.line(tools.texts().get("command.flatness.finest"));
         }
         return read.unread().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
@@ -85,16 +77,15 @@ final class FlatnessOf implements Callable<Integer> {
         return tools.measures().number(BigDecimal.valueOf(figure), DECIMALS);
     }
 
-    private static ObjectNode asJson(
-            Answer answer, GridText.Read read, Flatness.LeastSquares plane, @Nullable Double zone) {
-        ObjectNode root = answer.node().put("points", read.points().size()).put("unit", "mm");
+    private static ObjectNode asJson(Answer answer, GridText.Read read, GridText.Flatnesses flat) {
+        ObjectNode root = answer.node().put("points", read.points()).put("unit", "mm");
         root.putObject("leastSquares")
-                .put("a", plane.a())
-                .put("b", plane.b())
-                .put("c", plane.c())
-                .put("peakToValley", plane.peakToValley())
-                .put("rms", plane.rms());
-        root.put("minimumZone", zone);
+                .put("a", flat.a())
+                .put("b", flat.b())
+                .put("c", flat.c())
+                .put("peakToValley", flat.peakToValley())
+                .put("rms", flat.rms());
+        root.put("minimumZone", flat.minimumZone());
         ArrayNode unread = root.putArray("unread");
         read.unread()
                 .forEach(line -> unread.addObject().put("line", line.line()).put("text", line.text()));

@@ -67,11 +67,12 @@ public final class PullWords {
         List<FitWords.Line> lines = new ArrayList<>();
         pull.inputs().forEach(input -> lines.add(line(pull, input)));
         Pull.Range each = pull.each();
-        if (each == null) {
+        Pull.Way way = pull.way();
+        if (each == null || way == null) {
             return lines;
         }
         lines.add(new FitWords.Line(
-                texts.get("fit.pull.way." + pull.way().name().toLowerCase(Locale.ROOT)), force(each.likely()), ""));
+                texts.get("fit.pull.way." + way.name().toLowerCase(Locale.ROOT)), force(each.likely()), ""));
         lines.add(new FitWords.Line(
                 texts.get(
                         "fit.pull.scatter",

@@ -15,7 +15,7 @@ import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.Styles;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 import witnessmark.logbook.faces.LookLine;
 import witnessmark.wording.Texts;
 

@@ -12,7 +12,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.FaceMark;
 import witnessmark.domain.Retimed;
 import witnessmark.domain.Skim;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 import witnessmark.fit.result.face.LowPoint;
 import witnessmark.fit.result.face.ZoneFinding;
 import witnessmark.logbook.faces.FaceLife;

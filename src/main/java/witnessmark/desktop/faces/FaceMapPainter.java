@@ -3,6 +3,7 @@ package witnessmark.desktop.faces;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Component;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -36,12 +37,17 @@ final class FaceMapPainter {
     private static final int RINGS = 4;
     private static final double[] BLUE = {0.72, 0.52, 0.34, 0.16, 0};
 
+    private final Component on;
     private final MapModel model;
     private final MapPlane plane;
     private final Function<String, String> words;
 
-    /** @param words the words of edges and bores, by key */
-    FaceMapPainter(MapModel model, MapPlane plane, Function<String, String> words) {
+    /**
+     * @param on what it is painted on
+     * @param words the words of edges and bores, by key
+     */
+    FaceMapPainter(Component on, MapModel model, MapPlane plane, Function<String, String> words) {
+        this.on = on;
         this.model = model;
         this.plane = plane;
         this.words = words;
@@ -225,7 +231,7 @@ final class FaceMapPainter {
         if (value.deepest() && value.level() == MapModel.Level.OVER) {
             int side = UIScale.scale(18);
             new SeamIcon(SeamState.OVER, 18)
-                    .paintIcon(null, g, (int) (box.getCenterX() - side / 2.0), (int) (box.getY() - side - px(2)));
+                    .paintIcon(on, g, (int) (box.getCenterX() - side / 2.0), (int) (box.getY() - side - px(2)));
         }
     }
 

@@ -132,7 +132,7 @@ final class FaceMapView extends JPanel {
     }
 
     private int at(MapModel now, MouseEvent e) {
-        return new FaceMapPainter(now, plane(now), words).at(getFontMetrics(getFont()), e.getX(), e.getY());
+        return new FaceMapPainter(this, now, plane(now), words).at(getFontMetrics(getFont()), e.getX(), e.getY());
     }
 
     @Override
@@ -143,7 +143,7 @@ final class FaceMapView extends JPanel {
             return;
         }
         Graphics2D g = (Graphics2D) graphics.create();
-        new FaceMapPainter(now, plane(now), words).paint(g, inHand);
+        new FaceMapPainter(this, now, plane(now), words).paint(g, inHand);
         if (from != null && to != null) {
             g.setColor(Palette.MARK.colour());
             g.setStroke(new BasicStroke(UIScale.scale(2f)));
@@ -168,9 +168,19 @@ final class FaceMapView extends JPanel {
             to = from;
             MapModel now = model;
             int found = now == null ? -1 : at(now, e);
-            if (found >= 0) {
-                choose(found);
+            if (now != null && found >= 0) {
                 from = null;
+                again(now.values().get(found), found);
+            }
+        }
+
+        /** A reading is put in hand; while something is written down, what was read before is read again there. */
+        private void again(MapModel.Value value, int index) {
+            Consumer<Rectangle2D> told = marked;
+            if (told != null && value.level() != MapModel.Level.TYPED) {
+                told.accept(new Rectangle2D.Double(value.x(), value.y(), 0, 0));
+            } else {
+                choose(index);
             }
         }
 

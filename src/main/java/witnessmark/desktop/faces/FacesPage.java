@@ -21,7 +21,7 @@ import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.FaceKind;
 import witnessmark.domain.PartKind;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 import witnessmark.logbook.View;
 import witnessmark.logbook.faces.FaceLife;
 import witnessmark.logbook.faces.FacePage;

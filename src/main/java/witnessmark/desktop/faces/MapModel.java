@@ -4,7 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.FaceKind;
 import witnessmark.domain.FaceMarkKind;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 
 /**
  * What stands on a face map; places in millimetres from the front end and the inlet edge. Every text is ready to be read.

@@ -12,7 +12,7 @@ import witnessmark.domain.FaceKind;
 import witnessmark.domain.FaceLine;
 import witnessmark.domain.FaceMark;
 import witnessmark.domain.FacePoint;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 import witnessmark.fit.result.face.LowPoint;
 import witnessmark.logbook.faces.FacePage;
 import witnessmark.logbook.faces.FaceText;

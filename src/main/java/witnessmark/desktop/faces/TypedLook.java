@@ -15,7 +15,7 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.KeptDraft;
 import witnessmark.domain.FaceKind;
 import witnessmark.domain.Id;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 import witnessmark.logbook.faces.FacePage;
 import witnessmark.logbook.faces.FaceText;
 import witnessmark.logbook.faces.SeeFaces;

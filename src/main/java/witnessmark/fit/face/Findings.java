@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.fit.result.face.Comeback;
+import witnessmark.fit.result.face.Face;
 import witnessmark.fit.result.face.LowPoint;
 import witnessmark.fit.result.face.LowZone;
 import witnessmark.fit.result.face.ZoneFinding;

@@ -2,6 +2,7 @@ package witnessmark.fit.face;
 
 import java.util.List;
 import java.util.Optional;
+import witnessmark.fit.result.face.Face;
 import witnessmark.fit.result.face.LowPoint;
 import witnessmark.fit.result.face.LowZone;
 

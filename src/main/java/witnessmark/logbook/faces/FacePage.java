@@ -8,7 +8,7 @@ import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 import witnessmark.quantity.Length;
 
 /**

@@ -2,8 +2,10 @@ package witnessmark.logbook.faces;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
@@ -19,7 +21,7 @@ import witnessmark.domain.Measurement;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.SizeLimit;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.result.Stay;
 import witnessmark.logbook.View;
@@ -32,11 +34,17 @@ final class FacePages {
     private final View view;
     private final Facts facts;
     private final LifeLedger ledger;
+    private final Map<Id<Build>, List<Measurement>> measured;
 
     FacePages(View view) {
         this.view = view;
         this.facts = view.facts();
         this.ledger = view.ledger();
+        this.measured = facts.of(Measurement.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(figure -> figure.inUse() && ledger.asOf().counts(figure.at()))
+                .collect(Collectors.groupingBy(Measurement::build));
     }
 
     FacePage page(Entry<Part> part) {
@@ -186,13 +194,8 @@ final class FacePages {
 
     /** What counts of a kind on the sheet of a build, up to the day looked at. */
     List<Measurement> figures(Id<Build> build, MeasureKind kind) {
-        return facts.of(Measurement.class)
-                .inForce()
-                .map(Entry::fact)
-                .filter(figure -> figure.build().equals(build)
-                        && figure.kind() == kind
-                        && figure.inUse()
-                        && ledger.asOf().counts(figure.at()))
+        return measured.getOrDefault(build, List.of()).stream()
+                .filter(figure -> figure.kind() == kind)
                 .toList();
     }
 }

@@ -19,7 +19,7 @@ import witnessmark.domain.FaceMarkKind;
 import witnessmark.domain.FacePoint;
 import witnessmark.domain.Id;
 import witnessmark.domain.Spot;
-import witnessmark.fit.face.Face;
+import witnessmark.fit.result.face.Face;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Length;

@@ -38,16 +38,23 @@ public final class GridText {
     /**
      * What the lines come to; millimetres throughout.
      *
-     * @param points the readings
-     * @param plane of least squares, or null with too few readings, too many, or all on one line
-     * @param minimumZone or null likewise
+     * @param points how many readings
+     * @param flat how flat they are, or null with too few readings, too many, or all on one line
      * @param unread lines that were not understood; nothing of them counts
      */
-    public record Read(
-            List<SurfacePoint> points,
-            Flatness.@Nullable LeastSquares plane,
-            @Nullable Double minimumZone,
-            List<Unread> unread) {}
+    public record Read(int points, @Nullable Flatnesses flat, List<Unread> unread) {}
+
+    /**
+     * How flat a grid is by both measures; millimetres.
+     *
+     * @param a height of the plane of least squares at the origin
+     * @param b its rise along x
+     * @param c its rise along y
+     * @param peakToValley between planes parallel to it that hold all readings
+     * @param rms root of the mean square of what readings lie off it, over n − 3
+     * @param minimumZone between the nearest two parallel planes that hold all readings
+     */
+    public record Flatnesses(double a, double b, double c, double peakToValley, double rms, double minimumZone) {}
 
     public static Read of(List<String> lines) {
         List<SurfacePoint> points = new ArrayList<>();
@@ -73,12 +80,22 @@ public final class GridText {
             }
         }
         if (points.size() > MOST) {
-            return new Read(points, null, null, unread);
+            return new Read(points.size(), null, unread);
         }
         try {
-            return new Read(points, Flatness.leastSquares(points), Flatness.minimumZone(points), unread);
+            Flatness.LeastSquares plane = Flatness.leastSquares(points);
+            return new Read(
+                    points.size(),
+                    new Flatnesses(
+                            plane.a(),
+                            plane.b(),
+                            plane.c(),
+                            plane.peakToValley(),
+                            plane.rms(),
+                            Flatness.minimumZone(points)),
+                    unread);
         } catch (IllegalArgumentException e) { // too few, or on one line
-            return new Read(points, null, null, unread);
+            return new Read(points.size(), null, unread);
         }
     }
 

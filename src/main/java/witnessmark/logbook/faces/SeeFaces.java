@@ -35,7 +35,8 @@ public final class SeeFaces {
 
     /** Every head and block with its face, as a list shows them. */
     public static List<FacePage> all(View view) {
-        return parts(view).stream().map(part -> new FacePages(view).page(part)).toList();
+        FacePages pages = new FacePages(view);
+        return parts(view).stream().map(pages::page).toList();
     }
 
     /** The faces of one part; empty where the day has no such head, gasket or block. */

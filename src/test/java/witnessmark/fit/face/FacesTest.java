@@ -24,6 +24,7 @@ import witnessmark.domain.SkimPass;
 import witnessmark.domain.SkimShadow;
 import witnessmark.fit.result.face.CleanUp;
 import witnessmark.fit.result.face.Comeback;
+import witnessmark.fit.result.face.Face;
 import witnessmark.fit.result.face.FacePlace;
 import witnessmark.fit.result.face.FacePlace.Kind;
 import witnessmark.fit.result.face.FacePlace.Side;

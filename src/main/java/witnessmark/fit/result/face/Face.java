@@ -1,4 +1,4 @@
-package witnessmark.fit.face;
+package witnessmark.fit.result.face;
 
 import java.util.Comparator;
 import java.util.List;
@@ -6,10 +6,8 @@ import java.util.OptionalLong;
 import witnessmark.domain.FaceHole;
 import witnessmark.domain.FaceOutline;
 import witnessmark.domain.HoleKind;
-import witnessmark.fit.result.face.FacePlace;
 import witnessmark.fit.result.face.FacePlace.Kind;
 import witnessmark.fit.result.face.FacePlace.Side;
-import witnessmark.fit.result.face.LowPoint;
 import witnessmark.quantity.Length;
 
 /**
