@@ -30,6 +30,8 @@ public final class Program implements Runnable {
             "buildsheet",
             "atspeed",
             "stackup",
+            "skims",
+            "flatness",
             "statement",
             "reconcile",
             "calendar",
@@ -91,6 +93,8 @@ public final class Program implements Runnable {
                 .addSubcommand(new BuildSheet(tools))
                 .addSubcommand(new SpeedOf(tools))
                 .addSubcommand(new StackUpOf(tools))
+                .addSubcommand(new Skims(tools))
+                .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))
                 .addSubcommand("calendar", new WritesFile(tools, "calendar", "entries", tools.calendar()::write))

@@ -76,7 +76,15 @@ public sealed interface Fact
                 SignOff,
                 SignedCheck,
                 Fastener,
-                SpeedFigures {
+                SpeedFigures,
+                FaceOutline,
+                FaceHole,
+                FaceLook,
+                FacePoint,
+                FaceLine,
+                FaceMark,
+                Skim,
+                SkimPass {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

@@ -13,6 +13,9 @@ import witnessmark.desktop.builds.BuildAside;
 import witnessmark.desktop.builds.BuildCommands;
 import witnessmark.desktop.builds.BuildsContext;
 import witnessmark.desktop.engines.EnginesPlace;
+import witnessmark.desktop.faces.BenchPages;
+import witnessmark.desktop.faces.FacesContext;
+import witnessmark.desktop.faces.FacesPage;
 import witnessmark.desktop.find.RecordsFindable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.incidents.IncidentsAsked;
@@ -221,7 +224,10 @@ final class Places {
         BenchPlace bench = bench(shell, measures, book, outside, undo, sheets, engines, start);
         start.buildShown(bench::buildShown);
         bench.onPage(build -> shell.desk().go(PlaceId.ENGINES, build));
-        return List.of(engines, shelf(shell, measures, book, sheets), bench);
+        return List.of(
+                engines,
+                shelf(shell, measures, book, sheets),
+                withFaces(shell, measures, book, outside, undo, sheets, bench));
     }
 
     /** The page of a build, in the place of an engine. */
@@ -273,6 +279,27 @@ final class Places {
                 prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
                 engines::engineInView,
                 start::printBuild));
+    }
+
+    /** The bench with its other page, the faces. */
+    private static Place withFaces(
+            ShellContext shell,
+            Measures measures,
+            OpenBook book,
+            Outside outside,
+            UndoActions undo,
+            Sheets sheets,
+            BenchPlace bench) {
+        FacesPage faces = new FacesPage(new FacesContext(
+                book.desk(),
+                outside.ids(),
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                DAYS,
+                undo::undo,
+                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH))));
+        return new BenchPages(bench, faces, shell.texts(), () -> shell.desk().go(PlaceId.MEASURING_BENCH));
     }
 
     private static SeasonPlace season(

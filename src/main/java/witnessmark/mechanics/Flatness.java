@@ -54,7 +54,8 @@ public final class Flatness {
             double off = p.z() - a - b * p.x() - c * p.y();
             squares += off * off;
         }
-        return new LeastSquares(a, b, c, range(points, b, c), Math.sqrt(squares / (points.size() - 3)));
+        return new LeastSquares(
+                a, b, c, range(points, b, c, Double.POSITIVE_INFINITY), Math.sqrt(squares / (points.size() - 3)));
     }
 
     /**
@@ -72,20 +73,23 @@ public final class Flatness {
                 for (int k = 0; k < n; k++) {
                     for (int l = k + 1; l < n; l++) {
                         if (k != i && l != j) {
-                            least = Math.min(least, along(points, i, j, k, l));
+                            least = Math.min(least, along(points, i, j, k, l, least));
                         }
                     }
                 }
             }
         }
-        if (Double.isInfinite(least)) {
+        if (Double.isInfinite(least)) { // no two lines cross
             throw new IllegalArgumentException("points on one line say nothing of a face");
         }
         return least;
     }
 
-    /** The distance of planes parallel to two lines through points, which may share one; infinite when those are parallel. */
-    private static double along(List<SurfacePoint> points, int i, int j, int k, int l) {
+    /**
+     * The distance of planes parallel to two lines through points, which may share one; infinite when those are parallel, or
+     * when it is no less than what was found before.
+     */
+    private static double along(List<SurfacePoint> points, int i, int j, int k, int l, double least) {
         SurfacePoint p = points.get(i);
         SurfacePoint q = points.get(j);
         SurfacePoint r = points.get(k);
@@ -102,16 +106,20 @@ public final class Flatness {
         }
         double b = (uz * vy - vz * uy) / cross;
         double c = (ux * vz - vx * uz) / cross;
-        return range(points, b, c);
+        return range(points, b, c, least);
     }
 
-    private static double range(List<SurfacePoint> points, double b, double c) {
+    /** How far the points lie apart along z over a plane of that slope; infinite once that is no less than a bound. */
+    private static double range(List<SurfacePoint> points, double b, double c, double bound) {
         double high = Double.NEGATIVE_INFINITY;
         double low = Double.POSITIVE_INFINITY;
         for (SurfacePoint p : points) {
             double off = p.z() - b * p.x() - c * p.y();
             high = Math.max(high, off);
             low = Math.min(low, off);
+            if (high - low >= bound) {
+                return Double.POSITIVE_INFINITY;
+            }
         }
         return high - low;
     }

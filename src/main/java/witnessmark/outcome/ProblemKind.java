@@ -152,6 +152,26 @@ public enum ProblemKind {
     /** notice: no part of the logbook is meant. */
     NOTICE_OF_NOTHING(1, false),
 
+    // Faces and skims
+    /** which line, what stands there, how one is written. */
+    FACE_LINE_UNREAD(3, true),
+    /** which line, from the front end, from the inlet edge, length of the face, its width. */
+    OFF_THE_FACE(5, true),
+    /** which line, figure, step of what it was measured with. */
+    FINER_THAN_TOOL(3, true),
+    /** which line, feeler, the thinnest there is. */
+    FEELER_TOO_FINE(3, true),
+    /** which line, what goes, what does not. */
+    STOPS_BEFORE_IT_GOES(3, true),
+    /** from the front end, from the inlet edge: a zone seen before would be met only with the face turned over. */
+    PERHAPS_MIRRORED(2, false),
+    /** what the passes took together, what is to have come off. */
+    PASSES_NOT_REMOVED(2, true),
+    /** what came off by the corners before and what is left, what is to have come off. */
+    SKIM_NOT_AS_THICKNESS(2, false),
+    /** thickness left, the least there may be: it has to be accepted as it is. */
+    BELOW_LEAST_THICKNESS(2, true),
+
     // Money
     /** got back and carried on together, paid: no more comes back than was paid. */
     MORE_BACK_THAN_PAID(2, true),

@@ -41,6 +41,8 @@ public final class Texts {
             "season",
             "fit",
             "speed",
+            "faces",
+            "facemap",
             "jobsheet",
             "paper",
             "seasonsheet",

@@ -98,7 +98,7 @@ class BadRowTest extends ReadingTest {
                         .cell("timetables.csv", 2, "out", "half past nine")
                         .cell("limits.csv", 1, "counter", "hours")
                         .cell("run-ons.csv", 1, "up_to", "12"),
-                rows(1, 9, 16, 21, 23, 24, 28, 33, 35, 43, 78),
+                rows(1, 9, 16, 21, 23, 24, 28, 33, 35, 43, 78, 113, 114, 115, 116, 117, 118, 119, 120, 121, 122),
                 problem("team.csv", 2, "zone", VALUE_UNREADABLE, "zone", "London", "Europe/London"),
                 problem("positions.csv", 4, "needed", VALUE_UNREADABLE, "needed", "perhaps", "yes or no"),
                 problem("parts.csv", 2, "bought_on", VALUE_UNREADABLE, "bought_on", "2.11.2025", "2026-07-05"),
@@ -117,7 +117,13 @@ class BadRowTest extends ReadingTest {
                 waiting("fitments.csv", 1, "parts.csv"),
                 waiting("works.csv", 1, "parts.csv"),
                 waiting("missed-runs.csv", 1, "timetables.csv"),
-                waiting("missed-shares.csv", 1, "timetables.csv"));
+                waiting("missed-shares.csv", 1, "timetables.csv"),
+                waiting("face-looks.csv", 1, "parts.csv"),
+                waiting("face-points.csv", 2, "parts.csv"),
+                waiting("face-lines.csv", 2, "parts.csv"),
+                waiting("face-marks.csv", 2, "parts.csv"),
+                waiting("skims.csv", 1, "parts.csv"),
+                waiting("skim-passes.csv", 2, "parts.csv"));
     }
 
     @Test
@@ -226,7 +232,7 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
                 rows(
                         4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65,
-                        78, 79, 101, 102, 103, 104, 105, 106, 107, 108, 110),
+                        78, 79, 101, 102, 103, 104, 105, 106, 107, 108, 110, 111, 112, 123),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),
@@ -251,7 +257,9 @@ class BadRowTest extends ReadingTest {
                 waiting("measurements.csv", 3, designs),
                 waiting("sign-offs.csv", 1, designs),
                 waiting("signed-checks.csv", 2, designs),
-                waiting("speed-figures.csv", 1, designs));
+                waiting("speed-figures.csv", 1, designs),
+                waiting("face-outlines.csv", 1, designs),
+                waiting("face-holes.csv", 2, designs));
     }
 
     @Test

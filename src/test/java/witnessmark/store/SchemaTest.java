@@ -24,10 +24,15 @@ import witnessmark.domain.Coded;
 import witnessmark.domain.CostBasis;
 import witnessmark.domain.CostCategory;
 import witnessmark.domain.DriverAsked;
+import witnessmark.domain.FaceKind;
+import witnessmark.domain.FaceMarkKind;
+import witnessmark.domain.FaceMethod;
 import witnessmark.domain.FitVerdict;
 import witnessmark.domain.FoundWhen;
+import witnessmark.domain.FrontSide;
 import witnessmark.domain.GasketClass;
 import witnessmark.domain.Grade;
+import witnessmark.domain.HoleKind;
 import witnessmark.domain.HowStood;
 import witnessmark.domain.IncomeKind;
 import witnessmark.domain.LimitAction;
@@ -41,8 +46,10 @@ import witnessmark.domain.PriorKind;
 import witnessmark.domain.RateKind;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ResultHow;
+import witnessmark.domain.Retimed;
 import witnessmark.domain.RunKind;
 import witnessmark.domain.Severity;
+import witnessmark.domain.SkimShadow;
 import witnessmark.domain.SpeedSource;
 import witnessmark.domain.Spot;
 import witnessmark.domain.Standing;
@@ -186,6 +193,13 @@ class SchemaTest {
                 new Object[] {"fit_verdict", codes(FitVerdict.values())},
                 new Object[] {"gasket_class", codes(GasketClass.values())},
                 new Object[] {"metal", codes(Metal.values())},
+                new Object[] {"face_kind", codes(FaceKind.values())},
+                new Object[] {"hole_kind", codes(HoleKind.values())},
+                new Object[] {"face_method", codes(FaceMethod.values())},
+                new Object[] {"face_mark_kind", codes(FaceMarkKind.values())},
+                new Object[] {"front_side", codes(FrontSide.values())},
+                new Object[] {"skim_shadow", codes(SkimShadow.values())},
+                new Object[] {"retimed", codes(Retimed.values())},
                 new Object[] {
                     "counter",
                     Arrays.stream(Counter.values()).map(Counter::code).toList()

@@ -211,7 +211,7 @@ class TamperingTest {
         left.removeAll(words);
 
         assertThat(left).containsExactly("draft", "logbook");
-        assertThat(words).hasSize(37);
+        assertThat(words).hasSize(44);
         run("UPDATE run_kind SET code = 'raced' WHERE code = (SELECT kind FROM run LIMIT 1)");
         assertThat(verified()).extracting(Problem::kind).contains(ProblemKind.LOGBOOK_DAMAGED);
     }

@@ -47,4 +47,14 @@ public enum Palette {
     public Color colour() {
         return Objects.requireNonNull(UIManager.getColor(key), key);
     }
+
+    /** The colour now, mixed with another: of this one so large a share, from 0 to 1. */
+    public Color mixedWith(Palette other, double share) {
+        Color one = colour();
+        Color two = other.colour();
+        return new Color(
+                (int) Math.round(one.getRed() * share + two.getRed() * (1 - share)),
+                (int) Math.round(one.getGreen() * share + two.getGreen() * (1 - share)),
+                (int) Math.round(one.getBlue() * share + two.getBlue() * (1 - share)));
+    }
 }

@@ -32,6 +32,7 @@ import witnessmark.logbook.sheets.ListLimits;
 import witnessmark.logbook.sheets.ListPart;
 import witnessmark.logbook.sheets.LogMissed;
 import witnessmark.logbook.sheets.LogSheet;
+import witnessmark.logbook.sheets.LookAtFace;
 import witnessmark.logbook.sheets.MoveStock;
 import witnessmark.logbook.sheets.NameIncidentPart;
 import witnessmark.logbook.sheets.NewStock;
@@ -73,8 +74,10 @@ import witnessmark.logbook.sheets.WriteHold;
 import witnessmark.logbook.sheets.WriteIncome;
 import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
+import witnessmark.logbook.sheets.WriteOutline;
 import witnessmark.logbook.sheets.WritePrevention;
 import witnessmark.logbook.sheets.WriteReading;
+import witnessmark.logbook.sheets.WriteSkim;
 import witnessmark.logbook.sheets.WriteSpeedFigures;
 import witnessmark.logbook.sheets.WriteWork;
 
@@ -167,6 +170,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new PutEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new TakeEngineOut()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new WriteSpeedFigures()),
+                new Listed(CommandMenu.RECORD_ENGINES, 2, new WriteOutline()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new SignSheet()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new PutSeal()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new BreakSeal()),
@@ -176,6 +180,8 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_WORK, 1, new PlanJob()),
                 new Listed(CommandMenu.RECORD_WORK, 1, new JobDone()),
                 new Listed(CommandMenu.RECORD_WORK, 2, new WriteWork()),
+                new Listed(CommandMenu.RECORD_WORK, 2, new WriteSkim()),
+                new Listed(CommandMenu.RECORD_WORK, 2, new LookAtFace()),
                 new Listed(CommandMenu.RECORD_WORK, 2, new WriteBuild()),
                 new Listed(CommandMenu.RECORD_WORK, 2, new CloseBuild()),
                 new Listed(CommandMenu.RECORD_WORK, 2, new ProveBuild()),

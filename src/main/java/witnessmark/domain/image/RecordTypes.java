@@ -22,6 +22,12 @@ import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Event;
 import witnessmark.domain.EventEntry;
+import witnessmark.domain.FaceHole;
+import witnessmark.domain.FaceLine;
+import witnessmark.domain.FaceLook;
+import witnessmark.domain.FaceMark;
+import witnessmark.domain.FaceOutline;
+import witnessmark.domain.FacePoint;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Fastener;
 import witnessmark.domain.Fitment;
@@ -65,6 +71,8 @@ import witnessmark.domain.SetMember;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.domain.SizeLimit;
+import witnessmark.domain.Skim;
+import witnessmark.domain.SkimPass;
 import witnessmark.domain.SpeedFigures;
 import witnessmark.domain.StatementForm;
 import witnessmark.domain.StockBatch;
@@ -150,7 +158,15 @@ public final class RecordTypes {
             new RecordType<>("sign_off", "sign-offs.csv", SignOff.class),
             new RecordType<>("signed_check", "signed-checks.csv", SignedCheck.class),
             new RecordType<>("fastener", "fasteners.csv", Fastener.class),
-            new RecordType<>("speed_figures", "speed-figures.csv", SpeedFigures.class));
+            new RecordType<>("speed_figures", "speed-figures.csv", SpeedFigures.class),
+            new RecordType<>("face_outline", "face-outlines.csv", FaceOutline.class),
+            new RecordType<>("face_hole", "face-holes.csv", FaceHole.class),
+            new RecordType<>("face_look", "face-looks.csv", FaceLook.class),
+            new RecordType<>("face_point", "face-points.csv", FacePoint.class),
+            new RecordType<>("face_line", "face-lines.csv", FaceLine.class),
+            new RecordType<>("face_mark", "face-marks.csv", FaceMark.class),
+            new RecordType<>("skim", "skims.csv", Skim.class),
+            new RecordType<>("skim_pass", "skim-passes.csv", SkimPass.class));
 
     private RecordTypes() {}
 

@@ -49,6 +49,11 @@ public final class SeeBuildSheet {
                 .toList();
     }
 
+    /** What is known of an engine by the sheet of a build. */
+    public static Sheet sheet(View view, Entry<Build> build) {
+        return new BuildSheets(view).sheet(build);
+    }
+
     /** Whether a build is open on the day looked at. */
     public static boolean isOpen(View view, Build build) {
         return build.closed() == null || !view.ledger().asOf().counts(build.closed());

@@ -187,6 +187,11 @@ final class ReadSheet {
         return put(field, new Entry<>(entry.id(), fact, entry.standing(), entry.struckBecause(), entry.rev() + 1));
     }
 
+    /** Strikes an entry out. @param because why, not blank */
+    <F extends Fact> void strike(SheetField field, Entry<F> entry, String because) {
+        put(field, new Entry<>(entry.id(), entry.fact(), Standing.STRUCK_OUT, because, entry.rev() + 1));
+    }
+
     /** Shows problems of this kind beside this field, whichever entry they are about. */
     void blame(SheetField field, ProblemKind... kinds) {
         for (ProblemKind kind : kinds) {

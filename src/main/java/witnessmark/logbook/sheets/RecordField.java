@@ -26,6 +26,7 @@ import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
+import witnessmark.quantity.Volume;
 import witnessmark.quantity.typed.MeasureUnit;
 import witnessmark.quantity.typed.TimeUnit;
 import witnessmark.quantity.typed.Typed;
@@ -33,6 +34,7 @@ import witnessmark.quantity.typed.TypedClock;
 import witnessmark.quantity.typed.TypedFigure;
 import witnessmark.quantity.typed.TypedMoney;
 import witnessmark.quantity.typed.TypedTime;
+import witnessmark.quantity.typed.VolumeUnit;
 
 /**
  * One component of a record as a field of its plain form; a moment has a second one for its time.
@@ -137,6 +139,9 @@ record RecordField(
         if (value instanceof Temperature temperature) {
             return AsText.figure(sight.units().temperature(), temperature);
         }
+        if (value instanceof Volume volume) {
+            return AsText.figure(VolumeUnit.MILLILITRE, volume);
+        }
         Dimension dimension = RecordAmounts.dimension(fact);
         if (value instanceof Long figure && dimension != null) {
             return MeasureUnit.text(dimension, figure);
@@ -211,6 +216,9 @@ record RecordField(
         }
         if (type == Length.class) {
             return values.length(field);
+        }
+        if (type == Volume.class) {
+            return values.<Volume>echoed(field, typed -> TypedFigure.read(typed, VolumeUnit.MILLILITRE));
         }
         if (type == EngineSpeed.class) {
             return values.speed(field);

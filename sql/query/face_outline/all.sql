@@ -1,0 +1,7 @@
+-- Every outline of a face, whatever its standing, in the order first written.
+-- Columns: every column of face_outline, in its order.
+-- Units: length_nm nanometres; width_nm nanometres; made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, design_id, length_nm, width_nm, front_end, exhaust, source, standing, struck_because, made_at_ms, made_by,
+  amended_by, rev, checksum
+FROM face_outline ORDER BY rowid;

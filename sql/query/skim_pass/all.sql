@@ -1,0 +1,7 @@
+-- Every pass of a skim, whatever its standing, in the order first written.
+-- Columns: every column of skim_pass, in its order.
+-- Units: depth_nm nanometres; made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, skim_id, number, depth_nm, shadow, "where", standing, struck_because, made_at_ms, made_by, amended_by, rev,
+  checksum
+FROM skim_pass ORDER BY rowid;
