@@ -35,6 +35,9 @@ import witnessmark.domain.HoleKind;
 final class FaceMapPainter {
     private static final double MILLIMETRE = 1_000_000;
     private static final int RINGS = 4;
+    /** Half of a mark, in pixels of the design. */
+    private static final int MARK = 9;
+
     private static final double[] BLUE = {0.72, 0.52, 0.34, 0.16, 0};
 
     private final Component on;
@@ -70,23 +73,21 @@ final class FaceMapPainter {
         g.setStroke(new BasicStroke(px(1.4f)));
         g.draw(edges);
         sides(g);
-        List<Rectangle2D> taken = new ArrayList<>();
-        for (int i = 0; i < model.values().size(); i++) {
-            taken.add(box(g.getFontMetrics(), model.values().get(i)));
-        }
+        List<Rectangle2D> boxes = boxes(g.getFontMetrics());
+        List<Rectangle2D> taken = new ArrayList<>(boxes);
         model.edges().forEach(edge -> edge(g, edge, taken));
         model.areas().forEach(area -> area(g, area, taken));
         model.areas().forEach(area -> named(g, area, taken));
         for (int i = 0; i < model.values().size(); i++) {
-            value(g, model.values().get(i), taken.get(i), i == inHand);
+            value(g, model.values().get(i), boxes.get(i), i == inHand);
         }
     }
 
     /** The reading at a point of the drawing; −1 for none. */
     int at(FontMetrics letters, double x, double y) {
-        for (int i = model.values().size() - 1; i >= 0; i--) {
-            Rectangle2D box = box(letters, model.values().get(i));
-            if (box.contains(x, y)) {
+        List<Rectangle2D> boxes = boxes(letters);
+        for (int i = boxes.size() - 1; i >= 0; i--) {
+            if (boxes.get(i).contains(x, y)) {
                 return i;
             }
         }
@@ -190,6 +191,26 @@ final class FaceMapPainter {
         }
     }
 
+    /** Where the readings stand: each at its place, or beside a mark that has the same. */
+    private List<Rectangle2D> boxes(FontMetrics letters) {
+        List<Rectangle2D> boxes = new ArrayList<>();
+        for (MapModel.Value value : model.values()) {
+            Rectangle2D box = box(letters, value);
+            for (MapModel.Area area : model.areas()) {
+                double half = px(MARK) + px(2);
+                double x = plane.x(area.x());
+                double y = plane.y(area.y());
+                if (box.intersects(x - half, y - half, 2 * half, 2 * half)) {
+                    boolean below = y + half + box.getHeight() < plane.box().getMaxY() && box.getCenterY() >= y;
+                    double top = below ? y + half : y - half - box.getHeight();
+                    box.setRect(box.getX(), top, box.getWidth(), box.getHeight());
+                }
+            }
+            boxes.add(box);
+        }
+        return boxes;
+    }
+
     private Rectangle2D box(FontMetrics letters, MapModel.Value value) {
         double wide = Math.max(letters.stringWidth(value.label()), letters.stringWidth(value.then())) + px(10);
         double high = letters.getHeight() * (value.then().isEmpty() ? 1 : 2) + px(2);
@@ -286,7 +307,7 @@ final class FaceMapPainter {
         if (extent != null) {
             hatch(g, extent, ink);
         }
-        double half = px(9);
+        double half = px(MARK);
         g.setColor(Palette.SHEET.colour());
         g.fill(new Ellipse2D.Double(x - half * 1.3, y - half * 1.3, half * 2.6, half * 2.6));
         g.setColor(ink);

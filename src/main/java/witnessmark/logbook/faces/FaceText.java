@@ -108,7 +108,7 @@ public final class FaceText {
         }
         try {
             String lower = text.toLowerCase(Locale.ROOT);
-            Matcher point = POINT.matcher(lower);
+            Matcher point = POINT.matcher(lower.replaceAll(", +", " "));
             if (point.matches()) {
                 return point(number, point);
             }

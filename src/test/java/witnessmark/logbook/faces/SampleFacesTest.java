@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -151,6 +152,31 @@ class SampleFacesTest {
         LookLine look = page(may, "HD-06").lastMeasured().orElseThrow();
         assertThat(look.findings()).extracting(ZoneFinding::state).containsExactly(State.FIRST_LOOK);
         assertThat(look.findings().get(0).zone().points()).hasSize(5);
+    }
+
+    /** 18.40 h before the season, 3.195 h until it boiled over, 11.68 h since: 21.60 and 33.28 h as printed. */
+    @Test
+    void lives_side_by_side_have_their_skims_and_incidents_at_the_hours_they_had_then() {
+        List<FaceLife> lives = FaceLife.of(end, SeeFaces.all(end));
+        FaceLife head = lives.stream()
+                .filter(life -> life.page().part().fact().mark().equals("HD-06"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(head.skims()).extracting(skim -> hours(skim.hours())).containsExactly("21.60", "33.28");
+        assertThat(hours(head.total() - head.since())).isEqualTo("0.00");
+        assertThat(head.incidents())
+                .extracting(incident -> incident.what().fact().mark())
+                .contains("INC-04", "INC-07", "INC-09");
+        assertThat(hours(head.incidents().get(0).hours())).isEqualTo("21.60");
+        assertThat(lives)
+                .extracting(life -> life.total() - life.since())
+                .isSortedAccordingTo(Comparator.reverseOrder());
+    }
+
+    private static String hours(double hours) {
+        return BigDecimal.valueOf(Math.round(hours * 10_000), 4)
+                .setScale(2, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     /** A head that no skim is written down for stands by its build sheet. */

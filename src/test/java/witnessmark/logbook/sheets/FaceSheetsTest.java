@@ -172,7 +172,7 @@ class FaceSheetsTest {
 
     @Test
     void readings_lines_and_marks_are_written_a_line_for_each() {
-        Map<SheetField, String> typed = look("206 148 0.03\n65;20;0,01 proud\nexhaust side 0.03 not 0.04\n"
+        Map<SheetField, String> typed = look("206, 148, -0.03\n65;20;0,01 proud\nexhaust side 0.03 not 0.04\n"
                 + "between 2 and 3 not 0.03\ngas track 206 112: black\nlow area 347 150 40x30 0.05\n"
                 + "unsealed patch (180 120, 230 120, 205 160): no print\n\n");
         assertThat(problems(new LookAtFace(), typed)).isEmpty();
