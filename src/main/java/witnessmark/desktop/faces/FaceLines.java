@@ -276,11 +276,11 @@ final class FaceLines {
                         none ? "facemap.strips.row.none" : "facemap.strips.row",
                         page.part().fact().mark(),
                         kind,
-                        since,
                         hours(life.total()),
-                        life.skims().size(),
                         life.incidents().size(),
-                        skims.left(page.left(), page.limits().least())),
+                        skims.left(page.left(), page.limits().least()),
+                        since,
+                        life.skims().size()),
                 page.part().id().text());
     }
 
