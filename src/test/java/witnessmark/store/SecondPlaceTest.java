@@ -178,7 +178,7 @@ class SecondPlaceTest {
         Path disk = Files.createDirectories(folder.resolve("disk"));
         Path file = folder.resolve("theirs.witness");
         try (Child child = Child.start(folder.resolve("data"), "laptop", Bounds.ownDisks())) {
-            assertThat(child.ask("shell mount -t tmpfs -o size=3m tmpfs " + disk))
+            assertThat(child.ask("shell mount -t tmpfs -o size=6m tmpfs " + disk))
                     .isEqualTo("status 0");
             child.ask("create " + file);
             child.ask("car before");
