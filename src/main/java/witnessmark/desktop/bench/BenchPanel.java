@@ -34,7 +34,10 @@ final class BenchPanel extends JPanel {
     private final JointsView joints;
     private final NoticeStrip refused = new NoticeStrip();
     private final FormFoot foot;
+    private final LeftPane left;
+    private final ScrollPage sidePage;
     private final TwoPanes panes;
+    private String build = "";
     private final transient SpeedSide speed;
 
     /**
@@ -67,8 +70,9 @@ final class BenchPanel extends JPanel {
         foot = new FormFoot(List.of(
                 Buttons.plain(Caption.of(texts.get("bench.sign")), sign),
                 Buttons.main(Caption.of(texts.get("bench.save")), Keys.menu(KeyEvent.VK_ENTER), save)));
-        LeftPane left = new LeftPane(inHand.component(), grids.component(), refused, foot);
-        panes = new TwoPanes(left, new ScrollPage(side()));
+        left = new LeftPane(inHand.component(), grids.component(), refused, foot);
+        sidePage = new ScrollPage(side());
+        panes = new TwoPanes(left, sidePage);
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", save);
         add(notice, "cell 0 0, growx");
         add(head, "cell 0 1, growx, wmin 0");
@@ -132,6 +136,11 @@ final class BenchPanel extends JPanel {
         grids.show(lines.steps());
         answers.show(lines);
         joints.show(lines.joints());
+        if (!lines.build().equals(build)) {
+            build = lines.build();
+            left.fromTop();
+            sidePage.fromTop();
+        }
     }
 
     void failed(String sentence, JButton again) {

@@ -4,6 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
 import java.util.ArrayList;
@@ -19,9 +20,11 @@ final class Blocks extends JPanel {
     private static final int GAP = 16;
     private static final int BETWEEN = 12;
 
-    Blocks() {
+    /** @param width they will most likely have: what they need is right at once then; 0 where nobody knows */
+    Blocks(int width) {
         setOpaque(false);
         setLayout(new Flowing());
+        setSize(width, 0);
     }
 
     /** The height goes with the width. */
@@ -31,6 +34,7 @@ final class Blocks extends JPanel {
         super.setBounds(x, y, width, height);
         if (other) {
             revalidate();
+            EventQueue.invokeLater(this::revalidate); // what lays this out now calls itself valid when it is done
         }
     }
 

@@ -100,13 +100,13 @@ final class FigureWords {
         String echo = understood(place.kind(), parts);
         List<WriteFigures.Doubt> doubts = read.doubts();
         if (doubts.contains(WriteFigures.Doubt.UNLIKE_OTHERS)) {
+            String low = fit.figure(place.kind(), Objects.requireNonNull(read.low()));
+            String high = fit.figure(place.kind(), Objects.requireNonNull(read.high()));
             return new Say(
                     NoteLine.Level.QUERY,
-                    texts.get(
-                            "bench.say.unlike",
-                            echo,
-                            fit.figure(place.kind(), Objects.requireNonNull(read.low())),
-                            fit.figure(place.kind(), Objects.requireNonNull(read.high()))));
+                    low.equals(high)
+                            ? texts.get("bench.say.unlike.one", echo, low)
+                            : texts.get("bench.say.unlike", echo, low, high));
         }
         if (doubts.contains(WriteFigures.Doubt.SIDE_NOT_SAID)) {
             return new Say(NoteLine.Level.QUERY, texts.get("bench.say.side", echo));

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -59,17 +60,27 @@ final class GridsView {
         shown = steps;
         fields.clear();
         inHand = null;
+        int wide = blocksWidth();
         sheet.removeAll();
         for (BenchLines.Step step : steps) {
             sheet.add(Lettering.line(step.heading(), Styles.SECTION), fields.isEmpty() ? "" : "gaptop 10");
             sheet.add(new Hairline(), "growx, wmin 0");
-            Blocks blocks = new Blocks();
+            Blocks blocks = new Blocks(wide);
             step.grids().forEach(grid -> blocks.add(box(grid)));
             sheet.add(blocks, "growx, wmin 0, gaptop 4");
         }
         editable(editable);
         sheet.revalidate();
         sheet.repaint();
+    }
+
+    /** How wide the boxes are laid out now; 0 before they ever were. */
+    private int blocksWidth() {
+        return Stream.of(sheet.getComponents())
+                .filter(Blocks.class::isInstance)
+                .mapToInt(Component::getWidth)
+                .max()
+                .orElse(0);
     }
 
     /** Says for each field what stands in it and how. */

@@ -37,6 +37,10 @@ final class BuildModel {
     private static final List<Name> CARRIED =
             List.of(Name.METHOD, Name.LUBRICANT, Name.TOOL, Name.TIGHTENED_BY, Name.LOOKED_ON);
 
+    /** What is said of a part that comes out. */
+    private static final Set<Name> OUT_OF =
+            Set.of(Name.OUT, Name.WHY, Name.CONDITION, Name.MEMBER, Name.SENT_TO, Name.ASKED);
+
     private final Id<Engine> engine;
     private final @Nullable Id<Build> build;
     private final String who;
@@ -85,10 +89,23 @@ final class BuildModel {
         return written;
     }
 
-    /** The logbook says something else now; what is typed stays. */
+    /**
+     * The logbook says something else now; what is typed stays, but for what was to come out of a position that is empty
+     * now: there is nothing left that it could be about.
+     */
     void become(@Nullable BuildPage now) {
+        BuildPage before = written;
         written = now;
         learn(now);
+        if (before != null && now != null) {
+            now.positions().stream()
+                    .filter(at -> at.in() == null
+                            && before.position(at.position().id())
+                                    .filter(then -> then.in() != null)
+                                    .isPresent())
+                    .map(at -> at.position().id())
+                    .forEach(position -> OUT_OF.forEach(name -> texts.remove(BuildField.of(position, name))));
+        }
     }
 
     /** What the typed text came to. */

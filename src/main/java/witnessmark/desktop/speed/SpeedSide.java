@@ -35,7 +35,6 @@ public final class SpeedSide {
     private final ChartView chart;
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final TriedFields tried;
-    private final JPanel becomes = new JPanel(new MigLayout("insets 0, gap 0 2, fillx, wrap", "[0::,grow,fill]"));
     private final JPanel component;
     private @Nullable Id<Build> build;
 
@@ -52,7 +51,6 @@ public final class SpeedSide {
         this.view = new SpeedView(texts);
         this.chart = new ChartView(said -> readout.setText(said.isEmpty() ? " " : said), dot -> {});
         this.tried = new TriedFields(texts, this::refresh);
-        becomes.setOpaque(false);
         this.component = new JPanel(
                 new MigLayout("insets 0, gap 16 0, fill", "[0::,grow 55,fill][0::,grow 45,fill]", "[fill,grow]"));
         component.setOpaque(false);
@@ -68,7 +66,6 @@ public final class SpeedSide {
         trying.add(Lettering.line(texts.get("speed.try"), Styles.SECTION));
         trying.add(Lettering.paragraph(texts.get("speed.try.about"), Styles.NOTE), "growx, wmin 0");
         trying.add(tried, "growx, wmin 0");
-        trying.add(becomes, "growx, wmin 0");
         JPanel beside = new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap", "[0::,grow,fill]"));
         beside.setOpaque(false);
         beside.add(curve, "growx, wmin 0");
@@ -111,10 +108,6 @@ public final class SpeedSide {
     private void put(SpeedLines lines) {
         view.show(lines);
         lines.chart().ifPresentOrElse(chart::show, chart::clear);
-        becomes.removeAll();
-        lines.tried().forEach(line -> becomes.add(Lettering.paragraph(line, Styles.FIELD_LABEL), "growx, wmin 0"));
-        becomes.revalidate();
-        becomes.repaint();
     }
 
     /** Where the keyboard goes on arrival. */

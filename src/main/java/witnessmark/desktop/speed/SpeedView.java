@@ -31,6 +31,7 @@ final class SpeedView {
     void show(SpeedLines lines) {
         sheet.removeAll();
         sheet.add(Lettering.line(texts.get("speed.title"), Styles.SECTION));
+        lines.tried().forEach(line -> sheet.add(Lettering.paragraph(line, Styles.ECHO), LINE));
         sheet.add(head(lines), LINE);
         paragraphs("", lines.beside());
         paragraphs("speed.section.rings", lines.rings());

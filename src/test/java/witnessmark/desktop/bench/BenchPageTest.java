@@ -3,6 +3,7 @@ package witnessmark.desktop.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.time.LocalDate;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
@@ -234,6 +236,30 @@ class BenchPageTest {
         assertThat(window.said()).contains("K05, build 3, open since");
         window.choose("K03", 1);
         assertThat(window.said()).contains("K03, build 1, closed");
+    }
+
+    /** As the window lays out: every container once, from the outside in. A second pass would hide what the first got wrong. */
+    @Test
+    void another_sheet_has_its_boxes_under_each_other_at_once() {
+        shown(Side.OPEN, Theme.LIGHT, 1.0f, BenchWindow.english());
+        window.choose("K05", 1);
+        Container sheet = window.place.panel().grids().component();
+        layOutOnce(window.place.panel());
+        List<Component> blocks = Stream.of(sheet.getComponents())
+                .filter(Blocks.class::isInstance)
+                .toList();
+        assertThat(blocks)
+                .hasSizeGreaterThan(4)
+                .allSatisfy(block -> assertThat(block.getHeight()).isEqualTo(block.getPreferredSize().height));
+    }
+
+    private static void layOutOnce(Container container) {
+        container.doLayout();
+        for (Component child : container.getComponents()) {
+            if (child instanceof Container inner) {
+                layOutOnce(inner);
+            }
+        }
     }
 
     @Test

@@ -21,6 +21,10 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Part;
+import witnessmark.logbook.building.BuildDraft;
+import witnessmark.domain.Position;
+import witnessmark.domain.PartKind;
+import witnessmark.domain.Id;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.SignOff;
 import witnessmark.logbook.Desk;
@@ -163,6 +167,36 @@ class BuildByKeyboardTest {
         keys.press(KeyEvent.VK_ENTER, MENU);
         assertThat(window.page.model().isDirty()).isFalse();
         assertThat(book.view().facts().of(Quarantine.class).inForce()).hasSize(quarantines() + 1);
+    }
+
+    /** What was to come out of a position goes with the fitting that is taken back; the position can be filled again. */
+    @Test
+    void a_fitting_taken_back_takes_what_was_said_of_it_along_and_the_position_is_filled_again() {
+        find("timing");
+        keys.press(KeyEvent.VK_ENTER);
+        keys.press(KeyEvent.VK_DOWN);
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(fitted()).hasSize(1);
+        Id<Position> chain = window.page.model().written().positions().stream()
+                .filter(at -> at.position().fact().kind() == PartKind.TIMING_CHAIN)
+                .findFirst()
+                .orElseThrow()
+                .position()
+                .id();
+        window.page.model().type(BuildField.of(chain, Name.OUT), "shelf");
+        window.tasks.awaitIdle();
+        assertThat(window.page.model().isDirty()).isTrue();
+        book.undo().orThrow();
+        window.show("K05");
+        assertThat(window.page.model().isDirty()).isFalse();
+        window.page.model().type(BuildField.of(chain, Name.IN), free(chain));
+        window.tasks.awaitIdle();
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(fitted()).hasSize(1);
+    }
+
+    private String free(Id<Position> position) {
+        return BuildDraft.part(window.page.model().free(position).get(0));
     }
 
     private int quarantines() {
