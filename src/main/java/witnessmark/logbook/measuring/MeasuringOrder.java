@@ -22,7 +22,7 @@ import witnessmark.logbook.View;
 /**
  * What a build sheet asks for, in the order it is measured: step by step as the engine goes together, cylinders in the
  * order its design gives, both sides of each before the next. It asks for what has a limit, for what was measured in a
- * build of that design before, and for what the usual checks need.
+ * build of that design before, and for what the usual checks need and neither a design nor anybody says.
  */
 final class MeasuringOrder {
     private static final Set<MeasureKind> USUAL = EnumSet.of(
@@ -64,7 +64,9 @@ final class MeasuringOrder {
         Set<MeasureKind> before = measuredBefore();
         List<MeasurePlace> places = new ArrayList<>();
         for (MeasureKind kind : inOrder()) {
-            if (before.contains(kind) || limited(kind) || before.isEmpty() && USUAL.contains(kind)) {
+            if (before.contains(kind)
+                    || limited(kind)
+                    || USUAL.contains(kind) && (before.isEmpty() || nobodySays(kind))) {
                 places.addAll(places(kind));
             }
         }
@@ -113,6 +115,11 @@ final class MeasuringOrder {
     private boolean limited(MeasureKind kind) {
         return sheet.places(kind).stream()
                 .anyMatch(place -> sheet.bounds(kind, place.spot()).any() && sheet.designed(place) == null);
+    }
+
+    /** Whether neither a design nor anybody here says it: the usual checks would lack it, and nothing could be typed. */
+    private boolean nobodySays(MeasureKind kind) {
+        return sheet.places(kind).stream().allMatch(place -> sheet.given(place) == null);
     }
 
     private Set<MeasureKind> measuredBefore() {

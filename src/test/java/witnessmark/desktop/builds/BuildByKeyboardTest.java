@@ -19,15 +19,15 @@ import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
+import witnessmark.domain.Id;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Part;
-import witnessmark.logbook.building.BuildDraft;
-import witnessmark.domain.Position;
 import witnessmark.domain.PartKind;
-import witnessmark.domain.Id;
+import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.SignOff;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.building.BuildDraft;
 import witnessmark.logbook.building.BuildField;
 import witnessmark.logbook.building.BuildField.Name;
 
