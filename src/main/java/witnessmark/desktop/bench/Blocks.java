@@ -4,12 +4,12 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
-import java.awt.EventQueue;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JPanel;
+import witnessmark.desktop.task.EventThread;
 
 /**
  * Boxes beside each other as on a printed sheet, in the order they were put in, row after row. Their left edges stand in
@@ -34,7 +34,7 @@ final class Blocks extends JPanel {
         super.setBounds(x, y, width, height);
         if (other) {
             revalidate();
-            EventQueue.invokeLater(this::revalidate); // what lays this out now calls itself valid when it is done
+            EventThread.later(this::revalidate); // what lays this out now calls itself valid when it is done
         }
     }
 
