@@ -2,6 +2,7 @@ package witnessmark.desktop.speed;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.wording.FitWords;
@@ -23,7 +24,7 @@ import witnessmark.wording.FitWords;
  * @param chart crown to head over speed; empty where it is not known
  */
 record SpeedLines(
-        @org.jspecify.annotations.Nullable SeamState state,
+        @Nullable SeamState state,
         String word,
         String headline,
         List<String> beside,

@@ -208,4 +208,9 @@ final class ReadValues {
         }
         return typed.only().orElse(null);
     }
+
+    /** What was typed, or what was written before where the field was left empty; null where neither is. */
+    static <F, T> @Nullable T orBefore(@Nullable T typed, @Nullable F before, Function<F, T> of) {
+        return typed != null || before == null ? typed : of.apply(before);
+    }
 }

@@ -86,16 +86,16 @@ public final class WriteFastener implements LogSheet {
         before.ifPresent(old -> in.note(OF, SheetNote.of("fastener_before")));
         ReadValues values = new ReadValues(in);
         Fastener old = before.map(Entry::fact).orElse(null);
-        Integer count = or(atLeastOne(values, in, COUNT), old == null ? null : old.count());
-        Pressure chosenFor = or(pressure(values, in), old == null ? null : old.chosenFor());
-        Length diameter = or(above0(values, in, DIAMETER), old == null ? null : old.diameter());
-        BigDecimal nutFactor = or(nutFactor(values, in), old == null ? null : old.nutFactor());
+        Integer count = ReadValues.orBefore(atLeastOne(values, in, COUNT), old, Fastener::count);
+        Pressure chosenFor = ReadValues.orBefore(pressure(values, in), old, Fastener::chosenFor);
+        Length diameter = ReadValues.orBefore(above0(values, in, DIAMETER), old, Fastener::diameter);
+        BigDecimal nutFactor = ReadValues.orBefore(nutFactor(values, in), old, Fastener::nutFactor);
         String lubricant = in.text(LUBRICANT).isEmpty() && old != null ? old.lubricant() : in.text(LUBRICANT);
-        Integer makersPull = or(newtons(values, in, MAKERS_PULL), old == null ? null : old.makersPullNewtons());
-        Length shank = or(above0(values, in, SHANK), old == null ? null : old.stretchedDiameter());
-        Length length = or(above0(values, in, LENGTH), old == null ? null : old.stretchedLength());
-        Integer modulus = or(modulus(values, in), old == null ? null : old.modulusGigapascals());
-        Integer proof = or(newtons(values, in, PROOF), old == null ? null : old.proofNewtons());
+        Integer makersPull = ReadValues.orBefore(newtons(values, in, MAKERS_PULL), old, Fastener::makersPullNewtons);
+        Length shank = ReadValues.orBefore(above0(values, in, SHANK), old, Fastener::stretchedDiameter);
+        Length length = ReadValues.orBefore(above0(values, in, LENGTH), old, Fastener::stretchedLength);
+        Integer modulus = ReadValues.orBefore(modulus(values, in), old, Fastener::modulusGigapascals);
+        Integer proof = ReadValues.orBefore(newtons(values, in, PROOF), old, Fastener::proofNewtons);
         String source = in.text(SOURCE).isEmpty() && old != null ? old.source() : in.needed(SOURCE);
         in.note(SOURCE, SheetNote.of("source_example"));
         if (diameter == null) {
@@ -129,10 +129,6 @@ public final class WriteFastener implements LogSheet {
                 .where(fastener -> fastener.design().equals(design.id()))
                 .stream()
                 .reduce((one, other) -> other);
-    }
-
-    private static <T> @Nullable T or(@Nullable T typed, @Nullable T before) {
-        return typed == null ? before : typed;
     }
 
     private static @Nullable Integer atLeastOne(ReadValues values, ReadSheet in, SheetField field) {

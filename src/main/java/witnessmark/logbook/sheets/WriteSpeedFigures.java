@@ -62,6 +62,11 @@ public final class WriteSpeedFigures implements LogSheet {
         Map<SheetField, String> out = new HashMap<>();
         out.put(OF, designs.size() == 1 ? designs.get(0).id().text() : "");
         List.of(BLOCK, CRANK, RODS, PISTONS).forEach(metal -> out.put(metal, ""));
+        if (designs.size() == 1) { // "not known" must not stand where something is
+            before(sight, designs.get(0))
+                    .flatMap(old -> written(old.fact(), sight))
+                    .ifPresent(out::putAll);
+        }
         return out;
     }
 
@@ -87,18 +92,18 @@ public final class WriteSpeedFigures implements LogSheet {
         ReadValues values = new ReadValues(in);
         in.note(MARGIN, SheetNote.of("speed_margin"));
         in.note(MAIN_SPACING, SheetNote.of("main_spacing"));
-        Length spacing = or(length(values, in, MAIN_SPACING, 1), old == null ? null : old.mainSpacing());
-        Length margin = or(length(values, in, MARGIN, 0), old == null ? null : old.margin());
-        Metal block = or(metal(in, BLOCK), old == null ? null : old.block());
-        Metal crank = or(metal(in, CRANK), old == null ? null : old.crank());
-        Metal rods = or(metal(in, RODS), old == null ? null : old.rods());
-        Metal pistons = or(metal(in, PISTONS), old == null ? null : old.pistons());
-        Temperature blockHot = or(heat(values, in, BLOCK_HOT), old == null ? null : old.blockHot());
-        Temperature crankHot = or(heat(values, in, CRANK_HOT), old == null ? null : old.crankHot());
-        Temperature rodsHot = or(heat(values, in, RODS_HOT), old == null ? null : old.rodsHot());
-        Temperature pistonsHot = or(heat(values, in, PISTONS_HOT), old == null ? null : old.pistonsHot());
-        Temperature blockCold = or(heat(values, in, BLOCK_COLD), old == null ? null : old.blockCold());
-        Temperature pistonsCold = or(heat(values, in, PISTONS_COLD), old == null ? null : old.pistonsCold());
+        Length spacing = ReadValues.orBefore(length(values, in, MAIN_SPACING, 1), old, SpeedFigures::mainSpacing);
+        Length margin = ReadValues.orBefore(length(values, in, MARGIN, 0), old, SpeedFigures::margin);
+        Metal block = ReadValues.orBefore(metal(in, BLOCK), old, SpeedFigures::block);
+        Metal crank = ReadValues.orBefore(metal(in, CRANK), old, SpeedFigures::crank);
+        Metal rods = ReadValues.orBefore(metal(in, RODS), old, SpeedFigures::rods);
+        Metal pistons = ReadValues.orBefore(metal(in, PISTONS), old, SpeedFigures::pistons);
+        Temperature blockHot = ReadValues.orBefore(heat(values, in, BLOCK_HOT), old, SpeedFigures::blockHot);
+        Temperature crankHot = ReadValues.orBefore(heat(values, in, CRANK_HOT), old, SpeedFigures::crankHot);
+        Temperature rodsHot = ReadValues.orBefore(heat(values, in, RODS_HOT), old, SpeedFigures::rodsHot);
+        Temperature pistonsHot = ReadValues.orBefore(heat(values, in, PISTONS_HOT), old, SpeedFigures::pistonsHot);
+        Temperature blockCold = ReadValues.orBefore(heat(values, in, BLOCK_COLD), old, SpeedFigures::blockCold);
+        Temperature pistonsCold = ReadValues.orBefore(heat(values, in, PISTONS_COLD), old, SpeedFigures::pistonsCold);
         String source = in.text(SOURCE).isEmpty() && old != null ? old.source() : in.needed(SOURCE);
         in.note(SOURCE, SheetNote.of("source_example"));
         if (in.fine() && design != null) {
@@ -128,10 +133,6 @@ public final class WriteSpeedFigures implements LogSheet {
                 .where(figures -> figures.design().equals(design.id()))
                 .stream()
                 .reduce((one, other) -> other);
-    }
-
-    private static <T> @Nullable T or(@Nullable T typed, @Nullable T before) {
-        return typed == null ? before : typed;
     }
 
     private static @Nullable Metal metal(ReadSheet in, SheetField field) {

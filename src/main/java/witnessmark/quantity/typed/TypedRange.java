@@ -3,6 +3,7 @@ package witnessmark.quantity.typed;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import witnessmark.quantity.Dimension;
 
 /**
  * One figure, or the two ends of a range: {@code 95 N·m}, {@code 0.141 to 0.146 mm}, {@code 0.141–0.146 mm}. A first end
@@ -27,8 +28,6 @@ public record TypedRange(long low, long high) {
                 ? new Typed.Read<>(
                         new TypedRange(low.get().parts(), high.orElseThrow().parts()), text)
                 : new Typed.Unreadable<>(List.of(
-                        own.dimension() == witnessmark.quantity.Dimension.LENGTH
-                                ? "0.141 to 0.146 " + own.sign()
-                                : "95 " + own.sign()));
+                        own.dimension() == Dimension.LENGTH ? "0.141 to 0.146 " + own.sign() : "95 " + own.sign()));
     }
 }
