@@ -84,7 +84,15 @@ public sealed interface Fact
                 FaceLine,
                 FaceMark,
                 Skim,
-                SkimPass {
+                SkimPass,
+                Trace,
+                TraceMark,
+                LoggerForm,
+                LoggerFigures,
+                RevExponent,
+                DynoSheet,
+                DynoPoint,
+                RunInStep {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

@@ -18,6 +18,7 @@ import witnessmark.quantity.Moment;
  * @param baseline what later readings of this place are held against
  * @param by by whom
  * @param note anything else
+ * @param tool with which tester, or null when not said
  */
 public record Reading(
         ReadingKind kind,
@@ -31,7 +32,8 @@ public record Reading(
         Warmth warmth,
         boolean baseline,
         String by,
-        String note)
+        String note,
+        @AddedLater @Nullable Id<Tool> tool)
         implements Fact {
     public Reading {
         if (engine == null && part == null) {

@@ -339,6 +339,8 @@ public enum ProblemKind {
     NOT_SALVAGED(2, false),
     /** how many changes of the history could not be read. */
     CHANGES_UNREADABLE(1, false),
+    /** What is kept of a trace's samples is not what was written; the trace, or the logbook. */
+    SAMPLES_CHANGED(1, false),
     /** how many, file: entries that could not be written when they were saved, and are not in the logbook since. */
     ENTRIES_KEPT_ASIDE(2, false),
     /** record kind, name: its checksum does not match its history. */

@@ -168,12 +168,14 @@ final class Database implements AutoCloseable {
         return statement;
     }
 
-    /** Values are whole numbers, text or null: nothing else is ever stored. */
+    /** Values are whole numbers, text, null, or the bytes of a kept piece: nothing else is ever stored. */
     static void bind(PreparedStatement statement, int at, @Nullable Object value) throws SQLException {
         if (value instanceof Long number) {
             statement.setLong(at, number);
         } else if (value instanceof Integer number) {
             statement.setInt(at, number);
+        } else if (value instanceof byte[] bytes) {
+            statement.setBytes(at, bytes);
         } else {
             statement.setString(at, (String) value);
         }

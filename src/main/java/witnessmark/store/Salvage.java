@@ -4,12 +4,15 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Trace;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.LogbookCopies.SalvageWords;
 import witnessmark.logbook.port.LogbookCopies.Salvaged;
@@ -53,13 +56,13 @@ final class Salvage {
 
     private Salvaged filled(Logbook logbook, Path to, Wreck wreck, SalvageWords words) {
         List<Entry<?>> left = new ArrayList<>();
-        write(logbook, wreck.entries(), words, left);
+        write(logbook, wreck, wreck.entries(), words, left);
         int before;
         do { // what waited for something in the other half
             before = left.size();
             List<Entry<?>> again = List.copyOf(left);
             left.clear();
-            again.forEach(entry -> write(logbook, List.of(entry), words, left));
+            again.forEach(entry -> write(logbook, wreck, List.of(entry), words, left));
         } while (!left.isEmpty() && left.size() < before);
         Facts facts = logbook.facts();
         Names names = new Names(facts.with(left));
@@ -80,9 +83,11 @@ final class Salvage {
     }
 
     /** All in one change, or, when that is refused, half and half until those refused are alone. */
-    private static void write(Logbook logbook, List<Entry<?>> entries, SalvageWords words, List<Entry<?>> left) {
+    private static void write(
+            Logbook logbook, Wreck wreck, List<Entry<?>> entries, SalvageWords words, List<Entry<?>> left) {
         if (entries.isEmpty()
-                || logbook.write(new Change(words.who(), words.why(), entries)).didWork()) {
+                || logbook.write(new Change(words.who(), words.why(), entries, keptWith(entries, wreck)))
+                        .didWork()) {
             return;
         }
         if (entries.size() == 1) {
@@ -90,8 +95,18 @@ final class Salvage {
             return;
         }
         int half = entries.size() / 2;
-        write(logbook, entries.subList(0, half), words, left);
-        write(logbook, entries.subList(half, entries.size()), words, left);
+        write(logbook, wreck, entries.subList(0, half), words, left);
+        write(logbook, wreck, entries.subList(half, entries.size()), words, left);
+    }
+
+    private static List<Kept> keptWith(List<Entry<?>> entries, Wreck wreck) {
+        return entries.stream()
+                .map(entry -> entry.fact() instanceof Trace trace ? trace.kept() : null)
+                .filter(Objects::nonNull)
+                .distinct()
+                .map(wreck.kept()::get)
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     private static Problem problem(ProblemKind kind, Entry<?> entry, Names names) {

@@ -16,6 +16,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.history.Amendment;
 import witnessmark.domain.history.HybridClock;
 import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.SecondPlace;
@@ -141,6 +142,18 @@ final class SqliteLogbook implements Logbook {
     @Override
     public synchronized List<Amendment> history() {
         return read("amendment/all");
+    }
+
+    @Override
+    public Outcome<Optional<Kept>> kept(String sha256) {
+        try (Database reader = reader()) {
+            return Outcome.worked(KeptPieces.of(reader, sha256));
+        } catch (KeptPieces.Changed e) {
+            LOG.warn("in {}: {}", path, e.getMessage());
+            return Outcome.didNot(Problem.of(ProblemKind.SAMPLES_CHANGED, path));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(path, e));
+        }
     }
 
     @Override

@@ -14,8 +14,10 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Trace;
 import witnessmark.domain.history.Amendment;
 import witnessmark.domain.history.Fold;
 import witnessmark.domain.image.RecordType;
@@ -62,12 +64,27 @@ final class Verification {
             }
             strangers(database);
             chains(database);
+            kept(database, facts);
         } catch (SQLException e) {
             add(Faults.reading(path, e));
         } catch (IllegalArgumentException e) {
             add(Problem.of(ProblemKind.LOGBOOK_DAMAGED, path, String.valueOf(e.getMessage())));
         }
         return List.copyOf(problems);
+    }
+
+    /** What traces name as kept may be missing, as after an import; what is there is what was written. */
+    private void kept(Database database, Facts facts) throws SQLException {
+        for (String sha256 : KeptPieces.names(database)) {
+            try {
+                KeptPieces.of(database, sha256);
+            } catch (KeptPieces.Changed e) {
+                LOG.warn("in {}: {}", path, e.getMessage());
+                List<Entry<Trace>> naming = facts.of(Trace.class).where(trace -> sha256.equals(trace.kept()));
+                String whose = naming.isEmpty() ? "" : naming.get(0).fact().name();
+                add(Problem.of(ProblemKind.SAMPLES_CHANGED, whose));
+            }
+        }
     }
 
     private void file(Database database) throws SQLException {

@@ -10,12 +10,15 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Trace;
+import witnessmark.logbook.port.Kept;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Standing;
 import witnessmark.domain.history.Amendment;
@@ -33,8 +36,10 @@ import witnessmark.domain.image.RecordTypes;
  * @param doubtful which of them may not be as they were written
  * @param lost records known of that make no entry at all, with their table
  * @param unreadable how many changes are missing in the history
+ * @param kept what is kept beside them and is what it was, by its SHA-256
  */
-record Wreck(List<Entry<?>> entries, Set<UUID> doubtful, Map<UUID, String> lost, long unreadable) {
+record Wreck(
+        List<Entry<?>> entries, Set<UUID> doubtful, Map<UUID, String> lost, long unreadable, Map<String, Kept> kept) {
     private static final Logger LOG = LoggerFactory.getLogger(Wreck.class);
 
     /** A file may be made to be endless. */
@@ -42,6 +47,9 @@ record Wreck(List<Entry<?>> entries, Set<UUID> doubtful, Map<UUID, String> lost,
 
     /** How many rows in a stretch may be unreadable before the rest is given up. */
     private static final int LONGEST_GAP = 100_000;
+
+    /** Bytes of samples that are held at once. */
+    private static final long MOST_KEPT = 256L << 20;
 
     /** One record as found, and how often it had been written by then. */
     private record Found(Map<String, @Nullable Object> image, long rev, boolean proven) {}
@@ -79,7 +87,23 @@ record Wreck(List<Entry<?>> entries, Set<UUID> doubtful, Map<UUID, String> lost,
             for (RecordType<?> type : RecordTypes.all()) {
                 table(type, gaps);
             }
-            return new Wreck(List.copyOf(entries), Set.copyOf(doubtful), lost, missing());
+            return new Wreck(List.copyOf(entries), Set.copyOf(doubtful), lost, missing(), kept());
+        }
+
+        private Map<String, Kept> kept() {
+            Map<String, Kept> whole = new HashMap<>();
+            long size = 0;
+            for (Entry<?> entry : entries) {
+                String name = entry.fact() instanceof Trace trace ? trace.kept() : null;
+                try {
+                    Optional<Kept> found = name == null || size > MOST_KEPT ? Optional.empty() : KeptPieces.of(database, name);
+                    found.ifPresent(each -> whole.put(each.sha256(), each));
+                    size += found.map(Kept::size).orElse(0);
+                } catch (SQLException | KeptPieces.Changed e) {
+                    LOG.warn("samples of {} are lost", entry.fact().knownAs(), e);
+                }
+            }
+            return whole;
         }
 
         /** How many changes are known to be missing; of those behind what cannot be read nobody knows the number. */

@@ -22,6 +22,7 @@ import witnessmark.domain.history.HybridClock;
 import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Kept;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -93,6 +94,9 @@ final class Writer {
      * @throws Refused if any entry is not as it has to be
      */
     Done write(Database database, Facts facts, UUID id, Change change) throws SQLException {
+        for (Kept kept : change.kept()) {
+            KeptPieces.put(database, kept);
+        }
         Savepoint before = database.savepoint();
         Work quick = new Work(database, facts, id, change, chainEnd(database), true);
         if (quick.inOrder()) {

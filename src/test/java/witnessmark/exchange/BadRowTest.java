@@ -232,7 +232,8 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small().cell("engine-designs.csv", 1, "cylinders", "four"),
                 rows(
                         4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65,
-                        78, 79, 101, 102, 103, 104, 105, 106, 107, 108, 110, 111, 112, 123),
+                        78, 79, 101, 102, 103, 104, 105, 106, 107, 108, 110, 111, 112, 123, 124, 125, 127, 128, 129,
+                        130, 131),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),
@@ -259,18 +260,30 @@ class BadRowTest extends ReadingTest {
                 waiting("signed-checks.csv", 2, designs),
                 waiting("speed-figures.csv", 1, designs),
                 waiting("face-outlines.csv", 1, designs),
-                waiting("face-holes.csv", 2, designs));
+                waiting("face-holes.csv", 2, designs),
+                waiting("traces.csv", 1, designs),
+                waiting("trace-marks.csv", 1, designs),
+                waiting("logger-figures.csv", 1, designs),
+                waiting("rev-exponents.csv", 1, designs),
+                waiting("dyno-sheets.csv", 1, designs),
+                waiting("dyno-points.csv", 1, designs),
+                waiting("run-in-steps.csv", 1, designs));
     }
 
     @Test
     void rows_that_refer_to_a_row_of_their_own_table_that_is_left_out_wait_for_it_too() {
         assertRead(
                 SeasonText.small().cell("runs.csv", 1, "running_s", "?"),
-                rows(30, 32, 40, 79),
+                rows(30, 32, 40, 79, 124, 125, 129, 130, 131),
                 problem("runs.csv", 2, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
                 waiting("runs.csv", 1, "runs.csv"),
                 waiting("over-revs.csv", 1, "runs.csv"),
-                waiting("missed-shares.csv", 1, "runs.csv"));
+                waiting("missed-shares.csv", 1, "runs.csv"),
+                waiting("traces.csv", 1, "runs.csv"),
+                waiting("trace-marks.csv", 1, "runs.csv"),
+                waiting("dyno-sheets.csv", 1, "runs.csv"),
+                waiting("dyno-points.csv", 1, "runs.csv"),
+                waiting("run-in-steps.csv", 1, "runs.csv"));
     }
 
     @Test
@@ -279,7 +292,7 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small().cell("engines.csv", 2, "design", "nothing").cell("runs.csv", 2, "running_s", "?"),
                 rows(
                         11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40, 61, 62, 63, 64, 65, 78, 79, 103, 104, 105, 106,
-                        107, 108),
+                        107, 108, 124, 125, 129, 130, 131),
                 problem("engines.csv", 3, "design", REFERENCE_UNKNOWN, "design", "nothing", "engine_design"),
                 problem("runs.csv", 4, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
                 waiting("builds.csv", 1, "engines.csv"),
@@ -298,7 +311,12 @@ class BadRowTest extends ReadingTest {
                 waiting("missed-shares.csv", 2, "engines.csv"),
                 waiting("measurements.csv", 3, "engines.csv"),
                 waiting("sign-offs.csv", 1, "engines.csv"),
-                waiting("signed-checks.csv", 2, "engines.csv"));
+                waiting("signed-checks.csv", 2, "engines.csv"),
+                waiting("traces.csv", 1, "engines.csv"),
+                waiting("trace-marks.csv", 1, "engines.csv"),
+                waiting("dyno-sheets.csv", 1, "engines.csv"),
+                waiting("dyno-points.csv", 1, "engines.csv"),
+                waiting("run-in-steps.csv", 1, "engines.csv"));
     }
 
     @Test
@@ -307,12 +325,17 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small()
                         .cell("runs.csv", 1, "perhaps_same", Folders.id(32))
                         .cell("runs.csv", 2, "perhaps_same", Folders.id(31)),
-                rows(30, 31, 32, 40, 79),
+                rows(30, 31, 32, 40, 79, 124, 125, 129, 130, 131),
                 unknown("runs.csv", 2, "perhaps_same", Folders.id(32), "run"),
                 unknown("runs.csv", 4, "perhaps_same", Folders.id(31), "run"),
                 unknown("runs.csv", 5, "perhaps_same", Folders.id(30), "run"),
                 unknown("over-revs.csv", 2, "run", Folders.id(30), "run"),
-                unknown("missed-shares.csv", 3, "run", Folders.id(30), "run"));
+                unknown("missed-shares.csv", 3, "run", Folders.id(30), "run"),
+                unknown("traces.csv", 2, "run", Folders.id(30), "run"),
+                unknown("dyno-sheets.csv", 2, "run", Folders.id(30), "run"),
+                unknown("run-in-steps.csv", 2, "run", Folders.id(30), "run"),
+                waiting("trace-marks.csv", 1, "traces.csv"),
+                waiting("dyno-points.csv", 1, "dyno-sheets.csv"));
     }
 
     @Test

@@ -298,7 +298,7 @@ class HoldsTest {
 
     private void filter(Grade grade, String when) {
         story.add(new Reading(
-                ReadingKind.FILTER, at(when), engine, null, "", null, grade, "", Warmth.COLD, false, "M1", ""));
+                ReadingKind.FILTER, at(when), engine, null, "", null, grade, "", Warmth.COLD, false, "M1", "", null));
     }
 
     private void filterRule(TriggerKind kind, @Nullable Grade grade) {

@@ -193,6 +193,9 @@ public final class RandomFacts {
         if (plain == String.class) {
             boolean name = List.of("name", "number", "mark", "batch", "what", "title", "question", "statement")
                     .contains(component.name());
+            if (List.of("content", "samples", "kept").contains(component.name())) {
+                return String.format("%064x", random.nextLong());
+            }
             return name ? word() + "#" + counter : word();
         }
         return plain.isEnum() ? oneOf(List.of(plain.getEnumConstants())) : measure(plain);

@@ -17,6 +17,8 @@ import witnessmark.domain.CostLine;
 import witnessmark.domain.CostShare;
 import witnessmark.domain.Decision;
 import witnessmark.domain.DecisionOption;
+import witnessmark.domain.DynoPoint;
+import witnessmark.domain.DynoSheet;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.EngineInCar;
@@ -41,6 +43,8 @@ import witnessmark.domain.JobPart;
 import witnessmark.domain.Joint;
 import witnessmark.domain.Limit;
 import witnessmark.domain.ListedPart;
+import witnessmark.domain.LoggerFigures;
+import witnessmark.domain.LoggerForm;
 import witnessmark.domain.Look;
 import witnessmark.domain.Measurement;
 import witnessmark.domain.MeterReading;
@@ -61,7 +65,9 @@ import witnessmark.domain.Quarantine;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingLimit;
 import witnessmark.domain.Result;
+import witnessmark.domain.RevExponent;
 import witnessmark.domain.Run;
+import witnessmark.domain.RunInStep;
 import witnessmark.domain.RunOn;
 import witnessmark.domain.Scrapping;
 import witnessmark.domain.Seal;
@@ -80,6 +86,8 @@ import witnessmark.domain.StockMove;
 import witnessmark.domain.Team;
 import witnessmark.domain.ToldRunning;
 import witnessmark.domain.Tool;
+import witnessmark.domain.Trace;
+import witnessmark.domain.TraceMark;
 import witnessmark.domain.TrackRepair;
 import witnessmark.domain.Trigger;
 import witnessmark.domain.Work;
@@ -110,13 +118,13 @@ public final class RecordTypes {
             new RecordType<>("limit", "limits.csv", Limit.class),
             new RecordType<>("reading_limit", "reading-limits.csv", ReadingLimit.class),
             new RecordType<>("trigger", "triggers.csv", Trigger.class),
+            new RecordType<>("tool", "tools.csv", Tool.class),
+            new RecordType<>("calibration", "calibrations.csv", Calibration.class),
             new RecordType<>("reading", "readings.csv", Reading.class),
             new RecordType<>("over_rev", "over-revs.csv", OverRev.class),
             new RecordType<>("hold", "holds.csv", Hold.class),
             new RecordType<>("clearance", "clearances.csv", Clearance.class),
             new RecordType<>("run_on", "run-ons.csv", RunOn.class),
-            new RecordType<>("tool", "tools.csv", Tool.class),
-            new RecordType<>("calibration", "calibrations.csv", Calibration.class),
             new RecordType<>("stock_batch", "stock.csv", StockBatch.class),
             new RecordType<>("job", "jobs.csv", Job.class),
             new RecordType<>("job_part", "job-parts.csv", JobPart.class),
@@ -166,7 +174,15 @@ public final class RecordTypes {
             new RecordType<>("face_line", "face-lines.csv", FaceLine.class),
             new RecordType<>("face_mark", "face-marks.csv", FaceMark.class),
             new RecordType<>("skim", "skims.csv", Skim.class),
-            new RecordType<>("skim_pass", "skim-passes.csv", SkimPass.class));
+            new RecordType<>("skim_pass", "skim-passes.csv", SkimPass.class),
+            new RecordType<>("trace", "traces.csv", Trace.class),
+            new RecordType<>("trace_mark", "trace-marks.csv", TraceMark.class),
+            new RecordType<>("logger_form", "logger-forms.csv", LoggerForm.class),
+            new RecordType<>("logger_figures", "logger-figures.csv", LoggerFigures.class),
+            new RecordType<>("rev_exponent", "rev-exponents.csv", RevExponent.class),
+            new RecordType<>("dyno_sheet", "dyno-sheets.csv", DynoSheet.class),
+            new RecordType<>("dyno_point", "dyno-points.csv", DynoPoint.class),
+            new RecordType<>("run_in_step", "run-in-steps.csv", RunInStep.class));
 
     private RecordTypes() {}
 

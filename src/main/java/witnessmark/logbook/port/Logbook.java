@@ -34,6 +34,14 @@ public interface Logbook extends AutoCloseable {
     /** Every amendment in the logbook, in the order all devices agree on. */
     List<Amendment> history();
 
+    /**
+     * What is kept by its SHA-256.
+     *
+     * @return empty when it is not in this logbook, as after its records came from a season folder; did-not when it
+     *     cannot be read, or is not what it was
+     */
+    Outcome<Optional<Kept>> kept(String sha256);
+
     /** Why nothing can be written, or empty when it can: the file is in use, newer, or in a read-only place. */
     Optional<Problem> readOnly();
 

@@ -10,14 +10,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Grade;
 import witnessmark.domain.Id;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
+import witnessmark.domain.Tool;
 import witnessmark.domain.Warmth;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -35,6 +38,7 @@ public final class WriteReading implements LogSheet {
     public static final SheetField WHEN = of("reading_day", FieldKind.DAY);
     public static final SheetField WHEN_TIME = of("reading_time", FieldKind.CLOCK);
     public static final SheetField BY = text("reading_by", 1);
+    public static final SheetField TOOL = choice("tool", 1);
     public static final SheetField NOTE = text("note", 3);
 
     @Override
@@ -46,7 +50,7 @@ public final class WriteReading implements LogSheet {
     public List<SheetGroup> groups() {
         return List.of(
                 SheetGroup.of("reading", List.of(KIND, ON, PLACE, VALUE), List.of(HEARD, GRADE)),
-                SheetGroup.of("reading_how", List.of(WHEN, WHEN_TIME, WARMTH, BASELINE), List.of(BY, NOTE)));
+                SheetGroup.of("reading_how", List.of(WHEN, WHEN_TIME, WARMTH, BASELINE), List.of(BY, TOOL, NOTE)));
     }
 
     @Override
@@ -79,7 +83,7 @@ public final class WriteReading implements LogSheet {
 
     @Override
     public Set<SheetField> kept() {
-        return Set.of(KIND, ON, WHEN, WHEN_TIME, WARMTH, BASELINE, BY);
+        return Set.of(KIND, ON, WHEN, WHEN_TIME, WARMTH, BASELINE, BY, TOOL);
     }
 
     @Override
@@ -100,6 +104,9 @@ public final class WriteReading implements LogSheet {
                         .toList();
             }
             case "warmth" -> Choice.words(Warmth.values());
+            case "tool" ->
+                Stream.concat(Stream.of(SheetWord.NONE.choice()), ToolsNow.choices(sight).stream())
+                        .toList();
             case "baseline" -> List.of(SheetWord.NO.choice(), SheetWord.YES.choice());
             default -> List.of();
         };
@@ -132,6 +139,7 @@ public final class WriteReading implements LogSheet {
             before.query(in, VALUE, place, value);
             before.queryForce(in, VALUE, place, value, when);
         }
+        Entry<Tool> tool = in.text(TOOL).isEmpty() || in.is(TOOL, SheetWord.NONE) ? null : in.chosen(TOOL, Tool.class);
         if (!in.fine() || kind == null || on == null || when == null || warmth == null) {
             return;
         }
@@ -149,7 +157,8 @@ public final class WriteReading implements LogSheet {
                         warmth,
                         in.is(BASELINE, SheetWord.YES),
                         in.text(BY),
-                        in.text(NOTE)));
+                        in.text(NOTE),
+                        tool == null ? null : tool.id()));
     }
 
     @Override
@@ -169,6 +178,7 @@ public final class WriteReading implements LogSheet {
         out.put(WHEN, AsText.day(reading.at()));
         out.put(WHEN_TIME, AsText.clock(reading.at()));
         out.put(BY, reading.by());
+        out.put(TOOL, reading.tool() == null ? "" : reading.tool().text());
         out.put(NOTE, reading.note());
         return Optional.of(out);
     }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Drafts;
+import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.SecondPlace;
 import witnessmark.logbook.port.Written;
@@ -33,6 +35,7 @@ import witnessmark.outcome.ProblemKind;
 public final class MemoryLogbook implements Logbook {
     private final List<Amendment> amendments = new ArrayList<>();
     private final KeptDrafts drafts = new KeptDrafts();
+    private final Map<String, Kept> kept = new HashMap<>();
     private volatile Facts facts;
     private @Nullable Problem refusal;
 
@@ -68,6 +71,7 @@ public final class MemoryLogbook implements Logbook {
         }
         amendments.addAll(written);
         facts = facts.with(change.next());
+        change.kept().forEach(each -> kept.put(each.sha256(), each));
         return Outcome.worked(new Written(id, written, facts));
     }
 
@@ -118,6 +122,11 @@ public final class MemoryLogbook implements Logbook {
     @Override
     public List<Amendment> history() {
         return List.copyOf(amendments);
+    }
+
+    @Override
+    public Outcome<Optional<Kept>> kept(String sha256) {
+        return Outcome.worked(Optional.ofNullable(kept.get(sha256)));
     }
 
     @Override

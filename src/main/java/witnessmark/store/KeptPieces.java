@@ -1,0 +1,71 @@
+package witnessmark.store;
+
+import java.io.ByteArrayOutputStream;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.logbook.port.Kept;
+
+/** Bytes kept beside the entries that name them, in pieces, so that no page of the file is held up by a long one. */
+final class KeptPieces {
+    /** Bytes of a piece. */
+    static final int PIECE = 1 << 18;
+
+    /** What is kept by a name is not what was once written by it. */
+    static final class Changed extends Exception {
+        private static final long serialVersionUID = 1;
+
+        Changed(String sha256) {
+            super("what is kept by " + sha256 + " is not what it was");
+        }
+    }
+
+    private KeptPieces() {}
+
+    /** Writes them within the transaction of the caller, unless they are there. */
+    static void put(Database database, Kept kept) throws SQLException {
+        if (database.number("kept_piece/has", kept.sha256()) == 1) {
+            return;
+        }
+        int number = 0;
+        for (int from = 0; from < kept.size(); from += PIECE) {
+            byte[] piece = kept.piece(from, Math.min(PIECE, kept.size() - from));
+            database.run("kept_piece/insert", kept.sha256(), number, piece);
+            number++;
+        }
+    }
+
+    /**
+     * @return empty when nothing is kept by that name
+     * @throws Changed if what is kept by it is something else
+     */
+    static Optional<Kept> of(Database database, String sha256) throws SQLException, Changed {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        database.each(
+                "kept_piece/all_of",
+                row -> {
+                    byte @Nullable [] piece = row.getBytes(1);
+                    if (piece != null && all.size() + piece.length <= Kept.MOST) {
+                        all.writeBytes(piece);
+                    }
+                },
+                sha256);
+        if (all.size() == 0) {
+            return Optional.empty();
+        }
+        Kept kept = Kept.of(all.toByteArray());
+        if (!kept.sha256().equals(sha256)) {
+            throw new Changed(sha256);
+        }
+        return Optional.of(kept);
+    }
+
+    /** The names of everything that is kept. */
+    static List<String> names(Database database) throws SQLException {
+        List<String> names = new ArrayList<>();
+        database.each("kept_piece/names", row -> names.add(String.valueOf(row.getString(1))));
+        return names;
+    }
+}
