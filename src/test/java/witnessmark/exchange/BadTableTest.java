@@ -105,10 +105,15 @@ class BadTableTest extends ReadingTest {
     void a_table_with_fewer_rows_than_the_index_says_is_cut_short() {
         assertRead(
                 SeasonText.small().grid("runs.csv", grid -> grid.rows().remove(3)),
-                rows(30, 31, 32, 40, 79),
+                rows(30, 31, 32, 40, 79, 124, 125, 129, 130, 131),
                 problem("runs.csv", 0, null, FILE_CUT_SHORT, 2, 3),
                 problem("over-revs.csv", 0, null, ROWS_WAIT, 1, "runs.csv"),
-                problem("missed-shares.csv", 0, null, ROWS_WAIT, 1, "runs.csv"));
+                problem("missed-shares.csv", 0, null, ROWS_WAIT, 1, "runs.csv"),
+                problem("traces.csv", 0, null, ROWS_WAIT, 1, "runs.csv"),
+                problem("trace-marks.csv", 0, null, ROWS_WAIT, 1, "runs.csv"),
+                problem("dyno-sheets.csv", 0, null, ROWS_WAIT, 1, "runs.csv"),
+                problem("dyno-points.csv", 0, null, ROWS_WAIT, 1, "runs.csv"),
+                problem("run-in-steps.csv", 0, null, ROWS_WAIT, 1, "runs.csv"));
     }
 
     @Test
