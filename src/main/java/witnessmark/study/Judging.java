@@ -23,9 +23,6 @@ import witnessmark.study.result.Trend;
 
 /** Judges what is read at one place: by itself first, then beside the others. */
 final class Judging {
-    /** Three readings are in order one time in three by chance alone; four one time in twelve. */
-    static final int FEWEST = 4;
-
     /** A trend is called when readings without one would be in an order as clear no more often than this. */
     static final double CHANCE = 0.10;
 
@@ -60,8 +57,8 @@ final class Judging {
         List<Read> counted = place.counted();
         double[] hours = counted.stream().mapToDouble(Read::hours).toArray();
         double[] figures = counted.stream().mapToDouble(Read::figure).toArray();
-        boolean enough =
-                counted.size() >= FEWEST && Arrays.stream(hours).distinct().count() > 1;
+        boolean enough = counted.size() >= Trend.FEWEST
+                && Arrays.stream(hours).distinct().count() > 1;
         MannKendall order = enough ? MannKendall.of(hours, figures) : null;
         TheilSen line = enough ? TheilSen.of(hours, figures) : null;
         Slope slope = line == null ? null : slope(line);

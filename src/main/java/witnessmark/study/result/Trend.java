@@ -9,5 +9,8 @@ public enum Trend {
     /** There are enough readings, and they show neither. */
     NONE,
     /** Fewer readings since it began anew than could show anything. */
-    TOO_FEW
+    TOO_FEW;
+
+    /** Three readings are in order one time in three by chance alone; four one time in twelve. */
+    public static final int FEWEST = 4;
 }
