@@ -31,6 +31,7 @@ public final class Program implements Runnable {
             "atspeed",
             "stackup",
             "skims",
+            "trends",
             "flatness",
             "statement",
             "reconcile",
@@ -94,6 +95,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new SpeedOf(tools))
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new Skims(tools))
+                .addSubcommand(new TrendsOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))

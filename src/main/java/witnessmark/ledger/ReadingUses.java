@@ -2,9 +2,7 @@ package witnessmark.ledger;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -30,7 +28,7 @@ final class ReadingUses {
     private final LifeLedger ledger;
     private final RunOns runOns;
     private final List<Entry<ReadingLimit>> limits;
-    private final Map<Id<?>, List<Entry<Reading>>> byThing = new HashMap<>();
+    private final Map<Id<?>, List<ReadingSeries>> byThing = new HashMap<>();
 
     ReadingUses(LifeLedger ledger) {
         this.ledger = ledger;
@@ -39,14 +37,9 @@ final class ReadingUses {
                 .of(ReadingLimit.class)
                 .where(limit -> ledger.asOf().stands(limit));
         if (!limits.isEmpty()) {
-            ledger.facts()
-                    .of(Reading.class)
-                    .inForce()
-                    .filter(reading -> ledger.asOf().counts(reading.fact().at()))
-                    .sorted(Comparator.comparing(
-                                    (Entry<Reading> reading) -> reading.fact().at())
-                            .thenComparing(Entry::id))
-                    .forEach(this::add);
+            ReadingSeries.all(ledger)
+                    .forEach(series -> byThing.computeIfAbsent(series.on(), id -> new ArrayList<>())
+                            .add(series));
         }
     }
 
@@ -61,38 +54,25 @@ final class ReadingUses {
         return uses;
     }
 
-    private void add(Entry<Reading> reading) {
-        Reading fact = reading.fact();
-        Id<?> thing = fact.part() != null ? fact.part() : fact.engine();
-        byThing.computeIfAbsent(Objects.requireNonNull(thing), id -> new ArrayList<>())
-                .add(reading);
-    }
-
     private static boolean falls(ReadingLimit limit, Seat seat) {
         boolean onWhat = limit.partKind() == null
                 ? seat.part() == null && seat.engine() != null
                 : limit.partKind() == seat.partKind();
-        return onWhat
-                && (limit.engine() == null || limit.engine().equals(seat.engine()))
-                && (limit.design() == null || limit.design().equals(seat.design()));
+        return onWhat && ReadingLimits.meant(limit, seat.engine(), seat.design());
     }
 
     private ReadingUse use(Entry<ReadingLimit> limit, Seat seat) {
         Id<?> thing = Objects.requireNonNull(seat.part() != null ? seat.part() : seat.engine());
-        Map<String, List<Entry<Reading>>> places = new LinkedHashMap<>();
-        for (Entry<Reading> reading : byThing.getOrDefault(thing, List.of())) {
-            if (reading.fact().kind() == limit.fact().kind()) {
-                places.computeIfAbsent(reading.fact().place(), place -> new ArrayList<>())
-                        .add(reading);
-            }
-        }
         Entry<Reading> worst = null;
         Entry<Reading> worstBase = null;
         Broken broken = Broken.NONE;
         Moment oldest = null;
-        for (List<Entry<Reading>> place : places.values()) {
-            Entry<Reading> last = place.get(place.size() - 1);
-            Entry<Reading> base = baseline(place);
+        for (ReadingSeries place : byThing.getOrDefault(thing, List.of())) {
+            if (place.kind() != limit.fact().kind()) {
+                continue;
+            }
+            Entry<Reading> last = place.last();
+            Entry<Reading> base = place.baseline();
             Broken breaks = breaks(limit.fact(), last.fact(), base.fact());
             if (worst == null || worse(limit.fact(), breaks, last.fact(), broken, worst.fact())) {
                 worst = last;
@@ -123,14 +103,6 @@ final class ReadingUses {
     private @Nullable Entry<RunOn> runOn(Entry<ReadingLimit> limit, Seat seat) {
         Entry<RunOn> signed = runOns.past(limit.id(), seat);
         return signed != null && since(seat, null).highest() < signed.fact().upTo() ? signed : null;
-    }
-
-    private static Entry<Reading> baseline(List<Entry<Reading>> place) {
-        Entry<Reading> base = place.get(0);
-        for (Entry<Reading> reading : place) {
-            base = reading.fact().baseline() ? reading : base;
-        }
-        return base;
     }
 
     /** Which figure of the limit a reading breaks, the worst first. */

@@ -126,7 +126,16 @@ public final class Measures {
     }
 
     public String pressure(Pressure pressure, PressureUnit unit) {
-        return unit == PressureUnit.BAR ? in(unit, pressure, 1, 2) : in(unit, pressure, 0, 0);
+        return texts.get("measures.figure", bare(pressure, unit), sign(unit));
+    }
+
+    /** A pressure in the units chosen, without its unit. */
+    public String bare(Pressure pressure) {
+        return bare(pressure, units.pressure());
+    }
+
+    private String bare(Pressure pressure, PressureUnit unit) {
+        return unit == PressureUnit.BAR ? bare(unit, pressure, 1, 2) : bare(unit, pressure, 0, 0);
     }
 
     public String temperature(Temperature temperature, TemperatureUnit unit) {
@@ -155,11 +164,20 @@ public final class Measures {
     }
 
     public String length(Length length, LengthUnit unit) {
+        return texts.get("measures.figure", bare(length, unit), sign(unit));
+    }
+
+    /** A length in the units chosen, without its unit. */
+    public String bare(Length length) {
+        return bare(length, units.length());
+    }
+
+    private String bare(Length length, LengthUnit unit) {
         return switch (unit) {
-            case MILLIMETRE -> in(unit, length, 2, 3);
-            case INCH -> in(unit, length, 3, 4);
-            case THOU -> in(unit, length, 0, 1);
-            case MICROMETRE -> in(unit, length, 0, 0);
+            case MILLIMETRE -> bare(unit, length, 2, 3);
+            case INCH -> bare(unit, length, 3, 4);
+            case THOU -> bare(unit, length, 0, 1);
+            case MICROMETRE -> bare(unit, length, 0, 0);
         };
     }
 
@@ -262,6 +280,10 @@ public final class Measures {
     }
 
     private <Q> String in(Unit<Q> unit, Q quantity, int fewest, int most) {
-        return texts.get("measures.figure", figures.between(unit.in(quantity, most), fewest, most), sign(unit));
+        return texts.get("measures.figure", bare(unit, quantity, fewest, most), sign(unit));
+    }
+
+    private <Q> String bare(Unit<Q> unit, Q quantity, int fewest, int most) {
+        return figures.between(unit.in(quantity, most), fewest, most);
     }
 }

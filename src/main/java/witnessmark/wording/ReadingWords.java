@@ -57,6 +57,22 @@ public final class ReadingWords {
         };
     }
 
+    /**
+     * The same without its unit, for figures in a row.
+     *
+     * @throws IllegalArgumentException if the kind is graded
+     */
+    public String bare(ReadingKind kind, long value) {
+        return switch (kind.unit()) {
+            case HUNDREDTH_OF_PERCENT -> bare(value, HUNDREDTHS);
+            case PASCAL -> measures.bare(new Pressure(value));
+            case MILLINEWTON, MILLIGRAM_PER_TONNE -> bare(value, THOUSANDTHS);
+            case NANOMETRE -> measures.bare(new Length(value));
+            case TENTH_OF_BRINELL -> bare(value, 1);
+            case GRADE -> throw new IllegalArgumentException("a grade is no figure");
+        };
+    }
+
     /** The sign of the unit in which such figures are typed: {@code %}, {@code bar}, {@code N}. */
     public String sign(ReadingKind.Unit unit) {
         return texts.get("measures.reading." + unit.name().toLowerCase(Locale.ROOT));
@@ -75,7 +91,11 @@ public final class ReadingWords {
     }
 
     private String with(ReadingKind.Unit unit, long value, int decimals) {
+        return texts.get("measures.figure", bare(value, decimals), sign(unit));
+    }
+
+    private String bare(long value, int decimals) {
         BigDecimal figure = BigDecimal.valueOf(value, decimals).stripTrailingZeros();
-        return texts.get("measures.figure", measures.number(figure, Math.max(0, figure.scale())), sign(unit));
+        return measures.number(figure, Math.max(0, figure.scale()));
     }
 }

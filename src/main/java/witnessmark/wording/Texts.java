@@ -43,6 +43,7 @@ public final class Texts {
             "speed",
             "faces",
             "facemap",
+            "trends",
             "jobsheet",
             "paper",
             "seasonsheet",

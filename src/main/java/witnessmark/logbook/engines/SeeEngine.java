@@ -23,6 +23,7 @@ import witnessmark.logbook.SeeLives;
 import witnessmark.logbook.Subject;
 import witnessmark.logbook.View;
 import witnessmark.logbook.standing.MarkOn;
+import witnessmark.logbook.trends.SeeTrends;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -104,7 +105,8 @@ public final class SeeEngine {
                         .map(counter -> ledger.sinceRebuild(engine.id(), Limits.REBUILD, counter))
                         .toList(),
                 build(engine, rows.marks(engine.id())),
-                new LineOfLife(ledger).of(engine.id()));
+                new LineOfLife(ledger).of(engine.id()),
+                SeeTrends.of(view, engine.id()));
     }
 
     private List<FittedPart> build(Entry<Engine> engine, List<MarkOn> worstFirst) {

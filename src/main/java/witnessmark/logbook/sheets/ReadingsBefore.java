@@ -20,6 +20,7 @@ import witnessmark.logbook.run.UsualBand;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
+import witnessmark.study.Differs;
 
 /** What was read of one kind on one engine or part before: its places as they were written, and what is usual there. */
 final class ReadingsBefore {
@@ -108,7 +109,7 @@ final class ReadingsBefore {
                 .filter(reading -> reading.place().equals(place) && reading.value() != null)
                 .map(reading -> Objects.requireNonNull(reading.value()))
                 .toList();
-        UsualBand.of(values, leastSpread())
+        UsualBand.of(values, Differs.by(kind.unit()))
                 .filter(band -> !band.holds(value))
                 .ifPresent(band -> in.wrong(
                         field,
@@ -131,7 +132,7 @@ final class ReadingsBefore {
                         && reading.value() != null
                         && reading.at().isBefore(when))
                 .reduce((one, other) -> other)
-                .filter(last -> value > Objects.requireNonNull(last.value()) + leastSpread()
+                .filter(last -> value > Objects.requireNonNull(last.value()) + Differs.by(kind.unit())
                         && ledger.since(part.id(), Counter.RUNNING, last.at()).highest() == 0)
                 .ifPresent(last -> in.wrong(
                         field,
@@ -206,18 +207,5 @@ final class ReadingsBefore {
     private static boolean endsWith(String place, String typed) {
         int from = place.length() - typed.length();
         return from > 0 && place.charAt(from - 1) == ' ' && place.regionMatches(true, from, typed, 0, typed.length());
-    }
-
-    /** What two readings of the same thing differ by, whoever reads: common practice, no source. */
-    private long leastSpread() {
-        return switch (kind.unit()) {
-            case HUNDREDTH_OF_PERCENT -> 100;
-            case PASCAL -> 50_000;
-            case MILLINEWTON -> 5_000;
-            case NANOMETRE -> 20_000;
-            case TENTH_OF_BRINELL -> 50;
-            case MILLIGRAM_PER_TONNE -> 2_000;
-            case GRADE -> 0;
-        };
     }
 }

@@ -1,0 +1,40 @@
+package witnessmark.study.result;
+
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.ReadingLimit;
+
+/**
+ * A figure of a limit that readings are going towards, or have passed.
+ *
+ * @param limit which limit
+ * @param what which of its figures
+ * @param figure where it lies, in the unit of the readings
+ * @param passed whether the last reading is past it
+ * @param soonest running from the day looked at until the line may meet it, hours, 0 or more; null when passed
+ * @param likely until it does at this rate
+ * @param latest until it does at the least rate
+ */
+public record LimitAhead(
+        Entry<ReadingLimit> limit,
+        What what,
+        double figure,
+        boolean passed,
+        @Nullable Double soonest,
+        @Nullable Double likely,
+        @Nullable Double latest) {
+    /** A figure of a limit. */
+    public enum What {
+        AT_MOST,
+        AT_LEAST,
+        /** So far above the baseline, at the most. */
+        ABOVE_BASELINE,
+        /** So far below the baseline, at the most. */
+        BELOW_BASELINE
+    }
+
+    /** Whether it is known when it will be met. */
+    public boolean ahead() {
+        return likely != null;
+    }
+}

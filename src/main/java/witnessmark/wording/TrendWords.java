@@ -1,0 +1,324 @@
+package witnessmark.wording;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Reading;
+import witnessmark.domain.ReadingKind;
+import witnessmark.domain.Warmth;
+import witnessmark.quantity.Counter;
+import witnessmark.study.result.Call;
+import witnessmark.study.result.GradeLine;
+import witnessmark.study.result.KindTrends;
+import witnessmark.study.result.LimitAhead;
+import witnessmark.study.result.Neighbours;
+import witnessmark.study.result.PlaceTrend;
+import witnessmark.study.result.Read;
+import witnessmark.study.result.Slope;
+import witnessmark.study.result.Trend;
+
+/** Words where readings are going: the finding, what it rests on, and when a limit will be met. */
+public final class TrendWords {
+    private static final double PER_HOUR = 3_600_000;
+
+    /** So many readings are told one by one; what came before is left to the chart. */
+    private static final int TOLD = 7;
+
+    private final Texts texts;
+    private final Measures measures;
+    private final Amounts amounts;
+    private final ReadingWords readings;
+    private final RecordWords records;
+
+    public TrendWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.amounts = new Amounts(texts, measures);
+        this.readings = new ReadingWords(texts, measures);
+        this.records = new RecordWords(texts);
+    }
+
+    // Names
+
+    /** What readings are of: "Leak-down", "Spring force". */
+    public String kind(KindTrends of) {
+        return records.label(records.word(of.kind()));
+    }
+
+    /** Where: "cylinder 4", "exhaust 4A"; the kind's own word where there is one place only. */
+    public String place(ReadingKind kind, String place) {
+        if (place.isEmpty()) {
+            return records.word(kind);
+        }
+        boolean number = place.chars().allMatch(Character::isDigit);
+        return number ? texts.get("trends.place.cylinder", place) : place;
+    }
+
+    /** On what: the mark of the part, else the number of the engine. */
+    public String on(KindTrends of) {
+        if (of.part() != null) {
+            return of.part().fact().mark();
+        }
+        return of.engine() == null ? "" : of.engine().fact().number();
+    }
+
+    // Figures
+
+    /** A figure with its unit; of oil counted by the hour, that too. */
+    public String figure(KindTrends of, double figure) {
+        String plain = readings.figure(of.kind(), Math.round(figure));
+        return of.perHour() ? texts.get("trends.perHour", plain) : plain;
+    }
+
+    /** A figure without its unit. */
+    public String bare(KindTrends of, double figure) {
+        return readings.bare(of.kind(), Math.round(figure));
+    }
+
+    /** {@code 3 → 7 → 6 → 8 %}: the last few in their order. */
+    public String figures(KindTrends of, List<Read> reads) {
+        int from = Math.max(0, reads.size() - TOLD);
+        String row = "";
+        for (Read read : reads.subList(from, reads.size())) {
+            boolean last = read == reads.get(reads.size() - 1);
+            String one = last ? figure(of, read.figure()) : bare(of, read.figure());
+            row = row.isEmpty() ? one : texts.get("trends.arrow", row, one);
+        }
+        return from > 0 ? texts.get("trends.earlier", row) : row;
+    }
+
+    /** {@code clean → few specks → flakes}. */
+    public String grades(GradeLine line) {
+        int from = Math.max(0, line.readings().size() - TOLD);
+        String row = "";
+        for (Entry<Reading> reading :
+                line.readings().subList(from, line.readings().size())) {
+            String one = readings.of(reading.fact());
+            row = row.isEmpty() ? one : texts.get("trends.arrow", row, one);
+        }
+        return from > 0 ? texts.get("trends.earlier", row) : row;
+    }
+
+    /** Running, to a tenth of an hour. */
+    public String hours(double hours) {
+        return amounts.rough(Counter.RUNNING, Math.round(hours * PER_HOUR));
+    }
+
+    // Verdicts
+
+    /** "rising", "no trend". */
+    public String verdict(Trend trend) {
+        return texts.get("trends.verdict." + code(trend));
+    }
+
+    /** "worse twice" where it did. */
+    public String verdict(GradeLine line) {
+        return texts.get(line.worseTwice() ? "trends.verdict.worse_twice" : "trends.verdict.graded");
+    }
+
+    public String call(Call call) {
+        return texts.get("trends.call." + code(call));
+    }
+
+    /** What one place comes to, and when it meets its limit: what somebody wants to know first. */
+    public String answer(KindTrends of, PlaceTrend place) {
+        String finding = records.label(finding(of, place));
+        LimitAhead next = place.next();
+        return next == null ? finding : texts.get("trends.two", sentence(finding), sentence(ahead(of, next)));
+    }
+
+    /** What one place comes to. */
+    public String finding(KindTrends of, PlaceTrend place) {
+        String where = place(of.kind(), place.place());
+        Read last = place.last();
+        if (last == null) {
+            return texts.get("trends.unread", where);
+        }
+        String figures = figures(of, place.counted());
+        Neighbours beside = place.neighbours();
+        if (place.call() == Call.LOOK && beside != null) {
+            return texts.get(
+                    "trends.look",
+                    goes(of, place),
+                    figures,
+                    beside.others(),
+                    figure(of, beside.middle()),
+                    figure(of, Math.abs(beside.off())),
+                    beside.off() > 0 ? 1 : 0,
+                    where);
+        }
+        if (place.call() == Call.PAST_LIMIT) {
+            return past(of, place, last);
+        }
+        return switch (place.trend()) {
+            case RISING, FALLING -> texts.get("trends.going", goes(of, place), figures);
+            case NONE ->
+                texts.get("trends.none", where, figures, place.counted().size());
+            case TOO_FEW ->
+                texts.get("trends.few", where, figures, place.counted().size(), Trend.FEWEST);
+        };
+    }
+
+    /** What was graded at one place. */
+    public String finding(KindTrends of, GradeLine line) {
+        return records.label(texts.get(
+                line.worseTwice() ? "trends.grades.worse" : "trends.grades",
+                place(of.kind(), line.place()),
+                grades(line)));
+    }
+
+    private String goes(KindTrends of, PlaceTrend place) {
+        return texts.get("trends.goes." + code(of.kind()) + "." + code(place.trend()), place(of.kind(), place.place()));
+    }
+
+    private String past(KindTrends of, PlaceTrend place, Read last) {
+        LimitAhead limit =
+                place.limits().stream().filter(LimitAhead::passed).findFirst().orElseThrow();
+        String where = place(of.kind(), place.place());
+        String read = figure(of, last.figure());
+        String off = figure(of, Math.abs(last.figure() - place.baseline().figure()));
+        String base = figure(of, place.baseline().figure());
+        return switch (limit.what()) {
+            case AT_MOST -> texts.get("trends.past.most", where, read, figure(of, limit.figure()));
+            case AT_LEAST -> texts.get("trends.past.least", where, read, figure(of, limit.figure()));
+            case ABOVE_BASELINE -> texts.get("trends.past.above", where, read, off, base);
+            case BELOW_BASELINE -> texts.get("trends.past.below", where, read, off, base);
+        };
+    }
+
+    // Limits
+
+    /** "At this rate 10 % in about 4.5 h, not before 1.7 h". */
+    public String ahead(KindTrends of, LimitAhead limit) {
+        String figure = figure(of, limit.figure());
+        Double likely = limit.likely();
+        Double soonest = limit.soonest();
+        return likely == null || soonest == null || likely <= 0
+                ? texts.get("trends.ahead.now", figure)
+                : texts.get("trends.ahead", figure, hours(likely), hours(soonest));
+    }
+
+    /** The same for a cell: "about 4.5 h", "past"; empty where nothing is known. */
+    public String aheadShort(PlaceTrend place) {
+        if (place.limits().stream().anyMatch(LimitAhead::passed) && place.next() == null) {
+            return texts.get("trends.few.limit.past");
+        }
+        LimitAhead next = place.next();
+        Double likely = next == null ? null : next.likely();
+        return likely == null
+                ? ""
+                : likely <= 0 ? texts.get("trends.few.limit.now") : texts.get("trends.few.limit", hours(likely));
+    }
+
+    /** What a figure of a limit is: "at most 10 %". */
+    public String limit(KindTrends of, LimitAhead limit) {
+        String key = switch (limit.what()) {
+            case AT_MOST -> "trends.limit.most";
+            case AT_LEAST -> "trends.limit.least";
+            case ABOVE_BASELINE -> "trends.limit.above";
+            case BELOW_BASELINE -> "trends.limit.below";
+        };
+        boolean plain = limit.what() == LimitAhead.What.AT_MOST || limit.what() == LimitAhead.What.AT_LEAST;
+        return texts.get(key, figure(of, plain ? limit.figure() : allowed(limit)));
+    }
+
+    /** How far from its baseline it may be. */
+    private static double allowed(LimitAhead limit) {
+        Long change = limit.limit().fact().changeAtMost();
+        Integer fall = limit.limit().fact().fallAtMost();
+        if (change != null) {
+            return change;
+        }
+        return fall == null ? 0 : limit.figure() / (1 - fall / 10_000.0) - limit.figure();
+    }
+
+    // What it rests on
+
+    /** Since when, how steep, how likely by chance, what stands beside it and what is left out; in that order. */
+    public List<String> basis(KindTrends of, PlaceTrend place) {
+        List<String> basis = new ArrayList<>();
+        basis.add(since(place));
+        Slope slope = place.slope();
+        boolean goes = place.trend() == Trend.RISING || place.trend() == Trend.FALLING;
+        if (slope != null && goes) {
+            basis.add(slope(of, slope));
+        }
+        if (place.chance() != null && goes) {
+            basis.add(chance(place.chance()));
+        }
+        Neighbours beside = place.neighbours();
+        if (beside != null && place.call() != Call.LOOK) {
+            basis.add(texts.get("trends.beside", beside.others(), figure(of, beside.middle())));
+        }
+        if (!place.apart().isEmpty()) {
+            boolean hot = place.apart().get(0).reading().fact().warmth() == Warmth.HOT;
+            basis.add(texts.get("trends.apart", place.apart().size(), hot ? 1 : 0));
+        }
+        if (of.about()) {
+            basis.add(texts.get("trends.about"));
+        }
+        return basis;
+    }
+
+    /** The spread between places, or null where there is none. */
+    public @Nullable String spread(KindTrends of) {
+        Double spread = of.spread();
+        return spread == null ? null : texts.get("trends.spread", figure(of, spread));
+    }
+
+    private String since(PlaceTrend place) {
+        int count = place.counted().size();
+        if (place.since() != null && place.since().fact().closed() != null) {
+            return texts.get(
+                    "trends.since.build",
+                    count,
+                    place.since().fact().number(),
+                    measures.shortDate(place.since().fact().closed().day()));
+        }
+        Reading first = (count == 0 ? place.baseline() : place.counted().get(0))
+                .reading()
+                .fact();
+        return texts.get(
+                first.baseline() ? "trends.since.baseline" : "trends.since.first",
+                count,
+                measures.shortDate(first.at().day()));
+    }
+
+    private String slope(KindTrends of, Slope slope) {
+        Double least = slope.least();
+        Double most = slope.most();
+        if (least == null || most == null || slope.mayBeLevel()) {
+            return texts.get("trends.slope.either");
+        }
+        double low = Math.min(Math.abs(least), Math.abs(most));
+        double high = Math.max(Math.abs(least), Math.abs(most));
+        return texts.get(
+                slope.perHour() > 0 ? "trends.slope.rises" : "trends.slope.falls",
+                rough(of, slope.perHour()),
+                rough(of, low),
+                rough(of, high));
+    }
+
+    /** A rate, to the two digits that mean anything. */
+    private String rough(KindTrends of, double figure) {
+        BigDecimal two = BigDecimal.valueOf(Math.abs(figure)).round(new MathContext(2));
+        return figure(of, two.doubleValue());
+    }
+
+    private String chance(double chance) {
+        long times = Math.round(chance * 100);
+        return times < 1 ? texts.get("trends.chance.rare") : texts.get("trends.chance", times);
+    }
+
+    private static String sentence(String words) {
+        return words.endsWith(".") ? words : words + ".";
+    }
+
+    private static String code(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT);
+    }
+}
