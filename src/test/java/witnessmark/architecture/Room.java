@@ -29,8 +29,8 @@ enum Room {
             "a trace is reduced while it is read, before lives are known",
             Sight.nothing().downFrom(DOMAIN, MECHANICS)),
     STUDY(
-            "a study chooses samples from the ledger and calls statistics",
-            Sight.nothing().downFrom(LEDGER, STATISTICS)),
+            "a study chooses samples from the ledger and calls statistics and published formulas",
+            Sight.nothing().downFrom(LEDGER, STATISTICS, MECHANICS)),
     COST("costs are shared out by what the ledger says", Sight.nothing().downFrom(LEDGER)),
     PLAN("a plan weighs studies, costs and lives", Sight.nothing().downFrom(STUDY, COST)),
     LOGBOOK(

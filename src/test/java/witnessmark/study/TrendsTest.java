@@ -63,7 +63,7 @@ class TrendsTest {
     }
 
     private void read(ReadingKind kind, String place, int day, long value, boolean baseline, Warmth warmth) {
-        story.add(new Reading(kind, evening(day), engine, null, place, value, null, "", warmth, baseline, "Chief", ""));
+        story.add(new Reading(kind, evening(day), engine, null, place, value, null, "", warmth, baseline, "Chief", "", null));
     }
 
     private void leak(String place, long... percent) {
@@ -302,7 +302,8 @@ class TrendsTest {
                     Warmth.COLD,
                     false,
                     "Chief",
-                    ""));
+                    "",
+                    null));
         }
 
         KindTrends filter = all(story.facts()).get(0);
