@@ -22,9 +22,6 @@ import witnessmark.trace.result.TraceSettings;
 
 /** One part of a trace: hands each figure to what is made of it. */
 final class Part {
-    /** A figure of another channel holds for this long, or for three of its steps. */
-    private static final long HOLDS = 1_000_000;
-
     private static final int ALL_AT_ONCE = 3;
     /** How far throttle, in %, or car speed, in km/h, moves while engine speed stands still if that is frozen. */
     private static final double THROTTLE_MOVED = 25;
@@ -32,7 +29,19 @@ final class Part {
     private static final double SPEED_MOVED = 1500;
 
     private final Layout layout;
-    private final Now now;
+    private final List<Latest> channels = new ArrayList<>();
+    private final Latest engine;
+    private final Latest throttle;
+    private final Latest gear;
+    private final Latest lateral;
+    private final Latest carSpeed;
+    private final Latest lap;
+    private final Latest torque;
+    private final Latest power;
+    private final Latest pressure;
+    private final Latest waterHeat;
+    private final Latest oilHeat;
+    private final boolean neverNothing;
     private final DefectLog defects;
     private final int number;
     private final boolean limited;
@@ -49,8 +58,6 @@ final class Part {
     private final Water water;
     private final Driven driven;
     private final RestOffset offset;
-    private final Set<ChannelKind> logged = EnumSet.noneOf(ChannelKind.class);
-
     private long rows;
     private long last;
 
@@ -58,43 +65,54 @@ final class Part {
         this.layout = layout;
         this.number = number;
         this.defects = defects;
-        this.now = new Now(layout, HOLDS);
+        this.engine = channel(ChannelKind.ENGINE_SPEED);
+        this.throttle = channel(ChannelKind.THROTTLE);
+        this.gear = channel(ChannelKind.GEAR);
+        this.lateral = channel(ChannelKind.LATERAL);
+        this.carSpeed = channel(ChannelKind.CAR_SPEED);
+        this.lap = channel(ChannelKind.LAP);
+        this.torque = channel(ChannelKind.TORQUE);
+        this.power = channel(ChannelKind.POWER);
+        this.pressure = channel(ChannelKind.OIL_PRESSURE);
+        this.waterHeat = channel(ChannelKind.WATER_TEMPERATURE);
+        this.oilHeat = channel(ChannelKind.OIL_TEMPERATURE);
+        for (ChannelKind kind : ChannelKind.values()) {
+            boolean known = channels.stream().anyMatch(channel -> channel.kind() == kind);
+            if (!known && !kind.oftenMany() && layout.column(kind) >= 0) {
+                channel(kind);
+            }
+        }
+        // At rest speed, throttle and pressures are nothing too, but never a temperature or the battery.
+        this.neverNothing = waterHeat.there() || oilHeat.there() || layout.column(ChannelKind.BATTERY) >= 0;
         this.limited = settings.has(TraceSetting.OVER_REV_ABOVE);
         this.totals = new SpeedTotals(settings);
-        long speedStep = now.step(ChannelKind.ENGINE_SPEED);
-        this.overRevs = new OverRevs(settings, speedStep);
+        this.overRevs = new OverRevs(settings, engine.step());
         this.pulls = new Pulls(settings);
         long frozen = settings.micros(TraceSetting.FROZEN);
-        this.frozenSpeed =
-                new Frozen(frozen, THROTTLE_MOVED, now.heading(ChannelKind.ENGINE_SPEED), number, defects);
-        this.frozenOil = new Frozen(frozen, SPEED_MOVED, now.heading(ChannelKind.OIL_PRESSURE), number, defects);
-        this.track = now.has(ChannelKind.ENGINE_SPEED)
-                ? new SpeedTrack(
-                        settings,
-                        speedStep,
-                        now.heading(ChannelKind.ENGINE_SPEED),
-                        number,
-                        defects,
-                        this::speed)
+        this.frozenSpeed = new Frozen(frozen, THROTTLE_MOVED, engine.heading(), number, defects);
+        this.frozenOil = new Frozen(frozen, SPEED_MOVED, pressure.heading(), number, defects);
+        this.track = engine.there()
+                ? new SpeedTrack(settings, engine.step(), engine.heading(), number, defects, this::speed)
                 : null;
-        this.oil = now.has(ChannelKind.OIL_PRESSURE)
-                ? new OilPressure(
-                        settings,
-                        now.step(ChannelKind.OIL_PRESSURE),
-                        now.heading(ChannelKind.OIL_PRESSURE),
-                        number,
-                        defects)
+        this.oil = pressure.there()
+                ? new OilPressure(settings, pressure.step(), pressure.heading(), number, defects)
                 : null;
-        this.waterWarmth = warmth(settings, ChannelKind.WATER_TEMPERATURE, TraceSetting.WATER_LIMIT);
-        this.oilWarmth = warmth(settings, ChannelKind.OIL_TEMPERATURE, TraceSetting.OIL_LIMIT);
+        this.waterWarmth = warmth(settings, waterHeat, TraceSetting.WATER_LIMIT);
+        this.oilWarmth = warmth(settings, oilHeat, TraceSetting.OIL_LIMIT);
         this.water = new Water(settings);
         this.driven = new Driven(settings);
         this.offset = new RestOffset(settings);
     }
 
-    private @Nullable Warmth warmth(TraceSettings settings, ChannelKind kind, TraceSetting limit) {
-        return now.has(kind)
-                ? new Warmth(settings, limit, now.step(kind), now.heading(kind), number, defects)
+    private Latest channel(ChannelKind kind) {
+        Latest channel = new Latest(layout, kind);
+        channels.add(channel);
+        return channel;
+    }
+
+    private @Nullable Warmth warmth(TraceSettings settings, Latest channel, TraceSetting limit) {
+        return channel.there()
+                ? new Warmth(settings, limit, channel.step(), channel.heading(), number, defects)
                 : null;
     }
 
@@ -108,16 +126,9 @@ final class Part {
             }
             return;
         }
-        now.take(micros, values);
-        for (ChannelKind kind : now.kinds()) {
-            if (!now.isFresh(kind)) {
-                continue;
-            }
-            if (kind.possible(now.newest(kind))) {
-                logged.add(kind);
-                now.keep(kind);
-            } else if (kind != ChannelKind.ENGINE_SPEED) {
-                defects.sample(DefectKind.SPIKE, now.heading(kind), number, micros, rows);
+        for (Latest channel : channels) {
+            if (channel.take(micros, values) && channel != engine) {
+                defects.sample(DefectKind.SPIKE, channel.heading(), number, micros, rows);
             }
         }
         hand(micros);
@@ -127,50 +138,43 @@ final class Part {
     private boolean nothingAtAll(double[] values) {
         int zeros = 0;
         for (int i = 0; i < values.length; i++) {
-            if (Double.isNaN(values[i]) || layout.columns().get(i).kind() == ChannelKind.LAP) {
-                continue;
-            }
-            if (values[i] != 0) {
+            double value = values[i];
+            if (value != 0 && !Double.isNaN(value) && layout.columns().get(i).kind() != ChannelKind.LAP) {
                 return false;
             }
-            zeros++;
+            zeros += value == 0 ? 1 : 0;
         }
-        // At rest speed, throttle and pressures are nothing too, but never a temperature or the battery.
-        boolean neverNothing = now.has(ChannelKind.WATER_TEMPERATURE)
-                || now.has(ChannelKind.OIL_TEMPERATURE)
-                || now.has(ChannelKind.BATTERY);
         return zeros >= ALL_AT_ONCE && neverNothing;
     }
 
     private void hand(long micros) {
-        if (track != null && now.isFresh(ChannelKind.ENGINE_SPEED)) {
-            double rpm = now.newest(ChannelKind.ENGINE_SPEED);
+        if (track != null && engine.fresh()) {
             track.sample(
-                    new SpeedSample(micros, rpm, now.held(ChannelKind.THROTTLE), now.held(ChannelKind.GEAR)),
-                    ChannelKind.ENGINE_SPEED.possible(rpm),
+                    new SpeedSample(micros, engine.figure(), throttle.held(micros), gear.held(micros)),
+                    engine.usable(),
                     rows);
         }
-        double speed = now.held(ChannelKind.ENGINE_SPEED);
-        if (oil != null && now.usable(ChannelKind.OIL_PRESSURE)) {
-            double bar = now.newest(ChannelKind.OIL_PRESSURE);
-            oil.sample(micros, bar, speed, now.held(ChannelKind.LATERAL));
+        double speed = engine.held(micros);
+        if (oil != null && pressure.usable()) {
+            double bar = pressure.figure();
+            oil.sample(micros, bar, speed, lateral.held(micros));
             frozenOil.sample(micros, bar, speed, true, (value, time) -> {});
             offset.sample(bar, speed);
         }
         water.speed(speed);
-        if (waterWarmth != null && now.usable(ChannelKind.WATER_TEMPERATURE)) {
-            waterWarmth.sample(micros, now.newest(ChannelKind.WATER_TEMPERATURE), rows, water);
+        if (waterWarmth != null && waterHeat.usable()) {
+            waterWarmth.sample(micros, waterHeat.figure(), rows, water);
         }
-        if (oilWarmth != null && now.usable(ChannelKind.OIL_TEMPERATURE)) {
-            oilWarmth.sample(micros, now.newest(ChannelKind.OIL_TEMPERATURE), rows, (at, celsius) -> {});
+        if (oilWarmth != null && oilHeat.usable()) {
+            oilWarmth.sample(micros, oilHeat.figure(), rows, (at, celsius) -> {});
         }
-        if (now.usable(ChannelKind.CAR_SPEED)) {
-            driven.speed(micros, now.newest(ChannelKind.CAR_SPEED));
+        if (carSpeed.usable()) {
+            driven.speed(micros, carSpeed.figure());
         }
-        if (now.usable(ChannelKind.LAP)) {
-            driven.lap(now.newest(ChannelKind.LAP));
+        if (lap.usable()) {
+            driven.lap(lap.figure());
         }
-        pulls.now(now.held(ChannelKind.TORQUE), now.held(ChannelKind.POWER));
+        pulls.now(torque.held(micros), power.held(micros));
     }
 
     private void speed(SpeedSample sample, Link link) {
@@ -179,7 +183,7 @@ final class Part {
             overRevs.sample(sample, link);
         }
         pulls.sample(sample, link);
-        double other = Double.isNaN(sample.throttle()) ? now.held(ChannelKind.CAR_SPEED) : sample.throttle();
+        double other = Double.isNaN(sample.throttle()) ? carSpeed.held(sample.micros()) : sample.throttle();
         frozenSpeed.sample(sample.micros(), sample.rpm(), other, link == Link.NEXT, totals::takeBack);
     }
 
@@ -195,9 +199,11 @@ final class Part {
         if (oil != null) {
             oil.end();
         }
-        boolean turned = logged.contains(ChannelKind.ENGINE_SPEED);
-        boolean pressed = oil != null && turned && logged.contains(ChannelKind.OIL_PRESSURE);
-        boolean warm = logged.contains(ChannelKind.WATER_TEMPERATURE);
+        boolean turned = engine.logged();
+        boolean pressed = oil != null && turned && pressure.logged();
+        boolean warm = waterHeat.logged();
+        Set<ChannelKind> logged = EnumSet.noneOf(ChannelKind.class);
+        channels.stream().filter(Latest::logged).forEach(channel -> logged.add(channel.kind()));
         SpeedFound speed = turned ? totals.found() : null;
         List<Excursion> excursions = turned && limited ? overRevs.found() : null;
         List<PressureDip> dips = pressed && oil != null ? oil.dips() : null;
@@ -211,26 +217,26 @@ final class Part {
                 dips,
                 oil == null ? 0 : oil.dipCount(),
                 pressed && oil != null ? oil.lowestAtSpeed() : null,
-                offset.found(defects, now.heading(ChannelKind.OIL_PRESSURE), number),
+                offset.found(defects, pressure.heading(), number),
                 pressed && oil != null ? oil.trend() : null,
                 extremes(),
                 warm ? water.heat() : null,
                 warm ? water.turns() : null,
                 new ArrayList<>(water.falls()),
-                logged.contains(ChannelKind.CAR_SPEED) ? driven.metres() : null,
-                logged.contains(ChannelKind.LAP) ? driven.laps() : null,
+                carSpeed.logged() ? driven.metres() : null,
+                lap.logged() ? driven.laps() : null,
                 pulls.found());
     }
 
     private Map<ChannelKind, Extremes> extremes() {
         Map<ChannelKind, Extremes> extremes = new EnumMap<>(ChannelKind.class);
-        if (oil != null && logged.contains(ChannelKind.OIL_PRESSURE)) {
+        if (oil != null && pressure.logged()) {
             extremes.put(ChannelKind.OIL_PRESSURE, oil.extremes());
         }
-        if (waterWarmth != null && logged.contains(ChannelKind.WATER_TEMPERATURE)) {
+        if (waterWarmth != null && waterHeat.logged()) {
             extremes.put(ChannelKind.WATER_TEMPERATURE, waterWarmth.extremes());
         }
-        if (oilWarmth != null && logged.contains(ChannelKind.OIL_TEMPERATURE)) {
+        if (oilWarmth != null && oilHeat.logged()) {
             extremes.put(ChannelKind.OIL_TEMPERATURE, oilWarmth.extremes());
         }
         return extremes;

@@ -13,16 +13,8 @@ import witnessmark.domain.ChannelKind;
 /** Headings as the trade writes them, in several languages; our own list of general terms. Accents and case do not matter. */
 final class Channels {
     private static final Map<String, ChannelKind> KNOWN = new HashMap<>();
-    private static final Set<String> NOISE = Set.of(
-            "sensor", "channel", "ch", "ecu", "can", "avg", "mean", "filtered", "raw", "calc", "calib", "value", "signal",
-            "logger", "analog", "corr", "1hz", "sig", "der", "la", "le", "de", "du", "del", "di", "der", "die", "das", "the",
-            "of");
-    private static final Set<String> TIMES = Set.of(
-            "time", "t", "zeit", "temps", "tempo", "tiempo", "elapsed", "elapsed time", "timestamp", "time stamp", "sec",
-            "secs", "second", "seconds", "sekunden", "secondes", "secondi", "clock", "uhrzeit", "heure", "ora", "hora",
-            "log time", "session time", "run time", "ms", "msec", "millis", "milliseconds", "zeitstempel", "messzeit",
-            "time s", "time ms", "time sec", "utc", "utc time", "local time", "relative time", "rel time", "datetime",
-            "date time", "time of day", "horodatage", "interval", "xtime", "time us", "minutes", "x");
+    private static final Set<String> NOISE = Set.of("sensor", "channel", "ch", "ecu", "can", "avg", "mean", "filtered", "raw", "calc", "calib", "value", "signal", "logger", "analog", "corr", "1hz", "sig", "der", "la", "le", "de", "du", "del", "di", "die", "das", "the", "of");
+    private static final Set<String> TIMES = Set.of("time", "t", "zeit", "temps", "tempo", "tiempo", "elapsed", "elapsed time", "timestamp", "time stamp", "sec", "secs", "second", "seconds", "sekunden", "secondes", "secondi", "clock", "uhrzeit", "heure", "ora", "hora", "log time", "session time", "run time", "ms", "msec", "millis", "milliseconds", "zeitstempel", "messzeit", "time s", "time ms", "time sec", "utc", "utc time", "local time", "relative time", "rel time", "datetime", "date time", "time of day", "horodatage", "interval", "xtime", "time us", "minutes", "x");
     private static final Set<String> DATES = Set.of("date", "datum", "data", "fecha", "day", "jour", "tag", "utc date");
     private static final Pattern CYLINDER =
             Pattern.compile("(?:egt|exhaust|exh|exhaust gas|abgas|abgastemperatur|abgastemp|echappement|scarico|escape|agt)"

@@ -11,14 +11,14 @@ import java.util.Arrays;
  * division (W. D. Clinger, "How to read floating point numbers accurately", 1990); all others go to {@link Decimals}.
  */
 final class RowScanner {
-    /** What stands in a cell. */
-    enum Cell {
-        EMPTY,
-        NUMBER,
-        /** A word for no number, such as NaN. */
-        NO_NUMBER,
-        TEXT
-    }
+    /** What stands in a cell: nothing. */
+    static final byte EMPTY = 0;
+    /** A number. */
+    static final byte NUMBER = 1;
+    /** A word for no number, such as NaN. */
+    static final byte NO_NUMBER = 2;
+    /** Anything else. */
+    static final byte TEXT = 3;
 
     private static final int BUFFER = 1 << 18;
     private static final int LONGEST_ROW = 1 << 22;
@@ -44,7 +44,7 @@ final class RowScanner {
     private boolean afterReturn;
 
     private final double[] values;
-    private final Cell[] kinds;
+    private final byte[] kinds;
     private final int[] from;
     private final int[] to;
     private int rowStart;
@@ -65,7 +65,7 @@ final class RowScanner {
         this.pointed = decimal != delimiter;
         this.decimals = new Decimals(decimal, thousands);
         this.values = new double[most + 1];
-        this.kinds = new Cell[most + 1];
+        this.kinds = new byte[most + 1];
         this.from = new int[most + 1];
         this.to = new int[most + 1];
     }
@@ -80,7 +80,7 @@ final class RowScanner {
             if (!line()) {
                 return false;
             }
-        } while (cells == 1 && kinds[0] == Cell.EMPTY && !endless);
+        } while (cells == 1 && kinds[0] == EMPTY && !endless);
         return true;
     }
 
@@ -201,7 +201,7 @@ final class RowScanner {
                     && (ch == '\n' || ch == '\r' || isDelimiter(ch))) {
                 double value = whole / TENS[places];
                 values[cell] = minus ? -value : value;
-                kinds[cell] = Cell.NUMBER;
+                kinds[cell] = NUMBER;
                 to[cell] = p;
             } else {
                 p = other(start, cell);
@@ -251,12 +251,12 @@ final class RowScanner {
         to[cell] = last;
         values[cell] = Double.NaN;
         if (first == last) {
-            kinds[cell] = Cell.EMPTY;
+            kinds[cell] = EMPTY;
         } else if (decimals.read(b, first, last)) {
             values[cell] = decimals.value();
-            kinds[cell] = Cell.NUMBER;
+            kinds[cell] = NUMBER;
         } else {
-            kinds[cell] = decimals.saysNone(b, first, last) ? Cell.NO_NUMBER : Cell.TEXT;
+            kinds[cell] = decimals.saysNone(b, first, last) ? NO_NUMBER : TEXT;
         }
         return p;
     }
@@ -266,8 +266,8 @@ final class RowScanner {
         return cells;
     }
 
-    Cell kind(int cell) {
-        return cell < cells ? kinds[cell] : Cell.EMPTY;
+    byte kind(int cell) {
+        return cell < cells ? kinds[cell] : EMPTY;
     }
 
     /** The number in a cell; NaN where there is none. */
@@ -280,16 +280,14 @@ final class RowScanner {
         return cell < cells ? new String(bytes, from[cell], to[cell] - from[cell], charset) : "";
     }
 
-    byte[] bytes() {
-        return bytes;
+    /** The numbers of the row as they stand in it, good until the next; only where the kind says so, and as far as its cells. */
+    double[] values() {
+        return values;
     }
 
-    int from(int cell) {
-        return from[cell];
-    }
-
-    int to(int cell) {
-        return to[cell];
+    /** What stands in the cells of the row, as far as it has cells. */
+    byte[] kinds() {
+        return kinds;
     }
 
     /** Whether the row begins with these bytes. */

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.ChannelUnit;
 import witnessmark.trace.DefectLog;
 import witnessmark.trace.result.ColumnForm;
@@ -28,7 +29,8 @@ final class Rows {
     private final double[] values;
     private final boolean[] converted;
     private final boolean[] figures;
-    private final Spread[] spreads;
+    private final @Nullable Spread[] spreads;
+    private final boolean[] when;
     private final List<Question> late = new ArrayList<>();
     private long row;
 
@@ -46,10 +48,12 @@ final class Rows {
         this.converted = new boolean[width];
         this.figures = new boolean[width];
         this.spreads = new Spread[width];
+        this.when = new boolean[width];
         for (int i = 0; i < width; i++) {
             ColumnForm column = form.columns().get(i);
             converted[i] = column.unit() != column.kind().unit() && !column.kind().oftenMany();
-            spreads[i] = new Spread(column);
+            when[i] = form.isTime(i);
+            spreads[i] = when[i] || column.kind().oftenMany() ? null : new Spread(column);
         }
     }
 
@@ -77,35 +81,45 @@ final class Rows {
         } else if (cells > width && more(cells)) {
             defects.sample(DefectKind.LONG_ROW, "", sequence.part(), sequence.within(micros), row);
         }
-        for (int i = 0; i < width; i++) {
-            values[i] = form.isTime(i) ? Double.NaN : value(i, micros);
-        }
+        figures(Math.min(cells, width), micros);
         sequence.add(micros, values, row);
         row++;
     }
 
-    private double value(int column, long micros) {
-        switch (scanner.kind(column)) {
-            case NUMBER -> {
-                figures[column] = true;
-                double figure = scanner.value(column);
-                double value = converted[column] ? form.columns().get(column).reckoned(figure) : figure;
-                spreads[column].add(figure, value);
-                return value;
-            }
-            case NO_NUMBER -> defects.sample(
-                    DefectKind.NOT_A_NUMBER, heading(column), sequence.part(), sequence.within(micros), row);
-            case TEXT -> {
-                // A column of words is none of figures.
-                if (figures[column] || !form.columns().get(column).kind().oftenMany()) {
-                    defects.sample(DefectKind.TEXT, heading(column), sequence.part(), sequence.within(micros), row);
+    private void figures(int cells, long micros) {
+        double[] found = scanner.values();
+        byte[] kinds = scanner.kinds();
+        for (int i = 0; i < cells; i++) {
+            if (when[i]) {
+                values[i] = Double.NaN;
+            } else if (kinds[i] == RowScanner.NUMBER) {
+                double figure = found[i];
+                double value = converted[i] ? form.columns().get(i).reckoned(figure) : figure;
+                values[i] = value;
+                figures[i] = true;
+                Spread spread = spreads[i];
+                if (spread != null) {
+                    spread.add(figure, value);
                 }
-            }
-            default -> {
-                return Double.NaN;
+            } else {
+                values[i] = Double.NaN;
+                noFigure(i, kinds[i], micros);
             }
         }
-        return Double.NaN;
+        for (int i = cells; i < width; i++) {
+            values[i] = Double.NaN;
+        }
+    }
+
+    private void noFigure(int column, byte kind, long micros) {
+        if (kind == RowScanner.NO_NUMBER) {
+            defects.sample(
+                    DefectKind.NOT_A_NUMBER, heading(column), sequence.part(), sequence.within(micros), row);
+        } else if (kind == RowScanner.TEXT
+                && (figures[column] || !form.columns().get(column).kind().oftenMany())) {
+            // A column of words is none of figures.
+            defects.sample(DefectKind.TEXT, heading(column), sequence.part(), sequence.within(micros), row);
+        }
     }
 
     private String heading(int column) {
@@ -115,12 +129,12 @@ final class Rows {
     private long time() {
         return switch (time.kind()) {
             case RATE -> anyFigure() ? Math.round(row * 1e6 / time.rate()) : TimeCells.NONE;
-            case CLOCK, DATE_TIME -> scanner.kind(time.column()) == RowScanner.Cell.TEXT
+            case CLOCK, DATE_TIME -> scanner.kind(time.column()) == RowScanner.TEXT
                     ? times.written(
                             scanner.text(time.column(), charset),
                             time.dateColumn() < 0 ? "" : scanner.text(time.dateColumn(), charset))
                     : TimeCells.NONE;
-            default -> scanner.kind(time.column()) == RowScanner.Cell.NUMBER
+            default -> scanner.kind(time.column()) == RowScanner.NUMBER
                     ? times.number(scanner.value(time.column()))
                     : TimeCells.NONE;
         };
@@ -128,7 +142,7 @@ final class Rows {
 
     private boolean anyFigure() {
         for (int i = 0; i < Math.min(width, scanner.cells()); i++) {
-            if (scanner.kind(i) == RowScanner.Cell.NUMBER) {
+            if (scanner.kind(i) == RowScanner.NUMBER) {
                 return true;
             }
         }
@@ -136,7 +150,7 @@ final class Rows {
     }
 
     private boolean more(int cells) {
-        return cells > width + 1 || scanner.kind(width) != RowScanner.Cell.EMPTY;
+        return cells > width + 1 || scanner.kind(width) != RowScanner.EMPTY;
     }
 
     private void wrong(DefectKind kind) {
@@ -170,15 +184,19 @@ final class Rows {
                     && unit.get() != column.unit()
                     && unit.get().measure() == column.unit().measure();
             int at = i;
-            if (other && !column.stated() && late.stream().noneMatch(asked -> asked.column() == at)) {
+            Spread spread = spreads[i];
+            if (other
+                    && spread != null
+                    && !column.stated()
+                    && late.stream().noneMatch(asked -> asked.column() == at)) {
                 late.add(Question.of(
                         Question.Kind.UNIT,
                         i,
                         column.heading(),
                         column.kind(),
                         column.unit(),
-                        spreads[i].low(),
-                        spreads[i].high(),
+                        spread.low(),
+                        spread.high(),
                         List.of(unit.get().code())));
             }
         }
@@ -188,8 +206,9 @@ final class Rows {
     List<Question> late() {
         for (int i = 0; i < width; i++) {
             int column = i;
-            if (!form.isTime(i) && late.stream().noneMatch(asked -> asked.column() == column)) {
-                Plausible.ask(i, form.columns().get(i), spreads[i].low(), spreads[i].high(), true)
+            Spread spread = spreads[i];
+            if (spread != null && late.stream().noneMatch(asked -> asked.column() == column)) {
+                Plausible.ask(i, form.columns().get(i), spread.low(), spread.high(), true)
                         .ifPresent(late::add);
             }
         }
@@ -224,8 +243,8 @@ final class Rows {
                 under++;
                 below = Math.min(below, figure);
             } else {
-                low = Math.min(low, figure);
-                high = Math.max(high, figure);
+                low = figure < low ? figure : low;
+                high = figure > high ? figure : high;
             }
         }
 
