@@ -348,7 +348,41 @@ public enum ProblemKind {
     /** amendment's running number, device: the chain of entries is broken there. */
     CHAIN_BROKEN(2, true),
     /** no display to open a window on. */
-    NO_DISPLAY(0, true);
+    NO_DISPLAY(0, true),
+
+    // Traces
+    /** a trace with nothing in it. */
+    TRACE_EMPTY(0, true),
+    /** it holds no text. */
+    TRACE_NOT_TEXT(0, true),
+    /** no row of figures was found. */
+    TRACE_WITHOUT_FIGURES(0, true),
+    /** how many columns are read at most. */
+    TRACE_TOO_WIDE(1, true),
+    /** how often time began anew. */
+    TRACE_TIME_JUMPS(1, true),
+    /** how many bytes were read before, what the system said. */
+    TRACE_BROKE_OFF(2, true),
+    /** how many bytes were read before. */
+    TRACE_STOPPED(1, true),
+    /** how long it lasts by its time, how long the run lasted, how many times as much it is: a wrong time base. */
+    TRACE_TIME_BASE(3, true),
+    /** what the archive says is wrong with it. */
+    PACKED_DAMAGED(1, true),
+    /** bytes it may unpack to at most. */
+    PACKED_TOO_LARGE(1, true),
+    /** how many times as large it unpacks. */
+    PACKED_TOO_DENSE(1, true),
+    /** entries it may have at most. */
+    PACKED_TOO_MANY(1, true),
+    /** name of the archive within. */
+    PACKED_WITHIN(1, true),
+    /** no file in the archive. */
+    PACKED_EMPTY(0, true),
+    /** names of the files in it, of which one is to be named. */
+    PACKED_SEVERAL(1, true),
+    /** name that is not in it, names of the files in it. */
+    PACKED_NOT_IN_IT(2, true);
 
     private final int facts;
     private final boolean stops;

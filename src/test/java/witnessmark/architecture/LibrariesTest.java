@@ -21,6 +21,7 @@ class LibrariesTest {
         PDF("only a report is a PDF", "com.lowagie", Room.REPORT),
         PICOCLI("only the command line has arguments", "picocli", Room.COMMAND),
         FASTCSV("text tables are read at the edge", "de.siegmar", Room.TRACE, Room.EXCHANGE),
+        FAST_DOUBLE_PARSER("numbers of traces are read where their text is", "ch.randelshofer", Room.TRACE),
         ICALENDAR("a calendar is a form of the outside", "biweekly", Room.EXCHANGE),
         JACKSON("JSON is a form of the outside", "com.fasterxml.jackson", Room.STORE, Room.EXCHANGE, Room.COMMAND),
         UUID_GENERATOR(

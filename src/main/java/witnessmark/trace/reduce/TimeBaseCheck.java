@@ -1,0 +1,39 @@
+package witnessmark.trace.reduce;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Optional;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.RunningTime;
+import witnessmark.trace.result.Reduction;
+import witnessmark.trace.result.RunFigures;
+
+/**
+ * Whether a trace's time can be that of its run. Ten samples a second read as a hundred, or seconds as milliseconds, are a
+ * factor of ten or more; waiting in the pits with the engine on is not.
+ */
+public final class TimeBaseCheck {
+    /** More than so many times as long, or as short, is another time base. Common practice, no source. */
+    private static final double TIMES = 4;
+
+    private TimeBaseCheck() {}
+
+    /** The problem with its time; empty when it fits or nothing is written to hold it against. */
+    public static Optional<Problem> of(Reduction trace, RunFigures run) {
+        RunningTime written = run.expected();
+        RunningTime own = new RunningTime(
+                trace.speed() == null || trace.speed().running() == 0 ? trace.lasted() / 1000 : trace.speed().running());
+        if (written == null || own.millis() == 0) {
+            return Optional.empty();
+        }
+        double times = (double) own.millis() / written.millis();
+        return times < TIMES && times > 1 / TIMES
+                ? Optional.empty()
+                : Optional.of(Problem.of(
+                        ProblemKind.TRACE_TIME_BASE,
+                        own,
+                        written,
+                        BigDecimal.valueOf(times).round(new MathContext(2))));
+    }
+}

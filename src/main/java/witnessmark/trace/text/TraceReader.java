@@ -1,0 +1,70 @@
+package witnessmark.trace.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.trace.DefectLog;
+import witnessmark.trace.SampleSink;
+import witnessmark.trace.Watch;
+import witnessmark.trace.result.TraceForm;
+import witnessmark.trace.result.TraceRead;
+import witnessmark.trace.packed.PackedProblem;
+
+/** Reads all of a trace in one pass and hands on its samples. */
+public final class TraceReader {
+    private TraceReader() {}
+
+    /**
+     * @param in from the first byte of the text; not closed
+     * @param form as the file is written; its time base must be known
+     * @param sink is told that it ended only when all was read
+     * @return what was read, or why not; then nothing of what the sink holds may be kept
+     * @throws IllegalArgumentException if the form does not say the time of a sample
+     */
+    public static Outcome<TraceRead> read(InputStream in, TraceForm form, SampleSink sink, Watch watch) {
+        if (!form.time().known()) {
+            throw new IllegalArgumentException("samples a second are not known");
+        }
+        PlainBytes.Counted counted = new PlainBytes.Counted(in, watch);
+        DefectLog defects = new DefectLog();
+        Sequence sequence = new Sequence(form.columns(), sink, defects);
+        try {
+            RowScanner scanner = new RowScanner(
+                    PlainBytes.of(counted, form.coding()),
+                    form.delimiter(),
+                    form.decimal(),
+                    form.thousands(),
+                    form.columns().size());
+            scanner.skip(form.before());
+            Rows rows = new Rows(scanner, form, sequence, defects);
+            while (scanner.next()) {
+                rows.take();
+            }
+            sequence.end();
+            if (sequence.rows() == 0) {
+                return Outcome.didNot(Problem.of(ProblemKind.TRACE_WITHOUT_FIGURES));
+            }
+            return Outcome.worked(new TraceRead(
+                    counted.bytes(),
+                    sequence.rows(),
+                    sequence.parts(),
+                    sequence.lasted(),
+                    rows.late(),
+                    defects.found()));
+        } catch (PlainBytes.Stopped e) {
+            return Outcome.didNot(Problem.of(ProblemKind.TRACE_STOPPED, counted.bytes()));
+        } catch (Sequence.TooManyParts e) {
+            return Outcome.didNot(Problem.of(ProblemKind.TRACE_TIME_JUMPS, sequence.parts()));
+        } catch (PackedProblem e) {
+            return Outcome.didNot(e.problem());
+        } catch (IOException e) {
+            return Outcome.didNot(Problem.of(ProblemKind.TRACE_BROKE_OFF, counted.bytes(), said(e)));
+        }
+    }
+
+    private static String said(IOException e) {
+        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    }
+}

@@ -1,0 +1,154 @@
+package witnessmark.bench;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import witnessmark.trace.Layout;
+import witnessmark.trace.SampleSink;
+import witnessmark.trace.Watch;
+import witnessmark.trace.reduce.Reducer;
+import witnessmark.trace.result.Recognised;
+import witnessmark.trace.result.TraceSettings;
+import witnessmark.trace.text.Recognition;
+import witnessmark.trace.text.TraceReader;
+
+/**
+ * How fast a trace of 100 MB and 20 channels is read: to numbers, and with everything worked out of it, beside a bare
+ * loop over FastCSV that makes texts, and one that makes numbers of them. Each is the median of several rounds, turn about.
+ *
+ * <p>{@code java -Xmx1g -cp CLASSPATH witnessmark.bench.TraceBench [MEGABYTES]}
+ */
+public final class TraceBench {
+    private static final int ROUNDS = 7;
+    private static final String HEADING = "Time [s],Engine Speed [rpm],Throttle [%],Speed [km/h],Lat G [g],Long G [g],"
+            + "Oil Press [bar],Oil Temp [C],Water Temp [C],Fuel Press [bar],Lambda,Gear,Battery [V],EGT 1 [C],EGT 2 [C],"
+            + "EGT 3 [C],EGT 4 [C],Lap,Steering,Crankcase Pressure [kPa]\n";
+
+    private TraceBench() {}
+
+    private interface Work {
+        double run() throws IOException;
+    }
+
+    public static void main(String[] args) throws IOException {
+        byte[] bytes = trace((args.length == 0 ? 100 : Integer.parseInt(args[0])) << 20);
+        Work[] works = {() -> fastCsv(bytes, false), () -> fastCsv(bytes, true), () -> numbers(bytes), () -> reduced(bytes)};
+        String[] names = {"FastCSV, texts", "FastCSV, parseDouble", "this, numbers", "this, reduced"};
+        double[][] took = new double[works.length][ROUNDS];
+        double kept = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            for (int i = 0; i < works.length; i++) {
+                long start = System.nanoTime();
+                kept += works[i].run();
+                took[i][round] = (System.nanoTime() - start) / 1e9;
+            }
+        }
+        for (int i = 0; i < works.length; i++) {
+            java.util.Arrays.sort(took[i]);
+            System.out.printf(
+                    Locale.ROOT, "%-22s %7.1f MB/s%n", names[i], bytes.length / 1e6 / took[i][ROUNDS / 2]);
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "numbers %.2f times FastCSV with parseDouble (%g)%n",
+                took[1][ROUNDS / 2] / took[2][ROUNDS / 2],
+                kept);
+    }
+
+    private static byte[] trace(int size) {
+        StringBuilder text = new StringBuilder(size + 400).append(HEADING);
+        SplittableRandom random = new SplittableRandom(17);
+        for (int row = 0; text.length() < size; row++) {
+            text.append(row / 50).append('.').append(String.valueOf(100 + row % 50 * 2).substring(1));
+            text.append(',').append(3000 + random.nextInt(5200));
+            decimal(text, random.nextInt(1000), 1);
+            decimal(text, random.nextInt(2300), 1);
+            decimal(text, random.nextInt(-160, 160), 2);
+            decimal(text, random.nextInt(-160, 160), 2);
+            decimal(text, 300 + random.nextInt(250), 2);
+            decimal(text, 900 + random.nextInt(200), 1);
+            decimal(text, 800 + random.nextInt(150), 1);
+            decimal(text, 300 + random.nextInt(50), 2);
+            decimal(text, 850 + random.nextInt(200), 3);
+            text.append(',').append(1 + random.nextInt(5));
+            decimal(text, 1300 + random.nextInt(100), 2);
+            for (int i = 0; i < 4; i++) {
+                decimal(text, 6000 + random.nextInt(3000), 1);
+            }
+            text.append(',').append(1 + row / 5000);
+            decimal(text, random.nextInt(-9000, 9000), 2);
+            decimal(text, random.nextInt(-2000, 200), 2);
+            text.append('\n');
+        }
+        return text.toString().getBytes(StandardCharsets.US_ASCII);
+    }
+
+    private static void decimal(StringBuilder text, int figure, int places) {
+        text.append(',').append(java.math.BigDecimal.valueOf(figure, places).toPlainString());
+    }
+
+    private static double fastCsv(byte[] bytes, boolean parsed) throws IOException {
+        double sum = 0;
+        boolean heading = true;
+        try (CsvReader<CsvRecord> rows = CsvReader.builder()
+                .ofCsvRecord(new InputStreamReader(new ByteArrayInputStream(bytes), StandardCharsets.UTF_8))) {
+            for (CsvRecord row : rows) {
+                int fields = row.getFieldCount();
+                for (int i = 0; i < fields; i++) {
+                    String field = row.getField(i);
+                    sum += parsed && !heading ? Double.parseDouble(field) : field.length();
+                }
+                heading = false;
+            }
+        }
+        return sum;
+    }
+
+    private static double numbers(byte[] bytes) {
+        Sum sum = new Sum();
+        read(bytes, sum);
+        return sum.sum;
+    }
+
+    private static double reduced(byte[] bytes) {
+        Reducer reducer = new Reducer(TraceSettings.usual());
+        read(bytes, reducer);
+        return reducer.parts().size();
+    }
+
+    private static void read(byte[] bytes, SampleSink sink) {
+        Recognised recognised = Recognition.of(bytes, Math.min(bytes.length, Recognition.HEAD), false).orThrow();
+        TraceReader.read(new ByteArrayInputStream(bytes), recognised.form(), sink, Watch.none()).orThrow();
+    }
+
+    private static final class Sum implements SampleSink {
+        private double sum;
+
+        @Override
+        public void begin(Layout layout) {
+            sum = 0;
+        }
+
+        @Override
+        public void sample(long micros, double[] values) {
+            for (int i = 1; i < values.length; i++) { // the first is the time
+                sum += values[i];
+            }
+        }
+
+        @Override
+        public void part() {
+            sum = 0;
+        }
+
+        @Override
+        public void end() {
+            sum += 1;
+        }
+    }
+}
