@@ -1,6 +1,6 @@
 package witnessmark.domain;
 
-/** What was found at a place of a trace. */
+/** What was found at a place of a trace: what the engine did, then what was wrong with the trace. */
 public enum TraceMarkKind implements Coded {
     /** Above the limit while the engine drove. */
     LIMITER("over-rev on the limiter"),
@@ -10,30 +10,27 @@ public enum TraceMarkKind implements Coded {
     OVER_REV("over-rev"),
     /** Less oil pressure than the floor at that speed. */
     OIL_DIP("oil pressure dip"),
-    /** The sensor or its wire, not the oil. */
-    FALSE_DIP("false oil pressure dip"),
     /** A temperature that fell while the engine was hot. */
     IMPLAUSIBLE_FALL("implausible fall"),
-    TOO_HOT("too hot"),
-    /** Nothing was logged, or nothing changed that always does. */
-    DROP_OUT("drop-out"),
-    /** A figure that nothing could have reached in the time. */
-    SPIKE("spike"),
-    TIME_BACK("time goes back"),
-    /** Time that was not logged. */
     GAP("gap"),
-    REPEATED("repeated sample"),
-    /** NaN, infinite or empty where a figure belongs. */
-    NO_NUMBER("no number"),
-    TEXT("text in place of a number"),
-    /** A figure that stood still while the engine did not. */
+    DROPOUT("dropout"),
+    SPIKE("spike"),
+    TIME_BACKWARDS("time backwards"),
+    RESTART("restart"),
+    DUPLICATE("duplicated sample"),
+    NOT_A_NUMBER("not a number"),
+    TEXT("text in numbers"),
+    REPEATED_HEADING("repeated heading"),
+    UNITS_ROW("units row"),
+    UNREADABLE_ROW("unreadable row"),
+    SHORT_ROW("short row"),
+    LONG_ROW("long row"),
+    CUT_OFF("cut off"),
     FROZEN("frozen"),
-    /** A sensor that reads something with the engine at rest. */
     OFFSET("offset at rest"),
-    /** Speeds before the engine ran. */
     CRANKING("cranking noise"),
-    /** The heading in the midst of the figures. */
-    HEADINGS("headings again");
+    SENSOR_DROP("sensor drop"),
+    SENSOR_JUMP("sensor jump");
 
     private final String code;
 
