@@ -363,6 +363,8 @@ public enum ProblemKind {
     TRACE_BROKE_OFF(2, true),
     /** how many bytes were read before. */
     TRACE_STOPPED(1, true),
+    /** what the system said: its samples cannot be written. */
+    TRACE_NOT_KEPT(1, true),
     /** how long it lasts by its time, how long the run lasted, how many times as much it is: a wrong time base. */
     TRACE_TIME_BASE(3, true),
     /** what the archive says is wrong with it. */

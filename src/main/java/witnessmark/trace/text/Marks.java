@@ -15,6 +15,9 @@ record Marks(char decimal, char thousands, @Nullable String doubtful) {
     /** Three digits after a single mark, and no zero before it: 1,234. */
     private static final Pattern EITHER = Pattern.compile("[-+]?[1-9]\\d{0,2}([.,])\\d{3}");
 
+    private static final Pattern SMALL = Pattern.compile("[-+]?\\d{1,3}");
+    private static final Pattern ZERO = Pattern.compile("[-+]?0+");
+
     private static final class Evidence {
         private int decimal;
         private int thousands;
@@ -99,9 +102,9 @@ record Marks(char decimal, char thousands, @Nullable String doubtful) {
         for (String cell : cells) {
             if (EITHER.matcher(cell).matches() && cell.indexOf(mark) >= 0) {
                 either++;
-            } else if (cell.matches("[-+]?\\d{1,3}") && !cell.matches("[-+]?0+")) {
+            } else if (SMALL.matcher(cell).matches() && !ZERO.matcher(cell).matches()) {
                 small = true;
-            } else if (!cell.matches("[-+]?0+")) {
+            } else if (!ZERO.matcher(cell).matches()) {
                 return;
             }
         }

@@ -107,7 +107,7 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
                 && cell.length() <= LONGEST
                 && (TimeCells.isClock(cell)
                         || TimeCells.dateTime(cell, true) != null
-                        || TimeCells.date(cell, true) != null && !cell.matches("\\d+\\.\\d+"));
+                        || TimeCells.date(cell, true) != null);
     }
 
     /** What stands in a column. */

@@ -193,7 +193,7 @@ final class TimeGuess {
     private int dateColumn() {
         for (int i = 0; i < table.width(); i++) {
             boolean dates = table.column(i).stream()
-                    .allMatch(cell -> TimeCells.date(cell, true) != null && !cell.matches("\\d+[.,]\\d+"));
+                    .allMatch(cell -> TimeCells.date(cell, true) != null);
             if (dates) {
                 return i;
             }
