@@ -32,6 +32,7 @@ public final class Program implements Runnable {
             "stackup",
             "skims",
             "flatness",
+            "trace",
             "statement",
             "reconcile",
             "calendar",
@@ -95,6 +96,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new Skims(tools))
                 .addSubcommand(new FlatnessOf(tools))
+                .addSubcommand(new TraceOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))
                 .addSubcommand("calendar", new WritesFile(tools, "calendar", "entries", tools.calendar()::write))

@@ -357,6 +357,8 @@ public enum ProblemKind {
     TRACE_WITHOUT_FIGURES(0, true),
     /** how many columns are read at most. */
     TRACE_TOO_WIDE(1, true),
+    /** heading somebody named, headings there are. */
+    TRACE_NO_SUCH_COLUMN(2, true),
     /** how often time began anew. */
     TRACE_TIME_JUMPS(1, true),
     /** how many bytes were read before, what the system said. */

@@ -43,6 +43,7 @@ public final class Texts {
             "speed",
             "faces",
             "facemap",
+            "trace",
             "jobsheet",
             "paper",
             "seasonsheet",

@@ -38,7 +38,7 @@ import witnessmark.trace.text.TraceReader;
  * as a trace or refused with a reason; nothing is thrown, and what is read never adds up to more than its own length.
  */
 class MalformedTraceTest {
-    private static final int COUNT = Numbers.of("traces", 100_000, 10_000_000);
+    private static final int COUNT = Numbers.of("traces", 15_000, 10_000_000);
     private static final String[] CELLS = {
         "", "NaN", "-inf", "1e999", "-0", "--", "0x1F", "999999999999999999999999", "1.2.3", "1,2,3", "\"", "\"\"", "\"1",
         "\u0000", "\ufffd", "9223372036854775807", "-9223372036854775808", "1e-400", "12:00:00", "24:61:99.9999",
