@@ -30,10 +30,11 @@ final class TraceJson {
                         .put("unit", column.unit().code())
                         .put("unitFrom", column.from().code()));
         ArrayNode questions = root.putArray("questions");
-        found.open().forEach(question -> questions
-                .addObject()
-                .put("kind", code(question.kind()))
-                .put("sentence", words.question(question)));
+        found.open()
+                .forEach(question -> questions
+                        .addObject()
+                        .put("kind", code(question.kind()))
+                        .put("sentence", words.question(question)));
         ArrayNode parts = root.putArray("parts");
         found.parts().forEach(part -> part(parts.addObject(), part));
         if (found.defects() != null) {
@@ -90,11 +91,12 @@ final class TraceJson {
                     .put("armedAfterNot", part.heat().armedAfterNot());
         }
         ArrayNode falls = node.putArray("implausibleFalls");
-        part.falls().forEach(fall -> falls.addObject()
-                .put("at", fall.at() / 1e3)
-                .put("lasted", fall.lasted() / 1e3)
-                .put("from", fall.from())
-                .put("to", fall.to()));
+        part.falls()
+                .forEach(fall -> falls.addObject()
+                        .put("at", fall.at() / 1e3)
+                        .put("lasted", fall.lasted() / 1e3)
+                        .put("from", fall.from())
+                        .put("to", fall.to()));
         put(node, "metres", part.metres());
         if (part.laps() != null) {
             node.put("laps", part.laps());

@@ -148,7 +148,8 @@ final class TraceOf implements Callable<Integer> {
     }
 
     private static double figure(String option, String text, double least, double most) {
-        Function<Double, String> plain = figure -> new java.math.BigDecimal(figure).stripTrailingZeros().toPlainString();
+        Function<Double, String> plain =
+                figure -> new java.math.BigDecimal(figure).stripTrailingZeros().toPlainString();
         try {
             double figure = Double.parseDouble(text);
             if (figure >= least && figure <= most) {

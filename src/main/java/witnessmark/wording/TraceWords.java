@@ -114,7 +114,9 @@ public final class TraceWords {
                     number(Math.floor(found.coverage() * 1000) / 10, 1)));
             if (speed.extremes().highest() != null) {
                 lines.add(texts.get(
-                        "trace.highest", rpm(speed.extremes().highest()), at(speed.extremes().highestAt())));
+                        "trace.highest",
+                        rpm(speed.extremes().highest()),
+                        at(speed.extremes().highestAt())));
             }
             lines.add(texts.get("trace.revolutions", measures.number(Math.round(speed.revolutions()))));
         }
@@ -127,8 +129,10 @@ public final class TraceWords {
         overRevs(found, lines);
         oil(found, lines);
         warmth(found, lines);
-        List<String> missing =
-                USUAL.stream().filter(kind -> !found.logs(kind)).map(this::channel).toList();
+        List<String> missing = USUAL.stream()
+                .filter(kind -> !found.logs(kind))
+                .map(this::channel)
+                .toList();
         if (!missing.isEmpty()) {
             lines.add(texts.get("trace.not_logged", measures.all(missing)));
         }
@@ -141,12 +145,16 @@ public final class TraceWords {
             return;
         }
         lines.add(texts.get("trace.over_revs", found.overRevCount()));
-        overRevs.stream().limit(SHOWN).forEach(one -> lines.add(texts.get(
-                "trace.over_rev." + key(one.how()),
-                at(one.at()),
-                rpm(one.peak()),
-                seconds(one.lasted()),
-                one.gear() == null ? texts.get("trace.gear.not_logged") : texts.get("trace.gear", one.gear()))));
+        overRevs.stream()
+                .limit(SHOWN)
+                .forEach(one -> lines.add(texts.get(
+                        "trace.over_rev." + key(one.how()),
+                        at(one.at()),
+                        rpm(one.peak()),
+                        seconds(one.lasted()),
+                        one.gear() == null
+                                ? texts.get("trace.gear.not_logged")
+                                : texts.get("trace.gear", one.gear()))));
     }
 
     private void oil(Reduction found, List<String> lines) {
@@ -156,13 +164,15 @@ public final class TraceWords {
         List<PressureDip> dips = found.dips();
         if (dips != null) {
             lines.add(texts.get("trace.dips", found.dipCount()));
-            dips.stream().limit(SHOWN).forEach(dip -> lines.add(texts.get(
-                    "trace.dip",
-                    at(dip.at()),
-                    number(dip.lowest(), 2),
-                    rpm(dip.speed()),
-                    number(dip.floor(), 2),
-                    seconds(dip.lasted()))));
+            dips.stream()
+                    .limit(SHOWN)
+                    .forEach(dip -> lines.add(texts.get(
+                            "trace.dip",
+                            at(dip.at()),
+                            number(dip.lowest(), 2),
+                            rpm(dip.speed()),
+                            number(dip.floor(), 2),
+                            seconds(dip.lasted()))));
         }
         OilTrend trend = found.oilTrend();
         Double last = trend == null ? null : trend.declined();
@@ -190,8 +200,8 @@ public final class TraceWords {
             lines.add(texts.get("trace.heat", heat.ifArmed(), heat.ifNot()));
         }
         found.falls()
-                .forEach(fall -> lines.add(texts.get(
-                        "trace.fall", at(fall.at()), number(fall.from(), 1), number(fall.to(), 1))));
+                .forEach(fall -> lines.add(
+                        texts.get("trace.fall", at(fall.at()), number(fall.from(), 1), number(fall.to(), 1))));
     }
 
     /** Time at each speed, a line for each band that has some. */
@@ -250,7 +260,10 @@ public final class TraceWords {
 
     private String number(double figure, int decimals) {
         return measures.number(
-                BigDecimal.valueOf(figure).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros(), decimals);
+                BigDecimal.valueOf(figure)
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .stripTrailingZeros(),
+                decimals);
     }
 
     private static String key(Enum<?> word) {

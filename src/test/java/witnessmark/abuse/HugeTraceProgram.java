@@ -23,7 +23,8 @@ public final class HugeTraceProgram {
 
     public static void main(String[] args) {
         long size = Long.parseLong(args[0]);
-        TraceForm form = ReduceTrace.recognised(() -> new Made(size), null).orThrow().form();
+        TraceForm form =
+                ReduceTrace.recognised(() -> new Made(size), null).orThrow().form();
         Reducer reducer = new Reducer(TraceSettings.usual());
         SampleSink sink = SampleSink.both(
                 reducer, SampleSink.both(new KeptWriter(OutputStream.nullOutputStream()), new SampleDigest()));

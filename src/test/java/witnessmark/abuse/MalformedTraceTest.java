@@ -40,10 +40,41 @@ import witnessmark.trace.text.TraceReader;
 class MalformedTraceTest {
     private static final int COUNT = Numbers.of("traces", 15_000, 10_000_000);
     private static final String[] CELLS = {
-        "", "NaN", "-inf", "1e999", "-0", "--", "0x1F", "999999999999999999999999", "1.2.3", "1,2,3", "\"", "\"\"", "\"1",
-        "\u0000", "\ufffd", "9223372036854775807", "-9223372036854775808", "1e-400", "12:00:00", "24:61:99.9999",
-        "2026-02-30", "31/12/1969 23:59:59", "\u221e", "=1+1", "<html>", "true", ".", ",", "+", "1e", "\t", " ", "1 000",
-        "4.9e-324", "1.7976931348623157e308"
+        "",
+        "NaN",
+        "-inf",
+        "1e999",
+        "-0",
+        "--",
+        "0x1F",
+        "999999999999999999999999",
+        "1.2.3",
+        "1,2,3",
+        "\"",
+        "\"\"",
+        "\"1",
+        "\u0000",
+        "\ufffd",
+        "9223372036854775807",
+        "-9223372036854775808",
+        "1e-400",
+        "12:00:00",
+        "24:61:99.9999",
+        "2026-02-30",
+        "31/12/1969 23:59:59",
+        "\u221e",
+        "=1+1",
+        "<html>",
+        "true",
+        ".",
+        ",",
+        "+",
+        "1e",
+        "\t",
+        " ",
+        "1 000",
+        "4.9e-324",
+        "1.7976931348623157e308"
     };
     private static final TraceSettings SETTINGS = TraceSettings.usual().with(TraceSetting.OVER_REV_ABOVE, 7000);
 
@@ -63,8 +94,7 @@ class MalformedTraceTest {
             try {
                 came = read(spoilt, random);
             } catch (RuntimeException | AssertionError e) {
-                throw new AssertionError(
-                        "trace " + i + ": " + new String(spoilt, StandardCharsets.ISO_8859_1), e);
+                throw new AssertionError("trace " + i + ": " + new String(spoilt, StandardCharsets.ISO_8859_1), e);
             }
             told.merge(came, 1, Integer::sum);
         }
@@ -75,7 +105,8 @@ class MalformedTraceTest {
     private static String read(byte[] bytes, Random random) throws Exception {
         byte[] text;
         try {
-            text = Packed.open(new ByteArrayInputStream(bytes), null, UnpackLimits.usual()).readAllBytes();
+            text = Packed.open(new ByteArrayInputStream(bytes), null, UnpackLimits.usual())
+                    .readAllBytes();
         } catch (PackedProblem e) {
             return e.problem().kind().name();
         }
@@ -153,7 +184,8 @@ class MalformedTraceTest {
         for (char each : ",;\t|".toCharArray()) {
             delimiter = lines.get(line).indexOf(each) > 0 && random.nextInt(5) > 0 ? String.valueOf(each) : delimiter;
         }
-        List<String> cells = new ArrayList<>(Arrays.asList(lines.get(line).split(java.util.regex.Pattern.quote(delimiter), -1)));
+        List<String> cells =
+                new ArrayList<>(Arrays.asList(lines.get(line).split(java.util.regex.Pattern.quote(delimiter), -1)));
         int cell = random.nextInt(cells.size());
         switch (random.nextInt(9)) {
             case 0 -> cells.set(cell, CELLS[random.nextInt(CELLS.length)]);

@@ -112,9 +112,11 @@ class BadTracesTest {
                 row.set(1 + Story.KINDS.indexOf(ChannelKind.WATER_TEMPERATURE), "-40.0");
             }
         }));
-        assertThat(read.defects().of(DefectKind.SPIKE)).singleElement().satisfies(spike -> assertThat(spike.channel())
-                .isEqualTo("Water Temp"));
-        assertThat(read.only().extremes().get(ChannelKind.WATER_TEMPERATURE).lowest()).isGreaterThan(40);
+        assertThat(read.defects().of(DefectKind.SPIKE))
+                .singleElement()
+                .satisfies(spike -> assertThat(spike.channel()).isEqualTo("Water Temp"));
+        assertThat(read.only().extremes().get(ChannelKind.WATER_TEMPERATURE).lowest())
+                .isGreaterThan(40);
     }
 
     @Test
@@ -124,10 +126,11 @@ class BadTracesTest {
                 row.set(1 + Story.KINDS.indexOf(ChannelKind.WATER_TEMPERATURE), "120.0");
             }
         }));
-        assertThat(read.defects().of(DefectKind.SENSOR_JUMP)).singleElement().satisfies(jump -> assertThat(
-                        jump.samples())
-                .isEqualTo(5));
-        assertThat(read.only().extremes().get(ChannelKind.WATER_TEMPERATURE).highest()).isLessThan(100);
+        assertThat(read.defects().of(DefectKind.SENSOR_JUMP))
+                .singleElement()
+                .satisfies(jump -> assertThat(jump.samples()).isEqualTo(5));
+        assertThat(read.only().extremes().get(ChannelKind.WATER_TEMPERATURE).highest())
+                .isLessThan(100);
     }
 
     @Test
@@ -186,9 +189,9 @@ class BadTracesTest {
                 row.set(1, "5000");
             }
         }));
-        assertThat(read.defects().of(DefectKind.FROZEN)).singleElement().satisfies(frozen -> assertThat(
-                        frozen.until() - frozen.from())
-                .isEqualTo(14_950_000));
+        assertThat(read.defects().of(DefectKind.FROZEN))
+                .singleElement()
+                .satisfies(frozen -> assertThat(frozen.until() - frozen.from()).isEqualTo(14_950_000));
         assertThat(read.only().speed().covered()).isEqualTo(59_950 - 14_950);
         assertThat(read.only().speed().running()).isEqualTo(59_950 - 14_950);
     }
@@ -244,7 +247,8 @@ class BadTracesTest {
     @Test
     void what_can_be_read_in_two_ways_is_asked() {
         assertThat(asked("Engine Speed;Throttle\n6000;50\n6100;60\n6200;70\n")).contains(Question.Kind.SAMPLE_RATE);
-        assertThat(asked("Time;Engine Speed\n0;6000\n10;6050\n20;6100\n30;6200\n")).contains(Question.Kind.TIME_UNIT);
+        assertThat(asked("Time;Engine Speed\n0;6000\n10;6050\n20;6100\n30;6200\n"))
+                .contains(Question.Kind.TIME_UNIT);
         assertThat(asked("Engine Speed;Throttle\n6,100;1,250\n6,200;1,500\n")).contains(Question.Kind.DECIMAL_MARK);
         assertThat(asked("Sample rate: 100\nTime [s];Engine Speed\n0.0;6000\n0.1;6050\n0.2;6100\n"))
                 .contains(Question.Kind.RATE_SAYS_OTHERWISE);
@@ -288,13 +292,13 @@ class BadTracesTest {
             }
         };
         Outcome<TraceRead> broken = TraceReader.read(breaks, form, nothing(), Watch.none());
-        assertThat(broken.problems()).containsExactly(Problem.of(ProblemKind.TRACE_BROKE_OFF, 20_000L, "stick pulled out"));
+        assertThat(broken.problems())
+                .containsExactly(Problem.of(ProblemKind.TRACE_BROKE_OFF, 20_000L, "stick pulled out"));
         AtomicLong seen = new AtomicLong();
-        Outcome<TraceRead> stopped = TraceReader.read(
-                Reads.inPieces(bytes, () -> 1000), form, nothing(), read -> {
-                    seen.set(read);
-                    return read < 10_000;
-                });
+        Outcome<TraceRead> stopped = TraceReader.read(Reads.inPieces(bytes, () -> 1000), form, nothing(), read -> {
+            seen.set(read);
+            return read < 10_000;
+        });
         assertThat(stopped.problems()).containsExactly(Problem.of(ProblemKind.TRACE_STOPPED, seen.get()));
         assertThat(seen.get()).isBetween(10_000L, 11_000L);
         KeptWriter full = new KeptWriter(new java.io.OutputStream() {

@@ -50,14 +50,18 @@ class KeptTest {
                 for (int c = 0; c < values.length; c++) {
                     Samples samples = kept.samples(part, c);
                     assertThat(samples.micros()).as("seed " + seed).isEqualTo(micros);
-                    assertThat(bits(samples.values())).as("seed %d, channel %d", seed, c).isEqualTo(bits(values[c]));
+                    assertThat(bits(samples.values()))
+                            .as("seed %d, channel %d", seed, c)
+                            .isEqualTo(bits(values[c]));
                 }
             }
             long from = micros[rows / 3];
             long until = micros[rows - 1 - rows / 4];
             Samples middle = kept.samples(0, 1, from, until);
             assertThat(middle.micros())
-                    .isEqualTo(Arrays.stream(micros).filter(t -> t >= from && t <= until).toArray());
+                    .isEqualTo(Arrays.stream(micros)
+                            .filter(t -> t >= from && t <= until)
+                            .toArray());
         }
     }
 
@@ -86,11 +90,15 @@ class KeptTest {
                 holes += Double.isNaN(envelope.least(i)) ? 1 : 0;
             }
             double[] seen = Arrays.copyOfRange(values[0], from, until + 1);
-            assertThat((Double) low).as("zoom " + zoom).isEqualTo((Double) Arrays.stream(seen).filter(v -> v == v).min().orElse(Double.NaN));
-            assertThat((Double) high).as("zoom " + zoom).isEqualTo((Double) Arrays.stream(seen).filter(v -> v == v).max().orElse(Double.NaN));
+            assertThat((Double) low).as("zoom " + zoom).isEqualTo((Double)
+                    Arrays.stream(seen).filter(v -> v == v).min().orElse(Double.NaN));
+            assertThat((Double) high).as("zoom " + zoom).isEqualTo((Double)
+                    Arrays.stream(seen).filter(v -> v == v).max().orElse(Double.NaN));
             double none = Arrays.stream(seen).filter(Double::isNaN).count() / (double) seen.length;
             if (until - from > pieces) {
-                assertThat(holes / (double) pieces).as("zoom " + zoom).isBetween(none - 0.05 - 8.0 / pieces, none + 0.05);
+                assertThat(holes / (double) pieces)
+                        .as("zoom " + zoom)
+                        .isBetween(none - 0.05 - 8.0 / pieces, none + 0.05);
             }
         }
     }
@@ -134,7 +142,8 @@ class KeptTest {
     private static String digest(byte[] bytes) {
         TraceForm form = Reads.recognise(bytes).orThrow().form();
         SampleDigest digest = new SampleDigest();
-        TraceReader.read(new ByteArrayInputStream(bytes), form, digest, Watch.none()).orThrow();
+        TraceReader.read(new ByteArrayInputStream(bytes), form, digest, Watch.none())
+                .orThrow();
         return digest.text();
     }
 
@@ -144,7 +153,8 @@ class KeptTest {
         List<ColumnForm> columns = new ArrayList<>();
         List<Long> steps = new ArrayList<>();
         for (int c = 0; c < values.length; c++) {
-            columns.add(ColumnForm.other("channel \u00b0 " + c).as(c == 0 ? ChannelKind.ENGINE_SPEED : ChannelKind.OTHER));
+            columns.add(
+                    ColumnForm.other("channel \u00b0 " + c).as(c == 0 ? ChannelKind.ENGINE_SPEED : ChannelKind.OTHER));
             steps.add(1000L);
         }
         writer.begin(new Layout(columns, steps));

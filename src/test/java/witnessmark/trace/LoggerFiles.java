@@ -68,7 +68,8 @@ public final class LoggerFiles {
             rows.get(i).set(oil, Dialect.plain(story.get(i, ChannelKind.OIL_PRESSURE) * share, 2));
         }
         int at = 5000;
-        while (Math.min(story.get(at - 1, ChannelKind.ENGINE_SPEED), story.get(at + 63, ChannelKind.ENGINE_SPEED)) < 1500) {
+        while (Math.min(story.get(at - 1, ChannelKind.ENGINE_SPEED), story.get(at + 63, ChannelKind.ENGINE_SPEED))
+                < 1500) {
             at++;
         }
         for (int i = at; i < at + 63; i++) {

@@ -40,7 +40,8 @@ class PackedTest {
         assertThat(problem(zip)).isEqualTo(ProblemKind.PACKED_SEVERAL);
         assertThat(Packed.names(new ByteArrayInputStream(zip), USUAL))
                 .containsExactly("../../evil.csv", "C:\\other.csv");
-        assertThat(Reads.all(Packed.open(new ByteArrayInputStream(zip), "../../evil.csv", USUAL))).isEqualTo(TEXT);
+        assertThat(Reads.all(Packed.open(new ByteArrayInputStream(zip), "../../evil.csv", USUAL)))
+                .isEqualTo(TEXT);
         assertThatThrownBy(() -> Packed.open(new ByteArrayInputStream(zip), "evil.csv", USUAL))
                 .isInstanceOfSatisfying(
                         PackedProblem.class,
@@ -84,7 +85,8 @@ class PackedTest {
         for (int i = 0; i < 3000; i++) {
             byte[] whole = i % 2 == 0 ? gzip : zip;
             byte[] spoilt = random.nextBoolean() ? Arrays.copyOf(whole, random.nextInt(whole.length)) : whole.clone();
-            spoilt[random.nextInt(Math.max(1, spoilt.length / 2))] ^= spoilt.length == 0 ? 0 : (byte) (1 << random.nextInt(8));
+            spoilt[random.nextInt(Math.max(1, spoilt.length / 2))] ^=
+                    spoilt.length == 0 ? 0 : (byte) (1 << random.nextInt(8));
             try {
                 opened(spoilt);
             } catch (PackedProblem e) {

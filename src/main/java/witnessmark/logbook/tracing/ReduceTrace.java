@@ -56,8 +56,9 @@ public final class ReduceTrace {
      * @return what was found, or why nothing was
      */
     public static Outcome<Found> of(Source source, TraceAnswers said, TraceSettings settings, LongPredicate goOn) {
-        return recognised(source, said.entry()).then(recognised -> said.putRight(recognised.form())
-                .then(form -> reduced(source, said, recognised, form, settings, goOn)));
+        return recognised(source, said.entry())
+                .then(recognised -> said.putRight(recognised.form())
+                        .then(form -> reduced(source, said, recognised, form, settings, goOn)));
     }
 
     /** How the beginning of a file is understood. */

@@ -48,8 +48,7 @@ public record TraceAnswers(
             if (form.named(heading) < 0) {
                 List<String> there =
                         form.columns().stream().map(ColumnForm::heading).toList();
-                return Outcome.didNot(
-                        Problem.of(ProblemKind.TRACE_NO_SUCH_COLUMN, heading, String.join(", ", there)));
+                return Outcome.didNot(Problem.of(ProblemKind.TRACE_NO_SUCH_COLUMN, heading, String.join(", ", there)));
             }
         }
         for (Map.Entry<String, ChannelKind> said : channels.entrySet()) {
@@ -97,9 +96,11 @@ public record TraceAnswers(
             case SAMPLE_RATE -> putRight.time().known();
             case TIME_UNIT, RATE_SAYS_OTHERWISE -> rate != null || time != null;
             case DECIMAL_MARK -> decimal != null;
-            case UNIT -> putRight.columns().get(question.column()).from() == ColumnForm.From.PERSON
-                    || putRight.columns().get(question.column()).kind().oftenMany();
-            case WHICH_CHANNEL -> channels.containsValue((ChannelKind) question.facts().get(0));
+            case UNIT ->
+                putRight.columns().get(question.column()).from() == ColumnForm.From.PERSON
+                        || putRight.columns().get(question.column()).kind().oftenMany();
+            case WHICH_CHANNEL ->
+                channels.containsValue((ChannelKind) question.facts().get(0));
             default -> false;
         };
     }

@@ -87,8 +87,7 @@ final class Coding {
 
     private static boolean exact(double value, long bits, int places) {
         double scaled = value * TENS[places];
-        return Math.abs(scaled) < LARGEST
-                && Double.doubleToRawLongBits(Math.round(scaled) / TENS[places]) == bits;
+        return Math.abs(scaled) < LARGEST && Double.doubleToRawLongBits(Math.round(scaled) / TENS[places]) == bits;
     }
 
     private static void bits(double[] values, int count, Numbers into) {

@@ -38,11 +38,7 @@ public final class KeptReader {
             throw new KeptDamaged("no end");
         }
         Numbers.Reading numbers = Frame.read(
-                bytes,
-                number(trailer, 0, 8),
-                (int) number(trailer, 8, 4),
-                (int) number(trailer, 12, 4),
-                LARGEST_INDEX);
+                bytes, number(trailer, 0, 8), (int) number(trailer, 8, 4), (int) number(trailer, 12, 4), LARGEST_INDEX);
         try {
             return read(bytes, numbers);
         } catch (IllegalArgumentException e) {
@@ -141,8 +137,7 @@ public final class KeptReader {
     }
 
     private Samples samples(Block block) throws IOException {
-        Numbers.Reading numbers =
-                Frame.read(bytes, block.at(), block.length(), block.checksum(), LARGEST_BLOCK);
+        Numbers.Reading numbers = Frame.read(bytes, block.at(), block.length(), block.checksum(), LARGEST_BLOCK);
         long[] micros = Coding.times(block.samples(), numbers);
         return new Samples(micros, Coding.figures(block.samples(), numbers));
     }
@@ -178,8 +173,8 @@ public final class KeptReader {
     }
 
     private void buckets(Block block, Envelope envelope) throws IOException {
-        Numbers.Reading numbers = Frame.read(
-                bytes, block.envelopeAt(), block.envelopeLength(), block.envelopeChecksum(), LARGEST_BLOCK);
+        Numbers.Reading numbers =
+                Frame.read(bytes, block.envelopeAt(), block.envelopeLength(), block.envelopeChecksum(), LARGEST_BLOCK);
         int buckets = (block.samples() + Block.BUCKET - 1) / Block.BUCKET;
         long[] times = Coding.times(buckets, numbers);
         double[] least = Coding.figures(buckets, numbers);

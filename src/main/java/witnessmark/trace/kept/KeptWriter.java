@@ -49,7 +49,8 @@ public final class KeptWriter implements SampleSink {
         columns = layout.columns();
         fillings = new Filling[columns.size()];
         for (int i = 0; i < fillings.length; i++) {
-            fillings[i] = new Filling(layout.steps().get(i) > 0 && layout.steps().get(i) < layout.step() * 3 / 2);
+            fillings[i] =
+                    new Filling(layout.steps().get(i) > 0 && layout.steps().get(i) < layout.step() * 3 / 2);
         }
         write(Frame.MAGIC, Frame.MAGIC.length);
         openPart();

@@ -30,7 +30,8 @@ record Marks(char decimal, char thousands, @Nullable String doubtful) {
         Evidence point = new Evidence();
         char other = 0;
         for (int i = 0; i < table.width(); i++) {
-            List<String> cells = table.column(i).stream().filter(Table::isNumber).toList();
+            List<String> cells =
+                    table.column(i).stream().filter(Table::isNumber).toList();
             for (String cell : cells) {
                 weigh(cell, comma, point);
                 other = other == 0 ? otherThousands(cell) : other;

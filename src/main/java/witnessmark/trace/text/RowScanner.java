@@ -195,10 +195,7 @@ final class RowScanner {
                 places = p - first;
                 digits += places;
             }
-            if (digits > 0
-                    && digits <= MOST_DIGITS
-                    && whole < EXACT
-                    && (ch == '\n' || ch == '\r' || isDelimiter(ch))) {
+            if (digits > 0 && digits <= MOST_DIGITS && whole < EXACT && (ch == '\n' || ch == '\r' || isDelimiter(ch))) {
                 double value = whole / TENS[places];
                 values[cell] = minus ? -value : value;
                 kinds[cell] = NUMBER;

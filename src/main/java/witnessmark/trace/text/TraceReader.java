@@ -9,9 +9,9 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.trace.DefectLog;
 import witnessmark.trace.SampleSink;
 import witnessmark.trace.Watch;
+import witnessmark.trace.packed.PackedProblem;
 import witnessmark.trace.result.TraceForm;
 import witnessmark.trace.result.TraceRead;
-import witnessmark.trace.packed.PackedProblem;
 
 /** Reads all of a trace in one pass and hands on its samples. */
 public final class TraceReader {

@@ -44,13 +44,16 @@ class DecimalsTest {
         return sign
                 + switch (random.nextInt(6)) {
                     case 0 -> Long.toString(random.nextLong(0, Long.MAX_VALUE));
-                    case 1 -> Double.toString(Math.abs(Double.longBitsToDouble(random.nextLong())))
-                            .replace("NaN", "0.1")
-                            .replace("Infinity", "0.2");
+                    case 1 ->
+                        Double.toString(Math.abs(Double.longBitsToDouble(random.nextLong())))
+                                .replace("NaN", "0.1")
+                                .replace("Infinity", "0.2");
                     case 2 -> digits(random, 25) + "." + digits(random, 25);
                     case 3 -> digits(random, 4) + "e" + (random.nextInt(640) - 320);
                     case 4 -> (random.nextBoolean() ? "." : "0.") + digits(random, 8);
-                    default -> BigDecimal.valueOf(random.nextInt(10_000_000), random.nextInt(6)).toPlainString();
+                    default ->
+                        BigDecimal.valueOf(random.nextInt(10_000_000), random.nextInt(6))
+                                .toPlainString();
                 };
     }
 
