@@ -33,6 +33,7 @@ public final class Program implements Runnable {
             "skims",
             "trends",
             "flatness",
+            "trace",
             "statement",
             "reconcile",
             "calendar",
@@ -97,6 +98,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Skims(tools))
                 .addSubcommand(new TrendsOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
+                .addSubcommand(new TraceOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))
                 .addSubcommand("calendar", new WritesFile(tools, "calendar", "entries", tools.calendar()::write))

@@ -359,12 +359,16 @@ public enum ProblemKind {
     TRACE_WITHOUT_FIGURES(0, true),
     /** how many columns are read at most. */
     TRACE_TOO_WIDE(1, true),
+    /** heading somebody named, headings there are. */
+    TRACE_NO_SUCH_COLUMN(2, true),
     /** how often time began anew. */
     TRACE_TIME_JUMPS(1, true),
     /** how many bytes were read before, what the system said. */
     TRACE_BROKE_OFF(2, true),
     /** how many bytes were read before. */
     TRACE_STOPPED(1, true),
+    /** what the system said: its samples cannot be written. */
+    TRACE_NOT_KEPT(1, true),
     /** how long it lasts by its time, how long the run lasted, how many times as much it is: a wrong time base. */
     TRACE_TIME_BASE(3, true),
     /** what the archive says is wrong with it. */

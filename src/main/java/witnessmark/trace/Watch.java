@@ -6,7 +6,7 @@ public interface Watch {
     /**
      * Called after each piece that was read.
      *
-     * @param bytes read so far of what was handed in, before unpacking
+     * @param bytes of the text read so far, unpacked
      * @return whether to go on
      */
     boolean goOn(long bytes);

@@ -44,6 +44,7 @@ public final class Texts {
             "faces",
             "facemap",
             "trends",
+            "trace",
             "jobsheet",
             "paper",
             "seasonsheet",

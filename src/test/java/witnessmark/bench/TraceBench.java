@@ -37,7 +37,9 @@ public final class TraceBench {
 
     public static void main(String[] args) throws IOException {
         byte[] bytes = trace((args.length == 0 ? 100 : Integer.parseInt(args[0])) << 20);
-        Work[] works = {() -> fastCsv(bytes, false), () -> fastCsv(bytes, true), () -> numbers(bytes), () -> reduced(bytes)};
+        Work[] works = {
+            () -> fastCsv(bytes, false), () -> fastCsv(bytes, true), () -> numbers(bytes), () -> reduced(bytes)
+        };
         String[] names = {"FastCSV, texts", "FastCSV, parseDouble", "this, numbers", "this, reduced"};
         double[][] took = new double[works.length][ROUNDS];
         double kept = 0;
@@ -50,8 +52,7 @@ public final class TraceBench {
         }
         for (int i = 0; i < works.length; i++) {
             java.util.Arrays.sort(took[i]);
-            System.out.printf(
-                    Locale.ROOT, "%-22s %7.1f MB/s%n", names[i], bytes.length / 1e6 / took[i][ROUNDS / 2]);
+            System.out.printf(Locale.ROOT, "%-22s %7.1f MB/s%n", names[i], bytes.length / 1e6 / took[i][ROUNDS / 2]);
         }
         System.out.printf(
                 Locale.ROOT,
@@ -64,7 +65,9 @@ public final class TraceBench {
         StringBuilder text = new StringBuilder(size + 400).append(HEADING);
         SplittableRandom random = new SplittableRandom(17);
         for (int row = 0; text.length() < size; row++) {
-            text.append(row / 50).append('.').append(String.valueOf(100 + row % 50 * 2).substring(1));
+            text.append(row / 50)
+                    .append('.')
+                    .append(String.valueOf(100 + row % 50 * 2).substring(1));
             text.append(',').append(3000 + random.nextInt(5200));
             decimal(text, random.nextInt(1000), 1);
             decimal(text, random.nextInt(2300), 1);
@@ -122,8 +125,10 @@ public final class TraceBench {
     }
 
     private static void read(byte[] bytes, SampleSink sink) {
-        Recognised recognised = Recognition.of(bytes, Math.min(bytes.length, Recognition.HEAD), false).orThrow();
-        TraceReader.read(new ByteArrayInputStream(bytes), recognised.form(), sink, Watch.none()).orThrow();
+        Recognised recognised = Recognition.of(bytes, Math.min(bytes.length, Recognition.HEAD), false)
+                .orThrow();
+        TraceReader.read(new ByteArrayInputStream(bytes), recognised.form(), sink, Watch.none())
+                .orThrow();
     }
 
     private static final class Sum implements SampleSink {

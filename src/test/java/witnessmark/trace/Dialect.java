@@ -67,16 +67,31 @@ public enum Dialect {
         NONE_RATE_STATED
     }
 
-    private static final List<String> NAMES = List.of(
-            "Engine Speed", "Throttle", "Speed", "Lat G", "Oil Press", "Oil Temp", "Water Temp", "Gear", "Lap");
+    private static final List<String> NAMES =
+            List.of("Engine Speed", "Throttle", "Speed", "Lat G", "Oil Press", "Oil Temp", "Water Temp", "Gear", "Lap");
     private static final List<String> GERMAN = List.of(
-            "Drehzahl", "Drosselklappe", "Geschwindigkeit", "Querbeschleunigung", "\u00d6ldruck", "\u00d6ltemperatur",
-            "Wassertemperatur", "Gang", "Runde");
+            "Drehzahl",
+            "Drosselklappe",
+            "Geschwindigkeit",
+            "Querbeschleunigung",
+            "\u00d6ldruck",
+            "\u00d6ltemperatur",
+            "Wassertemperatur",
+            "Gang",
+            "Runde");
     private static final List<String> FRENCH_NAMES = List.of(
-            "R\u00e9gime moteur", "Papillon", "Vitesse", "Acc\u00e9l\u00e9ration lat\u00e9rale", "Pression huile",
-            "Temp\u00e9rature huile", "Temp\u00e9rature eau", "Rapport", "Tour");
+            "R\u00e9gime moteur",
+            "Papillon",
+            "Vitesse",
+            "Acc\u00e9l\u00e9ration lat\u00e9rale",
+            "Pression huile",
+            "Temp\u00e9rature huile",
+            "Temp\u00e9rature eau",
+            "Rapport",
+            "Tour");
     private static final List<String> UNITS = List.of("rpm", "%", "km/h", "g", "bar", "\u00b0C", "\u00b0C", "", "");
-    private static final List<String> IMPERIAL_UNITS = List.of("rpm", "%", "mph", "g", "psi", "\u00b0F", "\u00b0F", "", "");
+    private static final List<String> IMPERIAL_UNITS =
+            List.of("rpm", "%", "mph", "g", "psi", "\u00b0F", "\u00b0F", "", "");
     private static final LocalDateTime BEGINS = LocalDateTime.of(2026, 5, 3, 14, 59, 50);
 
     private final Look look;
@@ -98,7 +113,8 @@ public enum Dialect {
         for (int i = 0; i < story.samples; i++) {
             String row = row(story, i);
             if (look.noNumbers && i % 7 == 3) {
-                row = row(story, i).replaceAll(";[^;]*$", ";" + List.of("NaN", "-", "#N/A").get(i % 3));
+                row = row(story, i)
+                        .replaceAll(";[^;]*$", ";" + List.of("NaN", "-", "#N/A").get(i % 3));
             }
             text.append(row).append(look.lineEnd);
             if (look.again && i % 97 == 96) {
@@ -117,13 +133,15 @@ public enum Dialect {
     private String heading(Story story, StringBuilder text) {
         if (look.before || look.time == Time.NONE_RATE_STATED) {
             text.append("# Logger").append(look.delimiter).append("unit 3").append(look.lineEnd);
-            text.append("# Sample rate").append(look.delimiter).append(story.rate).append(look.lineEnd);
+            text.append("# Sample rate")
+                    .append(look.delimiter)
+                    .append(story.rate)
+                    .append(look.lineEnd);
             text.append("# Date").append(look.delimiter).append("2026-05-03").append(look.lineEnd);
             text.append(look.lineEnd);
         }
-        List<String> names = look.headings == Headings.GERMAN
-                ? GERMAN
-                : look.headings == Headings.FRENCH ? FRENCH_NAMES : NAMES;
+        List<String> names =
+                look.headings == Headings.GERMAN ? GERMAN : look.headings == Headings.FRENCH ? FRENCH_NAMES : NAMES;
         List<String> units = look.headings == Headings.IMPERIAL ? IMPERIAL_UNITS : UNITS;
         boolean bare = look.headings == Headings.BARE
                 || look.headings == Headings.UNITS_ROW
@@ -172,9 +190,11 @@ public enum Dialect {
         String time = switch (look.time) {
             case SECONDS -> figure(micros / 1e6, 3);
             case MILLISECONDS -> Long.toString(micros / 1000);
-            case CLOCK -> BEGINS.plusNanos(micros * 1000).format(DateTimeFormatter.ofPattern("HH:mm:ss.SSS", Locale.ROOT));
-            case DATE_TIME -> BEGINS.plusNanos(micros * 1000)
-                    .format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss.SSS", Locale.ROOT));
+            case CLOCK ->
+                BEGINS.plusNanos(micros * 1000).format(DateTimeFormatter.ofPattern("HH:mm:ss.SSS", Locale.ROOT));
+            case DATE_TIME ->
+                BEGINS.plusNanos(micros * 1000)
+                        .format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss.SSS", Locale.ROOT));
             case NONE_RATE_STATED -> null;
         };
         List<String> cells = new ArrayList<>();

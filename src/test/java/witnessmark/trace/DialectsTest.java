@@ -18,9 +18,8 @@ import witnessmark.trace.result.TraceSettings;
 class DialectsTest {
     private static final int TRACES = 30;
     private static final double LIMIT = 7200;
-    private static final TraceSettings SETTINGS = TraceSettings.usual()
-            .with(TraceSetting.OVER_REV_ABOVE, LIMIT)
-            .with(TraceSetting.HIGH_SPEED_FROM, 6000);
+    private static final TraceSettings SETTINGS =
+            TraceSettings.usual().with(TraceSetting.OVER_REV_ABOVE, LIMIT).with(TraceSetting.HIGH_SPEED_FROM, 6000);
 
     @ParameterizedTest
     @EnumSource
@@ -54,9 +53,7 @@ class DialectsTest {
         assertThat(found.metres()).as(which).isCloseTo(sums.metres(), rel(sums.metres()));
         assertThat(speed.extremes().highest()).as(which).isEqualTo(sums.highestHeld(ChannelKind.ENGINE_SPEED));
         Extremes oil = found.extremes().get(ChannelKind.OIL_PRESSURE);
-        assertThat(oil.highest())
-                .as(which)
-                .isCloseTo(sums.highestHeld(ChannelKind.OIL_PRESSURE), within(1e-9));
+        assertThat(oil.highest()).as(which).isCloseTo(sums.highestHeld(ChannelKind.OIL_PRESSURE), within(1e-9));
         if (!slow) {
             assertThat(found.extremes().get(ChannelKind.WATER_TEMPERATURE).highest())
                     .as(which)

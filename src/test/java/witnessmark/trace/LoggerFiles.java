@@ -11,7 +11,7 @@ public final class LoggerFiles {
     private LoggerFiles() {}
 
     /** Run 3 of 21 March, car 57: oil pressure at nothing for four samples, twice. */
-    static String falseDips() {
+    public static String falseDips() {
         Story story = Story.of(321, 20, 1452);
         for (int at : new int[] {6200, 20_400}) {
             for (int i = at; i < at + 4; i++) {
@@ -22,7 +22,7 @@ public final class LoggerFiles {
     }
 
     /** Qualifying of 11 April, car 57: semicolons, decimal commas, a row of units. */
-    static String semicolons() {
+    public static String semicolons() {
         String text = Dialect.SEMICOLON_DECIMAL_COMMA.text(Story.of(411, 20, 1308), 0);
         int end = text.indexOf('\n');
         String heading = text.substring(0, end).replaceAll(" \\[[^]]*]", "");
@@ -30,7 +30,7 @@ public final class LoggerFiles {
     }
 
     /** Race 1 of 3 May, car 41: 9 340 rpm for 21 samples with the throttle shut. */
-    static String mechanicalOverRev() {
+    public static String mechanicalOverRev() {
         Story story = Story.of(503, 50, 1800);
         int at = 41_000;
         for (int i = -40; i < 60; i++) {
@@ -43,14 +43,14 @@ public final class LoggerFiles {
     }
 
     /** Practice 1 of 23 May, car 57: one sample of 19 800 rpm. */
-    static String spike() {
+    public static String spike() {
         Story story = Story.of(523, 20, 1680);
         story.set(12_345, ChannelKind.ENGINE_SPEED, 19_800);
         return story.csv();
     }
 
     /** Race 1 of 24 May, car 41: water falls to 62 °C while the engine is hot. */
-    static String steam() {
+    public static String steam() {
         Story story = Story.of(524, 10, 1254);
         for (int i = 9000; i < story.samples; i++) {
             story.set(i, ChannelKind.WATER_TEMPERATURE, Math.max(62, 94 - (i - 9000) * 0.2));
@@ -59,7 +59,7 @@ public final class LoggerFiles {
     }
 
     /** Race 2 of 14 June, car 57: nothing logged for 3.2 s; oil pressure goes down. */
-    static String declining(String lost) {
+    public static String declining(String lost) {
         Story story = Story.of(614, 20, 894);
         List<List<String>> rows = story.rows();
         int oil = 1 + Story.KINDS.indexOf(ChannelKind.OIL_PRESSURE);
@@ -68,7 +68,8 @@ public final class LoggerFiles {
             rows.get(i).set(oil, Dialect.plain(story.get(i, ChannelKind.OIL_PRESSURE) * share, 2));
         }
         int at = 5000;
-        while (Math.min(story.get(at - 1, ChannelKind.ENGINE_SPEED), story.get(at + 63, ChannelKind.ENGINE_SPEED)) < 1500) {
+        while (Math.min(story.get(at - 1, ChannelKind.ENGINE_SPEED), story.get(at + 63, ChannelKind.ENGINE_SPEED))
+                < 1500) {
             at++;
         }
         for (int i = at; i < at + 63; i++) {
@@ -80,7 +81,7 @@ public final class LoggerFiles {
     }
 
     /** Race 2 of 5 July, car 57: the time runs ten times too slow in the file, so that it lasts ten times as long. */
-    static String wrongTimeBase() {
+    public static String wrongTimeBase() {
         Story story = Story.of(705, 20, 1656);
         List<List<String>> rows = story.rows();
         for (int i = 0; i < rows.size(); i++) {
@@ -90,12 +91,12 @@ public final class LoggerFiles {
     }
 
     /** Practice 2 of 22 August, car 57: taken in twice. */
-    static String twice() {
+    public static String twice() {
         return Story.of(822, 20, 1560).csv();
     }
 
     /** Practice 1 of 12 September, car 57: no oil temperature. */
-    static String withoutOilTemperature() {
+    public static String withoutOilTemperature() {
         int column = 1 + Story.KINDS.indexOf(ChannelKind.OIL_TEMPERATURE);
         StringBuilder text = new StringBuilder();
         for (String line : Story.of(912, 20, 1650).csv().split("\n")) {
@@ -107,7 +108,7 @@ public final class LoggerFiles {
     }
 
     /** Race of 4 October, car 41: the clock was not set. */
-    static String clockNotSet() {
+    public static String clockNotSet() {
         return Dialect.DATE_AND_TIME.text(Story.of(1004, 20, 4300), 0).replace("2026-05-03", "2000-01-01");
     }
 

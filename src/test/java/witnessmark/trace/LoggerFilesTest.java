@@ -48,7 +48,9 @@ class LoggerFilesTest {
         Reads.Read read = read(LoggerFiles.semicolons());
         assertThat(read.recognised().questions()).isEmpty();
         assertThat(read.recognised().form().decimal()).isEqualTo(',');
-        assertThat(read.recognised().form().columns()).filteredOn(column -> column.stated()).hasSize(7);
+        assertThat(read.recognised().form().columns())
+                .filteredOn(column -> column.stated())
+                .hasSize(7);
         assertThat(read.recognised().rows()).hasSize(20);
         assertThat(read.only().speed().running()).isEqualTo(1_307_950);
         assertThat(read.defects().times()).isEmpty();
@@ -85,8 +87,9 @@ class LoggerFilesTest {
     void a_hole_of_three_seconds_is_bridged_and_marked_and_falling_oil_pressure_shown(String lost) {
         Reads.Read read = read(LoggerFiles.declining(lost));
         DefectKind kind = lost.equals("0") ? DefectKind.DROPOUT : DefectKind.GAP;
-        assertThat(read.defects().of(kind)).singleElement().satisfies(hole -> assertThat(hole.until() - hole.from())
-                .isBetween(3_100_000L, 3_200_000L));
+        assertThat(read.defects().of(kind))
+                .singleElement()
+                .satisfies(hole -> assertThat(hole.until() - hole.from()).isBetween(3_100_000L, 3_200_000L));
         Reduction found = read.only();
         assertThat(found.speed().running()).isEqualTo(893_950);
         assertThat(found.speed().running() - found.speed().covered()).isEqualTo(3200);
@@ -107,7 +110,8 @@ class LoggerFilesTest {
         RunFigures byLaps = new RunFigures(null, 12, new RunningTime(130_000));
         assertThat(TimeBaseCheck.of(found, byLaps)).isPresent();
         Reduction right = read(LoggerFiles.twice()).only();
-        assertThat(TimeBaseCheck.of(right, new RunFigures(new RunningTime(1_500_000), 11, null))).isEmpty();
+        assertThat(TimeBaseCheck.of(right, new RunFigures(new RunningTime(1_500_000), 11, null)))
+                .isEmpty();
     }
 
     @Test

@@ -25,9 +25,8 @@ class ReductionsTest {
     private static final int SEEDS = 60;
     private static final double LIMIT = 8000;
     private static final double BACK = 7900;
-    private static final TraceSettings SETTINGS = TraceSettings.usual()
-            .with(TraceSetting.OVER_REV_ABOVE, LIMIT)
-            .with(TraceSetting.HIGH_SPEED_FROM, 7500);
+    private static final TraceSettings SETTINGS =
+            TraceSettings.usual().with(TraceSetting.OVER_REV_ABOVE, LIMIT).with(TraceSetting.HIGH_SPEED_FROM, 7500);
 
     @Test
     void revolutions_and_time_above_a_speed_are_exact_integrals() throws IOException {
@@ -69,8 +68,7 @@ class ReductionsTest {
                 low ^= random.nextInt(12) == 0;
                 bar[i] = Math.rint((low ? 1.5 + random.nextDouble(1.5) : 4.6) * 100) / 100;
             }
-            Reduction found =
-                    reduced(rate, List.of(ChannelKind.ENGINE_SPEED, ChannelKind.OIL_PRESSURE), rpm, bar);
+            Reduction found = reduced(rate, List.of(ChannelKind.ENGINE_SPEED, ChannelKind.OIL_PRESSURE), rpm, bar);
             assertThat(found.dips()).as("seed " + seed).isEqualTo(dips(rate, rpm, bar));
         }
     }

@@ -132,7 +132,8 @@ public final class Packed {
 
     private static PackedProblem damaged(Exception e) {
         return new PackedProblem(Problem.of(
-                ProblemKind.PACKED_DAMAGED, e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage()));
+                ProblemKind.PACKED_DAMAGED,
+                e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage()));
     }
 
     /** Counts what is read of the packed bytes. */

@@ -76,8 +76,7 @@ final class OilPressure {
         if (!zeros.isEmpty()) {
             Sample first = zeros.get(0);
             if (bar >= dropFrom && micros - first.micros <= drop) {
-                defects.whole(new Defect(
-                        DefectKind.SENSOR_DROP, heading, part, first.micros, micros, zeros.size()));
+                defects.whole(new Defect(DefectKind.SENSOR_DROP, heading, part, first.micros, micros, zeros.size()));
                 lastAt = zeros.get(zeros.size() - 1).micros; // the pressure went on meanwhile
                 zeros.clear();
             } else {

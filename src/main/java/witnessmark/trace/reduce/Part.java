@@ -111,9 +111,7 @@ final class Part {
     }
 
     private @Nullable Warmth warmth(TraceSettings settings, Latest channel, TraceSetting limit) {
-        return channel.there()
-                ? new Warmth(settings, limit, channel.step(), channel.heading(), number, defects)
-                : null;
+        return channel.there() ? new Warmth(settings, limit, channel.step(), channel.heading(), number, defects) : null;
     }
 
     void sample(long micros, double[] values) {

@@ -14,17 +14,22 @@ final class RestOffset {
     private static final double TURNING = 50;
 
     private final double most;
+    private final double loaded;
     private double sum;
     private long samples;
     private boolean turned;
+    private int fast;
 
     RestOffset(TraceSettings settings) {
         this.most = settings.get(TraceSetting.OFFSET);
+        this.loaded = settings.get(TraceSetting.LOADED_FROM);
     }
 
     void sample(double bar, double rpm) {
-        turned |= !(rpm < TURNING);
-        if (!turned) {
+        fast = rpm > loaded ? fast + 1 : 0;
+        // A single high speed may be noise of the starter.
+        turned |= !(rpm < TURNING) && (fast == 0 || fast > 1);
+        if (!turned && rpm < TURNING) {
             sum += bar;
             samples++;
         }

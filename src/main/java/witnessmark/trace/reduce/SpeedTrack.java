@@ -119,8 +119,7 @@ final class SpeedTrack {
     private void back(SpeedSample sample) {
         boolean wire = sample.rpm() >= running && last != null && sample.micros() - last.micros() <= bridged;
         if (wire && firstZero != null) {
-            defects.whole(new Defect(
-                    DefectKind.DROPOUT, heading, part, firstZero.micros(), sample.micros(), zeros));
+            defects.whole(new Defect(DefectKind.DROPOUT, heading, part, firstZero.micros(), sample.micros(), zeros));
             skipped = true;
             forgetZeros();
         } else {

@@ -23,7 +23,9 @@ public final class TimeBaseCheck {
     public static Optional<Problem> of(Reduction trace, RunFigures run) {
         RunningTime written = run.expected();
         RunningTime own = new RunningTime(
-                trace.speed() == null || trace.speed().running() == 0 ? trace.lasted() / 1000 : trace.speed().running());
+                trace.speed() == null || trace.speed().running() == 0
+                        ? trace.lasted() / 1000
+                        : trace.speed().running());
         if (written == null || own.millis() == 0) {
             return Optional.empty();
         }

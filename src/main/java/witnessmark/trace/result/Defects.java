@@ -39,8 +39,10 @@ public record Defects(Map<DefectKind, Long> times, Map<DefectKind, Long> samples
     /** Code and count of each kind: {@code dropout=2;spike=1}; empty when nothing is wrong. */
     public String text() {
         StringBuilder text = new StringBuilder();
-        times.forEach((kind, count) ->
-                text.append(text.length() == 0 ? "" : ";").append(kind.code()).append('=').append(count));
+        times.forEach((kind, count) -> text.append(text.length() == 0 ? "" : ";")
+                .append(kind.code())
+                .append('=')
+                .append(count));
         return text.toString();
     }
 }

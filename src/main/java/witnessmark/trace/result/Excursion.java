@@ -14,7 +14,13 @@ import org.jspecify.annotations.Nullable;
  * @param throttle the most there was up to the peak, %, or null when not logged
  */
 public record Excursion(
-        long at, long lasted, long samples, double peak, How how, @Nullable Integer gear, @Nullable Double throttle) {
+        long at,
+        long lasted,
+        long samples,
+        double peak,
+        How how,
+        @Nullable Integer gear,
+        @Nullable Double throttle) {
     /** What drove the engine over the limit. */
     public enum How {
         /** The throttle was open: the limiter let it over. */

@@ -12,4 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param beyond time beyond the limit, microseconds, or null when no limit was said
  */
 public record Extremes(
-        @Nullable Double highest, long highestAt, @Nullable Double lowest, long lowestAt, @Nullable Long beyond) {}
+        @Nullable Double highest,
+        long highestAt,
+        @Nullable Double lowest,
+        long lowestAt,
+        @Nullable Long beyond) {}

@@ -12,4 +12,10 @@ import org.jspecify.annotations.Nullable;
  * @param speed of the engine there, rpm
  * @param lateral acceleration there, g, or null when not logged
  */
-public record PressureDip(long at, long lasted, double lowest, double floor, double speed, @Nullable Double lateral) {}
+public record PressureDip(
+        long at,
+        long lasted,
+        double lowest,
+        double floor,
+        double speed,
+        @Nullable Double lateral) {}

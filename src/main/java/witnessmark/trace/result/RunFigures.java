@@ -11,7 +11,9 @@ import witnessmark.quantity.RunningTime;
  * @param lap a usual lap's time, or null
  */
 public record RunFigures(
-        @Nullable RunningTime running, @Nullable Integer laps, @Nullable RunningTime lap) {
+        @Nullable RunningTime running,
+        @Nullable Integer laps,
+        @Nullable RunningTime lap) {
     /** How long it ran by these; null when they say nothing. */
     public @Nullable RunningTime expected() {
         if (running != null && running.millis() > 0) {

@@ -56,8 +56,7 @@ public record TraceForm(
     /** With another decimal mark; the one before it is the mark of thousands then. */
     public TraceForm withDecimal(char mark) {
         char other = mark == ',' ? '.' : ',';
-        return new TraceForm(
-                coding, delimiter, mark, other == delimiter ? 0 : other, comment, before, time, columns);
+        return new TraceForm(coding, delimiter, mark, other == delimiter ? 0 : other, comment, before, time, columns);
     }
 
     /** The first column of a kind, or −1. */

@@ -13,7 +13,37 @@ import java.util.Set;
 final class Decimals {
     private static final int LONGEST = 400;
     private static final int LONGEST_WORD = 9;
-    private static final Set<String> NONE = Set.of("nan", "-nan", "+nan", "nan(ind)", "-nan(ind)", "inf", "+inf", "-inf", "infinity", "-infinity", "#n/a", "n/a", "na", "null", "none", "-", "--", "---", "?", "*", "#value!", "#div/0!", "err", "error", "invalid", "1.#qnan", "-1.#ind", "1.#inf", "-1.#inf", "\u221e");
+    private static final Set<String> NONE = Set.of(
+            "nan",
+            "-nan",
+            "+nan",
+            "nan(ind)",
+            "-nan(ind)",
+            "inf",
+            "+inf",
+            "-inf",
+            "infinity",
+            "-infinity",
+            "#n/a",
+            "n/a",
+            "na",
+            "null",
+            "none",
+            "-",
+            "--",
+            "---",
+            "?",
+            "*",
+            "#value!",
+            "#div/0!",
+            "err",
+            "error",
+            "invalid",
+            "1.#qnan",
+            "-1.#ind",
+            "1.#inf",
+            "-1.#inf",
+            "\u221e");
 
     private final char decimal;
     private final char thousands;
@@ -119,8 +149,7 @@ final class Decimals {
     /** Whether the bytes are a word for no number. */
     boolean saysNone(byte[] bytes, int from, int to) {
         return to - from <= LONGEST_WORD
-                && NONE.contains(
-                        new String(bytes, from, to - from, StandardCharsets.UTF_8).toLowerCase(Locale.ROOT));
+                && NONE.contains(new String(bytes, from, to - from, StandardCharsets.UTF_8).toLowerCase(Locale.ROOT));
     }
 
     private static boolean isDigit(byte b) {

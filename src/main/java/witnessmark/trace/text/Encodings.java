@@ -55,7 +55,8 @@ final class Encodings {
         int controls = 0;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            controls += c < ' ' && c != '\n' && c != '\r' && c != '\t' && c != '\f' || c == 0x7F || c == '\uFFFD' ? 1 : 0;
+            controls +=
+                    c < ' ' && c != '\n' && c != '\r' && c != '\t' && c != '\f' || c == 0x7F || c == '\uFFFD' ? 1 : 0;
         }
         return controls * 100L > (long) text.length() * CONTROLS;
     }

@@ -106,7 +106,8 @@ record Headings(List<String> names, List<String> units, boolean named, String co
 
     /** Of a single row above figures: units and no names, such as s;rpm;bar. Names such as t;n;v read as both. */
     private static boolean mostlyUnits(List<String> cells) {
-        return cells.stream().noneMatch(cell -> Channels.isTime(cell) || Channels.of(cell).isPresent());
+        return cells.stream()
+                .noneMatch(cell -> Channels.isTime(cell) || Channels.of(cell).isPresent());
     }
 
     private static Map<String, String> said(List<String> lines, Table table, String comment) {
@@ -124,7 +125,9 @@ record Headings(List<String> names, List<String> units, boolean named, String co
                 value = text.substring(mark + 1);
             }
             if (said.size() < MOST_SAID && !name.isBlank() && !value.isBlank()) {
-                said.putIfAbsent(shortened(name.replace(":", "").strip()), shortened(value.replace("\"", "").strip()));
+                said.putIfAbsent(
+                        shortened(name.replace(":", "").strip()),
+                        shortened(value.replace("\"", "").strip()));
             }
         }
         return said;

@@ -15,6 +15,9 @@ record Marks(char decimal, char thousands, @Nullable String doubtful) {
     /** Three digits after a single mark, and no zero before it: 1,234. */
     private static final Pattern EITHER = Pattern.compile("[-+]?[1-9]\\d{0,2}([.,])\\d{3}");
 
+    private static final Pattern SMALL = Pattern.compile("[-+]?\\d{1,3}");
+    private static final Pattern ZERO = Pattern.compile("[-+]?0+");
+
     private static final class Evidence {
         private int decimal;
         private int thousands;
@@ -27,7 +30,8 @@ record Marks(char decimal, char thousands, @Nullable String doubtful) {
         Evidence point = new Evidence();
         char other = 0;
         for (int i = 0; i < table.width(); i++) {
-            List<String> cells = table.column(i).stream().filter(Table::isNumber).toList();
+            List<String> cells =
+                    table.column(i).stream().filter(Table::isNumber).toList();
             for (String cell : cells) {
                 weigh(cell, comma, point);
                 other = other == 0 ? otherThousands(cell) : other;
@@ -99,9 +103,9 @@ record Marks(char decimal, char thousands, @Nullable String doubtful) {
         for (String cell : cells) {
             if (EITHER.matcher(cell).matches() && cell.indexOf(mark) >= 0) {
                 either++;
-            } else if (cell.matches("[-+]?\\d{1,3}") && !cell.matches("[-+]?0+")) {
+            } else if (SMALL.matcher(cell).matches() && !ZERO.matcher(cell).matches()) {
                 small = true;
-            } else if (!cell.matches("[-+]?0+")) {
+            } else if (!ZERO.matcher(cell).matches()) {
                 return;
             }
         }

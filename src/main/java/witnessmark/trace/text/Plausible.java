@@ -41,8 +41,8 @@ final class Plausible {
         boolean oddButStated = form.stated() && others.isEmpty();
         return oddButStated
                 ? Optional.empty()
-                : Optional.of(Question.of(
-                        Question.Kind.UNIT, column, form.heading(), kind, form.unit(), low, high, others));
+                : Optional.of(
+                        Question.of(Question.Kind.UNIT, column, form.heading(), kind, form.unit(), low, high, others));
     }
 
     private static boolean slow(ColumnForm form, double high) {

@@ -20,7 +20,7 @@ final class RowScanner {
     /** Anything else. */
     static final byte TEXT = 3;
 
-    private static final int BUFFER = 1 << 18;
+    private static final int BUFFER = 1 << 16;
     private static final int LONGEST_ROW = 1 << 22;
     private static final double[] TENS = {
         1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18
@@ -195,10 +195,7 @@ final class RowScanner {
                 places = p - first;
                 digits += places;
             }
-            if (digits > 0
-                    && digits <= MOST_DIGITS
-                    && whole < EXACT
-                    && (ch == '\n' || ch == '\r' || isDelimiter(ch))) {
+            if (digits > 0 && digits <= MOST_DIGITS && whole < EXACT && (ch == '\n' || ch == '\r' || isDelimiter(ch))) {
                 double value = whole / TENS[places];
                 values[cell] = minus ? -value : value;
                 kinds[cell] = NUMBER;

@@ -41,7 +41,8 @@ final class Rows {
         this.times = new TimeCells(time);
         this.sequence = sequence;
         this.defects = defects;
-        this.charset = form.coding().wide() ? StandardCharsets.UTF_8 : form.coding().charset();
+        this.charset =
+                form.coding().wide() ? StandardCharsets.UTF_8 : form.coding().charset();
         this.comment = form.comment().getBytes(charset);
         this.width = form.columns().size();
         this.values = new double[width];
@@ -51,7 +52,8 @@ final class Rows {
         this.when = new boolean[width];
         for (int i = 0; i < width; i++) {
             ColumnForm column = form.columns().get(i);
-            converted[i] = column.unit() != column.kind().unit() && !column.kind().oftenMany();
+            converted[i] =
+                    column.unit() != column.kind().unit() && !column.kind().oftenMany();
             when[i] = form.isTime(i);
             spreads[i] = when[i] || column.kind().oftenMany() ? null : new Spread(column);
         }
@@ -113,8 +115,7 @@ final class Rows {
 
     private void noFigure(int column, byte kind, long micros) {
         if (kind == RowScanner.NO_NUMBER) {
-            defects.sample(
-                    DefectKind.NOT_A_NUMBER, heading(column), sequence.part(), sequence.within(micros), row);
+            defects.sample(DefectKind.NOT_A_NUMBER, heading(column), sequence.part(), sequence.within(micros), row);
         } else if (kind == RowScanner.TEXT
                 && (figures[column] || !form.columns().get(column).kind().oftenMany())) {
             // A column of words is none of figures.
@@ -129,14 +130,16 @@ final class Rows {
     private long time() {
         return switch (time.kind()) {
             case RATE -> anyFigure() ? Math.round(row * 1e6 / time.rate()) : TimeCells.NONE;
-            case CLOCK, DATE_TIME -> scanner.kind(time.column()) == RowScanner.TEXT
-                    ? times.written(
-                            scanner.text(time.column(), charset),
-                            time.dateColumn() < 0 ? "" : scanner.text(time.dateColumn(), charset))
-                    : TimeCells.NONE;
-            default -> scanner.kind(time.column()) == RowScanner.NUMBER
-                    ? times.number(scanner.value(time.column()))
-                    : TimeCells.NONE;
+            case CLOCK, DATE_TIME ->
+                scanner.kind(time.column()) == RowScanner.TEXT
+                        ? times.written(
+                                scanner.text(time.column(), charset),
+                                time.dateColumn() < 0 ? "" : scanner.text(time.dateColumn(), charset))
+                        : TimeCells.NONE;
+            default ->
+                scanner.kind(time.column()) == RowScanner.NUMBER
+                        ? times.number(scanner.value(time.column()))
+                        : TimeCells.NONE;
         };
     }
 
@@ -185,10 +188,7 @@ final class Rows {
                     && unit.get().measure() == column.unit().measure();
             int at = i;
             Spread spread = spreads[i];
-            if (other
-                    && spread != null
-                    && !column.stated()
-                    && late.stream().noneMatch(asked -> asked.column() == at)) {
+            if (other && spread != null && !column.stated() && late.stream().noneMatch(asked -> asked.column() == at)) {
                 late.add(Question.of(
                         Question.Kind.UNIT,
                         i,

@@ -67,7 +67,8 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
 
     /** A delimiter at the end of every row makes no column. */
     private static int trimmed(int width, List<List<String>> rows) {
-        boolean bare = width > 2 && rows.stream().allMatch(row -> row.get(width - 1).isEmpty());
+        boolean bare =
+                width > 2 && rows.stream().allMatch(row -> row.get(width - 1).isEmpty());
         return bare ? width - 1 : width;
     }
 
@@ -107,7 +108,7 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
                 && cell.length() <= LONGEST
                 && (TimeCells.isClock(cell)
                         || TimeCells.dateTime(cell, true) != null
-                        || TimeCells.date(cell, true) != null && !cell.matches("\\d+\\.\\d+"));
+                        || TimeCells.date(cell, true) != null);
     }
 
     /** What stands in a column. */

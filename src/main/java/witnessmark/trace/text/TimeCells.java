@@ -80,6 +80,9 @@ final class TimeCells {
             if (mark > 0 && (evening || morning)) {
                 cell = cell.substring(0, mark).strip();
             }
+            if (cell.indexOf(':') < 0) {
+                return null;
+            }
             String[] parts = cell.split(":", -1);
             if (parts.length < 2 || parts.length > 3) {
                 return null;
@@ -137,23 +140,34 @@ final class TimeCells {
 
     /** A day: year first, or day and month in either order, or with the month's place known because it is no day. */
     static @Nullable LocalDate date(String text, boolean dayFirst) {
-        String[] parts = text.strip().split("[-/.]", -1);
-        if (parts.length != 3) {
+        String cell = text.strip();
+        int one = separator(cell, 0);
+        int other = one < 0 ? -1 : separator(cell, one + 1);
+        if (other < 0) {
             return null;
         }
-        int[] figures = new int[3];
-        for (int i = 0; i < 3; i++) {
-            figures[i] = Clock.whole(parts[i].strip());
-        }
-        if (figures[0] < 0 || figures[1] < 0 || figures[2] < 0) {
+        int first = Clock.whole(cell.substring(0, one).strip());
+        int second = Clock.whole(cell.substring(one + 1, other).strip());
+        int third = Clock.whole(cell.substring(other + 1).strip());
+        if (first < 0 || second < 0 || third < 0) {
             return null;
         }
-        if (parts[0].strip().length() == 4) {
-            return day(figures[0], figures[1], figures[2]);
+        if (one == 4) {
+            return day(first, second, third);
         }
-        int year = figures[2] < 100 ? 2000 + figures[2] : figures[2];
-        boolean first = figures[1] > 12 ? false : figures[0] > 12 || dayFirst;
-        return first ? day(year, figures[1], figures[0]) : day(year, figures[0], figures[1]);
+        int year = third < 100 ? 2000 + third : third;
+        boolean dayThenMonth = second <= 12 && (first > 12 || dayFirst);
+        return dayThenMonth ? day(year, second, first) : day(year, first, second);
+    }
+
+    private static int separator(String text, int from) {
+        for (int i = from; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '-' || c == '/' || c == '.') {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static @Nullable LocalDate day(int year, int month, int day) {

@@ -24,8 +24,8 @@ final class TimeGuess {
             "(sample|sampling|logging|log|data|acquisition|abtast|mess)? ?(rate|frequency|freq|frequenz|abtastrate|messrate"
                     + "|abtastfrequenz|frequence|hz)( hz)?|abtastrate|messrate|abtastfrequenz|samples per second"
                     + "|frequence d echantillonnage|frequenza( di campionamento)?|sample rate hz");
-    private static final Pattern PERIOD =
-            Pattern.compile("(sample|sampling|logging|log|data)? ?(interval|period|step)( s| ms)?|abtastzeit|abtastintervall");
+    private static final Pattern PERIOD = Pattern.compile(
+            "(sample|sampling|logging|log|data)? ?(interval|period|step)( s| ms)?|abtastzeit|abtastintervall");
     private static final Pattern FIGURE = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)\\s*(\\p{L}*).*");
 
     private final Table table;
@@ -67,7 +67,8 @@ final class TimeGuess {
         }
         if (cells.stream().filter(TimeCells::isClock).count() * 2 > cells.size()) {
             if (date >= 0) {
-                return dated(TimeBase.Kind.CLOCK, column, date, table.column(date).get(0));
+                return dated(
+                        TimeBase.Kind.CLOCK, column, date, table.column(date).get(0));
             }
             beginsBySaid();
             return TimeBase.in(TimeBase.Kind.CLOCK, column);
@@ -82,7 +83,9 @@ final class TimeGuess {
             begins = TimeCells.dateTime(first, dayFirst);
         } else {
             LocalDate day = TimeCells.date(first, dayFirst);
-            begins = day == null ? null : TimeCells.dateTime(day + " " + table.column(column).get(0), true);
+            begins = day == null
+                    ? null
+                    : TimeCells.dateTime(day + " " + table.column(column).get(0), true);
         }
         clockSet();
         return new TimeBase(kind, column, date, dayFirst, 0);
@@ -167,13 +170,17 @@ final class TimeGuess {
                 return kind;
             }
         }
-        questions.add(Question.of(Question.Kind.TIME_UNIT, column, headings.names().get(column), step, candidates));
+        questions.add(
+                Question.of(Question.Kind.TIME_UNIT, column, headings.names().get(column), step, candidates));
         return step > 1 ? TimeBase.Kind.MILLISECONDS : TimeBase.Kind.SECONDS;
     }
 
     /** The usual step of a column of numbers; 0 when it does not rise. */
     private double step(List<String> cells) {
-        double[] figures = cells.stream().mapToDouble(this::figure).filter(Double::isFinite).toArray();
+        double[] figures = cells.stream()
+                .mapToDouble(this::figure)
+                .filter(Double::isFinite)
+                .toArray();
         double[] steps = new double[Math.max(figures.length - 1, 0)];
         int rising = 0;
         for (int i = 0; i < steps.length; i++) {
@@ -192,8 +199,7 @@ final class TimeGuess {
 
     private int dateColumn() {
         for (int i = 0; i < table.width(); i++) {
-            boolean dates = table.column(i).stream()
-                    .allMatch(cell -> TimeCells.date(cell, true) != null && !cell.matches("\\d+[.,]\\d+"));
+            boolean dates = table.column(i).stream().allMatch(cell -> TimeCells.date(cell, true) != null);
             if (dates) {
                 return i;
             }
@@ -204,7 +210,10 @@ final class TimeGuess {
     /** By its heading, else by clock times, else a first column of unknown name whose figures rise evenly. */
     private int timeColumn(int date) {
         for (int i = 0; i < table.width(); i++) {
-            if (i != date && headings.named() && Channels.isTime(headings.names().get(i)) && tells(i)) {
+            if (i != date
+                    && headings.named()
+                    && Channels.isTime(headings.names().get(i))
+                    && tells(i)) {
                 return i;
             }
         }
@@ -225,7 +234,8 @@ final class TimeGuess {
     }
 
     private boolean evenly(int column) {
-        double[] figures = table.column(column).stream().mapToDouble(this::figure).toArray();
+        double[] figures =
+                table.column(column).stream().mapToDouble(this::figure).toArray();
         int rising = 0;
         for (int i = 1; i < figures.length; i++) {
             rising += figures[i] > figures[i - 1] ? 1 : 0;

@@ -2,15 +2,16 @@ package witnessmark.trace.text;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.trace.DefectLog;
 import witnessmark.trace.SampleSink;
 import witnessmark.trace.Watch;
+import witnessmark.trace.packed.PackedProblem;
 import witnessmark.trace.result.TraceForm;
 import witnessmark.trace.result.TraceRead;
-import witnessmark.trace.packed.PackedProblem;
 
 /** Reads all of a trace in one pass and hands on its samples. */
 public final class TraceReader {
@@ -20,7 +21,7 @@ public final class TraceReader {
      * @param in from the first byte of the text; not closed
      * @param form as the file is written; its time base must be known
      * @param sink is told that it ended only when all was read
-     * @return what was read, or why not; then nothing of what the sink holds may be kept
+     * @return what was read, or why not, also when the sink cannot write; then nothing of what it holds may be kept
      * @throws IllegalArgumentException if the form does not say the time of a sample
      */
     public static Outcome<TraceRead> read(InputStream in, TraceForm form, SampleSink sink, Watch watch) {
@@ -59,6 +60,8 @@ public final class TraceReader {
             return Outcome.didNot(Problem.of(ProblemKind.TRACE_TIME_JUMPS, sequence.parts()));
         } catch (PackedProblem e) {
             return Outcome.didNot(e.problem());
+        } catch (UncheckedIOException e) {
+            return Outcome.didNot(Problem.of(ProblemKind.TRACE_NOT_KEPT, said(e.getCause())));
         } catch (IOException e) {
             return Outcome.didNot(Problem.of(ProblemKind.TRACE_BROKE_OFF, counted.bytes(), said(e)));
         }

@@ -15,8 +15,8 @@ import witnessmark.trace.result.TimeBase;
 final class UnitWords {
     private static final Map<String, ChannelUnit> UNITS = new HashMap<>();
     private static final Map<String, TimeBase.Kind> TIMES = new HashMap<>();
-    private static final Set<String> NONE =
-            Set.of("", "-", "--", "none", "unit", "units", "1", "no unit", "n/a", "raw", "text", "string", "flag", "bool");
+    private static final Set<String> NONE = Set.of(
+            "", "-", "--", "none", "unit", "units", "1", "no unit", "n/a", "raw", "text", "string", "flag", "bool");
     private static final Set<String> CLOCKS =
             Set.of("hh:mm:ss", "h:m:s", "hh:mm:ss.sss", "mm:ss", "mm:ss.sss", "hms", "hh:mm:ss.fff", "hh:mm:ss,fff");
     private static final Pattern BRACKETS = Pattern.compile("^(.*?)\\s*[\\[({<]([^\\[\\](){}<>]*)[\\])}>]\\s*$");
@@ -29,58 +29,62 @@ final class UnitWords {
     record Named(String heading, String unit) {}
 
     static {
-        say(ChannelUnit.RPM, "rpm", "1/min", "min-1", "u/min", "rev/min", "r/min", "tr/min", "giri/min", "upm", "/min",
-                "1/minute", "revs/min", "min^-1", "t/min");
-        say(ChannelUnit.TEN_RPM, "rpm/10", "10rpm", "10 rpm", "rpm*10", "x10 rpm", "rpm x10", "10 1/min");
-        say(ChannelUnit.THOUSAND_RPM, "krpm", "1000rpm", "1000 rpm", "rpm x1000", "x1000 rpm", "rpm*1000");
-        say(ChannelUnit.REV_PER_SECOND, "1/s", "hz", "rps", "rev/s", "s-1");
-        say(ChannelUnit.PERCENT, "%", "percent", "pct", "prozent", "perc");
-        say(ChannelUnit.SHARE_OF_ONE, "ratio", "0-1", "0..1", "frac", "fraction");
-        say(ChannelUnit.KILOMETRE_PER_HOUR, "km/h", "kmh", "kph", "km h-1", "kmph");
-        say(ChannelUnit.MILE_PER_HOUR, "mph", "mi/h", "miles/h");
-        say(ChannelUnit.METRE_PER_SECOND, "m/s", "mps", "m s-1");
-        say(ChannelUnit.KNOT, "kn", "kt", "kts", "knots");
-        say(ChannelUnit.G, "g", "gee", "gs", "g-force");
-        say(ChannelUnit.METRE_PER_SECOND_SQUARED, "m/s2", "m/s^2", "m/s/s", "m/s**2", "ms-2");
-        say(ChannelUnit.BAR, "bar", "barg", "bar(g)", "bars", "bar g");
-        say(ChannelUnit.PSI, "psi", "psig", "lb/in2", "lbf/in2", "lbs/in2", "psi(g)");
-        say(ChannelUnit.KILOPASCAL, "kpa", "kpag", "kpa(g)");
+        say(ChannelUnit.RPM, """
+                rpm | 1/min | min-1 | u/min | rev/min | r/min | tr/min | giri/min | upm | /min | 1/minute | revs/min
+                | min^-1 | t/min""");
+        say(ChannelUnit.TEN_RPM, """
+                rpm/10 | 10rpm | 10 rpm | rpm*10 | x10 rpm | rpm x10 | 10 1/min""");
+        say(ChannelUnit.THOUSAND_RPM, """
+                krpm | 1000rpm | 1000 rpm | rpm x1000 | x1000 rpm | rpm*1000""");
+        say(ChannelUnit.REV_PER_SECOND, "1/s | hz | rps | rev/s | s-1");
+        say(ChannelUnit.PERCENT, "% | percent | pct | prozent | perc");
+        say(ChannelUnit.SHARE_OF_ONE, "ratio | 0-1 | 0..1 | frac | fraction");
+        say(ChannelUnit.KILOMETRE_PER_HOUR, "km/h | kmh | kph | km h-1 | kmph");
+        say(ChannelUnit.MILE_PER_HOUR, "mph | mi/h | miles/h");
+        say(ChannelUnit.METRE_PER_SECOND, "m/s | mps | m s-1");
+        say(ChannelUnit.KNOT, "kn | kt | kts | knots");
+        say(ChannelUnit.G, "g | gee | gs | g-force");
+        say(ChannelUnit.METRE_PER_SECOND_SQUARED, "m/s2 | m/s^2 | m/s/s | m/s**2 | ms-2");
+        say(ChannelUnit.BAR, "bar | barg | bar(g) | bars | bar g");
+        say(ChannelUnit.PSI, "psi | psig | lb/in2 | lbf/in2 | lbs/in2 | psi(g)");
+        say(ChannelUnit.KILOPASCAL, "kpa | kpag | kpa(g)");
         say(ChannelUnit.MEGAPASCAL, "mpa");
         say(ChannelUnit.PASCAL, "pa");
-        say(ChannelUnit.MILLIBAR, "mbar", "hpa", "mb");
-        say(ChannelUnit.CELSIUS, "c", "degc", "deg c", "celsius", "grad c", "gradc", "oc");
-        say(ChannelUnit.FAHRENHEIT, "f", "degf", "deg f", "fahrenheit");
-        say(ChannelUnit.KELVIN, "k", "kelvin", "degk");
-        say(ChannelUnit.LAMBDA, "lambda", "la", "lam", "\u03bb");
-        say(ChannelUnit.COUNT, "gear", "gang", "count", "counts", "n", "no", "num", "#", "lap");
-        say(ChannelUnit.VOLT, "v", "volt", "volts", "vdc");
+        say(ChannelUnit.MILLIBAR, "mbar | hpa | mb");
+        say(ChannelUnit.CELSIUS, """
+                c | degc | deg c | celsius | grad c | gradc | oc""");
+        say(ChannelUnit.FAHRENHEIT, "f | degf | deg f | fahrenheit");
+        say(ChannelUnit.KELVIN, "k | kelvin | degk");
+        say(ChannelUnit.LAMBDA, "lambda | la | lam | \u03bb");
+        say(ChannelUnit.COUNT, """
+                gear | gang | count | counts | n | no | num | # | lap""");
+        say(ChannelUnit.VOLT, "v | volt | volts | vdc");
         say(ChannelUnit.MILLIVOLT, "mv");
-        say(ChannelUnit.NEWTON_METRE, "nm", "n m", "n.m", "n*m");
-        say(ChannelUnit.POUND_FOOT, "lbft", "lb ft", "lb-ft", "ft lb", "ft-lb", "ftlb", "lbf ft", "ft lbf", "lbfft", "lb.ft");
+        say(ChannelUnit.NEWTON_METRE, "nm | n m | n.m | n*m");
+        say(ChannelUnit.POUND_FOOT, """
+                lbft | lb ft | lb-ft | ft lb | ft-lb | ftlb | lbf ft | ft lbf | lbfft | lb.ft""");
         say(ChannelUnit.KILOWATT, "kw");
-        say(ChannelUnit.HORSEPOWER, "hp", "bhp", "whp");
-        say(ChannelUnit.METRIC_HORSEPOWER, "ps", "cv", "ch", "pk");
-        say(ChannelUnit.METRE, "m", "metre", "metres", "meter", "meters");
+        say(ChannelUnit.HORSEPOWER, "hp | bhp | whp");
+        say(ChannelUnit.METRIC_HORSEPOWER, "ps | cv | ch | pk");
+        say(ChannelUnit.METRE, "m | metre | metres | meter | meters");
         say(ChannelUnit.KILOMETRE, "km");
-        say(ChannelUnit.MILE, "mi", "mile", "miles");
-        time(TimeBase.Kind.SECONDS, "s", "sec", "secs", "second", "seconds", "sek", "sekunden", "secondes", "secondi");
-        time(TimeBase.Kind.MILLISECONDS, "ms", "msec", "millis", "milliseconds", "millisecond", "millisekunden");
-        time(TimeBase.Kind.MICROSECONDS, "us", "\u00b5s", "\u03bcs", "usec", "microseconds", "micros");
-        time(TimeBase.Kind.MINUTES, "min", "mins", "minutes", "minuten");
-        time(TimeBase.Kind.HOURS, "h", "hr", "hrs", "hours");
-        time(TimeBase.Kind.DAYS, "d", "days");
+        say(ChannelUnit.MILE, "mi | mile | miles");
+        time(TimeBase.Kind.SECONDS, """
+                s | sec | secs | second | seconds | sek | sekunden | secondes | secondi""");
+        time(TimeBase.Kind.MILLISECONDS, """
+                ms | msec | millis | milliseconds | millisecond | millisekunden""");
+        time(TimeBase.Kind.MICROSECONDS, "us | \u00b5s | \u03bcs | usec | microseconds | micros");
+        time(TimeBase.Kind.MINUTES, "min | mins | minutes | minuten");
+        time(TimeBase.Kind.HOURS, "h | hr | hrs | hours");
+        time(TimeBase.Kind.DAYS, "d | days");
     }
 
-    private static void say(ChannelUnit unit, String... words) {
-        for (String word : words) {
-            UNITS.put(word, unit);
-        }
+    private static void say(ChannelUnit unit, String words) {
+        Channels.words(words).forEach(word -> UNITS.put(word, unit));
     }
 
-    private static void time(TimeBase.Kind kind, String... words) {
-        for (String word : words) {
-            TIMES.put(word, kind);
-        }
+    private static void time(TimeBase.Kind kind, String words) {
+        Channels.words(words).forEach(word -> TIMES.put(word, kind));
     }
 
     static Optional<ChannelUnit> unit(String text) {
@@ -97,8 +101,13 @@ final class UnitWords {
 
     /** Whether a cell can stand in a row of units. */
     static boolean any(String text) {
-        return unit(text).isPresent() || time(text).isPresent() || isClock(text) || NONE.contains(plain(text))
-                || plain(text).equals("deg") || plain(text).equals("dd.mm.yyyy") || plain(text).equals("yyyy-mm-dd");
+        return unit(text).isPresent()
+                || time(text).isPresent()
+                || isClock(text)
+                || NONE.contains(plain(text))
+                || plain(text).equals("deg")
+                || plain(text).equals("dd.mm.yyyy")
+                || plain(text).equals("yyyy-mm-dd");
     }
 
     /** Whether a cell says a unit, not merely none. */

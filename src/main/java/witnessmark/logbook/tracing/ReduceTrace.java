@@ -1,0 +1,107 @@
+package witnessmark.logbook.tracing;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.LongPredicate;
+import org.jspecify.annotations.Nullable;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.trace.packed.Packed;
+import witnessmark.trace.packed.PackedProblem;
+import witnessmark.trace.packed.UnpackLimits;
+import witnessmark.trace.reduce.Reducer;
+import witnessmark.trace.result.Defects;
+import witnessmark.trace.result.Question;
+import witnessmark.trace.result.Recognised;
+import witnessmark.trace.result.Reduction;
+import witnessmark.trace.result.TraceForm;
+import witnessmark.trace.result.TraceRead;
+import witnessmark.trace.result.TraceSettings;
+import witnessmark.trace.text.Recognition;
+import witnessmark.trace.text.TraceReader;
+
+/** Reads a logger's file and says what the engine did, with no logbook. Nothing is written. */
+public final class ReduceTrace {
+    private ReduceTrace() {}
+
+    /** Opens the file from its first byte, as often as it is asked. */
+    @FunctionalInterface
+    public interface Source {
+        InputStream open() throws IOException;
+    }
+
+    /**
+     * What came of it.
+     *
+     * @param recognised how its beginning was understood
+     * @param form how it was read
+     * @param open questions without whose answers figures would be wrong
+     * @param read null when such a question was open from the start
+     * @param parts what it comes to, a part for each time its time begins; empty as above
+     * @param defects what was wrong with it, or null as above
+     */
+    public record Found(
+            Recognised recognised,
+            TraceForm form,
+            List<Question> open,
+            @Nullable TraceRead read,
+            List<Reduction> parts,
+            @Nullable Defects defects) {}
+
+    /**
+     * @param goOn is told how many bytes of its text were read, and whether to go on
+     * @return what was found, or why nothing was
+     */
+    public static Outcome<Found> of(Source source, TraceAnswers said, TraceSettings settings, LongPredicate goOn) {
+        return recognised(source, said.entry())
+                .then(recognised -> said.putRight(recognised.form())
+                        .then(form -> reduced(source, said, recognised, form, settings, goOn)));
+    }
+
+    /** How the beginning of a file is understood. */
+    public static Outcome<Recognised> recognised(Source source, @Nullable String entry) {
+        try (InputStream file = source.open();
+                InputStream text = Packed.open(file, entry, UnpackLimits.usual())) {
+            byte[] head = text.readNBytes(Recognition.HEAD);
+            boolean whole = head.length < Recognition.HEAD || text.read() < 0;
+            return Recognition.of(head, head.length, whole);
+        } catch (PackedProblem e) {
+            return Outcome.didNot(e.problem());
+        } catch (IOException e) {
+            return broke(e);
+        }
+    }
+
+    private static Outcome<Found> reduced(
+            Source source,
+            TraceAnswers said,
+            Recognised recognised,
+            TraceForm form,
+            TraceSettings settings,
+            LongPredicate goOn) {
+        List<Question> open = said.open(recognised, form);
+        if (!open.isEmpty()) {
+            return Outcome.worked(new Found(recognised, form, open, null, List.of(), null));
+        }
+        Reducer reducer = new Reducer(settings);
+        try (InputStream file = source.open();
+                InputStream text = Packed.open(file, said.entry(), UnpackLimits.usual())) {
+            return TraceReader.read(text, form, reducer, goOn::test).map(read -> {
+                List<Question> late = new ArrayList<>(read.late());
+                return new Found(recognised, form, late, read, reducer.parts(), reducer.defects(read.defects()));
+            });
+        } catch (PackedProblem e) {
+            return Outcome.didNot(e.problem());
+        } catch (IOException e) {
+            return broke(e);
+        }
+    }
+
+    private static <T> Outcome<T> broke(IOException e) {
+        String said = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+        return Outcome.didNot(Problem.of(ProblemKind.TRACE_BROKE_OFF, 0L, said));
+    }
+}

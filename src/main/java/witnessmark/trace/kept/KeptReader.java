@@ -1,0 +1,186 @@
+package witnessmark.trace.kept;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import witnessmark.domain.ChannelKind;
+import witnessmark.domain.ChannelUnit;
+import witnessmark.domain.Coded;
+import witnessmark.trace.result.ColumnForm;
+import witnessmark.trace.result.TraceForm;
+
+/** Reads kept samples at any place, and draws any stretch of them in a time that goes by its width, not by its samples. */
+public final class KeptReader {
+    private static final int MOST_PARTS = 4096;
+    private static final int MOST_BLOCKS = 1 << 24;
+    private static final int LARGEST_INDEX = 1 << 29;
+    private static final int LARGEST_BLOCK = Block.SAMPLES * 24;
+
+    private final Bytes bytes;
+    private final List<ColumnForm> columns;
+    private final List<List<List<Block>>> index;
+
+    private KeptReader(Bytes bytes, List<ColumnForm> columns, List<List<List<Block>>> index) {
+        this.bytes = bytes;
+        this.columns = columns;
+        this.index = index;
+    }
+
+    /** @throws IOException if the bytes cannot be read or are not as they were written */
+    public static KeptReader open(Bytes bytes) throws IOException {
+        if (bytes.size() < Frame.MAGIC.length + Frame.TRAILER) {
+            throw new KeptDamaged("too short");
+        }
+        byte[] trailer = new byte[Frame.TRAILER];
+        bytes.read(bytes.size() - Frame.TRAILER, trailer, 0, Frame.TRAILER);
+        if (!Arrays.equals(trailer, 16, 24, Frame.MAGIC, 0, 8)) {
+            throw new KeptDamaged("no end");
+        }
+        Numbers.Reading numbers = Frame.read(
+                bytes, number(trailer, 0, 8), (int) number(trailer, 8, 4), (int) number(trailer, 12, 4), LARGEST_INDEX);
+        try {
+            return read(bytes, numbers);
+        } catch (IllegalArgumentException e) {
+            throw new KeptDamaged("a word of another version");
+        }
+    }
+
+    private static KeptReader read(Bytes bytes, Numbers.Reading numbers) throws KeptDamaged {
+        List<ColumnForm> columns = new ArrayList<>();
+        int width = numbers.count(TraceForm.MOST_COLUMNS);
+        for (int i = 0; i < width; i++) {
+            columns.add(new ColumnForm(
+                    numbers.text(),
+                    Coded.of(ChannelKind.class, numbers.text()),
+                    Coded.of(ChannelUnit.class, numbers.text()),
+                    Coded.of(ColumnForm.From.class, numbers.text())));
+        }
+        List<List<List<Block>>> index = new ArrayList<>();
+        int parts = numbers.count(MOST_PARTS);
+        for (int part = 0; part < parts; part++) {
+            List<List<Block>> channels = new ArrayList<>();
+            for (int i = 0; i < width; i++) {
+                List<Block> blocks = new ArrayList<>();
+                int count = numbers.count(MOST_BLOCKS);
+                for (int b = 0; b < count; b++) {
+                    blocks.add(Block.read(numbers));
+                }
+                channels.add(blocks);
+            }
+            index.add(channels);
+        }
+        return new KeptReader(bytes, List.copyOf(columns), index);
+    }
+
+    private static long number(byte[] from, int at, int length) {
+        long value = 0;
+        for (int i = at; i < at + length; i++) {
+            value = value << 8 | from[i] & 0xFF;
+        }
+        return value;
+    }
+
+    /** The columns of the trace; those of time have no samples. */
+    public List<ColumnForm> columns() {
+        return columns;
+    }
+
+    /** How often time begins. */
+    public int parts() {
+        return index.size();
+    }
+
+    /** How many samples a channel has in a part. */
+    public long count(int part, int column) {
+        return index.get(part).get(column).stream().mapToLong(Block::samples).sum();
+    }
+
+    /** The time of the last sample of a part, microseconds. */
+    public long lasted(int part) {
+        return index.get(part).stream()
+                .filter(blocks -> !blocks.isEmpty())
+                .mapToLong(blocks -> blocks.get(blocks.size() - 1).until())
+                .max()
+                .orElse(0);
+    }
+
+    /** All samples of a channel. */
+    public Samples samples(int part, int column) throws IOException {
+        return samples(part, column, Long.MIN_VALUE, Long.MAX_VALUE);
+    }
+
+    /** The samples of a channel from a time until another, both counted. */
+    public Samples samples(int part, int column, long from, long until) throws IOException {
+        long[] micros = new long[0];
+        double[] values = new double[0];
+        for (Block block : index.get(part).get(column)) {
+            if (block.until() < from || block.from() > until) {
+                continue;
+            }
+            Samples read = samples(block);
+            int first = 0;
+            while (first < block.samples() && read.micros()[first] < from) {
+                first++;
+            }
+            int end = block.samples();
+            while (end > first && read.micros()[end - 1] > until) {
+                end--;
+            }
+            int length = micros.length;
+            micros = Arrays.copyOf(micros, length + end - first);
+            values = Arrays.copyOf(values, length + end - first);
+            System.arraycopy(read.micros(), first, micros, length, end - first);
+            System.arraycopy(read.values(), first, values, length, end - first);
+        }
+        return new Samples(micros, values);
+    }
+
+    private Samples samples(Block block) throws IOException {
+        Numbers.Reading numbers = Frame.read(bytes, block.at(), block.length(), block.checksum(), LARGEST_BLOCK);
+        long[] micros = Coding.times(block.samples(), numbers);
+        return new Samples(micros, Coding.figures(block.samples(), numbers));
+    }
+
+    /**
+     * Least and most of a channel in equal pieces of a stretch of time. Samples, sixty-fours of them or whole blocks are
+     * looked at, whichever is just finer than the pieces.
+     *
+     * @param pieces pixels, 1 or more
+     */
+    public Envelope envelope(int part, int column, long from, long until, int pieces) throws IOException {
+        List<Block> blocks = index.get(part).get(column).stream()
+                .filter(block -> block.until() >= from && block.from() <= until)
+                .toList();
+        long samples = blocks.stream().mapToLong(Block::samples).sum();
+        Envelope envelope = new Envelope(from, until, pieces);
+        for (Block block : blocks) {
+            boolean within = block.from() >= from && block.until() <= until;
+            if (within && samples >= (long) Block.SAMPLES * pieces) {
+                envelope.add(block.from(), block.least(), block.most());
+            } else if (within && samples >= (long) Block.BUCKET * pieces) {
+                buckets(block, envelope);
+            } else {
+                Samples read = samples(block);
+                for (int i = 0; i < block.samples(); i++) {
+                    if (read.micros()[i] >= from && read.micros()[i] <= until) {
+                        envelope.add(read.micros()[i], read.values()[i], read.values()[i]);
+                    }
+                }
+            }
+        }
+        return envelope;
+    }
+
+    private void buckets(Block block, Envelope envelope) throws IOException {
+        Numbers.Reading numbers =
+                Frame.read(bytes, block.envelopeAt(), block.envelopeLength(), block.envelopeChecksum(), LARGEST_BLOCK);
+        int buckets = (block.samples() + Block.BUCKET - 1) / Block.BUCKET;
+        long[] times = Coding.times(buckets, numbers);
+        double[] least = Coding.figures(buckets, numbers);
+        double[] most = Coding.figures(buckets, numbers);
+        for (int i = 0; i < buckets; i++) {
+            envelope.add(times[i], least[i], most[i]);
+        }
+    }
+}

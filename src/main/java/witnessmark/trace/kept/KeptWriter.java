@@ -1,0 +1,207 @@
+package witnessmark.trace.kept;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.zip.Deflater;
+import witnessmark.trace.Layout;
+import witnessmark.trace.SampleSink;
+import witnessmark.trace.result.ColumnForm;
+
+/**
+ * Keeps samples without loss while a trace is read: each channel by itself, in packed stretches with a checksum, the
+ * least and most of every 64 samples beside them, and an index at the end. Memory grows only by the index, some sixty
+ * bytes for 4096 samples of a channel. What was written without {@link #end} is nothing.
+ */
+public final class KeptWriter implements SampleSink {
+    private final OutputStream out;
+    private final Deflater deflater = new Deflater(Deflater.BEST_SPEED);
+    private final byte[] packed = new byte[1 << 16];
+    private final Numbers numbers = new Numbers();
+    private final List<List<List<Block>>> index = new ArrayList<>();
+    private List<ColumnForm> columns = List.of();
+    private Filling[] fillings = new Filling[0];
+    private long position;
+
+    /** Samples of one channel that are not written yet. */
+    private static final class Filling {
+        private final long[] micros = new long[Block.SAMPLES];
+        private final double[] values = new double[Block.SAMPLES];
+        /** Whether rows without a figure of it are holes; else it is logged more slowly than others. */
+        private final boolean everyRow;
+
+        private int count;
+
+        Filling(boolean everyRow) {
+            this.everyRow = everyRow;
+        }
+    }
+
+    /** @param out where to; not closed */
+    public KeptWriter(OutputStream out) {
+        this.out = out;
+    }
+
+    @Override
+    public void begin(Layout layout) {
+        columns = layout.columns();
+        fillings = new Filling[columns.size()];
+        for (int i = 0; i < fillings.length; i++) {
+            fillings[i] =
+                    new Filling(layout.steps().get(i) > 0 && layout.steps().get(i) < layout.step() * 3 / 2);
+        }
+        write(Frame.MAGIC, Frame.MAGIC.length);
+        openPart();
+    }
+
+    private void openPart() {
+        List<List<Block>> blocks = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            blocks.add(new ArrayList<>());
+        }
+        index.add(blocks);
+    }
+
+    @Override
+    public void sample(long micros, double[] values) {
+        for (int i = 0; i < fillings.length; i++) {
+            Filling filling = fillings[i];
+            double value = values[i];
+            if (value == value || filling.everyRow) { // NaN is not itself
+                filling.micros[filling.count] = micros;
+                filling.values[filling.count++] = value;
+                if (filling.count == Block.SAMPLES) {
+                    flush(i);
+                }
+            }
+        }
+    }
+
+    private void flush(int column) {
+        Filling filling = fillings[column];
+        if (filling.count == 0) {
+            return;
+        }
+        numbers.clear();
+        Coding.times(filling.micros, filling.count, numbers);
+        Coding.figures(filling.values, filling.count, numbers);
+        long at = position;
+        int checksum = pack();
+        int length = (int) (position - at);
+        double[] range = envelope(filling);
+        long envelopeAt = position;
+        int envelopeChecksum = pack();
+        index.get(index.size() - 1)
+                .get(column)
+                .add(new Block(
+                        at,
+                        length,
+                        checksum,
+                        filling.count,
+                        filling.micros[0],
+                        filling.micros[filling.count - 1],
+                        range[0],
+                        range[1],
+                        envelopeAt,
+                        (int) (position - envelopeAt),
+                        envelopeChecksum));
+        filling.count = 0;
+    }
+
+    /** Writes time, least and most of each bucket; answers those of the whole. */
+    private double[] envelope(Filling filling) {
+        int buckets = (filling.count + Block.BUCKET - 1) / Block.BUCKET;
+        long[] times = new long[buckets];
+        double[] least = new double[buckets];
+        double[] most = new double[buckets];
+        double[] whole = {Double.NaN, Double.NaN};
+        for (int b = 0; b < buckets; b++) {
+            int first = b * Block.BUCKET;
+            times[b] = filling.micros[first];
+            least[b] = Double.NaN;
+            most[b] = Double.NaN;
+            for (int i = first; i < Math.min(first + Block.BUCKET, filling.count); i++) {
+                least[b] = Envelope.less(least[b], filling.values[i]);
+                most[b] = Envelope.more(most[b], filling.values[i]);
+            }
+            whole[0] = Envelope.less(whole[0], least[b]);
+            whole[1] = Envelope.more(whole[1], most[b]);
+        }
+        numbers.clear();
+        Coding.times(times, buckets, numbers);
+        Coding.figures(least, buckets, numbers);
+        Coding.figures(most, buckets, numbers);
+        return whole;
+    }
+
+    @Override
+    public void part() {
+        flushAll();
+        openPart();
+    }
+
+    private void flushAll() {
+        for (int i = 0; i < fillings.length; i++) {
+            flush(i);
+        }
+    }
+
+    @Override
+    public void end() {
+        flushAll();
+        numbers.clear();
+        numbers.unsigned(columns.size());
+        for (ColumnForm column : columns) {
+            numbers.text(column.heading());
+            numbers.text(column.kind().code());
+            numbers.text(column.unit().code());
+            numbers.text(column.from().code());
+        }
+        numbers.unsigned(index.size());
+        for (List<List<Block>> part : index) {
+            for (List<Block> blocks : part) {
+                numbers.unsigned(blocks.size());
+                blocks.forEach(block -> block.write(numbers));
+            }
+        }
+        long at = position;
+        int checksum = pack();
+        int length = (int) (position - at);
+        byte[] trailer = new byte[Frame.TRAILER];
+        for (int i = 0; i < 8; i++) {
+            trailer[i] = (byte) (at >>> 56 - 8 * i);
+            trailer[16 + i] = Frame.MAGIC[i];
+        }
+        for (int i = 0; i < 4; i++) {
+            trailer[8 + i] = (byte) (length >>> 24 - 8 * i);
+            trailer[12 + i] = (byte) (checksum >>> 24 - 8 * i);
+        }
+        write(trailer, trailer.length);
+        deflater.end();
+    }
+
+    /** Packs the numbers in hand and writes them; answers their checksum. */
+    private int pack() {
+        java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
+        deflater.reset();
+        deflater.setInput(numbers.array(), 0, numbers.length());
+        deflater.finish();
+        while (!deflater.finished()) {
+            int length = deflater.deflate(packed);
+            crc.update(packed, 0, length);
+            write(packed, length);
+        }
+        return (int) crc.getValue();
+    }
+
+    private void write(byte[] bytes, int length) {
+        try {
+            out.write(bytes, 0, length);
+            position += length;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package witnessmark.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.zip.GZIPOutputStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.trace.LoggerFiles;
+
+/** A logger's file reduced from the command line, with no logbook. */
+class TraceTest {
+    @TempDir
+    private Path folder;
+
+    private Shell shell;
+
+    @BeforeEach
+    void open() {
+        shell = new Shell(folder);
+    }
+
+    private String file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    @Test
+    void a_mechanical_over_rev_is_told_with_its_place() throws IOException {
+        Shell.Ran ran = shell.run("trace", file("race1.csv", LoggerFiles.mechanicalOverRev()), "--rpm-limit", "8600");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("1 over-rev", "These are proposals")
+                .containsPattern("  at 13:40.0 9.340.rpm for 0.42 s, gear 3, throttle shut: mechanical");
+    }
+
+    @Test
+    void packed_files_say_the_same_and_json_has_a_version() throws IOException {
+        Path packed = folder.resolve("run3.csv.gz");
+        try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {
+            out.write(LoggerFiles.falseDips().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        }
+        JsonNode answer = new ObjectMapper()
+                .readTree(shell.run("trace", packed.toString(), "--json").out());
+        assertThat(answer.get("version").asInt()).isEqualTo(1);
+        assertThat(answer.get("worked").asBoolean()).isTrue();
+        JsonNode part = answer.get("parts").get(0);
+        assertThat(part.get("running").asLong()).isEqualTo(1_451_950);
+        assertThat(part.get("oilPressureDipCount").asInt()).isZero();
+        assertThat(answer.get("defects").get("sensor drop").asInt()).isEqualTo(2);
+    }
+
+    @Test
+    void what_is_asked_is_answered_by_options() throws IOException {
+        String text = "n1;Gas\n" + "6000;50\n".repeat(101);
+        String odd = file("odd.csv", text);
+        Shell.Ran asked = shell.run("trace", odd);
+        assertThat(asked.code()).isEqualTo(1);
+        assertThat(asked.err()).contains("Say how many samples there are a second");
+        Shell.Ran ran = shell.run("trace", odd, "--rate", "50", "--channel", "n1=engine speed");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("n1: engine speed, taken to be in rpm").containsPattern("Ran 2.s");
+        assertThat(shell.run("trace", odd, "--rate", "50", "--channel", "n2=engine speed")
+                        .err())
+                .contains("No column is called 'n2'");
+        assertThat(shell.run("trace", odd, "--rate", "fast").code()).isEqualTo(2);
+        assertThat(shell.run("trace", odd, "--channel", "n1=speed of engine").err())
+                .contains("It is one of: engine speed, throttle");
+    }
+
+    @Test
+    void what_is_no_trace_is_refused_in_a_sentence() throws IOException {
+        Shell.Ran none = shell.run("trace", folder.resolve("none.csv").toString());
+        assertThat(none.code()).isEqualTo(1);
+        assertThat(none.err()).contains("none.csv");
+        Shell.Ran letter = shell.run("trace", file("letter.txt", "Dear team\n"));
+        assertThat(letter.code()).isEqualTo(1);
+        assertThat(letter.err()).contains("No row of figures was found.");
+        Shell.Ran zip = shell.run("trace", file("bad.zip", "PK\u0003\u0004 and no more"));
+        assertThat(zip.code()).isEqualTo(1);
+        assertThat(zip.err()).contains("There is no file in the archive.");
+    }
+}

@@ -1,0 +1,2 @@
+/** Text into samples, looked at from inside. */
+package witnessmark.trace.text;
