@@ -4,7 +4,7 @@ package witnessmark.domain;
  * How files of a logger are read, so that the next one is read alike.
  *
  * @param name what it is called; unique
- * @param headings the headings of such a file, one a line
+ * @param headings what such files have in common: their delimiter and headings
  * @param form how it is read: its signs, its time and its channels
  */
 public record LoggerForm(String name, String headings, String form) implements Fact {

@@ -18,6 +18,7 @@ import witnessmark.domain.history.Amendment;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Today;
 import witnessmark.logbook.port.Written;
@@ -142,9 +143,21 @@ public final class Desk {
         return writeFrom(who, why, next);
     }
 
+    /**
+     * The same, with bytes that the entries name.
+     *
+     * @param kept to be kept beside them
+     */
+    public Outcome<Written> write(String why, List<? extends Entry<?>> next, List<Kept> kept) {
+        return remembered(why, toLogbook(new Change(who, why, next, kept)));
+    }
+
     /** The same for entries that nobody typed here: the history names where they are from in place of who writes. */
     Outcome<Written> writeFrom(String from, String why, List<? extends Entry<?>> next) {
-        Outcome<Written> written = toLogbook(from, why, next);
+        return remembered(why, toLogbook(new Change(from, why, next)));
+    }
+
+    private Outcome<Written> remembered(String why, Outcome<Written> written) {
         // what changed nothing has nothing to take back
         if (written.didWork() && !written.orThrow().amendments().isEmpty()) {
             push(done, new Done(written.orThrow().change(), why));
@@ -194,7 +207,7 @@ public final class Desk {
         }
         String reason = because.apply(last.why());
         Outcome<Written> written = Opposite.of(logbook.facts(), logbook.amendments(last.change()), reason)
-                .then(entries -> toLogbook(who, reason, entries));
+                .then(entries -> toLogbook(new Change(who, reason, entries)));
         if (written.didWork()) {
             from.pop();
             push(to, new Done(written.orThrow().change(), last.why()));
@@ -202,12 +215,12 @@ public final class Desk {
         return written;
     }
 
-    private Outcome<Written> toLogbook(String from, String why, List<? extends Entry<?>> next) {
+    private Outcome<Written> toLogbook(Change change) {
         LocalDate earlier = asOf;
         if (earlier != null) {
             return Outcome.didNot(Problem.of(ProblemKind.AS_OF_EARLIER_DAY, earlier));
         }
-        Outcome<Written> written = logbook.write(new Change(from, why, next));
+        Outcome<Written> written = logbook.write(change);
         if (written.didWork()) {
             List<Amendment> amendments = written.orThrow().amendments();
             if (!amendments.isEmpty()) {

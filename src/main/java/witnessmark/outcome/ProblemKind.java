@@ -371,6 +371,14 @@ public enum ProblemKind {
     TRACE_NOT_KEPT(1, true),
     /** how long it lasts by its time, how long the run lasted, how many times as much it is: a wrong time base. */
     TRACE_TIME_BASE(3, true),
+    /** file: it grew while it was read. */
+    TRACE_GROWS(1, true),
+    /** the file it was brought in as, run, its start: the same samples are in the logbook. */
+    TRACE_BROUGHT_BEFORE(3, true),
+    /** run, the file of the trace it has. */
+    TRACE_OF_RUN_ALREADY(2, false),
+    /** share of the run it logged, percent. */
+    TRACE_COVERS_LITTLE(1, false),
     /** what the archive says is wrong with it. */
     PACKED_DAMAGED(1, true),
     /** bytes it may unpack to at most. */

@@ -4,11 +4,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.LongPredicate;
 import org.jspecify.annotations.Nullable;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.trace.SampleSink;
 import witnessmark.trace.packed.Packed;
 import witnessmark.trace.packed.PackedProblem;
 import witnessmark.trace.packed.UnpackLimits;
@@ -56,9 +59,33 @@ public final class ReduceTrace {
      * @return what was found, or why nothing was
      */
     public static Outcome<Found> of(Source source, TraceAnswers said, TraceSettings settings, LongPredicate goOn) {
-        return recognised(source, said.entry())
-                .then(recognised -> said.putRight(recognised.form())
-                        .then(form -> reduced(source, said, recognised, form, settings, goOn)));
+        return of(source, said, understood -> Optional.empty(), settings, Optional.empty(), goOn);
+    }
+
+    /**
+     * The same.
+     *
+     * @param remembered how a file that is understood so was read before, or empty
+     * @param beside is handed every sample too
+     */
+    static Outcome<Found> of(
+            Source source,
+            TraceAnswers said,
+            Function<TraceForm, Optional<TraceForm>> remembered,
+            TraceSettings settings,
+            Optional<SampleSink> beside,
+            LongPredicate goOn) {
+        return recognised(source, said.entry()).then(recognised -> {
+            Optional<TraceForm> before = remembered.apply(recognised.form());
+            return said.putRight(before.orElse(recognised.form())).then(form -> {
+                List<Question> open = said.open(recognised, form).stream()
+                        .filter(question -> before.isEmpty() || !form.time().known())
+                        .toList();
+                return open.isEmpty()
+                        ? reduced(source, said, recognised, form, settings, beside, goOn)
+                        : Outcome.worked(new Found(recognised, form, open, null, List.of(), null));
+            });
+        });
     }
 
     /** How the beginning of a file is understood. */
@@ -81,15 +108,13 @@ public final class ReduceTrace {
             Recognised recognised,
             TraceForm form,
             TraceSettings settings,
+            Optional<SampleSink> beside,
             LongPredicate goOn) {
-        List<Question> open = said.open(recognised, form);
-        if (!open.isEmpty()) {
-            return Outcome.worked(new Found(recognised, form, open, null, List.of(), null));
-        }
         Reducer reducer = new Reducer(settings);
+        SampleSink sink = beside.map(other -> SampleSink.both(reducer, other)).orElse(reducer);
         try (InputStream file = source.open();
                 InputStream text = Packed.open(file, said.entry(), UnpackLimits.usual())) {
-            return TraceReader.read(text, form, reducer, goOn::test).map(read -> {
+            return TraceReader.read(text, form, sink, goOn::test).map(read -> {
                 List<Question> late = new ArrayList<>(read.late());
                 return new Found(recognised, form, late, read, reducer.parts(), reducer.defects(read.defects()));
             });

@@ -1,0 +1,310 @@
+package witnessmark.logbook.tracing;
+
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.LongPredicate;
+import witnessmark.domain.Engine;
+import witnessmark.domain.EngineDesign;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Facts;
+import witnessmark.domain.HowKnown;
+import witnessmark.domain.Id;
+import witnessmark.domain.LoggerForm;
+import witnessmark.domain.OverRev;
+import witnessmark.domain.Run;
+import witnessmark.domain.SpeedSource;
+import witnessmark.domain.Standing;
+import witnessmark.domain.Trace;
+import witnessmark.domain.TraceMark;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.port.Kept;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.Distance;
+import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.Pressure;
+import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.Temperature;
+import witnessmark.trace.SampleSink;
+import witnessmark.trace.kept.KeptWriter;
+import witnessmark.trace.kept.SampleDigest;
+import witnessmark.trace.reduce.TimeBaseCheck;
+import witnessmark.trace.result.Excursion;
+import witnessmark.trace.result.Reduction;
+import witnessmark.trace.result.RunFigures;
+import witnessmark.trace.result.TraceForm;
+import witnessmark.trace.result.TraceSettings;
+
+/**
+ * Brings a logger's file into the logbook: it is read once, held against the run it is of, and what a person takes of it
+ * becomes the run's, measured. Reading blocks and is done off the event thread.
+ */
+public final class BringInTrace {
+    /** Less than this of a run logged leaves its running time as it was timed (common practice, no source). */
+    private static final double COVERED = 0.9;
+
+    private final Desk desk;
+    private final Ids ids;
+
+    public BringInTrace(Desk desk, Ids ids) {
+        this.desk = desk;
+        this.ids = ids;
+    }
+
+    /** A file of a logger, opened as often as it is asked for. */
+    public interface LoggerFile extends ReduceTrace.Source {
+        String name();
+
+        /** Its size now, bytes. */
+        long size() throws IOException;
+    }
+
+    /** By what figures a trace of an engine is worked out. */
+    public TraceSettings settings(Id<Engine> engine) {
+        Facts facts = desk.view().facts();
+        Id<EngineDesign> design = facts.of(Engine.class).get(engine).design();
+        return SettingsOfDesign.of(facts, design);
+    }
+
+    /**
+     * Reads a file; nothing is written.
+     *
+     * @param said what its text leaves open
+     * @param keep whether its samples are wanted in the logbook
+     * @param goOn is told how many bytes of its text were read, and whether to go on
+     * @return what was read, with the questions that are open; or why nothing was
+     */
+    public Outcome<BroughtTrace> read(
+            LoggerFile file, TraceAnswers said, TraceSettings settings, boolean keep, LongPredicate goOn) {
+        try {
+            long size = file.size();
+            SampleDigest digest = new SampleDigest();
+            HeldBytes held = new HeldBytes(Kept.MOST);
+            SampleSink beside = keep ? SampleSink.both(digest, new KeptWriter(held)) : digest;
+            Outcome<ReduceTrace.Found> found =
+                    ReduceTrace.of(file, said, this::remembered, settings, Optional.of(beside), goOn);
+            String content = found.didWork() ? Sha256.of(file) : "";
+            if (file.size() != size) {
+                return Outcome.didNot(Problem.of(ProblemKind.TRACE_GROWS, file.name()));
+            }
+            return found.map(all -> new BroughtTrace(
+                    file.name(),
+                    size,
+                    content,
+                    digest.text(),
+                    all,
+                    settings,
+                    keep && all.read() != null ? held.kept().orElse(null) : null));
+        } catch (IOException e) {
+            return Outcome.didNot(Problem.of(ProblemKind.TRACE_BROKE_OFF, 0L, String.valueOf(e.getMessage())));
+        }
+    }
+
+    /** Of which run a part of it may be: all, the likeliest first. */
+    public List<Entry<Run>> runs(BroughtTrace trace, int part) {
+        return RunsOfTrace.of(desk.view().facts(), trace, part, desk.view().zone());
+    }
+
+    /** Whether the first of them is likelier than the next by more than its length. */
+    public boolean isSure(BroughtTrace trace, int part) {
+        return RunsOfTrace.isSure(desk.view().facts(), trace, part, desk.view().zone());
+    }
+
+    /** What a part of a trace would change of a run. */
+    public TraceProposal propose(BroughtTrace trace, int part, Entry<Run> run) {
+        Facts facts = desk.view().facts();
+        Reduction reduction = trace.parts().get(part);
+        LocalDateTime begins = part == 0 ? trace.found().recognised().begins() : null;
+        Map<TraceField, Object> figures = FiguresOfPart.of(
+                reduction, run.fact(), begins, desk.view().zone(), HeatBefore.armed(facts, run));
+        List<Problem> problems = problems(facts, trace, part, run);
+        List<OverRev> overRevs = overRevs(facts, run, reduction);
+        return new TraceProposal(trace, part, run, figures, taken(run.fact(), figures, reduction), overRevs, problems);
+    }
+
+    /**
+     * Writes what is taken, the trace with its marks, its samples where they are kept, and how the file was read; all or
+     * nothing. Blocks.
+     *
+     * @param taken which figures become the run's
+     * @param why the words for the history
+     */
+    public Outcome<Written> save(TraceProposal proposal, Set<TraceField> taken, String note, String why) {
+        if (proposal.stops()) {
+            return Outcome.didNot(proposal.problems().stream().filter(Problem::stops).toList());
+        }
+        BroughtTrace trace = proposal.trace();
+        List<Entry<?>> entries = new ArrayList<>();
+        Entry<Run> run = proposal.run();
+        Run next = RunFromTrace.of(run.fact(), proposal.figures(), taken);
+        if (!next.equals(run.fact())) {
+            entries.add(new Entry<>(run.id(), next, run.standing(), run.struckBecause(), run.rev() + 1));
+        }
+        Entry<Trace> written = made(trace(proposal, note));
+        entries.add(written);
+        Reduction part = trace.parts().get(proposal.part());
+        for (TraceMark mark :
+                MarksOfPart.of(written.id(), trace.found().form(), part, proposal.part(), trace.found().defects())) {
+            entries.add(made(mark));
+        }
+        if (taken.contains(TraceField.OVER_REVS)) {
+            proposal.overRevs().forEach(overRev -> entries.add(made(overRev)));
+        }
+        remember(trace.found().form(), trace.name()).ifPresent(entries::add);
+        return desk.write(why, entries, trace.kept() == null ? List.of() : List.of(trace.kept()));
+    }
+
+    private Trace trace(TraceProposal proposal, String note) {
+        BroughtTrace trace = proposal.trace();
+        Reduction part = trace.parts().get(proposal.part());
+        Map<TraceField, Object> figures = proposal.figures();
+        String defects = trace.found().defects() == null ? "" : trace.found().defects().text();
+        return new Trace(
+                proposal.run().id(),
+                trace.name(),
+                trace.content(),
+                trace.samples(),
+                trace.size(),
+                (Moment) figures.get(TraceField.START),
+                new RunningTime(part.lasted() / 1_000),
+                Math.toIntExact(Math.min(part.rows(), Integer.MAX_VALUE)),
+                trace.found().form().text(),
+                trace.settings().text(),
+                figures.containsKey(TraceField.RUNNING)
+                        ? (RunningTime) figures.get(TraceField.RUNNING)
+                        : new RunningTime(0),
+                (RunningTime) figures.get(TraceField.LOADED),
+                (RunningTime) figures.get(TraceField.HIGH_SPEED),
+                (Distance) figures.get(TraceField.DISTANCE),
+                (EngineSpeed) figures.get(TraceField.HIGHEST),
+                (Temperature) figures.get(TraceField.WATER),
+                (Temperature) figures.get(TraceField.OIL_TEMPERATURE),
+                (Pressure) figures.get(TraceField.OIL_PRESSURE),
+                (Integer) figures.get(TraceField.PULLS),
+                part.heat() == null ? null : part.heat().ifArmed(),
+                part.heat() == null ? null : part.heat().ifNot(),
+                part.heat() == null ? null : HeatBefore.end(part.heat()),
+                part.speed() == null ? "" : part.speed().speeds().text(),
+                defects,
+                trace.kept() == null ? null : trace.kept().sha256(),
+                desk.who(),
+                note);
+    }
+
+    /** How files with these headings were read before, as far as this one is written alike. */
+    private Optional<TraceForm> remembered(TraceForm understood) {
+        return form(understood.signature())
+                .map(entry -> TraceForm.parse(entry.fact().form()))
+                .filter(before -> before.columns().size() == understood.columns().size())
+                .map(before -> new TraceForm(
+                        understood.coding(),
+                        before.delimiter(),
+                        before.decimal(),
+                        before.thousands(),
+                        before.comment(),
+                        understood.before(),
+                        before.time(),
+                        before.columns()));
+    }
+
+    private Optional<Entry<LoggerForm>> form(String signature) {
+        return desk.view().facts().of(LoggerForm.class).where(form -> form.headings().equals(signature)).stream()
+                .findFirst();
+    }
+
+    private Optional<Entry<LoggerForm>> remember(TraceForm form, String file) {
+        Entry<LoggerForm> before = form(form.signature()).orElse(null);
+        if (before == null) {
+            return Optional.of(made(new LoggerForm(file, form.signature(), form.text())));
+        }
+        LoggerForm now = new LoggerForm(before.fact().name(), form.signature(), form.text());
+        return now.equals(before.fact())
+                ? Optional.empty()
+                : Optional.of(new Entry<>(
+                        before.id(), now, before.standing(), before.struckBecause(), before.rev() + 1));
+    }
+
+    private static List<Problem> problems(Facts facts, BroughtTrace trace, int part, Entry<Run> run) {
+        List<Problem> problems = new ArrayList<>();
+        for (Entry<Trace> other : facts.of(Trace.class).inForce().toList()) {
+            boolean same = other.fact().content().equals(trace.content())
+                    || other.fact().samples().equals(trace.samples());
+            // parts of one file may be of several runs
+            if (same && (trace.parts().size() == 1 || other.fact().run().equals(run.id()))) {
+                Run of = facts.of(Run.class).get(other.fact().run());
+                problems.add(Problem.of(
+                        ProblemKind.TRACE_BROUGHT_BEFORE, other.fact().name(), of.name(), of.start()));
+            } else if (other.fact().run().equals(run.id())) {
+                problems.add(Problem.of(
+                        ProblemKind.TRACE_OF_RUN_ALREADY, run.fact().name(), other.fact().name()));
+            }
+        }
+        Reduction reduction = trace.parts().get(part);
+        TimeBaseCheck.of(reduction, new RunFigures(run.fact().running(), run.fact().laps(), null))
+                .ifPresent(problems::add);
+        if (reduction.speed() != null && reduction.coverage() < COVERED) {
+            problems.add(Problem.of(ProblemKind.TRACE_COVERS_LITTLE, (int) Math.floor(reduction.coverage() * 100)));
+        }
+        return problems;
+    }
+
+    /** What the run does not say, and what it says less well than a trace; a trace with holes does not give its running. */
+    private static Set<TraceField> taken(Run run, Map<TraceField, Object> figures, Reduction part) {
+        Set<TraceField> taken = EnumSet.noneOf(TraceField.class);
+        taken.addAll(figures.keySet());
+        if (part.coverage() < COVERED || run.knownBy().of(Counter.RUNNING) == HowKnown.HOUR_METER) {
+            taken.remove(TraceField.RUNNING);
+        }
+        return taken;
+    }
+
+    private static List<OverRev> overRevs(Facts facts, Entry<Run> run, Reduction part) {
+        List<Excursion> found = part.overRevs() == null ? List.of() : part.overRevs();
+        List<Entry<OverRev>> there = facts.of(OverRev.class).where(each -> each.run().equals(run.id()));
+        List<OverRev> all = new ArrayList<>();
+        for (Excursion each : found) {
+            EngineSpeed peak = new EngineSpeed((int) Math.round(each.peak()));
+            boolean written = there.stream().anyMatch(other -> isAlike(other.fact(), peak));
+            if (!written) {
+                all.add(new OverRev(
+                        run.id(),
+                        peak,
+                        new RunningTime(each.lasted() / 1_000),
+                        each.gear() == null ? "" : Integer.toString(each.gear()),
+                        SpeedSource.LOGGER,
+                        note(each)));
+            }
+        }
+        return all;
+    }
+
+    /** An over-rev somebody read off the same trace: within what a dash shows. */
+    private static boolean isAlike(OverRev there, EngineSpeed peak) {
+        return Math.abs(there.peak().rpm() - peak.rpm()) <= 25;
+    }
+
+    private static String note(Excursion found) {
+        return switch (found.how()) {
+            case MECHANICAL -> "mechanical, throttle shut";
+            case LIMITER -> "on the limiter";
+            case NOT_KNOWN -> "";
+        };
+    }
+
+    private <F extends Fact> Entry<F> made(F fact) {
+        return new Entry<>(ids.next(), fact, Standing.IN_FORCE, null, 1);
+    }
+
+}

@@ -1,0 +1,302 @@
+package witnessmark.logbook.tracing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.domain.Coded;
+import witnessmark.domain.Entry;
+import witnessmark.domain.HowKnown;
+import witnessmark.domain.LoggerForm;
+import witnessmark.domain.OverRev;
+import witnessmark.domain.Run;
+import witnessmark.domain.Trace;
+import witnessmark.domain.TraceMark;
+import witnessmark.domain.TraceMarkKind;
+import witnessmark.logbook.Desk;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.RunningTime;
+import witnessmark.sample.SampleBooks;
+import witnessmark.trace.LoggerFiles;
+import witnessmark.trace.kept.Bytes;
+import witnessmark.trace.kept.KeptReader;
+import witnessmark.trace.result.DefectKind;
+import witnessmark.trace.result.TraceSettings;
+
+/** Files of the invented season brought in for its runs. */
+class BringInTraceTest {
+    @TempDir
+    Path folder;
+
+    private Desk desk;
+    private BringInTrace bringIn;
+
+    @BeforeEach
+    void open() {
+        SampleBooks books = new SampleBooks(folder);
+        desk = books.open();
+        bringIn = new BringInTrace(desk, SampleBooks.ids());
+    }
+
+    @AfterEach
+    void close() {
+        desk.logbook().close();
+    }
+
+    @Test
+    void the_run_it_is_of_is_found_by_day_car_and_name_and_becomes_measured() {
+        BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Entry<Run> run = bringIn.runs(trace, 0).get(0);
+        assertThat(run.fact().name()).isEqualTo("Race 1");
+        assertThat(run.fact().start().day()).hasToString("2026-05-03");
+        assertThat(bringIn.isSure(trace, 0)).isTrue();
+
+        TraceProposal proposal = bringIn.propose(trace, 0, run);
+        assertThat(proposal.stops()).as(proposal.problems().toString()).isFalse();
+        bringIn.save(proposal, proposal.taken(), "", "trace brought in").orThrow();
+
+        Run now = now(run);
+        assertThat(now.knownBy().of(Counter.RUNNING)).isEqualTo(HowKnown.TRACE);
+        assertThat(now.knownBy().of(Counter.LOADED)).isEqualTo(HowKnown.TRACE);
+        assertThat(now.overRevs()).isEqualTo(1);
+        assertThat(now.highest()).isNotNull();
+        assertThat(now.highest().rpm()).isEqualTo(9340);
+        assertThat(now.laps()).as("what the trace does not say stays").isEqualTo(run.fact().laps());
+        assertThat(now.knownBy().of(Counter.LAPS)).isEqualTo(run.fact().knownBy().of(Counter.LAPS));
+        Trace written = traces().get(0).fact();
+        assertThat(written.run()).isEqualTo(run.id());
+        assertThat(marks(TraceMarkKind.MECHANICAL)).singleElement().satisfies(mark -> {
+            assertThat(mark.thousandths()).isEqualTo(9_340_000L);
+            assertThat(mark.lasted()).isEqualTo(new RunningTime(420));
+        });
+        assertThat(written.speeds()).isNotEmpty();
+    }
+
+    @Test
+    void an_over_rev_somebody_wrote_down_already_is_not_written_twice() {
+        BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Entry<Run> run = bringIn.runs(trace, 0).get(0);
+        long before = overRevs(run);
+        TraceProposal proposal = bringIn.propose(trace, 0, run);
+        bringIn.save(proposal, proposal.taken(), "", "trace brought in").orThrow();
+
+        assertThat(before).as("the sample has it").isEqualTo(1);
+        assertThat(overRevs(run)).isEqualTo(1);
+    }
+
+    @Test
+    void the_same_samples_are_known_again_renamed_and_written_otherwise_and_never_count_twice() {
+        String text = LoggerFiles.twice();
+        BroughtTrace trace = read("2026-07-05_57_race2.csv", text);
+        Entry<Run> run = bringIn.runs(trace, 0).get(0);
+        save(trace, run);
+
+        for (String again : List.of(text, text.replace(",", ";"), text + "\n")) {
+            BroughtTrace other = read("copy of it.csv", again);
+            TraceProposal proposal = bringIn.propose(other, 0, run);
+            assertThat(proposal.stops()).isTrue();
+            assertThat(proposal.problems()).extracting(Problem::kind).contains(ProblemKind.TRACE_BROUGHT_BEFORE);
+            assertThat(bringIn.save(proposal, proposal.taken(), "", "again").didWork())
+                    .isFalse();
+        }
+        assertThat(traces()).hasSize(1);
+    }
+
+    @Test
+    void its_samples_are_kept_and_come_back_as_they_were() throws IOException {
+        String text = LoggerFiles.spike();
+        BroughtTrace trace = read("2026-05-23_57_p1.csv", text);
+        save(trace, bringIn.runs(trace, 0).get(0));
+
+        Trace written = traces().get(0).fact();
+        assertThat(written.kept()).isNotNull();
+        byte[] kept = desk.logbook().kept(written.kept()).orThrow().orElseThrow().bytes();
+        KeptReader reader = KeptReader.open(Bytes.of(kept));
+        assertThat(reader.columns()).isEqualTo(trace.found().form().columns());
+    }
+
+    @Test
+    void how_a_file_was_read_is_remembered_for_the_next_of_its_logger() {
+        BroughtTrace trace = read("2026-04-11_57_q.csv", LoggerFiles.semicolons());
+        save(trace, bringIn.runs(trace, 0).get(0));
+        assertThat(desk.view().facts().of(LoggerForm.class).all()).hasSize(1);
+
+        String text = LoggerFiles.semicolons();
+        BroughtTrace next = read("2026-04-12_57_race1.csv", text.substring(0, text.lastIndexOf('\n', text.length() - 2)));
+        assertThat(next.found().form().columns()).isEqualTo(trace.found().form().columns());
+        save(next, bringIn.runs(next, 0).stream()
+                .filter(run -> !run.fact().equals(now(bringIn.runs(trace, 0).get(0))))
+                .findFirst()
+                .orElseThrow());
+        assertThat(desk.view().facts().of(LoggerForm.class).all()).hasSize(1);
+    }
+
+    @Test
+    void what_is_not_taken_stays_as_it_was() {
+        BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Entry<Run> run = bringIn.runs(trace, 0).get(0);
+        bringIn.save(bringIn.propose(trace, 0, run), Set.of(), "only kept", "trace brought in").orThrow();
+
+        assertThat(now(run)).isEqualTo(run.fact());
+        assertThat(traces()).hasSize(1);
+        desk.undo().orThrow();
+        assertThat(traces()).isEmpty();
+    }
+
+    @Test
+    void a_trace_ten_times_too_long_for_its_run_is_refused_whole() {
+        BroughtTrace trace = read("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
+        Entry<Run> run = bringIn.runs(trace, 0).get(0);
+        TraceProposal proposal = bringIn.propose(trace, 0, run);
+
+        assertThat(proposal.problems()).extracting(Problem::kind).contains(ProblemKind.TRACE_TIME_BASE);
+        assertThat(bringIn.save(proposal, proposal.taken(), "", "no").didWork()).isFalse();
+        assertThat(traces()).isEmpty();
+        assertThat(now(run)).isEqualTo(run.fact());
+    }
+
+    @Test
+    void a_clock_that_was_not_set_gives_no_start() {
+        BroughtTrace trace = read("2026-04-12_41_race.csv", LoggerFiles.clockNotSet());
+
+        TraceProposal proposal =
+                bringIn.propose(trace, 0, bringIn.runs(trace, 0).get(0));
+        assertThat(proposal.figures()).doesNotContainKey(TraceField.START);
+    }
+
+    @Test
+    void a_file_that_grows_while_it_is_read_is_not_taken() {
+        AtomicLong size = new AtomicLong(1_000);
+        Outcome<BroughtTrace> read = bringIn.read(
+                new File("growing.csv", LoggerFiles.spike()) {
+                    @Override
+                    public long size() {
+                        return size.getAndAdd(10);
+                    }
+                },
+                TraceAnswers.none(),
+                TraceSettings.usual(),
+                true,
+                bytes -> true);
+
+        assertThat(read.problems()).extracting(Problem::kind).containsExactly(ProblemKind.TRACE_GROWS);
+    }
+
+    @Test
+    void a_reading_that_is_called_off_keeps_nothing() {
+        Outcome<BroughtTrace> read = bringIn.read(
+                new File("big.csv", LoggerFiles.mechanicalOverRev()),
+                TraceAnswers.none(),
+                TraceSettings.usual(),
+                true,
+                bytes -> false);
+
+        assertThat(read.problems()).extracting(Problem::kind).containsExactly(ProblemKind.TRACE_STOPPED);
+        assertThat(traces()).isEmpty();
+    }
+
+    @Test
+    void heat_cycles_go_on_from_the_trace_before() {
+        BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Entry<Run> run = bringIn.runs(trace, 0).get(0);
+        TraceProposal proposal = bringIn.propose(trace, 0, run);
+        Map<TraceField, Object> figures = proposal.figures();
+
+        assertThat(figures.get(TraceField.HEAT_CYCLES))
+                .as("nothing before it: cold")
+                .isEqualTo(trace.parts().get(0).heat().ifArmed());
+    }
+
+    @Test
+    void the_running_of_a_trace_is_that_of_the_run_it_was_made_for() {
+        BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Entry<Run> run = bringIn.runs(trace, 0).get(0);
+
+        RunningTime running = (RunningTime) bringIn.propose(trace, 0, run).figures().get(TraceField.RUNNING);
+        assertThat(running).isNotNull();
+        assertThat((double) running.millis())
+                .isCloseTo(run.fact().running().millis(), within(0.1 * run.fact().running().millis()));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void every_defect_has_a_mark_of_its_word(DefectKind kind) {
+        assertThat(Coded.of(TraceMarkKind.class, kind.code()).code()).isEqualTo(kind.code());
+    }
+
+    private BroughtTrace read(String name, String text) {
+        Entry<Run> any = desk.view().facts().of(Run.class).all().get(0);
+        return bringIn.read(
+                        new File(name, text),
+                        TraceAnswers.none(),
+                        bringIn.settings(any.fact().engine()),
+                        true,
+                        bytes -> true)
+                .orThrow();
+    }
+
+    private void save(BroughtTrace trace, Entry<Run> run) {
+        TraceProposal proposal = bringIn.propose(trace, 0, run);
+        bringIn.save(proposal, proposal.taken(), "", "trace brought in").orThrow();
+    }
+
+    private Run now(Entry<Run> run) {
+        return desk.view().facts().of(Run.class).get(run.id());
+    }
+
+    private List<Entry<Trace>> traces() {
+        return desk.view().facts().of(Trace.class).inForce().toList();
+    }
+
+    private List<TraceMark> marks(TraceMarkKind kind) {
+        return desk.view().facts().of(TraceMark.class).where(mark -> mark.kind() == kind).stream()
+                .map(Entry::fact)
+                .toList();
+    }
+
+    private long overRevs(Entry<Run> run) {
+        return desk.view().facts().of(OverRev.class).where(each -> each.run().equals(run.id())).size();
+    }
+
+    private static class File implements BringInTrace.LoggerFile {
+        private final String name;
+        private final byte[] bytes;
+
+        File(String name, String text) {
+            this.name = name;
+            this.bytes = text.getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public String name() {
+            return name;
+        }
+
+        @Override
+        public long size() {
+            return bytes.length;
+        }
+
+        @Override
+        public InputStream open() {
+            return new ByteArrayInputStream(bytes);
+        }
+    }
+}
