@@ -68,14 +68,14 @@ public final class TraceBench {
             text.append(row / 50)
                     .append('.')
                     .append(String.valueOf(100 + row % 50 * 2).substring(1));
-            text.append(',').append(3000 + random.nextInt(5200));
+            text.append(',').append(5500 + (row / 50 % 2 == 0 ? 1 : -1) * (row % 50 * 40) + random.nextInt(40));
             decimal(text, random.nextInt(1000), 1);
             decimal(text, random.nextInt(2300), 1);
             decimal(text, random.nextInt(-160, 160), 2);
             decimal(text, random.nextInt(-160, 160), 2);
-            decimal(text, 300 + random.nextInt(250), 2);
-            decimal(text, 900 + random.nextInt(200), 1);
-            decimal(text, 800 + random.nextInt(150), 1);
+            decimal(text, 440 + random.nextInt(60), 2);
+            decimal(text, 900 + row / 500 % 200 + random.nextInt(4), 1);
+            decimal(text, 800 + row / 700 % 150 + random.nextInt(4), 1);
             decimal(text, 300 + random.nextInt(50), 2);
             decimal(text, 850 + random.nextInt(200), 3);
             text.append(',').append(1 + random.nextInt(5));

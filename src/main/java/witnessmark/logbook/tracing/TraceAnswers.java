@@ -70,8 +70,10 @@ public record TraceAnswers(
         }
         form = decimal == null ? form : form.withDecimal(decimal);
         form = rate == null ? form : form.with(TimeBase.at(rate));
-        boolean number = time != null && form.time().column() >= 0;
-        return Outcome.worked(number ? form.with(form.time().as(time)) : form);
+        if (time != null && form.time().column() >= 0) {
+            form = form.with(form.time().as(time));
+        }
+        return Outcome.worked(form);
     }
 
     private static List<String> codes(ChannelKind kind) {

@@ -69,7 +69,7 @@ public final class KeptWriter implements SampleSink {
         for (int i = 0; i < fillings.length; i++) {
             Filling filling = fillings[i];
             double value = values[i];
-            if (value == value || filling.everyRow) { // NaN is not itself
+            if (filling.everyRow || !Double.isNaN(value)) {
                 filling.micros[filling.count] = micros;
                 filling.values[filling.count++] = value;
                 if (filling.count == Block.SAMPLES) {

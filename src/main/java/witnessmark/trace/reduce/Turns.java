@@ -15,6 +15,8 @@ final class Turns {
     private List<Double> points = new ArrayList<>();
     private double newest;
     private double extreme;
+    private double low;
+    private double high;
     private boolean rising;
     private boolean any;
     private boolean moves;
@@ -28,14 +30,16 @@ final class Turns {
         if (!any) {
             any = true;
             extreme = value;
+            low = value;
+            high = value;
             points.add(value);
             return;
         }
         if (!moves) {
-            if (Math.abs(value - points.get(0)) >= least) {
-                moves = true;
-                rising = value > points.get(0);
-                extreme = value;
+            low = Math.min(low, value);
+            high = Math.max(high, value);
+            if (high - low >= least) {
+                begin(value);
             }
             return;
         }
@@ -49,6 +53,17 @@ final class Turns {
                 coarser();
             }
         }
+    }
+
+    /** The first range: what it began from may lie beyond the first value. */
+    private void begin(double value) {
+        moves = true;
+        rising = value == high;
+        double from = rising ? low : high;
+        if (from != points.get(0)) {
+            points.add(from);
+        }
+        extreme = value;
     }
 
     private void coarser() {

@@ -27,6 +27,8 @@ final class RowScanner {
     };
     private static final long EXACT = 1L << 53;
     private static final int MOST_DIGITS = 18;
+    /** What no byte is. */
+    private static final int NEVER = 256;
 
     private final InputStream in;
     private final byte delimiter;
@@ -157,27 +159,30 @@ final class RowScanner {
     /** Reads cells from the start of the row; answers where its line ends, which is the limit when it goes on. */
     private int row() {
         byte[] b = bytes;
+        double[] numbers = values;
+        boolean wide = spaces;
+        int apart = delimiter == 0 ? NEVER : delimiter;
+        int mark = pointed ? decimal : NEVER;
+        int most = numbers.length - 1;
         int p = rowStart;
         int count = 0;
-        int most = values.length - 1;
         while (true) {
             int ch = b[p];
-            while (ch == ' ' || spaces && ch == '\t') {
+            while (ch <= ' ' && (ch == ' ' || wide && ch == '\t')) {
                 ch = b[++p];
             }
-            if (spaces && count > 0 && (ch == '\n' || ch == '\r')) {
+            if (wide && count > 0 && (ch == '\n' || ch == '\r')) {
                 cells = count;
                 return p;
             }
-            int cell = Math.min(count, most);
+            int cell = Math.min(count++, most);
             int start = p;
             from[cell] = start;
-            boolean minus = ch == '-';
-            if (minus) {
+            if (ch == '-') {
                 ch = b[++p];
             }
-            long whole = 0;
             int digits = p;
+            long whole = 0;
             int digit;
             while ((digit = ch - '0') >= 0 && digit <= 9) {
                 whole = whole * 10 + digit;
@@ -185,7 +190,7 @@ final class RowScanner {
             }
             digits = p - digits;
             int places = 0;
-            if (ch == decimal && pointed) {
+            if (ch == mark) {
                 int first = p + 1;
                 ch = b[++p];
                 while ((digit = ch - '0') >= 0 && digit <= 9) {
@@ -195,16 +200,16 @@ final class RowScanner {
                 places = p - first;
                 digits += places;
             }
-            if (digits > 0 && digits <= MOST_DIGITS && whole < EXACT && (ch == '\n' || ch == '\r' || isDelimiter(ch))) {
+            boolean ends = ch == apart || ch == '\n' || ch == '\r' || wide && ch == '\t';
+            if (ends && digits > 0 && digits <= MOST_DIGITS && whole < EXACT) {
                 double value = whole / TENS[places];
-                values[cell] = minus ? -value : value;
+                numbers[cell] = b[start] == '-' ? -value : value;
                 kinds[cell] = NUMBER;
                 to[cell] = p;
             } else {
                 p = other(start, cell);
                 ch = b[p];
             }
-            count++;
             if (ch == '\n' || ch == '\r') {
                 cells = count;
                 return p;

@@ -72,7 +72,7 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
         return bare ? width - 1 : width;
     }
 
-    /** At least half of what stands in a row of figures are figures. */
+    /** More figures than words: a name and its value is none. */
     private static boolean isRow(List<String> row) {
         int figures = 0;
         int texts = 0;
@@ -83,7 +83,7 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
                 texts++;
             }
         }
-        return figures > 0 && figures >= texts;
+        return figures > texts;
     }
 
     /** A number under any decimal mark, a time or a date. */

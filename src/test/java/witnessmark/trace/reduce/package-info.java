@@ -1,0 +1,2 @@
+/** State machines over samples, looked at from inside. */
+package witnessmark.trace.reduce;
