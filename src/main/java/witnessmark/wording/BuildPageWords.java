@@ -125,6 +125,11 @@ public final class BuildPageWords {
         return worst == null ? "" : texts.get("builds.colon", stands.state(worst.state()), reasons.why(worst));
     }
 
+    /** The same where its state is said beside it: "renew springs: 0.9 h over". */
+    public String why(@Nullable Mark worst) {
+        return worst == null ? "" : reasons.why(worst);
+    }
+
     /** "S-15, Orrow springs, 3.2 h"; with how it stands where something holds it. */
     public String free(FreePart free) {
         List<String> said = new ArrayList<>();

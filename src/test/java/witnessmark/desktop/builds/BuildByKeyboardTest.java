@@ -255,7 +255,7 @@ class BuildByKeyboardTest {
         assertThat(window.page.panel().tables().positions().shown())
                 .filteredOn(line -> line.position().equals("Clutch"))
                 .extracting(BuildLines.PositionLine::in)
-                .containsExactly("CL-S1, went in 8 Jul");
+                .containsExactly("CL-S1, went in");
         assertThat(fitted()).isEmpty();
     }
 }
