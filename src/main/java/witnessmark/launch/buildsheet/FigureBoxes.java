@@ -129,7 +129,7 @@ final class FigureBoxes {
                         place.kind(),
                         figure.value(),
                         figures.bare(
-                                place.kind().dimension(),
+                                place.kind(),
                                 place.kind().sided() ? Math.abs(figure.value()) : figure.value(),
                                 figure.typed())))
                 .orElse(Cell.TO_WRITE);
@@ -145,7 +145,7 @@ final class FigureBoxes {
                         check.bounds(),
                         check.place().kind(),
                         check.value(),
-                        fit.bare(check.place().kind(), check.value()));
+                        fit.bare(check.place().kind(), check.value(), check.bounds()));
     }
 
     private Cell figure(Bounds bounds, MeasureKind kind, long value, String bare) {

@@ -198,7 +198,7 @@ final class StandsWords {
     private String stood(MeasurePlace place, @Nullable Long value, FitVerdict verdict, Bounds bounds) {
         String stood = value == null
                 ? fit.verdict(verdict)
-                : texts.get("bench.say.stand", fit.figure(place.kind(), value), fit.verdict(verdict));
+                : texts.get("bench.say.stand", fit.figure(place.kind(), value, bounds), fit.verdict(verdict));
         return bounds.limits() ? texts.get("bench.say.stand", stood, fit.bounds(place.kind(), bounds)) : stood;
     }
 }
