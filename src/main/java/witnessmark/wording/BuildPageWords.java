@@ -57,9 +57,12 @@ public final class BuildPageWords {
                         measures.date(build.closed().day()));
     }
 
-    public String signed(@Nullable SignOff signed) {
+    /** Who signed its sheet; where nobody did, who closed it under his name. */
+    public String signed(@Nullable SignOff signed, Build build) {
         if (signed == null) {
-            return texts.get("builds.signed.not");
+            return build.signedBy().isBlank()
+                    ? texts.get("builds.signed.not")
+                    : texts.get("builds.signed.closed", build.signedBy());
         }
         String day = measures.date(signed.at().day());
         return signed.seenByTwo()

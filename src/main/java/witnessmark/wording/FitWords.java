@@ -1,15 +1,19 @@
 package witnessmark.wording;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.FitVerdict;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.Metal;
 import witnessmark.domain.PlacedAt;
 import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bound;
@@ -21,6 +25,7 @@ import witnessmark.fit.result.Pattern;
 import witnessmark.fit.result.Proposal;
 import witnessmark.fit.result.StrongerLink;
 import witnessmark.fit.result.Term;
+import witnessmark.fit.result.ToTwenty;
 import witnessmark.fit.result.Work;
 import witnessmark.quantity.Dimension;
 
@@ -182,6 +187,26 @@ public final class FitWords {
         if (check.restsOnDesign()) {
             lines.add(texts.get("fit.rests_on_design"));
         }
+        lines.addAll(asRead(check));
+        return lines;
+    }
+
+    /** What was not brought to 20 °C, and what nobody wrote down to do so. */
+    private List<String> asRead(Check check) {
+        List<String> lines = new ArrayList<>();
+        Map<Boolean, List<String>> kinds = check.terms().stream()
+                .map(Term::given)
+                .filter(given -> given.toTwenty() != null && given.toTwenty().lacks())
+                .collect(Collectors.partitioningBy(
+                        given -> Objects.requireNonNull(given.toTwenty()).at() == null,
+                        Collectors.mapping(given -> records.word(given.place().kind()), Collectors.toList())));
+        kinds.forEach((temperature, of) -> {
+            if (!of.isEmpty()) {
+                lines.add(texts.get(
+                        temperature ? "fit.twenty.no_temperature" : "fit.twenty.no_metal",
+                        measures.row(of.stream().distinct().toList())));
+            }
+        });
         return lines;
     }
 
@@ -235,19 +260,18 @@ public final class FitWords {
         boolean ratio = check.place().kind() == MeasureKind.COMPRESSION_RATIO;
         Dimension dimension = ratio ? Dimension.VOLUME : check.place().kind().dimension();
         Long value = check.value();
-        List<Long> added = new ArrayList<>(check.terms().stream().map(Term::counts).toList());
+        List<Added> added = check.terms().stream().flatMap(this::added).toList();
+        List<Long> parts = new ArrayList<>(added.stream().map(Added::parts).toList());
         if (value != null && !ratio) {
-            added.add(value);
+            parts.add(value);
         }
-        List<String> even = figures.column(dimension, ratio ? 0 : check.place().kind().decimals(), added);
-        for (int at = 0; at < check.terms().size(); at++) {
-            Term term = check.terms().get(at);
+        List<String> even =
+                figures.column(dimension, ratio ? 0 : check.place().kind().decimals(), parts);
+        for (int at = 0; at < added.size(); at++) {
             lines.add(new Line(
-                    texts.get(
-                            "fit.part." + term.part().name().toLowerCase(Locale.ROOT),
-                            of(term.given().place())),
+                    added.get(at).what(),
                     texts.get("measures.figure", even.get(at), figures.sign(dimension)),
-                    basis(term.given())));
+                    added.get(at).basis()));
         }
         if (value != null) {
             lines.add(new Line(
@@ -258,6 +282,38 @@ public final class FitWords {
                     ""));
         }
         return lines;
+    }
+
+    /** What a line of a column adds, in words and in whole parts. */
+    private record Added(String what, long parts, String basis) {}
+
+    /** A term as one line; a size that was brought to 20 °C as it was read, and what brings it there. */
+    private Stream<Added> added(Term term) {
+        Given given = term.given();
+        ToTwenty brought = given.toTwenty();
+        String what = texts.get("fit.part." + term.part().name().toLowerCase(Locale.ROOT), of(given.place()));
+        if (brought == null || brought.by() == 0 || term.part() == Term.Part.AS_VOLUME) {
+            return Stream.of(new Added(what, term.counts(), basis(given)));
+        }
+        long read = Term.of(given.asRead(), term.part()).counts();
+        Metal metal = Objects.requireNonNull(brought.metal());
+        return Stream.of(
+                new Added(
+                        texts.get("fit.twenty.read", what, measures.temperature(Objects.requireNonNull(brought.at()))),
+                        read,
+                        basis(given)),
+                new Added(
+                        texts.get("fit.twenty.to"),
+                        term.counts() - read,
+                        texts.get(
+                                "fit.twenty.by",
+                                records.word(metal),
+                                measures.number(perMillion(brought.alpha()), 1),
+                                measures.number(perMillion(brought.gauge()), 1))));
+    }
+
+    private static BigDecimal perMillion(double alpha) {
+        return BigDecimal.valueOf(alpha * 1e6);
     }
 
     private String basis(Given given) {

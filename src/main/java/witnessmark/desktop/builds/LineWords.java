@@ -84,7 +84,7 @@ final class LineWords {
                 model.build() == null && model.written() == null
                         ? texts.get("builds.unsaved", words.span(build))
                         : words.span(build),
-                words.signed(signed),
+                words.signed(signed, build),
                 words.open(page.gaps()),
                 page.gaps().stream()
                         .map(gap -> state(gap.kind()))

@@ -68,7 +68,7 @@ final class StandsWords {
 
     private Answer answer(Finding finding) {
         @Nullable Check shown = finding.shown();
-        boolean adds = shown != null && shown.value() != null && shown.terms().size() > 1;
+        boolean adds = shown != null && shown.addsUp();
         FitVerdict verdict = finding.answer().verdict();
         return new Answer(
                 mark(verdict, finding.accepted()),
