@@ -17,6 +17,7 @@ import witnessmark.ledger.result.BuildGap;
 import witnessmark.ledger.result.BuildPosition;
 import witnessmark.ledger.result.FreePart;
 import witnessmark.ledger.result.JointGroup;
+import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.StockLevel;
 
@@ -128,9 +129,14 @@ public final class BuildPageWords {
         return worst == null ? "" : texts.get("builds.colon", stands.state(worst.state()), reasons.why(worst));
     }
 
-    /** The same where its state is said beside it: "renew springs: 0.9 h over". */
+    /** The same where its state is said beside it, the figure first: "0.9 h over: renew springs". */
     public String why(@Nullable Mark worst) {
-        return worst == null ? "" : reasons.why(worst);
+        if (worst == null) {
+            return "";
+        }
+        return worst.reason() instanceof LimitUse use
+                ? texts.get("builds.colon", lives.limit(use), use.limit().fact().name())
+                : reasons.why(worst);
     }
 
     /** "S-15, Orrow springs, 3.2 h"; with how it stands where something holds it. */

@@ -86,7 +86,7 @@ final class BuildPanel extends JPanel {
 
     private JPanel head() {
         JPanel head = new JPanel(new MigLayout(
-                "insets 0, gap 12 0, fillx, hidemode 3", "[pref!][24!][0::,grow,fill][][][][]", "[center]2[top]"));
+                "insets 0, gap 12 0, fillx, hidemode 3", "[pref!][][0::,grow,fill][][][][]", "[center]2[top]"));
         head.setOpaque(false);
         head.add(title, "cell 0 0, wmin pref");
         head.add(span, "cell 0 1, wmin 0, spanx 7, growx");
@@ -162,12 +162,16 @@ final class BuildPanel extends JPanel {
         foot.setVisible(lines.open());
     }
 
-    /** Builds whose parts list can be copied. */
-    void earlier(List<Option> builds) {
+    /**
+     * Builds whose parts list can be copied.
+     *
+     * @param keeps whether the one chosen stays chosen: on another build it is that one's own choice
+     */
+    void earlier(List<Option> builds, boolean keeps) {
         Option chosen = earlier.chosen();
         earlier.load(
                 builds,
-                builds.contains(chosen) ? chosen : builds.stream().findFirst().orElse(null));
+                keeps && builds.contains(chosen) ? chosen : builds.stream().findFirst().orElse(null));
         boolean any = !builds.isEmpty();
         earlier.combo().setVisible(any);
         copy.setVisible(any);

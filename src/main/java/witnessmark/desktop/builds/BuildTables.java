@@ -64,7 +64,7 @@ final class BuildTables {
                         .wide(84)
                         .onAsking(),
                 Column.<PositionLine>text(texts.get("builds.column.out"), PositionLine::out)
-                        .wide(140)
+                        .wide(130)
                         .grow(),
                 Column.<PositionLine>text(texts.get("builds.column.in"), PositionLine::in)
                         .wide(118),
@@ -73,7 +73,7 @@ final class BuildTables {
                         .wide(70),
                 Column.<PositionLine>text(texts.get("builds.column.left"), PositionLine::left)
                         .inked(PositionLine::state)
-                        .wide(166)
+                        .wide(180)
                         .grow(),
                 Column.<PositionLine>text(texts.get("builds.column.saved"), PositionLine::saved)
                         .wide(72));

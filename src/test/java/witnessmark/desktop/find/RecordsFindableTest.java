@@ -90,6 +90,15 @@ class RecordsFindableTest {
         assertThat(sample.of(Engine.class).get(build.engine()).number()).isEqualTo("K05");
     }
 
+    /** The engine's words hold "K05", "build" and "1" too, and a job is to build it: neither is what was asked for. */
+    @Test
+    void a_whole_name_is_answered_by_what_has_it_and_not_by_what_holds_its_words_here_and_there() {
+        assertThat(titles(FindGroup.BUILDS, "K05 build 1", 8)).containsExactly("K05, build 1");
+        assertThat(titles(FindGroup.ENGINES, "K05 build 1", 8)).isEmpty();
+        assertThat(titles(FindGroup.JOBS, "K05 build 1", 8)).isEmpty();
+        assertThat(titles(FindGroup.PARTS, "K05", 50)).isNotEmpty();
+    }
+
     /** builds.csv of the sample season. */
     @Test
     void the_builds_of_an_engine_are_found_by_their_sheets_the_last_one_first() {
