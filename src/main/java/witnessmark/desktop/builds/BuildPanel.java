@@ -171,7 +171,9 @@ final class BuildPanel extends JPanel {
         Option chosen = earlier.chosen();
         earlier.load(
                 builds,
-                keeps && builds.contains(chosen) ? chosen : builds.stream().findFirst().orElse(null));
+                keeps && builds.contains(chosen)
+                        ? chosen
+                        : builds.stream().findFirst().orElse(null));
         boolean any = !builds.isEmpty();
         earlier.combo().setVisible(any);
         copy.setVisible(any);
