@@ -3,6 +3,7 @@ package witnessmark.wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
@@ -20,15 +21,19 @@ import witnessmark.ledger.result.JointGroup;
 import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.StockLevel;
+import witnessmark.quantity.Dimension;
 
 /** What was done in a build and what is still open in it, in words. It says what is written; never that an engine may run. */
 public final class BuildPageWords {
+    private static final Pattern BARE = Pattern.compile("[0-9]+(?:[.,][0-9]+)?");
+
     private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
     private final LifeWords lives;
     private final ReasonWords reasons;
     private final StandWords stands;
+    private final MeasureWords figures;
 
     public BuildPageWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -37,6 +42,7 @@ public final class BuildPageWords {
         this.lives = new LifeWords(texts, measures);
         this.reasons = new ReasonWords(texts, measures);
         this.stands = new StandWords(texts, measures);
+        this.figures = new MeasureWords(texts, measures);
     }
 
     /** "K05, build 3". */
@@ -187,7 +193,7 @@ public final class BuildPageWords {
                 ? texts.get("builds.lubricant.not")
                 : texts.get("builds.lubricant", joint.lubricant());
         List<String> said = new ArrayList<>();
-        said.add(texts.get("builds.tightened", records.label(records.word(joint.method())), joint.value(), lubricant));
+        said.add(texts.get("builds.tightened", records.label(records.word(joint.method())), value(joint), lubricant));
         said.add(
                 joint.tool() == null
                         ? texts.get("builds.tool.not")
@@ -198,6 +204,20 @@ public final class BuildPageWords {
         said.add(joint.second().isBlank() ? texts.get("builds.seen.not") : texts.get("builds.seen", joint.second()));
         String line = measures.row(said);
         return joint.stage().isBlank() ? line : texts.get("builds.tightened.stage", joint.stage(), line);
+    }
+
+    /** What was typed; a bare figure with the unit it is taken in. */
+    private String value(Joint joint) {
+        @Nullable
+        Dimension taken = switch (joint.method()) {
+            case TORQUE -> Dimension.TORQUE;
+            case ANGLE -> Dimension.ANGLE;
+            case STRETCH -> Dimension.LENGTH;
+            case TORQUE_AND_ANGLE -> null; // two figures
+        };
+        return taken != null && BARE.matcher(joint.value()).matches()
+                ? texts.get("measures.figure", joint.value(), figures.sign(taken))
+                : joint.value();
     }
 
     /** What stands in a position, short. */
