@@ -92,7 +92,7 @@ final class BuildOf implements Callable<Integer> {
                         words.name(page.engine().fact().number(), page.build().fact()),
                         words.span(page.build().fact())));
         SignOff signed = page.signed() == null ? null : page.signed().fact();
-        answer.line(words.signed(signed));
+        answer.line(words.signed(signed, page.build().fact()));
         answer.line("");
         answer.line(words.open(page.gaps()));
         page.gaps().forEach(gap -> answer.line("  " + words.gap(page.facts(), gap)));

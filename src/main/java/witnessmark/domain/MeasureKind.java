@@ -371,6 +371,54 @@ public enum MeasureKind implements Coded {
         return step == BuildStep.WORKED_OUT;
     }
 
+    /**
+     * To how many decimals of its shown unit it is usually read: a micrometre by micrometer, bore gauge and stretch gauge,
+     * a hundredth of a millimetre by dial, bridge and feeler, a tenth of a cubic centimetre by burette; common practice,
+     * no source. What is worked out is said to what it is made of allows: a mean of two dial readings to half of one.
+     */
+    public int decimals() {
+        return switch (dimension) {
+            case LENGTH -> fine() ? 3 : 2;
+            case VOLUME -> this == CLEARANCE_VOLUME || this == SWEPT_VOLUME ? 2 : 1;
+            case RATIO -> 2;
+            case ROUGHNESS, MASS, ANGLE, TORQUE -> 1;
+            case AREA, FORCE, COUNT -> 0;
+        };
+    }
+
+    private boolean fine() {
+        return switch (this) {
+            case BORE,
+                    MAIN_HOUSING,
+                    MAIN_BORE,
+                    MAIN_JOURNAL,
+                    MAIN_CLEARANCE,
+                    PIN_JOURNAL,
+                    CRANK_RUN_OUT,
+                    BIG_END_HOUSING,
+                    BIG_END_OVALITY,
+                    BIG_END_BORE,
+                    BIG_END_CLEARANCE,
+                    BOLT_BEFORE,
+                    BOLT_STRETCH,
+                    BOLT_AFTER,
+                    PIN_IN_BOSS,
+                    PIN_IN_BUSH,
+                    PISTON,
+                    TOP_LAND,
+                    BORE_TAPER,
+                    BORE_OVALITY,
+                    PISTON_TO_WALL,
+                    JOURNAL_OVALITY,
+                    JOURNAL_TAPER,
+                    PIN_OVALITY,
+                    PIN_TAPER,
+                    BOLT_GROWTH,
+                    DECK_MEAN -> true;
+            default -> false;
+        };
+    }
+
     /** Whether figures of both signs are usual, so that the side has to be told. */
     public boolean sided() {
         return this == DECK_CLEARANCE;

@@ -18,6 +18,7 @@ import witnessmark.fit.result.Basis;
 import witnessmark.fit.result.Bound;
 import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Given;
+import witnessmark.fit.result.ToTwenty;
 import witnessmark.quantity.Length;
 
 /** What is known of an engine on the bench: what was measured, what is designed, what it may be. Immutable. */
@@ -32,8 +33,15 @@ public final class Sheet {
      *
      * @param value whole parts of its kind's dimension
      * @param stood how the part stood
+     * @param toTwenty what brings it to 20 °C; null where there is nothing to bring
      */
-    public record Stated(long value, HowStood stood) {}
+    public record Stated(
+            long value, HowStood stood, @Nullable ToTwenty toTwenty) {
+        /** A figure that stays as it was read. */
+        public Stated(long value, HowStood stood) {
+            this(value, stood, null);
+        }
+    }
 
     /**
      * @param design of the engine
@@ -99,10 +107,15 @@ public final class Sheet {
         kind.spots().forEach(spot -> places.add(new MeasurePlace(kind, number, spot)));
     }
 
-    /** The figure measured there, or null. */
+    /** The figure measured there, at 20 °C where it could be brought there; or null. */
     public @Nullable Given measured(MeasurePlace place) {
         Stated stated = figures.get(place);
-        return stated == null ? null : new Given(place, stated.value(), Basis.MEASURED, "");
+        if (stated == null) {
+            return null;
+        }
+        ToTwenty brought = stated.toTwenty();
+        long by = brought == null ? 0 : brought.by();
+        return new Given(place, stated.value() + by, Basis.MEASURED, "", brought);
     }
 
     /** The figure measured there; else as designed; else null. */

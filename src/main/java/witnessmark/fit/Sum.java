@@ -10,6 +10,7 @@ import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Given;
 import witnessmark.fit.result.Term;
+import witnessmark.fit.result.ToTwenty;
 import witnessmark.mechanics.FirstOrder;
 
 /** A column of figures being added up, which remembers what it lacked. */
@@ -93,13 +94,27 @@ final class Sum {
     }
 
     long value() {
-        return terms.stream().mapToLong(Term::counts).sum();
+        return AtTwenty.together(terms).stream().mapToLong(Term::counts).sum();
     }
 
     /** Expanded uncertainty, or null where a figure's is not known. */
     @Nullable
     Long margin() {
-        return marginKnown && variance > 0 ? Math.round(COVERAGE * Math.sqrt(variance)) : null;
+        double all = variance + brought();
+        return marginKnown && all > 0 ? Math.round(COVERAGE * Math.sqrt(all)) : null;
+    }
+
+    /** What bringing sizes to 20 °C adds to the variance. */
+    private double brought() {
+        double sum = 0;
+        for (Term term : AtTwenty.together(terms)) {
+            ToTwenty brought = term.given().toTwenty();
+            if (brought != null) {
+                double standard = FirstOrder.withinHalfWidth(brought.halfWidth()) * half(term.part());
+                sum += standard * standard;
+            }
+        }
+        return sum;
     }
 
     /** The sum as a check of that figure. */
@@ -110,8 +125,9 @@ final class Sum {
     /** A figure made of the sum, as a check. */
     Check check(MeasurePlace of, long value, @Nullable Long margin) {
         Bounds bounds = sheet.bounds(of.kind(), of.spot());
+        List<Term> together = AtTwenty.together(terms);
         return complete()
-                ? new Check(of, value, margin, bounds, bounds.verdict(value), terms, missing)
-                : new Check(of, null, null, bounds, FitVerdict.NOT_MEASURED, terms, missing);
+                ? new Check(of, value, margin, bounds, bounds.verdict(value), together, missing)
+                : new Check(of, null, null, bounds, FitVerdict.NOT_MEASURED, together, missing);
     }
 }

@@ -2,10 +2,11 @@ package witnessmark.ledger;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
@@ -16,6 +17,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
+import witnessmark.domain.PartKind;
 import witnessmark.domain.Position;
 import witnessmark.ledger.result.FreePart;
 import witnessmark.ledger.result.Mark;
@@ -33,9 +35,14 @@ public final class FreeParts {
 
     private final LifeLedger ledger;
     private final Marks marks;
-    private final List<Where> spare;
-    private final List<StockLevel> stock;
+    private final Map<PartKind, List<Where>> spare;
+    private final Map<PartKind, List<StockLevel>> stock;
     private final Map<Id<Part>, List<Entry<Job>>> kept;
+    private final Map<Kin, List<FreePart>> found = new HashMap<>();
+    private final Map<Id<Engine>, Map<Id<Position>, Id<PartDesign>>> last = new HashMap<>();
+
+    /** What is free of a kind is the same for all positions of an engine's design; only what belongs there is not. */
+    private record Kin(Id<EngineDesign> engine, PartKind kind) {}
 
     public FreeParts(LifeLedger ledger, Marks marks) {
         this.ledger = ledger;
@@ -43,9 +50,12 @@ public final class FreeParts {
         this.spare = new Whereabouts(ledger)
                 .all().stream()
                         .filter(where -> where.state() == Where.State.SPARE)
-                        .toList();
+                        .collect(Collectors.groupingBy(
+                                where -> kind(where.part().fact().design())));
         Stock all = new Stock(ledger.facts(), ledger.asOf());
-        this.stock = all.all();
+        this.stock = all.all().stream()
+                .collect(
+                        Collectors.groupingBy(level -> kind(level.batch().fact().design())));
         this.kept = all.keptParts();
     }
 
@@ -57,28 +67,39 @@ public final class FreeParts {
         Id<EngineDesign> engine =
                 ledger.facts().of(Engine.class).get(build.engine()).design();
         Predicate<Id<PartDesign>> alike = alike(build.engine(), position.id());
+        return found.computeIfAbsent(new Kin(engine, position.fact().kind()), this::found).stream()
+                .map(free -> alike.test(free.design().id()) ? belonging(free) : free)
+                .sorted(LIKELIEST)
+                .toList();
+    }
+
+    private static FreePart belonging(FreePart free) {
+        return new FreePart(free.part(), free.batch(), free.design(), true, free.kept(), free.running(), free.worst());
+    }
+
+    private List<FreePart> found(Kin kin) {
         List<FreePart> all = new ArrayList<>();
-        for (Where where : spare) {
+        for (Where where : spare.getOrDefault(kin.kind(), List.of())) {
             Part part = where.part().fact();
             Entry<PartDesign> design = design(part.design());
-            if (design.fact().kind() == position.fact().kind() && part.ofSet() == null && !usedUp(where, design)) {
+            if (part.ofSet() == null && !usedUp(where, design)) {
+                Id<Part> id = where.part().id();
                 all.add(new FreePart(
                         where.part(),
                         null,
                         design,
-                        alike.test(design.id()),
-                        kept.containsKey(where.part().id()),
-                        ledger.life(where.part().id(), Counter.RUNNING),
-                        worst(where.part().id(), engine)));
+                        false,
+                        kept.containsKey(id),
+                        ledger.life(id, Counter.RUNNING),
+                        worst(id, kin.engine())));
             }
         }
-        for (StockLevel level : stock) {
-            Entry<PartDesign> design = design(level.batch().fact().design());
-            if (design.fact().kind() == position.fact().kind() && level.onShelf() > 0) {
-                all.add(new FreePart(null, level, design, alike.test(design.id()), level.free() <= 0, null, null));
+        for (StockLevel level : stock.getOrDefault(kin.kind(), List.of())) {
+            if (level.onShelf() > 0) {
+                Entry<PartDesign> design = design(level.batch().fact().design());
+                all.add(new FreePart(null, level, design, false, level.free() <= 0, null, null));
             }
         }
-        all.sort(LIKELIEST);
         return all;
     }
 
@@ -88,23 +109,34 @@ public final class FreeParts {
 
     /** What the parts list names there, and where it names nothing what was in it last. */
     private Predicate<Id<PartDesign>> alike(Id<Engine> engine, Id<Position> position) {
-        Optional<Id<PartDesign>> listed =
-                PartsList.names(ledger.facts(), engine, position, ledger.asOf().day());
-        Optional<Id<PartDesign>> last = ledger
-                .facts()
+        Id<PartDesign> there = PartsList.names(
+                        ledger.facts(), engine, position, ledger.asOf().day())
+                .orElseGet(() -> last.computeIfAbsent(engine, this::last).get(position));
+        return design -> design.equals(there);
+    }
+
+    /** The design of what was in each position of an engine last. */
+    private Map<Id<Position>, Id<PartDesign>> last(Id<Engine> engine) {
+        Map<Id<Position>, Id<PartDesign>> designs = new HashMap<>();
+        ledger.facts()
                 .of(Fitment.class)
-                .where(fitment -> engine.equals(fitment.engine())
-                        && fitment.position().equals(position)
-                        && ledger.asOf().counts(fitment.from()))
-                .stream()
-                .max(Comparator.comparing(fitment -> fitment.fact().from()))
-                .map(fitment ->
-                        ledger.facts().of(Part.class).get(fitment.fact().part()).design());
-        return design -> listed.or(() -> last).filter(design::equals).isPresent();
+                .inForce()
+                .map(Entry::fact)
+                .filter(fitment ->
+                        engine.equals(fitment.engine()) && ledger.asOf().counts(fitment.from()))
+                .sorted(Comparator.comparing(Fitment::from))
+                .forEach(fitment -> designs.put(
+                        fitment.position(),
+                        ledger.facts().of(Part.class).get(fitment.part()).design()));
+        return designs;
     }
 
     private static boolean usedUp(Where where, Entry<PartDesign> design) {
         return design.fact().singleUse() && where.before() != null;
+    }
+
+    private PartKind kind(Id<PartDesign> id) {
+        return design(id).fact().kind();
     }
 
     private Entry<PartDesign> design(Id<PartDesign> id) {

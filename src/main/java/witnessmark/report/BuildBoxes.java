@@ -40,7 +40,10 @@ final class BuildBoxes {
     /** Before a label beside a line to write on. */
     private static final float GAP = 8;
 
-    private static final float QUIET = 0.55f;
+    /** Grey of the frames: what is measured stands out before what is to be written in. */
+    private static final float QUIET = 0.35f;
+
+    private static final float LIGHT = 0.78f;
 
     private final Lettering letters;
     private final SheetCells cells;
@@ -211,7 +214,12 @@ final class BuildBoxes {
         }
         shown.setBorder(Rectangle.BOX);
         shown.setBorderWidth(cell.look() == Look.OUTSIDE ? 1.6f : 0.5f);
-        shown.setBorderColor(new GrayColor(cell.look() == Look.FIGURE ? QUIET : 0));
+        shown.setBorderColor(new GrayColor(
+                switch (cell.look()) {
+                    case TO_WRITE, NOT_ASKED -> LIGHT;
+                    case FIGURE -> QUIET;
+                    case OUTSIDE -> 0;
+                }));
         Style style = cell.look() == Look.OUTSIDE ? Style.FIRM : Style.PLAIN;
         for (String line : lines(cell.words(), box - 2 * INSET, style, scale)) {
             Paragraph set = new Paragraph(letters.set(line, style, scale));

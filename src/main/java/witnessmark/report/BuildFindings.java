@@ -2,6 +2,7 @@ package witnessmark.report;
 
 import com.lowagie.text.Element;
 import com.lowagie.text.Paragraph;
+import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.util.List;
@@ -36,11 +37,24 @@ final class BuildFindings {
         PdfPCell heading = cells.heading(group.heading(), Style.HEADING);
         heading.setColspan(2);
         table.addCell(heading);
-        for (Answer answer : group.answers()) {
-            table.addCell(mark(answer));
-            table.addCell(told(answer));
-        }
+        group.answers().forEach(answer -> add(table, answer));
         return table;
+    }
+
+    /** The answer, and its column as a row of its own that may go on to the next page: it says itself what it is of. */
+    private void add(PdfPTable table, Answer answer) {
+        if (answer.column().isEmpty()) {
+            table.addCell(SheetCells.underlined(mark(answer)));
+            table.addCell(SheetCells.underlined(caution(told(answer), answer)));
+            return;
+        }
+        table.addCell(mark(answer));
+        table.addCell(told(answer));
+        table.addCell(SheetCells.underlined(row()));
+        PdfPCell cell = row();
+        cell.addElement(new Paragraph(letters.set(answer.columnOf(), Style.SMALL)));
+        cell.addElement(column(answer.column()));
+        table.addCell(SheetCells.underlined(caution(cell, answer)));
     }
 
     /** The mark with its word beside it: a shape never stands alone. */
@@ -60,10 +74,10 @@ final class BuildFindings {
         cell.addElement(new Paragraph(letters.set(answer.sentence(), Style.STRONG)));
         answer.accepted().forEach(line -> cell.addElement(new Paragraph(letters.set(line, Style.FIRM))));
         answer.beside().forEach(line -> cell.addElement(new Paragraph(letters.set(line, Style.PLAIN))));
-        if (!answer.column().isEmpty()) {
-            cell.addElement(new Paragraph(letters.set(answer.columnOf(), Style.SMALL)));
-            cell.addElement(column(answer.column()));
-        }
+        return cell;
+    }
+
+    private PdfPCell caution(PdfPCell cell, Answer answer) {
         if (!answer.caution().isEmpty()) {
             cell.addElement(new Paragraph(letters.set(answer.caution(), Style.SMALL)));
         }
@@ -102,10 +116,11 @@ final class BuildFindings {
 
     private static PdfPCell row() {
         PdfPCell cell = new PdfPCell();
+        cell.setBorder(Rectangle.NO_BORDER);
         cell.setPaddingTop(0);
         cell.setPaddingLeft(0);
         cell.setPaddingBottom(4);
-        return SheetCells.underlined(cell);
+        return cell;
     }
 
     /** What stood when it was signed beside what stands now. */
@@ -127,7 +142,7 @@ final class BuildFindings {
         signed.titles().forEach(title -> table.addCell(cells.heading(title, Style.SMALL)));
         for (List<String> each : signed.rows()) {
             for (String words : each) {
-                PdfPCell cell = row();
+                PdfPCell cell = SheetCells.underlined(row());
                 cell.setPaddingRight(6);
                 cell.addElement(new Paragraph(letters.set(words, Style.PLAIN)));
                 table.addCell(cell);

@@ -3,6 +3,7 @@ package witnessmark.wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
@@ -17,17 +18,22 @@ import witnessmark.ledger.result.BuildGap;
 import witnessmark.ledger.result.BuildPosition;
 import witnessmark.ledger.result.FreePart;
 import witnessmark.ledger.result.JointGroup;
+import witnessmark.ledger.result.LimitUse;
 import witnessmark.ledger.result.Mark;
 import witnessmark.ledger.result.StockLevel;
+import witnessmark.quantity.Dimension;
 
 /** What was done in a build and what is still open in it, in words. It says what is written; never that an engine may run. */
 public final class BuildPageWords {
+    private static final Pattern BARE = Pattern.compile("[0-9]+(?:[.,][0-9]+)?");
+
     private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
     private final LifeWords lives;
     private final ReasonWords reasons;
     private final StandWords stands;
+    private final MeasureWords figures;
 
     public BuildPageWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -36,6 +42,7 @@ public final class BuildPageWords {
         this.lives = new LifeWords(texts, measures);
         this.reasons = new ReasonWords(texts, measures);
         this.stands = new StandWords(texts, measures);
+        this.figures = new MeasureWords(texts, measures);
     }
 
     /** "K05, build 3". */
@@ -57,9 +64,12 @@ public final class BuildPageWords {
                         measures.date(build.closed().day()));
     }
 
-    public String signed(@Nullable SignOff signed) {
+    /** Who signed its sheet; where nobody did, who closed it under his name. */
+    public String signed(@Nullable SignOff signed, Build build) {
         if (signed == null) {
-            return texts.get("builds.signed.not");
+            return build.signedBy().isBlank()
+                    ? texts.get("builds.signed.not")
+                    : texts.get("builds.signed.closed", build.signedBy());
         }
         String day = measures.date(signed.at().day());
         return signed.seenByTwo()
@@ -125,6 +135,16 @@ public final class BuildPageWords {
         return worst == null ? "" : texts.get("builds.colon", stands.state(worst.state()), reasons.why(worst));
     }
 
+    /** The same where its state is said beside it, the figure first: "0.9 h over: renew springs". */
+    public String why(@Nullable Mark worst) {
+        if (worst == null) {
+            return "";
+        }
+        return worst.reason() instanceof LimitUse use
+                ? texts.get("builds.colon", lives.limit(use), use.limit().fact().name())
+                : reasons.why(worst);
+    }
+
     /** "S-15, Orrow springs, 3.2 h"; with how it stands where something holds it. */
     public String free(FreePart free) {
         List<String> said = new ArrayList<>();
@@ -173,7 +193,7 @@ public final class BuildPageWords {
                 ? texts.get("builds.lubricant.not")
                 : texts.get("builds.lubricant", joint.lubricant());
         List<String> said = new ArrayList<>();
-        said.add(texts.get("builds.tightened", records.label(records.word(joint.method())), joint.value(), lubricant));
+        said.add(texts.get("builds.tightened", records.label(records.word(joint.method())), value(joint), lubricant));
         said.add(
                 joint.tool() == null
                         ? texts.get("builds.tool.not")
@@ -184,6 +204,20 @@ public final class BuildPageWords {
         said.add(joint.second().isBlank() ? texts.get("builds.seen.not") : texts.get("builds.seen", joint.second()));
         String line = measures.row(said);
         return joint.stage().isBlank() ? line : texts.get("builds.tightened.stage", joint.stage(), line);
+    }
+
+    /** What was typed; a bare figure with the unit it is taken in. */
+    private String value(Joint joint) {
+        @Nullable
+        Dimension taken = switch (joint.method()) {
+            case TORQUE -> Dimension.TORQUE;
+            case ANGLE -> Dimension.ANGLE;
+            case STRETCH -> Dimension.LENGTH;
+            case TORQUE_AND_ANGLE -> null; // two figures
+        };
+        return taken != null && BARE.matcher(joint.value()).matches()
+                ? texts.get("measures.figure", joint.value(), figures.sign(taken))
+                : joint.value();
     }
 
     /** What stands in a position, short. */

@@ -81,7 +81,7 @@ public final class BuildWords {
     public String repeat(Measurement figure) {
         return texts.get(
                 "bench.repeat",
-                figures.figure(figure.kind().dimension(), figure.value()),
+                figures.figure(figure.kind(), figure.value(), figure.typed()),
                 measures.shortDate(figure.at().day()),
                 figure.by());
     }

@@ -1,15 +1,19 @@
 package witnessmark.wording;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.FitVerdict;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.Metal;
 import witnessmark.domain.PlacedAt;
 import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bound;
@@ -21,6 +25,7 @@ import witnessmark.fit.result.Pattern;
 import witnessmark.fit.result.Proposal;
 import witnessmark.fit.result.StrongerLink;
 import witnessmark.fit.result.Term;
+import witnessmark.fit.result.ToTwenty;
 import witnessmark.fit.result.Work;
 import witnessmark.quantity.Dimension;
 
@@ -58,16 +63,30 @@ public final class FitWords {
                 : texts.get("fit.of", records.word(place.kind()), where(place));
     }
 
-    /** A figure of a kind with its unit; a ratio to two decimals, as it is spoken of. */
+    /** A figure of a kind with its unit, as closely as the kind is read. */
     public String figure(MeasureKind kind, long parts) {
-        return texts.get("measures.figure", bare(kind, parts), figures.sign(kind.dimension()));
+        return unit(kind, figures.bare(kind, parts));
+    }
+
+    /** A figure that somebody set, with every digit of it. */
+    public String set(MeasureKind kind, long parts) {
+        return unit(kind, figures.exact(kind, parts));
+    }
+
+    /** A figure beside what it may be: with every digit where a rounded one would seem to stand otherwise. */
+    public String figure(MeasureKind kind, long parts, Bounds bounds) {
+        return unit(kind, bare(kind, parts, bounds));
     }
 
     /** The same without its unit, for a row or a box that says the unit. */
-    public String bare(MeasureKind kind, long parts) {
-        return kind.dimension() == Dimension.RATIO
-                ? measures.number(kind.dimension().shown(parts), 2)
-                : figures.bare(kind.dimension(), parts);
+    public String bare(MeasureKind kind, long parts, Bounds bounds) {
+        return bounds.verdict(figures.rounded(kind, parts)) == bounds.verdict(parts)
+                ? figures.bare(kind, parts)
+                : figures.exact(kind, parts);
+    }
+
+    private String unit(MeasureKind kind, String bare) {
+        return texts.get("measures.figure", bare, figures.sign(kind.dimension()));
     }
 
     /** How a kind of figure stands, in one line: its worst place, its figure, its limit. */
@@ -93,8 +112,8 @@ public final class FitWords {
     private String stands(String what, Check check) {
         long value = Objects.requireNonNull(check.value());
         MeasureKind kind = check.place().kind();
-        String figure = figure(kind, value);
         Bounds bounds = check.bounds();
+        String figure = figure(kind, value, bounds);
         return switch (check.verdict()) {
             case OUTSIDE -> outside(what, kind, value, bounds);
             case OFF_AIM -> texts.get("fit.off_aim", texts.get("fit.pair", what, figure), aim(kind, bounds));
@@ -108,14 +127,14 @@ public final class FitWords {
         if (least != null && value < least.value()) {
             return texts.get(
                     "fit.outside.under",
-                    texts.get("fit.pair", what, figure(kind, value)),
+                    texts.get("fit.pair", what, figure(kind, value, bounds)),
                     figure(kind, least.value() - value),
                     bound(kind, least));
         }
         Bound most = Objects.requireNonNull(bounds.most());
         return texts.get(
                 "fit.outside.over",
-                texts.get("fit.pair", what, figure(kind, value)),
+                texts.get("fit.pair", what, figure(kind, value, bounds)),
                 figure(kind, value - most.value()),
                 bound(kind, most));
     }
@@ -123,8 +142,8 @@ public final class FitWords {
     /** A limit with whose it is. */
     public String bound(MeasureKind kind, Bound bound) {
         return bound.rank() == null
-                ? texts.get("fit.bound.trade", figure(kind, bound.value()))
-                : texts.get("fit.bound", figure(kind, bound.value()), records.word(bound.rank()), bound.source());
+                ? texts.get("fit.bound.trade", set(kind, bound.value()))
+                : texts.get("fit.bound", set(kind, bound.value()), records.word(bound.rank()), bound.source());
     }
 
     /** What a figure may be: {@code not under 1.00 mm}; empty when nothing is set. */
@@ -132,12 +151,12 @@ public final class FitWords {
         Bound least = bounds.least();
         Bound most = bounds.most();
         if (least != null && most != null) {
-            return texts.get("fit.bounds.both", figure(kind, least.value()), figure(kind, most.value()));
+            return texts.get("fit.bounds.both", set(kind, least.value()), set(kind, most.value()));
         }
         if (least != null) {
-            return texts.get("fit.bounds.least", figure(kind, least.value()));
+            return texts.get("fit.bounds.least", set(kind, least.value()));
         }
-        return most == null ? aim(kind, bounds) : texts.get("fit.bounds.most", figure(kind, most.value()));
+        return most == null ? aim(kind, bounds) : texts.get("fit.bounds.most", set(kind, most.value()));
     }
 
     private String aim(MeasureKind kind, Bounds bounds) {
@@ -147,10 +166,10 @@ public final class FitWords {
             return "";
         }
         String range = least == null
-                ? texts.get("fit.bounds.most", figure(kind, Objects.requireNonNull(most)))
+                ? texts.get("fit.bounds.most", set(kind, Objects.requireNonNull(most)))
                 : most == null || most.equals(least)
-                        ? figure(kind, least)
-                        : texts.get("fit.bounds.both", figure(kind, least), figure(kind, most));
+                        ? set(kind, least)
+                        : texts.get("fit.bounds.both", set(kind, least), set(kind, most));
         return texts.get("fit.bounds.aim", range);
     }
 
@@ -168,6 +187,26 @@ public final class FitWords {
         if (check.restsOnDesign()) {
             lines.add(texts.get("fit.rests_on_design"));
         }
+        lines.addAll(asRead(check));
+        return lines;
+    }
+
+    /** What was not brought to 20 °C, and what nobody wrote down to do so. */
+    private List<String> asRead(Check check) {
+        List<String> lines = new ArrayList<>();
+        Map<Boolean, List<String>> kinds = check.terms().stream()
+                .map(Term::given)
+                .filter(given -> given.toTwenty() != null && given.toTwenty().lacks())
+                .collect(Collectors.partitioningBy(
+                        given -> Objects.requireNonNull(given.toTwenty()).at() == null,
+                        Collectors.mapping(given -> records.word(given.place().kind()), Collectors.toList())));
+        kinds.forEach((temperature, of) -> {
+            if (!of.isEmpty()) {
+                lines.add(texts.get(
+                        temperature ? "fit.twenty.no_temperature" : "fit.twenty.no_metal",
+                        measures.row(of.stream().distinct().toList())));
+            }
+        });
         return lines;
     }
 
@@ -220,21 +259,61 @@ public final class FitWords {
         List<Line> lines = new ArrayList<>();
         boolean ratio = check.place().kind() == MeasureKind.COMPRESSION_RATIO;
         Dimension dimension = ratio ? Dimension.VOLUME : check.place().kind().dimension();
-        for (Term term : check.terms()) {
-            lines.add(new Line(
-                    texts.get(
-                            "fit.part." + term.part().name().toLowerCase(Locale.ROOT),
-                            of(term.given().place())),
-                    figures.figure(dimension, term.counts()),
-                    basis(term.given())));
+        Long value = check.value();
+        List<Added> added = check.terms().stream().flatMap(this::added).toList();
+        List<Long> parts = new ArrayList<>(added.stream().map(Added::parts).toList());
+        if (value != null && !ratio) {
+            parts.add(value);
         }
-        if (check.value() != null) {
+        List<String> even =
+                figures.column(dimension, ratio ? 0 : check.place().kind().decimals(), parts);
+        for (int at = 0; at < added.size(); at++) {
+            lines.add(new Line(
+                    added.get(at).what(),
+                    texts.get("measures.figure", even.get(at), figures.sign(dimension)),
+                    added.get(at).basis()));
+        }
+        if (value != null) {
             lines.add(new Line(
                     texts.get(ratio ? "fit.ratio" : "fit.sum"),
-                    ratio ? figures.figure(Dimension.RATIO, check.value()) : figures.figure(dimension, check.value()),
+                    ratio
+                            ? figure(check.place().kind(), value)
+                            : texts.get("measures.figure", even.get(even.size() - 1), figures.sign(dimension)),
                     ""));
         }
         return lines;
+    }
+
+    /** What a line of a column adds, in words and in whole parts. */
+    private record Added(String what, long parts, String basis) {}
+
+    /** A term as one line; a size that was brought to 20 °C as it was read, and what brings it there. */
+    private Stream<Added> added(Term term) {
+        Given given = term.given();
+        ToTwenty brought = given.toTwenty();
+        String what = texts.get("fit.part." + term.part().name().toLowerCase(Locale.ROOT), of(given.place()));
+        if (brought == null || brought.by() == 0 || term.part() == Term.Part.AS_VOLUME) {
+            return Stream.of(new Added(what, term.counts(), basis(given)));
+        }
+        long read = Term.of(given.asRead(), term.part()).counts();
+        Metal metal = Objects.requireNonNull(brought.metal());
+        return Stream.of(
+                new Added(
+                        texts.get("fit.twenty.read", what, measures.temperature(Objects.requireNonNull(brought.at()))),
+                        read,
+                        basis(given)),
+                new Added(
+                        texts.get("fit.twenty.to"),
+                        term.counts() - read,
+                        texts.get(
+                                "fit.twenty.by",
+                                records.word(metal),
+                                measures.number(perMillion(brought.alpha()), 1),
+                                measures.number(perMillion(brought.gauge()), 1))));
+    }
+
+    private static BigDecimal perMillion(double alpha) {
+        return BigDecimal.valueOf(alpha * 1e6);
     }
 
     private String basis(Given given) {

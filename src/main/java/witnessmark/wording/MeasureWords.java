@@ -3,8 +3,10 @@ package witnessmark.wording;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import witnessmark.domain.MeasureKind;
 import witnessmark.quantity.Dimension;
 import witnessmark.quantity.typed.MeasureUnit;
 
@@ -44,8 +46,8 @@ public final class MeasureWords {
      *
      * @param typed as it was typed; another unit there says nothing of zeros in this one
      */
-    public String bare(Dimension dimension, long parts, String typed) {
-        BigDecimal figure = dimension.shown(parts);
+    public String bare(MeasureKind kind, long parts, String typed) {
+        BigDecimal figure = kind.dimension().shown(parts);
         Matcher decimals = DECIMALS.matcher(typed);
         if (decimals.find()) {
             BigDecimal read = new BigDecimal(decimals.group(1) + "." + decimals.group(2));
@@ -53,7 +55,50 @@ public final class MeasureWords {
                 return measures.number(figure, read.scale());
             }
         }
-        return bare(dimension, parts);
+        return bare(kind, parts);
+    }
+
+    /**
+     * A figure of a kind without its unit, as closely as the kind is read: what is worked out is rounded to that, what was
+     * measured keeps one digit more where it has one. What rounding would make nothing keeps all its digits.
+     */
+    public String bare(MeasureKind kind, long parts) {
+        long rounded = rounded(kind, parts);
+        return rounded == 0 && parts != 0
+                ? exact(kind, parts)
+                : measures.number(kind.dimension().shown(rounded), Math.max(kind.decimals(), digits(kind, rounded)));
+    }
+
+    /** A measured figure with its unit, with the zeros it was typed with. */
+    public String figure(MeasureKind kind, long parts, String typed) {
+        return texts.get("measures.figure", bare(kind, parts, typed), sign(kind.dimension()));
+    }
+
+    /** A figure that somebody set, with every digit of it and those its kind is read to. */
+    public String exact(MeasureKind kind, long parts) {
+        return measures.number(kind.dimension().shown(parts), Math.max(kind.decimals(), digits(kind, parts)));
+    }
+
+    /** The figure as {@link #bare(MeasureKind, long)} shows it, in whole parts. */
+    public long rounded(MeasureKind kind, long parts) {
+        int decimals = kind.workedOut() ? kind.decimals() : kind.decimals() + 1;
+        return kind.dimension().parts(kind.dimension().shown(parts).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    private static int digits(MeasureKind kind, long parts) {
+        return digits(kind.dimension(), parts);
+    }
+
+    private static int digits(Dimension dimension, long parts) {
+        return dimension.shown(parts).stripTrailingZeros().scale();
+    }
+
+    /** Figures that are added up, each without its unit and with the digits that the longest of them needs. */
+    public List<String> column(Dimension dimension, int least, List<Long> parts) {
+        int decimals = parts.stream().mapToInt(each -> digits(dimension, each)).reduce(least, Math::max);
+        return parts.stream()
+                .map(each -> measures.number(dimension.shown(each), decimals))
+                .toList();
     }
 
     /** The sign of the unit: {@code mm}, {@code cc}, {@code µm}. */

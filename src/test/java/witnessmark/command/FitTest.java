@@ -128,7 +128,7 @@ class FitTest {
                 .contains("Line 4,")
                 .contains("Line 5,")
                 .contains("Line 6,");
-        assertThat(ran.out()).contains("Deck clearance, mean, cylinder 1: −0.05 mm");
+        assertThat(ran.out()).contains("Deck clearance, mean, cylinder 1: −0.050 mm");
         assertThat(shell.run("stackup", folder.resolve("none.txt").toString()).code())
                 .isEqualTo(1);
     }

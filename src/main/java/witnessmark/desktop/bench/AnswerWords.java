@@ -53,7 +53,7 @@ final class AnswerWords {
     private AnswerLine line(SheetPage page, Finding finding, List<SinceSigned> since) {
         Answer answer = finding.answer();
         Check shown = finding.shown();
-        boolean adds = shown != null && shown.value() != null && shown.terms().size() > 1;
+        boolean adds = shown != null && shown.addsUp();
         return new AnswerLine(
                 answer.kind(),
                 finding.group(),

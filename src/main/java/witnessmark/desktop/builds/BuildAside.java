@@ -192,7 +192,7 @@ public final class BuildAside implements Aside {
         BuildInHand shown = builds.computeIfAbsent(read.asked().record(), record -> inHand(read.asked()));
         now = shown;
         shown.model().editable(read.editable());
-        panel.earlier(read.earlier());
+        panel.earlier(read.earlier(), !arriving);
         shown.become(read.page());
         read.draft().ifPresent(shown::restore);
         fill();

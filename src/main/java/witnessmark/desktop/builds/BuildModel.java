@@ -50,6 +50,7 @@ final class BuildModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private @Nullable BuildPage written;
     private WriteBuildWork.@Nullable Reading reading;
+    private @Nullable BuildPage lastRead;
     private @Nullable String inHand;
     private String why = "";
     private boolean askedFor;
@@ -111,13 +112,24 @@ final class BuildModel {
     /** What the typed text came to. */
     void read(WriteBuildWork.Reading now) {
         reading = now;
-        learn(now.page());
+        BuildPage then = now.page();
+        lastRead = then == null ? lastRead : then;
+        learn(then);
     }
 
-    /** The build as it will stand once what is typed is written, as far as that is known; else as it is. */
+    /**
+     * The build as it will stand once what is typed is written, as far as that is known; else as it is. Of one that is opened
+     * here what was read last stays in sight while a field cannot be read, as long as anything is opened.
+     */
     Optional<BuildPage> page() {
         BuildPage then = reading == null ? null : reading.page();
-        return Optional.ofNullable(then == null || !isDirty() ? written : then).or(() -> Optional.ofNullable(then));
+        if (then != null && isDirty()) {
+            return Optional.of(then);
+        }
+        boolean unread = then == null && !text(BuildField.of(Name.ZONES)).isBlank();
+        return Optional.ofNullable(written)
+                .or(() -> Optional.ofNullable(then))
+                .or(() -> Optional.ofNullable(unread ? lastRead : null));
     }
 
     private void learn(@Nullable BuildPage page) {

@@ -21,6 +21,7 @@ import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.form.StateWords;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.form.TwoPanes;
 import witnessmark.logbook.building.BuildField;
@@ -85,16 +86,16 @@ final class BuildPanel extends JPanel {
 
     private JPanel head() {
         JPanel head = new JPanel(new MigLayout(
-                "insets 0, gap 12 0, fillx, hidemode 3", "[pref!][24!][0::,grow,fill][][][][]", "[bottom][top]"));
+                "insets 0, gap 12 0, fillx, hidemode 3", "[pref!][][0::,grow,fill][][][][]", "[center]2[top]"));
         head.setOpaque(false);
         head.add(title, "cell 0 0, wmin pref");
-        head.add(span, "cell 0 1, wmin 0, spanx 3");
+        head.add(span, "cell 0 1, wmin 0, spanx 7, growx");
         head.add(mark, "cell 1 0");
         head.add(headline, "cell 2 0, wmin 0");
-        head.add(turn, "cell 3 0, spany 2, aligny center");
-        head.add(sheet, "cell 4 0, spany 2, aligny center");
-        head.add(sign, "cell 5 0, spany 2, aligny center");
-        head.add(anew, "cell 6 0, spany 2, aligny center");
+        head.add(turn, "cell 3 0");
+        head.add(sheet, "cell 4 0");
+        head.add(sign, "cell 5 0");
+        head.add(anew, "cell 6 0");
         turn.setVisible(false);
         return head;
     }
@@ -144,8 +145,14 @@ final class BuildPanel extends JPanel {
         notice.dismiss();
         title.setText(lines.title());
         span.setText(lines.signed().isEmpty() ? lines.span() : texts.get("builds.span", lines.span(), lines.signed()));
-        mark.show(lines.state(), texts.get("builds.open"), lines.headline());
-        headline.setText(lines.headline());
+        String worst = new StateWords(texts).of(lines.state());
+        boolean any = !lines.gaps().isEmpty();
+        mark.show(lines.state(), worst, lines.headline());
+        mark.setVisible(any);
+        headline.setText(
+                any
+                        ? texts.get("builds.open.worst", lines.headline(), worst.toLowerCase(texts.locale()))
+                        : lines.headline());
         tables.show(lines);
         tighten.setEnabled(lines.open());
         sign.setVisible(!lines.open());
@@ -155,12 +162,18 @@ final class BuildPanel extends JPanel {
         foot.setVisible(lines.open());
     }
 
-    /** Builds whose parts list can be copied. */
-    void earlier(List<Option> builds) {
+    /**
+     * Builds whose parts list can be copied.
+     *
+     * @param keeps whether the one chosen stays chosen: on another build it is that one's own choice
+     */
+    void earlier(List<Option> builds, boolean keeps) {
         Option chosen = earlier.chosen();
         earlier.load(
                 builds,
-                builds.contains(chosen) ? chosen : builds.stream().findFirst().orElse(null));
+                keeps && builds.contains(chosen)
+                        ? chosen
+                        : builds.stream().findFirst().orElse(null));
         boolean any = !builds.isEmpty();
         earlier.combo().setVisible(any);
         copy.setVisible(any);

@@ -1,6 +1,7 @@
 package witnessmark.desktop.builds;
 
 import java.util.List;
+import java.util.Locale;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -53,7 +54,8 @@ final class BuildTables {
         StateWords states = new StateWords(texts);
         return List.of(
                 Column.<PositionLine>mark(texts.get("builds.column.mark"), PositionLine::state, states::of)
-                        .wide(50),
+                        .worded()
+                        .wide(106),
                 Column.<PositionLine, Integer>text(
                                 texts.get("builds.column.position"), PositionLine::position, PositionLine::turn)
                         .strong()
@@ -62,29 +64,33 @@ final class BuildTables {
                         .wide(84)
                         .onAsking(),
                 Column.<PositionLine>text(texts.get("builds.column.out"), PositionLine::out)
-                        .wide(150)
+                        .wide(130)
                         .grow(),
                 Column.<PositionLine>text(texts.get("builds.column.in"), PositionLine::in)
-                        .wide(140),
+                        .wide(118),
                 Column.<PositionLine, Long>figure(
                                 texts.get("builds.column.ran"), PositionLine::ran, PositionLine::running)
-                        .wide(92),
+                        .wide(70),
                 Column.<PositionLine>text(texts.get("builds.column.left"), PositionLine::left)
                         .inked(PositionLine::state)
-                        .wide(130)
+                        .wide(180)
                         .grow(),
                 Column.<PositionLine>text(texts.get("builds.column.saved"), PositionLine::saved)
                         .wide(72));
     }
 
     private static List<Column<JointLine>> jointColumns(Texts texts) {
-        StateWords states = new StateWords(texts);
         return List.of(
-                Column.<JointLine>mark(texts.get("builds.column.mark"), JointLine::state, states::of)
-                        .wide(50),
+                Column.<JointLine>mark(
+                                texts.get("builds.column.mark"),
+                                JointLine::state,
+                                state ->
+                                        texts.get("builds.tight." + state.name().toLowerCase(Locale.ROOT)))
+                        .worded()
+                        .wide(122),
                 Column.<JointLine>text(texts.get("builds.column.group"), JointLine::group)
                         .strong()
-                        .wide(220),
+                        .wide(240),
                 Column.<JointLine>text(texts.get("builds.column.how"), JointLine::how)
                         .wide(300)
                         .grow());

@@ -84,7 +84,7 @@ final class LineWords {
                 model.build() == null && model.written() == null
                         ? texts.get("builds.unsaved", words.span(build))
                         : words.span(build),
-                words.signed(signed),
+                words.signed(signed, build),
                 words.open(page.gaps()),
                 page.gaps().stream()
                         .map(gap -> state(gap.kind()))
@@ -116,12 +116,10 @@ final class LineWords {
                 row(at.out().stream()
                         .map(out -> words.out(page.facts(), out.fact()))
                         .toList()),
-                at.fresh()
-                        ? texts.get("builds.comma", words.in(page.facts(), at), words.wentIn(at))
-                        : words.in(page.facts(), at),
+                at.fresh() ? texts.get("builds.fresh", words.in(page.facts(), at)) : words.in(page.facts(), at),
                 at.running() == null ? "" : lives.life(at.running()),
                 at.running() == null ? null : (Long) at.running().highest(),
-                at.in() != null && worst == null ? texts.get("builds.no_limit") : words.stands(worst),
+                at.in() != null && worst == null ? texts.get("builds.no_limit") : words.why(worst),
                 typed.contains(row) ? texts.get("builds.not_saved") : "",
                 about(page, at));
     }

@@ -80,9 +80,17 @@ final class Options {
                 .toList();
     }
 
-    private static List<Option> tools(Facts facts) {
+    /** Wrenches and what else tightens first, each with what it is. */
+    private List<Option> tools(Facts facts) {
         return facts.of(Tool.class).where(tool -> tool.outOfUse() == null).stream()
-                .map(tool -> new Option(tool.id().text(), tool.fact().mark()))
+                .sorted(Comparator.comparing((Entry<Tool> tool) -> tool.fact().kind())
+                        .thenComparing(tool -> tool.fact().mark()))
+                .map(tool -> new Option(
+                        tool.id().text(),
+                        texts.get(
+                                "builds.comma",
+                                tool.fact().mark(),
+                                records.word(tool.fact().kind()))))
                 .toList();
     }
 

@@ -3,6 +3,7 @@ package witnessmark.desktop.find;
 /** The groups of what can be found, in the order they are shown. */
 public enum FindGroup {
     ENGINES("beforewego.find.engines"),
+    BUILDS("beforewego.find.builds"),
     PARTS("beforewego.find.parts"),
     RUNS("beforewego.find.runs"),
     INCIDENTS("beforewego.find.incidents"),

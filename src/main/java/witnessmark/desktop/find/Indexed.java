@@ -34,6 +34,9 @@ record Indexed(
     /** The worst match that is one. */
     static final int WORST = 4;
 
+    /** The worst one where what was typed is the whole name of something. */
+    static final int WORST_OF_NAMED = 2;
+
     private static final int NOT = Integer.MAX_VALUE;
 
     /**

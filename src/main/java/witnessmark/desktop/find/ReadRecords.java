@@ -23,10 +23,13 @@ import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
-/** Makes the index of one revision: engines and parts by their marks, runs, events and jobs with the latest first. */
+/**
+ * Makes the index of one revision: engines and parts by their marks; builds, runs, events and jobs with the latest first.
+ */
 final class ReadRecords {
     private final Texts texts;
     private final RecordWords records;
+    private final ReadBuilds builds;
     private final ReadRuns runs;
     private final ReadIncidents incidents;
     private final ReadEvents events;
@@ -35,6 +38,7 @@ final class ReadRecords {
     ReadRecords(Texts texts, Measures measures) {
         this.texts = texts;
         this.records = new RecordWords(texts);
+        this.builds = new ReadBuilds(texts, measures);
         this.runs = new ReadRuns(texts, measures);
         this.incidents = new ReadIncidents(texts, measures);
         this.events = new ReadEvents(texts, measures, runs);
@@ -45,6 +49,7 @@ final class ReadRecords {
     RecordIndex of(Facts facts, LocalDate today) {
         Map<FindGroup, List<Indexed>> all = new EnumMap<>(FindGroup.class);
         all.put(FindGroup.ENGINES, engines(facts));
+        all.put(FindGroup.BUILDS, builds.all(facts));
         all.put(FindGroup.PARTS, parts(facts));
         all.put(FindGroup.RUNS, runs.all(facts));
         all.put(FindGroup.INCIDENTS, incidents.all(facts));

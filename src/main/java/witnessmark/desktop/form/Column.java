@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import javax.swing.SwingConstants;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.StackedBar;
 
@@ -33,6 +34,7 @@ public final class Column<R> {
     private boolean grows;
     private boolean strong;
     private boolean onAsking;
+    private boolean worded;
 
     private Column(
             Kind kind,
@@ -130,6 +132,12 @@ public final class Column<R> {
         return this;
     }
 
+    /** A mark with its word beside it, for a list that says it nowhere else. */
+    public Column<R> worded() {
+        worded = true;
+        return this;
+    }
+
     /**
      * What stands under the column.
      *
@@ -189,6 +197,19 @@ public final class Column<R> {
 
     boolean isOnAsking() {
         return onAsking;
+    }
+
+    /** Where its cells and its heading stand, as {@link SwingConstants} name it. */
+    int side() {
+        return switch (kind) {
+            case TEXT, BAR -> SwingConstants.LEADING;
+            case FIGURE -> SwingConstants.TRAILING;
+            case MARK -> worded ? SwingConstants.LEADING : SwingConstants.CENTER;
+        };
+    }
+
+    boolean isWorded() {
+        return worded;
     }
 
     boolean isStrong() {

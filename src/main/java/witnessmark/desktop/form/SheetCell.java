@@ -10,7 +10,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.EnumMap;
 import java.util.Map;
 import javax.swing.JTable;
-import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.DrawnBar;
@@ -33,12 +32,7 @@ final class SheetCell<R> extends DefaultTableCellRenderer {
             marks.put(state, mark);
             inHand.put(state, mark.onPlate());
         }
-        setHorizontalAlignment(
-                switch (column.kind()) {
-                    case TEXT, BAR -> SwingConstants.LEADING;
-                    case FIGURE -> SwingConstants.TRAILING;
-                    case MARK -> SwingConstants.CENTER;
-                });
+        setHorizontalAlignment(column.side());
     }
 
     @Override
@@ -56,22 +50,35 @@ final class SheetCell<R> extends DefaultTableCellRenderer {
             setIcon((selected ? inHand : marks).get(state));
             getAccessibleContext().setAccessibleName(text);
             setToolTipText(text);
+            if (column.isWorded()) {
+                setText(text);
+                inked(table, state, selected);
+            }
             return this;
         }
         bar = column.barOf(shown);
         setText(bar == null ? text : "");
         getAccessibleContext().setAccessibleName(text);
         setToolTipText(null);
-        boolean loud = state != null && state != SeamState.WITHIN && state != SeamState.APART;
-        if (column.isStrong() || loud) {
+        if (column.isStrong()) {
             setFont(table.getFont().deriveFont(Font.BOLD));
         }
-        if (state != null && !selected) {
-            setForeground(state.ink().colour());
+        if (state != null) {
+            inked(table, state, selected);
         } else if (bar != null && !selected) {
             setForeground(SeamState.WITHIN.ink().colour());
         }
         return this;
+    }
+
+    /** Words in the colour of a state, bolder unless it is quiet; in the row in hand they keep its ink. */
+    private void inked(JTable table, SeamState state, boolean selected) {
+        if (state != SeamState.WITHIN && state != SeamState.APART) {
+            setFont(table.getFont().deriveFont(Font.BOLD));
+        }
+        if (!selected) {
+            setForeground(state.ink().colour());
+        }
     }
 
     @Override

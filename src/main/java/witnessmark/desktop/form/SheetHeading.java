@@ -3,18 +3,17 @@ package witnessmark.desktop.form;
 import java.awt.Component;
 import javax.swing.JLabel;
 import javax.swing.JTable;
-import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import org.jspecify.annotations.Nullable;
 
 /** A heading of a list, aligned like its column and drawn by the look; the whole is in its tooltip where it is cut. */
 final class SheetHeading extends DefaultTableCellRenderer {
     private final JTable table;
-    private final Column.Kind kind;
+    private final int side;
 
-    SheetHeading(JTable table, Column.Kind kind) {
+    SheetHeading(JTable table, Column<?> declared) {
         this.table = table;
-        this.kind = kind;
+        this.side = declared.side();
     }
 
     @Override
@@ -24,12 +23,7 @@ final class SheetHeading extends DefaultTableCellRenderer {
                 .getDefaultRenderer()
                 .getTableCellRendererComponent(shown, value, selected, focused, row, column);
         if (drawn instanceof JLabel label) {
-            label.setHorizontalAlignment(
-                    switch (kind) {
-                        case TEXT, BAR -> SwingConstants.LEADING;
-                        case FIGURE -> SwingConstants.TRAILING;
-                        case MARK -> SwingConstants.CENTER;
-                    });
+            label.setHorizontalAlignment(side);
             boolean cut = column >= 0
                     && label.getPreferredSize().width
                             > shown.getColumnModel().getColumn(column).getWidth();

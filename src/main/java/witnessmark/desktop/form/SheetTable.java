@@ -308,7 +308,7 @@ public final class SheetTable<R> extends JPanel {
             Column<R> declared = rows.column(i);
             TableColumn column = columns.column(i);
             column.setCellRenderer(new SheetCell<>(declared));
-            column.setHeaderRenderer(new SheetHeading(table, declared.kind()));
+            column.setHeaderRenderer(new SheetHeading(table, declared));
         }
     }
 

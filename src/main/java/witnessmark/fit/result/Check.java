@@ -38,6 +38,15 @@ public record Check(
         return room != null && margin != null && Math.abs(room) < margin;
     }
 
+    /** Whether there is a column to be shown: more than one line, or one that was brought to 20 °C. */
+    public boolean addsUp() {
+        return value != null
+                && (terms.size() > 1
+                        || terms.stream()
+                                .map(term -> term.given().toTwenty())
+                                .anyMatch(brought -> brought != null && !brought.lacks()));
+    }
+
     /** Whether some of it was not measured but taken as designed or as usual. */
     public boolean restsOnDesign() {
         return terms.stream()

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.Metal;
 import witnessmark.domain.SpeedFigures;
+import witnessmark.fit.Stuff;
 import witnessmark.fit.result.Basis;
 import witnessmark.fit.result.Closing;
 import witnessmark.fit.result.Given;

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.fit.Stuff;
 import witnessmark.fit.result.Basis;
 import witnessmark.fit.result.Closing;
 import witnessmark.fit.result.Conditions;

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Metal;
+import witnessmark.fit.Stuff;
 import witnessmark.fit.result.Basis;
 import witnessmark.fit.result.Closing;
 import witnessmark.fit.result.Given;

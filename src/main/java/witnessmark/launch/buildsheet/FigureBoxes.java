@@ -125,11 +125,11 @@ final class FigureBoxes {
     private Cell cell(SheetPage page, MeasurePlace place) {
         return page.figure(place)
                 .map(figure -> figure(
-                        page.bounds(place),
+                        verdict(page, place, figure.value()),
                         place.kind(),
                         figure.value(),
                         figures.bare(
-                                place.kind().dimension(),
+                                place.kind(),
                                 place.kind().sided() ? Math.abs(figure.value()) : figure.value(),
                                 figure.typed())))
                 .orElse(Cell.TO_WRITE);
@@ -142,15 +142,25 @@ final class FigureBoxes {
         return check.value() == null
                 ? new Cell(Look.FIGURE, fit.verdict(FitVerdict.NOT_MEASURED))
                 : figure(
-                        check.bounds(),
+                        check.verdict(),
                         check.place().kind(),
                         check.value(),
-                        fit.bare(check.place().kind(), check.value()));
+                        fit.bare(check.place().kind(), check.value(), check.bounds()));
     }
 
-    private Cell figure(Bounds bounds, MeasureKind kind, long value, String bare) {
+    /** How a figure as it was read stands: by its own check where that has one, since a size is judged at 20 °C. */
+    private static FitVerdict verdict(SheetPage page, MeasurePlace place, long value) {
+        return page.answer(place.kind()).stream()
+                .flatMap(answer -> answer.checks().stream())
+                .filter(check -> check.place().equals(place) && check.terms().size() == 1)
+                .map(Check::verdict)
+                .findFirst()
+                .orElse(page.bounds(place).verdict(value));
+    }
+
+    private Cell figure(FitVerdict verdict, MeasureKind kind, long value, String bare) {
         return new Cell(
-                bounds.verdict(value) == FitVerdict.OUTSIDE ? Look.OUTSIDE : Look.FIGURE,
+                verdict == FitVerdict.OUTSIDE ? Look.OUTSIDE : Look.FIGURE,
                 kind.sided() && value != 0 ? texts.get(value < 0 ? "bench.far.proud" : "bench.far.down", bare) : bare);
     }
 

@@ -68,7 +68,7 @@ final class StandsWords {
 
     private Answer answer(Finding finding) {
         @Nullable Check shown = finding.shown();
-        boolean adds = shown != null && shown.value() != null && shown.terms().size() > 1;
+        boolean adds = shown != null && shown.addsUp();
         FitVerdict verdict = finding.answer().verdict();
         return new Answer(
                 mark(verdict, finding.accepted()),
@@ -198,7 +198,7 @@ final class StandsWords {
     private String stood(MeasurePlace place, @Nullable Long value, FitVerdict verdict, Bounds bounds) {
         String stood = value == null
                 ? fit.verdict(verdict)
-                : texts.get("bench.say.stand", fit.figure(place.kind(), value), fit.verdict(verdict));
+                : texts.get("bench.say.stand", fit.figure(place.kind(), value, bounds), fit.verdict(verdict));
         return bounds.limits() ? texts.get("bench.say.stand", stood, fit.bounds(place.kind(), bounds)) : stood;
     }
 }

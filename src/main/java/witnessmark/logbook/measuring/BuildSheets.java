@@ -27,7 +27,9 @@ import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.SizeLimit;
+import witnessmark.domain.SpeedFigures;
 import witnessmark.domain.StockBatch;
+import witnessmark.fit.AtTwenty;
 import witnessmark.fit.Gasket;
 import witnessmark.fit.Pulls;
 import witnessmark.fit.Sheet;
@@ -61,7 +63,7 @@ final class BuildSheets {
         Set<Id<PartDesign>> designs = designs(build.fact());
         return new Sheet(
                 design(build.fact()),
-                figures(build.id()),
+                figures(build.id(), new AtTwenty(made(engine.design()))),
                 limits(engine.design(), designs, day(build.fact())),
                 gasket(designs));
     }
@@ -76,12 +78,23 @@ final class BuildSheets {
                 .toList();
     }
 
-    private Map<MeasurePlace, Sheet.Stated> figures(Id<Build> build) {
+    /** What engines of a design are made of and how warm they get; null where nobody wrote it down. */
+    @Nullable
+    SpeedFigures made(Id<EngineDesign> design) {
+        return facts.of(SpeedFigures.class)
+                .inForce()
+                .map(Entry::fact)
+                .filter(figures -> figures.design().equals(design))
+                .reduce((one, other) -> other)
+                .orElse(null);
+    }
+
+    private Map<MeasurePlace, Sheet.Stated> figures(Id<Build> build, AtTwenty atTwenty) {
         Map<MeasurePlace, Sheet.Stated> figures = new HashMap<>();
         for (Entry<Measurement> entry : measured(build)) {
             Measurement figure = entry.fact();
             if (figure.inUse()) {
-                figures.put(figure.place(), new Sheet.Stated(figure.value(), figure.stood()));
+                figures.put(figure.place(), new Sheet.Stated(figure.value(), figure.stood(), atTwenty.of(figure)));
             }
         }
         return figures;

@@ -51,7 +51,7 @@ public final class SeeAtSpeed {
                 view.facts().of(Engine.class).find(build.fact().engine()).orElseThrow();
         Sheet sheet = Trying.on(sheets.sheet(build), whatIf);
         EngineDesign design = sheets.design(build.fact());
-        SpeedFigures figures = figures(view, engine.fact().design());
+        SpeedFigures figures = sheets.made(engine.fact().design());
         List<Integer> overRevs = overRevs(view, engine.id());
         Integer seen = seen(view, engine.id(), overRevs);
         Integer redLine = whatIf.redLine() != null
@@ -85,16 +85,6 @@ public final class SeeAtSpeed {
         return answers.stream()
                 .filter(answer -> answer.kind() == kind)
                 .findFirst()
-                .orElse(null);
-    }
-
-    private static @Nullable SpeedFigures figures(View view, Id<EngineDesign> design) {
-        return view.facts()
-                .of(SpeedFigures.class)
-                .inForce()
-                .map(Entry::fact)
-                .filter(figures -> figures.design().equals(design))
-                .reduce((one, other) -> other)
                 .orElse(null);
     }
 

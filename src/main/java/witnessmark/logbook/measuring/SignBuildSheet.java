@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import witnessmark.domain.Concession;
 import witnessmark.domain.Entry;
+import witnessmark.domain.FitVerdict;
 import witnessmark.domain.Id;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
@@ -45,7 +46,8 @@ public final class SignBuildSheet {
     private static SignedCheck kept(Id<SignOff> signOff, SheetPage page, Check check) {
         Bound least = check.bounds().least();
         Bound most = check.bounds().most();
-        Optional<Concession> accepted = page.accepts(check).map(Entry::fact);
+        boolean asks = check.verdict() == FitVerdict.OUTSIDE || check.verdict() == FitVerdict.NOT_MEASURED;
+        Optional<Concession> accepted = page.accepts(check).map(Entry::fact).filter(concession -> asks);
         return new SignedCheck(
                 signOff,
                 check.place().kind(),

@@ -131,6 +131,20 @@ class BuildPageTest {
     }
 
     @Test
+    void positions_within_reach_stay_in_sight_while_a_field_cannot_be_read() {
+        shown(Side.FRESH, Theme.LIGHT, 1.0f, BuildWindow.english());
+        ((JCheckBox) new Ui(window.page.panel()).button("Head")).doClick();
+        window.tasks.awaitIdle();
+        type(BuildField.of(Name.OPENED_TIME), "springs look weak");
+        assertThat(window.page.panel().tables().positions().shown())
+                .extracting(BuildLines.PositionLine::position)
+                .contains("Head gasket");
+        ((JCheckBox) new Ui(window.page.panel()).button("Head")).doClick();
+        window.tasks.awaitIdle();
+        assertThat(window.page.panel().tables().positions().shown()).isEmpty();
+    }
+
+    @Test
     void an_engine_opened_here_is_there_once_saved_and_gone_again_when_that_is_taken_back() {
         shown(Side.FRESH, Theme.LIGHT, 1.0f, BuildWindow.english());
         ((JCheckBox) new Ui(window.page.panel()).button("Head")).doClick();

@@ -20,6 +20,8 @@ import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Findable;
 import witnessmark.desktop.shell.Found;
 import witnessmark.desktop.shell.PlaceId;
+import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
@@ -74,6 +76,45 @@ class RecordsFindableTest {
     @CsvSource({"k03, Engine K03", "K 06, Engine K06", "engine k05, Engine K05", "k21, Engine K21"})
     void an_engine_is_found_by_its_number(String typed, String first) {
         assertThat(titles(FindGroup.ENGINES, typed, 8)).first().isEqualTo(first);
+    }
+
+    /** builds.csv: K05 was opened for its build 1 on 14 January 2026. */
+    @ParameterizedTest(name = "\"{0}\"")
+    @ValueSource(strings = {"K05 build 1", "k05build1", "build 1 k05", "Build 1 of K05"})
+    void a_build_is_found_by_engine_and_number_and_leads_to_its_page(String typed) {
+        Indexed found = first(FindGroup.BUILDS, typed, TODAY);
+        assertThat(found.title()).isEqualTo("K05, build 1");
+        assertThat(found.place()).isEqualTo(PlaceId.ENGINES);
+        Build build = sample.of(Build.class).get(Id.parse(found.record()));
+        assertThat(build.number()).isEqualTo(1);
+        assertThat(sample.of(Engine.class).get(build.engine()).number()).isEqualTo("K05");
+    }
+
+    /** The engine's words hold "K05", "build" and "1" too, and a job is to build it: neither is what was asked for. */
+    @Test
+    void a_whole_name_is_answered_by_what_has_it_and_not_by_what_holds_its_words_here_and_there() {
+        assertThat(titles(FindGroup.BUILDS, "K05 build 1", 8)).containsExactly("K05, build 1");
+        assertThat(titles(FindGroup.ENGINES, "K05 build 1", 8)).isEmpty();
+        assertThat(titles(FindGroup.JOBS, "K05 build 1", 8)).isEmpty();
+        assertThat(titles(FindGroup.PARTS, "K05", 50)).isNotEmpty();
+    }
+
+    /** builds.csv of the sample season. */
+    @Test
+    void the_builds_of_an_engine_are_found_by_their_sheets_the_last_one_first() {
+        assertThat(titles(FindGroup.BUILDS, "build sheet K05", 8))
+                .containsExactly("K05, build 3", "K05, build 2", "K05, build 1");
+    }
+
+    @ParameterizedTest(name = "\"{0}\" finds {1}")
+    @CsvSource({
+        "14 Jan, 'K05, build 1'",
+        "30/1, 'K05, build 1'",
+        "2026-05-20, 'K03, build 2'",
+        "tue 16 jun 2026, 'K05, build 3'"
+    })
+    void a_build_is_found_by_the_day_it_was_opened_or_closed(String typed, String title) {
+        assertThat(titles(FindGroup.BUILDS, typed, 8)).contains(title);
     }
 
     @ParameterizedTest(name = "\"{0}\"")

@@ -1,4 +1,4 @@
-package witnessmark.fit.speed;
+package witnessmark.fit;
 
 import witnessmark.domain.Metal;
 
@@ -10,13 +10,13 @@ import witnessmark.domain.Metal;
  * @param modulus of elasticity, in pascals
  * @param density in kilograms for each cubic metre
  */
-record Stuff(double alpha, double modulus, double density) {
+public record Stuff(double alpha, double modulus, double density) {
     /** Alloys differ from these by that share, either way. */
-    static final double ALPHA_HALF_WIDTH = 0.08;
+    public static final double ALPHA_HALF_WIDTH = 0.08;
 
-    static final double MODULUS_HALF_WIDTH = 0.03;
+    public static final double MODULUS_HALF_WIDTH = 0.03;
 
-    static Stuff of(Metal metal) {
+    public static Stuff of(Metal metal) {
         return switch (metal) {
             case CAST_IRON -> new Stuff(10.8e-6, 110e9, 7_200);
             case STEEL -> new Stuff(11.7e-6, 207e9, 7_850);
