@@ -26,7 +26,7 @@ public enum ChannelUnit implements Coded {
 
     BAR("bar", Measure.PRESSURE, 0, 1),
     /** Pound-force per square inch, 6894.757293168361 Pa. */
-    PSI("psi", Measure.PRESSURE, 0, 0.06894757293168361),
+    PSI("psi", Measure.PRESSURE, 0, 0.0689475729316836),
     KILOPASCAL("kPa", Measure.PRESSURE, 0, 0.01),
     MEGAPASCAL("MPa", Measure.PRESSURE, 0, 10),
     PASCAL("Pa", Measure.PRESSURE, 0, 1e-5),
@@ -44,7 +44,7 @@ public enum ChannelUnit implements Coded {
     MILLIVOLT("mV", Measure.VOLTAGE, 0, 0.001),
 
     NEWTON_METRE("Nm", Measure.TORQUE, 0, 1),
-    POUND_FOOT("lbf ft", Measure.TORQUE, 0, 1.3558179483314004),
+    POUND_FOOT("lbf ft", Measure.TORQUE, 0, 1.3558179483314),
 
     KILOWATT("kW", Measure.POWER, 0, 1),
     /** Mechanical horsepower, 745.6998715822702 W. */

@@ -109,7 +109,7 @@ final class Coding {
         long[] changes = new long[values.length];
         for (int place = 0; place < 8; place++) {
             for (int i = 0; i < changes.length; i++) {
-                changes[i] = changes[i] << 8 | from.one() & 0xFF;
+                changes[i] = changes[i] << 8 | (from.one() & 0xFF);
             }
         }
         long before = 0;

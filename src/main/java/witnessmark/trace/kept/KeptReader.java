@@ -76,7 +76,7 @@ public final class KeptReader {
     private static long number(byte[] from, int at, int length) {
         long value = 0;
         for (int i = at; i < at + length; i++) {
-            value = value << 8 | from[i] & 0xFF;
+            value = value << 8 | (from[i] & 0xFF);
         }
         return value;
     }

@@ -171,12 +171,12 @@ public final class KeptWriter implements SampleSink {
         int length = (int) (position - at);
         byte[] trailer = new byte[Frame.TRAILER];
         for (int i = 0; i < 8; i++) {
-            trailer[i] = (byte) (at >>> 56 - 8 * i);
+            trailer[i] = (byte) (at >>> (56 - 8 * i));
             trailer[16 + i] = Frame.MAGIC[i];
         }
         for (int i = 0; i < 4; i++) {
-            trailer[8 + i] = (byte) (length >>> 24 - 8 * i);
-            trailer[12 + i] = (byte) (checksum >>> 24 - 8 * i);
+            trailer[8 + i] = (byte) (length >>> (24 - 8 * i));
+            trailer[12 + i] = (byte) (checksum >>> (24 - 8 * i));
         }
         write(trailer, trailer.length);
         deflater.end();

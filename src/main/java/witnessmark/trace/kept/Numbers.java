@@ -32,7 +32,7 @@ final class Numbers {
     void unsigned(long value) {
         long rest = value;
         while ((rest & ~0x7FL) != 0) {
-            add((byte) (rest & 0x7F | 0x80));
+            add((byte) ((rest & 0x7F) | 0x80));
             rest >>>= 7;
         }
         add((byte) rest);
@@ -104,7 +104,7 @@ final class Numbers {
         double bits() throws KeptDamaged {
             long bits = 0;
             for (int i = 0; i < 8; i++) {
-                bits = bits << 8 | one() & 0xFF;
+                bits = bits << 8 | (one() & 0xFF);
             }
             return Double.longBitsToDouble(bits);
         }

@@ -199,9 +199,10 @@ public final class Packed {
         /** Reads an entry to its end. */
         void pass() throws IOException {
             byte[] piece = new byte[PIECE];
-            while (read(piece, 0, PIECE) >= 0) {
-                continue;
-            }
+            int read;
+            do {
+                read = read(piece, 0, PIECE);
+            } while (read >= 0);
         }
 
         @Override

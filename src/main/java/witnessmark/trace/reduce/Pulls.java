@@ -30,7 +30,7 @@ final class Pulls implements SpeedSample.Use {
         private double at;
 
         void take(double figure, double rpm) {
-            if (figure > value || Double.isNaN(value) && !Double.isNaN(figure)) {
+            if (figure > value || (Double.isNaN(value) && !Double.isNaN(figure))) {
                 value = figure;
                 at = rpm;
             }

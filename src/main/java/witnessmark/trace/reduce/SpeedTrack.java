@@ -101,7 +101,7 @@ final class SpeedTrack {
     private void judge(SpeedSample sample) {
         judged = sample;
         boolean pending = firstZero != null;
-        if (sample.rpm() == 0 && (pending || last != null && last.rpm() >= running)) {
+        if (sample.rpm() == 0 && (pending || (last != null && last.rpm() >= running))) {
             firstZero = pending ? firstZero : sample;
             lastZero = sample;
             zeros++;
@@ -133,7 +133,7 @@ final class SpeedTrack {
         forgetZeros();
         if (first != null && end != null) {
             accept(first);
-            if (end != first) {
+            if (end.micros() > first.micros()) {
                 accept(end);
             }
         }

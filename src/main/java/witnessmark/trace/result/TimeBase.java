@@ -56,7 +56,7 @@ public record TimeBase(Kind kind, int column, int dateColumn, boolean dayFirst, 
     public static final double FASTEST = 100_000;
 
     public TimeBase {
-        if ((kind == Kind.RATE) != (column < 0) || kind == Kind.RATE && !(rate >= 0 && rate <= FASTEST)) {
+        if ((kind == Kind.RATE) != (column < 0) || (kind == Kind.RATE && !(rate >= 0 && rate <= FASTEST))) {
             throw new IllegalArgumentException("time is in a column or comes of a rate");
         }
     }

@@ -38,7 +38,7 @@ public record TraceForm(
                 || time.dateColumn() >= columns.size()) {
             throw new IllegalArgumentException("1 to " + MOST_COLUMNS + " columns, that of time among them");
         }
-        if (decimal != '.' && decimal != ',' || before < 0) {
+        if ((decimal != '.' && decimal != ',') || before < 0) {
             throw new IllegalArgumentException("no such form");
         }
     }

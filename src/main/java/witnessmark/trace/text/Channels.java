@@ -178,7 +178,7 @@ final class Channels {
 
     private static String withoutNoise(String plain) {
         StringBuilder kept = new StringBuilder();
-        for (String word : plain.split(" ")) {
+        for (String word : plain.split(" ", -1)) {
             if (!NOISE.contains(word)) {
                 kept.append(kept.length() == 0 ? "" : " ").append(word);
             }

@@ -56,7 +56,7 @@ final class Encodings {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             controls +=
-                    c < ' ' && c != '\n' && c != '\r' && c != '\t' && c != '\f' || c == 0x7F || c == '\uFFFD' ? 1 : 0;
+                    (c < ' ' && c != '\n' && c != '\r' && c != '\t' && c != '\f') || c == 0x7F || c == '\uFFFD' ? 1 : 0;
         }
         return controls * 100L > (long) text.length() * CONTROLS;
     }

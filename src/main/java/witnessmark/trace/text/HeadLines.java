@@ -60,7 +60,7 @@ final class HeadLines {
         List<String> cells = new ArrayList<>();
         int p = 0;
         while (true) {
-            while (p < line.length() && (line.charAt(p) == ' ' || delimiter == ' ' && line.charAt(p) == '\t')) {
+            while (p < line.length() && (line.charAt(p) == ' ' || (delimiter == ' ' && line.charAt(p) == '\t'))) {
                 p++;
             }
             if (delimiter == ' ' && p >= line.length() && !cells.isEmpty()) {
@@ -92,6 +92,6 @@ final class HeadLines {
     }
 
     private static boolean parts(char c, char delimiter) {
-        return c == delimiter && delimiter != 0 || delimiter == ' ' && c == '\t';
+        return (c == delimiter && delimiter != 0) || (delimiter == ' ' && c == '\t');
     }
 }

@@ -136,6 +136,6 @@ record Headings(List<String> names, List<String> units, boolean named, String co
     private static int firstMark(String text) {
         int equals = text.indexOf('=');
         int colon = text.indexOf(':');
-        return equals < 0 || colon >= 0 && colon < equals ? colon : equals;
+        return equals < 0 || (colon >= 0 && colon < equals) ? colon : equals;
     }
 }

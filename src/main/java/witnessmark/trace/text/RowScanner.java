@@ -88,8 +88,9 @@ final class RowScanner {
 
     /** Passes over lines, blank ones too, whatever stands in them. */
     void skip(int lines) throws IOException {
-        for (int i = 0; i < lines && line(); i++) {
-            continue;
+        int left = lines;
+        while (left > 0 && line()) {
+            left--;
         }
     }
 
@@ -153,7 +154,7 @@ final class RowScanner {
             limit += read;
         }
         bytes[limit] = '\n';
-        return limit > left || !ended && read == 0;
+        return limit > left || (!ended && read == 0);
     }
 
     /** Reads cells from the start of the row; answers where its line ends, which is the limit when it goes on. */
@@ -168,7 +169,7 @@ final class RowScanner {
         int count = 0;
         while (true) {
             int ch = b[p];
-            while (ch <= ' ' && (ch == ' ' || wide && ch == '\t')) {
+            while (ch <= ' ' && (ch == ' ' || (wide && ch == '\t'))) {
                 ch = b[++p];
             }
             if (wide && count > 0 && (ch == '\n' || ch == '\r')) {
@@ -200,7 +201,7 @@ final class RowScanner {
                 places = p - first;
                 digits += places;
             }
-            boolean ends = ch == apart || ch == '\n' || ch == '\r' || wide && ch == '\t';
+            boolean ends = ch == apart || ch == '\n' || ch == '\r' || (wide && ch == '\t');
             if (ends && digits > 0 && digits <= MOST_DIGITS && whole < EXACT) {
                 double value = whole / TENS[places];
                 numbers[cell] = b[start] == '-' ? -value : value;
@@ -219,7 +220,7 @@ final class RowScanner {
     }
 
     private boolean isDelimiter(int ch) {
-        return ch == delimiter && delimiter != 0 || spaces && ch == '\t';
+        return (ch == delimiter && delimiter != 0) || (spaces && ch == '\t');
     }
 
     /** Any cell that is no plain decimal; answers where it ends: at a delimiter or the end of the line. */

@@ -34,6 +34,7 @@ final class Sequence {
         }
     }
 
+    @SuppressWarnings("ArrayRecordComponent")
     private record Row(long micros, double[] values, long number) {}
 
     private final List<ColumnForm> columns;

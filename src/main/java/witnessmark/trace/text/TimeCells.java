@@ -90,7 +90,7 @@ final class TimeCells {
             long seconds = 0;
             for (int i = 0; i < parts.length - 1; i++) {
                 int part = whole(parts[i]);
-                if (part < 0 || i > 0 && part > 59) {
+                if (part < 0 || (i > 0 && part > 59)) {
                     return null;
                 }
                 seconds = seconds * 60 + part;

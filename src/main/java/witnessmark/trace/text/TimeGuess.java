@@ -154,7 +154,7 @@ final class TimeGuess {
     }
 
     private static Optional<TimeBase.Kind> lastWord(String heading) {
-        String[] words = Channels.plain(heading).split(" ");
+        String[] words = Channels.plain(heading).split(" ", -1);
         return words.length < 2 ? Optional.empty() : UnitWords.time(words[words.length - 1]);
     }
 
@@ -249,7 +249,7 @@ final class TimeGuess {
             String name = Channels.plain(line.getKey());
             boolean period = PERIOD.matcher(name).matches();
             Matcher figure = FIGURE.matcher(line.getValue());
-            if (!period && !RATE.matcher(name).matches() || !figure.matches()) {
+            if ((!period && !RATE.matcher(name).matches()) || !figure.matches()) {
                 continue;
             }
             double value = Double.parseDouble(figure.group(1).replace(',', '.'));

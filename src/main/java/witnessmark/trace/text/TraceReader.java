@@ -61,13 +61,14 @@ public final class TraceReader {
         } catch (PackedProblem e) {
             return Outcome.didNot(e.problem());
         } catch (UncheckedIOException e) {
-            return Outcome.didNot(Problem.of(ProblemKind.TRACE_NOT_KEPT, said(e.getCause())));
+            return Outcome.didNot(Problem.of(ProblemKind.TRACE_NOT_KEPT, said(e)));
         } catch (IOException e) {
             return Outcome.didNot(Problem.of(ProblemKind.TRACE_BROKE_OFF, counted.bytes(), said(e)));
         }
     }
 
-    private static String said(IOException e) {
-        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    private static String said(Exception e) {
+        Throwable cause = e instanceof UncheckedIOException && e.getCause() != null ? e.getCause() : e;
+        return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
     }
 }
