@@ -38,6 +38,7 @@ public final class TrendsTab extends JPanel {
     private static final int ROW = 3;
     private static final int SIDE = 476;
     private static final int CHART = 240;
+    private static final int HIGH = 220;
     private static final int GAP = 16;
     private static final int BESIDE_FROM = 1000;
 
@@ -72,7 +73,7 @@ public final class TrendsTab extends JPanel {
         both.setOpaque(false);
         both.add(table);
         both.add(pane);
-        add(both, "grow, wmin 0, hmin 190");
+        add(both, "grow, wmin 0");
     }
 
     /** Once the two stand otherwise they need another height, which the page has to be asked for. */
@@ -83,6 +84,13 @@ public final class TrendsTab extends JPanel {
             beside = isBeside(both);
             revalidate();
         }
+    }
+
+    /** Not by its words, which stand in many rows while no width is known: the page would grow for them. */
+    @Override
+    public Dimension getPreferredSize() {
+        boolean below = isVisible() && both.getWidth() > 0 && !isBeside(both); // another tab asks for no more
+        return new Dimension(super.getPreferredSize().width, UIScale.scale(below ? HIGH + CHART : HIGH));
     }
 
     private static boolean isBeside(Container both) {
@@ -199,11 +207,7 @@ public final class TrendsTab extends JPanel {
 
         @Override
         public Dimension preferredLayoutSize(Container parent) {
-            int list = table.getPreferredSize().height;
-            int chart = UIScale.scale(CHART);
-            int wide = UIScale.scale(BESIDE_FROM);
-            boolean one = parent.getWidth() > 0 && !isBeside(parent);
-            return new Dimension(wide, one ? list + UIScale.scale(GAP) + chart : Math.max(list, chart));
+            return new Dimension(0, 0); // takes what the page has left, see below
         }
 
         @Override
@@ -221,7 +225,7 @@ public final class TrendsTab extends JPanel {
                 table.setBounds(0, 0, wide - side - gap, high);
                 pane.setBounds(wide - side, 0, side, high);
             } else {
-                int chart = Math.min(UIScale.scale(CHART), high / 2);
+                int chart = Math.min(UIScale.scale(CHART), Math.max(pane.getMinimumSize().height, high / 2));
                 table.setBounds(0, 0, wide, high - chart - gap);
                 pane.setBounds(0, high - chart, wide, chart);
             }
