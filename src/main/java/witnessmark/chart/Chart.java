@@ -1,6 +1,7 @@
 package witnessmark.chart;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A chart in words and numbers. Every text is ready to be read by people.
@@ -95,5 +96,18 @@ public record Chart(
                 .max()
                 .orElse(0);
         return Math.max(dots, levels.stream().mapToDouble(Mark::at).max().orElse(0));
+    }
+
+    /** The least value up, levels included; 0 when there is none. */
+    public double lowest() {
+        return Stream.concat(
+                        lines.stream()
+                                .flatMap(line -> line.dots().stream())
+                                .filter(dot -> dot.up() != null)
+                                .map(Dot::height),
+                        levels.stream().map(Mark::at))
+                .mapToDouble(Double::doubleValue)
+                .min()
+                .orElse(0);
     }
 }

@@ -206,18 +206,11 @@ public final class DrawnChart {
         double margin = (to - from) * 0.02;
         double pad = margin > 0 ? margin : 1;
         double high = chart.highest();
-        return new View(from - pad, to + pad, low(), high > 0 ? high * HEADROOM : 1);
-    }
-
-    private double low() {
         if (chart.up() instanceof Axis.Figures figures && figures.fromZero()) {
-            return 0;
+            return new View(from - pad, to + pad, 0, high > 0 ? high * HEADROOM : 1);
         }
-        return chart.lines().stream()
-                .flatMap(line -> line.dots().stream())
-                .filter(dot -> dot.up() != null)
-                .mapToDouble(Dot::height)
-                .min()
-                .orElse(0);
+        double low = chart.lowest();
+        double room = high > low ? (high - low) * (HEADROOM - 1) : Math.max(1, Math.abs(high) * (HEADROOM - 1));
+        return new View(from - pad, to + pad, low - room, high + room);
     }
 }

@@ -115,9 +115,11 @@ final class Lettered {
         g.setColor(style.ink());
         for (Chart.Mark level : chart.levels()) {
             double y = view.y(level.at(), values);
-            if (y > values.getY() + metrics.getHeight() && y <= values.getMaxY()) {
-                g.drawString(level.label(), (float) (values.getX() + 6 * style.scale()), (float)
-                        (y - 3 * style.scale() - metrics.getDescent()));
+            if (y >= values.getY() && y <= values.getMaxY()) {
+                double gap = 3 * style.scale();
+                boolean above = y > values.getY() + metrics.getHeight();
+                double baseline = above ? y - gap - metrics.getDescent() : y + gap + metrics.getAscent();
+                g.drawString(level.label(), (float) (values.getX() + 6 * style.scale()), (float) baseline);
             }
         }
     }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import witnessmark.domain.Grade;
 import witnessmark.logbook.trends.EngineTrends;
 import witnessmark.study.result.Call;
 import witnessmark.study.result.GradeLine;
@@ -89,14 +90,13 @@ final class TrendsText {
         for (GradeLine line : kind.grades()) {
             ObjectNode graded = grades.addObject().put("place", line.place()).put("worseTwice", line.worseTwice());
             ArrayNode given = graded.putArray("readings");
-            line.readings()
-                    .forEach(reading -> given.addObject()
-                            .put("at", reading.fact().at().text())
-                            .put(
-                                    "grade",
-                                    reading.fact().grade() == null
-                                            ? null
-                                            : reading.fact().grade().code()));
+            for (Read read : line.readings()) {
+                Grade grade = read.reading().fact().grade();
+                given.addObject()
+                        .put("at", read.reading().fact().at().text())
+                        .put("hours", read.hours())
+                        .put("grade", grade == null ? null : grade.code());
+            }
         }
     }
 

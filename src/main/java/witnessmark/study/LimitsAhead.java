@@ -56,8 +56,8 @@ final class LimitsAhead {
 
     /** @param way 1 where figures above it are past it, −1 where those below are */
     private void add(List<LimitAhead> into, Entry<ReadingLimit> limit, What what, @Nullable Double figure, int way) {
-        if (figure == null || figure < 0) {
-            return;
+        if (figure == null || figure <= 0) {
+            return; // nothing is read below 0
         }
         if (way * (last.figure() - figure) > 0) {
             into.add(new LimitAhead(limit, what, figure, true, null, null, null));
@@ -72,6 +72,8 @@ final class LimitsAhead {
                     Math.min(one, other),
                     Math.max(Math.min(one, other), until(line, slope.perHour(), figure)),
                     Math.max(one, other)));
+        } else {
+            into.add(new LimitAhead(limit, what, figure, false, null, null, null));
         }
     }
 

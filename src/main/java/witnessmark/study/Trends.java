@@ -83,9 +83,18 @@ public final class Trends {
 
     private KindTrends graded(ReadOn on, ReadingKind kind, List<ReadingSeries> places) {
         List<GradeLine> grades = places.stream()
-                .map(each -> new GradeLine(each.place(), each.readings(), each.worseTwice()))
+                .map(each -> new GradeLine(each.place(), graded(on, each), each.worseTwice()))
                 .toList();
         return kind(on, kind, false, null, List.of(), grades);
+    }
+
+    private List<Read> graded(ReadOn on, ReadingSeries place) {
+        return place.readings().stream()
+                .map(each -> new Read(
+                        each,
+                        on.hoursAt(ledger, each.fact().at()),
+                        Objects.requireNonNull(each.fact().grade()).badness()))
+                .toList();
     }
 
     private KindTrends figures(ReadOn on, ReadingKind kind, List<ReadingSeries> places) {

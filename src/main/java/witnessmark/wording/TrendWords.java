@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.Entry;
+import witnessmark.domain.Grade;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
+import witnessmark.domain.ReadingLimit;
 import witnessmark.domain.Warmth;
 import witnessmark.quantity.Counter;
+import witnessmark.quantity.RunningTime;
 import witnessmark.study.result.Call;
 import witnessmark.study.result.GradeLine;
 import witnessmark.study.result.KindTrends;
@@ -95,9 +97,8 @@ public final class TrendWords {
     public String grades(GradeLine line) {
         int from = Math.max(0, line.readings().size() - TOLD);
         String row = "";
-        for (Entry<Reading> reading :
-                line.readings().subList(from, line.readings().size())) {
-            String one = readings.of(reading.fact());
+        for (Read read : line.readings().subList(from, line.readings().size())) {
+            String one = grade(read);
             row = row.isEmpty() ? one : texts.get("trends.arrow", row, one);
         }
         return from > 0 ? texts.get("trends.earlier", row) : row;
@@ -106,6 +107,27 @@ public final class TrendWords {
     /** Running, to a tenth of an hour. */
     public String hours(double hours) {
         return amounts.rough(Counter.RUNNING, Math.round(hours * PER_HOUR));
+    }
+
+    /** Running without its unit. */
+    public String bareHours(double hours) {
+        int decimals = Math.abs(hours - Math.rint(hours)) < 1e-6 ? 0 : 1;
+        return measures.number(new RunningTime(Math.max(0, Math.round(hours * PER_HOUR))).hours(decimals), decimals);
+    }
+
+    /** The unit of the figures; of oil counted by the hour, that too. */
+    public String unit(KindTrends of) {
+        String sign = readings.sign(of.kind().unit());
+        return of.perHour() ? texts.get("trends.perHour", sign) : sign;
+    }
+
+    /** What was given for a grade. */
+    public String grade(Read read) {
+        return readings.of(read.reading().fact());
+    }
+
+    public String grade(Grade grade) {
+        return records.word(grade);
     }
 
     // Verdicts
@@ -161,6 +183,13 @@ public final class TrendWords {
             case TOO_FEW ->
                 texts.get("trends.few", where, figures, place.counted().size(), Trend.FEWEST);
         };
+    }
+
+    /** What one place comes to, without what stands beside it. */
+    public String heading(KindTrends of, PlaceTrend place) {
+        boolean goes = place.trend() == Trend.RISING || place.trend() == Trend.FALLING;
+        return records.label(
+                goes ? texts.get("trends.going", goes(of, place), figures(of, place.counted())) : finding(of, place));
     }
 
     /** What was graded at one place. */
@@ -222,18 +251,27 @@ public final class TrendWords {
             case ABOVE_BASELINE -> "trends.limit.above";
             case BELOW_BASELINE -> "trends.limit.below";
         };
-        boolean plain = limit.what() == LimitAhead.What.AT_MOST || limit.what() == LimitAhead.What.AT_LEAST;
-        return texts.get(key, figure(of, plain ? limit.figure() : allowed(limit)));
+        ReadingLimit said = limit.limit().fact();
+        return texts.get(
+                key,
+                switch (limit.what()) {
+                    case AT_MOST, AT_LEAST -> figure(of, limit.figure());
+                    case ABOVE_BASELINE, BELOW_BASELINE ->
+                        said.changeAtMost() != null
+                                ? figure(of, said.changeAtMost())
+                                : readings.percent(said.fallAtMost() == null ? 0 : said.fallAtMost());
+                });
     }
 
-    /** How far from its baseline it may be. */
-    private static double allowed(LimitAhead limit) {
-        Long change = limit.limit().fact().changeAtMost();
-        Integer fall = limit.limit().fact().fallAtMost();
-        if (change != null) {
-            return change;
-        }
-        return fall == null ? 0 : limit.figure() / (1 - fall / 10_000.0) - limit.figure();
+    /** A reading by itself: "Cylinder 4, Tue 6 Oct 2026, 14.9 h: 8 %". */
+    public String read(KindTrends of, Read read) {
+        Reading fact = read.reading().fact();
+        return records.label(texts.get(
+                "trends.read",
+                place(of.kind(), fact.place()),
+                measures.date(fact.at().day()),
+                hours(read.hours()),
+                readings.of(fact)));
     }
 
     // What it rests on
@@ -298,15 +336,14 @@ public final class TrendWords {
         double high = Math.max(Math.abs(least), Math.abs(most));
         return texts.get(
                 slope.perHour() > 0 ? "trends.slope.rises" : "trends.slope.falls",
-                rough(of, slope.perHour()),
-                rough(of, low),
-                rough(of, high));
+                figure(of, rough(slope.perHour())),
+                bare(of, rough(low)),
+                figure(of, rough(high)));
     }
 
     /** A rate, to the two digits that mean anything. */
-    private String rough(KindTrends of, double figure) {
-        BigDecimal two = BigDecimal.valueOf(Math.abs(figure)).round(new MathContext(2));
-        return figure(of, two.doubleValue());
+    private static double rough(double rate) {
+        return BigDecimal.valueOf(Math.abs(rate)).round(new MathContext(2)).doubleValue();
     }
 
     private String chance(double chance) {

@@ -34,7 +34,7 @@ class TrendsOfTest {
                 .contains(
                         "Mean of 16 gets weaker: 291 → 287 → 284 → 279 → 274 N. At this rate 267.72 N in about 4.2 h, "
                                 + "not before 3.2 h.")
-                .contains("falls by 1.8 N for each hour of running, 0.89 N to 2 N nine times in ten")
+                .contains("falls by 1.8 N an hour of running (0.89 to 2 N nine times in ten)")
                 .contains("Filter got worse twice running")
                 .doesNotContain("ylinder 1");
     }
@@ -45,7 +45,7 @@ class TrendsOfTest {
                 .startsWith("K06")
                 .contains("Nothing that was read on K06 gets worse or is past its limit")
                 .contains("Cylinder 1: 3 → 3 %; it takes 4 readings to see a trend, 2 are there")
-                .contains("2 readings since build 2 was closed on 5 Jun")
+                .contains("2 readings since build 2, 5 Jun")
                 .contains("0 % between the highest and the lowest of the last day");
     }
 

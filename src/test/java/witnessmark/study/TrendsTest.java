@@ -166,7 +166,10 @@ class TrendsTest {
         limit(ReadingKind.LEAK_DOWN, 1500L, null);
         leak("1", 3, 5, 4, 6, 5, 5);
         assertThat(only().trend()).isEqualTo(Trend.NONE);
-        assertThat(only().limits()).isEmpty();
+        assertThat(only().limits())
+                .singleElement()
+                .extracting(LimitAhead::ahead)
+                .isEqualTo(false);
 
         leak("2", 3, 5, 7, 9, 11, 13);
         LimitAhead ahead = all(story.facts()).get(0).places().get(1).next();
@@ -191,16 +194,22 @@ class TrendsTest {
 
         for (PlaceTrend place : all(story.facts()).get(0).places()) {
             for (LimitAhead ahead : place.limits()) {
+                assertThat(ahead.passed())
+                        .isEqualTo(
+                                ahead.what() == LimitAhead.What.BELOW_BASELINE
+                                        ? place.last().figure() < ahead.figure()
+                                        : place.last().figure() > ahead.figure());
+                boolean past = ahead.what() == LimitAhead.What.BELOW_BASELINE
+                        ? place.last().figure() < ahead.figure()
+                        : place.last().figure() > ahead.figure();
+                assertThat(ahead.passed()).as("seed %d", seed).isEqualTo(past);
                 if (ahead.ahead()) {
                     assertThat(ahead.soonest())
                             .as("seed %d", seed)
                             .isNotNegative()
                             .isLessThanOrEqualTo(ahead.likely());
                     assertThat(ahead.latest()).isGreaterThanOrEqualTo(ahead.likely());
-                    assertThat(ahead.figure())
-                            .isGreaterThanOrEqualTo(place.last().figure());
-                } else {
-                    assertThat(ahead.figure()).isLessThan(place.last().figure());
+                    assertThat(past).isFalse();
                 }
             }
         }

@@ -64,9 +64,9 @@ class TrendWordsTest {
                         + "this one 4 % more. Look at cylinder 4. At this rate 10 % in about 4.5 h, not before 1.7 h.");
         assertThat(WORDS.basis(leak, place(leak, "4")))
                 .containsExactly(
-                        "7 readings since build 2 was closed on 5 Jun",
-                        "rises by 0.46 % for each hour of running, 0.21 % to 0.67 % nine times in ten",
-                        "in an order as clear by chance 3 times in 100");
+                        "7 readings since build 2, 5 Jun",
+                        "rises by 0.46 % an hour of running (0.21 to 0.67 % nine times in ten)",
+                        "by chance 3 times in 100");
         assertThat(WORDS.answer(leak, place(leak, "1")))
                 .isEqualTo("Cylinder 1: 3 → 3 → 3 → 3 → 3 → 3 → 4 %, no trend in 7 readings");
     }

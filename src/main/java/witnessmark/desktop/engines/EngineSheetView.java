@@ -15,10 +15,16 @@ import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.ChartPane;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.trends.TrendsModel;
+import witnessmark.desktop.trends.TrendsTab;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Reading;
+import witnessmark.study.result.KindTrends;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -33,6 +39,7 @@ final class EngineSheetView {
     private final BuildTab build;
     private final LivesTab lives;
     private final CurvesTab curves;
+    private final TrendsTab trends;
     private final Beside beside;
     private final Texts texts;
     private String shown = "";
@@ -57,6 +64,9 @@ final class EngineSheetView {
         /** Opens the entry a point on the chart stands for. */
         void record(Dot point);
 
+        /** Opens a reading. */
+        void reading(Entry<Reading> reading, String words);
+
         /** Says what was done. */
         void say(String sentence);
 
@@ -78,18 +88,25 @@ final class EngineSheetView {
         build = new BuildTab(tools, open, asked::part);
         lives = new LivesTab(tools, "engines.lives", open);
         curves = new CurvesTab(tools, asked::record, asked::say);
+        trends = new TrendsTab(tools, new TrendsModel(texts, measures), asked::reading, asked::say);
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
         tabs.putClientProperty(FlatClientProperties.STYLE, "background: $Wm.sheet");
         // What trails the tabs stands on a panel of the look's own, which would show through.
         JPanel trailing = Styles.as(Styles.SHEET, new JPanel(new BorderLayout()));
-        trailing.add(curves.controls());
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, trailing);
-        curves.controls().setVisible(false);
-        tabs.addChangeListener(e -> curves.controls().setVisible(tabs.getSelectedComponent() == curves));
+        tabs.addChangeListener(e -> {
+            trailing.removeAll();
+            if (tabs.getSelectedComponent() == curves || tabs.getSelectedComponent() == trends) {
+                trailing.add(tabs.getSelectedComponent() == curves ? curves.controls() : trends.controls());
+            }
+            trailing.revalidate();
+            trailing.repaint();
+        });
         tabs.addTab(texts.get("engines.tab.build"), build);
         tabs.addTab(texts.get("engines.tab.lives"), lives);
         tabs.addTab(texts.get("engines.tab.curves"), curves);
+        tabs.addTab(texts.get("trends.tab"), trends);
         tabs.getAccessibleContext().setAccessibleName(texts.get("engines.tabs"));
         beside = new Beside(tabs, new BehindPane(tools, work, asked::closeBehind));
         sheet.add(head, "growx, wmin 0, wrap");
@@ -102,7 +119,13 @@ final class EngineSheetView {
         return sheet;
     }
 
-    void show(SheetLines lines, List<LifeMark> marks, long end, ZoneId zone, Function<Which, Optional<Chart>> charts) {
+    void show(
+            SheetLines lines,
+            List<LifeMark> marks,
+            long end,
+            ZoneId zone,
+            Function<Which, Optional<Chart>> charts,
+            List<KindTrends> readings) {
         boolean same = shown.equals(lines.engine());
         shown = lines.engine();
         head.show(lines);
@@ -112,6 +135,7 @@ final class EngineSheetView {
         build.show(lines);
         lives.show(lines.lives());
         curves.show(charts);
+        trends.show(lines.number(), readings);
         sheet.revalidate();
         sheet.repaint();
     }
@@ -142,6 +166,15 @@ final class EngineSheetView {
 
     CurvesTab curves() {
         return curves;
+    }
+
+    TrendsTab trends() {
+        return trends;
+    }
+
+    /** The chart under the tab in hand, else the one since rebuild and skim. */
+    ChartPane chart() {
+        return tabs.getSelectedComponent() == trends ? trends.pane() : curves.pane();
     }
 
     Beside beside() {

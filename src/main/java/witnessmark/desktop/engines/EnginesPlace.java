@@ -1,5 +1,6 @@
 package witnessmark.desktop.engines;
 
+import java.awt.Rectangle;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,7 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
+import witnessmark.domain.Reading;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.engines.EngineSheet;
 import witnessmark.logbook.engines.Engines;
@@ -119,7 +121,8 @@ public final class EnginesPlace implements Place {
                 new Command(texts, "engines.command.asOf", CommandMenu.VIEW, 4, null, this::askAsOf),
                 new Command(texts, "engines.command.today", CommandMenu.VIEW, 4, null, this::backToToday),
                 new Command(texts, "engines.command.asTable", CommandMenu.VIEW, 5, null, this::chartAsTable),
-                new Command(texts, "engines.command.copyChart", CommandMenu.EDIT, 3, null, this::copyChart));
+                new Command(texts, "engines.command.copyChart", CommandMenu.EDIT, 3, null, this::copyChart),
+                new Command(texts, "trends.command.show", CommandMenu.VIEW, 2, null, this::showTrends));
         followDay(false);
     }
 
@@ -329,7 +332,8 @@ public final class EnginesPlace implements Place {
                 lifeMarks.of(read.line(), end),
                 end,
                 all.zone(),
-                which -> curvesModel.chart(all, shown, which));
+                which -> curvesModel.chart(all, shown, which),
+                read.trends());
         String record = wanted;
         if (record != null && sheet.build().choosePart(record)) {
             wanted = null;
@@ -393,12 +397,21 @@ public final class EnginesPlace implements Place {
 
     private void chartAsTable() {
         window.go(PlaceId.ENGINES);
-        reveal(sheet.curves());
-        sheet.curves().toggle();
+        if (sheet.tabs().getSelectedComponent() != sheet.trends()) {
+            reveal(sheet.curves());
+        }
+        sheet.chart().toggle();
     }
 
     private void copyChart() {
-        sheet.curves().copy(window::say);
+        sheet.chart().copy(window::say);
+    }
+
+    private void showTrends() {
+        window.go(PlaceId.ENGINES);
+        reveal(sheet.trends());
+        sheet.trends().scrollRectToVisible(new Rectangle(sheet.trends().getSize()));
+        sheet.trends().first().requestFocusInWindow();
     }
 
     ListSheets lists() {
@@ -459,6 +472,11 @@ public final class EnginesPlace implements Place {
                         .findFirst()
                         .ifPresent(step -> figure.openEntry(step.source(), point.words()));
             }
+        }
+
+        @Override
+        public void reading(Entry<Reading> reading, String words) {
+            figure.openEntry(reading, words);
         }
 
         @Override

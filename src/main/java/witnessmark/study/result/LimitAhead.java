@@ -5,13 +5,14 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.ReadingLimit;
 
 /**
- * A figure of a limit that readings are going towards, or have passed.
+ * A figure of a limit, which readings may have passed, or be going towards, or neither.
  *
  * @param limit which limit
  * @param what which of its figures
  * @param figure where it lies, in the unit of the readings
  * @param passed whether the last reading is past it
- * @param soonest running from the day looked at until the line may meet it, hours, 0 or more; null when passed
+ * @param soonest running from the day looked at until the line may meet it, hours, 0 or more; null when
+ *     passed, or when nothing says that they go there
  * @param likely until it does at this rate
  * @param latest until it does at the least rate
  */

@@ -18,7 +18,7 @@ import witnessmark.domain.Entry;
  * @param slope the line through those counted; null when too few
  * @param baseline what the last is held against
  * @param neighbours the places beside; null where nothing like it was read that day at two of them
- * @param limits the figures of limits it goes towards or has passed, those passed first, then the soonest
+ * @param limits the figures of its limits, those passed first, then those it goes towards, the soonest first
  * @param call what all that asks for
  */
 public record PlaceTrend(

@@ -43,6 +43,9 @@ class EnginesPicturesTest {
         "K03, FILTERED, DARK, 1.5",
         "K03, BUILD, LIGHT, 1.5",
         "K06, CURVES, DARK, 1.5",
+        "K03, TRENDS, LIGHT, 1.0",
+        "K03, TRENDS, DARK, 1.0",
+        "K03, TRENDS, DARK, 1.5",
     })
     void an_engine_is_painted_on_its_bench_in_many_colours(String engine, String what, Theme theme, float zoom) {
         try (EnginesWindow window = new EnginesWindow(desk, Looks.look(theme, zoom), EnginesWindow.english())) {
@@ -51,6 +54,7 @@ class EnginesPicturesTest {
                 case "BEHIND" -> window.behindSinceRebuild();
                 case "LIVES" -> window.place.sheet().tabs().setSelectedIndex(1);
                 case "CURVES" -> window.place.sheet().tabs().setSelectedIndex(2);
+                case "TRENDS" -> window.place.sheet().tabs().setSelectedIndex(3);
                 case "FILTERED" -> {
                     window.behindSinceRebuild();
                     window.filter(window.place.sheet().beside().behind().entries(), "ridge");
