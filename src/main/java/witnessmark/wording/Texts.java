@@ -47,6 +47,7 @@ public final class Texts {
             "paper",
             "seasonsheet",
             "buildsheet",
+            "facesheet",
             "help",
             "sheets");
 
