@@ -142,7 +142,7 @@ public final class DrawnFaceMap {
         if (before != null) {
             Shape clip = g.getClip();
             g.clip(edges);
-            g.setColor(style.low());
+            g.setColor(style.base().ink());
             g.setStroke(new BasicStroke((float) px(2), BasicStroke.CAP_SQUARE, BasicStroke.JOIN_MITER));
             g.draw(before.aroundLow(plane));
             g.setClip(clip);

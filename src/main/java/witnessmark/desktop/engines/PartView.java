@@ -77,20 +77,18 @@ final class PartView {
         face = Buttons.link(
                 Caption.of(texts.get("engines.part.face")), () -> asked.face().accept(part));
         JPanel head = new JPanel(new MigLayout(
-                "insets 0, gap 0, fillx, hidemode 3",
-                "[]10[0::,grow,shrinkprio 200,fill]8[]6[0::]12[]12[]12[]",
-                "[baseline]"));
+                "insets 0, gap 0, fillx", "[]10[0::,grow,shrinkprio 200,fill]8[]6[0::]12[]12[]", "[baseline]"));
         head.setOpaque(false);
         head.add(mark);
         head.add(where, "wmin 0");
         head.add(seam);
         head.add(stands, "wmin 0");
-        head.add(face);
         head.add(correct);
         head.add(back);
         FormKeys.bindWithin(sheet, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", asked.back());
         sheet.add(head, "growx, wmin 0, wrap");
-        sheet.add(what, "growx, wmin 0, wrap");
+        sheet.add(what, "split 2, growx, pushx, wmin 0");
+        sheet.add(face, "growx 0, wrap");
         sheet.add(beside, "grow, wmin 0");
     }
 

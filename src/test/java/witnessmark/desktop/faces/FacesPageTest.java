@@ -191,6 +191,32 @@ class FacesPageTest {
 
     /** The same mark of the gasket lies at the same place of the head, and turned over on the other side of the drawing. */
     @Test
+    void the_face_in_sight_is_printed_but_nothing_over_what_is_typed() {
+        shown(Side.OCTOBER, Theme.LIGHT, 1.0f, FacesWindow.english());
+        press("facesheet.button");
+        assertThat(window.printed).singleElement().satisfies(seen -> {
+            assertThat(seen.part().text()).isEqualTo(window.part("HD-06"));
+            assertThat(seen.look()).isNotNull();
+            assertThat(seen.over()).isNotNull();
+        });
+    }
+
+    @Test
+    void what_is_coming_back_stands_on_the_map_with_its_word_and_what_was_low_before_is_outlined() {
+        shown(Side.OCTOBER, Theme.LIGHT, 1.0f, FacesWindow.english());
+        FaceMap model = Objects.requireNonNull(window.page.panel().map().model());
+        assertThat(model.zones())
+                .extracting(FaceMap.Zone::word)
+                .contains("low, coming back", "low, new", "low on Fri 29 May 2026");
+        assertThat(model.before()).isNotNull();
+        assertThat(model.values())
+                .filteredOn(value -> value.level() == FaceMap.Level.BEFORE)
+                .extracting(FaceMap.Value::label)
+                .as("read in May where nobody read in October")
+                .containsExactlyInAnyOrder("then −0.06", "then −0.05", "then 0");
+    }
+
+    @Test
     void one_frame_serves_all_and_turning_over_swaps_only_inlet_and_exhaust() {
         shown(Side.GASKET, Theme.LIGHT, 1.0f, FacesWindow.english());
         FaceMap model = Objects.requireNonNull(window.page.panel().map().model());
