@@ -41,13 +41,6 @@ final class SpeedOf implements Callable<Integer> {
     private static final String DECK = "--deck-skim";
     private static final String HEAD = "--head-skim";
     private static final String LINE = "--red-line";
-    private static final Map<Tried, String> OPTIONS = Map.of(
-            Tried.ROD_AREA, ROD,
-            Tried.GASKET, GASKET,
-            Tried.CROWN_CUT, CROWN,
-            Tried.DECK_SKIM, DECK,
-            Tried.HEAD_SKIM, HEAD,
-            Tried.RED_LINE, LINE);
 
     @Mixin
     private Open open = new Open();
@@ -105,8 +98,8 @@ final class SpeedOf implements Callable<Integer> {
         if (!tried.unread().isEmpty()) {
             return answer.didNot(tried.unread().entrySet().stream()
                     .sorted(Map.Entry.comparingByKey())
-                    .map(each ->
-                            Problem.unread(OPTIONS.get(each.getKey()), typed().get(each.getKey()), each.getValue()))
+                    .map(each -> Problem.unread(
+                            option(each.getKey()), typed().getOrDefault(each.getKey(), ""), each.getValue()))
                     .toList());
         }
         Optional<SpeedPage> page = SeeBuildSheet.build(view, found.get().id(), number)
@@ -122,6 +115,17 @@ final class SpeedOf implements Callable<Integer> {
             print(answer, page.get());
         }
         return Exit.WORKED;
+    }
+
+    private static String option(Tried tried) {
+        return switch (tried) {
+            case ROD_AREA -> ROD;
+            case GASKET -> GASKET;
+            case CROWN_CUT -> CROWN;
+            case DECK_SKIM -> DECK;
+            case HEAD_SKIM -> HEAD;
+            case RED_LINE -> LINE;
+        };
     }
 
     private Map<Tried, String> typed() {
