@@ -1,5 +1,6 @@
 package witnessmark.command;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,6 +13,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Part;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
+import witnessmark.logbook.faces.FaceInSight;
 import witnessmark.logbook.faces.FacePage;
 import witnessmark.logbook.faces.SeeFaces;
 import witnessmark.outcome.Problem;
@@ -28,6 +30,9 @@ final class Skims implements Callable<Integer> {
 
     @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
     private @Nullable String asOf;
+
+    @Option(names = "--print", paramLabel = "FILE", descriptionKey = "command.skims.print")
+    private @Nullable Path print;
 
     @Option(names = "--json", descriptionKey = "command.json")
     private boolean json;
@@ -57,11 +62,25 @@ final class Skims implements Callable<Integer> {
             }
             pages = List.of(page.get());
         }
+        if (print != null) {
+            return print(desk, answer, pages, print);
+        }
         if (json) {
             answer.print(new SkimsJson().of(answer.node().put("asOf", view.day().toString()), pages));
         } else {
             new SkimsText(tools).print(answer::line, pages, part != null);
         }
         return Exit.WORKED;
+    }
+
+    private int print(Desk desk, Answer answer, List<FacePage> pages, Path file) {
+        if (part == null) {
+            return answer.refuse(tools.texts().get("command.skims.print.which"), Exit.USAGE);
+        }
+        return answer.wrote(
+                tools.faceSheet().write(desk, FaceInSight.of(pages.get(0)), file),
+                "pages",
+                "command.cost.printed",
+                file);
     }
 }

@@ -2,8 +2,10 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.LongConsumer;
@@ -19,23 +21,27 @@ import witnessmark.fit.result.AtSpeed;
 import witnessmark.fit.result.Closing;
 import witnessmark.fit.result.RodLoad;
 import witnessmark.fit.result.SpeedAnswer;
-import witnessmark.fit.result.WhatIf;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeAtSpeed;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SpeedPage;
+import witnessmark.logbook.measuring.TriedText;
+import witnessmark.logbook.measuring.TriedText.Tried;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
-import witnessmark.quantity.typed.MeasureUnit;
-import witnessmark.quantity.typed.Typed;
-import witnessmark.quantity.typed.TypedFigure;
-import witnessmark.quantity.typed.TypedMeasure;
 import witnessmark.wording.SpeedWords;
 
 /** What an engine's clearances become at speed, worked out of its build sheet; with what somebody would like to try. */
 @Command(name = "atspeed", mixinStandardHelpOptions = true)
 final class SpeedOf implements Callable<Integer> {
+    private static final String ROD = "--rod-section";
+    private static final String GASKET = "--gasket";
+    private static final String CROWN = "--crown-cut";
+    private static final String DECK = "--deck-skim";
+    private static final String HEAD = "--head-skim";
+    private static final String LINE = "--red-line";
+
     @Mixin
     private Open open = new Open();
 
@@ -49,19 +55,22 @@ final class SpeedOf implements Callable<Integer> {
     @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
     private @Nullable String asOf;
 
-    @Option(names = "--rod-section", paramLabel = "AREA", descriptionKey = "command.atspeed.rod")
+    @Option(names = ROD, paramLabel = "AREA", descriptionKey = "command.atspeed.rod")
     private @Nullable String rodArea;
 
-    @Option(names = "--gasket", paramLabel = "THICKNESS", descriptionKey = "command.atspeed.gasket")
+    @Option(names = GASKET, paramLabel = "THICKNESS", descriptionKey = "command.atspeed.gasket")
     private @Nullable String gasket;
 
-    @Option(names = "--crown-cut", paramLabel = "DEPTH", descriptionKey = "command.atspeed.crown")
+    @Option(names = CROWN, paramLabel = "DEPTH", descriptionKey = "command.atspeed.crown")
     private @Nullable String crownCut;
 
-    @Option(names = "--deck-skim", paramLabel = "DEPTH", descriptionKey = "command.atspeed.deck")
+    @Option(names = DECK, paramLabel = "DEPTH", descriptionKey = "command.atspeed.deck")
     private @Nullable String deckSkim;
 
-    @Option(names = "--red-line", paramLabel = "SPEED", descriptionKey = "command.atspeed.redline")
+    @Option(names = HEAD, paramLabel = "DEPTH", descriptionKey = "command.atspeed.head")
+    private @Nullable String headSkim;
+
+    @Option(names = LINE, paramLabel = "SPEED", descriptionKey = "command.atspeed.redline")
     private @Nullable String redLine;
 
     @Option(names = "--json", descriptionKey = "command.json")
@@ -85,18 +94,16 @@ final class SpeedOf implements Callable<Integer> {
             return answer.didNot(
                     List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
         }
-        Tried tried = new Tried();
-        Long area = tried.measure("--rod-section", rodArea, MeasureUnit.SQUARE_MILLIMETRE);
-        Long thick = tried.measure("--gasket", gasket, MeasureUnit.MILLIMETRE);
-        Long crown = tried.measure("--crown-cut", crownCut, MeasureUnit.MILLIMETRE);
-        Long deck = tried.measure("--deck-skim", deckSkim, MeasureUnit.MILLIMETRE);
-        Integer line = tried.speed("--red-line", redLine);
-        if (tried.problem != null) {
-            return answer.didNot(List.of(tried.problem));
+        TriedText tried = TriedText.of(typed());
+        if (!tried.unread().isEmpty()) {
+            return answer.didNot(tried.unread().entrySet().stream()
+                    .sorted(Map.Entry.comparingByKey())
+                    .map(each -> Problem.unread(
+                            option(each.getKey()), typed().getOrDefault(each.getKey(), ""), each.getValue()))
+                    .toList());
         }
-        WhatIf whatIf = new WhatIf(area, thick, crown, deck, null, line);
         Optional<SpeedPage> page = SeeBuildSheet.build(view, found.get().id(), number)
-                .flatMap(build -> SeeAtSpeed.of(view, build.id(), whatIf));
+                .flatMap(build -> SeeAtSpeed.of(view, build.id(), tried.whatIf()));
         if (page.isEmpty()) {
             String build = number == null ? engine : engine + "/" + number;
             return answer.didNot(
@@ -110,43 +117,31 @@ final class SpeedOf implements Callable<Integer> {
         return Exit.WORKED;
     }
 
-    /** Reads what is to be tried; remembers the first that cannot be. */
-    private static final class Tried {
-        private @Nullable Problem problem;
+    private static String option(Tried tried) {
+        return switch (tried) {
+            case ROD_AREA -> ROD;
+            case GASKET -> GASKET;
+            case CROWN_CUT -> CROWN;
+            case DECK_SKIM -> DECK;
+            case HEAD_SKIM -> HEAD;
+            case RED_LINE -> LINE;
+        };
+    }
 
-        @Nullable
-        Long measure(String option, @Nullable String text, MeasureUnit unit) {
-            if (text == null) {
-                return null;
-            }
-            Typed<TypedMeasure> typed = TypedMeasure.read(text, unit, false);
-            Long parts = typed.only()
-                    .map(TypedMeasure::parts)
-                    .filter(figure -> figure >= 0)
-                    .orElse(null);
-            if (parts == null && problem == null) {
-                problem = Problem.unread(
-                        option,
-                        text,
-                        typed instanceof Typed.Unreadable<TypedMeasure> no ? no.example() : "0.2 " + unit.sign());
-            }
-            return parts;
-        }
+    private Map<Tried, String> typed() {
+        Map<Tried, String> typed = new EnumMap<>(Tried.class);
+        put(typed, Tried.ROD_AREA, rodArea);
+        put(typed, Tried.GASKET, gasket);
+        put(typed, Tried.CROWN_CUT, crownCut);
+        put(typed, Tried.DECK_SKIM, deckSkim);
+        put(typed, Tried.HEAD_SKIM, headSkim);
+        put(typed, Tried.RED_LINE, redLine);
+        return typed;
+    }
 
-        @Nullable
-        Integer speed(String option, @Nullable String text) {
-            if (text == null) {
-                return null;
-            }
-            Integer rpm = TypedFigure.engineSpeed(text)
-                    .only()
-                    .map(speed -> speed.rpm())
-                    .filter(figure -> figure > 0)
-                    .orElse(null);
-            if (rpm == null && problem == null) {
-                problem = Problem.unread(option, text, "8200");
-            }
-            return rpm;
+    private static void put(Map<Tried, String> typed, Tried tried, @Nullable String text) {
+        if (text != null) {
+            typed.put(tried, text);
         }
     }
 
@@ -192,7 +187,7 @@ final class SpeedOf implements Callable<Integer> {
                 .put("asOf", view.day().toString())
                 .put("engine", page.engine().fact().number())
                 .put("build", page.build().fact().number())
-                .put("verdict", code(new SpeedWords(tools.texts(), tools.measures()).verdict(speed)));
+                .put("verdict", code(speed.verdict()));
         put(root, "redLine", speed.redLine());
         put(root, "seen", speed.seen());
         put(root, "judgedAt", speed.judgedAt());

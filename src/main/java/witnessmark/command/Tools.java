@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
@@ -28,6 +29,7 @@ import witnessmark.wording.Texts;
  * @param jobSheet writes job sheets for printing
  * @param seasonSheet writes the pages of a season for printing
  * @param buildSheet writes build sheets for printing
+ * @param faceSheet writes faces for printing
  * @param startingValues what limits usually start from
  * @param statements files of banks and bookkeepers
  * @param ids gives new identities
@@ -44,6 +46,7 @@ public record Tools(
         WriteJobSheet jobSheet,
         WriteSeasonSheet seasonSheet,
         WriteBuildSheet buildSheet,
+        WriteFaceSheet faceSheet,
         StartingValues startingValues,
         StatementFiles statements,
         Ids ids,

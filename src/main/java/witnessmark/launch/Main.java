@@ -10,9 +10,11 @@ import witnessmark.command.Console;
 import witnessmark.command.Program;
 import witnessmark.command.Tools;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
@@ -69,6 +71,7 @@ public final class Main {
                 new WriteJobSheet(outside.papers(), new JobSheetPaper(texts, measures)),
                 new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(texts, measures)),
                 new WriteBuildSheet(outside.papers(), new BuildSheetPaper(texts, measures)),
+                new WriteFaceSheet(outside.papers(), new FaceSheetPaper(texts, measures)),
                 outside.startingValues(),
                 outside.statements(),
                 outside.ids(),

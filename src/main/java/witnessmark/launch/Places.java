@@ -43,6 +43,7 @@ import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
 import witnessmark.domain.Id;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.CopyElsewhere;
@@ -51,6 +52,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.building.WriteBuildWork;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
@@ -227,7 +229,7 @@ final class Places {
         return List.of(
                 engines,
                 shelf(shell, measures, book, sheets),
-                withFaces(shell, measures, book, outside, undo, sheets, bench));
+                withFaces(shell, measures, book, outside, undo, sheets, bench, start));
     }
 
     /** The page of a build, in the place of an engine. */
@@ -289,7 +291,8 @@ final class Places {
             Outside outside,
             UndoActions undo,
             Sheets sheets,
-            BenchPlace bench) {
+            BenchPlace bench,
+            Start start) {
         FacesPage faces = new FacesPage(new FacesContext(
                 book.desk(),
                 outside.ids(),
@@ -298,7 +301,9 @@ final class Places {
                 measures,
                 DAYS,
                 undo::undo,
-                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH))));
+                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
+                start::printFace));
+        start.faceShown(faces::inSight);
         return new BenchPages(bench, faces, shell.texts(), () -> shell.desk().go(PlaceId.MEASURING_BENCH));
     }
 
@@ -348,7 +353,8 @@ final class Places {
                         outside.ids(),
                         new WriteSeasonTable(outside.tables()),
                         new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures)),
-                        new WriteBuildSheet(outside.papers(), new BuildSheetPaper(shell.texts(), measures))),
+                        new WriteBuildSheet(outside.papers(), new BuildSheetPaper(shell.texts(), measures)),
+                        new WriteFaceSheet(outside.papers(), new FaceSheetPaper(shell.texts(), measures))),
                 new StartContext.Copies(
                         outside.files().copies(),
                         new CopyElsewhere(book.desk().logbook(), shell.settings(), outside.clock()),

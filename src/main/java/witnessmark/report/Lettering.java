@@ -20,13 +20,21 @@ final class Lettering {
     static final char MISSING = '\uFFFD';
 
     private static final String ROBOTO = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
+
+    /** Where the plain typeface lies among what comes with the program. */
+    static final String PLAIN_FILE = ROBOTO + "Regular.ttf";
+
     private static final char NARROW_SPACE = '\u202F';
+    /** From one figure to the next; the typefaces have none. */
+    private static final char ARROW = '\u2192';
+
+    private static final String TO = "to";
     private static final char UNBROKEN_SPACE = '\u00A0';
 
     /** From one line to the next, as a share of the size. */
     static final float LINE = 1.25f;
 
-    private final BaseFont plain = embedded(ROBOTO + "Regular.ttf");
+    private final BaseFont plain = embedded(PLAIN_FILE);
     private final BaseFont bold = embedded(ROBOTO + "Bold.ttf");
     private final BaseFont heading = embedded("/fonts/B612-Bold.otf");
     private boolean missing;
@@ -110,6 +118,8 @@ final class Lettering {
         Normalizer.normalize(words, Normalizer.Form.NFC).codePoints().forEach(letter -> {
             if (letter == '\n' || typeface.charExists(letter)) {
                 shown.appendCodePoint(letter);
+            } else if (letter == ARROW) {
+                shown.append(TO);
             } else if (letter == NARROW_SPACE) {
                 shown.append(UNBROKEN_SPACE);
             } else if (Character.isWhitespace(letter) || Character.isISOControl(letter)) {

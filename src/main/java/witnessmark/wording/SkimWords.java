@@ -91,8 +91,11 @@ public final class SkimWords {
 
     /** What is left until the least thickness. */
     public String left(@Nullable Length left, @Nullable Length least) {
-        if (left == null || least == null) {
-            return texts.get("faces.left.not_known");
+        if (least == null) {
+            return texts.get("faces.left.no_least");
+        }
+        if (left == null) {
+            return texts.get("faces.left.not_measured", measures.length(least));
         }
         return left.nanometres() < 0
                 ? texts.get("faces.left.past", measures.length(new Length(-left.nanometres())), measures.length(least))

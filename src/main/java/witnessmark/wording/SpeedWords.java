@@ -38,39 +38,8 @@ public final class SpeedWords {
         this.records = new RecordWords(texts);
     }
 
-    /** How it comes out. */
-    public enum Verdict {
-        /** By what is likely, crown and head meet. */
-        TOUCHES,
-        /** It cannot be excluded that they do, or less is left than is wanted. */
-        NEAR,
-        /** As much as is wanted is left, by what is likely. */
-        ROOM,
-        /** Nobody said how much is to be left. */
-        NO_MARGIN,
-        NOT_KNOWN
-    }
-
-    /** How the nearest side comes out at the speed it is judged at. */
-    public Verdict verdict(SpeedAnswer answer) {
-        Integer rpm = answer.judgedAt();
-        AtSpeed nearest = rpm == null ? null : answer.nearest(rpm.doubleValue()).orElse(null);
-        if (nearest == null || rpm == null) {
-            return Verdict.NOT_KNOWN;
-        }
-        AtSpeed.Band band = nearest.headAt(rpm);
-        Double margin = answer.margin();
-        if (band.likely() <= 0) {
-            return Verdict.TOUCHES;
-        }
-        if (band.low() <= 0 || margin != null && band.likely() < margin) {
-            return Verdict.NEAR;
-        }
-        return margin == null ? Verdict.NO_MARGIN : Verdict.ROOM;
-    }
-
     /** The word of the mark. */
-    public String word(Verdict verdict) {
+    public String word(SpeedAnswer.Verdict verdict) {
         return texts.get("speed.verdict." + verdict.name().toLowerCase(Locale.ROOT));
     }
 

@@ -49,6 +49,7 @@ public final class Texts {
             "paper",
             "seasonsheet",
             "buildsheet",
+            "facesheet",
             "help",
             "sheets");
 

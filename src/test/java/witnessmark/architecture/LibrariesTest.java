@@ -10,7 +10,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LibrariesTest {
     private enum Library {
         SWING("only the window has widgets", "javax.swing", Room.DESKTOP),
-        AWT("only what is drawn knows fonts and colours", "java.awt", Room.DESKTOP, Room.CHART, Room.LAUNCH),
+        AWT(
+                "only what is drawn knows fonts and colours",
+                "java.awt",
+                Room.DESKTOP,
+                Room.CHART,
+                Room.REPORT,
+                Room.LAUNCH),
         FLATLAF("the look belongs to the window", "com.formdev", Room.DESKTOP),
         MIGLAYOUT("the layout belongs to the window", "net.miginfocom", Room.DESKTOP),
         JDBC("only the store knows how a logbook is kept", "java.sql", Room.STORE),

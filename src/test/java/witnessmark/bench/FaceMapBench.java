@@ -55,7 +55,8 @@ public final class FaceMapBench {
                     new Measures(texts, Units.METRIC),
                     DayOrder.DAY_FIRST,
                     () -> {},
-                    sheet -> {}));
+                    sheet -> {},
+                    () -> {}));
             made[0].open(book.view()
                     .facts()
                     .of(Part.class)

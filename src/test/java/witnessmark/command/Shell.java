@@ -21,9 +21,11 @@ import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
@@ -113,6 +115,7 @@ final class Shell {
                 new WriteJobSheet(new PdfFiles(), new JobSheetPaper(texts, measures)),
                 new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                 new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
+                new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures)),
                 new CsvStartingValues(),
                 new CsvStatementFiles(),
                 SampleBooks.ids(),

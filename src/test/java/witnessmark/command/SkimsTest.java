@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.report.PdfText;
 import witnessmark.sample.SampleBooks;
 
 /** Skims and low zones from the command line, and how flat a grid in a text file is. */
@@ -53,6 +54,19 @@ class SkimsTest {
         assertThat(shell.run("skims", book, "VS-03").code())
                 .as("springs have no face")
                 .isEqualTo(1);
+    }
+
+    @Test
+    void one_face_is_printed_and_without_a_part_it_is_asked_which() throws IOException {
+        Path file = folder.resolve("hd-06.pdf");
+        assertThat(shell.run("skims", book, "HD-06", "--print", file.toString()).code())
+                .isZero();
+        assertThat(PdfText.of(Files.readAllBytes(file)).solid()).contains("FaceofheadHD-06");
+        Shell.Ran all =
+                shell.run("skims", book, "--print", folder.resolve("all.pdf").toString());
+        assertThat(all.code()).as(all.err()).isEqualTo(2);
+        assertThat(all.err()).contains("nothing was written");
+        assertThat(folder.resolve("all.pdf")).doesNotExist();
     }
 
     @Test

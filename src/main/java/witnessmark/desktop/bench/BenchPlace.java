@@ -78,7 +78,12 @@ public final class BenchPlace implements Place {
                 context.measures().sign(context.measures().units().temperature()),
                 this::set);
         this.speed = new SpeedSide(
-                texts, context.measures(), context.tasks(), () -> context.book().view(), this::failed);
+                texts,
+                context.measures(),
+                context.tasks(),
+                () -> context.book().view(),
+                context.window()::say,
+                this::failed);
         this.panel =
                 new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::print, this::save, speed);
         panel.answers().ways(this::ways);

@@ -10,7 +10,7 @@ import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
 import witnessmark.desktop.form.Caption;
-import witnessmark.desktop.form.ChartPane;
+import witnessmark.desktop.form.ChartOrTable;
 import witnessmark.desktop.form.ChartView;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.SheetTools;
@@ -19,7 +19,7 @@ import witnessmark.wording.Texts;
 /** The chart of running time since rebuild and skim, and which lines are on it. */
 final class CurvesTab extends JPanel {
     private final ChoiceBox<Which> which;
-    private final ChartPane pane;
+    private final ChartOrTable chart;
     private final JPanel controls = new JPanel(new MigLayout("insets 2 0 0 0, gap 8", "push[][][]"));
     private Function<Which, Optional<Chart>> charts = w -> Optional.empty();
 
@@ -34,11 +34,13 @@ final class CurvesTab extends JPanel {
         which = new ChoiceBox<>(texts, Caption.of(texts.get("engines.curves.which")), w -> texts.get(w.key()));
         which.load(List.of(Which.values()), Which.THIS);
         which.onChange(this::load);
-        pane = new ChartPane(tools, "engines.curves", texts.get("engines.curves.nothing"), open, say);
+        chart = new ChartOrTable(
+                texts, texts.get("engines.curves.nothing"), table -> table.with(tools, "engines.curves"), open, say);
         controls.setOpaque(false);
         controls.add(which.combo(), "w 200!, h 24!");
-        pane.buttons().forEach(controls::add);
-        add(pane, "grow, wmin 0");
+        controls.add(chart.toggleButton());
+        controls.add(chart.copyButton());
+        add(chart, "grow, wmin 0");
         which.combo().getAccessibleContext().setAccessibleName(texts.get("engines.curves.which.name"));
     }
 
@@ -48,12 +50,12 @@ final class CurvesTab extends JPanel {
         load();
     }
 
-    ChartPane pane() {
-        return pane;
+    ChartOrTable chart() {
+        return chart;
     }
 
     ChartView view() {
-        return pane.view();
+        return chart.view();
     }
 
     /** What chooses and copies, beside the tabs. */
@@ -66,11 +68,11 @@ final class CurvesTab extends JPanel {
     }
 
     String readout() {
-        return pane.readout();
+        return chart.readout();
     }
 
     private void load() {
         Which wanted = which.chosen();
-        pane.show(charts.apply(wanted == null ? Which.THIS : wanted));
+        chart.show(charts.apply(wanted == null ? Which.THIS : wanted));
     }
 }

@@ -15,7 +15,7 @@ import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
-import witnessmark.desktop.form.ChartPane;
+import witnessmark.desktop.form.ChartOrTable;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
@@ -173,8 +173,8 @@ final class EngineSheetView {
     }
 
     /** The chart under the tab in hand, else the one since rebuild and skim. */
-    ChartPane chart() {
-        return tabs.getSelectedComponent() == trends ? trends.pane() : curves.pane();
+    ChartOrTable chart() {
+        return tabs.getSelectedComponent() == trends ? trends.pane() : curves.chart();
     }
 
     Beside beside() {

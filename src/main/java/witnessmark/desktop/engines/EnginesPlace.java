@@ -110,6 +110,7 @@ public final class EnginesPlace implements Place {
                         figure::open,
                         id -> window.go(PlaceId.ENGINES, id),
                         figure::correct,
+                        id -> window.go(PlaceId.MEASURING_BENCH, id),
                         figure::close,
                         this::backToEngine));
         asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);

@@ -9,7 +9,9 @@ import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.View;
 import witnessmark.logbook.engines.SeePart;
+import witnessmark.logbook.faces.SeeFaces;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -72,18 +74,27 @@ final class PartInHand {
     private void read(String id, boolean entering) {
         reading.run(
                 texts.get("engines.part.reading"),
-                () -> SeePart.of(desk.get().view(), Id.<Part>parse(id)).map(model::lines),
+                () -> {
+                    View view = desk.get().view();
+                    Id<Part> asked = Id.parse(id);
+                    return SeePart.of(view, asked)
+                            .map(model::lines)
+                            .map(lines -> new Read(lines, SeeFaces.has(view, asked)));
+                },
                 read -> show(read, entering),
                 failure -> failed.run());
     }
 
-    private void show(Optional<PartLines> read, boolean entering) {
+    /** A part's lines, and whether it has a face. */
+    private record Read(PartLines lines, boolean hasFace) {}
+
+    private void show(Optional<Read> read, boolean entering) {
         if (read.isEmpty()) {
             close();
             return;
         }
-        part = read.get().part();
-        view.show(read.get());
+        part = read.get().lines().part();
+        view.show(read.get().lines(), read.get().hasFace());
         shows.accept(true);
         if (entering) {
             view.takeFocus();

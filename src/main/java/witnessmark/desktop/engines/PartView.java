@@ -38,6 +38,7 @@ final class PartView {
     private final LivesTab lives;
     private final Beside beside;
     private final Texts texts;
+    private final JButton face;
     private String part = "";
 
     /**
@@ -46,6 +47,7 @@ final class PartView {
      * @param behind shows the entries behind a figure
      * @param engine opens an engine, by the text form of its identity
      * @param correct opens the part, or one of the times it was fitted, on its sheet, by the text form of its identity
+     * @param face shows the part's face, by the text form of its identity
      * @param closeBehind puts the entries behind a figure away
      * @param back goes back to the engine in hand
      */
@@ -53,6 +55,7 @@ final class PartView {
             Consumer<Shown> behind,
             Consumer<String> engine,
             Consumer<String> correct,
+            Consumer<String> face,
             Runnable closeBehind,
             Runnable back) {}
 
@@ -71,6 +74,8 @@ final class PartView {
         JButton correct = Buttons.link(
                 Caption.of(texts.get("engines.part.correct")),
                 () -> asked.correct().accept(part));
+        face = Buttons.link(
+                Caption.of(texts.get("engines.part.face")), () -> asked.face().accept(part));
         JPanel head = new JPanel(new MigLayout(
                 "insets 0, gap 0, fillx", "[]10[0::,grow,shrinkprio 200,fill]8[]6[0::]12[]12[]", "[baseline]"));
         head.setOpaque(false);
@@ -82,7 +87,8 @@ final class PartView {
         head.add(back);
         FormKeys.bindWithin(sheet, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", asked.back());
         sheet.add(head, "growx, wmin 0, wrap");
-        sheet.add(what, "growx, wmin 0, wrap");
+        sheet.add(what, "split 2, growx, pushx, wmin 0");
+        sheet.add(face, "growx 0, wrap");
         sheet.add(beside, "grow, wmin 0");
     }
 
@@ -90,7 +96,9 @@ final class PartView {
         return sheet;
     }
 
-    void show(PartLines lines) {
+    /** @param hasFace whether it has a face to be seen on the bench */
+    void show(PartLines lines, boolean hasFace) {
+        face.setVisible(hasFace);
         part = lines.part();
         mark.setText(lines.mark());
         where.setText(lines.where());

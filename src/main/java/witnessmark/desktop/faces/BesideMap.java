@@ -41,23 +41,23 @@ final class BesideMap extends JPanel {
                         texts.get("facemap.points"),
                         List.of(
                                 Column.text(texts.get("facemap.points.place"), FaceLines.PointLine::place)
-                                        .wide(170)
+                                        .wide(180)
                                         .grow(),
                                 Column.figure(
                                                 texts.get("facemap.points.depth"),
                                                 FaceLines.PointLine::depth,
                                                 FaceLines.PointLine::depth)
-                                        .wide(64),
+                                        .wide(46),
                                 Column.figure(
                                                 texts.get("facemap.points.then"),
                                                 FaceLines.PointLine::then,
                                                 FaceLines.PointLine::then)
-                                        .wide(64),
+                                        .wide(46),
                                 Column.figure(
                                                 texts.get("facemap.points.change"),
                                                 FaceLines.PointLine::change,
                                                 FaceLines.PointLine::change)
-                                        .wide(76)),
+                                        .wide(58)),
                         FaceLines.PointLine::index)
                 .whole();
         points.onSelect(row -> inHand.accept(row == null ? -1 : row.index()));

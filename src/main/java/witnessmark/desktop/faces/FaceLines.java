@@ -2,7 +2,6 @@ package witnessmark.desktop.faces;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +11,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.FaceMark;
 import witnessmark.domain.Retimed;
 import witnessmark.domain.Skim;
+import witnessmark.fit.result.face.CleanUp;
 import witnessmark.fit.result.face.Face;
 import witnessmark.fit.result.face.LowPoint;
 import witnessmark.fit.result.face.ZoneFinding;
@@ -30,7 +30,7 @@ import witnessmark.wording.SkimWords;
 import witnessmark.wording.Texts;
 
 /** Words everything beside and under a face map. The same answer always gives the same lines. */
-final class FaceLines {
+public final class FaceLines {
     private final Texts texts;
     private final Measures measures;
     private final FaceWords faces;
@@ -38,7 +38,7 @@ final class FaceLines {
     private final MeasureWords figures;
     private final RecordWords records;
 
-    FaceLines(Texts texts, Measures measures) {
+    public FaceLines(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.faces = new FaceWords(texts, measures);
@@ -72,14 +72,14 @@ final class FaceLines {
     }
 
     /** A reading in the list beside the map; figures low above 0. */
-    record PointLine(int index, String place, String depth, String then, String change) {}
+    public record PointLine(int index, String place, String depth, String then, String change) {}
 
-    List<PointLine> points(Face face, LookLine look, @Nullable LookLine then) {
+    public List<PointLine> points(Face face, LookLine look, @Nullable LookLine then) {
         List<PointLine> lines = new ArrayList<>();
         for (int i = 0; i < look.points().size(); i++) {
             var point = look.points().get(i).fact();
             LowPoint here = face.point(point.x(), point.y(), point.depth());
-            Optional<LowPoint> before = then == null ? Optional.empty() : nearest(face, here, then);
+            Optional<LowPoint> before = then == null ? Optional.empty() : face.nearest(here, then.low());
             lines.add(new PointLine(
                     i,
                     records.label(faces.place(here.place())),
@@ -92,18 +92,11 @@ final class FaceLines {
         return lines;
     }
 
-    private static Optional<LowPoint> nearest(Face face, LowPoint here, LookLine then) {
-        double near = face.pitch().orElse(face.outline().length().nanometres() / 4) / 4.0;
-        return then.low().stream()
-                .filter(other -> other.from(here) <= near)
-                .min(Comparator.comparingDouble(other -> other.from(here)));
-    }
-
-    List<String> edges(LookLine look) {
+    public List<String> edges(LookLine look) {
         return look.lines().stream().map(line -> faces.line(line.fact())).toList();
     }
 
-    List<String> marks(@Nullable Face face, LookLine look) {
+    public List<String> marks(@Nullable Face face, LookLine look) {
         return look.marks().stream().map(mark -> mark(face, mark.fact())).toList();
     }
 
@@ -115,65 +108,94 @@ final class FaceLines {
                 : texts.get("facemap.mark.line.words", kind, place, mark.words());
     }
 
-    String flat(LookLine look) {
+    public String flat(LookLine look) {
         return faces.flat(look.flat());
     }
 
-    String deeper(LookLine look) {
+    public String deeper(LookLine look) {
         return measures.row(List.of(faces.minimumZone(look.flat()), faces.finest(look.flat())).stream()
                 .filter(line -> !line.isEmpty())
                 .toList());
     }
 
     /** A skim as a row of the ledger. */
-    record SkimRow(String id, List<String> cells) {
-        SkimRow {
+    public record SkimRow(String id, List<String> cells) {
+        public SkimRow {
             cells = List.copyOf(cells);
         }
 
-        String cell(int column) {
+        /** What stands in a column, counted from 0. */
+        public String cell(int column) {
             return cells.get(column);
         }
     }
 
     /** Headings of the ledger, in the order of the cells of a {@link SkimRow}. */
-    static final List<String> HEADINGS = List.of(
-            "day", "before", "passes", "cleanup", "removed", "left", "off", "room", "finish", "chamber", "ratio",
-            "cycles");
+    public static final List<String> HEADINGS =
+            List.of("day", "passes", "cleanup", "removed", "left", "off", "room", "ratio");
 
-    List<SkimRow> skims(FacePage page) {
+    public List<SkimRow> skims(FacePage page) {
         return page.skims().stream().map(this::skim).toList();
     }
 
     private SkimRow skim(SkimLine line) {
-        Entry<Skim> skim = line.skim();
-        RunBetween since = line.since();
         return new SkimRow(
                 line.work().id().text(),
                 List.of(
                         measures.date(line.work().fact().at().day()),
-                        skim == null
-                                ? ""
-                                : measures.row(
-                                        skim.fact().before().map(this::bare).toList()),
                         skims.passes(line.passes()),
-                        line.passes().isEmpty() ? "" : records.label(skims.cleanUp(line.cleanUp())),
+                        line.passes().isEmpty() ? "" : deep(line.cleanUp()),
                         bare(line.removed()),
                         bare(line.work().fact().left()),
                         bare(line.off()),
                         bare(line.left()),
-                        skim == null ? "" : finish(skim.fact()),
-                        skim == null
-                                ? ""
-                                : arrow(
-                                        skims.chamber(skim.fact().chamberBefore()),
-                                        skims.chamber(skim.fact().chamberAfter())),
                         line.effect() == null
                                 ? ""
                                 : arrow(
                                         skims.ratio(line.effect().ratioBefore()),
-                                        skims.ratio(line.effect().ratioAfter())),
-                        since == null || !since.cyclesKnown() ? "" : measures.number(since.cycles())));
+                                        skims.ratio(line.effect().ratioAfter()))));
+    }
+
+    /** How deep the deepest low place was, in as few words as a column takes. */
+    private String deep(CleanUp low) {
+        if (!low.seen()) {
+            return texts.get("facemap.deep.unseen");
+        }
+        String over = bare(low.over());
+        return low.upTo() == null
+                ? texts.get("facemap.deep.over", over)
+                : low.over().nanometres() == 0
+                        ? texts.get("facemap.deep.upto", bare(low.upTo()))
+                        : texts.get("facemap.deep.between", over, bare(low.upTo()));
+    }
+
+    /** What else was written down of a skim: corners before, finish, chamber, what was run since the one before. */
+    private List<String> besides(SkimLine line) {
+        List<String> said = new ArrayList<>();
+        Entry<Skim> skim = line.skim();
+        if (skim != null) {
+            said.add(figure(
+                    "before", measures.row(skim.fact().before().map(this::bare).toList())));
+            said.add(figure("finish", finish(skim.fact())));
+            said.add(figure(
+                    "chamber",
+                    arrow(
+                            skims.chamber(skim.fact().chamberBefore()),
+                            skims.chamber(skim.fact().chamberAfter()))));
+        }
+        RunBetween since = line.since();
+        if (since != null) {
+            said.add(texts.get(
+                    since.cyclesKnown() ? "facemap.effect.since" : "facemap.effect.since.open",
+                    hours(since.hours()),
+                    since.cycles()));
+        }
+        said.removeIf(String::isEmpty);
+        return said;
+    }
+
+    private String figure(String key, String figure) {
+        return figure.isEmpty() ? "" : texts.get("facemap.effect." + key, figure);
     }
 
     private String finish(Skim skim) {
@@ -191,7 +213,7 @@ final class FaceLines {
      *
      * @param work which skim, by the identity of its work; the last where there is no such
      */
-    List<String> effect(FacePage page, String work) {
+    public List<String> effect(FacePage page, String work) {
         if (page.skims().isEmpty()) {
             return List.of();
         }
@@ -203,6 +225,12 @@ final class FaceLines {
         lines.add(texts.get(
                 "facemap.effect", measures.date(line.work().fact().at().day())));
         lines.addAll(skims.eachPass(line.passes()));
+        if (!line.passes().isEmpty()) {
+            lines.add(records.label(skims.cleanUp(line.cleanUp())));
+        }
+        if (!besides(line).isEmpty()) {
+            lines.add(records.label(measures.row(besides(line))));
+        }
         if (line.effect() != null) {
             lines.addAll(skims.effect(
                     line.effect(),
@@ -212,7 +240,7 @@ final class FaceLines {
     }
 
     /** What is left, and what was run since the last skim. */
-    List<String> standing(FacePage page) {
+    public List<String> standing(FacePage page) {
         List<String> lines = new ArrayList<>();
         RunBetween since = page.since();
         String hours = hours(since.hours());
@@ -252,7 +280,7 @@ final class FaceLines {
     private LifeRows.Row strip(FaceLife life) {
         FacePage page = life.page();
         boolean none = life.skims().isEmpty();
-        String since = hours(life.total() - life.since());
+        String since = hours(page.since().hours());
         String kind = records.word(page.kind());
         return new LifeRows.Row(
                 page.engine() == null
@@ -291,7 +319,7 @@ final class FaceLines {
                         "facemap.strips.words",
                         lives.size(),
                         lives.get(0).page().part().fact().mark(),
-                        hours(lives.get(0).total() - lives.get(0).since()));
+                        hours(lives.get(0).page().since().hours()));
     }
 
     private String hours(double hours) {

@@ -13,11 +13,15 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Map;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javax.swing.JPanel;
 import javax.swing.ToolTipManager;
+import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
+import witnessmark.chart.DrawnFaceMap;
+import witnessmark.chart.FaceMap;
+import witnessmark.chart.FacePlane;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Palette;
@@ -31,21 +35,19 @@ final class FaceMapView extends JPanel {
     /** In unscaled pixels. */
     private static final int HEIGHT = 344;
 
-    private final transient Function<String, String> words;
     private final transient Consumer<String> readout;
-    private transient @Nullable MapModel model;
-    private transient FaceTurn turn = FaceTurn.AS_IT_LIES;
+    private transient @Nullable FaceMap model;
+    private transient boolean exhaustBelow;
+    private transient boolean frontLeft = true;
     private transient @Nullable Consumer<Rectangle2D> marked;
     private transient @Nullable Point2D from;
     private transient @Nullable Point2D to;
     private int inHand = -1;
 
     /**
-     * @param words the words of edges and bores
      * @param readout told the words of the reading in hand; empty for none
      */
-    FaceMapView(String name, Function<String, String> words, Consumer<String> readout) {
-        this.words = words;
+    FaceMapView(String name, Consumer<String> readout) {
         this.readout = readout;
         setOpaque(false);
         setFocusable(true);
@@ -71,10 +73,15 @@ final class FaceMapView extends JPanel {
         ToolTipManager.sharedInstance().registerComponent(this);
     }
 
-    /** @param marking told a place or an area somebody marks, in millimetres of the face; null while nothing is written */
-    void show(@Nullable MapModel next, FaceTurn how, @Nullable Consumer<Rectangle2D> marking) {
+    /**
+     * @param below whether the exhaust edge is the lower one
+     * @param left whether the front end lies to the left
+     * @param marking told a place or an area somebody marks, in millimetres of the face; null while nothing is written
+     */
+    void show(@Nullable FaceMap next, boolean below, boolean left, @Nullable Consumer<Rectangle2D> marking) {
         model = next;
-        turn = how;
+        exhaustBelow = below;
+        frontLeft = left;
         marked = marking;
         inHand = next == null ? -1 : Math.min(inHand, next.values().size() - 1);
         getAccessibleContext().setAccessibleDescription(next == null ? "" : next.words());
@@ -84,7 +91,7 @@ final class FaceMapView extends JPanel {
 
     /** Lights a reading; −1 for none. */
     void choose(int index) {
-        MapModel now = model;
+        FaceMap now = model;
         int last = now == null ? -1 : now.values().size() - 1;
         inHand = Math.min(index, last);
         readout.accept(now == null || inHand < 0 ? "" : now.values().get(inHand).readout());
@@ -96,7 +103,7 @@ final class FaceMapView extends JPanel {
     }
 
     @Nullable
-    MapModel model() {
+    FaceMap model() {
         return model;
     }
 
@@ -114,36 +121,44 @@ final class FaceMapView extends JPanel {
         return UIScale.scale(22);
     }
 
-    private MapPlane plane(MapModel now) {
+    private FacePlane plane(FaceMap now) {
         int margin = margin();
-        return new MapPlane(
-                now.face().outline(),
-                now.kind(),
-                turn,
+        return new FacePlane(
+                now.edges(),
+                exhaustBelow,
+                frontLeft,
                 new Rectangle2D.Double(
                         UIScale.scale(4), margin, getWidth() - UIScale.scale(8), getHeight() - 2 * margin));
     }
 
+    private DrawnFaceMap drawn(FaceMap now) {
+        return new DrawnFaceMap(now, plane(now), FaceMapLook.now());
+    }
+
     @Override
     public @Nullable String getToolTipText(MouseEvent e) {
-        MapModel now = model;
+        FaceMap now = model;
         int at = now == null ? -1 : at(now, e);
         return now == null || at < 0 ? null : now.values().get(at).readout();
     }
 
-    private int at(MapModel now, MouseEvent e) {
-        return new FaceMapPainter(this, now, plane(now), words).at(getFontMetrics(getFont()), e.getX(), e.getY());
+    private int at(FaceMap now, MouseEvent e) {
+        return drawn(now).at(getFontMetrics(FaceMapLook.now().base().text()), e.getX(), e.getY());
     }
 
     @Override
     protected void paintComponent(Graphics graphics) {
         super.paintComponent(graphics);
-        MapModel now = model;
+        FaceMap now = model;
         if (now == null) {
             return;
         }
         Graphics2D g = (Graphics2D) graphics.create();
-        new FaceMapPainter(this, now, plane(now), words).paint(g, inHand);
+        Object hints = UIManager.get("awt.font.desktophints");
+        if (hints instanceof Map<?, ?> map) {
+            g.addRenderingHints(map);
+        }
+        drawn(now).draw(g, inHand);
         if (from != null && to != null) {
             g.setColor(Palette.MARK.colour());
             g.setStroke(new BasicStroke(UIScale.scale(2f)));
@@ -166,7 +181,7 @@ final class FaceMapView extends JPanel {
             requestFocusInWindow();
             from = marked == null ? null : e.getPoint();
             to = from;
-            MapModel now = model;
+            FaceMap now = model;
             int found = now == null ? -1 : at(now, e);
             if (now != null && found >= 0) {
                 from = null;
@@ -175,9 +190,9 @@ final class FaceMapView extends JPanel {
         }
 
         /** A reading is put in hand; while something is written down, what was read before is read again there. */
-        private void again(MapModel.Value value, int index) {
+        private void again(FaceMap.Value value, int index) {
             Consumer<Rectangle2D> told = marked;
-            if (told != null && value.level() != MapModel.Level.TYPED) {
+            if (told != null && value.level() != FaceMap.Level.TYPED) {
                 told.accept(new Rectangle2D.Double(value.x(), value.y(), 0, 0));
             } else {
                 choose(index);
@@ -196,18 +211,17 @@ final class FaceMapView extends JPanel {
         public void mouseReleased(MouseEvent e) {
             Point2D begun = from;
             Consumer<Rectangle2D> told = marked;
-            MapModel now = model;
+            FaceMap now = model;
             from = null;
             to = null;
             repaint();
             if (begun == null || told == null || now == null) {
                 return;
             }
-            MapPlane plane = plane(now);
+            FacePlane plane = plane(now);
             Rectangle2D box = new Rectangle2D.Double();
             box.setFrameFromDiagonal(plane.face(begun.getX(), begun.getY()), plane.face(e.getX(), e.getY()));
-            Rectangle2D face = new Rectangle2D.Double(0, 0, plane.length(), plane.width());
-            if (face.contains(box.getCenterX(), box.getCenterY())) {
+            if (plane.has(box.getCenterX(), box.getCenterY())) {
                 boolean dragged = begun.distance(e.getPoint()) >= UIScale.scale((float) LEAST_DRAG);
                 told.accept(dragged ? box : new Rectangle2D.Double(box.getCenterX(), box.getCenterY(), 0, 0));
             }

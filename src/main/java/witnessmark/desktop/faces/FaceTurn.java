@@ -11,20 +11,22 @@ import witnessmark.domain.FrontSide;
  * @param mirrored seen as the face it meets is seen, so that it lies over it
  * @param endForEnd turned by half a turn, its front end to the right
  */
-record FaceTurn(boolean mirrored, boolean endForEnd) {
-    static final FaceTurn AS_IT_LIES = new FaceTurn(false, false);
+public record FaceTurn(boolean mirrored, boolean endForEnd) {
+    /** Straight on. */
+    public static final FaceTurn AS_IT_LIES = new FaceTurn(false, false);
 
     /**
      * Whether the exhaust edge is the lower one. From below, as a head's face is seen, with the front end to the left the
      * left side of the engine, seen from its front, lies below; from above, as a block is seen, it lies above.
      */
-    boolean exhaustBelow(FaceOutline outline, FaceKind kind) {
+    public boolean exhaustBelow(FaceOutline outline, FaceKind kind) {
         boolean fromBelow = kind == FaceKind.HEAD || kind == FaceKind.GASKET_TO_BLOCK;
         boolean below = (outline.exhaust() == FrontSide.LEFT) == fromBelow;
         return below != mirrored != endForEnd;
     }
 
-    boolean frontLeft() {
+    /** Whether the front end lies to the left. */
+    public boolean frontLeft() {
         return !endForEnd;
     }
 

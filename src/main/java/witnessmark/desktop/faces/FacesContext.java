@@ -19,6 +19,7 @@ import witnessmark.wording.Measures;
  * @param days day or month first in a date
  * @param undo takes the last change back and says so
  * @param write opens a sheet, and comes back from it
+ * @param print asks where to write the page of the face in sight
  */
 public record FacesContext(
         Desk book,
@@ -28,4 +29,5 @@ public record FacesContext(
         Measures measures,
         DayOrder days,
         Runnable undo,
-        Consumer<Prefilled> write) {}
+        Consumer<Prefilled> write,
+        Runnable print) {}

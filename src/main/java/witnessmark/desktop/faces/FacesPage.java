@@ -1,18 +1,19 @@
 package witnessmark.desktop.faces;
 
 import java.awt.event.KeyEvent;
+import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.chart.FaceMap;
+import witnessmark.chart.FaceShading;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
@@ -23,6 +24,7 @@ import witnessmark.domain.FaceKind;
 import witnessmark.domain.PartKind;
 import witnessmark.fit.result.face.Face;
 import witnessmark.logbook.View;
+import witnessmark.logbook.faces.FaceInSight;
 import witnessmark.logbook.faces.FaceLife;
 import witnessmark.logbook.faces.FacePage;
 import witnessmark.logbook.faces.LookLine;
@@ -52,7 +54,11 @@ public final class FacesPage {
     private FaceTurn turn = FaceTurn.AS_IT_LIES;
     private String part = "";
     private String look = "";
-    private String against = "";
+    /** The look in sight. */
+    private String shown = "";
+    /** Empty for nothing, null as long as nobody chose. */
+    private @Nullable String against;
+
     private @Nullable Read read;
 
     public FacesPage(FacesContext context) {
@@ -64,9 +70,11 @@ public final class FacesPage {
         this.words = new MapWords(texts, measures);
         this.reading = new Latest(context.tools().tasks());
         Asked asked = new Asked();
-        this.panel = new FacesPanel(texts, lines, words, asked);
+        this.panel = new FacesPanel(texts, lines, asked);
         this.typing = new TypedLook(context, panel.entry(), this::map, this::written);
         this.again = Buttons.plain(Caption.of(texts.get("facemap.again")), this::refresh);
+        FormKeys.bindWithin(
+                panel, Keys.menu(KeyEvent.VK_P), "wm-print", this::print); // where it shows, before the menus
         FormKeys.bindWithin(panel, Keys.plain(KeyEvent.VK_ESCAPE), "wm-close", typing::isOpen, asked::close);
     }
 
@@ -99,14 +107,14 @@ public final class FacesPage {
         turn = FaceTurn.AS_IT_LIES;
         part = record;
         look = "";
-        against = "";
+        against = null;
         refresh();
     }
 
     /** Whether a record is a part with a face. */
     public boolean has(String record) {
-        View view = context.book().view();
-        return SeeFaces.parts(view).stream().anyMatch(each -> each.id().text().equals(record));
+        return SeeFaces.parts(context.book().view()).stream()
+                .anyMatch(each -> each.id().text().equals(record));
     }
 
     private void failed(Throwable thrown) {
@@ -130,11 +138,7 @@ public final class FacesPage {
         Optional<FacePage> chosen = now.pages().stream()
                 .filter(page -> id(page).equals(part))
                 .findFirst()
-                .or(() -> now.pages().stream()
-                        .filter(page -> !page.looks().isEmpty())
-                        .max(Comparator.comparing(
-                                page -> page.looks().get(0).look().fact().at())))
-                .or(() -> now.pages().stream().findFirst());
+                .or(() -> SeeFaces.usual(now.pages()));
         panel.strips(lines.strips(now.lives()), lines.stripWords(now.lives()));
         if (chosen.isEmpty()) {
             panel.show(new FacesPanel.Shown(
@@ -144,11 +148,12 @@ public final class FacesPage {
         FacePage page = chosen.get();
         part = id(page);
         LookLine seen = seen(page);
-        LookLine other = against(now);
+        LookLine other = against(now, page, seen);
+        shown = seen == null ? "" : seen.look().id().text();
         choices(now, page, seen, other);
         panel.beside().show(page.face(), seen, other);
         panel.show(new FacesPanel.Shown(
-                words.title(page, seen),
+                words.title(page, seen, other),
                 seen == null ? "" : words.note(page, seen),
                 words.turn(kind(page, seen), turn),
                 page.face() != null,
@@ -165,22 +170,25 @@ public final class FacesPage {
         FacePage page = page();
         Face face = page == null ? null : page.face();
         if (page == null || face == null) {
-            panel.map().show(null, turn, null);
+            panel.map().show(null, true, true, null);
             return;
         }
         LookLine seen = typing.isOpen() ? null : seen(page);
-        LookLine other = typing.isOpen() ? seen(page) : read == null ? null : against(read);
+        LookLine other = typing.isOpen() ? seen(page) : read == null ? null : against(read, page, seen);
         FaceKind kind = typing.isOpen() && typing.face() != null ? typing.face() : kind(page, seen);
-        MapModel model = words.model(page, face, kind, seen, other, typing.lines(face));
+        FaceMap model = words.model(page, face, seen, other, typing.lines(face));
         panel.legend(
                 model.shading() == null
                         ? texts.get("facemap.legend.none")
-                        : texts.get("facemap.legend.between", measures.length(new Length(Shading.BARE))),
+                        : texts.get(
+                                "facemap.legend.between",
+                                measures.length(Length.ofMillimetres(BigDecimal.valueOf(FaceShading.LOW)))),
                 model.shading() != null);
         panel.map()
                 .show(
                         model,
-                        turn,
+                        turn.exhaustBelow(face.outline(), kind),
+                        turn.frontLeft(),
                         typing.isOpen()
                                 ? place -> panel.entry()
                                         .marked(place, face.outline().width().nanometres() / 1e6)
@@ -204,27 +212,24 @@ public final class FacesPage {
         return page.looks().stream()
                 .filter(each -> each.look().id().text().equals(look))
                 .findFirst()
-                .or(page::lastMeasured)
-                .or(() -> page.looks().stream().findFirst())
+                .or(page::foremost)
                 .orElse(null);
     }
 
-    private @Nullable LookLine against(Read now) {
+    private @Nullable LookLine against(Read now, FacePage page, @Nullable LookLine seen) {
+        String chosen = against;
+        if (chosen == null) {
+            return seen == null ? null : page.behind(seen).orElse(null);
+        }
         return now.pages().stream()
-                .flatMap(page -> page.looks().stream())
-                .filter(each -> each.look().id().text().equals(against))
+                .flatMap(each -> each.looks().stream())
+                .filter(each -> each.look().id().text().equals(chosen))
                 .findFirst()
                 .orElse(null);
     }
 
     private static FaceKind kind(FacePage page, @Nullable LookLine look) {
-        if (look != null) {
-            return look.look().fact().face();
-        }
-        return Stream.of(FaceKind.values())
-                .filter(SeeFaces.faces(page.kind())::contains)
-                .findFirst()
-                .orElse(FaceKind.HEAD);
+        return look == null ? FacePage.face(page.kind()) : look.look().fact().face();
     }
 
     private void choices(Read now, FacePage page, @Nullable LookLine seen, @Nullable LookLine other) {
@@ -234,9 +239,9 @@ public final class FacesPage {
                 : page.looks().stream().map(this::choice).toList();
         List<FaceChoice> others = new ArrayList<>();
         others.add(FaceChoice.none(texts.get("facemap.against.none")));
-        now.pages()
+        SeeFaces.over(page, now.pages())
                 .forEach(each -> each.looks().stream()
-                        .filter(line -> line != seen && sameFrame(page, each))
+                        .filter(line -> line != seen)
                         .forEach(line -> others.add(over(each, line))));
         panel.choices(
                 parts,
@@ -249,12 +254,6 @@ public final class FacesPage {
                                 && each.key().equals(other.look().id().text()))
                         .findFirst()
                         .orElse(others.get(0)));
-    }
-
-    private static boolean sameFrame(FacePage one, FacePage other) {
-        return one.design() != null
-                && other.design() != null
-                && one.design().id().equals(other.design().id());
     }
 
     private FaceChoice choice(FacePage page) {
@@ -294,6 +293,30 @@ public final class FacesPage {
         return page.part().id().text();
     }
 
+    /** The face in sight; of none while nothing is read, or nothing has a face. */
+    public Optional<FaceInSight> inSight() {
+        FacePage page = page();
+        Read now = read;
+        if (page == null || now == null) {
+            return Optional.empty();
+        }
+        LookLine seen = seen(page);
+        LookLine other = against(now, page, seen);
+        return Optional.of(new FaceInSight(
+                page.part().id(),
+                seen == null ? null : seen.look().id(),
+                other == null ? null : other.look().id()));
+    }
+
+    /** What is written is printed; what is typed first has to be, unless the day is only looked at. */
+    private void print() {
+        if (typing.isDirty()) {
+            context.window().say(texts.get("facesheet.first"));
+        } else {
+            context.print().run();
+        }
+    }
+
     private void written() {
         panel.entering(false);
         look = "";
@@ -310,11 +333,14 @@ public final class FacesPage {
             if (chosen != null && !chosen.key().equals(part)) {
                 part = chosen.key();
                 look = "";
+                against = null;
                 close();
+            } else if (seen != null && !seen.key().equals(shown)) {
+                look = seen.key();
+                against = null;
             } else {
-                look = seen == null ? "" : seen.key();
+                against = over == null ? "" : over.key();
             }
-            against = over == null ? "" : over.key();
             fill();
         }
 
@@ -338,6 +364,16 @@ public final class FacesPage {
                 panel.entering(true);
                 map();
             }
+        }
+
+        @Override
+        public void partPage() {
+            context.window().go(PlaceId.ENGINES, part);
+        }
+
+        @Override
+        public void print() {
+            FacesPage.this.print();
         }
 
         @Override

@@ -51,6 +51,7 @@ final class FacesPanel extends JPanel {
     private final JPanel effect = plain();
     private final StripsView strips;
     private final JButton write;
+    private final JButton print;
 
     /** What hears of the page. */
     interface Told extends FaceEntry.Told {
@@ -62,6 +63,11 @@ final class FacesPanel extends JPanel {
 
         void write();
 
+        /** The page of the part it belongs to. */
+        void partPage();
+
+        void print();
+
         void skim();
 
         void open(String part);
@@ -72,15 +78,14 @@ final class FacesPanel extends JPanel {
         void skimInHand(String work);
     }
 
-    FacesPanel(Texts texts, FaceLines lines, MapWords words, Told told) {
+    FacesPanel(Texts texts, FaceLines lines, Told told) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[grow,fill]"));
         this.texts = texts;
         setOpaque(false);
         which = choice("facemap.which", told::chosen);
         look = choice("facemap.look", told::chosen);
         against = choice("facemap.against", told::chosen);
-        map = new FaceMapView(
-                texts.get("facemap.map.name"), words::word, said -> readout.setText(said.isEmpty() ? " " : said));
+        map = new FaceMapView(texts.get("facemap.map.name"), said -> readout.setText(said.isEmpty() ? " " : said));
         levels = new Legend(texts.get("facemap.legend.name"));
         beside = new BesideMap(texts, lines, told::inHand);
         entry = new FaceEntry(texts, told);
@@ -88,7 +93,9 @@ final class FacesPanel extends JPanel {
         skims.onSelect(row -> told.skimInHand(row == null ? "" : row.id()));
         strips = new StripsView(texts.get("facemap.strips.name"), told::open, said -> {});
         write = Buttons.plain(Caption.of(texts.get("facemap.write")), told::write);
-        side.add(write, "growx 0, alignx trailing");
+        print = Buttons.plain(Caption.of(texts.get("facesheet.button")), told::print);
+        side.add(print, "split 2, pushx, growx 0, alignx trailing");
+        side.add(write, "growx 0");
         side.add(beside, "growx, wmin 0");
         side.add(entry, "growx, wmin 0");
         entry.setVisible(false);
@@ -126,8 +133,10 @@ final class FacesPanel extends JPanel {
     }
 
     private JPanel mapRoom(Told told) {
+        JButton partPage = Buttons.link(Caption.of(texts.get("facemap.part.page")), told::partPage);
         JPanel room = new Sheet("fillx, hidemode 3", "[][0::,grow,fill][][]", "");
-        room.add(title, "span, growx, wmin 0, wrap");
+        room.add(title, "split 2, span, growx, pushx, wmin 0");
+        room.add(partPage, "growx 0, aligny top, wrap");
         room.add(note, "span, growx, wmin 0, wrap");
         room.add(empty, "span, growx, wmin 0, wrap");
         room.add(drawing, "span, growx, wmin 0");
@@ -172,11 +181,12 @@ final class FacesPanel extends JPanel {
     private Column<FaceLines.SkimRow> column(int index, String heading) {
         Column<FaceLines.SkimRow> column = Column.text(texts.get("facemap.skims." + heading), row -> row.cell(index));
         return switch (heading) {
-            case "cleanup" -> column.wide(330).grow();
-            case "before" -> column.wide(230);
-            case "passes", "chamber", "day", "finish" -> column.wide(150);
-            case "cycles" -> column.wide(210);
-            default -> column.wide(92);
+            case "cleanup" -> column.wide(130).grow();
+            case "passes" -> column.wide(120);
+            case "day" -> column.wide(108);
+            case "ratio" -> column.wide(100);
+            case "off", "room" -> column.wide(84);
+            default -> column.wide(60);
         };
     }
 
@@ -257,6 +267,7 @@ final class FacesPanel extends JPanel {
         entry.setVisible(yes);
         beside.setVisible(!yes);
         write.setVisible(!yes);
+        print.setVisible(!yes);
         revalidate();
     }
 

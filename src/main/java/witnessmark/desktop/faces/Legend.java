@@ -1,13 +1,14 @@
 package witnessmark.desktop.faces;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import javax.swing.JPanel;
-import witnessmark.desktop.form.Palette;
+import witnessmark.chart.DrawnFaceMap;
 
-/** The levels of a filled-in face, from bare to blue. */
+/** The levels of a filled-in face, from low to blue. */
 final class Legend extends JPanel {
     private static final int WIDE = 150;
     private static final int HIGH = 14;
@@ -25,13 +26,10 @@ final class Legend extends JPanel {
     @Override
     protected void paintComponent(Graphics g) {
         super.paintComponent(g);
-        Color[] colours = FaceMapPainter.colours();
-        int each = getWidth() / colours.length;
-        for (int i = 0; i < colours.length; i++) {
-            g.setColor(colours[colours.length - 1 - i]);
-            g.fillRect(i * each, 0, each, getHeight() - 1);
-        }
-        g.setColor(Palette.INK2.colour());
-        g.drawRect(0, 0, each * colours.length - 1, getHeight() - 1);
+        int in = UIScale.scale(1);
+        DrawnFaceMap.legend(
+                (Graphics2D) g,
+                FaceMapLook.now(),
+                new Rectangle2D.Double(in, in, getWidth() - 2 * in, getHeight() - 2 * in));
     }
 }

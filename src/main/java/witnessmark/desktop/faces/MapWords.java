@@ -5,15 +5,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.chart.FaceMap;
+import witnessmark.chart.FaceShading;
 import witnessmark.domain.FaceKind;
 import witnessmark.domain.FaceLine;
 import witnessmark.domain.FaceMark;
 import witnessmark.domain.FacePoint;
+import witnessmark.domain.HoleKind;
 import witnessmark.fit.result.face.Face;
 import witnessmark.fit.result.face.LowPoint;
+import witnessmark.fit.result.face.LowZone;
+import witnessmark.fit.result.face.ZoneFinding;
 import witnessmark.logbook.faces.FacePage;
 import witnessmark.logbook.faces.FaceText;
 import witnessmark.logbook.faces.LookLine;
@@ -23,8 +29,8 @@ import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
-/** Makes the face map of a look, with another laid over it, and of what is typed. */
-final class MapWords {
+/** Makes the face map of a look, with another laid over it, and of what is typed. The same look always gives the same map. */
+public final class MapWords {
     private static final double MILLIMETRE = 1_000_000;
     private static final int DECIMALS = 2;
 
@@ -33,15 +39,19 @@ final class MapWords {
     private final FaceWords faces;
     private final RecordWords records;
 
-    MapWords(Texts texts, Measures measures) {
+    public MapWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.faces = new FaceWords(texts, measures);
         this.records = new RecordWords(texts);
     }
 
-    /** {@code Head HD-06, seen from the face: 0.08 mm low between 2 and 3, exhaust side}. */
-    String title(FacePage page, @Nullable LookLine look) {
+    /**
+     * {@code Head HD-06, seen from the face: 0.08 mm low between 2 and 3, exhaust side}; what is coming back first.
+     *
+     * @param then a look it is held against, or null
+     */
+    public String title(FacePage page, @Nullable LookLine look, @Nullable LookLine then) {
         String part = texts.get(
                 "facemap.part",
                 records.label(records.word(page.kind())),
@@ -49,10 +59,13 @@ final class MapWords {
         if (look == null) {
             return texts.get("facemap.title.none", part);
         }
-        Optional<String> zone = look.findings().stream()
-                .map(finding -> finding.zone())
-                .max(Comparator.comparing(found -> found.deepest().depth()))
-                .map(faces::zone);
+        Optional<ZoneFinding> back = look.findings().stream()
+                .filter(finding -> finding.state() == ZoneFinding.State.COMING_BACK)
+                .findFirst();
+        if (back.isPresent()) {
+            return texts.get("facemap.title.back", part, faces.zone(back.get().zone()));
+        }
+        Optional<String> zone = deepest(look);
         if (zone.isPresent()) {
             return texts.get("facemap.title.low", part, zone.get());
         }
@@ -63,9 +76,30 @@ final class MapWords {
         if (widest.isPresent()) {
             return texts.get("facemap.title.low", part, lower(faces.line(widest.get())));
         }
-        return look.low().isEmpty() && look.lines().isEmpty()
-                ? texts.get("facemap.title.marks", part, look.marks().size())
-                : texts.get("facemap.title.flat", part);
+        if (look.low().isEmpty() && look.lines().isEmpty()) {
+            return texts.get("facemap.title.marks", part, look.marks().size());
+        }
+        Optional<String> was = then == null || !isEarlier(then, look) ? Optional.empty() : deepest(then);
+        return was.isEmpty()
+                ? texts.get("facemap.title.flat", part)
+                : texts.get(
+                        "facemap.title.flat.then",
+                        part,
+                        was.get(),
+                        measures.date(
+                                Objects.requireNonNull(then).look().fact().at().day()));
+    }
+
+    private static boolean isEarlier(LookLine then, LookLine look) {
+        return then.look().fact().at().isBefore(look.look().fact().at())
+                && then.look().fact().part().equals(look.look().fact().part());
+    }
+
+    private Optional<String> deepest(LookLine look) {
+        return look.findings().stream()
+                .map(ZoneFinding::zone)
+                .max(Comparator.comparing(found -> found.deepest().depth()))
+                .map(faces::zone);
     }
 
     private String lower(String sentence) {
@@ -75,7 +109,7 @@ final class MapWords {
     }
 
     /** When and how it was looked at, and what it may be. */
-    String note(FacePage page, LookLine look) {
+    public String note(FacePage page, LookLine look) {
         Length limit = page.limits().flat();
         List<String> parts = new ArrayList<>();
         parts.add(measures.date(look.look().fact().at().day()));
@@ -89,7 +123,7 @@ final class MapWords {
     }
 
     /** How the face lies, in words. */
-    String turn(FaceKind kind, FaceTurn turn) {
+    public String turn(FaceKind kind, FaceTurn turn) {
         String key = turn.mirrored() ? "facemap.turn.mirrored" : "facemap.turn.straight";
         boolean fromBelow = kind == FaceKind.HEAD || kind == FaceKind.GASKET_TO_BLOCK;
         String other = texts.get(fromBelow ? "facemap.turn.other.above" : "facemap.turn.other.below");
@@ -102,29 +136,25 @@ final class MapWords {
      * @param then a look it is held against, or null
      * @param typed what is typed and not written yet
      */
-    MapModel model(
-            FacePage page,
-            Face face,
-            FaceKind kind,
-            @Nullable LookLine look,
-            @Nullable LookLine then,
-            List<FaceText.Line> typed) {
-        List<MapModel.Value> values = new ArrayList<>();
-        List<MapModel.Area> areas = new ArrayList<>();
-        List<MapModel.Edge> edges = new ArrayList<>();
+    public FaceMap model(
+            FacePage page, Face face, @Nullable LookLine look, @Nullable LookLine then, List<FaceText.Line> typed) {
+        List<FaceMap.Value> values = new ArrayList<>();
+        List<FaceMap.Area> areas = new ArrayList<>();
+        List<FaceMap.Line> lines = new ArrayList<>();
         if (look != null) {
             look.points().forEach(point -> values.add(value(page, look, face, point.fact(), then)));
             look.marks().forEach(mark -> areas.add(area(mark.fact(), false)));
-            look.lines().forEach(line -> edge(face, line.fact()).ifPresent(edges::add));
+            look.lines().forEach(line -> edge(face, line.fact()).ifPresent(lines::add));
         }
         if (then != null) {
             then.marks().forEach(mark -> areas.add(area(mark.fact(), true)));
-            if (edges.isEmpty()) {
-                then.lines().forEach(line -> edge(face, line.fact()).ifPresent(edges::add));
+            if (lines.isEmpty()) {
+                then.lines().forEach(line -> edge(face, line.fact()).ifPresent(lines::add));
             }
-            if (look == null || look.points().isEmpty()) {
-                then.points().forEach(point -> values.add(old(face, point.fact(), then)));
-            }
+            then.points().stream()
+                    .map(point -> point.fact())
+                    .filter(point -> look == null || nearest(face, point, look).isEmpty())
+                    .forEach(point -> values.add(old(face, point, then)));
         }
         for (FaceText.Line line : typed) {
             FacePoint point = line.point();
@@ -135,83 +165,136 @@ final class MapWords {
             } else if (mark != null) {
                 areas.add(area(mark, false));
             } else if (edge != null) {
-                edge(face, edge).ifPresent(edges::add);
+                edge(face, edge).ifPresent(lines::add);
             }
         }
-        return new MapModel(face, kind, values, areas, edges, shading(face, look, typed), told(page, look));
+        return new FaceMap(
+                edges(face),
+                holes(face),
+                values,
+                areas,
+                lines,
+                zones(page, look, then),
+                shading(face, look, typed),
+                then == null || look == null ? null : shading(face, then, List.of()),
+                told(page, look, then));
     }
 
-    private static @Nullable Shading shading(Face face, @Nullable LookLine look, List<FaceText.Line> typed) {
-        List<LowPoint> points = Stream.concat(
-                        look == null ? Stream.empty() : look.low().stream(),
-                        typed.stream()
-                                .map(FaceText.Line::point)
-                                .flatMap(Stream::ofNullable)
-                                .map(point -> face.point(point.x(), point.y(), point.depth())))
+    private FaceMap.Edges edges(Face face) {
+        return new FaceMap.Edges(
+                mm(face.outline().length()),
+                mm(face.outline().width()),
+                face.outline().frontEnd(),
+                texts.get("facemap.word.inlet"),
+                texts.get("facemap.word.exhaust"));
+    }
+
+    private List<FaceMap.Hole> holes(Face face) {
+        return face.holes().stream()
+                .map(hole -> new FaceMap.Hole(
+                        mm(hole.x()),
+                        mm(hole.y()),
+                        mm(hole.diameter()),
+                        hole.kind() == HoleKind.BORE && hole.number() != null
+                                ? texts.get("facemap.word.bore", hole.number())
+                                : "",
+                        hole.kind() == HoleKind.BORE))
                 .toList();
-        return Shading.of(
-                points,
-                face.outline().length().nanometres(),
-                face.outline().width().nanometres());
     }
 
-    private String told(FacePage page, @Nullable LookLine look) {
-        return look == null ? title(page, null) : texts.get("facemap.told", title(page, look), note(page, look));
+    /** What its low zones are, and which of those before it would be drawn as low. */
+    private List<FaceMap.Zone> zones(FacePage page, @Nullable LookLine look, @Nullable LookLine then) {
+        List<FaceMap.Zone> zones = new ArrayList<>();
+        if (look != null) {
+            look.findings()
+                    .forEach(finding -> zones.add(zone(
+                            finding.zone(),
+                            texts.get("facemap.zone." + finding.state().name().toLowerCase(Locale.ROOT)),
+                            isOver(page, finding.zone().deepest().depth()) ? FaceMap.Level.OVER : FaceMap.Level.LOW)));
+        }
+        if (then != null) {
+            then.findings().stream()
+                    .map(ZoneFinding::zone)
+                    .filter(zone -> mm(zone.deepest().depth()) >= FaceShading.LOW)
+                    .forEach(zone -> zones.add(zone(
+                            zone,
+                            texts.get(
+                                    "facemap.zone.then",
+                                    measures.date(then.look().fact().at().day())),
+                            FaceMap.Level.BEFORE)));
+        }
+        return zones;
     }
 
-    private MapModel.Value value(FacePage page, LookLine look, Face face, FacePoint point, @Nullable LookLine then) {
+    private static FaceMap.Zone zone(LowZone zone, String word, FaceMap.Level level) {
+        return new FaceMap.Zone(mm(zone.deepest().x()), mm(zone.deepest().y()), word, level);
+    }
+
+    private static boolean isOver(FacePage page, Length depth) {
         Length limit = page.limits().flat();
-        boolean deepest = look.findings().stream()
-                .anyMatch(finding -> finding.zone().deepest().x().equals(point.x())
-                        && finding.zone().deepest().y().equals(point.y()));
+        return limit != null && depth.compareTo(limit) > 0;
+    }
+
+    private static @Nullable FaceShading shading(Face face, @Nullable LookLine look, List<FaceText.Line> typed) {
+        Stream<FaceShading.Reading> read = look == null
+                ? Stream.empty()
+                : look.low().stream()
+                        .map(point -> new FaceShading.Reading(mm(point.x()), mm(point.y()), mm(point.depth())));
+        Stream<FaceShading.Reading> written = typed.stream()
+                .map(FaceText.Line::point)
+                .flatMap(Stream::ofNullable)
+                .map(point -> new FaceShading.Reading(mm(point.x()), mm(point.y()), mm(point.depth())));
+        return FaceShading.of(
+                Stream.concat(read, written).toList(),
+                mm(face.outline().length()),
+                mm(face.outline().width()));
+    }
+
+    private String told(FacePage page, @Nullable LookLine look, @Nullable LookLine then) {
+        return look == null
+                ? title(page, null, null)
+                : texts.get("facemap.told", title(page, look, then), note(page, look));
+    }
+
+    private FaceMap.Value value(FacePage page, LookLine look, Face face, FacePoint point, @Nullable LookLine then) {
         boolean low = look.findings().stream()
                 .flatMap(finding -> finding.zone().points().stream())
                 .anyMatch(each -> each.x().equals(point.x()) && each.y().equals(point.y()));
-        MapModel.Level level = limit != null && point.depth().compareTo(limit) > 0
-                ? MapModel.Level.OVER
-                : low ? MapModel.Level.LOW : MapModel.Level.HEALTHY;
+        FaceMap.Level level =
+                isOver(page, point.depth()) ? FaceMap.Level.OVER : low ? FaceMap.Level.LOW : FaceMap.Level.HEALTHY;
         String before = then == null ? "" : then(face, point, then);
-        return new MapModel.Value(
-                mm(point.x()),
-                mm(point.y()),
-                figure(point.depth()),
-                before,
-                level,
-                deepest,
-                readout(face, point, before));
+        return new FaceMap.Value(
+                mm(point.x()), mm(point.y()), figure(point.depth()), before, level, readout(face, point, before));
     }
 
-    /** What the other look read there, or nearest within a quarter of a bore pitch. */
     private String then(Face face, FacePoint point, LookLine then) {
-        LowPoint here = face.point(point.x(), point.y(), point.depth());
-        double near = face.pitch().orElse(face.outline().length().nanometres() / 4) / 4.0;
-        return then.low().stream()
-                .filter(other -> other.from(here) <= near)
-                .min(Comparator.comparingDouble(other -> other.from(here)))
+        return nearest(face, point, then)
                 .map(other -> texts.get("facemap.then", figure(other.depth())))
                 .orElse("");
     }
 
-    private MapModel.Value old(Face face, FacePoint point, LookLine then) {
+    private static Optional<LowPoint> nearest(Face face, FacePoint point, LookLine look) {
+        return face.nearest(face.point(point.x(), point.y(), point.depth()), look.low());
+    }
+
+    private FaceMap.Value old(Face face, FacePoint point, LookLine then) {
         String before = texts.get("facemap.then", figure(point.depth()));
-        return new MapModel.Value(
+        return new FaceMap.Value(
                 mm(point.x()),
                 mm(point.y()),
                 before,
                 "",
-                MapModel.Level.HEALTHY,
-                false,
+                FaceMap.Level.BEFORE,
                 readout(face, point, measures.date(then.look().fact().at().day())));
     }
 
-    private MapModel.Value typed(Face face, FacePoint point) {
-        return new MapModel.Value(
+    private FaceMap.Value typed(Face face, FacePoint point) {
+        return new FaceMap.Value(
                 mm(point.x()),
                 mm(point.y()),
                 figure(point.depth()),
                 "",
-                MapModel.Level.TYPED,
-                false,
+                FaceMap.Level.TYPED,
                 readout(face, point, texts.get("facemap.typed")));
     }
 
@@ -234,11 +317,11 @@ final class MapWords {
         return shown.signum() == 0 ? measures.number(BigDecimal.ZERO, 0) : measures.number(shown, DECIMALS);
     }
 
-    private MapModel.Area area(FaceMark mark, boolean other) {
+    private FaceMap.Area area(FaceMark mark, boolean other) {
         String word = records.word(mark.kind());
         Length depth = mark.depth();
-        return new MapModel.Area(
-                mark.kind(),
+        return new FaceMap.Area(
+                MarkShapes.of(mark.kind(), 1),
                 mm(mark.x()),
                 mm(mark.y()),
                 mark.along() == null ? 0 : mm(mark.along()),
@@ -250,7 +333,7 @@ final class MapWords {
                 other);
     }
 
-    private Optional<MapModel.Edge> edge(Face face, FaceLine line) {
+    private Optional<FaceMap.Line> edge(Face face, FaceLine line) {
         double length = mm(face.outline().length());
         double width = mm(face.outline().width());
         double off = 0.1 * width;
@@ -267,7 +350,7 @@ final class MapWords {
         };
         return at == null
                 ? Optional.empty()
-                : Optional.of(new MapModel.Edge(
+                : Optional.of(new FaceMap.Line(
                         at[0], at[1], at[2], at[3], interval(line), line.goes().nanometres() > 0));
     }
 
@@ -291,11 +374,6 @@ final class MapWords {
         return line.goes().nanometres() == 0
                 ? texts.get("facemap.edge.none", not)
                 : texts.get("facemap.edge", goes, not);
-    }
-
-    /** The word of an edge or a bore. */
-    String word(String key) {
-        return texts.get("facemap.word." + key.toLowerCase(Locale.ROOT));
     }
 
     private static double mm(Length length) {

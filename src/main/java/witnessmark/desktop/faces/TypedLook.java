@@ -71,6 +71,11 @@ final class TypedLook {
                         units.length(), units.pressure(), units.temperature(), units.distance(), context.days()));
     }
 
+    /** Whether something is typed that is not written. */
+    boolean isDirty() {
+        return page != null && dirty;
+    }
+
     boolean isOpen() {
         return page != null;
     }

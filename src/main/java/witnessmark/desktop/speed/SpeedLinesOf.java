@@ -29,7 +29,7 @@ final class SpeedLinesOf {
 
     SpeedLines of(SpeedPage page) {
         SpeedAnswer answer = page.answer();
-        SpeedWords.Verdict verdict = words.verdict(answer);
+        SpeedAnswer.Verdict verdict = answer.verdict();
         Integer rpm = answer.judgedAt();
         return new SpeedLines(
                 state(verdict),
@@ -75,7 +75,7 @@ final class SpeedLinesOf {
         }
     }
 
-    private static @Nullable SeamState state(SpeedWords.Verdict verdict) {
+    private static @Nullable SeamState state(SpeedAnswer.Verdict verdict) {
         return switch (verdict) {
             case TOUCHES -> SeamState.OVER;
             case NEAR -> SeamState.DUE;

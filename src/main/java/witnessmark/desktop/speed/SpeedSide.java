@@ -5,11 +5,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
-import witnessmark.desktop.form.ChartView;
+import witnessmark.desktop.form.ChartOrTable;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
@@ -32,36 +31,50 @@ public final class SpeedSide {
     private final Latest reading;
     private final Consumer<Throwable> failed;
     private final SpeedView view;
-    private final ChartView chart;
-    private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
+    private final ChartOrTable chart;
     private final TriedFields tried;
     private final JPanel component;
+    private final ScrollPage said;
+    private final ScrollPage beside;
     private @Nullable Id<Build> build;
 
     /**
      * @param logbook what is known, as of the day looked at
+     * @param say told what was done
      * @param failed told what went wrong where it cannot be read
      */
-    public SpeedSide(Texts texts, Measures measures, Tasks tasks, Supplier<View> logbook, Consumer<Throwable> failed) {
+    public SpeedSide(
+            Texts texts,
+            Measures measures,
+            Tasks tasks,
+            Supplier<View> logbook,
+            Consumer<String> say,
+            Consumer<Throwable> failed) {
         this.texts = texts;
         this.logbook = logbook;
         this.failed = failed;
         this.words = new SpeedLinesOf(texts, measures);
         this.reading = new Latest(tasks);
         this.view = new SpeedView(texts);
-        this.chart = new ChartView(said -> readout.setText(said.isEmpty() ? " " : said), dot -> {});
+        this.chart = new ChartOrTable(texts, texts.get("speed.chart.nothing"), table -> table, dot -> {}, say);
         this.tried = new TriedFields(texts, this::refresh);
         this.component = new JPanel(
                 new MigLayout("insets 0, gap 16 0, fill", "[0::,grow 55,fill][0::,grow 45,fill]", "[fill,grow]"));
         component.setOpaque(false);
-        component.add(new ScrollPage(view.component()), "grow, w 0:0:, h 0:0:, growprio 100");
-        component.add(new ScrollPage(beside()), "grow, w 0:0:, h 0:0:");
+        said = new ScrollPage(view.component());
+        beside = new ScrollPage(beside());
+        component.add(said, "grow, w 0:0:, h 0:0:, growprio 100");
+        component.add(beside, "grow, w 0:0:, h 0:0:");
     }
 
     private JPanel beside() {
         Sheet curve = new Sheet("fillx, wrap", "[0::,grow,fill]", "");
-        curve.add(chart, "growx, h 300!, wmin 0");
-        curve.add(readout, "growx, wmin 0");
+        JPanel controls = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
+        controls.setOpaque(false);
+        controls.add(chart.toggleButton());
+        controls.add(chart.copyButton());
+        curve.add(controls, "growx, wmin 0");
+        curve.add(chart, "growx, h 320!, wmin 0");
         Sheet trying = new Sheet("fillx, wrap", "[0::,grow,fill]", "");
         trying.add(Lettering.line(texts.get("speed.try"), Styles.SECTION));
         trying.add(Lettering.paragraph(texts.get("speed.try.about"), Styles.NOTE), "growx, wmin 0");
@@ -82,6 +95,8 @@ public final class SpeedSide {
         if (!shown.equals(build)) {
             build = shown;
             tried.clear();
+            said.fromTop();
+            beside.fromTop();
         } else {
             refresh();
         }
@@ -107,7 +122,7 @@ public final class SpeedSide {
 
     private void put(SpeedLines lines) {
         view.show(lines);
-        lines.chart().ifPresentOrElse(chart::show, chart::clear);
+        chart.show(lines.chart());
     }
 
     /** Where the keyboard goes on arrival. */

@@ -35,6 +35,9 @@ public interface Choosing {
     /** Where to write the pages of a build sheet. */
     Optional<Path> buildSheetToWrite(Path suggested);
 
+    /** Where to write the page of a face; empty when somebody thought better of it. */
+    Optional<Path> faceSheetToWrite(Path suggested);
+
     /** A backup, or another file that is or was a logbook. */
     Optional<Path> copy();
 

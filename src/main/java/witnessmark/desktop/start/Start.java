@@ -16,6 +16,7 @@ import witnessmark.desktop.shell.Command;
 import witnessmark.domain.Build;
 import witnessmark.domain.Id;
 import witnessmark.logbook.SampleSeason;
+import witnessmark.logbook.faces.FaceInSight;
 import witnessmark.logbook.money.SeasonAsked;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -35,6 +36,7 @@ public final class Start {
     private final FileOut season;
     private final FileOut seasonSheet;
     private final BuildSheetOut buildSheet;
+    private final FaceSheetOut faceSheet;
     private @Nullable SampleStrip walksOn;
     private Supplier<SeasonAsked> seasonAsked = () -> SeasonAsked.USUAL;
 
@@ -94,6 +96,7 @@ public final class Start {
                 context.choosing()::seasonSheetToWrite,
                 () -> shown((asked, file) -> context.uses().seasonSheet().write(context.logbook(), asked, file)));
         this.buildSheet = new BuildSheetOut(context, reports);
+        this.faceSheet = new FaceSheetOut(context, reports);
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -118,6 +121,7 @@ public final class Start {
                                 season,
                                 seasonSheet,
                                 buildSheet::writeOut,
+                                faceSheet::writeOut,
                                 walksOn == null ? null : walksOn::walkOn))
                 .all();
     }
@@ -140,6 +144,16 @@ public final class Start {
     /** Asks where to write the pages of the build sheet that is shown, as the command does. */
     public void printBuild() {
         buildSheet.writeOut();
+    }
+
+    /** Says which face the bench shows: that is what is printed. */
+    public void faceShown(Supplier<Optional<FaceInSight>> shown) {
+        faceSheet.shown(shown);
+    }
+
+    /** Asks where to write the page of the face that is shown, as the command does. */
+    public void printFace() {
+        faceSheet.writeOut();
     }
 
     /** Of the season that is shown when somebody asks, whatever is shown by the time it is written. */

@@ -32,6 +32,7 @@ final class StartCommands {
             FileOut season,
             FileOut seasonSheet,
             Runnable buildSheet,
+            Runnable faceSheet,
             @Nullable Runnable walkOn) {}
 
     StartCommands(StartContext context, Work work) {
@@ -49,6 +50,7 @@ final class StartCommands {
         add("bank.command.match", 3, null, work.bank()::match);
         add("seasonsheet.command.print", 3, null, work.seasonSheet()::writeOut);
         add("buildsheet.command.print", 3, null, work.buildSheet());
+        add("facesheet.command.print", 3, null, work.faceSheet());
         add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);

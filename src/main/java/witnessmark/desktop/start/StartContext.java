@@ -11,6 +11,7 @@ import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
@@ -70,7 +71,8 @@ public record StartContext(
             Ids ids,
             WriteSeasonTable seasonTable,
             WriteSeasonSheet seasonSheet,
-            WriteBuildSheet buildSheet) {}
+            WriteBuildSheet buildSheet,
+            WriteFaceSheet faceSheet) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

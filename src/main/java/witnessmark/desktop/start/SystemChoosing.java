@@ -87,6 +87,11 @@ public final class SystemChoosing implements Choosing {
     }
 
     @Override
+    public Optional<Path> faceSheetToWrite(Path suggested) {
+        return fileToWrite("faceSheetToWrite", suggested);
+    }
+
+    @Override
     public Optional<Path> copy() {
         SystemFileChooser chooser = chooser("copy", "keeping.choose.copy");
         return shown("copy", chooser, chooser.showOpenDialog(parent.get()));

@@ -19,7 +19,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
-import witnessmark.desktop.form.ChartPane;
+import witnessmark.desktop.form.ChartOrTable;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
@@ -47,7 +47,7 @@ public final class TrendsTab extends JPanel {
     private final BiConsumer<Entry<Reading>, String> open;
     private final JTextArea answer = Lettering.paragraph("", Styles.STRONG);
     private final SheetTable<TrendLine> table;
-    private final ChartPane pane;
+    private final ChartOrTable pane;
     private final JPanel controls = new JPanel(new MigLayout("insets 2 0 0 0, gap 8", "push[][]"));
     private final JPanel both = new JPanel(new Placing());
     private List<TrendLine> lines = List.of();
@@ -66,9 +66,11 @@ public final class TrendsTab extends JPanel {
         this.open = open;
         setOpaque(false);
         table = table(tools);
-        pane = new ChartPane(tools, "trends.readings", "", this::opened, say);
+        pane = new ChartOrTable(
+                tools.texts(), "", table -> table.with(tools, "trends.readings"), this::opened, say);
         controls.setOpaque(false);
-        pane.buttons().forEach(controls::add);
+        controls.add(pane.toggleButton());
+        controls.add(pane.copyButton());
         add(answer, "wmin 0, growx, wrap");
         both.setOpaque(false);
         both.add(table);
@@ -181,7 +183,7 @@ public final class TrendsTab extends JPanel {
         return table.table();
     }
 
-    public ChartPane pane() {
+    public ChartOrTable pane() {
         return pane;
     }
 

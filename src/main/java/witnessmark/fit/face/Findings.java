@@ -115,13 +115,8 @@ public final class Findings {
                         past.limit());
     }
 
-    /** What was read where the zone is deepest, or at the nearest place within a quarter of a bore pitch; or null. */
+    /** What was read where the zone is deepest, or next to it; null where nothing was. */
     private static @Nullable Length there(Look look, LowZone zone, Face face) {
-        double near = face.pitch().orElse(face.outline().length().nanometres() / 4) / 4.0;
-        return look.points().stream()
-                .filter(point -> point.from(zone.deepest()) <= near)
-                .min(Comparator.comparingDouble(point -> point.from(zone.deepest())))
-                .map(LowPoint::depth)
-                .orElse(null);
+        return face.nearest(zone.deepest(), look.points()).map(LowPoint::depth).orElse(null);
     }
 }

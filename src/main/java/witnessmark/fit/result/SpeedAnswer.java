@@ -63,6 +63,37 @@ public record SpeedAnswer(
         TEMPERATURES
     }
 
+    /** How it comes out. */
+    public enum Verdict {
+        /** By what is likely, crown and head meet. */
+        TOUCHES,
+        /** It cannot be excluded that they do, or less is left than is wanted. */
+        NEAR,
+        /** As much as is wanted is left, by what is likely. */
+        ROOM,
+        /** Nobody said how much is to be left. */
+        NO_MARGIN,
+        NOT_KNOWN
+    }
+
+    /** How the nearest side comes out at the speed it is judged at. */
+    public Verdict verdict() {
+        Integer rpm = judgedAt();
+        return rpm == null
+                ? Verdict.NOT_KNOWN
+                : nearest(rpm).map(side -> verdict(side.headAt(rpm))).orElse(Verdict.NOT_KNOWN);
+    }
+
+    private Verdict verdict(AtSpeed.Band left) {
+        if (left.likely() <= 0) {
+            return Verdict.TOUCHES;
+        }
+        if (left.low() <= 0 || margin != null && left.likely() < margin) {
+            return Verdict.NEAR;
+        }
+        return margin == null ? Verdict.NO_MARGIN : Verdict.ROOM;
+    }
+
     /** The speed it is judged at: the highest it has seen where that is above the red line. */
     public @Nullable Integer judgedAt() {
         return redLine == null ? seen : seen == null ? redLine : Integer.valueOf(Math.max(redLine, seen));

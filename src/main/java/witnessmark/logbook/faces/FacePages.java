@@ -68,7 +68,10 @@ final class FacePages {
                 skimmed == null
                         ? whole(part.id())
                         : RunBetween.of(
-                                ledger, part.id(), skimmed, ledger.asOf().last()));
+                                ledger, part.id(), skimmed, ledger.asOf().last()),
+                ledger.stays(part.id()).stream()
+                        .sorted(Comparator.comparing(Stay::from))
+                        .toList());
     }
 
     private RunBetween whole(Id<Part> part) {

@@ -33,10 +33,24 @@ public final class SeeFaces {
                 .toList();
     }
 
+    /** Whether a part has a face to be seen: a head, a block, a gasket somebody looked at. */
+    public static boolean has(View view, Id<Part> part) {
+        return parts(view).stream().anyMatch(each -> each.id().equals(part));
+    }
+
     /** Every head and block with its face, as a list shows them. */
     public static List<FacePage> all(View view) {
         FacePages pages = new FacePages(view);
         return parts(view).stream().map(pages::page).toList();
+    }
+
+    /** The face that comes up where nobody chose one: the one that was looked at last, else the first. */
+    public static Optional<FacePage> usual(List<FacePage> pages) {
+        return pages.stream()
+                .filter(page -> !page.looks().isEmpty())
+                .max(Comparator.comparing(
+                        page -> page.looks().get(0).look().fact().at()))
+                .or(() -> pages.stream().findFirst());
     }
 
     /** The faces of one part; empty where the day has no such head, gasket or block. */
@@ -46,6 +60,23 @@ public final class SeeFaces {
                 .find(part)
                 .filter(found -> found.inForce() && KINDS.contains(kind(view, found)))
                 .map(found -> new FacePages(view).page(found));
+    }
+
+    /**
+     * What can be laid over the looks of a face: gaskets that were clamped to it first, the last one foremost, then all
+     * else with the same frame as listed, itself too.
+     */
+    public static List<FacePage> over(FacePage page, List<FacePage> all) {
+        return all.stream()
+                .filter(each -> page.design() != null
+                        && each.design() != null
+                        && page.design().id().equals(each.design().id()))
+                .sorted(Comparator.comparing(
+                        (FacePage each) -> each.kind() == PartKind.HEAD_GASKET
+                                ? page.against(each).orElse(null)
+                                : null,
+                        Comparator.nullsLast(Comparator.reverseOrder())))
+                .toList();
     }
 
     /** The faces a part of a kind has. */

@@ -68,7 +68,7 @@ class EnginesPageTest {
             case CURVES -> window.place.sheet().tabs().setSelectedIndex(2);
             case CURVES_AS_TABLE -> {
                 window.place.sheet().tabs().setSelectedIndex(2);
-                window.place.sheet().curves().pane().toggle();
+                window.place.sheet().curves().chart().toggle();
             }
             case BEHIND -> window.behindSinceRebuild();
             case STRIKING -> {

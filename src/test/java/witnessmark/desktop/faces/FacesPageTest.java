@@ -18,6 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.chart.FaceMap;
+import witnessmark.chart.FacePlane;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.shell.Theme;
@@ -29,9 +31,11 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.FaceKind;
 import witnessmark.domain.FaceLook;
 import witnessmark.domain.FaceMark;
 import witnessmark.domain.FaceMethod;
+import witnessmark.domain.FaceOutline;
 import witnessmark.domain.FacePoint;
 import witnessmark.logbook.Desk;
 import witnessmark.wording.Texts;
@@ -145,8 +149,8 @@ class FacesPageTest {
     void intervals_stay_intervals() {
         shown(Side.STRAIGHTEDGE, Theme.LIGHT, 1.0f, FacesWindow.english());
         assertThat(window.said()).contains("Along the exhaust side: goes 0.05 mm, not 0.06 mm");
-        MapModel model = Objects.requireNonNull(window.page.panel().map().model());
-        assertThat(model.edges()).extracting(MapModel.Edge::label).contains("0.05, not 0.06", "not 0.04");
+        FaceMap model = Objects.requireNonNull(window.page.panel().map().model());
+        assertThat(model.lines()).extracting(FaceMap.Line::label).contains("0.05, not 0.06", "not 0.04");
         assertThat(model.shading()).as("nothing to fill in between").isNull();
     }
 
@@ -154,8 +158,8 @@ class FacesPageTest {
     void what_is_typed_is_drawn_and_the_reading_in_hand_lit_and_it_is_written_as_one_change() {
         shown(Side.TYPING, Theme.LIGHT, 1.0f, FacesWindow.english());
         FacesPanel panel = window.page.panel();
-        MapModel model = Objects.requireNonNull(panel.map().model());
-        assertThat(model.values()).hasSize(5).allMatch(value -> value.level() == MapModel.Level.TYPED);
+        FaceMap model = Objects.requireNonNull(panel.map().model());
+        assertThat(model.values()).hasSize(5).allMatch(value -> value.level() == FaceMap.Level.TYPED);
         assertThat(panel.map().inHand()).isEqualTo(1);
         panel.entry().marked(new Rectangle2D.Double(300, 140, 40, 20), 176);
         panel.entry().lines().area().append("0.04");
@@ -187,18 +191,50 @@ class FacesPageTest {
 
     /** The same mark of the gasket lies at the same place of the head, and turned over on the other side of the drawing. */
     @Test
+    void the_face_in_sight_is_printed_but_nothing_over_what_is_typed() {
+        shown(Side.OCTOBER, Theme.LIGHT, 1.0f, FacesWindow.english());
+        press("facesheet.button");
+        assertThat(window.printed).singleElement().satisfies(seen -> {
+            assertThat(seen.part().text()).isEqualTo(window.part("HD-06"));
+            assertThat(seen.look()).isNotNull();
+            assertThat(seen.over()).isNotNull();
+        });
+    }
+
+    @Test
+    void what_is_coming_back_stands_on_the_map_with_its_word_and_what_was_low_before_is_outlined() {
+        shown(Side.OCTOBER, Theme.LIGHT, 1.0f, FacesWindow.english());
+        FaceMap model = Objects.requireNonNull(window.page.panel().map().model());
+        assertThat(model.zones())
+                .extracting(FaceMap.Zone::word)
+                .contains("low, coming back", "low, new", "low on Fri 29 May 2026");
+        assertThat(model.before()).isNotNull();
+        assertThat(model.values())
+                .filteredOn(value -> value.level() == FaceMap.Level.BEFORE)
+                .extracting(FaceMap.Value::label)
+                .as("read in May where nobody read in October")
+                .containsExactlyInAnyOrder("then −0.06", "then −0.05", "then 0");
+    }
+
+    @Test
     void one_frame_serves_all_and_turning_over_swaps_only_inlet_and_exhaust() {
         shown(Side.GASKET, Theme.LIGHT, 1.0f, FacesWindow.english());
-        MapModel model = Objects.requireNonNull(window.page.panel().map().model());
+        FaceMap model = Objects.requireNonNull(window.page.panel().map().model());
         Rectangle2D room = new Rectangle2D.Double(0, 0, 824, 352);
-        MapPlane straight = new MapPlane(model.face().outline(), model.kind(), FaceTurn.AS_IT_LIES, room);
-        MapPlane over = new MapPlane(model.face().outline(), model.kind(), FaceTurn.AS_IT_LIES.mirror(), room);
-        MapPlane about = new MapPlane(model.face().outline(), model.kind(), FaceTurn.AS_IT_LIES.turn(), room);
+        FacePlane straight = plane(model, FaceTurn.AS_IT_LIES, room);
+        FacePlane over = plane(model, FaceTurn.AS_IT_LIES.mirror(), room);
+        FacePlane about = plane(model, FaceTurn.AS_IT_LIES.turn(), room);
         assertThat(over.x(206)).isEqualTo(straight.x(206));
         assertThat(over.y(148)).isEqualTo(straight.y(176 - 148));
         assertThat(about.x(100)).isEqualTo(straight.x(412 - 100));
         assertThat(about.y(148)).isEqualTo(straight.y(176 - 148));
         assertThat(straight.face(straight.x(123), straight.y(45))).isEqualTo(new Point2D.Double(123, 45));
+    }
+
+    private FacePlane plane(FaceMap map, FaceTurn turn, Rectangle2D room) {
+        FaceOutline outline =
+                window.book.view().facts().of(FaceOutline.class).all().get(0).fact();
+        return new FacePlane(map.edges(), turn.exhaustBelow(outline, FaceKind.GASKET_TO_HEAD), turn.frontLeft(), room);
     }
 
     @ParameterizedTest

@@ -23,6 +23,7 @@ import witnessmark.domain.FaceMethod;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Part;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.faces.FaceInSight;
 import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.logbook.sheets.Prefilled;
@@ -41,6 +42,7 @@ final class FacesWindow implements AutoCloseable {
         throw new IllegalStateException(failure);
     });
     final List<Prefilled> asked = new ArrayList<>();
+    final List<FaceInSight> printed = new ArrayList<>();
     final FacesPage page;
     final BenchPages place;
     final ShellPane pane;
@@ -58,7 +60,8 @@ final class FacesWindow implements AutoCloseable {
                 measures,
                 DayOrder.DAY_FIRST,
                 () -> {},
-                asked::add));
+                asked::add,
+                () -> printed.add(faces().inSight().orElseThrow())));
         place = new BenchPages(
                 new BenchPlace(new BenchContext(
                         book,
@@ -107,6 +110,10 @@ final class FacesWindow implements AutoCloseable {
 
     String part(String mark) {
         return book.view().facts().of(Part.class).named(mark).orElseThrow().id().text();
+    }
+
+    private FacesPage faces() {
+        return page;
     }
 
     FacesWindow choose(String mark) {

@@ -33,6 +33,7 @@ import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.logbook.CopyElsewhere;
@@ -42,6 +43,7 @@ import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.StartLogbook;
 import witnessmark.logbook.calendar.WriteCalendar;
+import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
@@ -125,7 +127,8 @@ final class StartedWindow implements AutoCloseable {
                         SampleBooks.ids(),
                         new WriteSeasonTable(new CsvTableFiles()),
                         new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
-                        new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures))),
+                        new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
+                        new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures))),
                 new StartContext.Copies(
                         new SqliteLogbookFiles(
                                         folder.resolve("data"),
@@ -246,6 +249,12 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> seasonTableToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> faceSheetToWrite(Path suggested) {
+            suggestedName = suggested;
             return Optional.ofNullable(answer);
         }
 

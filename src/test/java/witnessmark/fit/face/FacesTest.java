@@ -197,6 +197,56 @@ class FacesTest {
         assertThat(state(2, at(206, 148, "0.05"))).isEqualTo(State.FIRST_LOOK);
     }
 
+    /** A name apart is the same zone within half the 94 mm from bore to bore, and another beyond. */
+    @Test
+    void a_zone_that_wandered_a_little_is_the_same_one() {
+        LowPoint before = at(206, 148, "0.08");
+        assertThat(state(2, at(246, 148, "0.03"), before)).isEqualTo(State.COMING_BACK);
+        assertThat(state(2, at(266, 148, "0.03"), before)).isEqualTo(State.NEW);
+    }
+
+    /** What was read at the other end of the face since the skim says nothing of this zone: what the skim left does. */
+    @Test
+    void a_zone_comes_back_from_what_was_read_there_and_nowhere_else() {
+        assertThat(from(at(65, 150, "0.02"))).isEqualTo(mm("0.01"));
+        assertThat(from(at(210, 150, "0.02"))).isEqualTo(mm("0.02"));
+    }
+
+    private static Length from(LowPoint sinceSkim) {
+        Findings.Past past = new Findings.Past(
+                List.of(look(at(206, 148, "0.08"))),
+                List.of(look(sinceSkim)),
+                true,
+                mm("0.01"),
+                new Findings.Run(6.0, 12L),
+                mm("0.04"));
+        return Objects.requireNonNull(Findings.of(FACE, look(at(206, 148, "0.03")), past)
+                        .get(0)
+                        .comeback())
+                .from();
+    }
+
+    // How flat
+
+    /** Three readings lie in one plane whatever they are, and readings on a line say nothing across it. */
+    @Test
+    void too_few_readings_or_all_on_a_line_say_nothing_of_flatness() {
+        assertThat(Flatnesses.of(List.of(at(65, 20, "0"), at(347, 20, "0.05"), at(206, 150, "0")), DIAL)
+                        .leastSquares())
+                .isNull();
+        assertThat(Flatnesses.of(
+                                List.of(at(65, 20, "0"), at(159, 20, "0.05"), at(253, 20, "0"), at(347, 20, "0.02")),
+                                DIAL)
+                        .minimumZone())
+                .isNull();
+        assertThat(Flatnesses.of(
+                                List.of(at(65, 20, "0"), at(347, 20, "0"), at(65, 150, "0"), at(347, 150, "0.04")),
+                                DIAL)
+                        .minimumZone())
+                .as("two pairs across each other: half of it, between two planes along both diagonals")
+                .isEqualTo(mm("0.02"));
+    }
+
     /** 0.03 mm in 12 hours is 0.0025 an hour: 0.01 mm are left, 4 hours at that rate. A dial reads to half its step. */
     @Test
     void how_fast_and_until_when_with_what_the_dial_leaves_open() {
@@ -234,6 +284,10 @@ class FacesTest {
         assertThat(Mirrors.suspected(FACE, before, List.of(at(65, 28, "0.07")))).isEmpty();
         assertThat(Mirrors.suspected(FACE, before, List.of(at(206, 88, "0.07"))))
                 .as("in the middle it is the same either way up")
+                .isEmpty();
+        var middle = Zones.of(FACE, List.of(at(206, 100, "0.08")));
+        assertThat(Mirrors.suspected(FACE, middle, List.of(at(206, 100, "0.07"))))
+                .as("met as it is, whatever it would be turned over")
                 .isEmpty();
     }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.Part;
+import witnessmark.domain.PartKind;
 import witnessmark.domain.SkimPass;
 import witnessmark.fit.result.face.Comeback;
 import witnessmark.fit.result.face.FacePlace;
@@ -144,6 +145,45 @@ class SampleFacesTest {
         assertThat(mm(comeback.from())).isEqualTo("0.01"); // what the skim left there
         assertThat(mm(comeback.now())).isEqualTo("0.03");
         assertThat(comeback.cycles()).isEqualTo(24);
+    }
+
+    /** In July the skimmed head is flat: what comes up first is that look, held against the zone it had in May. */
+    @Test
+    void a_face_comes_up_at_its_last_grid_with_the_low_zone_before_it_behind() {
+        FacePage july = page(SampleViews.opening(), "HD-06");
+        LookLine first = july.foremost().orElseThrow();
+        assertThat(first.look().fact().at().day()).isEqualTo(LocalDate.of(2026, 6, 5));
+        assertThat(first.findings()).isEmpty();
+        assertThat(july.behind(first).orElseThrow().look().fact().at().day()).isEqualTo(LocalDate.of(2026, 5, 29));
+        LookLine may = july.behind(first).orElseThrow();
+        assertThat(july.behind(may)).as("nothing before it").isEmpty();
+
+        FacePage winter = page(end, "HD-06");
+        LookLine october = winter.foremost().orElseThrow();
+        assertThat(october.look().fact().at().day()).isEqualTo(LocalDate.of(2026, 10, 26));
+        assertThat(winter.behind(october).orElseThrow().look().id())
+                .isEqualTo(may.look().id());
+    }
+
+    /** HG-06a was clamped between HD-06 and BL-06 from the building of K06 until it boiled over; HD-03 never met it. */
+    @Test
+    void gaskets_that_were_clamped_to_a_face_come_first_among_what_is_laid_over_it() {
+        List<FacePage> all = SeeFaces.all(end);
+        FacePage gasket = page(end, "HG-06a");
+        for (String mark : List.of("HD-06", "BL-06")) {
+            FacePage face = page(end, mark);
+            assertThat(face.against(gasket)).as(mark).isPresent();
+            assertThat(SeeFaces.over(face, all).get(0).part().fact().mark())
+                    .as(mark)
+                    .isEqualTo("HG-06a");
+        }
+        FacePage other = page(end, "HD-03");
+        assertThat(other.against(gasket)).isEmpty();
+        assertThat(SeeFaces.over(other, all))
+                .as("all of them, heads as listed")
+                .hasSameSizeAs(all)
+                .first()
+                .satisfies(page -> assertThat(page.kind()).isEqualTo(PartKind.HEAD));
     }
 
     @Test

@@ -2,6 +2,7 @@ package witnessmark.fit.result.face;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import witnessmark.domain.FaceHole;
 import witnessmark.domain.FaceOutline;
@@ -89,5 +90,13 @@ public record Face(FaceOutline outline, List<FaceHole> holes) {
 
     private static Side side(long off, long middle) {
         return Math.abs(off) <= middle ? Side.MIDDLE : off > 0 ? Side.EXHAUST : Side.INLET;
+    }
+
+    /** What was read at a place, or nearest to it within a quarter of a bore pitch. */
+    public Optional<LowPoint> nearest(LowPoint here, List<LowPoint> read) {
+        double near = pitch().orElse(outline.length().nanometres() / 4) / 4.0;
+        return read.stream()
+                .filter(other -> other.from(here) <= near)
+                .min(Comparator.comparingDouble(other -> other.from(here)));
     }
 }

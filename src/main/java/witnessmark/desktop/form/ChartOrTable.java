@@ -5,8 +5,10 @@ import java.awt.Toolkit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -16,15 +18,14 @@ import witnessmark.chart.ChartTable;
 import witnessmark.chart.Dot;
 import witnessmark.wording.Texts;
 
-/** A chart with the words of the point in hand under it, the same numbers as a table, and what copies it. */
-public final class ChartPane extends JPanel {
+/** A chart, the same numbers as a table in its place when asked for, and both for the clipboard. */
+public final class ChartOrTable extends JPanel {
     private static final String CHART = "chart";
     private static final String TABLE = "table";
     private static final String NOTHING = "nothing";
 
-    private final SheetTools tools;
-    private final Texts texts;
-    private final String remembered;
+    private final transient Texts texts;
+    private final transient UnaryOperator<SheetTable<List<String>>> kept;
     private final ChartView view;
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final CardLayout cards = new CardLayout();
@@ -32,19 +33,24 @@ public final class ChartPane extends JPanel {
     private final JPanel tableRoom = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[fill,grow]"));
     private final JButton toggle;
     private final JButton copy;
+    private transient Optional<Chart> chart = Optional.empty();
     private boolean asTable;
 
     /**
-     * @param remembered under what the columns of its table are remembered
      * @param nothing said where there is no chart
+     * @param kept told each table before it is seen, as to find its columns again
      * @param open told the point whose record is opened
      * @param say told what was done
      */
-    public ChartPane(SheetTools tools, String remembered, String nothing, Consumer<Dot> open, Consumer<String> say) {
+    public ChartOrTable(
+            Texts texts,
+            String nothing,
+            UnaryOperator<SheetTable<List<String>>> kept,
+            Consumer<Dot> open,
+            Consumer<String> say) {
         super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow]0[]"));
-        this.tools = tools;
-        this.texts = tools.texts();
-        this.remembered = remembered;
+        this.texts = texts;
+        this.kept = kept;
         setOpaque(false);
         view = new ChartView(this::read, open);
         toggle = Buttons.link(Caption.of(texts.get("form.chart.asTable")), this::toggle);
@@ -58,18 +64,10 @@ public final class ChartPane extends JPanel {
         add(readout, "growx, wmin 0");
     }
 
-    public void show(Optional<Chart> chart) {
-        copy.setEnabled(chart.isPresent());
-        toggle.setEnabled(chart.isPresent());
-        if (chart.isEmpty()) {
-            view.clear();
-            cards.show(shown, NOTHING);
-            return;
-        }
-        view.show(chart.get());
-        tableRoom.removeAll();
-        tableRoom.add(table(chart.get()), "grow, w 0:0:");
-        turn();
+    /** Shows another chart, or that there is none. */
+    public void show(Optional<Chart> next) {
+        chart = next;
+        load();
     }
 
     /** Shows the numbers in place of the chart, or the chart again. */
@@ -78,17 +76,10 @@ public final class ChartPane extends JPanel {
         Caption caption = Caption.of(texts.get(asTable ? "form.chart.asChart" : "form.chart.asTable"));
         toggle.setText(caption.text());
         toggle.setMnemonic(caption.mnemonic());
-        if (view.drawn() != null) {
-            turn();
-        }
+        load();
     }
 
-    private void turn() {
-        cards.show(shown, asTable ? TABLE : CHART);
-        revalidate();
-    }
-
-    /** Puts the chart on the clipboard, as a picture and as figures. */
+    /** Puts picture and numbers on the clipboard. */
     public void copy(Consumer<String> say) {
         ChartCopy copied = view.copy();
         if (copied != null) {
@@ -101,23 +92,43 @@ public final class ChartPane extends JPanel {
         return view;
     }
 
-    /** What shows the table, and what copies, to stand where the page has room for them. */
-    public List<JButton> buttons() {
-        return List.of(toggle, copy);
+    /** Turns it into a table and back. */
+    public JComponent toggleButton() {
+        return toggle;
     }
 
+    public JComponent copyButton() {
+        return copy;
+    }
+
+    /** The words of the point in hand. */
     public String readout() {
         return readout.getText().strip();
     }
 
-    private SheetTable<List<String>> table(Chart chart) {
-        ChartTable table = chart.table();
+    private void load() {
+        copy.setEnabled(chart.isPresent());
+        toggle.setEnabled(chart.isPresent());
+        if (chart.isEmpty()) {
+            view.clear();
+            cards.show(shown, NOTHING);
+            return;
+        }
+        view.show(chart.get());
+        tableRoom.removeAll();
+        tableRoom.add(table(chart.get()), "grow, w 0:0:");
+        cards.show(shown, asTable ? TABLE : CHART);
+        revalidate();
+    }
+
+    private SheetTable<List<String>> table(Chart of) {
+        ChartTable table = of.table();
         List<Column<List<String>>> columns = IntStream.range(0, table.headings().size())
                 .mapToObj(i -> Column.<List<String>>text(table.headings().get(i), row -> row.get(i))
                         .wide(180)
                         .grow())
                 .toList();
-        SheetTable<List<String>> sheet = new SheetTable<>(chart.finding(), columns, row -> row).with(tools, remembered);
+        SheetTable<List<String>> sheet = kept.apply(new SheetTable<>(of.finding(), columns, row -> row));
         sheet.show(table.rows());
         return sheet;
     }
