@@ -28,6 +28,7 @@ final class AnswersView {
     private List<AnswerLine> shown = List.of();
     private List<String> contradictions = List.of();
     private List<String> asks = List.of();
+    private boolean typed;
     private @Nullable MeasureKind open;
 
     /** What can be done about an answer; puts it under what is told of it. */
@@ -51,7 +52,9 @@ final class AnswersView {
     void show(BenchLines lines) {
         if (!lines.answers().equals(shown)
                 || !lines.contradictions().equals(contradictions)
-                || !lines.asks().equals(asks)) {
+                || !lines.asks().equals(asks)
+                || lines.typed() != typed) {
+            typed = lines.typed();
             asks = lines.asks();
             shown = lines.answers();
             contradictions = lines.contradictions();
@@ -68,7 +71,7 @@ final class AnswersView {
     private void put() {
         sheet.removeAll();
         rows.clear();
-        sheet.add(Lettering.line(texts.get("bench.answers"), Styles.SECTION));
+        sheet.add(Lettering.line(texts.get(typed ? "bench.answers.typed" : "bench.answers"), Styles.SECTION));
         contradictions.forEach(
                 sentence -> sheet.add(Lettering.paragraph(sentence, Styles.STOP), "growx, wmin 0, gaptop 2"));
         asks.forEach(sentence -> sheet.add(note(sentence), "growx, wmin 0, gaptop 2"));

@@ -16,6 +16,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.Measurement;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.fit.Checks;
@@ -124,7 +125,23 @@ public final class SeeBuildSheet {
                                 .filter(entry -> entry.fact().signOff().equals(signed.id()))
                                 .toList(),
                 new StrongerLinks(view).of(build).orElse(null),
-                sheets.pulls(build));
+                sheets.pulls(build),
+                sheets.lacking(build.fact()));
+    }
+
+    /**
+     * A sheet as it would stand with figures that are not written.
+     *
+     * @param changes what would be written, as {@link WriteFigures} makes it
+     */
+    public static SheetPage with(View view, SheetPage page, List<Entry<Measurement>> changes) {
+        BuildSheets sheets = new BuildSheets(view, changes);
+        Sheet sheet = sheets.sheet(page.build());
+        return page.with(
+                sheets.measured(page.build().id()),
+                Checks.of(sheet),
+                Contradictions.of(sheet),
+                sheets.pulls(page.build()));
     }
 
     /** Kinds of figures that ways can be looked for to. */
