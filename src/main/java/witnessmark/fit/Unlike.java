@@ -64,12 +64,14 @@ public final class Unlike {
         long spread = median(
                 neighbours.stream().map(other -> Math.abs(other - middle)).toList());
         long halfWidth = halfWidth(kind, middle);
-        boolean slipped = slipped(middle, figure) && distance > Math.max(SLIP * spread, ALIKE * halfWidth);
+        boolean slipped = slipped(kind, middle, figure) && distance > Math.max(SLIP * spread, ALIKE * halfWidth);
         return slipped || neighbours.size() > 1 && distance > Math.max(FAR * spread, NEAR * halfWidth);
     }
 
-    private static boolean slipped(long known, long figure) {
-        return Math.abs(figure) > Math.abs(known) * SLIP || Math.abs(figure) < Math.abs(known) / SLIP;
+    /** Figures of both signs lie near nothing as often as not. */
+    private static boolean slipped(MeasureKind kind, long known, long figure) {
+        boolean small = Math.abs(figure) < Math.abs(known) / SLIP;
+        return Math.abs(figure) > Math.abs(known) * SLIP || small && !kind.sided();
     }
 
     /** How well it is measured; where nobody says, by what is measured. Common practice, no source. */

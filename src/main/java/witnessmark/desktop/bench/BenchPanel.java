@@ -180,6 +180,10 @@ final class BenchPanel extends JPanel {
         refused.say(List.of(failure), List::of);
     }
 
+    void large(boolean yes) {
+        left.large(yes);
+    }
+
     /** Goes to a field; the sheet comes into view for it. */
     void focus(MeasurePlace place) {
         if (!panes.both() && panes.sideFirst()) {

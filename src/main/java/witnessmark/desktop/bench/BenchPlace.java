@@ -327,12 +327,12 @@ public final class BenchPlace implements Place {
     }
 
     private void small() {
-        inHand.large(false);
+        panel.large(false);
     }
 
     private void large() {
         context.window().go(PlaceId.MEASURING_BENCH);
-        inHand.large(!inHand.isLarge());
+        panel.large(!inHand.isLarge());
     }
 
     /** Finds out which builds have figures typed before the program was started, without reading their sheets. */

@@ -170,6 +170,7 @@ final class InHand {
     /** Shows the same very large, to be read out, or as usual. */
     void large(boolean yes) {
         large = yes;
+        note.keep(yes ? 1 : 2);
         farName.setVisible(yes);
         far.setVisible(yes);
         name.setVisible(!yes);

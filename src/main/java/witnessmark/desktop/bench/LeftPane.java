@@ -44,6 +44,12 @@ final class LeftPane extends JPanel {
         page.fromTop();
     }
 
+    /** Shows the field in hand very large, or as usual; its field on the sheet stays in sight. */
+    void large(boolean yes) {
+        inHand.large(yes);
+        page.toFocus();
+    }
+
     @Override
     public void doLayout() {
         if (getHeight() > 0) {

@@ -51,6 +51,7 @@ final class BuildSheets {
     private final View view;
     private final Facts facts;
     private final Map<Id<Measurement>, Entry<Measurement>> instead = new LinkedHashMap<>();
+    private final Map<Id<Build>, List<Entry<Measurement>>> measured = new HashMap<>();
 
     BuildSheets(View view) {
         this(view, List.of());
@@ -80,6 +81,10 @@ final class BuildSheets {
 
     /** Every measurement of a build up to the day looked at, repeats too, in the order they were taken. */
     List<Entry<Measurement>> measured(Id<Build> build) {
+        return measured.computeIfAbsent(build, this::gather);
+    }
+
+    private List<Entry<Measurement>> gather(Id<Build> build) {
         return Stream.concat(
                         facts.of(Measurement.class).inForce().filter(entry -> !instead.containsKey(entry.id())),
                         instead.values().stream().filter(Entry::inForce))
@@ -134,7 +139,7 @@ final class BuildSheets {
      * What the fasteners of each joint of a build pull with, by the last stage each group was tightened by; the worst
      * first, and of those alike in the order they were tightened.
      */
-    List<Pull> pulls(Entry<Build> build) {
+    List<Pull> pulls(Entry<Build> build, Sheet sheet) {
         Set<Id<PartDesign>> designs = designs(build.fact());
         Map<String, Joint> last = new LinkedHashMap<>();
         facts.of(Joint.class)
@@ -144,7 +149,7 @@ final class BuildSheets {
                         build.id().equals(joint.build()) && view.ledger().asOf().counts(joint.at()))
                 .sorted(Comparator.comparing(Joint::at))
                 .forEach(joint -> last.put(joint.fasteners().code() + " " + joint.which(), joint));
-        Pulls pulls = new Pulls(sheet(build));
+        Pulls pulls = new Pulls(sheet);
         return last.values().stream()
                 .map(joint -> pulls.of(joint, fastener(designs, joint.fasteners())))
                 .sorted(Comparator.comparing(Pull::finding))

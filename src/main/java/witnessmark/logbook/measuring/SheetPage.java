@@ -33,6 +33,7 @@ import witnessmark.fit.result.StrongerLink;
  * @param design of which design
  * @param order every place the sheet asks for, in measuring order
  * @param bounds what a figure may be at each of them
+ * @param designed the figure a design gives there, where one does
  * @param figures every measurement, repeats too, in the order they were taken
  * @param answers the checks, in the order a builder asks
  * @param contradictions figures that cannot all be right
@@ -50,6 +51,7 @@ public record SheetPage(
         EngineDesign design,
         List<MeasurePlace> order,
         Map<MeasurePlace, Bounds> bounds,
+        Map<MeasurePlace, Long> designed,
         List<Entry<Measurement>> figures,
         List<Answer> answers,
         List<Contradiction> contradictions,
@@ -62,6 +64,7 @@ public record SheetPage(
     public SheetPage {
         order = List.copyOf(order);
         bounds = Map.copyOf(bounds);
+        designed = Map.copyOf(designed);
         figures = List.copyOf(figures);
         answers = List.copyOf(answers);
         contradictions = List.copyOf(contradictions);
@@ -90,6 +93,7 @@ public record SheetPage(
                 design,
                 order,
                 bounds,
+                designed,
                 figures,
                 answers,
                 found,

@@ -111,12 +111,14 @@ public final class WriteFigures {
                 known.isEmpty() ? null : known.get(known.size() - 1));
     }
 
-    /** Figures of the same kind on this sheet that should be like the one at a place. */
+    /** Figures of the same kind that should be like the one at a place: on this sheet, and as designed. */
     private static List<Long> neighbours(SheetPage page, MeasurePlace place) {
-        return page.figures().stream()
-                .map(Entry::fact)
-                .filter(figure -> figure.inUse() && isNeighbour(place, figure.place()))
-                .map(Measurement::value)
+        return Stream.concat(
+                        Optional.ofNullable(page.designed().get(place)).stream(),
+                        page.figures().stream()
+                                .map(Entry::fact)
+                                .filter(figure -> figure.inUse() && isNeighbour(place, figure.place()))
+                                .map(Measurement::value))
                 .toList();
     }
 
