@@ -84,9 +84,14 @@ public final class SheetBench {
                 page,
                 page.order().get(0),
                 "85",
-                new WriteFigures.Setting(null, null, HowStood.NOT_SAID, view.ledger().asOf().last(), "TE"));
-        time("a build's sheet", () -> SeeBuildSheet.of(view, open).orElseThrow().order().size());
-        time("the same with what is typed", () -> SeeBuildSheet.with(view, page, typed).measured());
+                new WriteFigures.Setting(
+                        null, null, HowStood.NOT_SAID, view.ledger().asOf().last(), "TE"));
+        time(
+                "a build's sheet",
+                () -> SeeBuildSheet.of(view, open).orElseThrow().order().size());
+        time(
+                "the same with what is typed",
+                () -> SeeBuildSheet.with(view, page, typed).measured());
         time("every build to choose from", () -> SeeBuildSheet.all(view).size());
         time(
                 "the build of an engine measured last",
@@ -99,8 +104,10 @@ public final class SheetBench {
                 "reading what is typed on the page of a build",
                 () -> work.read(new BuildDraft(engine, open, Map.of())).found().size());
         Map<BuildField, String> closing = Map.of(
-                BuildField.of(BuildField.Name.CLOSED), view.day().toString(),
-                BuildField.of(BuildField.Name.SIGNED), "CC");
+                BuildField.of(BuildField.Name.CLOSED),
+                view.day().toString(),
+                BuildField.of(BuildField.Name.SIGNED),
+                "CC");
         time(
                 "the same with its closing and who signs",
                 () -> work.read(new BuildDraft(engine, open, closing)).found().size());

@@ -37,6 +37,23 @@ final class BenchModel {
      */
     record Entered(String text, How how) {}
 
+    /**
+     * All that what is said of a field depends on.
+     *
+     * @param typed the sheet with what is typed elsewhere
+     * @param left whether the field was left with it
+     */
+    record Basis(SheetPage page, SheetPage typed, @Nullable Entered entered, boolean left) {
+        /** Whether it is the same; sheets are, only where nothing came between. */
+        boolean is(@Nullable Basis other) {
+            return other != null
+                    && page == other.page
+                    && typed == other.typed
+                    && left == other.left
+                    && Objects.equals(entered, other.entered);
+        }
+    }
+
     BenchModel(SheetPage page, How how, Hows hows) {
         this.page = page;
         this.hows = hows;
@@ -117,6 +134,10 @@ final class BenchModel {
         return left.contains(place);
     }
 
+    Basis basis(MeasurePlace place) {
+        return new Basis(page, typed(), entered.get(place), left.contains(place));
+    }
+
     /** What is typed there and not written; empty where a figure is taken back. */
     Optional<Entered> entered(MeasurePlace place) {
         return Optional.ofNullable(entered.get(place))
@@ -180,14 +201,20 @@ final class BenchModel {
 
     /** The places that were left with what cannot be read or is doubtful, in measuring order, the former first. */
     List<MeasurePlace> needLook() {
-        List<MeasurePlace> look =
-                new ArrayList<>(stopped().stream().filter(left::contains).toList());
-        page.order().stream()
-                .filter(place -> left.contains(place) && !look.contains(place))
-                .filter(place -> entered(place)
-                        .filter(typed -> read(place, typed.text()).doubts().contains(WriteFigures.Doubt.UNLIKE_OTHERS))
-                        .isPresent())
-                .forEach(look::add);
+        List<MeasurePlace> look = new ArrayList<>();
+        List<MeasurePlace> unlike = new ArrayList<>();
+        for (MeasurePlace place : page.order()) {
+            Entered typed = left.contains(place) ? entered(place).orElse(null) : null;
+            if (typed != null) {
+                WriteFigures.Understood read = read(place, typed.text());
+                if (read.parts() == null || !hows.reads(typed.how())) {
+                    look.add(place);
+                } else if (read.doubts().contains(WriteFigures.Doubt.UNLIKE_OTHERS)) {
+                    unlike.add(place);
+                }
+            }
+        }
+        look.addAll(unlike);
         return look;
     }
 

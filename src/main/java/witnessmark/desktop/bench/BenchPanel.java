@@ -8,6 +8,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormFoot;
@@ -37,6 +38,7 @@ final class BenchPanel extends JPanel {
     private final ScrollPage sidePage;
     private final TwoPanes panes;
     private String build = "";
+    private @Nullable BenchLines shown;
     private final transient SpeedSide speed;
 
     /**
@@ -143,6 +145,10 @@ final class BenchPanel extends JPanel {
 
     /** How it stands, on the same sheet. */
     void lines(BenchLines lines) {
+        if (lines == shown) {
+            return;
+        }
+        shown = lines;
         head.show(lines);
         grids.lacking(lines.lacking());
         answers.show(lines);

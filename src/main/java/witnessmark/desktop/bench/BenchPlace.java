@@ -194,8 +194,10 @@ public final class BenchPlace implements Place {
         BenchModel model = now.model();
         panel.grids().fill(field -> {
             MeasurePlace place = field.cell().place();
-            field.load(model.text(place));
-            field.stand(figures.stand(model, place), figures.say(model, place));
+            if (field.isNews(model.basis(place))) {
+                field.load(model.text(place));
+                field.stand(figures.stand(model, place), figures.say(model, place));
+            }
         });
         BenchLines written = shown;
         if (written != null) {

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -206,19 +205,14 @@ final class GridsView {
     private final class MeasuringOrder extends ContainerOrderFocusTraversalPolicy {
         @Override
         protected boolean accept(@Nullable Component component) {
-            return (component instanceof FigureField || component instanceof JButton) && super.accept(component);
+            return component instanceof FigureField && super.accept(component);
         }
 
         /** Who comes from what holds for the figures goes on where he was. */
         @Override
         public @Nullable Component getDefaultComponent(Container sheet) {
             FigureField last = inHand;
-            return last != null && last.isShowing()
-                    ? last
-                    : fields.values().stream()
-                            .filter(FigureField::isShowing)
-                            .findFirst()
-                            .orElse(null);
+            return last != null && last.isShowing() ? last : super.getDefaultComponent(sheet);
         }
     }
 }

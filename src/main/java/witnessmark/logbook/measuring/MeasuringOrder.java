@@ -134,10 +134,7 @@ final class MeasuringOrder {
         Table<Engine> engines = view.facts().of(Engine.class);
         Id<EngineDesign> wanted = engines.get(build.fact().engine()).design();
         Set<Id<Build>> builds = new HashSet<>();
-        view.facts()
-                .of(Build.class)
-                .all()
-                .stream()
+        view.facts().of(Build.class).all().stream()
                 .filter(each -> engines.get(each.fact().engine()).design().equals(wanted))
                 .forEach(each -> builds.add(each.id()));
         return view.facts()
