@@ -83,7 +83,8 @@ final class BenchHead extends JPanel {
     @Override
     public void doLayout() {
         int beside = UIScale.scale(CHOICE + MARK + 3 * GAP) + buttons.getPreferredSize().width;
-        int words = Math.max(headline.getPreferredSize().width, signed.getPreferredSize().width);
+        int whole = headline.getPreferredSize().width;
+        int words = Math.max(whole, signed.getPreferredSize().width * 2 / 3); // who signed it may be cut
         boolean cut = getWidth() > 0 && beside + words > getWidth();
         if (cut != inTwoRows) {
             place(cut);

@@ -59,31 +59,6 @@ class SheetsInTheWindowTest {
         }
     }
 
-    /** Before anything is typed: a bare figure is in the unit at the edge of its field. */
-    @Test
-    void figures_of_fasteners_and_of_the_fit_at_speed_show_their_unit_beside_the_empty_field() {
-        try (SheetsWindow window = open(Texts.in(Locale.UK))) {
-            window.open("write_fastener");
-            window.awaitIdle();
-            window.lay(1366, 768);
-            for (String field : List.of(
-                    "Peak gas pressure, bar",
-                    "Nominal diameter, mm",
-                    "Pull the maker names, kN",
-                    "Diameter that stretches, mm",
-                    "Length that stretches, mm",
-                    "Proof load, kN")) {
-                assertThat(window.ui().field(field).getText()).as(field).isEmpty();
-            }
-            window.open("write_speed_figures");
-            window.awaitIdle();
-            window.lay(1366, 768);
-            for (String field : List.of("Block, hot, °C", "Pistons, revved cold, °C", "To be left at speed, mm")) {
-                assertThat(window.ui().field(field).getText()).as(field).isEmpty();
-            }
-        }
-    }
-
     @Test
     void a_stopped_save_keeps_what_was_typed_and_names_the_field() {
         try (SheetsWindow window = open(Texts.in(Locale.UK))) {
