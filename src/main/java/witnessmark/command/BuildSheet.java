@@ -13,9 +13,9 @@ import picocli.CommandLine.Parameters;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
-import witnessmark.domain.FitVerdict;
 import witnessmark.domain.Id;
 import witnessmark.domain.SignOff;
+import witnessmark.fit.result.SheetCounts;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
@@ -94,8 +94,7 @@ final class BuildSheet implements Callable<Integer> {
                         page.engine().fact().number(),
                         page.build().fact().number(),
                         tools.measures().date(page.build().fact().opened().day())));
-        answer.line(words.headline(
-                page.leftOpen(FitVerdict.OUTSIDE), page.leftOpen(FitVerdict.NOT_MEASURED), page.acceptedFigures()));
+        answer.line(words.headline(page.counts()));
         page.accepted()
                 .forEach(each -> answer.line(tools.texts()
                         .get("fit.accepted", each.fact().what(), each.fact().why())));
@@ -107,13 +106,15 @@ final class BuildSheet implements Callable<Integer> {
     }
 
     private ObjectNode asJson(Answer answer, View view, SheetPage page) {
+        SheetCounts counts = page.counts();
         ObjectNode root = answer.node()
                 .put("asOf", view.day().toString())
                 .put("engine", page.engine().fact().number())
                 .put("build", page.build().fact().number())
-                .put("outside", page.leftOpen(FitVerdict.OUTSIDE))
-                .put("notMeasured", page.leftOpen(FitVerdict.NOT_MEASURED))
-                .put("accepted", page.acceptedFigures());
+                .put("outside", counts.outside())
+                .put("notMeasured", counts.missing())
+                .put("accepted", counts.accepted())
+                .put("acceptedNotMeasured", counts.acceptedUnmeasured());
         Entry<SignOff> signed = page.signed();
         if (signed != null) {
             root.put("signedBy", signed.fact().by()).put("second", signed.fact().second());

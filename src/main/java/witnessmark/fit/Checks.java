@@ -5,7 +5,6 @@ import java.util.List;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.fit.result.Answer;
-import witnessmark.fit.result.Check;
 
 /** Everything that is worked out of a build sheet at rest. */
 public final class Checks {
@@ -21,7 +20,7 @@ public final class Checks {
         answers.addAll(new BearingChecks(sheet).all());
         answers.add(masses(sheet));
         answers.addAll(new MeasuredChecks(sheet).all());
-        return answers.stream().filter(Checks::asked).toList();
+        return answers.stream().filter(Checks::told).toList();
     }
 
     private static Answer masses(Sheet sheet) {
@@ -32,14 +31,14 @@ public final class Checks {
                 null);
     }
 
-    /** Whether anybody measured for it or set a limit: what nobody asks for is not called missing. */
-    private static boolean asked(Answer answer) {
-        return answer.checks().stream().anyMatch(check -> check.value() != null || limited(check));
-    }
-
-    /** A limit somebody set, not only what the trade holds to. */
-    private static boolean limited(Check check) {
-        return check.bounds().least() != null && check.bounds().least().rank() != null
-                || check.bounds().most() != null && check.bounds().most().rank() != null;
+    /**
+     * Whether it is told: asked for, or measured as it is and held against what the trade holds to, so that what is left
+     * empty on the sheet is told too.
+     */
+    private static boolean told(Answer answer) {
+        return answer.asked()
+                || !answer.kind().workedOut()
+                        && answer.checks().stream()
+                                .anyMatch(check -> check.bounds().any());
     }
 }

@@ -34,6 +34,7 @@ public final class BuildPageWords {
     private final ReasonWords reasons;
     private final StandWords stands;
     private final MeasureWords figures;
+    private final FitWords fit;
 
     public BuildPageWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -43,6 +44,7 @@ public final class BuildPageWords {
         this.reasons = new ReasonWords(texts, measures);
         this.stands = new StandWords(texts, measures);
         this.figures = new MeasureWords(texts, measures);
+        this.fit = new FitWords(texts, measures);
     }
 
     /** "K05, build 3". */
@@ -77,9 +79,28 @@ public final class BuildPageWords {
                 : texts.get("builds.signed.one", day, signed.by());
     }
 
-    /** "5 things still open". */
+    /** "5 things and 64 figures still open": the figures as the build sheet counts them. */
     public String open(List<BuildGap> gaps) {
-        return gaps.isEmpty() ? texts.get("builds.open.none") : texts.get("builds.open.count", gaps.size());
+        if (gaps.isEmpty()) {
+            return texts.get("builds.open.none");
+        }
+        long things = gaps.stream().filter(gap -> !ofSheet(gap)).count();
+        int figures = gaps.stream()
+                .filter(BuildPageWords::ofSheet)
+                .mapToInt(BuildGap::count)
+                .sum();
+        if (things == 0 || figures == 0) {
+            return texts.get(things == 0 ? "builds.open.figures" : "builds.open.count", things + figures);
+        }
+        return texts.get("builds.open.both", things, figures);
+    }
+
+    private static boolean ofSheet(BuildGap gap) {
+        return gap.kind() == BuildGap.Kind.OUTSIDE || gap.kind() == BuildGap.Kind.NOT_MEASURED;
+    }
+
+    private String figures(BuildGap gap) {
+        return gap.kind() == BuildGap.Kind.OUTSIDE ? fit.outside(gap.count()) : fit.missing(gap.count());
     }
 
     /** One thing that is open. */
@@ -89,6 +110,9 @@ public final class BuildPageWords {
         JointGroup joint = gap.joint();
         if (joint != null) {
             return texts.get(key, group(joint.fasteners(), joint.which()));
+        }
+        if (ofSheet(gap)) {
+            return texts.get("builds.gap.sheet", figures(gap));
         }
         if (at == null) {
             return texts.get(key, gap.count());

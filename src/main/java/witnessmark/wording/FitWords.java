@@ -23,6 +23,7 @@ import witnessmark.fit.result.Contradiction;
 import witnessmark.fit.result.Given;
 import witnessmark.fit.result.Pattern;
 import witnessmark.fit.result.Proposal;
+import witnessmark.fit.result.SheetCounts;
 import witnessmark.fit.result.StrongerLink;
 import witnessmark.fit.result.Term;
 import witnessmark.fit.result.ToTwenty;
@@ -344,22 +345,35 @@ public final class FitWords {
                 link.worse());
     }
 
-    /** What a sheet comes to, in counts: outside, not measured, accepted. */
-    public String headline(int outside, int missing, int accepted) {
+    /** What a sheet comes to, in counts: outside, not measured, accepted, accepted though not measured. */
+    public String headline(SheetCounts counts) {
         List<String> parts = new ArrayList<>();
-        if (outside > 0) {
-            parts.add(texts.get("fit.headline.outside", outside));
+        if (counts.outside() > 0) {
+            parts.add(outside(counts.outside()));
         }
-        if (missing > 0) {
-            parts.add(texts.get("fit.headline.missing", missing));
+        if (counts.missing() > 0) {
+            parts.add(missing(counts.missing()));
         }
         if (parts.isEmpty()) {
             parts.add(texts.get("fit.headline.clear"));
         }
-        if (accepted > 0) {
-            parts.add(texts.get("fit.headline.accepted", accepted));
+        if (counts.accepted() > 0) {
+            parts.add(texts.get("fit.headline.accepted", counts.accepted()));
+        }
+        if (counts.acceptedUnmeasured() > 0) {
+            parts.add(texts.get("fit.headline.accepted_unmeasured", counts.acceptedUnmeasured()));
         }
         return measures.row(parts);
+    }
+
+    /** {@code 2 figures outside}. */
+    public String outside(int figures) {
+        return texts.get("fit.headline.outside", figures);
+    }
+
+    /** {@code 64 figures not measured}. */
+    public String missing(int figures) {
+        return texts.get("fit.headline.missing", figures);
     }
 
     /** A way to a wanted figure, with what it comes to or what stands against it. */

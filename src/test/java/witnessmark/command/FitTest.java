@@ -38,7 +38,7 @@ class FitTest {
         assertThat(ran.code()).isZero();
         String[] lines = ran.out().split("\\R");
         assertThat(lines[0]).isEqualTo("Engine K05, build 1, opened Wed 14 Jan 2026");
-        assertThat(lines[1]).isEqualTo("Nothing left open, 18 figures accepted as they are");
+        assertThat(lines[1]).isEqualTo("Nothing left open, 2 accepted as they are, 16 accepted unmeasured");
         assertThat(ran.out())
                 .contains("Crown to head, cylinder 1, anti-thrust side: 0.99 mm, 0.01 mm under the least, 1.00 mm"
                         + " (builder, builder sheet of 15 January)")

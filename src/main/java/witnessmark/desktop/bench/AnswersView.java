@@ -1,6 +1,7 @@
 package witnessmark.desktop.bench;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,11 +25,16 @@ final class AnswersView {
     private final Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
     private final Texts texts;
     private final Map<MeasureKind, OpenRow> rows = new EnumMap<>(MeasureKind.class);
+    private final Map<Line, OpenRow> built = new HashMap<>();
     private Ways ways = (line, under) -> {};
     private List<AnswerLine> shown = List.of();
     private List<String> contradictions = List.of();
     private List<String> asks = List.of();
+    private boolean typed;
     private @Nullable MeasureKind open;
+
+    /** What a row shows: one that shows the same is used again. */
+    private record Line(MeasureKind kind, BenchLines.Stand stand) {}
 
     /** What can be done about an answer; puts it under what is told of it. */
     interface Ways {
@@ -51,7 +57,9 @@ final class AnswersView {
     void show(BenchLines lines) {
         if (!lines.answers().equals(shown)
                 || !lines.contradictions().equals(contradictions)
-                || !lines.asks().equals(asks)) {
+                || !lines.asks().equals(asks)
+                || lines.typed() != typed) {
+            typed = lines.typed();
             asks = lines.asks();
             shown = lines.answers();
             contradictions = lines.contradictions();
@@ -68,7 +76,11 @@ final class AnswersView {
     private void put() {
         sheet.removeAll();
         rows.clear();
-        sheet.add(Lettering.line(texts.get("bench.answers"), Styles.SECTION));
+        built.keySet()
+                .retainAll(shown.stream()
+                        .map(line -> new Line(line.kind(), line.stand()))
+                        .toList());
+        sheet.add(Lettering.line(texts.get(typed ? "bench.answers.typed" : "bench.answers"), Styles.SECTION));
         contradictions.forEach(
                 sentence -> sheet.add(Lettering.paragraph(sentence, Styles.STOP), "growx, wmin 0, gaptop 2"));
         asks.forEach(sentence -> sheet.add(note(sentence), "growx, wmin 0, gaptop 2"));
@@ -92,12 +104,8 @@ final class AnswersView {
     }
 
     private void row(AnswerLine line) {
-        BenchLines.Stand stand = line.stand();
-        String about = texts.get("bench.answer.about", stand.word(), stand.sentence());
         sheet.add(new Hairline(), "growx, wmin 0");
-        OpenRow row = new OpenRow("[24!]10[0::,grow,fill]", about, () -> toggle(line.kind()));
-        row.add(Verdicts.mark(stand), "aligny top");
-        row.add(Lettering.through(stand.sentence(), Styles.FIELD_LABEL), "growx, wmin 0");
+        OpenRow row = built.computeIfAbsent(new Line(line.kind(), line.stand()), this::build);
         row.getAccessibleContext()
                 .setAccessibleDescription(texts.get(line.kind() == open ? "bench.answer.close" : "bench.answer.open"));
         rows.put(line.kind(), row);
@@ -105,6 +113,15 @@ final class AnswersView {
         if (line.kind() == open) {
             sheet.add(under(line), "growx, wmin 0, gapleft 34, gapbottom 6");
         }
+    }
+
+    private OpenRow build(Line line) {
+        BenchLines.Stand stand = line.stand();
+        String about = texts.get("bench.answer.about", stand.word(), stand.sentence());
+        OpenRow row = new OpenRow("[24!]10[0::,grow,fill]", about, () -> toggle(line.kind()));
+        row.add(Verdicts.mark(stand), "aligny top");
+        row.add(Lettering.through(stand.sentence(), Styles.FIELD_LABEL), "growx, wmin 0");
+        return row;
     }
 
     private void toggle(MeasureKind kind) {

@@ -15,7 +15,9 @@ import witnessmark.wording.Texts;
  * @param title which engine and which build
  * @param headline what the sheet comes to
  * @param state the mark beside it
- * @param signed by whom it is signed and when, or that nobody signed it
+ * @param signed how many places are measured, by whom it is signed and when, or that nobody signed it
+ * @param typed whether it is with what is typed and not written
+ * @param lacking which parts are not in the engine; empty when all are
  * @param contradictions figures that cannot all be right
  * @param asks what is to be asked before it is signed
  * @param steps what is measured, in measuring order
@@ -28,6 +30,8 @@ record BenchLines(
         String headline,
         SeamState state,
         String signed,
+        boolean typed,
+        String lacking,
         List<String> contradictions,
         List<String> asks,
         List<Step> steps,

@@ -26,6 +26,7 @@ final class BenchModel {
     private final List<Runnable> listeners = new ArrayList<>();
     private final Hows hows;
     private SheetPage page;
+    private @Nullable SheetPage typed;
     private How how;
 
     /**
@@ -35,6 +36,23 @@ final class BenchModel {
      * @param how what was set while it was typed
      */
     record Entered(String text, How how) {}
+
+    /**
+     * All that what is said of a field depends on.
+     *
+     * @param typed the sheet with what is typed elsewhere
+     * @param left whether the field was left with it
+     */
+    record Basis(SheetPage page, SheetPage typed, @Nullable Entered entered, boolean left) {
+        /** Whether it is the same; sheets are, only where nothing came between. */
+        boolean is(@Nullable Basis other) {
+            return other != null
+                    && page == other.page
+                    && typed == other.typed
+                    && left == other.left
+                    && Objects.equals(entered, other.entered);
+        }
+    }
 
     BenchModel(SheetPage page, How how, Hows hows) {
         this.page = page;
@@ -54,8 +72,20 @@ final class BenchModel {
     /** The logbook says something else now; what was typed stays unless it is written just so. */
     void become(SheetPage now) {
         page = now;
-        entered.entrySet()
-                .removeIf(typed -> same(typed.getKey(), typed.getValue().text()));
+        entered.entrySet().removeIf(each -> same(each.getKey(), each.getValue().text()));
+        if (!isDirty()) {
+            typed = null;
+        }
+    }
+
+    /** The sheet as it would stand with what could be read when it was last worked out, else as it is written. */
+    SheetPage typed() {
+        return typed == null || !isDirty() ? page : typed;
+    }
+
+    /** It is worked out how the sheet would stand. */
+    void typed(SheetPage with) {
+        typed = isDirty() ? with : null;
     }
 
     private boolean same(MeasurePlace place, String text) {
@@ -73,7 +103,7 @@ final class BenchModel {
         return typed == null ? written(place) : typed.text();
     }
 
-    /** Something is typed at a place. An empty text takes nothing away: what is written stays. */
+    /** Something is typed at a place. Where a figure is written, an empty text takes it back once that is written. */
     void type(MeasurePlace place, String text) {
         if (text.equals(text(place))) {
             return;
@@ -87,16 +117,15 @@ final class BenchModel {
         tell();
     }
 
-    /**
-     * The field was left: from now on it is told when what stands in it cannot be read. Where it was emptied, what is
-     * written stands in it again.
-     */
+    /** The field was left: from now on it is told when what stands in it cannot be read. */
     void leave(MeasurePlace place) {
-        Entered typed = entered.get(place);
-        if (typed != null && typed.text().isBlank()) {
+        if (!entered.containsKey(place)) {
+            return;
+        }
+        if (!counts(place)) {
             entered.remove(place);
             tell();
-        } else if (typed != null && left.add(place)) {
+        } else if (left.add(place)) {
             tell();
         }
     }
@@ -105,7 +134,11 @@ final class BenchModel {
         return left.contains(place);
     }
 
-    /** What is typed there and not written. */
+    Basis basis(MeasurePlace place) {
+        return new Basis(page, typed(), entered.get(place), left.contains(place));
+    }
+
+    /** What is typed there and not written; empty where a figure is taken back. */
     Optional<Entered> entered(MeasurePlace place) {
         return Optional.ofNullable(entered.get(place))
                 .filter(typed -> !typed.text().isBlank());
@@ -131,14 +164,58 @@ final class BenchModel {
     }
 
     boolean isDirty() {
-        return entered.values().stream().anyMatch(typed -> !typed.text().isBlank());
+        return entered.keySet().stream().anyMatch(this::counts);
     }
 
-    /** What is to be written, in measuring order. */
+    /** Whether what stands at a place is to be written: a figure, or nothing where one is written. */
+    private boolean counts(MeasurePlace place) {
+        Entered typed = entered.get(place);
+        return typed != null && (!typed.text().isBlank() || !written(place).isEmpty());
+    }
+
+    /** What is to be written, in measuring order; an empty text takes a figure back. */
     Map<MeasurePlace, Entered> toWrite() {
         Map<MeasurePlace, Entered> all = new LinkedHashMap<>();
-        page.order().forEach(place -> entered(place).ifPresent(typed -> all.put(place, typed)));
+        page.order().stream()
+                .filter(this::counts)
+                .forEach(place -> all.put(place, Objects.requireNonNull(entered.get(place))));
         return all;
+    }
+
+    /** Whether the figure written at a place is taken back. */
+    boolean takesBack(MeasurePlace place) {
+        return counts(place) && entered(place).isEmpty();
+    }
+
+    /** The same without what cannot be read. */
+    Map<MeasurePlace, Entered> readable() {
+        Map<MeasurePlace, Entered> all = toWrite();
+        stopped().forEach(all::remove);
+        return all;
+    }
+
+    /** What is typed at a place, read; its neighbours are those written and those typed. */
+    WriteFigures.Understood read(MeasurePlace place, String text) {
+        return WriteFigures.read(page, typed(), place, text);
+    }
+
+    /** The places that were left with what cannot be read or is doubtful, in measuring order, the former first. */
+    List<MeasurePlace> needLook() {
+        List<MeasurePlace> look = new ArrayList<>();
+        List<MeasurePlace> unlike = new ArrayList<>();
+        for (MeasurePlace place : page.order()) {
+            Entered typed = left.contains(place) ? entered(place).orElse(null) : null;
+            if (typed != null) {
+                WriteFigures.Understood read = read(place, typed.text());
+                if (read.parts() == null || !hows.reads(typed.how())) {
+                    look.add(place);
+                } else if (read.doubts().contains(WriteFigures.Doubt.UNLIKE_OTHERS)) {
+                    unlike.add(place);
+                }
+            }
+        }
+        look.addAll(unlike);
+        return look;
     }
 
     /** The places at which stands what cannot be read, in measuring order. */
@@ -146,7 +223,7 @@ final class BenchModel {
         return page.order().stream()
                 .filter(place -> entered(place)
                         .filter(typed -> !hows.reads(typed.how())
-                                || WriteFigures.read(page, place, typed.text()).parts() == null)
+                                || read(place, typed.text()).parts() == null)
                         .isPresent())
                 .toList();
     }
@@ -161,6 +238,7 @@ final class BenchModel {
     void written(Map<MeasurePlace, Entered> saved) {
         saved.forEach(entered::remove);
         left.clear();
+        typed = null;
         tell();
     }
 

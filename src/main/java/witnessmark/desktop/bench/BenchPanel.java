@@ -3,12 +3,12 @@ package witnessmark.desktop.bench;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormFoot;
@@ -38,6 +38,7 @@ final class BenchPanel extends JPanel {
     private final ScrollPage sidePage;
     private final TwoPanes panes;
     private String build = "";
+    private @Nullable BenchLines shown;
     private final transient SpeedSide speed;
 
     /**
@@ -62,7 +63,7 @@ final class BenchPanel extends JPanel {
         setOpaque(false);
         head = new BenchHead(texts, chosen, this::turn, print, this::turnToSpeed);
         this.speed = speed;
-        grids = new GridsView(told);
+        grids = new GridsView(texts, told);
         answers = new AnswersView(texts);
         joints = new JointsView(texts);
         empty = Lettering.paragraph(texts.get("bench.empty"), Styles.QUIET_INK);
@@ -70,7 +71,8 @@ final class BenchPanel extends JPanel {
         foot = new FormFoot(List.of(
                 Buttons.plain(Caption.of(texts.get("bench.sign")), sign),
                 Buttons.main(Caption.of(texts.get("bench.save")), Keys.menu(KeyEvent.VK_ENTER), save)));
-        left = new LeftPane(inHand.component(), grids.component(), refused, foot);
+        foot.keepRoom();
+        left = new LeftPane(inHand, grids.component(), refused, foot);
         sidePage = new ScrollPage(side());
         panes = new TwoPanes(left, sidePage);
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", save);
@@ -132,15 +134,31 @@ final class BenchPanel extends JPanel {
                         .filter(choice -> choice.id().equals(lines.build()))
                         .findFirst()
                         .orElse(null));
-        head.show(lines);
         grids.show(lines.steps());
-        answers.show(lines);
-        joints.show(lines.joints());
+        lines(lines);
         if (!lines.build().equals(build)) {
             build = lines.build();
             left.fromTop();
             sidePage.fromTop();
         }
+    }
+
+    /** How it stands, on the same sheet. */
+    void lines(BenchLines lines) {
+        if (lines == shown) {
+            return;
+        }
+        shown = lines;
+        head.show(lines);
+        grids.lacking(lines.lacking());
+        answers.show(lines);
+        joints.show(lines.joints());
+    }
+
+    /** Puts a way to the page of the build where it is looked for. */
+    void leadsTo(String words, Runnable page) {
+        head.leadsTo(Buttons.plain(Caption.of(words), page));
+        grids.leadsTo(Caption.of(words).text(), page);
     }
 
     void failed(String sentence, JButton again) {
@@ -153,16 +171,23 @@ final class BenchPanel extends JPanel {
         foot.setVisible(yes);
     }
 
+    /** A field that needs a look, and why. */
+    record Look(MeasurePlace place, String words) {}
+
     /** What became of what is typed. */
-    void foot(String draft, String failure, List<MeasurePlace> stopped, Function<MeasurePlace, String> name) {
+    void foot(String draft, String failure, List<Look> looks) {
         foot.draft(draft);
         foot.look(
-                texts.get("bench.look", stopped.size()),
+                texts.get("bench.look", looks.size()),
                 rest -> texts.get("bench.look.rest", rest),
-                stopped,
-                name,
-                this::focus);
+                looks,
+                look -> look.words().replace("&", "&&"),
+                look -> focus(look.place()));
         refused.say(List.of(failure), List::of);
+    }
+
+    void large(boolean yes) {
+        left.large(yes);
     }
 
     /** Goes to a field; the sheet comes into view for it. */

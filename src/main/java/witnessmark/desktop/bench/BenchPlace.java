@@ -27,12 +27,9 @@ import witnessmark.desktop.speed.SpeedSide;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
-import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
-import witnessmark.domain.Tool;
-import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.logbook.port.Drafts;
@@ -46,6 +43,7 @@ public final class BenchPlace implements Place {
     private final BenchContext context;
     private final Texts texts;
     private final BenchWords words;
+    private final ReadBench reader;
     private final FigureWords figures;
     private final Hows hows;
     private final Latest reading;
@@ -67,6 +65,7 @@ public final class BenchPlace implements Place {
         this.context = context;
         this.texts = context.texts();
         this.words = new BenchWords(texts, context.measures());
+        this.reader = new ReadBench(context.book(), words);
         this.figures = new FigureWords(texts, context.measures());
         this.hows = new Hows(context.measures().units().temperature());
         this.how = How.by(context.book().who());
@@ -134,7 +133,7 @@ public final class BenchPlace implements Place {
     public void refresh() {
         String asked = wanted;
         Set<String> known = Set.copyOf(builds.keySet());
-        reading.run(texts.get("bench.reading"), () -> read(asked, known), this::show, this::failed);
+        reading.run(texts.get("bench.reading"), () -> reader.read(asked, known), this::show, this::failed);
     }
 
     /** Shows a build, or the open build of an engine, or the one measured last, by the text form of its identity. */
@@ -146,64 +145,15 @@ public final class BenchPlace implements Place {
 
     /** Says what shows the page of a build: told the text of its identity. */
     public void onPage(Consumer<String> page) {
-        panel.head().leadsTo(Buttons.plain(Caption.of(texts.get("builds.page")), () -> {
+        panel.leadsTo(texts.get("builds.page"), () -> {
             String build = wanted;
             if (build != null) {
                 page.accept(build);
             }
-        }));
+        });
     }
 
-    /** What is read. */
-    private record Read(
-            View view,
-            List<BenchLines.Choice> choices,
-            List<Entry<Tool>> tools,
-            @Nullable SheetPage page,
-            @Nullable BenchLines lines,
-            Optional<Drafts.Draft> draft) {}
-
-    /** @param known builds whose drafts are on their sheets already */
-    private Read read(@Nullable String asked, Set<String> known) {
-        View view = context.book().view();
-        List<Entry<Build>> all = SeeBuildSheet.all(view);
-        List<BenchLines.Choice> choices =
-                all.stream().map(build -> words.choice(view, build)).toList();
-        Optional<SheetPage> page = Optional.ofNullable(asked)
-                .flatMap(record -> asked(view, record))
-                .or(() -> all.stream().findFirst())
-                .flatMap(build -> SeeBuildSheet.of(view, build.id()));
-        return new Read(
-                view,
-                choices,
-                view.facts().of(Tool.class).inForce().toList(),
-                page.orElse(null),
-                page.map(words::lines).orElse(null),
-                page.map(found -> found.build().id().text())
-                        .filter(id -> !known.contains(id))
-                        .flatMap(id -> context.book().logbook().drafts().find(OnBench.FORM, id)));
-    }
-
-    private static Optional<Entry<Build>> asked(View view, String record) {
-        return view.facts()
-                .of(Build.class)
-                .find(Id.<Build>parse(record))
-                .or(() -> view.facts()
-                        .of(Engine.class)
-                        .find(Id.<Engine>parse(record))
-                        .flatMap(engine -> ofEngine(view, engine.id())));
-    }
-
-    /** The build of an engine that is open, else the one measured last. */
-    private static Optional<Entry<Build>> ofEngine(View view, Id<Engine> engine) {
-        return SeeBuildSheet.all(view).stream()
-                .filter(build ->
-                        build.fact().engine().equals(engine) && build.fact().closed() == null)
-                .findFirst()
-                .or(() -> SeeBuildSheet.build(view, engine, null));
-    }
-
-    private void show(Read read) {
+    private void show(ReadBench.Read read) {
         context.window()
                 .heading(
                         PlaceId.MEASURING_BENCH,
@@ -223,11 +173,12 @@ public final class BenchPlace implements Place {
         bench = now;
         inHand.tools(read.tools());
         boolean editable = !read.view().readOnly();
-        panel.show(read.choices(), lines);
+        panel.show(read.choices(), now.lines(lines));
         speed.show(page.build().id());
         panel.editable(editable);
         inHand.editable(editable);
         read.draft().ifPresent(now::restore);
+        now.workOut();
         fill();
         if (arriving && other) {
             arriving = false;
@@ -236,7 +187,7 @@ public final class BenchPlace implements Place {
     }
 
     private OnBench onBench(BenchLines lines, SheetPage page) {
-        return new OnBench(context, lines.title(), new BenchModel(page, how, hows), hows, new OnScreen());
+        return new OnBench(context, lines.title(), new BenchModel(page, how, hows), hows, words, new OnScreen());
     }
 
     /** Everything that is said of what is typed. */
@@ -248,14 +199,21 @@ public final class BenchPlace implements Place {
         BenchModel model = now.model();
         panel.grids().fill(field -> {
             MeasurePlace place = field.cell().place();
-            field.load(model.text(place));
-            field.stand(figures.stand(model, place), figures.say(model, place));
+            if (field.isNews(model.basis(place))) {
+                field.load(model.text(place));
+                field.stand(figures.stand(model, place), figures.say(model, place));
+            }
         });
+        BenchLines written = shown;
+        if (written != null) {
+            panel.lines(now.lines(written));
+        }
         panel.foot(
                 now.draftLine(),
                 now.failure(),
-                model.stopped().stream().filter(model::wasLeft).toList(),
-                figures::name);
+                model.needLook().stream()
+                        .map(place -> new BenchPanel.Look(place, figures.look(model, place)))
+                        .toList());
         panel.grids()
                 .inHand()
                 .ifPresentOrElse(
@@ -304,7 +262,8 @@ public final class BenchPlace implements Place {
             under.add(
                     Buttons.plain(
                             Caption.of(texts.get("bench.accept")),
-                            () -> context.write().accept(accept)),
+                            () -> whenWritten(
+                                    "bench.accept.first", () -> context.write().accept(accept))),
                     "growx 0, gaptop 4");
         }
         AnswerLine.Wanted wanted = line.wanted();
@@ -335,11 +294,17 @@ public final class BenchPlace implements Place {
         if (now == null || context.book().view().readOnly()) {
             return;
         }
-        if (now.model().isDirty()) {
-            context.window().say(texts.get("bench.sign.first"));
-            return;
+        Id<Build> build = now.model().page().build().id();
+        whenWritten("bench.sign.first", () -> context.write().accept(Prefilled.signing(build)));
+    }
+
+    /** What goes by what is written waits until that is. */
+    private void whenWritten(String first, Runnable then) {
+        if (bench().model().isDirty()) {
+            context.window().say(texts.get(first));
+        } else {
+            then.run();
         }
-        context.write().accept(Prefilled.signing(now.model().page().build().id()));
     }
 
     /** What is written is printed; what is typed first has to be, unless the day is only looked at. */
@@ -369,12 +334,12 @@ public final class BenchPlace implements Place {
     }
 
     private void small() {
-        inHand.large(false);
+        panel.large(false);
     }
 
     private void large() {
         context.window().go(PlaceId.MEASURING_BENCH);
-        inHand.large(!inHand.isLarge());
+        panel.large(!inHand.isLarge());
     }
 
     /** Finds out which builds have figures typed before the program was started, without reading their sheets. */
@@ -434,8 +399,7 @@ public final class BenchPlace implements Place {
         public void left(MeasurePlace place) {
             OnBench now = bench;
             if (now != null) {
-                now.left();
-                now.model().leave(place);
+                now.left(place);
             }
         }
 

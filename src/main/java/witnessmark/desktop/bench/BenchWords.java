@@ -5,15 +5,18 @@ import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
-import witnessmark.domain.FitVerdict;
 import witnessmark.fit.result.Pull;
+import witnessmark.fit.result.SheetCounts;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.wording.BuildWords;
+import witnessmark.wording.FitMarks;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.PullWords;
+import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /** Words a build sheet. The same answer always gives the same lines. */
@@ -21,6 +24,7 @@ final class BenchWords {
     private final Texts texts;
     private final Measures measures;
     private final FitWords fit;
+    private final RecordWords records;
     private final BuildWords builds;
     private final GridWords grids;
     private final AnswerWords answers;
@@ -31,6 +35,7 @@ final class BenchWords {
         this.measures = measures;
         this.fit = new FitWords(texts, measures);
         this.builds = new BuildWords(texts, measures);
+        this.records = new RecordWords(texts);
         Verdicts verdicts = new Verdicts(texts, fit);
         this.grids = new GridWords(texts, measures, fit);
         this.pulls = new PullWords(texts, measures);
@@ -54,20 +59,38 @@ final class BenchWords {
                                 measures.date(build.closed().day())));
     }
 
+    /** How it stands as it is written. */
     BenchLines lines(SheetPage page) {
-        int outside = page.leftOpen(FitVerdict.OUTSIDE);
-        int missing = page.leftOpen(FitVerdict.NOT_MEASURED);
-        int accepted = page.acceptedFigures();
+        return lines(page, false);
+    }
+
+    /** How it would stand with what is typed. */
+    BenchLines typed(SheetPage page) {
+        return lines(page, true);
+    }
+
+    private BenchLines lines(SheetPage page, boolean typed) {
+        SheetCounts counts = page.counts();
         return new BenchLines(
                 page.build().id().text(),
                 builds.name(page.engine().fact(), page.build().fact()),
-                fit.headline(outside, missing, accepted),
-                outside > 0 || !page.contradictions().isEmpty()
-                        ? SeamState.OVER
-                        : missing > 0 ? SeamState.NOT_KNOWN : accepted > 0 ? SeamState.RUN_ON : SeamState.WITHIN,
-                builds.signed(
-                        page.signed() == null ? null : page.signed().fact(),
-                        page.build().fact()),
+                typed ? texts.get("bench.typed", fit.headline(counts)) : fit.headline(counts),
+                state(page, counts),
+                texts.get(
+                        "bench.under",
+                        page.measured(),
+                        page.order().size(),
+                        builds.signed(
+                                page.signed() == null ? null : page.signed().fact(),
+                                page.build().fact())),
+                typed,
+                page.lacking().isEmpty()
+                        ? ""
+                        : texts.get(
+                                "bench.lacking",
+                                measures.row(page.lacking().stream()
+                                        .map(records::word)
+                                        .toList())),
                 page.contradictions().stream().map(fit::contradiction).toList(),
                 page.strongerLink() == null ? List.of() : List.of(fit.strongerLink(page.strongerLink())),
                 grids.steps(page),
@@ -75,16 +98,23 @@ final class BenchWords {
                 page.pulls().stream().map(this::joint).toList());
     }
 
+    private static SeamState state(SheetPage page, SheetCounts counts) {
+        if (counts.outside() > 0 || !page.contradictions().isEmpty()) {
+            return SeamState.OVER;
+        }
+        if (counts.missing() > 0) {
+            return SeamState.NOT_KNOWN;
+        }
+        return counts.accepted() > 0
+                ? SeamState.RUN_ON
+                : counts.acceptedUnmeasured() > 0 ? SeamState.NOT_KNOWN : SeamState.WITHIN;
+    }
+
     private BenchLines.JointLine joint(Pull pull) {
-        SeamState state = switch (pull.finding()) {
-            case OPENS, PAST_PROOF -> SeamState.OVER;
-            case MAY_OPEN, MAY_PASS_PROOF -> SeamState.DUE;
-            case NOTHING_AGAINST -> SeamState.WITHIN;
-            case NOT_KNOWN -> SeamState.NOT_KNOWN;
-            case NOTHING_TO_HOLD_AGAINST -> null;
-        };
+        MarkState mark = FitMarks.of(pull.finding());
         return new BenchLines.JointLine(
-                new BenchLines.Stand(state, pulls.finding(pull.finding()), pulls.sentence(pull)),
+                new BenchLines.Stand(
+                        mark == null ? null : SeamState.of(mark), pulls.finding(pull.finding()), pulls.sentence(pull)),
                 pulls.column(pull),
                 pulls.lacks(pull));
     }

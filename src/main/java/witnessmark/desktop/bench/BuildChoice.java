@@ -1,6 +1,7 @@
 package witnessmark.desktop.bench;
 
 import java.awt.Component;
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.DefaultComboBoxModel;
@@ -11,6 +12,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.wording.Texts;
 
@@ -30,7 +32,8 @@ final class BuildChoice extends JPanel {
         combo.setMaximumRowCount(ROWS);
         combo.setMinimumSize(new java.awt.Dimension(0, 0));
         combo.getAccessibleContext().setAccessibleName(texts.get("bench.build.choose"));
-        combo.setToolTipText(texts.get("bench.build.choose"));
+        combo.setToolTipText(
+                texts.get("bench.tip", texts.get("bench.build.choose"), Keys.words(Keys.alt(KeyEvent.VK_B))));
         FormKeys.enterMovesOn(combo);
         combo.addActionListener(e -> {
             int at = combo.getSelectedIndex();

@@ -15,6 +15,7 @@ final class FigureField extends JTextField {
 
     private final BenchLines.Cell cell;
     private final transient TextUndo undo;
+    private transient BenchModel.@Nullable Basis told;
     private @Nullable SeamState state;
 
     FigureField(BenchLines.Cell cell) {
@@ -39,6 +40,13 @@ final class FigureField extends JTextField {
             setText(text);
             undo.clear();
         }
+    }
+
+    /** Whether something else is to be said of it than was; from now on this is said. */
+    boolean isNews(BenchModel.Basis now) {
+        boolean news = !now.is(told);
+        told = now;
+        return news;
     }
 
     /** Shows how what stands there stands, and tells screen readers. */

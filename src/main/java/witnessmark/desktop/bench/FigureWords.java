@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.NoteLine;
+import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Entry;
 import witnessmark.domain.HowStood;
 import witnessmark.domain.MeasureKind;
@@ -77,24 +78,26 @@ final class FigureWords {
                             model.hows().example(how)));
         }
         if (typed.isPresent()) {
-            return say(model.page(), place, typed.get().text(), model.wasLeft(place));
+            return say(model, place, typed.get().text());
         }
         Optional<Measurement> written = model.page().figure(place);
         if (written.isEmpty()) {
             return new Say(NoteLine.Level.NOTE, texts.get("bench.say.nothing"));
         }
         String echo = understood(place.kind(), written.get().value());
-        return new Say(
-                NoteLine.Level.NOTE,
-                model.text(place).isBlank() ? texts.get("bench.say.stays", echo) : join(echo, stands(model, place)));
+        return model.takesBack(place)
+                ? new Say(
+                        NoteLine.Level.QUERY,
+                        texts.get("bench.say.taken_back", written.get().typed()))
+                : new Say(NoteLine.Level.NOTE, join(echo, stand(model, place).sentence()));
     }
 
-    private Say say(SheetPage page, MeasurePlace place, String text, boolean left) {
-        WriteFigures.Understood read = WriteFigures.read(page, place, text);
+    private Say say(BenchModel model, MeasurePlace place, String text) {
+        WriteFigures.Understood read = model.read(place, text);
         Long parts = read.parts();
         if (parts == null) {
             return new Say(
-                    left ? NoteLine.Level.STOP : NoteLine.Level.NOTE,
+                    model.wasLeft(place) ? NoteLine.Level.STOP : NoteLine.Level.NOTE,
                     texts.get("bench.say.unreadable", text, read.example()));
         }
         String echo = understood(place.kind(), parts);
@@ -114,31 +117,46 @@ final class FigureWords {
         String before = doubts.contains(WriteFigures.Doubt.REPEAT)
                 ? texts.get(
                         "bench.say.repeat",
-                        page.figure(place).map(Measurement::typed).orElse(""))
+                        model.page().figure(place).map(Measurement::typed).orElse(""))
                 : "";
         return new Say(
-                NoteLine.Level.ECHO, join(join(echo, stand(page, place, parts).sentence()), before));
+                NoteLine.Level.ECHO,
+                join(join(echo, stand(model.typed(), place, parts).sentence()), before));
     }
 
     private static String join(String first, String second) {
         return first.isEmpty() || second.isEmpty() ? first + second : first + "; " + second;
     }
 
-    private String stands(BenchModel model, MeasurePlace place) {
-        return stand(model, place).sentence();
-    }
-
-    /** The mark of a field, by what stands in it. */
+    /** The mark of a field, by what stands in it; what was left and cannot be read is not known. */
     BenchLines.Stand stand(BenchModel model, MeasurePlace place) {
+        if (model.takesBack(place)) {
+            return new BenchLines.Stand(null, "", "");
+        }
         Long parts = parts(model, place);
-        return parts == null ? new BenchLines.Stand(null, "", "") : stand(model.page(), place, parts);
+        if (parts == null) {
+            boolean refused = model.entered(place).isPresent() && model.wasLeft(place);
+            return new BenchLines.Stand(refused ? SeamState.NOT_KNOWN : null, "", "");
+        }
+        return stand(model.typed(), place, parts);
     }
 
     private static @Nullable Long parts(BenchModel model, MeasurePlace place) {
         Optional<BenchModel.Entered> typed = model.entered(place);
         return typed.isPresent()
-                ? WriteFigures.read(model.page(), place, typed.get().text()).parts()
+                ? model.read(place, typed.get().text()).parts()
                 : model.page().figure(place).map(Measurement::value).orElse(null);
+    }
+
+    /** Why a field needs a look, short, behind its name: {@code Bore, cylinder 1 (can't read 'abc')}. */
+    String look(BenchModel model, MeasurePlace place) {
+        BenchModel.Entered typed = model.entered(place).orElseThrow();
+        boolean temperature = !model.hows().reads(typed.how());
+        Long parts = parts(model, place);
+        String why = temperature
+                ? texts.get("bench.look.temperature", typed.how().temperature())
+                : texts.get(parts == null ? "bench.look.unreadable" : "bench.look.unlike", typed.text());
+        return texts.get("bench.look.field", name(place), why);
     }
 
     private BenchLines.Stand stand(SheetPage page, MeasurePlace place, long parts) {

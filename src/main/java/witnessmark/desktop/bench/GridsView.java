@@ -13,20 +13,26 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.wording.Texts;
 
 /** The sheet itself: every step with its boxes. Tab goes over the fields in measuring order, wherever they stand. */
 final class GridsView {
     private final Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
     private final Map<MeasurePlace, FigureField> fields = new LinkedHashMap<>();
+    private final JPanel lacks = new JPanel(new MigLayout("insets 0 0 6 0, gap 10 2, fillx", "[0::,grow,fill][]"));
+    private final JTextArea lacking = Lettering.paragraph("", Styles.NOTE);
     private final Told told;
     private List<BenchLines.Step> shown = List.of();
     private boolean editable = true;
@@ -42,8 +48,12 @@ final class GridsView {
         void typed(MeasurePlace place, String text);
     }
 
-    GridsView(Told told) {
+    GridsView(Texts texts, Told told) {
         this.told = told;
+        lacks.setOpaque(false);
+        lacks.add(lacking, "wmin 0");
+        lacks.setVisible(false);
+        sheet.getAccessibleContext().setAccessibleName(texts.get("bench.sheet"));
         sheet.setFocusTraversalPolicyProvider(true);
         sheet.setFocusTraversalPolicy(new MeasuringOrder());
     }
@@ -62,6 +72,7 @@ final class GridsView {
         inHand = null;
         int wide = blocksWidth();
         sheet.removeAll();
+        sheet.add(lacks, "growx, wmin 0");
         for (BenchLines.Step step : steps) {
             sheet.add(Lettering.line(step.heading(), Styles.SECTION), fields.isEmpty() ? "" : "gaptop 10");
             sheet.add(new Hairline(), "growx, wmin 0");
@@ -72,6 +83,17 @@ final class GridsView {
         editable(editable);
         sheet.revalidate();
         sheet.repaint();
+    }
+
+    /** Says which parts are not in the engine; nothing where all are. */
+    void lacking(String sentence) {
+        lacking.setText(sentence);
+        lacks.setVisible(!sentence.isEmpty());
+    }
+
+    /** Puts a way to where they are fitted beside it. */
+    void leadsTo(String words, Runnable page) {
+        lacks.add(Buttons.link(new Caption(words, -1), page), "aligny top");
     }
 
     /** How wide the boxes are laid out now; 0 before they ever were. */

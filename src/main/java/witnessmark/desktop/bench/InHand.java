@@ -1,11 +1,14 @@
 package witnessmark.desktop.bench;
 
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
@@ -28,6 +31,9 @@ import witnessmark.wording.Texts;
  * Or the same so large that it can be read out to somebody who stands at the engine.
  */
 final class InHand {
+    private static final String SETTINGS = "cell 0 3, growx, wmin 0";
+    private static final String PLAN = "aligny center";
+
     private final Texts texts;
     private final FigureWords words;
     private final Sheet sheet = new Sheet("fillx, hidemode 3, insets 8 18 6 18", "[0::,grow,fill][]", "");
@@ -36,7 +42,7 @@ final class InHand {
     private final Plan plan;
     private final JLabel name = Lettering.cutLine("", Styles.SECTION);
     private final JLabel taken = Lettering.cutLine("", Styles.NOTE);
-    private final NoteLine note = new NoteLine();
+    private final NoteLine note = new NoteLine().keep(2);
     private final JPanel repeats = new JPanel(new MigLayout("insets 0, gap 8 0"));
     private final JPanel settings = new JPanel(new MigLayout(
             "insets 0, gap 12 0, fillx", "[0:150:,grow,fill][0:170:,grow,fill][92!,fill][0:130:,grow,fill]"));
@@ -50,6 +56,7 @@ final class InHand {
     private How shown = How.by("");
     private boolean loading;
     private boolean large;
+    private boolean low;
 
     /**
      * @param unit of a bare temperature
@@ -81,17 +88,46 @@ final class InHand {
         settings.add(by, "wmin 0");
         plan = new Plan(texts, words);
         lines.setOpaque(false);
-        lines.add(name, "split 2, wmin 0, growx");
-        lines.add(taken, "wmin 0, growx 0, shrinkprio 200, wrap");
-        lines.add(note, "growx, wmin 0, wrap");
-        lines.add(repeats, "wmin 0, wrap");
-        lines.add(settings, "growx, wmin 0, wrap");
-        lines.add(farName, "growx, wmin 0, wrap");
-        lines.add(far, "growx, wmin 0, wrap");
+        lines.add(name, "cell 0 0, split 2, wmin 0, growx");
+        lines.add(taken, "cell 0 0, wmin 0, growx 0, shrinkprio 200");
+        lines.add(note, "cell 0 1, growx, wmin 0");
+        lines.add(repeats, "cell 0 2, wmin 0");
+        lines.add(settings, SETTINGS);
+        lines.add(farName, "cell 0 4, growx, wmin 0");
+        lines.add(far, "cell 0 5, growx, wmin 0");
         sheet.add(lines, "growx, wmin 0, aligny top");
-        sheet.add(plan, "aligny center");
+        sheet.add(plan, PLAN);
         sheet.getAccessibleContext().setAccessibleName(texts.get("bench.in_hand"));
         large(false);
+    }
+
+    /**
+     * Where there is little height, all but the words goes to where it scrolls with the sheet.
+     *
+     * @param scrolled takes it in
+     */
+    void low(boolean yes, JPanel scrolled) {
+        if (yes == low) {
+            return;
+        }
+        low = yes;
+        Component focused =
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+        scrolled.removeAll();
+        if (yes) {
+            Sheet apart = new Sheet("fillx, hidemode 3, insets 8 18 6 18", "[0::,grow,fill][]", "");
+            apart.add(settings, "growx, wmin 0, aligny center");
+            apart.add(plan, PLAN);
+            scrolled.add(apart);
+        } else {
+            lines.add(settings, SETTINGS);
+            sheet.add(plan, PLAN);
+        }
+        if (focused != null && SwingUtilities.isDescendingFrom(focused, settings)) {
+            focused.requestFocusInWindow(); // it was taken out on the way
+        }
+        sheet.revalidate();
+        scrolled.revalidate();
     }
 
     private void set(Consumer<How> told, How how) {
@@ -134,6 +170,7 @@ final class InHand {
     /** Shows the same very large, to be read out, or as usual. */
     void large(boolean yes) {
         large = yes;
+        note.keep(yes ? 1 : 2);
         farName.setVisible(yes);
         far.setVisible(yes);
         name.setVisible(!yes);

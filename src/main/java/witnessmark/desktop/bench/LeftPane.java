@@ -1,5 +1,6 @@
 package witnessmark.desktop.bench;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -8,27 +9,33 @@ import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 
-/** The field in hand above, the sheet scrolling under it, and the foot; where that is too low, all of it scrolls. */
+/**
+ * The field in hand above, the sheet scrolling under it, and the foot. Where that is too low what the figures were taken
+ * with and the foot scroll with the sheet; the field in hand and what was understood stay in sight.
+ */
 final class LeftPane extends JPanel {
+    /** From this height on, in unscaled pixels, what the figures are taken with stands above the sheet. */
+    private static final int ALL_FROM = 460;
+
+    private final transient InHand inHand;
+    private final JPanel top = new JPanel(new BorderLayout());
     private final ScrollPage page;
-    private final transient FootGivesWay above;
     private final transient FootGivesWay below;
 
-    LeftPane(JComponent inHand, JComponent sheet, NoticeStrip said, JComponent foot) {
+    LeftPane(InHand inHand, JComponent sheet, NoticeStrip said, JComponent foot) {
         super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]8[0::,grow,fill]8[]0[]"));
+        this.inHand = inHand;
         setOpaque(false);
-        JPanel top = new JPanel(new BorderLayout());
         top.setOpaque(false);
         JPanel all = new JPanel(new BorderLayout());
         all.setOpaque(false);
         all.add(top, BorderLayout.NORTH);
         all.add(sheet, BorderLayout.CENTER);
         page = new ScrollPage(all);
-        add(inHand, "cell 0 0, growx, wmin 0");
+        add(inHand.component(), "cell 0 0, growx, wmin 0");
         add(page, "cell 0 1, grow, h 0:0:");
         add(said, "cell 0 2, growx, wmin 0");
         add(foot, "cell 0 3, growx, wmin 0");
-        above = new FootGivesWay(this, top::add, inHand, "cell 0 0, growx, wmin 0");
         below = new FootGivesWay(this, page::end, foot, "cell 0 3, growx, wmin 0");
     }
 
@@ -37,9 +44,17 @@ final class LeftPane extends JPanel {
         page.fromTop();
     }
 
+    /** Shows the field in hand very large, or as usual; its field on the sheet stays in sight. */
+    void large(boolean yes) {
+        inHand.large(yes);
+        page.toFocus();
+    }
+
     @Override
     public void doLayout() {
-        above.fit();
+        if (getHeight() > 0) {
+            inHand.low(UIScale.unscale(getHeight()) < ALL_FROM, top);
+        }
         below.fit();
         super.doLayout();
     }

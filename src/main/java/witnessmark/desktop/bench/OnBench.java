@@ -12,6 +12,7 @@ import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.KeptDraft;
 import witnessmark.desktop.form.Refusal;
+import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
@@ -44,6 +45,9 @@ final class OnBench {
     private final WriteFigures writing;
     private final Refusal failure = new Refusal();
     private final Seen seen;
+    private final Latest workingOut;
+    private final BenchWords words;
+    private @Nullable BenchLines tried;
     private boolean working;
 
     /** What is seen of it. */
@@ -59,7 +63,7 @@ final class OnBench {
     }
 
     /** @param title what the build is called */
-    OnBench(BenchContext context, String title, BenchModel model, Hows hows, Seen seen) {
+    OnBench(BenchContext context, String title, BenchModel model, Hows hows, BenchWords words, Seen seen) {
         this.context = context;
         this.texts = context.texts();
         this.problems = new Problems(texts, context.measures());
@@ -67,6 +71,8 @@ final class OnBench {
         this.model = model;
         this.hows = hows;
         this.seen = seen;
+        this.words = words;
+        this.workingOut = new Latest(context.tasks());
         this.writing = new WriteFigures(context.ids());
         this.draft = new KeptDraft(
                 context.book(),
@@ -100,11 +106,14 @@ final class OnBench {
     /** A draft from before the program was started is put on the sheet. */
     void restore(Drafts.Draft kept) {
         draft.found(kept, () -> model.restore(kept.fields()).ifPresent(seen::focus));
+        workOut();
     }
 
     /** The focus left a field. */
-    void left() {
+    void left(MeasurePlace place) {
         draft.now();
+        model.leave(place);
+        workOut();
     }
 
     /** Writes everything that is typed, in one change; where something cannot be read it stops there. */
@@ -127,22 +136,70 @@ final class OnBench {
         }
         draft.hold();
         write(
-                texts.get("bench.save.why", figures.size(), title),
-                texts.get("bench.saved", figures.size(), title),
-                () -> entries(figures),
+                said("bench.save.why", figures),
+                said("bench.saved", figures),
+                () -> entries(page(), figures, now()),
                 () -> {
                     model.written(figures);
                     draft.gone();
                 });
     }
 
-    private List<Entry<Measurement>> entries(Map<MeasurePlace, BenchModel.Entered> figures) {
-        SheetPage now = page();
+    /** How many are written, how many taken back, or both. */
+    private String said(String key, Map<MeasurePlace, BenchModel.Entered> figures) {
+        long back =
+                figures.values().stream().filter(each -> each.text().isBlank()).count();
+        long written = figures.size() - back;
+        return back == 0
+                ? texts.get(key, written, title)
+                : written == 0 ? texts.get(key + ".back", back, title) : texts.get(key + ".both", written, title, back);
+    }
+
+    private List<Entry<Measurement>> entries(SheetPage now, Map<MeasurePlace, BenchModel.Entered> figures, Moment at) {
         List<Entry<Measurement>> entries = new ArrayList<>();
-        Moment at = now();
-        figures.forEach((place, typed) ->
-                entries.addAll(writing.entries(now, place, typed.text(), hows.setting(typed.how(), at))));
+        String because = texts.get("bench.back.because");
+        figures.forEach((place, typed) -> entries.addAll(
+                typed.text().isBlank()
+                        ? WriteFigures.takeBack(now, place, because)
+                        : writing.entries(now, place, typed.text(), hows.setting(typed.how(), at))));
         return entries;
+    }
+
+    /** Works out how the sheet would stand with what can be read of what is typed; nothing is written. */
+    void workOut() {
+        SheetPage written = model.page();
+        Map<MeasurePlace, BenchModel.Entered> figures = model.readable();
+        if (!model.isDirty()) {
+            workingOut.drop();
+            seen.changed();
+            return;
+        }
+        Moment at = now();
+        workingOut.run(
+                texts.get("bench.working_out"),
+                () -> {
+                    SheetPage with = SeeBuildSheet.with(context.book().view(), written, entries(written, figures, at));
+                    return new Tried(written, with, words.typed(with));
+                },
+                this::workedOut,
+                thrown -> LOG.error("how the sheet would stand could not be worked out", thrown));
+    }
+
+    /** What the sheet would stand like, and on which sheet it was tried. */
+    private record Tried(SheetPage on, SheetPage with, BenchLines lines) {}
+
+    private void workedOut(Tried found) {
+        if (found.on() == model.page()) { // else it is written meanwhile
+            model.typed(found.with());
+            tried = found.lines();
+            seen.changed();
+        }
+    }
+
+    /** How it stands with what is typed; as it is written while nothing is, or nothing was worked out yet. */
+    BenchLines lines(BenchLines written) {
+        BenchLines with = tried;
+        return with == null || !model.isDirty() ? written : with;
     }
 
     /** An earlier figure counts again in place of the one that does. */
@@ -199,6 +256,7 @@ final class OnBench {
             return;
         }
         then.run();
+        tried = null;
         model.become(page);
         draft.typed(); // what was typed meanwhile
         context.window().say(done, Caption.of(texts.get("bench.undo")), context.undo());

@@ -1,11 +1,12 @@
 package witnessmark.desktop.bench;
 
-import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.FitVerdict;
 import witnessmark.fit.result.Check;
+import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.measuring.SheetPage;
+import witnessmark.wording.FitMarks;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Texts;
 
@@ -36,18 +37,9 @@ final class Verdicts {
     }
 
     BenchLines.Stand stand(FitVerdict verdict, boolean accepted, String sentence) {
-        SeamState state = state(verdict, accepted);
+        MarkState mark = FitMarks.of(verdict, accepted);
+        SeamState state = mark == null ? null : SeamState.of(mark);
         boolean signed = state == SeamState.RUN_ON || accepted && verdict == FitVerdict.NOT_MEASURED;
         return new BenchLines.Stand(state, signed ? texts.get("bench.accepted") : fit.verdict(verdict), sentence);
-    }
-
-    private static @Nullable SeamState state(FitVerdict verdict, boolean accepted) {
-        return switch (verdict) {
-            case OUTSIDE -> accepted ? SeamState.RUN_ON : SeamState.OVER;
-            case NOT_MEASURED -> SeamState.NOT_KNOWN;
-            case OFF_AIM -> SeamState.DUE;
-            case INSIDE -> SeamState.WITHIN;
-            case NO_LIMIT -> null;
-        };
     }
 }

@@ -29,6 +29,7 @@ import witnessmark.logbook.building.WriteBuildWork;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
+import witnessmark.wording.BuildPageWords;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
@@ -184,7 +185,7 @@ final class BuildInHand {
         }
         List<BuildGap> gaps = model.gaps();
         if (model.asksToClose(gaps)) {
-            failure.broke(texts.get("builds.close.open", gaps.size()));
+            failure.broke(texts.get("builds.close.open", new BuildPageWords(texts, context.measures()).open(gaps)));
             seen.changed();
             return;
         }

@@ -23,12 +23,13 @@ public final class FormFoot extends JPanel {
     private static final int GAP = 8;
     private static final String ROW = "insets 0, gap " + GAP + ", hidemode 3";
 
-    private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6", "[]", "[]"));
+    private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6, aligny center", "[]", "[]"));
     private final JLabel about = Lettering.cutLine("", Styles.NOTE);
     private final JLabel draft = Lettering.cutLine("", Styles.NOTE);
     private final JPanel said =
             new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
     private final JPanel row = new JPanel(new MigLayout(ROW));
+    private boolean keepsRoom;
     private boolean inTwoRows;
     private boolean beside;
     private List<?> shown = List.of();
@@ -90,7 +91,7 @@ public final class FormFoot extends JPanel {
                 ? new MigLayout("insets 0, gap 8, fillx, hidemode 3", "[0::,grow,fill][]", "[32::,center]")
                 : new MigLayout("insets 0, gap 4, fillx, wrap, hidemode 3", "[0::,grow,fill]", "[32::,center]");
         setLayout(layout);
-        layout.addLayoutComponent(look, "span, wmin 0, wrap");
+        layout.addLayoutComponent(look, "span, wmin 0, wrap" + (keepsRoom ? ", h 24!" : ""));
         layout.addLayoutComponent(said, "wmin 0");
         layout.addLayoutComponent(row, next ? "" : "wmin 0, growx 0, alignx right");
     }
@@ -105,6 +106,21 @@ public final class FormFoot extends JPanel {
     public void draft(String line) {
         draft.setText(line.isEmpty() ? " " : line);
         draft.setToolTipText(line.isEmpty() ? null : line);
+    }
+
+    private static JButton link(String words, Runnable goTo) {
+        Caption caption = Caption.of(words);
+        JButton link = Buttons.link(caption, goTo);
+        link.putClientProperty(Lettering.MAY_BE_CUT, true);
+        link.setToolTipText(caption.text());
+        return link;
+    }
+
+    /** Keeps room for the fields that need a look, so that nothing moves when the first of them does. */
+    public void keepRoom() {
+        keepsRoom = true;
+        look.setVisible(true);
+        place(beside);
     }
 
     /**
@@ -122,11 +138,13 @@ public final class FormFoot extends JPanel {
         }
         shown = List.copyOf(fields);
         look.removeAll();
-        look.setVisible(!fields.isEmpty());
-        look.add(Lettering.line(heading, Styles.STOP));
+        look.setVisible(keepsRoom || !fields.isEmpty());
+        if (!fields.isEmpty()) {
+            look.add(Lettering.line(heading, Styles.STOP));
+        }
         int named = fields.size() > NAMED + 1 ? NAMED : fields.size();
         for (F field : fields.subList(0, named)) {
-            look.add(Buttons.link(Caption.of(label.apply(field)), () -> goTo.accept(field)));
+            look.add(link(label.apply(field), () -> goTo.accept(field)), "wmin 0");
         }
         if (named < fields.size()) {
             look.add(Lettering.line(rest.apply(fields.size() - named), Styles.NOTE));

@@ -7,6 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
+import witnessmark.desktop.task.EventThread;
 
 /** Text on a page. Nothing shown through here is ever taken for HTML, whatever people typed. */
 public final class Lettering {
@@ -75,6 +76,16 @@ public final class Lettering {
         @Override
         public boolean contains(int x, int y) {
             return !through && super.contains(x, y);
+        }
+
+        /** Words laid out before their width was known ask for their height once it is. */
+        @Override
+        public void setBounds(int x, int y, int width, int height) {
+            boolean other = width != getWidth();
+            super.setBounds(x, y, width, height);
+            if (other && width > 0 && getPreferredSize().height != height) {
+                EventThread.later(this::revalidate); // what lays this out now calls itself valid when it is done
+            }
         }
 
         @Override

@@ -40,11 +40,19 @@ public final class NoteLine extends JLabel {
 
     private Level level = Level.NOTE;
     private String words = "";
+    private int kept = 1;
 
     public NoteLine() {
         Lettering.plain(this);
         Styles.as(Styles.NOTE, this);
+        setVerticalAlignment(TOP);
         setText(" ");
+    }
+
+    /** Keeps room for so many lines, so that nothing under it moves when more has to be said. */
+    public NoteLine keep(int lines) {
+        kept = lines;
+        return this;
     }
 
     /** Shows the words, outlines the input, and tells screen readers of both. */
@@ -75,12 +83,15 @@ public final class NoteLine extends JLabel {
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(0, super.getMinimumSize().height);
+        return new Dimension(
+                0,
+                super.getMinimumSize().height
+                        + (kept - 1) * getFontMetrics(getFont()).getHeight());
     }
 
     @Override
     public Dimension getPreferredSize() {
-        int more = lines(getWidth()).size() - 1;
+        int more = Math.max(kept, lines(getWidth()).size()) - 1;
         int height = super.getPreferredSize().height;
         return new Dimension(0, height + more * getFontMetrics(getFont()).getHeight());
     }

@@ -67,6 +67,14 @@ public final class ScrollPage extends JScrollPane {
         });
     }
 
+    /** What has the focus comes into view again, once the page has its new height. */
+    public void toFocus() {
+        EventThread.later(() -> {
+            validate();
+            bringIntoView(KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner());
+        });
+    }
+
     /** A table scrolls its own rows into view; a text field only its own text, so that its parent is asked. */
     void bringIntoView(@Nullable Object focused) {
         if (focused instanceof JComponent component

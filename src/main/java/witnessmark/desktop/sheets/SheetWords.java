@@ -39,6 +39,7 @@ import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
+import witnessmark.quantity.typed.MeasureUnit;
 import witnessmark.quantity.typed.Unit;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.JointWords;
@@ -333,6 +334,9 @@ public final class SheetWords {
             case HOURS -> texts.get("sheets.unit.hours");
             case SPEED -> texts.get("sheets.unit.speed");
             case LENGTH -> measures.sign(measures.units().length());
+            case PRESSURE -> measures.sign(measures.units().pressure());
+            case TEMPERATURE -> measures.sign(measures.units().temperature());
+            case FORCE -> MeasureUnit.KILONEWTON.sign();
             default -> ""; // words, days and times
         };
     }

@@ -33,6 +33,20 @@ public record Answer(
         checks = List.copyOf(checks);
     }
 
+    /** Whether anybody measured for it or set a limit: what nobody asks for is not called missing. */
+    public boolean asked() {
+        return checks.stream()
+                .anyMatch(check -> check.value() != null || check.bounds().set());
+    }
+
+    /**
+     * What stays open until it is put right, measured or accepted: what is outside, and what lacks a figure that a limit
+     * asks for. What the trade holds to asks for none as long as nothing of the kind was measured.
+     */
+    public List<Check> open() {
+        return asked() ? checks.stream().filter(Check::leavesOpen).toList() : List.of();
+    }
+
     /** The worst of several verdicts; not measured where there is none. */
     public static FitVerdict worst(List<Check> checks) {
         return checks.stream()

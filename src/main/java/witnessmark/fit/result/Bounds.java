@@ -1,5 +1,8 @@
 package witnessmark.fit.result;
 
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.FitVerdict;
 
@@ -26,6 +29,24 @@ public record Bounds(
     /** Whether there is a limit, not only an aim. */
     public boolean limits() {
         return least != null || most != null;
+    }
+
+    /** Whether somebody set a limit: what the trade holds to has no rank. */
+    public boolean set() {
+        return least != null && least.rank() != null || most != null && most.rank() != null;
+    }
+
+    /** Limits and aims, the least first. */
+    public List<Long> known() {
+        return Stream.of(
+                        least == null ? null : Long.valueOf(least.value()),
+                        most == null ? null : Long.valueOf(most.value()),
+                        aimLeast,
+                        aimMost)
+                .filter(Objects::nonNull)
+                .map(Objects::requireNonNull)
+                .sorted()
+                .toList();
     }
 
     public FitVerdict verdict(long value) {

@@ -47,6 +47,11 @@ public record Check(
                                 .anyMatch(brought -> brought != null && !brought.lacks()));
     }
 
+    /** Whether it is outside its limits, or has limits and lacks a figure to hold against them. */
+    public boolean leavesOpen() {
+        return verdict == FitVerdict.OUTSIDE || verdict == FitVerdict.NOT_MEASURED && bounds.limits();
+    }
+
     /** Whether some of it was not measured but taken as designed or as usual. */
     public boolean restsOnDesign() {
         return terms.stream()

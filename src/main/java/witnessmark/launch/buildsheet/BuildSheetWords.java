@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
-import witnessmark.domain.FitVerdict;
 import witnessmark.domain.SignOff;
 import witnessmark.logbook.measuring.BuildSheetFacts;
 import witnessmark.logbook.measuring.SheetPage;
@@ -61,8 +60,7 @@ public final class BuildSheetWords implements Function<BuildSheetFacts, BuildShe
         Build build = page.build().fact();
         @Nullable SignOff signed = page.signed() == null ? null : page.signed().fact();
         List<String> under = new ArrayList<>();
-        under.add(fit.headline(
-                page.leftOpen(FitVerdict.OUTSIDE), page.leftOpen(FitVerdict.NOT_MEASURED), page.acceptedFigures()));
+        under.add(fit.headline(page.counts()));
         page.contradictions().forEach(found -> under.add(fit.contradiction(found)));
         if (page.strongerLink() != null) {
             under.add(fit.strongerLink(page.strongerLink()));

@@ -13,7 +13,6 @@ import witnessmark.fit.result.Bound;
 import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Pull;
-import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.measuring.Finding;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.logbook.measuring.SinceSigned;
@@ -24,6 +23,7 @@ import witnessmark.report.BuildSheet.Stands;
 import witnessmark.report.BuildSheet.Step;
 import witnessmark.report.BuildSheet.Sum;
 import witnessmark.wording.BuildWords;
+import witnessmark.wording.FitMarks;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.PullWords;
@@ -71,7 +71,7 @@ final class StandsWords {
         boolean adds = shown != null && shown.addsUp();
         FitVerdict verdict = finding.answer().verdict();
         return new Answer(
-                mark(verdict, finding.accepted()),
+                FitMarks.of(verdict, finding.accepted()),
                 finding.accepted() ? texts.get("bench.accepted") : fit.verdict(verdict),
                 fit.answer(finding.answer()),
                 finding.acceptedBy().stream()
@@ -88,15 +88,8 @@ final class StandsWords {
     }
 
     private Answer joint(Pull pull) {
-        MarkState state = switch (pull.finding()) {
-            case OPENS, PAST_PROOF -> MarkState.OVER;
-            case MAY_OPEN, MAY_PASS_PROOF -> MarkState.DUE;
-            case NOTHING_AGAINST -> MarkState.WITHIN;
-            case NOT_KNOWN -> MarkState.NOT_KNOWN;
-            case NOTHING_TO_HOLD_AGAINST -> null;
-        };
         return new Answer(
-                state,
+                FitMarks.of(pull.finding()),
                 pulls.finding(pull.finding()),
                 pulls.sentence(pull),
                 List.of(),
@@ -108,16 +101,6 @@ final class StandsWords {
                 "",
                 List.of(),
                 texts.get("fit.caution.fasteners"));
-    }
-
-    private static @Nullable MarkState mark(FitVerdict verdict, boolean accepted) {
-        return switch (verdict) {
-            case OUTSIDE -> accepted ? MarkState.RUN_ON : MarkState.OVER;
-            case NOT_MEASURED -> MarkState.NOT_KNOWN;
-            case OFF_AIM -> MarkState.DUE;
-            case INSIDE -> MarkState.WITHIN;
-            case NO_LIMIT -> null;
-        };
     }
 
     private List<Sum> column(Check check) {

@@ -12,10 +12,10 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
-import witnessmark.domain.FitVerdict;
 import witnessmark.domain.Id;
 import witnessmark.domain.Position;
 import witnessmark.domain.SignOff;
+import witnessmark.fit.result.SheetCounts;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.BuildGaps;
 import witnessmark.ledger.BuildJoints;
@@ -55,6 +55,7 @@ public final class SeeBuild {
         List<BuildPosition> positions = new BuildPositions(ledger, marks).of(build);
         List<JointGroup> joints = new BuildJoints(ledger).of(build, positions);
         SheetPage sheet = SeeBuildSheet.of(view, build.id()).orElse(null);
+        SheetCounts counts = sheet == null ? SheetCounts.NONE : sheet.counts();
         Entry<SignOff> signed = sheet == null ? null : sheet.signed();
         return new BuildPage(
                 view.facts(),
@@ -67,8 +68,8 @@ public final class SeeBuild {
                         build.fact(),
                         positions,
                         joints,
-                        sheet == null ? 0 : sheet.leftOpen(FitVerdict.OUTSIDE),
-                        sheet == null ? 0 : sheet.leftOpen(FitVerdict.NOT_MEASURED),
+                        counts.outside(),
+                        counts.missing(),
                         signed == null ? null : signed.fact()),
                 open ? free(new FreeParts(ledger, marks), build.fact(), positions) : Map.of(),
                 signed);

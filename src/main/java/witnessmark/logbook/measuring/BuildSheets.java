@@ -3,6 +3,7 @@ package witnessmark.logbook.measuring;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -45,12 +46,24 @@ import witnessmark.quantity.Moment;
  * together on that bench: those of the day it was closed, or of the day looked at while it is open.
  */
 final class BuildSheets {
+    /** What every engine has that limits of size are set for. */
+    private static final List<PartKind> WHOLE = List.of(
+            PartKind.BLOCK, PartKind.CRANK, PartKind.RODS, PartKind.PISTONS, PartKind.HEAD, PartKind.HEAD_GASKET);
+
     private final View view;
     private final Facts facts;
+    private final Map<Id<Measurement>, Entry<Measurement>> instead = new LinkedHashMap<>();
+    private final Map<Id<Build>, List<Entry<Measurement>>> measured = new HashMap<>();
 
     BuildSheets(View view) {
+        this(view, List.of());
+    }
+
+    /** @param instead figures as they would stand, in place of what is written of them or beside it */
+    BuildSheets(View view, List<Entry<Measurement>> instead) {
         this.view = view;
         this.facts = view.facts();
+        instead.forEach(entry -> this.instead.put(entry.id(), entry));
     }
 
     EngineDesign design(Build build) {
@@ -70,8 +83,13 @@ final class BuildSheets {
 
     /** Every measurement of a build up to the day looked at, repeats too, in the order they were taken. */
     List<Entry<Measurement>> measured(Id<Build> build) {
-        return facts.of(Measurement.class)
-                .inForce()
+        return measured.computeIfAbsent(build, this::gather);
+    }
+
+    private List<Entry<Measurement>> gather(Id<Build> build) {
+        return Stream.concat(
+                        facts.of(Measurement.class).inForce().filter(entry -> !instead.containsKey(entry.id())),
+                        instead.values().stream().filter(Entry::inForce))
                 .filter(entry -> entry.fact().build().equals(build)
                         && view.ledger().asOf().counts(entry.fact().at()))
                 .sorted(Comparator.comparing(entry -> entry.fact().at()))
@@ -121,11 +139,20 @@ final class BuildSheets {
         return designs;
     }
 
+    /** Kinds without which an engine is none of which no part is in it at the end of the build. */
+    List<PartKind> lacking(Build build) {
+        Set<PartKind> there = EnumSet.noneOf(PartKind.class);
+        designs(build)
+                .forEach(design ->
+                        there.add(facts.of(PartDesign.class).get(design).kind()));
+        return WHOLE.stream().filter(kind -> !there.contains(kind)).toList();
+    }
+
     /**
      * What the fasteners of each joint of a build pull with, by the last stage each group was tightened by; the worst
      * first, and of those alike in the order they were tightened.
      */
-    List<Pull> pulls(Entry<Build> build) {
+    List<Pull> pulls(Entry<Build> build, Sheet sheet) {
         Set<Id<PartDesign>> designs = designs(build.fact());
         Map<String, Joint> last = new LinkedHashMap<>();
         facts.of(Joint.class)
@@ -135,7 +162,7 @@ final class BuildSheets {
                         build.id().equals(joint.build()) && view.ledger().asOf().counts(joint.at()))
                 .sorted(Comparator.comparing(Joint::at))
                 .forEach(joint -> last.put(joint.fasteners().code() + " " + joint.which(), joint));
-        Pulls pulls = new Pulls(sheet(build));
+        Pulls pulls = new Pulls(sheet);
         return last.values().stream()
                 .map(joint -> pulls.of(joint, fastener(designs, joint.fasteners())))
                 .sorted(Comparator.comparing(Pull::finding))

@@ -62,9 +62,10 @@ public record Finding(
                 .sorted(Comparator.comparing((Check check) -> WORST_FIRST.indexOf(check.verdict()))
                         .thenComparing(Finding::room, Comparator.nullsLast(Comparator.naturalOrder())))
                 .toList();
-        List<Check> asked = checks.stream().filter(Finding::asks).toList();
-        List<Check> open =
-                asked.stream().filter(check -> page.accepts(check).isEmpty()).toList();
+        List<Check> asked = answer.open();
+        List<Check> open = checks.stream()
+                .filter(check -> asked.contains(check) && page.accepts(check).isEmpty())
+                .toList();
         List<Check> bare =
                 checks.stream().filter(check -> isBare(check.verdict())).toList();
         boolean accepted = open.isEmpty()
@@ -87,24 +88,13 @@ public record Finding(
         return verdict == FitVerdict.OUTSIDE || verdict == FitVerdict.NOT_MEASURED;
     }
 
-    private static boolean asks(Check check) {
-        return check.verdict() == FitVerdict.OUTSIDE
-                || check.verdict() == FitVerdict.NOT_MEASURED && check.bounds().limits();
-    }
-
     private static @Nullable Long room(Check check) {
         return check.value() == null ? null : check.bounds().room(check.value());
     }
 
     private static Group group(Answer answer, boolean accepted) {
         return switch (answer.verdict()) {
-            case NOT_MEASURED ->
-                accepted
-                        ? Group.ACCEPTED
-                        : answer.checks().stream()
-                                        .anyMatch(check -> check.bounds().limits())
-                                ? Group.LOOK
-                                : Group.UNASKED;
+            case NOT_MEASURED -> accepted ? Group.ACCEPTED : answer.open().isEmpty() ? Group.UNASKED : Group.LOOK;
             case OUTSIDE -> accepted ? Group.ACCEPTED : Group.LOOK;
             case OFF_AIM -> Group.LOOK;
             case INSIDE -> Group.INSIDE;

@@ -16,6 +16,7 @@ import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
 import witnessmark.domain.PlacedAt;
+import witnessmark.domain.Table;
 import witnessmark.fit.Sheet;
 import witnessmark.logbook.View;
 
@@ -128,21 +129,19 @@ final class MeasuringOrder {
         return kinds;
     }
 
+    /** Every figure of a build of that design: builds are few, figures are many. */
     private List<Measurement> sameDesign() {
-        Id<EngineDesign> wanted =
-                view.facts().of(Engine.class).get(build.fact().engine()).design();
+        Table<Engine> engines = view.facts().of(Engine.class);
+        Id<EngineDesign> wanted = engines.get(build.fact().engine()).design();
+        Set<Id<Build>> builds = new HashSet<>();
+        view.facts().of(Build.class).all().stream()
+                .filter(each -> engines.get(each.fact().engine()).design().equals(wanted))
+                .forEach(each -> builds.add(each.id()));
         return view.facts()
                 .of(Measurement.class)
                 .inForce()
                 .map(Entry::fact)
-                .filter(figure -> {
-                    Build of = view.facts().of(Build.class).get(figure.build());
-                    return view.facts()
-                            .of(Engine.class)
-                            .get(of.engine())
-                            .design()
-                            .equals(wanted);
-                })
+                .filter(figure -> builds.contains(figure.build()))
                 .toList();
     }
 }

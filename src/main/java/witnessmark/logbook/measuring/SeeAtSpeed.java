@@ -90,7 +90,7 @@ public final class SeeAtSpeed {
 
     /** What the rod bolts pull with, by the last stage they were tightened by. */
     private static Pull.@Nullable Range pull(BuildSheets sheets, Entry<Build> build) {
-        return sheets.pulls(build).stream()
+        return sheets.pulls(build, sheets.sheet(build)).stream()
                 .filter(pull -> pull.joint().fasteners() == PartKind.ROD_BOLTS)
                 .map(Pull::each)
                 .flatMap(each -> Stream.ofNullable(each))

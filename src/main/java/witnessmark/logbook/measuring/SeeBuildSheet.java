@@ -1,6 +1,7 @@
 package witnessmark.logbook.measuring;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,6 +17,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.domain.Measurement;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.fit.Checks;
@@ -23,6 +25,7 @@ import witnessmark.fit.Contradictions;
 import witnessmark.fit.Goal;
 import witnessmark.fit.Sheet;
 import witnessmark.fit.Ways;
+import witnessmark.fit.result.Given;
 import witnessmark.fit.result.Proposal;
 import witnessmark.logbook.View;
 
@@ -108,6 +111,7 @@ public final class SeeBuildSheet {
                 order.stream()
                         .collect(Collectors.toMap(
                                 Function.identity(), place -> sheet.bounds(place.kind(), place.spot()))),
+                designed(sheet, order),
                 sheets.measured(build.id()),
                 Checks.of(sheet),
                 Contradictions.of(sheet),
@@ -124,7 +128,34 @@ public final class SeeBuildSheet {
                                 .filter(entry -> entry.fact().signOff().equals(signed.id()))
                                 .toList(),
                 new StrongerLinks(view).of(build).orElse(null),
-                sheets.pulls(build));
+                sheets.pulls(build, sheet),
+                sheets.lacking(build.fact()));
+    }
+
+    private static Map<MeasurePlace, Long> designed(Sheet sheet, List<MeasurePlace> places) {
+        Map<MeasurePlace, Long> designed = new HashMap<>();
+        for (MeasurePlace place : places) {
+            Given given = sheet.designed(place);
+            if (given != null) {
+                designed.put(place, given.value());
+            }
+        }
+        return designed;
+    }
+
+    /**
+     * A sheet as it would stand with figures that are not written.
+     *
+     * @param changes what would be written, as {@link WriteFigures} makes it
+     */
+    public static SheetPage with(View view, SheetPage page, List<Entry<Measurement>> changes) {
+        BuildSheets sheets = new BuildSheets(view, changes);
+        Sheet sheet = sheets.sheet(page.build());
+        return page.with(
+                sheets.measured(page.build().id()),
+                Checks.of(sheet),
+                Contradictions.of(sheet),
+                sheets.pulls(page.build(), sheet));
     }
 
     /** Kinds of figures that ways can be looked for to. */

@@ -1,9 +1,9 @@
 package witnessmark.logbook.measuring;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Concession;
@@ -14,6 +14,7 @@ import witnessmark.domain.FitVerdict;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
+import witnessmark.domain.PartKind;
 import witnessmark.domain.SignOff;
 import witnessmark.domain.SignedCheck;
 import witnessmark.fit.result.Answer;
@@ -21,6 +22,7 @@ import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Contradiction;
 import witnessmark.fit.result.Pull;
+import witnessmark.fit.result.SheetCounts;
 import witnessmark.fit.result.StrongerLink;
 
 /**
@@ -31,6 +33,7 @@ import witnessmark.fit.result.StrongerLink;
  * @param design of which design
  * @param order every place the sheet asks for, in measuring order
  * @param bounds what a figure may be at each of them
+ * @param designed the figure a design gives there, where one does
  * @param figures every measurement, repeats too, in the order they were taken
  * @param answers the checks, in the order a builder asks
  * @param contradictions figures that cannot all be right
@@ -39,6 +42,8 @@ import witnessmark.fit.result.StrongerLink;
  * @param signedChecks what stood when it was signed, in the order it was kept
  * @param strongerLink a head gasket stronger than the one before, or null
  * @param pulls what the fasteners of each joint pull with
+ * @param lacking kinds of parts without which an engine is none and of which none is in it, so that what is set for their
+ *     designs is not asked for
  */
 public record SheetPage(
         Entry<Build> build,
@@ -46,6 +51,7 @@ public record SheetPage(
         EngineDesign design,
         List<MeasurePlace> order,
         Map<MeasurePlace, Bounds> bounds,
+        Map<MeasurePlace, Long> designed,
         List<Entry<Measurement>> figures,
         List<Answer> answers,
         List<Contradiction> contradictions,
@@ -53,21 +59,55 @@ public record SheetPage(
         @Nullable Entry<SignOff> signed,
         List<Entry<SignedCheck>> signedChecks,
         @Nullable StrongerLink strongerLink,
-        List<Pull> pulls) {
+        List<Pull> pulls,
+        List<PartKind> lacking) {
     public SheetPage {
         order = List.copyOf(order);
         bounds = Map.copyOf(bounds);
+        designed = Map.copyOf(designed);
         figures = List.copyOf(figures);
         answers = List.copyOf(answers);
         contradictions = List.copyOf(contradictions);
         accepted = List.copyOf(accepted);
         signedChecks = List.copyOf(signedChecks);
         pulls = List.copyOf(pulls);
+        lacking = List.copyOf(lacking);
     }
 
     /** What a figure may be at a place of the sheet. */
     public Bounds bounds(MeasurePlace place) {
         return bounds.getOrDefault(place, Bounds.NONE);
+    }
+
+    /**
+     * The same sheet with other figures, of which nothing is written.
+     *
+     * @param figures every measurement as it would stand
+     * @param answers the checks of those
+     */
+    SheetPage with(
+            List<Entry<Measurement>> figures, List<Answer> answers, List<Contradiction> found, List<Pull> pulls) {
+        return new SheetPage(
+                build,
+                engine,
+                design,
+                order,
+                bounds,
+                designed,
+                figures,
+                answers,
+                found,
+                accepted,
+                signed,
+                signedChecks,
+                strongerLink,
+                pulls,
+                lacking);
+    }
+
+    /** How many of its places have a figure. */
+    public int measured() {
+        return (int) order.stream().filter(place -> figure(place).isPresent()).count();
     }
 
     /** The figure that counts at a place. */
@@ -94,37 +134,31 @@ public record SheetPage(
                 .findFirst();
     }
 
-    /** What nobody accepted and a limit asks about: outside it, or not measured. */
+    /** What nobody accepted and a limit asks about, what is outside first: outside it, or not measured. */
     public List<Check> leftOpen() {
-        return Stream.concat(
-                        open(FitVerdict.OUTSIDE).stream(),
-                        open(FitVerdict.NOT_MEASURED).stream()
-                                .filter(check -> check.bounds().limits()))
-                .toList();
+        return open(false);
     }
 
-    /** How many of those left open are of that verdict. */
-    public int leftOpen(FitVerdict verdict) {
-        return (int)
-                leftOpen().stream().filter(check -> check.verdict() == verdict).count();
-    }
-
-    /** How many figures that would be left open somebody accepted as they are. */
-    public int acceptedFigures() {
-        return (int) answers.stream()
-                .flatMap(answer -> answer.checks().stream())
-                .filter(check -> check.verdict() == FitVerdict.OUTSIDE
-                        || check.verdict() == FitVerdict.NOT_MEASURED
-                                && check.bounds().limits())
-                .filter(check -> accepts(check).isPresent())
-                .count();
-    }
-
-    /** Checks that are outside their limits, or lack a figure a limit asks for, and that nobody accepted. */
-    public List<Check> open(FitVerdict verdict) {
+    private List<Check> open(boolean accepted) {
         return answers.stream()
-                .flatMap(answer -> answer.checks().stream())
-                .filter(check -> check.verdict() == verdict && accepts(check).isEmpty())
+                .flatMap(answer -> answer.open().stream())
+                .filter(check -> accepts(check).isPresent() == accepted)
+                .sorted(Comparator.comparing(check -> check.verdict() != FitVerdict.OUTSIDE))
                 .toList();
+    }
+
+    /** What it comes to. */
+    public SheetCounts counts() {
+        List<Check> left = open(false);
+        List<Check> taken = open(true);
+        int outside = outside(left);
+        int accepted = outside(taken);
+        return new SheetCounts(outside, left.size() - outside, accepted, taken.size() - accepted);
+    }
+
+    private static int outside(List<Check> checks) {
+        return (int) checks.stream()
+                .filter(check -> check.verdict() == FitVerdict.OUTSIDE)
+                .count();
     }
 }

@@ -35,6 +35,8 @@ public record SinceSigned(
         }
         if (!signed.isEmpty()) {
             checks.stream()
+                    .filter(check ->
+                            check.value() != null || check.bounds().set()) // else nobody asks for it now either
                     .filter(check -> signed.stream().noneMatch(then -> isOf(then, check)))
                     .forEach(check -> differ.add(new SinceSigned(null, check)));
         }

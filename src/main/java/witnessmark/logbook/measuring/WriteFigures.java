@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
+import witnessmark.domain.BuildStep;
 import witnessmark.domain.Entry;
 import witnessmark.domain.HowStood;
 import witnessmark.domain.Id;
@@ -14,7 +15,7 @@ import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
 import witnessmark.domain.Standing;
 import witnessmark.domain.Tool;
-import witnessmark.fit.result.Bound;
+import witnessmark.fit.Unlike;
 import witnessmark.fit.result.Bounds;
 import witnessmark.logbook.port.Ids;
 import witnessmark.quantity.Moment;
@@ -25,11 +26,6 @@ import witnessmark.quantity.typed.TypedMeasure;
 
 /** Writes down what is typed on a build sheet: the figure, the unit as typed, and the one before as a repeat. */
 public final class WriteFigures {
-    /** So many times the room between known figures lies what nobody meant. */
-    private static final long FAR = 10;
-    /** Beside the only figure that is known a slip of the decimal point is at least so many times it. */
-    private static final long SLIP = 3;
-
     private final Ids ids;
 
     public WriteFigures(Ids ids) {
@@ -76,6 +72,16 @@ public final class WriteFigures {
 
     /** Reads a text typed at a place of a sheet. */
     public static Understood read(SheetPage page, MeasurePlace place, String text) {
+        return read(page, page, place, text);
+    }
+
+    /**
+     * The same.
+     *
+     * @param page the sheet as it is written
+     * @param beside the sheet on which its neighbours are looked for: as it would stand with what is typed there
+     */
+    public static Understood read(SheetPage page, SheetPage beside, MeasurePlace place, String text) {
         MeasureKind kind = place.kind();
         Typed<TypedMeasure> typed = TypedMeasure.read(text, MeasureUnit.shown(kind.dimension()), kind.sided());
         Optional<TypedMeasure> figure = typed.only();
@@ -83,56 +89,43 @@ public final class WriteFigures {
             String example = typed instanceof Typed.Unreadable<TypedMeasure> wrong ? wrong.example() : "";
             return new Understood(null, example, List.of(), null, null);
         }
-        List<Long> known = known(page, place);
-        Long low = known.stream().min(Long::compare).orElse(null);
-        Long high = known.stream().max(Long::compare).orElse(null);
+        Bounds bounds = page.bounds(place);
+        List<Long> neighbours = neighbours(beside, place);
+        List<Long> known = Stream.concat(bounds.known().stream(), neighbours.stream())
+                .sorted()
+                .toList();
         List<Doubt> doubts = new ArrayList<>();
         long parts = figure.get().parts();
         if (kind.sided() && parts < 0 && !figure.get().sideSaid()) {
             doubts.add(Doubt.SIDE_NOT_SAID);
         }
-        if (low != null && high != null && far(page.bounds(place), parts, low, high)) {
+        if (Unlike.is(kind, bounds, neighbours, parts)) {
             doubts.add(Doubt.UNLIKE_OTHERS);
         }
         page.figure(place).filter(before -> before.value() != parts).ifPresent(before -> doubts.add(Doubt.REPEAT));
-        return new Understood(parts, "", doubts, low, high);
+        return new Understood(
+                parts,
+                "",
+                doubts,
+                known.isEmpty() ? null : known.get(0),
+                known.isEmpty() ? null : known.get(known.size() - 1));
     }
 
-    /**
-     * Whether a figure is one that nobody meant. Where several are known it lies many times their room away; a limit on
-     * one side alone speaks of that side, and one figure alone of slips of the decimal point.
-     */
-    private static boolean far(Bounds bounds, long parts, long low, long high) {
-        long room = high - low;
-        if (room > 0) {
-            long wide = Math.max(room, Math.abs(high) / 100);
-            return parts < low - FAR * wide || parts > high + FAR * wide;
-        }
-        boolean atMost = bounds.most() != null && bounds.most().value() == high;
-        boolean tooSmall = low > 0 && !atMost && parts < low / SLIP;
-        return tooSmall || Math.abs(parts) > Math.abs(high) * (bounds.limits() ? FAR : SLIP);
+    /** Figures of the same kind that should be like the one at a place: on this sheet, and as designed. */
+    private static List<Long> neighbours(SheetPage page, MeasurePlace place) {
+        return Stream.concat(
+                        Optional.ofNullable(page.designed().get(place)).stream(),
+                        page.figures().stream()
+                                .map(Entry::fact)
+                                .filter(figure -> figure.inUse() && isNeighbour(place, figure.place()))
+                                .map(Measurement::value))
+                .toList();
     }
 
-    /** Limits, aims and figures of the same kind on this sheet, but for the place itself. */
-    private static List<Long> known(SheetPage page, MeasurePlace place) {
-        Bounds bounds = page.bounds(place);
-        Stream<Long> limits = Stream.of(
-                        value(bounds.least()),
-                        value(bounds.most()),
-                        Optional.ofNullable(bounds.aimLeast()),
-                        Optional.ofNullable(bounds.aimMost()))
-                .flatMap(Optional::stream);
-        Stream<Long> measured = page.figures().stream()
-                .map(Entry::fact)
-                .filter(figure -> figure.inUse()
-                        && figure.kind() == place.kind()
-                        && !figure.place().equals(place))
-                .map(Measurement::value);
-        return Stream.concat(limits, measured).toList();
-    }
-
-    private static Optional<Long> value(@Nullable Bound bound) {
-        return Optional.ofNullable(bound).map(Bound::value);
+    /** A gasket is another one free, clamped and after a run; whatever else is measured at several spots is alike. */
+    private static boolean isNeighbour(MeasurePlace place, MeasurePlace other) {
+        boolean gasket = place.kind().step() == BuildStep.GASKET;
+        return other.kind() == place.kind() && !other.equals(place) && (!gasket || other.spot() == place.spot());
     }
 
     /**
@@ -178,6 +171,19 @@ public final class WriteFigures {
 
     private static Entry<Measurement> repeat(Entry<Measurement> before) {
         return used(before, false);
+    }
+
+    /**
+     * What is written to take back the figure that counts at a place: it is struck out, and none counts there; those
+     * measured before it stay repeats.
+     *
+     * @param because the reason kept with it
+     */
+    public static List<Entry<Measurement>> takeBack(SheetPage page, MeasurePlace place, String because) {
+        return page.figures().stream()
+                .filter(entry -> entry.fact().inUse() && entry.fact().place().equals(place))
+                .map(entry -> new Entry<>(entry.id(), entry.fact(), Standing.STRUCK_OUT, because, entry.rev() + 1))
+                .toList();
     }
 
     /** An earlier figure counts again, and the one that counts is kept as a repeat. */

@@ -16,6 +16,12 @@ public enum FieldKind {
     SPEED,
     /** A length, in millimetres when bare. */
     LENGTH,
+    /** A pressure, in bar when bare. */
+    PRESSURE,
+    /** A temperature, in degrees Celsius when bare. */
+    TEMPERATURE,
+    /** A force, in kilonewtons when bare. */
+    FORCE,
     /** Several lines of text. */
     LINES
 }

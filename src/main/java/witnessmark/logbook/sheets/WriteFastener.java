@@ -1,6 +1,7 @@
 package witnessmark.logbook.sheets;
 
 import static witnessmark.logbook.sheets.SheetField.choice;
+import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.math.BigDecimal;
@@ -29,15 +30,15 @@ import witnessmark.quantity.typed.TypedMeasure;
 public final class WriteFastener implements LogSheet {
     public static final SheetField OF = choice("fastener_of", 2);
     public static final SheetField COUNT = text("fastener_count", 1);
-    public static final SheetField CHOSEN_FOR = text("chosen_for", 1);
-    public static final SheetField DIAMETER = text("diameter", 1);
+    public static final SheetField CHOSEN_FOR = of("chosen_for", FieldKind.PRESSURE);
+    public static final SheetField DIAMETER = of("diameter", FieldKind.LENGTH);
     public static final SheetField NUT_FACTOR = text("nut_factor", 1);
     public static final SheetField LUBRICANT = text("lubricant", 1);
-    public static final SheetField MAKERS_PULL = text("makers_pull", 1);
-    public static final SheetField SHANK = text("stretched_diameter", 1);
-    public static final SheetField LENGTH = text("stretched_length", 1);
+    public static final SheetField MAKERS_PULL = of("makers_pull", FieldKind.FORCE);
+    public static final SheetField SHANK = of("stretched_diameter", FieldKind.LENGTH);
+    public static final SheetField LENGTH = of("stretched_length", FieldKind.LENGTH);
     public static final SheetField MODULUS = text("modulus", 1);
-    public static final SheetField PROOF = text("proof_load", 1);
+    public static final SheetField PROOF = of("proof_load", FieldKind.FORCE);
     public static final SheetField SOURCE = text("source", 2);
 
     private static final Set<PartKind> KINDS = EnumSet.of(PartKind.HEAD_STUDS, PartKind.ROD_BOLTS, PartKind.OTHER);
@@ -171,7 +172,6 @@ public final class WriteFastener implements LogSheet {
 
     /** Bare figures are kilonewtons. */
     private static @Nullable Integer newtons(ReadValues values, ReadSheet in, SheetField field) {
-        in.note(field, SheetNote.of("in_sign", MeasureUnit.KILONEWTON.sign()));
         TypedMeasure typed = values.read(field, text -> TypedMeasure.read(text, MeasureUnit.KILONEWTON, false));
         if (typed == null) {
             return null;

@@ -1,6 +1,7 @@
 package witnessmark.logbook.sheets;
 
 import static witnessmark.logbook.sheets.SheetField.choice;
+import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.util.ArrayList;
@@ -29,14 +30,14 @@ public final class WriteSpeedFigures implements LogSheet {
     public static final SheetField CRANK = choice("metal_crank", 1);
     public static final SheetField RODS = choice("metal_rods", 1);
     public static final SheetField PISTONS = choice("metal_pistons", 1);
-    public static final SheetField BLOCK_HOT = text("block_hot", 1);
-    public static final SheetField CRANK_HOT = text("crank_hot", 1);
-    public static final SheetField RODS_HOT = text("rods_hot", 1);
-    public static final SheetField PISTONS_HOT = text("pistons_hot", 1);
-    public static final SheetField BLOCK_COLD = text("block_cold", 1);
-    public static final SheetField PISTONS_COLD = text("pistons_cold", 1);
-    public static final SheetField MAIN_SPACING = text("main_spacing", 1);
-    public static final SheetField MARGIN = text("speed_margin", 1);
+    public static final SheetField BLOCK_HOT = of("block_hot", FieldKind.TEMPERATURE);
+    public static final SheetField CRANK_HOT = of("crank_hot", FieldKind.TEMPERATURE);
+    public static final SheetField RODS_HOT = of("rods_hot", FieldKind.TEMPERATURE);
+    public static final SheetField PISTONS_HOT = of("pistons_hot", FieldKind.TEMPERATURE);
+    public static final SheetField BLOCK_COLD = of("block_cold", FieldKind.TEMPERATURE);
+    public static final SheetField PISTONS_COLD = of("pistons_cold", FieldKind.TEMPERATURE);
+    public static final SheetField MAIN_SPACING = of("main_spacing", FieldKind.LENGTH);
+    public static final SheetField MARGIN = of("speed_margin", FieldKind.LENGTH);
     public static final SheetField SOURCE = text("source", 2);
 
     @Override

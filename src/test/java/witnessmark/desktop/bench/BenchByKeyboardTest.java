@@ -2,19 +2,24 @@ package witnessmark.desktop.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Container;
+import java.awt.Rectangle;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.shell.Theme;
 import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.HowStood;
@@ -146,7 +151,7 @@ class BenchByKeyboardTest {
         assertThat(wrong.getText()).isEqualTo("abc");
         keys.press(KeyEvent.VK_ENTER, MENU);
         Focus.await(wrong);
-        assertThat(window.said()).contains("Can't read 'abc'. Try 0.05 mm.", "1 field needs a look");
+        assertThat(window.said()).contains("Can't read 'abc'. Try 0.05 mm.", "2 fields need a look");
         assertThat(written(MeasureKind.MAIN_CLEARANCE)).isEmpty();
         keys.type("0.055");
         keys.press(KeyEvent.VK_ENTER, MENU);
@@ -206,17 +211,125 @@ class BenchByKeyboardTest {
                 .toList();
     }
 
+    /** Said in words before it is written; undo, and typing it again, bring it back. */
     @Test
-    void a_field_that_was_emptied_shows_again_what_is_written() {
+    void a_field_that_was_emptied_takes_its_figure_back_once_that_is_written() {
         window.choose("K05", 1);
         FigureField field = goTo(MeasureKind.DECK_CLEARANCE, 1, 0);
+        MeasurePlace place = field.cell().place();
         String before = field.getText();
+        int measured = window.place.model().page().measured();
         keys.press(KeyEvent.VK_DELETE);
-        assertThat(field.getText()).isEmpty();
-        assertThat(window.said()).contains("A figure is measured again, not taken away.");
+        assertThat(window.said()).contains("Writing takes " + before + " back: it is struck out here");
         keys.press(KeyEvent.VK_ENTER);
+        assertThat(field.getText()).isEmpty();
+        assertThat(window.said()).contains((measured - 1) + " of ");
+        assertThat(window.place.model().page().figure(place))
+                .as("not written yet")
+                .isPresent();
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(GoldenText.of(window.pane)).contains("1 figure taken back on the sheet of K05, build 1.");
+        assertThat(window.place.model().page().figure(place)).isEmpty();
+        book.undo().orThrow();
+        window.window.changed();
+        window.tasks.awaitIdle();
         assertThat(field.getText()).isEqualTo(before);
-        assertThat(window.place.model().isDirty()).isFalse();
+    }
+
+    /** K05, build 3, counted by what is written once it is. */
+    @Test
+    void head_and_answers_follow_what_is_typed_once_it_is_understood_and_say_so() {
+        assertThat(window.said()).contains("64 figures not measured", "0 of 1").doesNotContain("With what is typed");
+        goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
+        keys.type("0.055");
+        keys.press(KeyEvent.VK_ENTER);
+        assertThat(window.said())
+                .contains(
+                        "With what is typed: 63 figures not measured",
+                        "How it stands with what is typed, not yet written");
+        keys.type("0.155");
+        keys.press(KeyEvent.VK_ENTER);
+        assertThat(window.said()).contains("With what is typed: 1 figure outside, 62 figures not measured");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(window.said())
+                .contains("1 figure outside, 62 figures not measured", "2 of 1")
+                .doesNotContain("With what is typed", "not yet written");
+    }
+
+    /** Refused and doubtful fields stay marked and are listed with their reason, one press away. */
+    @Test
+    void fields_left_unread_or_unlike_the_others_keep_a_mark_and_are_listed_with_their_reason() {
+        FigureField wrong = goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
+        keys.type("abc");
+        keys.press(KeyEvent.VK_ENTER);
+        keys.type("3");
+        keys.press(KeyEvent.VK_ENTER);
+        assertThat(wrong.state()).isEqualTo(SeamState.NOT_KNOWN);
+        assertThat(wrong.getClientProperty("JComponent.outline")).isEqualTo("error");
+        assertThat(window.said())
+                .contains(
+                        "2 fields need a look:",
+                        "Main bearing clearance, main bearing 1 (can't read 'abc')",
+                        "Main bearing clearance, main bearing 2 (3, unlike what is known)");
+        new Ui(window.place.panel())
+                .button("Main bearing clearance, main bearing 1 (can't read 'abc')")
+                .doClick();
+        Focus.await(wrong);
+        assertThat(window.said()).contains("Can't read 'abc'. Try 0.05 mm.");
+    }
+
+    /** Whatever has to be said of it, no other field moves: the sheet is as high as before. */
+    @Test
+    void nothing_moves_when_a_field_is_refused() {
+        goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
+        frame.validate();
+        Container sheet = window.place.panel().grids().component().getParent();
+        int before = sheet.getParent().getParent().getHeight();
+        keys.type("abc");
+        keys.press(KeyEvent.VK_ENTER);
+        keys.type("3");
+        keys.press(KeyEvent.VK_ENTER);
+        frame.validate();
+        assertThat(sheet.getParent().getParent().getHeight()).isEqualTo(before);
+    }
+
+    @Test
+    void a_key_goes_to_the_build_that_is_on_the_bench() {
+        goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
+        keys.press(KeyEvent.VK_B, InputEvent.ALT_DOWN_MASK);
+        Focus.await(window.place.panel().head().choice().combo());
+        assertThat(window.place.panel().head().choice().combo().getToolTipText())
+                .contains("Alt+B");
+    }
+
+    /** A low window at half as large again: the field in hand and what was understood are seen at every field. */
+    @Test
+    void in_a_low_window_the_field_in_hand_stays_in_sight_all_along_the_sheet() {
+        window.close();
+        frame.dispose();
+        window = new BenchWindow(Looks.look(Theme.LIGHT, 1.5f), BenchWindow.english(), book);
+        keys = new Keyboard(window.tasks::awaitIdle);
+        frame.setContentPane(window.pane);
+        frame.setJMenuBar(window.pane.menuBar());
+        frame.setSize(1366, 700);
+        frame.setVisible(true);
+        frame.validate();
+        List<MeasurePlace> order = window.place.model().page().order();
+        FigureField first = window.place.panel().grids().field(order.get(0)).orElseThrow();
+        first.requestFocusInWindow();
+        Focus.await(first);
+        JComponent words = window.place.inHand().component();
+        for (int i = 1; i < order.size(); i++) {
+            keys.press(KeyEvent.VK_ENTER);
+            frame.validate();
+            JComponent field = (JComponent) Keyboard.owner();
+            Rectangle seen = field.getVisibleRect();
+            assertThat(seen.height).as(here().toString()).isGreaterThan(field.getHeight() - 3);
+            assertThat(words.getVisibleRect().height).isEqualTo(words.getHeight());
+            assertThat(words.getLocationOnScreen().y + words.getHeight())
+                    .isLessThanOrEqualTo(field.getLocationOnScreen().y);
+        }
+        assertThat(GoldenText.of(words)).contains("not measured yet");
     }
 
     @Test

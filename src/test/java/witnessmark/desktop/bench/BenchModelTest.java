@@ -53,15 +53,54 @@ class BenchModelTest {
     }
 
     @Test
-    void an_emptied_field_takes_nothing_away_and_keeps_how_it_was_taken_while_it_is_typed_over() {
+    void an_emptied_field_takes_back_what_is_written_and_keeps_how_it_was_taken_while_it_is_typed_over() {
+        String before = model.text(THRUST);
         model.how(model.how().withStood(HowStood.HANGING), null);
         model.type(THRUST, "0.3");
         model.how(model.how().withStood(HowStood.PUSHED_DOWN), null);
         model.type(THRUST, "");
-        assertThat(model.isDirty()).isFalse();
-        assertThat(model.toWrite()).isEmpty();
+        assertThat(model.takesBack(THRUST)).isTrue();
+        assertThat(model.isDirty()).isTrue();
+        assertThat(model.entered(THRUST)).isEmpty();
         model.type(THRUST, "0.4");
+        assertThat(model.takesBack(THRUST)).isFalse();
         assertThat(model.toWrite().get(THRUST).how().stood()).isEqualTo(HowStood.HANGING);
+        model.type(THRUST, before);
+        assertThat(model.isDirty()).isFalse();
+    }
+
+    @Test
+    void a_figure_to_be_taken_back_is_kept_in_the_draft() {
+        model.type(THRUST, "");
+        BenchModel later = model();
+        later.restore(model.draft(THRUST));
+        assertThat(later.takesBack(THRUST)).isTrue();
+    }
+
+    @Test
+    void emptying_a_field_in_which_nothing_is_written_takes_nothing_back() {
+        MeasurePlace empty = model.page().order().stream()
+                .filter(place -> model.text(place).isEmpty())
+                .findFirst()
+                .orElseThrow();
+        model.type(empty, "0.3");
+        model.type(empty, "");
+        assertThat(model.takesBack(empty)).isFalse();
+        assertThat(model.isDirty()).isFalse();
+    }
+
+    /** Left behind with what cannot be read, or unlike its neighbours: both are found again, the former first. */
+    @Test
+    void what_was_left_unread_or_unlike_its_neighbours_needs_a_look() {
+        model.type(THRUST, "20");
+        assertThat(model.needLook()).as("still in hand").isEmpty();
+        model.leave(THRUST);
+        model.type(ANTI, "abc");
+        model.leave(ANTI);
+        assertThat(model.needLook()).containsExactly(ANTI, THRUST);
+        model.type(ANTI, "0.15");
+        model.type(THRUST, "0.20");
+        assertThat(model.needLook()).isEmpty();
     }
 
     @Test

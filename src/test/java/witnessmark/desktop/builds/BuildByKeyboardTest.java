@@ -217,7 +217,7 @@ class BuildByKeyboardTest {
         window.tasks.awaitIdle();
         keys.press(KeyEvent.VK_ENTER, MENU);
         assertThat(window.build("K05").fact().closed()).isNull();
-        assertThat(window.said()).contains("still open in this build");
+        assertThat(window.said()).contains("The build has not been closed");
         keys.press(KeyEvent.VK_ENTER, MENU);
         assertThat(window.build("K05").fact().closed()).isNotNull();
         assertThat(book.view()

@@ -208,7 +208,7 @@ class BuildSheetTest {
             assertThat(at).as(fit.answer(answer)).isGreaterThan(before);
             before = at;
         }
-        assertThat(all).contains(solid(fit.headline(0, 0, page.acceptedFigures())));
+        assertThat(all).contains(solid(fit.headline(page.counts())));
     }
 
     /** K05, build 1: 0.99 on two anti-thrust sides, accepted by the crew chief with his reason. */
@@ -218,7 +218,7 @@ class BuildSheetTest {
         String all = read.solid();
         assertThat(solid(read.pages().get(0)))
                 .contains(solid("Build sheet of K05, build 1"), solid("Orrow 18-16"))
-                .contains(solid("Nothing left open, 18 figures accepted as they are"))
+                .contains(solid("Nothing left open, 2 accepted as they are, 16 accepted unmeasured"))
                 .contains(solid("Opened Wed 14 Jan 2026, closed Fri 30 Jan 2026"))
                 .contains(solid("Signed Fri 30 Jan 2026 by Crew chief, second pair of eyes Team engineer"));
         assertThat(all)

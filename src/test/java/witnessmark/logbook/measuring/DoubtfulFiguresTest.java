@@ -50,6 +50,19 @@ class DoubtfulFiguresTest {
                 .isEqualTo(asked);
     }
 
+    /** As designed 85 mm: a bore in hundredths is a clearance typed one field too early. */
+    @ParameterizedTest
+    @CsvSource({"0.02, true", "8.5, true", "1.0, true"})
+    void before_any_neighbour_is_measured_the_design_is_one(String typed, boolean asked) {
+        MeasurePlace place = new MeasurePlace(MeasureKind.BORE, 1, Spot.TOP_ACROSS);
+        long designed = page.designed().get(place);
+        assertThat(WriteFigures.read(page, place, typed).doubts().contains(Doubt.UNLIKE_OTHERS))
+                .isEqualTo(asked);
+        assertThat(WriteFigures.read(page, place, MeasureKind.BORE.dimension().shown(designed + 40_000) + " mm")
+                        .doubts())
+                .isEmpty();
+    }
+
     @Test
     void every_place_of_the_sheet_has_its_bounds() {
         assertThat(page.order()).allSatisfy(place -> assertThat(page.bounds()).containsKey(place));

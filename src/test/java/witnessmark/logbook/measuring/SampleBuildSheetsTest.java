@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -36,10 +37,13 @@ import witnessmark.fit.Goal;
 import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Proposal;
+import witnessmark.fit.result.SheetCounts;
 import witnessmark.fit.result.StrongerLink;
 import witnessmark.fit.result.Work;
+import witnessmark.ledger.result.BuildGap;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
+import witnessmark.logbook.building.SeeBuild;
 import witnessmark.quantity.Moment;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.TimeOrderedIds;
@@ -113,7 +117,7 @@ class SampleBuildSheetsTest {
         assertThat(nearest.place().spot()).isEqualTo(Spot.ANTI_THRUST);
         assertThat(nearest.verdict()).isEqualTo(FitVerdict.OUTSIDE);
         assertThat(page("K05").accepts(nearest)).isPresent();
-        assertThat(page("K05").open(FitVerdict.OUTSIDE)).isEmpty();
+        assertThat(page("K05").counts().outside()).isZero();
     }
 
     @Test
@@ -133,13 +137,81 @@ class SampleBuildSheetsTest {
         try {
             SheetPage page = page("K05");
             assertThat(page.answers().stream()
-                            .filter(answer -> answer.verdict() == FitVerdict.NOT_MEASURED)
+                            .filter(answer -> answer.verdict() == FitVerdict.NOT_MEASURED && answer.asked())
                             .map(Answer::kind))
                     .containsExactlyInAnyOrder(
                             MeasureKind.BIG_END_OVALITY, MeasureKind.BOLT_GROWTH, MeasureKind.BOLT_STRETCH);
         } finally {
             desk.lookAsOf(null);
         }
+    }
+
+    /** The finish of the deck is held against what its gasket takes: left empty it is told, and counted nowhere as open. */
+    @Test
+    void what_only_the_trade_holds_to_is_told_where_it_is_left_empty_and_left_open_nowhere() {
+        SheetPage page = page("K05");
+        assertThat(page.order()).anyMatch(place -> place.kind() == MeasureKind.DECK_RA);
+        Finding finish = Finding.all(page).stream()
+                .filter(finding -> finding.answer().kind() == MeasureKind.DECK_RA)
+                .findFirst()
+                .orElseThrow();
+        assertThat(finish.group()).isEqualTo(Finding.Group.UNASKED);
+        assertThat(page.leftOpen()).noneMatch(check -> check.place().kind() == MeasureKind.DECK_RA);
+    }
+
+    /** Every field of a sheet on which nothing is measured, but with limits, is told somewhere. */
+    @Test
+    void every_kind_the_sheet_holds_against_something_is_in_one_of_its_lists() {
+        for (String engine : List.of("K03", "K05", "K06")) {
+            SheetPage page = page(engine);
+            List<MeasureKind> told = Finding.all(page).stream()
+                    .map(finding -> finding.answer().kind())
+                    .toList();
+            assertThat(page.order())
+                    .filteredOn(place -> page.bounds(place).any())
+                    .extracting(place -> place.kind())
+                    .isSubsetOf(told);
+        }
+    }
+
+    /** Counted by hand for K05: two sides of the deck measured and accepted, the rest accepted without a figure. */
+    @Test
+    void what_is_accepted_without_being_measured_is_counted_apart_and_all_counts_add_up() {
+        SheetCounts counts = page("K05").counts();
+        assertThat(counts.accepted()).isEqualTo(2);
+        assertThat(counts.acceptedUnmeasured()).isPositive();
+        for (String engine : List.of("K03", "K05", "K06")) {
+            SheetPage page = page(engine);
+            long asked = page.answers().stream()
+                    .filter(Answer::asked)
+                    .flatMap(answer -> answer.checks().stream())
+                    .filter(Check::leavesOpen)
+                    .count();
+            SheetCounts of = page.counts();
+            assertThat(of.outside() + of.missing() + of.accepted() + of.acceptedUnmeasured())
+                    .isEqualTo((int) asked);
+            assertThat(of.outside() + of.missing()).isEqualTo(page.leftOpen().size());
+        }
+    }
+
+    /** One count: what the page of a build calls open is what its sheet calls outside and not measured. */
+    @Test
+    void the_page_of_a_build_counts_the_figures_of_its_sheet_as_the_sheet_does() {
+        View view = desk.view();
+        for (Entry<Build> build : SeeBuildSheet.all(view)) {
+            SheetCounts counts =
+                    SeeBuildSheet.of(view, build.id()).orElseThrow().counts();
+            List<BuildGap> gaps = SeeBuild.of(view, build.id()).orElseThrow().gaps();
+            assertThat(count(gaps, BuildGap.Kind.OUTSIDE)).isEqualTo(counts.outside());
+            assertThat(count(gaps, BuildGap.Kind.NOT_MEASURED)).isEqualTo(counts.missing());
+        }
+    }
+
+    private static int count(List<BuildGap> gaps, BuildGap.Kind kind) {
+        return gaps.stream()
+                .filter(gap -> gap.kind() == kind)
+                .mapToInt(BuildGap::count)
+                .sum();
     }
 
     @Test
@@ -195,7 +267,7 @@ class SampleBuildSheetsTest {
     @CsvSource({"K03", "K05", "K06"})
     void nothing_else_of_a_sheet_is_outside(String engine) {
         SheetPage page = page(engine);
-        assertThat(page.open(FitVerdict.OUTSIDE)).isEmpty();
+        assertThat(page.counts().outside()).isZero();
         assertThat(page.contradictions()).isEmpty();
         assertThat(page.order()).doesNotHaveDuplicates();
         assertThat(page.figures())

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -97,6 +100,70 @@ class WriteFiguresTest {
         assertThat(page("K05", 3).figure(THRUST).orElseThrow().value()).isEqualTo(180_000);
         desk.undo().orThrow();
         assertThat(page("K05", 3).figure(THRUST).orElseThrow().value()).isEqualTo(200_000);
+    }
+
+    /** What is taken back is struck out with its reason; the one before it stays a repeat, and undo brings it back. */
+    @Test
+    void a_figure_taken_back_is_struck_out_and_the_sheet_asks_for_it_again() {
+        type("K05", 3, THRUST, "0.18 down");
+        type("K05", 3, THRUST, "0.20 down");
+        SheetPage before = page("K05", 3);
+        List<Entry<Measurement>> change = WriteFigures.takeBack(before, THRUST, "cleared");
+        SheetPage tried = SeeBuildSheet.with(desk.view(), before, change);
+        assertThat(tried.figure(THRUST)).isEmpty();
+        assertThat(page("K05", 3).figure(THRUST)).as("nothing is written yet").isPresent();
+        desk.write("taken back", change).orThrow();
+        SheetPage after = page("K05", 3);
+        assertThat(after.figure(THRUST)).isEmpty();
+        assertThat(after.figures()).hasSize(1);
+        assertThat(after.counts()).isEqualTo(tried.counts());
+        desk.undo().orThrow();
+        assertThat(page("K05", 3).figure(THRUST).orElseThrow().value()).isEqualTo(200_000);
+    }
+
+    /** Whatever is typed, the sheet tried with it is the sheet after it is written. Seeded. */
+    @Test
+    void a_sheet_with_what_is_typed_comes_to_what_it_comes_to_once_that_is_written() {
+        Random random = new Random(6);
+        for (int i = 0; i < 12; i++) {
+            SheetPage before = page("K05", 3);
+            List<Entry<Measurement>> changes = new ArrayList<>();
+            for (int n = 0; n < 15; n++) {
+                MeasurePlace place =
+                        before.order().get(random.nextInt(before.order().size()));
+                String text = String.format(Locale.ROOT, "%.3f", random.nextDouble() * 2);
+                if (changes.stream().noneMatch(entry -> entry.fact().place().equals(place))) {
+                    changes.addAll(write.entries(before, place, text, setting()));
+                }
+            }
+            SheetPage tried = SeeBuildSheet.with(desk.view(), before, changes);
+            desk.write("figures", changes).orThrow();
+            SheetPage after = page("K05", 3);
+            assertThat(tried.answers()).isEqualTo(after.answers());
+            assertThat(tried.counts()).isEqualTo(after.counts());
+            assertThat(tried.contradictions()).isEqualTo(after.contradictions());
+            assertThat(tried.measured()).isEqualTo(after.measured());
+        }
+    }
+
+    /** Neighbours typed on the same sheet count as soon as they can be read: 0.20 among hundredths is asked about. */
+    @Test
+    void neighbours_not_yet_written_are_known_too() {
+        SheetPage before = page("K05", 3);
+        List<Entry<Measurement>> changes = new ArrayList<>();
+        List<MeasurePlace> flat = before.order().stream()
+                .filter(place -> place.kind() == MeasureKind.DECK_FLATNESS)
+                .toList();
+        flat.stream().skip(1).forEach(place -> changes.addAll(write.entries(before, place, "0.04", setting())));
+        assertThat(WriteFigures.read(before, flat.get(0), "0.20").doubts()).isEmpty();
+        SheetPage typed = SeeBuildSheet.with(desk.view(), before, changes);
+        assertThat(WriteFigures.read(typed, flat.get(0), "0.20").doubts()).containsExactly(Doubt.UNLIKE_OTHERS);
+        assertThat(WriteFigures.read(typed, flat.get(0), "0.02").doubts()).isEmpty();
+    }
+
+    @Test
+    void what_an_engine_is_none_without_is_named_where_nothing_of_it_is_fitted() {
+        assertThat(page("K03", 1).lacking()).isEmpty();
     }
 
     @Test
