@@ -261,6 +261,9 @@ final class Window implements OpenLogbook {
         if (other != null) {
             other.close();
         }
+        if (opened.isSample()) {
+            places.copies().sayOfSample();
+        }
         elsewhere = opened.isSample() || opened.desk().logbook().readOnly().isPresent()
                 ? null
                 : places.copies().watchElsewhere(() -> !shown.pane().hasNotice());

@@ -131,6 +131,11 @@ public final class MemoryLogbook implements Logbook {
     }
 
     @Override
+    public boolean hasBackup() {
+        return false;
+    }
+
+    @Override
     public Outcome<Path> backUp() {
         return Outcome.worked(path());
     }
@@ -154,6 +159,9 @@ public final class MemoryLogbook implements Logbook {
     public boolean wasLeftOpen() {
         return false;
     }
+
+    @Override
+    public void acceptMissing() {}
 
     @Override
     public String identity() {
