@@ -1,5 +1,6 @@
 package witnessmark.desktop.keeping;
 
+import java.awt.Window;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -44,6 +45,7 @@ public final class Elsewhere implements AutoCloseable {
     private @Nullable Instant since;
     private @Nullable Instant failed;
     private @Nullable ProblemKind told;
+    private @Nullable LastCopy last;
 
     /**
      * @param mayAsk whether the window has room for a question now
@@ -86,13 +88,22 @@ public final class Elsewhere implements AutoCloseable {
         }
     }
 
-    /** Makes a last copy when one is wanted and the place is there, then goes on. */
-    public void last(Runnable then) {
+    /**
+     * Makes a last copy when one is wanted and the place is there, then goes on. What takes longer than a glance is told
+     * over the window, with a way to go on at once.
+     *
+     * @param window the one about to close
+     */
+    public void last(@Nullable Window window, Runnable then) {
         ticking.close();
-        if (copies.place().isEmpty()) {
+        Path place = copies.place().orElse(null);
+        if (place == null) {
             then.run();
-        } else {
-            look(then);
+        } else if (last == null) {
+            LastCopy telling = new LastCopy(texts, tasks, place, then);
+            last = telling;
+            telling.begin(window);
+            look(telling::end);
         }
     }
 
