@@ -31,7 +31,7 @@ public final class Elsewhere implements AutoCloseable {
     /** A saving waits for no longer than this until its copy is begun. */
     static final Duration PERIOD = Duration.ofSeconds(20);
 
-    private static final Duration SLOW = Duration.ofMinutes(1);
+    private static final Duration SLOW = Duration.ofSeconds(10);
     private static final Duration AFTER_FAILURE = Duration.ofMinutes(5);
 
     private final KeepingContext context;

@@ -90,12 +90,12 @@ class KeepingPagesTest {
             Path copy = window.logbook.logbook().backUp().orThrow();
             window.perform("restore");
             assertThat(window.said())
-                    .contains("2 copies, the newest first. Checked: each is as it was written.")
+                    .contains("2 copies, the newest first. Checked: as written.")
                     .doesNotContain("being checked");
             window.press("Close");
             tear(copy);
             window.perform("restore");
-            assertThat(window.said()).contains("2 copies, the newest first. Checked: 1 of them is not as");
+            assertThat(window.said()).contains("2 copies, the newest first. Checked: 1 is not as");
         }
     }
 
