@@ -20,8 +20,10 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/mman.h>
+#include <sys/sendfile.h>
 #include <sys/stat.h>
 #include <sys/uio.h>
+#include <time.h>
 #include <unistd.h>
 
 enum { CREATE = 1, WRITE, TRUNCATE, SYNC, RENAME, UNLINK, SYNC_FOLDER, SAID };
@@ -36,6 +38,8 @@ struct control {
     int32_t forever; /* whether every later one fails too */
     int32_t count;   /* calls so far */
     int32_t failed;  /* calls that failed so far */
+    int32_t slow;    /* which calls take their time; 0 for none */
+    int32_t millis;  /* how long each of those takes */
 };
 
 struct record {
@@ -47,6 +51,7 @@ struct record {
     int64_t offset;
 };
 
+#define PIECE 65536
 #define MOST_FILES 65536
 static int64_t inode_of[MOST_FILES]; /* by descriptor: 0 for a file elsewhere, -1 for one whose content is no matter */
 static char *folder_of[MOST_FILES];  /* by descriptor: the path of a folder */
@@ -60,12 +65,12 @@ static struct control *control;
 
 #define REAL(name) static __typeof__(name) *real_##name
 REAL(open); REAL(openat); REAL(close); REAL(read); REAL(pread); REAL(write); REAL(pwrite); REAL(ftruncate);
-REAL(fsync); REAL(fdatasync); REAL(rename); REAL(unlink); REAL(writev);
+REAL(fsync); REAL(fdatasync); REAL(rename); REAL(unlink); REAL(writev); REAL(sendfile64);
 
 __attribute__((constructor)) static void begin(void) {
 #define FIND(name) real_##name = (__typeof__(name) *)dlsym(RTLD_NEXT, #name)
     FIND(open); FIND(openat); FIND(close); FIND(read); FIND(pread); FIND(write); FIND(pwrite); FIND(ftruncate);
-    FIND(fsync); FIND(fdatasync); FIND(rename); FIND(unlink); FIND(writev);
+    FIND(fsync); FIND(fdatasync); FIND(rename); FIND(unlink); FIND(writev); FIND(sendfile64);
     const char *watched = getenv("DISK_FOLDER");
     const char *log = getenv("DISK_LOG");
     const char *shared = getenv("DISK_CONTROL");
@@ -104,6 +109,15 @@ static int fails(int kind) {
     __sync_add_and_fetch(&control->failed, 1);
     errno = control->error;
     return 1;
+}
+
+/* A slow disk keeps whoever calls it waiting, and nobody else. */
+static void dawdle(int kind) {
+    if (!control || !(control->slow & kind)) return;
+    struct timespec pause = {control->millis / 1000, control->millis % 1000 * 1000000L};
+    int kept = errno;
+    nanosleep(&pause, 0);
+    errno = kept;
 }
 
 static void note(int type, int64_t file, int64_t offset, const char *name, const void *data, size_t length) {
@@ -185,6 +199,7 @@ int close(int fd) {
 }
 
 static ssize_t write_any(int fd, const void *data, size_t length, int64_t at) {
+    dawdle(ON_WRITE);
     pthread_mutex_lock(&one_at_a_time);
     int64_t offset = at >= 0 ? at : lseek(fd, 0, SEEK_CUR);
     if (at < 0 && (fcntl(fd, F_GETFL) & O_APPEND)) {
@@ -224,6 +239,19 @@ ssize_t writev(int fd, const struct iovec *parts, int many) {
     return all;
 }
 
+/* What goes from file to file within the system is written piece by piece, so that it can be watched and can fail. */
+ssize_t sendfile64(int to, int from, off64_t *at, size_t length) {
+    if (!is_watched(to) || !at) return real_sendfile64(to, from, at, length);
+    if (length > PIECE) length = PIECE;
+    char *piece = malloc(length); /* threads of Java have no stack to spare */
+    if (!piece) abort();
+    ssize_t got = real_pread(from, piece, length, *at);
+    ssize_t done = got > 0 ? write_any(to, piece, (size_t)got, -1) : got;
+    free(piece);
+    if (done > 0) *at += done;
+    return done;
+}
+
 ssize_t read(int fd, void *data, size_t length) {
     return is_watched(fd) && fails(ON_READ) ? -1 : real_read(fd, data, length);
 }
@@ -244,6 +272,7 @@ int ftruncate64(int fd, off64_t length) { return ftruncate(fd, length); }
 
 static int sync_any(int fd, int (*real)(int)) {
     if (!is_watched(fd)) return real(fd);
+    dawdle(ON_SYNC);
     pthread_mutex_lock(&one_at_a_time);
     int done = fails(ON_SYNC) ? -1 : real(fd);
     if (done == 0 && folder_of[fd]) note(SYNC_FOLDER, 0, 0, folder_of[fd], 0, 0);

@@ -17,6 +17,9 @@ final class Verify implements Callable<Integer> {
     @Option(names = "--json", descriptionKey = "command.json")
     private boolean json;
 
+    @Option(names = "--accept-missing", descriptionKey = "command.verify.acceptMissing")
+    private boolean acceptMissing;
+
     private final Tools tools;
 
     Verify(Tools tools) {
@@ -29,6 +32,9 @@ final class Verify implements Callable<Integer> {
     }
 
     private int work(Desk desk, Answer answer) {
+        if (acceptMissing) {
+            desk.logbook().acceptMissing();
+        }
         List<Problem> found = desk.logbook().verify();
         int amendments = desk.logbook().history().size();
         answer.problems(found);

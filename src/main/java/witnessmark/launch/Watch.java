@@ -10,12 +10,13 @@ import witnessmark.desktop.task.Later;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.task.Ticking;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Problem;
 import witnessmark.wording.Texts;
 
 /**
  * Looks after the logbook in the window without being asked: checks it whole once it is open and the window is filled,
- * and backs it up while it changes, so that a verified backup is never older than half an hour of writing.
+ * backs it up then if it never was, and while it changes, so that a verified backup is never older than half an hour of writing.
  */
 final class Watch implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Watch.class);
@@ -73,7 +74,28 @@ final class Watch implements AutoCloseable {
     }
 
     private void check() {
-        tasks.run(texts.get("shell.watch.checking"), () -> desk.logbook().verify(), found::checked, this::failed);
+        tasks.run(
+                texts.get("shell.watch.checking"),
+                () -> desk.logbook().verify(),
+                problems -> {
+                    found.checked(problems);
+                    firstBackUp();
+                },
+                this::failed);
+    }
+
+    /** One that was made or carried here just now has no copy yet. */
+    private void firstBackUp() {
+        Logbook logbook = desk.logbook();
+        if (logbook.readOnly().isEmpty()) {
+            tasks.write(
+                    texts.get("shell.watch.backing"),
+                    () -> logbook.hasBackup()
+                            ? List.<Problem>of()
+                            : logbook.backUp().problems(),
+                    found::met,
+                    this::failed);
+        }
     }
 
     /** Backs up what was written since the last time; nothing otherwise. */

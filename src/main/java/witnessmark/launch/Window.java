@@ -1,7 +1,6 @@
 package witnessmark.launch;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -36,9 +35,6 @@ import witnessmark.wording.Units;
 
 /** The program with its window: one logbook on the desk at a time, the places around it. */
 final class Window implements OpenLogbook {
-    /** How long the program stays after its window for a last copy in the second place. */
-    private static final Duration LAST_COPY = Duration.ofSeconds(15);
-
     /** Setting: the units measures are shown and typed in. */
     static final String UNITS = "units";
 
@@ -261,6 +257,9 @@ final class Window implements OpenLogbook {
         if (other != null) {
             other.close();
         }
+        if (opened.isSample()) {
+            places.copies().sayOfSample();
+        }
         elsewhere = opened.isSample() || opened.desk().logbook().readOnly().isPresent()
                 ? null
                 : places.copies().watchElsewhere(() -> !shown.pane().hasNotice());
@@ -335,6 +334,15 @@ final class Window implements OpenLogbook {
 
     /** Drafts are kept and every change is on the disk, so nothing is asked. */
     private void quit() {
+        Elsewhere copies = elsewhere;
+        if (copies == null) {
+            end();
+        } else {
+            copies.last(frame, this::end);
+        }
+    }
+
+    private void end() {
         ShellFrame shown = frame;
         if (shown != null) {
             shown.keepState();
@@ -345,16 +353,6 @@ final class Window implements OpenLogbook {
             System.exit(0);
             return;
         }
-        Elsewhere copies = elsewhere;
-        if (copies == null) {
-            closeAndEnd(open);
-        } else {
-            tasks.later(LAST_COPY, () -> closeAndEnd(open)).poke();
-            copies.last(() -> closeAndEnd(open));
-        }
-    }
-
-    private void closeAndEnd(OpenBook open) {
         tasks.write(
                 texts.get("shell.program"),
                 () -> {

@@ -299,6 +299,8 @@ public enum ProblemKind {
     LOGBOOK_ALTERED(1, true),
     /** path, log beside it: the writes there belong to a file that is no longer at the path. */
     LOG_OF_ANOTHER(2, true),
+    /** how many, path, when the last of them was saved, when the last was that is there: seen there, and missing now. */
+    CHANGES_MISSING(4, false),
     /** path, host, person, since. */
     LOGBOOK_IN_USE(4, false),
     /** path. */

@@ -50,8 +50,9 @@ final class Backups {
     Outcome<Path> make(Path logbook, Database database) {
         CopyFolder copies = new CopyFolder(folder, logbook);
         Path copy = copies.next(Instant.ofEpochMilli(clock.getAsLong()));
-        Path aside = folder.resolve(copy.getFileName() + ".new");
+        Path aside = folder.resolve(copy.getFileName() + CopyFolder.ASIDE);
         try {
+            copies.sweep(Instant.ofEpochMilli(clock.getAsLong()));
             Outcome<Path> made = aside(logbook, database, aside);
             if (!made.didWork()) {
                 return made;

@@ -102,6 +102,7 @@ final class CopiesElsewhere implements SecondPlace {
             }
             String holds = lastChange(aside);
             CopyFolder copies = new CopyFolder(folder.get(), logbook);
+            copies.sweep(Instant.ofEpochMilli(home.clock.getAsLong()));
             boolean good = copied.problems().isEmpty();
             Path to = good
                     ? copies.next(Instant.ofEpochMilli(home.clock.getAsLong()))
@@ -153,7 +154,7 @@ final class CopiesElsewhere implements SecondPlace {
 
     /** @return what went wrong, or null; the older copies are whole either way */
     private @org.jspecify.annotations.Nullable Problem put(Path place, Path from, Path to, boolean good) {
-        Path aside = to.resolveSibling(to.getFileName() + ".new");
+        Path aside = to.resolveSibling(to.getFileName() + CopyFolder.ASIDE);
         try {
             Files.deleteIfExists(aside); // left of one that was cut short
             carry.copy(from, aside);

@@ -3,6 +3,7 @@ package witnessmark.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,11 @@ import org.slf4j.LoggerFactory;
 /** The copies of one file in a folder. Those of a file of another name are left out of account. */
 final class CopyFolder {
     private static final Logger LOG = LoggerFactory.getLogger(CopyFolder.class);
+
+    /** What the name of a copy ends in until it is proven. */
+    static final String ASIDE = ".new";
+
+    private static final Duration UNDER_WAY = Duration.ofHours(1);
 
     private final Path folder;
     private final String stem;
@@ -59,6 +65,27 @@ final class CopyFolder {
                 SafeFiles.remove(copy);
             }
         });
+    }
+
+    /** Removes what is left of copies that were cut short, by a stick pulled out or a program killed. */
+    void sweep(Instant clock) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return;
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            files.filter(file -> isCutShort(file, clock)).forEach(SafeFiles::remove);
+        }
+    }
+
+    /** One that was begun within the hour may still be under way. */
+    private boolean isCutShort(Path file, Instant clock) {
+        String name = String.valueOf(file.getFileName());
+        return name.endsWith(ASIDE)
+                && CopyName.of(Path.of(name.substring(0, name.length() - ASIDE.length())))
+                        .filter(copy -> copy.stem().equals(stem))
+                        .filter(copy ->
+                                Duration.between(copy.made(), clock).abs().compareTo(UNDER_WAY) > 0)
+                        .isPresent();
     }
 
     private TreeMap<Instant, Path> made() throws IOException {

@@ -2,6 +2,8 @@ package witnessmark.store;
 
 import com.fasterxml.uuid.Generators;
 import com.fasterxml.uuid.impl.TimeBasedEpochGenerator;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
@@ -9,9 +11,16 @@ import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** What every logbook opened by one program shares. */
 final class Home {
+    private static final Logger LOG = LoggerFactory.getLogger(Home.class);
+
+    /** Letters of a hash that tell places apart. */
+    static final int PLACE = 16;
+
     final Path dataFolder;
     final LongSupplier clock;
     final Supplier<String> device;
@@ -75,6 +84,24 @@ final class Home {
     /** Where the backups of a logbook go. */
     Path backupFolder(String logbookId) {
         return backups().resolve(logbookId);
+    }
+
+    /** What this computer saw in the logbook at a place, whether a file lies there already or is about to. */
+    Witness witness(String logbookId, Path logbook) {
+        String place = canonical.hash(real(logbook).toString()).substring(0, PLACE);
+        return new Witness(dataFolder.resolve("witness").resolve(logbookId).resolve(place), canonical);
+    }
+
+    private static Path real(Path file) {
+        Path absolute = file.toAbsolutePath().normalize();
+        try {
+            return Files.exists(file)
+                    ? file.toRealPath()
+                    : SafeFiles.folderOf(absolute).toRealPath().resolve(String.valueOf(absolute.getFileName()));
+        } catch (IOException e) {
+            LOG.info("a place cannot be followed to its end: {}", file, e);
+            return absolute;
+        }
     }
 
     /** Where drafts go that a logbook cannot take. */

@@ -128,6 +128,7 @@ final class Opening {
                 home.schema.migrate(path, version);
             }
             SqliteLogbook logbook = SqliteLogbook.toWrite(home, path, lock, leftOpen);
+            beside.addAll(logbook.missing());
             if (!madeNow) {
                 beside.addAll(logbook.backUpIfStale());
             }
@@ -198,9 +199,11 @@ final class Opening {
                     return Outcome.didNot(why);
                 }
                 database.anyTime();
-                Logbook logbook = SqliteLogbook.toRead(home, path, database, reason);
+                SqliteLogbook logbook = SqliteLogbook.toRead(home, path, database, reason);
                 kept = true;
-                return new Outcome.WorkedExcept<>(logbook, List.of(reason));
+                List<Problem> beside = new ArrayList<>(List.of(reason));
+                beside.addAll(logbook.missing());
+                return new Outcome.WorkedExcept<>(logbook, beside);
             } finally {
                 if (!kept) {
                     database.close();

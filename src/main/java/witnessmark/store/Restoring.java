@@ -54,6 +54,7 @@ final class Restoring {
             if (!made.didWork()) {
                 return Outcome.didNot(made.problems());
             }
+            forgetSeen(aside, file);
             Files.move(aside, file); // refuses where somebody made one meanwhile
             SafeFiles.syncFolder(SafeFiles.folderOf(file));
             return Outcome.worked(new Restored(file, null, made.orThrow()));
@@ -102,6 +103,7 @@ final class Restoring {
      * @return the other name
      */
     private Path exchanged(Path file, Path aside) throws IOException {
+        forgetSeen(aside, file); // first: cut short behind it, the older one would be told to lack what it is to lack
         Path before = file.resolveSibling(CopyName.replaced(file, Instant.ofEpochMilli(home.clock.getAsLong())));
         List<Path> left = new ArrayList<>();
         for (String ending : BESIDE) {
@@ -126,6 +128,15 @@ final class Restoring {
         }
         Files.deleteIfExists(file.resolveSibling(file.getFileName() + "-shm"));
         return before;
+    }
+
+    /** A copy is put in a place on purpose: what was seen there before is not missing in it. */
+    private void forgetSeen(Path copy, Path place) throws IOException {
+        try (Database database = home.connections.frozen(copy)) {
+            home.witness(Home.idOf(database), place).forget();
+        } catch (SQLException e) {
+            throw new IOException("what was restored cannot be read", e);
+        }
     }
 
     /** @return the digest, the same in both */

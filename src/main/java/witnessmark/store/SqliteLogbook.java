@@ -41,6 +41,7 @@ final class SqliteLogbook implements Logbook {
     private final Rows rows = new Rows();
     private final Backups backups;
     private final Drafts drafts;
+    private final Witness witness;
     private @Nullable Database database;
     private @Nullable Writer writer;
     private volatile Facts facts;
@@ -70,6 +71,7 @@ final class SqliteLogbook implements Logbook {
         this.backups = new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf);
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
         this.secondPlace = new CopiesElsewhere(home, id, path, this::ownReader, backups, SafeFiles::copy);
+        this.witness = home.witness(id, path);
         home.opened(path);
     }
 
@@ -175,6 +177,11 @@ final class SqliteLogbook implements Logbook {
     }
 
     @Override
+    public boolean hasBackup() {
+        return backups.newest(path).isPresent();
+    }
+
+    @Override
     public Outcome<Path> backUp() {
         if (!key.stillAt(path)) {
             return rescue();
@@ -203,6 +210,7 @@ final class SqliteLogbook implements Logbook {
         try {
             Outcome<Path> made = isMovedAway() ? rescued(aside) : copied(aside);
             if (made.didWork()) {
+                home.witness(id, to).forget();
                 Files.move(aside, to);
                 SafeFiles.syncFolder(SafeFiles.folderOf(to));
             }
@@ -228,6 +236,23 @@ final class SqliteLogbook implements Logbook {
         return open == null
                 ? Outcome.didNot(Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder()))
                 : backups.aside(path, open, aside);
+    }
+
+    /** What this computer saw in the file and is not in it. */
+    synchronized List<Problem> missing() {
+        try {
+            return witness.compare(opened(), readOnly == null)
+                    .map(missing -> List.of(missing.told(path)))
+                    .orElse(List.of());
+        } catch (SQLException | IllegalArgumentException e) {
+            LOG.warn("what is missing cannot be told: {}", path, e);
+            return List.of(); // what cannot be read is found by the check
+        }
+    }
+
+    @Override
+    public synchronized void acceptMissing() {
+        witness.acceptMissing();
     }
 
     @Override
@@ -274,6 +299,7 @@ final class SqliteLogbook implements Logbook {
         }
         closed = true;
         letGo();
+        witness.close();
         home.closed(path);
         if (moved && !Probe.hasLog(path)) {
             SafeFiles.remove(Probe.log(path));
@@ -312,6 +338,7 @@ final class SqliteLogbook implements Logbook {
     private Written publish(UUID id, Writer.Done done) {
         if (!done.entries().isEmpty()) {
             facts = facts.with(done.entries());
+            witness.saw(done.amendments());
             writtenSinceBackup = true;
         }
         return new Written(id, done.amendments(), facts);
@@ -333,6 +360,7 @@ final class SqliteLogbook implements Logbook {
             Database open = opened();
             if (open.number("amendment/of_change_exists", changeId.toString()) == 1) {
                 List<Amendment> made = amendments.list(open, "amendment/of_change", changeId.toString());
+                witness.saw(made);
                 writtenSinceBackup = true;
                 return Outcome.worked(new Written(changeId, made, facts));
             }
@@ -421,6 +449,7 @@ final class SqliteLogbook implements Logbook {
             T result = use.of(opened());
             if (toWrite) {
                 takeIn();
+                witness.settle();
             }
             return result;
         } catch (SQLException e) {

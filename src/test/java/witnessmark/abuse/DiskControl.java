@@ -9,7 +9,7 @@ import java.nio.file.StandardOpenOption;
 
 /** Says which calls of a watched program fail; the memory shared with {@code struct control} of disk.c. */
 final class DiskControl {
-    static final int LENGTH = 24;
+    static final int LENGTH = 32;
 
     /** Kinds of calls, as bits; in the order of disk.c. */
     enum Call {
@@ -68,6 +68,12 @@ final class DiskControl {
         memory.putInt(16, 0);
         memory.putInt(20, 0);
         memory.putInt(0, calls);
+    }
+
+    /** From now on each call of these kinds takes so long. */
+    void slow(int calls, int millis) {
+        memory.putInt(28, millis);
+        memory.putInt(24, calls);
     }
 
     /** No more calls fail. */

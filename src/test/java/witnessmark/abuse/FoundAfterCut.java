@@ -16,6 +16,7 @@ import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.store.SeenPlace;
 import witnessmark.store.Sentences;
 import witnessmark.store.TestLogbooks;
 
@@ -91,6 +92,7 @@ final class FoundAfterCut {
                 sum(files, logbook.toString()),
                 sum(files, logbook + "-wal"),
                 sum(files, logbook + "-journal"),
+                seen(files),
                 files.keySet().stream().anyMatch(name -> name.startsWith(folder + "/data")) ? 1L : 0L);
         Found found = seen.get(key);
         if (found == null) {
@@ -103,7 +105,9 @@ final class FoundAfterCut {
     private Found opened(Map<String, byte[]> files, Path folder, Path logbook) throws IOException {
         clear();
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            Path to = place.resolve(folder.relativize(Path.of(file.getKey())).toString());
+            String name = folder.relativize(Path.of(file.getKey())).toString();
+            Path at = place.resolve(folder.relativize(logbook).toString());
+            Path to = place.resolve(name.replace(SeenPlace.of(logbook), SeenPlace.of(at))); // as if it had lain here
             Files.createDirectories(to.getParent());
             WholeLogbook.put(to, file.getValue());
         }
@@ -145,6 +149,15 @@ final class FoundAfterCut {
                 Files.delete(file);
             }
         }
+    }
+
+    /** What the program keeps outside the logbook of what was in it. */
+    private long seen(Map<String, byte[]> files) {
+        return files.keySet().stream()
+                .filter(name -> name.contains("/witness/"))
+                .sorted()
+                .mapToLong(name -> sum(files, name))
+                .reduce(17, (all, one) -> all * 31 + one);
     }
 
     private long sum(Map<String, byte[]> files, String name) {

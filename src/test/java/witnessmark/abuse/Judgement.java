@@ -1,5 +1,7 @@
 package witnessmark.abuse;
 
+import static witnessmark.outcome.ProblemKind.CHANGES_MISSING;
+
 import java.util.List;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Outcome;
@@ -10,6 +12,8 @@ import witnessmark.store.Sentences;
 enum Judgement {
     /** Not opened, with a sentence. */
     REFUSED,
+    /** Opened, with a sentence that changes are missing. */
+    TOLD_WHEN_OPENED,
     /** Opened, and the check that runs behind every opening says what is wrong. */
     FOUND_BY_CHECK,
     /** Opened, the check finds fault, and until then something was read otherwise than it was written. */
@@ -29,6 +33,9 @@ enum Judgement {
             List<Problem> found = logbook.verify();
             Sentences.complete(found);
             boolean same = truth.isReadIn(logbook);
+            if (found.isEmpty() && opened.problems().stream().anyMatch(told -> told.kind() == CHANGES_MISSING)) {
+                return TOLD_WHEN_OPENED;
+            }
             if (found.isEmpty()) {
                 return same ? HARMLESS : SILENTLY_WRONG;
             }

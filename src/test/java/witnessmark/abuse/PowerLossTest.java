@@ -233,12 +233,12 @@ class PowerLossTest {
             return said.isMade() ? "the logbook is gone" : "";
         }
         FoundAfterCut.Found state = found.open(files, folder, logbook);
-        if (!state.opened() || !state.faults().isEmpty()) {
-            return "does not open as it should: " + state.faults();
-        }
-        String records = said.wrongIn(state.records(), state.draft());
+        String records = state.opened() ? said.wrongIn(state.records(), state.draft()) : "";
         if (!records.isEmpty()) {
             return records;
+        }
+        if (!state.opened() || !state.faults().isEmpty()) {
+            return "does not open as it should: " + state.faults();
         }
         for (String backup : said.backups()) {
             if (!files.containsKey(backup)) {

@@ -1,5 +1,6 @@
 package witnessmark.desktop.keeping;
 
+import java.awt.Window;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -30,7 +31,7 @@ public final class Elsewhere implements AutoCloseable {
     /** A saving waits for no longer than this until its copy is begun. */
     static final Duration PERIOD = Duration.ofSeconds(20);
 
-    private static final Duration SLOW = Duration.ofMinutes(1);
+    private static final Duration SLOW = Duration.ofSeconds(10);
     private static final Duration AFTER_FAILURE = Duration.ofMinutes(5);
 
     private final KeepingContext context;
@@ -44,6 +45,7 @@ public final class Elsewhere implements AutoCloseable {
     private @Nullable Instant since;
     private @Nullable Instant failed;
     private @Nullable ProblemKind told;
+    private @Nullable LastCopy last;
 
     /**
      * @param mayAsk whether the window has room for a question now
@@ -86,13 +88,22 @@ public final class Elsewhere implements AutoCloseable {
         }
     }
 
-    /** Makes a last copy when one is wanted and the place is there, then goes on. */
-    public void last(Runnable then) {
+    /**
+     * Makes a last copy when one is wanted and the place is there, then goes on. What takes longer than a glance is told
+     * over the window, with a way to go on at once.
+     *
+     * @param window the one about to close
+     */
+    public void last(@Nullable Window window, Runnable then) {
         ticking.close();
-        if (copies.place().isEmpty()) {
+        Path place = copies.place().orElse(null);
+        if (place == null) {
             then.run();
-        } else {
-            look(then);
+        } else if (last == null) {
+            LastCopy telling = new LastCopy(texts, tasks, place, then);
+            last = telling;
+            telling.begin(window);
+            look(telling::end);
         }
     }
 

@@ -42,6 +42,11 @@ public final class KeepingPages {
         return made;
     }
 
+    /** Says in the window that nobody keeps copies of the sample elsewhere. */
+    public void sayOfSample() {
+        context.window().copies(texts.get("keeping.elsewhere.sample"), texts.get("keeping.elsewhere.sample.tip"));
+    }
+
     /** Lists the backups of the logbook in hand. */
     public void restore() {
         restore(context.logbook().logbook().path(), context.logbook().logbook().identity(), !context.sample());
@@ -96,6 +101,19 @@ public final class KeepingPages {
                         texts.get("keeping.restore.done", made),
                         Caption.of(texts.get("keeping.open")),
                         () -> context.open().accept(made));
+    }
+
+    /** Goes on with a logbook that lacks what was saved in it before; that is noted and not asked again. */
+    public void goOnWithoutMissing() {
+        context.window().dismissNotice();
+        tasks.write(
+                texts.get("keeping.goneOn"),
+                () -> {
+                    context.logbook().logbook().acceptMissing();
+                    return texts.get("keeping.goneOn");
+                },
+                context.window()::say,
+                context.tell()::failed);
     }
 
     /** Asks for a damaged logbook, and where to put what can be read of it. */
@@ -173,6 +191,15 @@ public final class KeepingPages {
 
     /** Shows how things stand with the second place, and how to change it. */
     public void secondPlace() {
+        if (context.sample()) {
+            context.tell()
+                    .report(
+                            texts.get("keeping.elsewhere"),
+                            List.of(texts.get("keeping.elsewhere.sample.tip"), texts.get("keeping.elsewhere.about")),
+                            List.of(),
+                            List.of(Styles.as(Styles.MAIN, button("keeping.close", context.tell()::dismiss))));
+            return;
+        }
         tasks.apart(
                 texts.get("keeping.elsewhere.copying"),
                 context.elsewhere()::bring,

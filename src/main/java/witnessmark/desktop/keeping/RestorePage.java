@@ -72,7 +72,7 @@ final class RestorePage implements Aside {
     /** Lists what is kept here and in the second place. */
     void begin() {
         said.setText(texts.get("keeping.restore.looking"));
-        reading.run(texts.get("keeping.restore.looking"), model::kept, this::show, context.tell()::failed);
+        reading.run(texts.get("keeping.restore.looking"), model::kept, this::showKept, context.tell()::failed);
     }
 
     @Override
@@ -121,9 +121,8 @@ final class RestorePage implements Aside {
     private Sheet sheet() {
         Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "");
         sheet.add(Lettering.cutLine(texts.get("keeping.restore"), Styles.SECTION), "wmin 0, wrap");
-        sheet.add(
-                Lettering.paragraph(texts.get("keeping.restore.about", model.target()), Styles.FIELD_LABEL),
-                "growx, wmin 0, wrap 4");
+        String about = inPlace == null ? "keeping.restore.about.new" : "keeping.restore.about";
+        sheet.add(Lettering.paragraph(texts.get(about, model.target()), Styles.FIELD_LABEL), "growx, wmin 0, wrap 4");
         sheet.add(said, "growx, wmin 0, wrap 4");
         sheet.add(table, "grow, pushy, hmin 160, wrap");
         sheet.add(where, "growx, wmin 0, wrap");
@@ -160,27 +159,41 @@ final class RestorePage implements Aside {
             said.setText(context.problems().sentence(found.problems().get(0)));
             return;
         }
-        show(found.orThrow());
-        said.setText(texts.get("keeping.restore.there", lines.size(), place));
+        RestoreModel.Listed there = found.orThrow();
+        said.setText(texts.get("keeping.restore.there", there.lines().size(), place));
+        show(there.lines(), () -> {});
     }
 
-    private void show(RestoreModel.Listed listed) {
-        lines = new ArrayList<>(listed.lines());
+    private void showKept(RestoreModel.Listed kept) {
+        int many = kept.lines().size();
         said.setText(
-                lines.isEmpty()
+                many == 0
                         ? texts.get("keeping.restore.none")
-                        : texts.get("keeping.restore.found", lines.size(), listed.others()));
+                        : texts.get("keeping.restore.found", many, kept.others()));
+        show(kept.lines(), () -> said.setText(texts.get("keeping.restore.checked", many, notGood(), kept.others())));
+    }
+
+    private long notGood() {
+        String good = texts.get("keeping.copies.good");
+        return lines.stream().filter(line -> !line.good().equals(good)).count();
+    }
+
+    /** @param checked called when every one of them was checked */
+    private void show(List<CopyLine> copies, Runnable checked) {
+        lines = new ArrayList<>(copies);
         table.show(lines);
         if (!lines.isEmpty()) {
             table.select(lines.get(0).file());
         }
         inHand();
-        checkFrom(0);
+        checkFrom(0, checked);
     }
 
     /** One after the other, so that the newest is known first and the disk is not torn between them. */
-    private void checkFrom(int at) {
-        if (at < lines.size()) {
+    private void checkFrom(int at, Runnable checked) {
+        if (at == lines.size() && at > 0) {
+            checked.run();
+        } else if (at < lines.size()) {
             Path copy = lines.get(at).file();
             checking.run(
                     texts.get("keeping.copies.checking"),
@@ -188,11 +201,11 @@ final class RestorePage implements Aside {
                     found -> {
                         lines.set(at, lines.get(at).checked(found));
                         table.show(lines);
-                        checkFrom(at + 1);
+                        checkFrom(at + 1, checked);
                     },
                     failure -> {
                         context.tell().failed(failure);
-                        checkFrom(at + 1);
+                        checkFrom(at + 1, checked);
                     });
         }
     }

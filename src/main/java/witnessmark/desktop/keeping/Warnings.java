@@ -10,6 +10,7 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
@@ -21,6 +22,7 @@ public final class Warnings {
     private final KeepingPages pages;
     private final Consumer<List<Problem>> show;
     private final Logbook logbook;
+    private boolean missing;
 
     /** @param show shows what a check found on a page */
     public Warnings(
@@ -40,6 +42,7 @@ public final class Warnings {
 
     /** The first of them; that the logbook is open for reading only is said already, with a way out. */
     public void met(List<Problem> met) {
+        missing |= met.stream().anyMatch(problem -> problem.kind() == ProblemKind.CHANGES_MISSING);
         met.stream()
                 .filter(problem -> logbook.readOnly().filter(problem::equals).isEmpty())
                 .findFirst()
@@ -60,7 +63,7 @@ public final class Warnings {
                     ? problems.sentence(first)
                     : texts.get("keeping.notice.found", problems.sentence(first), found.size());
             desk.notice(sentence, ways(first, found));
-        } else if (logbook.wasLeftOpen()) {
+        } else if (logbook.wasLeftOpen() && !missing) {
             desk.say(texts.get("keeping.leftOpen"));
         }
     }
@@ -100,6 +103,10 @@ public final class Warnings {
                 ways.add(way("keeping.notice.restore", restore));
             }
             case LOGBOOK_GONE, NOT_A_LOGBOOK -> ways.add(way("keeping.notice.restore", restore));
+            case CHANGES_MISSING -> {
+                ways.add(way("keeping.notice.restore", restore));
+                ways.add(way("keeping.notice.goOn", pages::goOnWithoutMissing));
+            }
             case FILE_MOVED_AWAY -> ways.add(way("keeping.notice.copy", pages::saveCopy));
             default -> {}
         }

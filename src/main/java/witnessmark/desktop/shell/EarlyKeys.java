@@ -68,7 +68,7 @@ final class EarlyKeys implements KeyEventDispatcher {
     /** The window is on the screen, and what fills it is being worked out. */
     void opened() {
         opened = true;
-        before = tasks.underWay();
+        before = tasks.awaited();
         later();
     }
 
@@ -138,7 +138,7 @@ final class EarlyKeys implements KeyEventDispatcher {
     }
 
     private void give(KeyEvent early, Component owner) {
-        List<Running> known = tasks.underWay();
+        List<Running> known = tasks.awaited();
         KeyEvent again = new KeyEvent(
                 owner,
                 early.getID(),
@@ -151,7 +151,7 @@ final class EarlyKeys implements KeyEventDispatcher {
         giving = true;
         KeyboardFocusManager.getCurrentKeyboardFocusManager().dispatchEvent(again); // as the system does it
         EventThread.later(() -> {
-            List<Running> began = new ArrayList<>(tasks.underWay());
+            List<Running> began = new ArrayList<>(tasks.awaited());
             began.removeAll(known);
             before = began;
             giving = false;
@@ -160,7 +160,7 @@ final class EarlyKeys implements KeyEventDispatcher {
     }
 
     private boolean isBusy() {
-        List<Running> now = tasks.underWay();
+        List<Running> now = tasks.awaited();
         return before.stream().anyMatch(now::contains);
     }
 }

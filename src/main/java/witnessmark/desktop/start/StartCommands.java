@@ -71,10 +71,7 @@ final class StartCommands {
     }
 
     private void keeping(StartContext context, KeepingPages copies) {
-        Command second = add("keeping.command.second", 4, null, copies::secondPlace);
-        if (context.copies().sample()) {
-            second.disable(texts.get("keeping.command.second.sample"));
-        }
+        add("keeping.command.second", 4, null, copies::secondPlace);
         add("keeping.command.copy", 4, null, copies::saveCopy);
         add("keeping.command.restore", 4, null, copies::restore);
         add("keeping.command.salvage", 4, null, copies::salvage);

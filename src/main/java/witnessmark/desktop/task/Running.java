@@ -7,16 +7,23 @@ import java.time.Instant;
 public final class Running {
     private final String name;
     private final Instant since;
+    private final boolean apart;
     private volatile boolean cancelled;
 
-    Running(String name, Instant since) {
+    Running(String name, Instant since, boolean apart) {
         this.name = name;
         this.since = since;
+        this.apart = apart;
     }
 
     /** What is being done, in words for people. */
     public String name() {
         return name;
+    }
+
+    /** Whether it may take as long as a stick or a share does, so that nothing else is to wait for it. */
+    public boolean isApart() {
+        return apart;
     }
 
     public Duration age(Instant now) {

@@ -78,6 +78,11 @@ public final class Tasks implements AutoCloseable {
         return List.copyOf(under);
     }
 
+    /** The same without what is done apart, for which nobody ought to wait. */
+    public List<Running> awaited() {
+        return under.stream().filter(running -> !running.isApart()).toList();
+    }
+
     /** Runs the listener on the event thread whenever work begins or ends. */
     public void onChange(Runnable listener) {
         listeners.add(listener);
@@ -130,7 +135,7 @@ public final class Tasks implements AutoCloseable {
             Callable<T> work,
             Consumer<? super T> onDone,
             Consumer<Throwable> onFail) {
-        Running running = new Running(name, Instant.now());
+        Running running = new Running(name, Instant.now(), pool == apart);
         under.add(running);
         tellListeners();
         try {

@@ -60,6 +60,9 @@ public interface Logbook extends AutoCloseable {
      */
     Outcome<Path> backUp();
 
+    /** Whether a good backup of it is kept on this computer, of whatever age. */
+    boolean hasBackup();
+
     /**
      * Copies the logbook as it stands in memory and on the disk to a new file, which opens as a logbook. It does so too
      * when the file was moved away or removed while it was open.
@@ -76,6 +79,12 @@ public interface Logbook extends AutoCloseable {
 
     /** Whether the program that had it open last ended without closing it. */
     boolean wasLeftOpen();
+
+    /**
+     * Goes on without what was seen in it on this computer and is missing ({@code CHANGES_MISSING}), which is told at
+     * each opening until then.
+     */
+    void acceptMissing();
 
     /** Which logbook it is; every copy of it says the same. */
     String identity();

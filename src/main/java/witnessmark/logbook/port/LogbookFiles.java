@@ -13,7 +13,8 @@ public interface LogbookFiles {
     Outcome<Logbook> create(Path path);
 
     /**
-     * Opens a logbook. Read-only, with a problem beside it, when it is in use, newer, or in a read-only place.
+     * Opens a logbook. Read-only, with a problem beside it, when it is in use, newer, or in a read-only place. That it
+     * lacks what this computer saw in it is told beside it too.
      *
      * @return the open logbook, or why not (no such file, not a logbook, damaged, altered by another hand, beside
      *     writes of another file)

@@ -27,6 +27,7 @@ import witnessmark.wording.Texts;
 @UiTest(display = true)
 class EarlyKeysTest {
     private final CountDownLatch filled = new CountDownLatch(1);
+    private final CountDownLatch stick = new CountDownLatch(1);
     private Gallery gallery;
     private ShellFrame frame;
     private String stood;
@@ -52,6 +53,16 @@ class EarlyKeysTest {
                 failure -> {
                     throw new IllegalStateException(failure);
                 });
+        gallery.tasks.apart(
+                "a slow stick, for which no key waits",
+                () -> {
+                    stick.await();
+                    return 1;
+                },
+                done -> {},
+                failure -> {
+                    throw new IllegalStateException(failure);
+                });
         frame = new ShellFrame(context, gallery.places(), List.of(), List.of());
         frame.open(PlaceId.RUN_SHEET);
         Focus.await(gallery.sheet.firstFocus());
@@ -61,6 +72,7 @@ class EarlyKeysTest {
     @AfterEach
     void close() {
         filled.countDown();
+        stick.countDown();
         gallery.tasks.awaitIdle();
         frame.dispose();
         gallery.close();

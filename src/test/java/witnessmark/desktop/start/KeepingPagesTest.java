@@ -84,6 +84,22 @@ class KeepingPagesTest {
     }
 
     @Test
+    void how_the_check_of_all_came_out_is_said_in_the_end() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            write(window, "One");
+            Path copy = window.logbook.logbook().backUp().orThrow();
+            window.perform("restore");
+            assertThat(window.said())
+                    .contains("2 copies, the newest first. Checked: as written.")
+                    .doesNotContain("being checked");
+            window.press("Close");
+            tear(copy);
+            window.perform("restore");
+            assertThat(window.said()).contains("2 copies, the newest first. Checked: 1 is not as");
+        }
+    }
+
+    @Test
     void in_its_place_is_handed_to_the_window_with_the_newest_copy_in_hand() {
         try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
             write(window, "One");

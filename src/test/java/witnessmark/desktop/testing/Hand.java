@@ -2,7 +2,7 @@ package witnessmark.desktop.testing;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Frame;
+import java.awt.Window;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
@@ -33,8 +33,8 @@ public final class Hand {
     }
 
     private static <T extends Component> Optional<T> find(Class<T> type, Predicate<T> asked) {
-        for (Frame frame : Frame.getFrames()) {
-            Optional<T> found = find(frame, type, asked);
+        for (Window window : Window.getWindows()) {
+            Optional<T> found = find(window, type, asked);
             if (found.isPresent()) {
                 return found;
             }

@@ -140,6 +140,11 @@ public final class MemoryLogbook implements Logbook {
     }
 
     @Override
+    public boolean hasBackup() {
+        return false;
+    }
+
+    @Override
     public Outcome<Path> backUp() {
         return Outcome.worked(path());
     }
@@ -163,6 +168,9 @@ public final class MemoryLogbook implements Logbook {
     public boolean wasLeftOpen() {
         return false;
     }
+
+    @Override
+    public void acceptMissing() {}
 
     @Override
     public String identity() {
