@@ -86,7 +86,10 @@ public final class DrawnFaceMap {
             g.setColor(style.levels().get(levels - 1 - i));
             g.fill(new Rectangle2D.Double(room.getX() + i * each, room.getY(), each, room.getHeight()));
         }
-        lowHatch(g, style, new Rectangle2D.Double(room.getX(), room.getY(), each, room.getHeight()));
+        Path2D lines = new Path2D.Double();
+        FaceShading.strokes(
+                lines, room.getX(), room.getX() + each, room.getY(), room.getMaxY(), LOW_HATCH * style.scale());
+        lowHatch(g, style, lines);
         g.setColor(style.base().ink2());
         g.setStroke(new BasicStroke((float) style.scale()));
         g.draw(room);
@@ -114,26 +117,15 @@ public final class DrawnFaceMap {
             g.fill(shading.from(level, plane));
         }
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, smooth);
-        lowHatch(g, style, shading.from(FaceShading.LEVELS - 1, plane));
+        lowHatch(g, style, shading.hatch(plane, px(LOW_HATCH)));
         g.setClip(clip);
     }
 
     /** Where the face is low is no bare sheet: lines lie across it, the other way than across what was marked. */
-    private static void lowHatch(Graphics2D g, FaceMapStyle style, Shape low) {
-        Rectangle2D box = low.getBounds2D();
-        if (box.isEmpty()) {
-            return;
-        }
-        Shape clip = g.getClip();
-        g.clip(low);
+    private static void lowHatch(Graphics2D g, FaceMapStyle style, Shape lines) {
         g.setColor(style.low());
         g.setStroke(new BasicStroke((float) (0.8 * style.scale())));
-        double step = LOW_HATCH * style.scale();
-        double high = box.getHeight();
-        for (double x = Math.floor((box.getX() - high) / step) * step; x < box.getMaxX(); x += step) {
-            g.draw(new Line2D.Double(x, box.getY(), x + high, box.getMaxY()));
-        }
-        g.setClip(clip);
+        g.draw(lines);
     }
 
     /** What was low at the look it is held against. */

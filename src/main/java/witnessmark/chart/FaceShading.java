@@ -93,6 +93,40 @@ public record FaceShading(int columns, int rows, byte[] levels) {
         return path;
     }
 
+    /** Lines across the squares of the last level, falling to the right, so far apart along the drawing. */
+    Path2D hatch(FacePlane plane, double step) {
+        Path2D path = new Path2D.Double();
+        for (int row = 0; row < rows; row++) {
+            double top = Math.min(y(plane, row), y(plane, row + 1));
+            double bottom = Math.max(y(plane, row), y(plane, row + 1));
+            int from = -1;
+            for (int column = 0; column <= columns; column++) {
+                boolean low = isLow(column, row);
+                if (low && from < 0) {
+                    from = column;
+                } else if (!low && from >= 0) {
+                    double left = Math.min(x(plane, from), x(plane, column));
+                    double right = Math.max(x(plane, from), x(plane, column));
+                    strokes(path, left, right, top, bottom, step);
+                    from = -1;
+                }
+            }
+        }
+        return path;
+    }
+
+    /** The pieces within a box of lines on which x less y is a multiple of the step. */
+    static void strokes(Path2D path, double left, double right, double top, double bottom, double step) {
+        for (double off = Math.ceil((left - bottom) / step) * step; off < right - top; off += step) {
+            double from = Math.max(top, left - off);
+            double to = Math.min(bottom, right - off);
+            if (from < to) {
+                path.moveTo(off + from, from);
+                path.lineTo(off + to, to);
+            }
+        }
+    }
+
     /** Where squares of the last level meet others. */
     Path2D aroundLow(FacePlane plane) {
         Path2D path = new Path2D.Double();
