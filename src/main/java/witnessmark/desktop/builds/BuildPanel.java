@@ -86,16 +86,16 @@ final class BuildPanel extends JPanel {
 
     private JPanel head() {
         JPanel head = new JPanel(new MigLayout(
-                "insets 0, gap 12 0, fillx, hidemode 3", "[pref!][][0::,grow,fill][][][][]", "[center]2[top]"));
+                "insets 0, gap 12 0, fillx, hidemode 3", "[pref!][][0::,grow,fill][][][][]", "[center]2[center]"));
         head.setOpaque(false);
         head.add(title, "cell 0 0, wmin pref");
-        head.add(span, "cell 0 1, wmin 0, spanx 7, growx");
+        head.add(span, "cell 0 1, wmin 0, spanx 3, growx");
         head.add(mark, "cell 1 0");
-        head.add(headline, "cell 2 0, wmin 0");
-        head.add(turn, "cell 3 0");
-        head.add(sheet, "cell 4 0");
-        head.add(sign, "cell 5 0");
-        head.add(anew, "cell 6 0");
+        head.add(headline, "cell 2 0, wmin 0, spanx 5, growx");
+        head.add(turn, "cell 3 1");
+        head.add(sheet, "cell 4 1");
+        head.add(sign, "cell 5 1");
+        head.add(anew, "cell 6 1");
         turn.setVisible(false);
         return head;
     }

@@ -60,7 +60,7 @@ public final class ChartOrTable extends JPanel {
         shown.add(view, CHART);
         shown.add(tableRoom, TABLE);
         shown.add(Lettering.paragraph(nothing, Styles.QUIET_INK), NOTHING);
-        add(shown, "grow, hmin 170, wmin 0, wrap");
+        add(shown, "grow, hmin 140, wmin 0, wrap");
         add(readout, "growx, wmin 0");
     }
 
