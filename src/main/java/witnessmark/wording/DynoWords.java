@@ -13,7 +13,6 @@ import witnessmark.domain.CorrectionKind;
 import witnessmark.domain.DynoSheet;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Run;
-import witnessmark.mechanics.AtmosphericCorrection;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.RunningTime;
 import witnessmark.study.result.CurvePoint;
@@ -22,6 +21,7 @@ import witnessmark.study.result.DynoChange;
 import witnessmark.study.result.DynoFactor;
 import witnessmark.study.result.DynoFactor.Why;
 import witnessmark.study.result.DynoVerdict;
+import witnessmark.study.result.PullColumn;
 import witnessmark.study.result.PullPoint;
 
 /** Words what a dyno sheet comes to: the finding first, then what it rests on. */
@@ -61,11 +61,23 @@ public final class DynoWords {
         LocalDate then = day.apply(baseline.fact());
         String since = then == null ? "" : measures.shortDate(then);
         return switch (change.verdict()) {
-            case OTHER_DYNO -> texts.get("dyno.answer." + code, peak, since, baseline.fact().dyno());
+            case OTHER_DYNO ->
+                texts.get("dyno.answer." + code, peak, since, baseline.fact().dyno());
             case OTHER_CORRECTION ->
-                texts.get("dyno.answer." + code, peak, since, records.word(baseline.fact().correction()));
+                texts.get(
+                        "dyno.answer." + code,
+                        peak,
+                        since,
+                        records.word(baseline.fact().correction()));
             case NOT_TO_COMPARE -> texts.get("dyno.answer." + code, peak, since);
-            case LOOK -> texts.get(onlySomewhere(change) ? "dyno.answer.look_at" : "dyno.answer.look", peak, against(change.peak()), since, rpm(change.worstRpm()), percent(change.worst()));
+            case LOOK ->
+                texts.get(
+                        onlySomewhere(change) ? "dyno.answer.look_at" : "dyno.answer.look",
+                        peak,
+                        against(change.peak()),
+                        since,
+                        rpm(change.worstRpm()),
+                        percent(change.worst()));
             default -> texts.get("dyno.answer." + code, peak, against(change.peak()), since);
         };
     }
@@ -139,6 +151,11 @@ public final class DynoWords {
         return measures.number(BigDecimal.valueOf(factor).setScale(4, RoundingMode.HALF_UP), 4);
     }
 
+    /** "torque in N·m". */
+    public String column(PullColumn column) {
+        return texts.get("dyno.column." + code(column));
+    }
+
     // What it rests on
 
     /** The factor, what was observed, torque, how it repeats, where it moved, running in; in that order. */
@@ -153,9 +170,8 @@ public final class DynoWords {
         lines.add(repeats(of));
         change(of.change(), lines);
         if (!of.steps().isEmpty()) {
-            RunningTime run = of.steps().stream()
-                    .map(step -> step.fact().lasted())
-                    .reduce(RunningTime.NONE, RunningTime::plus);
+            RunningTime run =
+                    of.steps().stream().map(step -> step.fact().lasted()).reduce(RunningTime.NONE, RunningTime::plus);
             lines.add(texts.get(
                     "dyno.run_in",
                     measures.running(run),
@@ -211,26 +227,17 @@ public final class DynoWords {
     }
 
     private String refused(DynoFactor factor) {
-        return measures.all(factor.refused().stream()
-                .map(why -> refused(why, factor))
-                .toList());
+        return measures.all(
+                factor.refused().stream().map(why -> refused(why, factor)).toList());
     }
 
     private String refused(Why why, DynoFactor factor) {
-        AtmosphericCorrection.Code code = switch (factor.correction()) {
-            case ISO_1585 -> AtmosphericCorrection.Code.ISO_1585;
-            case DIN_70020 -> AtmosphericCorrection.Code.DIN_70020;
-            default -> AtmosphericCorrection.Code.SAE_J1349;
-        };
         String key = "dyno.refused." + code(why);
+        double limit = factor.limit(why);
         Double worked = factor.worked();
         return switch (why) {
-            case TOO_COLD -> texts.get(key, whole(code.coldest()));
-            case TOO_WARM -> texts.get(key, whole(code.warmest()));
-            case TOO_THIN -> texts.get(key, whole(code.thinnest()));
-            case TOO_DENSE -> texts.get(key, whole(code.densest()));
-            case FACTOR_BELOW -> texts.get(key, worked == null ? "" : factor(worked), limit(AtmosphericCorrection.LEAST));
-            case FACTOR_ABOVE -> texts.get(key, worked == null ? "" : factor(worked), limit(AtmosphericCorrection.MOST));
+            case TOO_COLD, TOO_WARM, TOO_THIN, TOO_DENSE -> texts.get(key, whole(limit));
+            case FACTOR_BELOW, FACTOR_ABOVE -> texts.get(key, worked == null ? "" : factor(worked), limit(limit));
             case NO_AIR -> texts.get(key);
         };
     }
@@ -267,13 +274,13 @@ public final class DynoWords {
         if (Double.isNaN(change.peak())) {
             return;
         }
-        lines.add(texts.get(change.noiseFromPulls() ? "dyno.noise.pulls" : "dyno.noise.usual", percent(change.noise())));
+        lines.add(
+                texts.get(change.noiseFromPulls() ? "dyno.noise.pulls" : "dyno.noise.usual", percent(change.noise())));
         if (change.peakMoved() <= -MOVED) {
             lines.add(texts.get("dyno.moved.springs", whole(-change.peakMoved())));
         } else if (change.peakMoved() != 0) {
             lines.add(texts.get(
-                    change.peakMoved() < 0 ? "dyno.moved.down" : "dyno.moved.up",
-                    whole(Math.abs(change.peakMoved()))));
+                    change.peakMoved() < 0 ? "dyno.moved.down" : "dyno.moved.up", whole(Math.abs(change.peakMoved()))));
         }
         lines.add(texts.get("dyno.worst", rpm(change.worstRpm()), against(change.worst())));
         lines.add(texts.get("dyno.area", rpm(change.from()), rpm(change.to()), against(change.area())));

@@ -27,7 +27,6 @@ import witnessmark.desktop.form.Styles;
 import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.SheetField;
 import witnessmark.logbook.sheets.SheetGroup;
-import witnessmark.logbook.sheets.SheetNote;
 import witnessmark.wording.Texts;
 
 /** One sheet as a page: headings, rows of four columns at most, a foot with what needs a look and the buttons. */

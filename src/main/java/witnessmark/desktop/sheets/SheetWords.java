@@ -43,8 +43,9 @@ import witnessmark.quantity.Temperature;
 import witnessmark.quantity.typed.PressureUnit;
 import witnessmark.quantity.typed.Unit;
 import witnessmark.study.result.DynoFactor;
-import witnessmark.wording.DynoWords;
+import witnessmark.study.result.PullColumn;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.DynoWords;
 import witnessmark.wording.JointWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -310,6 +311,9 @@ public final class SheetWords {
         }
         if (fact instanceof AirFigure figure) {
             return measures.pressure(figure.air(), PressureUnit.KILOPASCAL, 1);
+        }
+        if (fact instanceof PullColumn column) {
+            return dyno.column(column);
         }
         if (fact instanceof DynoFactor factor) {
             return records.label(dyno.factor(factor));

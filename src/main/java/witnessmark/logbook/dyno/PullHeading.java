@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import witnessmark.study.result.PullColumn;
 
 /**
  * The heading of a table of pulls, in any order: {@code rpm; N·m; kW; lambda; oil bar; oil °C; water °C; exhaust 1 °C}. A
@@ -169,7 +170,10 @@ record PullHeading(List<@Nullable Column> columns, List<String> unknown) {
         if (has(plain, "oil")) {
             boolean pressure = has(plain, "bar|psi|kpa|p|press|pressure");
             return pressure
-                    ? new Column(PullColumn.OIL_PRESSURE, has(plain, "psi") ? In.PSI : has(plain, "kpa") ? In.KILOPASCAL : In.OWN, 0)
+                    ? new Column(
+                            PullColumn.OIL_PRESSURE,
+                            has(plain, "psi") ? In.PSI : has(plain, "kpa") ? In.KILOPASCAL : In.OWN,
+                            0)
                     : new Column(PullColumn.OIL, heat(plain), 0);
         }
         if (has(plain, "water|coolant")) {

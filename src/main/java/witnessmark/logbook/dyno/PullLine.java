@@ -13,6 +13,7 @@ import witnessmark.domain.Id;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.Temperature;
+import witnessmark.study.result.PullColumn;
 
 /** The figures of one line, each in what its {@link PullColumn} says. */
 final class PullLine {

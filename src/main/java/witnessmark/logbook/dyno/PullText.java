@@ -18,6 +18,7 @@ import witnessmark.domain.Id;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.study.result.PullColumn;
 
 /**
  * Reads the pulls of a dyno sheet, a line for each speed: {@code 4000 171.0}, or what a spreadsheet gives, parted by tabs,
@@ -34,7 +35,8 @@ public final class PullText {
     /** Of torque in N·m, power in kW and speed in rpm: T = 60 000·P / (2π·n). */
     private static final BigDecimal PER_KILOWATT = BigDecimal.valueOf(60_000 / (2 * Math.PI));
 
-    private static final Pattern NEXT_PULL = Pattern.compile("(?i)(?:pull|sweep|run)\\s*(?:no\\.?|#)?\\s*(\\d{1,3})?\\s*:?");
+    private static final Pattern NEXT_PULL =
+            Pattern.compile("(?i)(?:pull|sweep|run)\\s*(?:no\\.?|#)?\\s*(\\d{1,3})?\\s*:?");
     private static final Pattern LETTERS = Pattern.compile("[\\p{L}°λ].*|.*\\p{L}{2}.*", Pattern.DOTALL);
     private static final Pattern NOT_READ = Pattern.compile("[-–—−]|n/?a|", Pattern.CASE_INSENSITIVE);
 
@@ -60,7 +62,8 @@ public final class PullText {
      *
      * @param number as counted from 1
      */
-    public record Line(int number, @Nullable DynoPoint point, @Nullable Problem problem) {}
+    public record Line(
+            int number, @Nullable DynoPoint point, @Nullable Problem problem) {}
 
     /**
      * A text as it was understood.
@@ -85,8 +88,10 @@ public final class PullText {
 
         /** What is wrong, line by line; what stops first. */
         public List<Problem> problems() {
-            List<Problem> all =
-                    lines.stream().map(Line::problem).flatMap(Stream::ofNullable).toList();
+            List<Problem> all = lines.stream()
+                    .map(Line::problem)
+                    .flatMap(Stream::ofNullable)
+                    .toList();
             return Stream.concat(
                             all.stream().filter(Problem::stops), all.stream().filter(problem -> !problem.stops()))
                     .toList();
@@ -107,7 +112,12 @@ public final class PullText {
                         .flatMap(Stream::ofNullable)
                         .map(PullHeading.Column::of)
                         .toList();
-        return new Read(in.lines, columns, in.headed, in.fromPower, in.notTaken.stream().distinct().toList());
+        return new Read(
+                in.lines,
+                columns,
+                in.headed,
+                in.fromPower,
+                in.notTaken.stream().distinct().toList());
     }
 
     private void line(int number, String text, String[] all) {
@@ -293,7 +303,8 @@ public final class PullText {
     }
 
     private static Line wrong(int number, ProblemKind kind, Object... facts) {
-        Object[] all = Stream.concat(Stream.of((Object) number), Stream.of(facts)).toArray();
+        Object[] all =
+                Stream.concat(Stream.of((Object) number), Stream.of(facts)).toArray();
         return new Line(number, null, Problem.of(kind, all));
     }
 }

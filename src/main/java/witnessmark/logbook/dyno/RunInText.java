@@ -18,6 +18,7 @@ import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.typed.Typed;
 import witnessmark.quantity.typed.TypedTime;
+import witnessmark.study.result.PullColumn;
 
 /**
  * Reads the steps of running in, a line for each: how long, at or up to which speed, at which share of full load, and what
@@ -26,8 +27,12 @@ import witnessmark.quantity.typed.TypedTime;
 public final class RunInText {
     static final String EXAMPLE = "10 min 3000 rpm 30 % cam bedded in";
 
-    private static final Pattern LASTED = Pattern.compile("(\\d+(?:[.,]\\d+)?(?: ?(?:h|min|m|s)\\b(?: ?\\d+ ?(?:min|m|s)\\b)?)?"
-            + "|\\d+h\\d+(?:m|min)?)(?:[ ,;:]+|$)(.*)", Pattern.CASE_INSENSITIVE);
+    /** A bare figure is minutes only where a speed or nothing follows: before a word it may be anything. */
+    private static final Pattern LASTED = Pattern.compile(
+            "(\\d+(?:[.,]\\d+)?(?: ?(?:h|min|m|s)\\b(?: ?\\d+ ?(?:min|m|s)\\b)?|(?= +\\d)|$)"
+                    + "|\\d+h\\d+(?:m|min)?)(?:[ ,;:]+|$)(.*)",
+            Pattern.CASE_INSENSITIVE);
+
     private static final Pattern SPEED = Pattern.compile(
             "(?:(?:at|up to|to) )?(?:(\\d[\\d ]*) ?(?:-|–|to) ?)?(\\d[\\d ]*) ?(?:rpm|r/min|1/min)(?:[ ,;:]+|$)(.*)",
             Pattern.CASE_INSENSITIVE);
@@ -42,7 +47,8 @@ public final class RunInText {
      *
      * @param number as counted from 1
      */
-    public record Line(int number, @Nullable RunInStep step, @Nullable Problem problem) {}
+    public record Line(
+            int number, @Nullable RunInStep step, @Nullable Problem problem) {}
 
     /** Every line of a text; steps are counted in their order. */
     public static List<Line> read(String text, Id<Run> run) {

@@ -34,8 +34,9 @@ public final class SeeDyno {
     public static List<DynoAnswer> of(View view, Id<Engine> engine) {
         List<DynoAnswer> answers = new ArrayList<>(new DynoSheets(view.facts()).of(engine));
         answers.removeIf(answer -> answer.run().fact().start().day().isAfter(view.day()));
-        answers.sort(Comparator.comparing((DynoAnswer answer) -> answer.run().fact().start())
-                .reversed());
+        answers.sort(
+                Comparator.comparing((DynoAnswer answer) -> answer.run().fact().start())
+                        .reversed());
         return answers;
     }
 

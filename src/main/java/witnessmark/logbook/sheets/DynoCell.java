@@ -83,7 +83,12 @@ final class DynoCell {
         }
         BigDecimal factor = BigDecimal.valueOf(millionths, 6);
         if (millionths < MILLIONTHS / 2 || millionths > 2 * MILLIONTHS) {
-            in.wrong(WriteDynoSheet.FACTOR, ProblemKind.CANNOT_READ, WriteDynoSheet.FACTOR, in.text(WriteDynoSheet.FACTOR), "1.012");
+            in.wrong(
+                    WriteDynoSheet.FACTOR,
+                    ProblemKind.CANNOT_READ,
+                    WriteDynoSheet.FACTOR,
+                    in.text(WriteDynoSheet.FACTOR),
+                    "1.012");
             return null;
         }
         if (factor.compareTo(LEAST) < 0 || factor.compareTo(MOST) > 0) {
@@ -127,7 +132,12 @@ final class DynoCell {
         in.note(WriteDynoSheet.HUMIDITY, SheetNote.of("in_sign", "%"));
         Long permille = values.read(WriteDynoSheet.HUMIDITY, text -> TypedFigure.parts(text, 1, "45 %", "%", "% rh"));
         if (permille != null && permille > 1_000) {
-            in.wrong(WriteDynoSheet.HUMIDITY, ProblemKind.CANNOT_READ, WriteDynoSheet.HUMIDITY, in.text(WriteDynoSheet.HUMIDITY), "45 %");
+            in.wrong(
+                    WriteDynoSheet.HUMIDITY,
+                    ProblemKind.CANNOT_READ,
+                    WriteDynoSheet.HUMIDITY,
+                    in.text(WriteDynoSheet.HUMIDITY),
+                    "45 %");
             return null;
         }
         return permille == null ? null : Integer.valueOf(permille.intValue());
@@ -135,10 +145,15 @@ final class DynoCell {
 
     private @Nullable Integer sweep() {
         in.note(WriteDynoSheet.SWEEP, SheetNote.of("dyno_sweep_example"));
-        Long sweep =
-                values.read(WriteDynoSheet.SWEEP, text -> TypedFigure.parts(text, 0, "300 rpm/s", "rpm/s", "rpm per s", "rpm"));
+        Long sweep = values.read(
+                WriteDynoSheet.SWEEP, text -> TypedFigure.parts(text, 0, "300 rpm/s", "rpm/s", "rpm per s", "rpm"));
         if (sweep != null && (sweep < 1 || sweep > 5_000)) {
-            in.wrong(WriteDynoSheet.SWEEP, ProblemKind.CANNOT_READ, WriteDynoSheet.SWEEP, in.text(WriteDynoSheet.SWEEP), "300 rpm/s");
+            in.wrong(
+                    WriteDynoSheet.SWEEP,
+                    ProblemKind.CANNOT_READ,
+                    WriteDynoSheet.SWEEP,
+                    in.text(WriteDynoSheet.SWEEP),
+                    "300 rpm/s");
             return null;
         }
         return sweep == null ? null : Integer.valueOf(sweep.intValue());

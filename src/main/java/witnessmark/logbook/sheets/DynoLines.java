@@ -43,15 +43,15 @@ final class DynoLines {
         steps.stream()
                 .map(RunInStep::run)
                 .findFirst()
-                .or(() -> in.sight().find(Run.class, in.text(WriteDynoSheet.RUN)).map(Entry::id))
+                .or(() ->
+                        in.sight().find(Run.class, in.text(WriteDynoSheet.RUN)).map(Entry::id))
                 .ifPresent(run -> steps(in.sight(), run)
                         .forEach(entry -> before.put(entry.fact().number(), entry)));
         steps.forEach(step -> write(in, WriteDynoSheet.STEPS, before.remove(step.number()), step));
         before.values().forEach(gone -> strike(in, WriteDynoSheet.STEPS, gone));
     }
 
-    private static <F extends Fact> void write(
-            ReadSheet in, SheetField field, @Nullable Entry<F> there, F now) {
+    private static <F extends Fact> void write(ReadSheet in, SheetField field, @Nullable Entry<F> there, F now) {
         if (there == null) {
             in.make(field, now);
         } else if (!there.fact().equals(now)) {

@@ -21,8 +21,7 @@ final class DynoRuns {
     private DynoRuns() {}
 
     private static Stream<Entry<Run>> newestFirst(SheetSight sight, boolean dyno) {
-        return sight
-                .facts()
+        return sight.facts()
                 .of(Run.class)
                 .inForce()
                 .filter(run -> (run.fact().kind() == RunKind.DYNO) == dyno)
@@ -60,8 +59,7 @@ final class DynoRuns {
     }
 
     static List<DynoSheet> sheetsOf(SheetSight sight, Id<Engine> engine) {
-        return sight
-                .facts()
+        return sight.facts()
                 .of(DynoSheet.class)
                 .inForce()
                 .map(Entry::fact)
@@ -70,13 +68,15 @@ final class DynoRuns {
     }
 
     private static Optional<Id<Engine>> engineOf(SheetSight sight, DynoSheet sheet) {
-        return sight.facts().of(Run.class).find(sheet.run()).map(run -> run.fact().engine());
+        return sight.facts()
+                .of(Run.class)
+                .find(sheet.run())
+                .map(run -> run.fact().engine());
     }
 
     /** Of the latest run that has one. */
     static Optional<DynoSheet> lastSheet(SheetSight sight) {
-        return sight
-                .facts()
+        return sight.facts()
                 .of(DynoSheet.class)
                 .inForce()
                 .map(Entry::fact)
@@ -87,8 +87,7 @@ final class DynoRuns {
 
     /** Every dyno there is a sheet of. */
     static List<String> dynos(SheetSight sight) {
-        return sight
-                .facts()
+        return sight.facts()
                 .of(DynoSheet.class)
                 .inForce()
                 .map(sheet -> sheet.fact().dyno())

@@ -26,8 +26,7 @@ final class DynoSeen {
     private DynoSeen() {}
 
     static void say(ReadSheet in, DynoSheet sheet, Entry<Run> run, PullText.Read pulls) {
-        Entry<DynoSheet> unwritten =
-                new Entry<>(new Id<>(run.id().value()), sheet, Standing.IN_FORCE, null, 1);
+        Entry<DynoSheet> unwritten = new Entry<>(new Id<>(run.id().value()), sheet, Standing.IN_FORCE, null, 1);
         DynoAnswer answer = DynoSheets.alone(unwritten, run, pulls.points());
         in.note(WriteDynoSheet.CORRECTION, SheetNote.echo("line", answer.factor()));
         List<SheetNote> lines = new ArrayList<>();

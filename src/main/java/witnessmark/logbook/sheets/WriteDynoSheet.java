@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.AirPressure;
 import witnessmark.domain.CorrectionKind;
 import witnessmark.domain.DynoFigures;
@@ -81,11 +80,15 @@ public final class WriteDynoSheet implements LogSheet {
         Optional<Entry<Run>> run = DynoRuns.withoutSheet(sight).stream().findFirst();
         out.put(RUN, run.map(entry -> entry.id().text()).orElse(""));
         out.put(DYNO, last.map(DynoSheet::dyno).orElse(""));
-        out.put(FIGURES, last.map(DynoSheet::figures).orElse(DynoFigures.OBSERVED).code());
+        out.put(
+                FIGURES,
+                last.map(DynoSheet::figures).orElse(DynoFigures.OBSERVED).code());
         out.put(
                 CORRECTION,
                 last.map(DynoSheet::correction).orElse(CorrectionKind.SAE_J1349).code());
-        out.put(PRESSURE_IS, last.map(DynoSheet::pressureIs).orElse(AirPressure.TOTAL).code());
+        out.put(
+                PRESSURE_IS,
+                last.map(DynoSheet::pressureIs).orElse(AirPressure.TOTAL).code());
         out.put(BASELINE, run.map(entry -> baseline(sight, entry.fact())).orElse(SheetWord.NO.key()));
         return out;
     }
@@ -175,8 +178,7 @@ public final class WriteDynoSheet implements LogSheet {
         if (first.isEmpty() && !in.text(PULLS).isEmpty() && read.points().isEmpty()) {
             in.wrong(PULLS, ProblemKind.NEEDED, PULLS);
         } else if (first.isEmpty()) {
-            DynoSeen.oneSpeed(read.points())
-                    .ifPresent(pull -> in.wrong(PULLS, ProblemKind.DYNO_ONE_SPEED, pull));
+            DynoSeen.oneSpeed(read.points()).ifPresent(pull -> in.wrong(PULLS, ProblemKind.DYNO_ONE_SPEED, pull));
         }
         return read;
     }
@@ -185,8 +187,7 @@ public final class WriteDynoSheet implements LogSheet {
         in.note(STEPS, SheetNote.of("run_in_example"));
         List<RunInText.Line> lines = RunInText.read(in.text(STEPS), run.id());
         List<RunInStep> steps = RunInText.steps(lines);
-        RunningTime together =
-                steps.stream().map(RunInStep::lasted).reduce(RunningTime.NONE, RunningTime::plus);
+        RunningTime together = steps.stream().map(RunInStep::lasted).reduce(RunningTime.NONE, RunningTime::plus);
         Optional<Problem> first = lines.stream()
                 .map(RunInText.Line::problem)
                 .filter(problem -> problem != null)
@@ -194,7 +195,12 @@ public final class WriteDynoSheet implements LogSheet {
         if (first.isPresent()) {
             in.wrong(STEPS, first.get());
         } else if (together.compareTo(run.fact().running()) > 0) {
-            in.wrong(STEPS, ProblemKind.LONGER_THAN_RUN, STEPS, together, run.fact().running());
+            in.wrong(
+                    STEPS,
+                    ProblemKind.LONGER_THAN_RUN,
+                    STEPS,
+                    together,
+                    run.fact().running());
         } else if (!steps.isEmpty()) {
             in.note(STEPS, SheetNote.echo("run_in_read", steps.size(), together));
         }

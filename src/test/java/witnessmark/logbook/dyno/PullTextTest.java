@@ -21,6 +21,7 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.Temperature;
+import witnessmark.study.result.PullColumn;
 
 /** Pulls as people type and paste them. Figures are of curve D01 of the sample season unless a line says otherwise. */
 class PullTextTest {
@@ -66,8 +67,8 @@ class PullTextTest {
                 "758 752 763 756");
 
         PullText.Read bare = PullText.read(row, SHEET);
-        PullText.Read headed = PullText.read(
-                "rpm N·m kW lambda oil P bar oil T °C water °C EGT1 °C EGT2 EGT3 EGT4\n" + row, SHEET);
+        PullText.Read headed =
+                PullText.read("rpm N·m kW lambda oil P bar oil T °C water °C EGT1 °C EGT2 EGT3 EGT4\n" + row, SHEET);
 
         assertThat(bare.points()).containsExactly(expected);
         assertThat(bare.headed()).isFalse();

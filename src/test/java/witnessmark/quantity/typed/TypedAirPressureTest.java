@@ -44,12 +44,12 @@ class TypedAirPressureTest {
     /** 745 hPa is the air at 2 500 m (ISO 2533), 745 mmHg that of a dull day at the sea. */
     @Test
     void what_can_be_two_airs_comes_back_with_both() {
-        assertThat(TypedAirPressure.read("745"))
-                .isEqualTo(new Typed.Two<>(new Pressure(74_500), new Pressure(99_325)));
+        assertThat(TypedAirPressure.read("745")).isEqualTo(new Typed.Two<>(new Pressure(74_500), new Pressure(99_325)));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "air", "3", "0", "-98", "5000", "98.2 furlongs", "1e99", "99999999999999999999999999 kPa"})
+    @ValueSource(
+            strings = {"", "air", "3", "0", "-98", "5000", "98.2 furlongs", "1e99", "99999999999999999999999999 kPa"})
     void what_can_be_no_air_is_not_read(String text) {
         assertThat(TypedAirPressure.read(text)).isInstanceOf(Typed.Unreadable.class);
     }
