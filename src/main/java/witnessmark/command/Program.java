@@ -32,6 +32,7 @@ public final class Program implements Runnable {
             "stackup",
             "skims",
             "trends",
+            "dyno",
             "flatness",
             "trace",
             "statement",
@@ -97,6 +98,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new Skims(tools))
                 .addSubcommand(new TrendsOf(tools))
+                .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TraceOf(tools))
                 .addSubcommand(new TakeInStatement(tools))

@@ -15,7 +15,6 @@ import witnessmark.domain.Part;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ReadingLimit;
-import witnessmark.domain.Warmth;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.ReadingLimits;
 import witnessmark.ledger.ReadingSeries;
@@ -126,16 +125,23 @@ public final class Trends {
 
     private Sorted sort(ReadingSeries place, ReadOn on, Figures figures) {
         Beginning beginning = Beginning.of(place, on.builds());
-        Warmth warmth = place.last().fact().warmth();
+        Reading last = place.last().fact();
         List<Read> counted = new ArrayList<>();
         List<Read> before = new ArrayList<>();
         List<Read> apart = new ArrayList<>();
         for (Entry<Reading> reading : place.readings()) {
             List<Read> into =
-                    reading.fact().warmth() != warmth ? apart : beginning.counts(reading.fact()) ? counted : before;
+                    isApart(reading.fact(), last) ? apart : beginning.counts(reading.fact()) ? counted : before;
             into.add(figures.read(reading));
         }
         return new Sorted(place, beginning, counted, before, apart, figures.read(place.baseline()));
+    }
+
+    /** Made hot where the last was made cold, or the other way; or with another tester, where both are known. */
+    private static boolean isApart(Reading reading, Reading last) {
+        boolean otherTester =
+                reading.tool() != null && last.tool() != null && !reading.tool().equals(last.tool());
+        return reading.warmth() != last.warmth() || otherTester;
     }
 
     /** Turns readings into figures on their way. */

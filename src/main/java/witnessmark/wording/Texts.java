@@ -45,6 +45,7 @@ public final class Texts {
             "facemap",
             "trends",
             "trace",
+            "dyno",
             "jobsheet",
             "paper",
             "seasonsheet",

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;
@@ -26,6 +27,8 @@ import witnessmark.domain.LimitRank;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.Tool;
+import witnessmark.domain.ToolKind;
 import witnessmark.domain.Warmth;
 import witnessmark.domain.Work;
 import witnessmark.domain.WorkKind;
@@ -63,7 +66,8 @@ class TrendsTest {
     }
 
     private void read(ReadingKind kind, String place, int day, long value, boolean baseline, Warmth warmth) {
-        story.add(new Reading(kind, evening(day), engine, null, place, value, null, "", warmth, baseline, "Chief", "", null));
+        story.add(new Reading(
+                kind, evening(day), engine, null, place, value, null, "", warmth, baseline, "Chief", "", null));
     }
 
     private void leak(String place, long... percent) {
@@ -293,6 +297,35 @@ class TrendsTest {
 
     private void change(Moment when) {
         story.add(new Work(WorkKind.OIL_CHANGE, when, engine, null, WorkResult.DONE, null, null, "Chief", ""));
+    }
+
+    @Test
+    void readings_made_with_another_tester_are_drawn_apart_and_those_of_none_are_not() {
+        Id<Tool> first = story.add(new Tool("LD-1", ToolKind.LEAK_DOWN_TESTER, "", null, ""));
+        Id<Tool> second = story.add(new Tool("LD-2", ToolKind.LEAK_DOWN_TESTER, "", null, ""));
+        run(3);
+        List<@Nullable Id<Tool>> testers = Arrays.asList(first, null, second, second);
+        for (int i = 0; i < testers.size(); i++) {
+            story.add(new Reading(
+                    ReadingKind.LEAK_DOWN,
+                    evening(i + 1),
+                    engine,
+                    null,
+                    "1",
+                    300L + i,
+                    null,
+                    "",
+                    Warmth.HOT,
+                    false,
+                    "Chief",
+                    "",
+                    testers.get(i)));
+        }
+
+        PlaceTrend place = all(story.facts()).get(0).places().get(0);
+        assertThat(place.apart()).hasSize(1);
+        assertThat(place.apart().get(0).figure()).isEqualTo(300);
+        assertThat(place.counted().size() + place.before().size()).isEqualTo(3);
     }
 
     @Test

@@ -33,6 +33,7 @@ final class BuildPanel extends JPanel {
     private final NoticeStrip notice = new NoticeStrip();
     private final JLabel title = Lettering.cutLine("", Styles.SECTION);
     private final JLabel span = Lettering.cutLine("", Styles.NOTE);
+    private final JLabel signed = Lettering.cutLine("", Styles.NOTE);
     private final SeamMark mark = new SeamMark(SeamState.NOT_KNOWN, "", "");
     private final JLabel headline = Lettering.cutLine("", Styles.STRONG);
     private final ChoiceBox<Option> earlier;
@@ -85,17 +86,17 @@ final class BuildPanel extends JPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout(
-                "insets 0, gap 12 0, fillx, hidemode 3", "[pref!][][0::,grow,fill][][][][]", "[center]2[center]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, gap 12 2, fillx, hidemode 3", "[pref!][][0::,grow,fill][]"));
         head.setOpaque(false);
+        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6 0, hidemode 3"));
+        buttons.setOpaque(false);
+        List.of(turn, sheet, sign, anew).forEach(buttons::add);
         head.add(title, "cell 0 0, wmin pref");
-        head.add(span, "cell 0 1, wmin 0, spanx 3, growx");
         head.add(mark, "cell 1 0");
-        head.add(headline, "cell 2 0, wmin 0, spanx 5, growx");
-        head.add(turn, "cell 3 1");
-        head.add(sheet, "cell 4 1");
-        head.add(sign, "cell 5 1");
-        head.add(anew, "cell 6 1");
+        head.add(headline, "cell 2 0, wmin 0, spanx 2, growx");
+        head.add(span, "cell 0 1, wmin 0, spanx 3, growx");
+        head.add(buttons, "cell 3 1");
+        head.add(signed, "cell 0 2, wmin 0, spanx 4, growx");
         turn.setVisible(false);
         return head;
     }
@@ -144,7 +145,9 @@ final class BuildPanel extends JPanel {
     void show(BuildLines lines) {
         notice.dismiss();
         title.setText(lines.title());
-        span.setText(lines.signed().isEmpty() ? lines.span() : texts.get("builds.span", lines.span(), lines.signed()));
+        span.setText(lines.span());
+        signed.setText(lines.signed());
+        signed.setVisible(!lines.signed().isEmpty());
         String worst = new StateWords(texts).of(lines.state());
         boolean any = !lines.gaps().isEmpty();
         mark.show(lines.state(), worst, lines.headline());

@@ -1,15 +1,16 @@
 package witnessmark.desktop.engines;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.BorderLayout;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -25,6 +26,7 @@ import witnessmark.desktop.trends.TrendsTab;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Reading;
 import witnessmark.study.result.KindTrends;
+import witnessmark.study.result.DynoAnswer;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -40,6 +42,7 @@ final class EngineSheetView {
     private final LivesTab lives;
     private final CurvesTab curves;
     private final TrendsTab trends;
+    private final DynoTab dyno;
     private final Beside beside;
     private final Texts texts;
     private String shown = "";
@@ -67,6 +70,9 @@ final class EngineSheetView {
         /** Opens a reading. */
         void reading(Entry<Reading> reading, String words);
 
+        /** Opens a dyno sheet, by the text form of its identity. */
+        void dynoSheet(String sheet);
+
         /** Says what was done. */
         void say(String sentence);
 
@@ -89,23 +95,18 @@ final class EngineSheetView {
         lives = new LivesTab(tools, "engines.lives", open);
         curves = new CurvesTab(tools, asked::record, asked::say);
         trends = new TrendsTab(tools, new TrendsModel(texts, measures), asked::reading, asked::say);
+        dyno = new DynoTab(tools, measures, asked::dynoSheet, asked::say);
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
         tabs.putClientProperty(FlatClientProperties.STYLE, "background: $Wm.sheet");
         // What trails the tabs stands on a panel of the look's own, which would show through.
         JPanel trailing = Styles.as(Styles.SHEET, new JPanel(new BorderLayout()));
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, trailing);
-        tabs.addChangeListener(e -> {
-            trailing.removeAll();
-            if (tabs.getSelectedComponent() == curves || tabs.getSelectedComponent() == trends) {
-                trailing.add(tabs.getSelectedComponent() == curves ? curves.controls() : trends.controls());
-            }
-            trailing.revalidate();
-            trailing.repaint();
-        });
+        tabs.addChangeListener(e -> controls(trailing));
         tabs.addTab(texts.get("engines.tab.build"), build);
         tabs.addTab(texts.get("engines.tab.lives"), lives);
         tabs.addTab(texts.get("engines.tab.curves"), curves);
+        tabs.addTab(texts.get("engines.tab.dyno"), dyno);
         tabs.addTab(texts.get("trends.tab"), trends);
         tabs.getAccessibleContext().setAccessibleName(texts.get("engines.tabs"));
         beside = new Beside(tabs, new BehindPane(tools, work, asked::closeBehind));
@@ -125,7 +126,8 @@ final class EngineSheetView {
             long end,
             ZoneId zone,
             Function<Which, Optional<Chart>> charts,
-            List<KindTrends> readings) {
+            List<KindTrends> readings,
+            List<DynoAnswer> sheets) {
         boolean same = shown.equals(lines.engine());
         shown = lines.engine();
         head.show(lines);
@@ -136,6 +138,7 @@ final class EngineSheetView {
         lives.show(lines.lives());
         curves.show(charts);
         trends.show(lines.number(), readings);
+        dyno.show(sheets);
         sheet.revalidate();
         sheet.repaint();
     }
@@ -172,9 +175,49 @@ final class EngineSheetView {
         return trends;
     }
 
-    /** The chart under the tab in hand, else the one since rebuild and skim. */
-    ChartOrTable chart() {
-        return tabs.getSelectedComponent() == trends ? trends.pane() : curves.chart();
+    DynoTab dyno() {
+        return dyno;
+    }
+
+    /** Puts what belongs to the chart of the tab in hand beside the tabs. */
+    private void controls(JPanel trailing) {
+        trailing.removeAll();
+        Component tab = tabs.getSelectedComponent();
+        if (tab == curves) {
+            trailing.add(curves.controls());
+        } else if (tab == dyno) {
+            trailing.add(dyno.controls());
+        } else if (tab == trends) {
+            trailing.add(trends.controls());
+        }
+        trailing.revalidate();
+        trailing.repaint();
+    }
+
+    /** The tab whose chart commands are about: the one in hand if it has one, else that of running. */
+    JComponent charted() {
+        Component tab = tabs.getSelectedComponent();
+        return tab == dyno ? dyno : tab == trends ? trends : curves;
+    }
+
+    void toggleChart() {
+        if (charted() == dyno) {
+            dyno.toggle();
+        } else {
+            chart().toggle();
+        }
+    }
+
+    void copyChart(Consumer<String> say) {
+        if (charted() == dyno) {
+            dyno.copy(say);
+        } else {
+            chart().copy(say);
+        }
+    }
+
+    private ChartOrTable chart() {
+        return charted() == trends ? trends.pane() : curves.chart();
     }
 
     Beside beside() {

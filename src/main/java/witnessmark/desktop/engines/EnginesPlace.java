@@ -23,6 +23,7 @@ import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Build;
+import witnessmark.domain.DynoSheet;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
@@ -34,17 +35,20 @@ import witnessmark.logbook.engines.SeeEngine;
 import witnessmark.logbook.port.Settings;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.study.result.DynoAnswer;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
 /** Engines: reads lists, the engine in hand and the entries behind a figure off the event thread, and shows them. */
 public final class EnginesPlace implements Place {
     private static final String PAGE = "page of ";
+    private static final String DYNO = "dyno sheet ";
 
     private final Texts texts;
     private final Measures measures;
     private final witnessmark.desktop.shell.Desk window;
     private final Supplier<Desk> desk;
+    private final Consumer<Entry<?>> correct;
     private final EnginesModel model;
     private final LifeMarks lifeMarks;
     private final CurvesModel curvesModel;
@@ -87,6 +91,7 @@ public final class EnginesPlace implements Place {
         this.measures = measures;
         this.window = window;
         this.desk = desk;
+        this.correct = correct;
         model = new EnginesModel(texts, measures);
         lifeMarks = new LifeMarks(texts, measures);
         curvesModel = new CurvesModel(texts, measures);
@@ -208,12 +213,21 @@ public final class EnginesPlace implements Place {
     }
 
     /**
+     * What {@link #open} is given to show a dyno sheet under its engine.
+     *
+     * @param sheet the text form of its identity
+     */
+    public static String dynoSheet(String sheet) {
+        return DYNO + sheet;
+    }
+
+    /**
      * Opens an engine, or the engine a part is in with the part chosen, or a part that is in no engine; of a build its
      * page.
      */
     @Override
     public void open(String record) {
-        if (!record.startsWith(PAGE) && isBuild(Id.parse(record))) {
+        if (!record.startsWith(PAGE) && !record.startsWith(DYNO) && isBuild(Id.parse(record))) {
             build.accept(Id.parse(record));
             return;
         }
@@ -257,6 +271,9 @@ public final class EnginesPlace implements Place {
             String part = record.substring(PAGE.length());
             lists.choosePart(part);
             openPart(part);
+        } else if (record != null && record.startsWith(DYNO)) {
+            EngineInHand.ofDynoSheet(desk.get().view(), record.substring(DYNO.length()))
+                    .ifPresentOrElse(this::chooseAnew, () -> wanted = null);
         } else if (record != null && lists.choose(record)) {
             wanted = null;
             leavePart();
@@ -320,12 +337,12 @@ public final class EnginesPlace implements Place {
         }
         readingSheet.run(
                 texts.get("engines.reading"),
-                () -> SeeEngine.of(desk.get().view(), Id.<Engine>parse(chosen)),
-                read -> read.ifPresent(found -> show(found, all)),
+                () -> EngineInHand.of(desk.get().view(), Id.parse(chosen)),
+                read -> read.sheet().ifPresent(found -> show(found, read.dyno(), all)),
                 failure -> failed());
     }
 
-    private void show(EngineSheet read, Engines all) {
+    private void show(EngineSheet read, List<DynoAnswer> dyno, Engines all) {
         String shown = read.row().engine().id().text();
         long end = Moment.endOf(read.day(), all.zone()).epochMillis();
         sheet.show(
@@ -334,9 +351,15 @@ public final class EnginesPlace implements Place {
                 end,
                 all.zone(),
                 which -> curvesModel.chart(all, shown, which),
-                read.trends());
+                read.trends(),
+                dyno);
         String record = wanted;
-        if (record != null && sheet.build().choosePart(record)) {
+        if (record != null && record.startsWith(DYNO)) {
+            if (sheet.dyno().choose(record.substring(DYNO.length()))) {
+                wanted = null;
+                reveal(sheet.dyno());
+            }
+        } else if (record != null && sheet.build().choosePart(record)) {
             wanted = null;
             reveal(sheet.build());
         }
@@ -398,14 +421,12 @@ public final class EnginesPlace implements Place {
 
     private void chartAsTable() {
         window.go(PlaceId.ENGINES);
-        if (sheet.tabs().getSelectedComponent() != sheet.trends()) {
-            reveal(sheet.curves());
-        }
-        sheet.chart().toggle();
+        reveal(sheet.charted());
+        sheet.toggleChart();
     }
 
     private void copyChart() {
-        sheet.chart().copy(window::say);
+        sheet.copyChart(window::say);
     }
 
     private void showTrends() {
@@ -478,6 +499,11 @@ public final class EnginesPlace implements Place {
         @Override
         public void reading(Entry<Reading> reading, String words) {
             figure.openEntry(reading, words);
+        }
+
+        @Override
+        public void dynoSheet(String id) {
+            desk.get().view().facts().of(DynoSheet.class).find(Id.parse(id)).ifPresent(correct);
         }
 
         @Override

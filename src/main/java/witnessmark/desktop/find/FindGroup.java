@@ -5,6 +5,7 @@ public enum FindGroup {
     ENGINES("beforewego.find.engines"),
     BUILDS("beforewego.find.builds"),
     PARTS("beforewego.find.parts"),
+    DYNO("beforewego.find.dynoSheets"),
     RUNS("beforewego.find.runs"),
     INCIDENTS("beforewego.find.incidents"),
     EVENTS("beforewego.find.events"),

@@ -31,6 +31,7 @@ final class ReadRecords {
     private final RecordWords records;
     private final ReadBuilds builds;
     private final ReadRuns runs;
+    private final ReadDynoSheets dyno;
     private final ReadIncidents incidents;
     private final ReadEvents events;
     private final ReadJobs jobs;
@@ -40,6 +41,7 @@ final class ReadRecords {
         this.records = new RecordWords(texts);
         this.builds = new ReadBuilds(texts, measures);
         this.runs = new ReadRuns(texts, measures);
+        this.dyno = new ReadDynoSheets(texts, measures);
         this.incidents = new ReadIncidents(texts, measures);
         this.events = new ReadEvents(texts, measures, runs);
         this.jobs = new ReadJobs(texts, measures);
@@ -51,6 +53,7 @@ final class ReadRecords {
         all.put(FindGroup.ENGINES, engines(facts));
         all.put(FindGroup.BUILDS, builds.all(facts));
         all.put(FindGroup.PARTS, parts(facts));
+        all.put(FindGroup.DYNO, dyno.all(facts));
         all.put(FindGroup.RUNS, runs.all(facts));
         all.put(FindGroup.INCIDENTS, incidents.all(facts));
         all.put(FindGroup.EVENTS, events.all(facts, today));

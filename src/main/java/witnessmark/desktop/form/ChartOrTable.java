@@ -48,7 +48,7 @@ public final class ChartOrTable extends JPanel {
             UnaryOperator<SheetTable<List<String>>> kept,
             Consumer<Dot> open,
             Consumer<String> say) {
-        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow]0[]"));
+        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[fill,grow]0[]"));
         this.texts = texts;
         this.kept = kept;
         setOpaque(false);
@@ -117,6 +117,7 @@ public final class ChartOrTable extends JPanel {
         view.show(chart.get());
         tableRoom.removeAll();
         tableRoom.add(table(chart.get()), "grow, w 0:0:");
+        readout.setVisible(!asTable); // a table has no point in hand
         cards.show(shown, asTable ? TABLE : CHART);
         revalidate();
     }

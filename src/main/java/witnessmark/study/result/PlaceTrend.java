@@ -11,7 +11,7 @@ import witnessmark.domain.Entry;
  * @param place as the crew says it; empty when there is one only
  * @param counted the readings that are compared, in their order; none when nothing was read since it began anew
  * @param before those from before it began anew
- * @param apart those made hot where the last was made cold, or the other way: never compared
+ * @param apart those made hot where the last was made cold, or the other way, or with another tester: never compared
  * @param since the build with which it began anew; null when it began with a baseline or the first reading
  * @param trend where it is going
  * @param chance how often readings without a trend would lie in an order as clear, from 0 to 1; null when too few
