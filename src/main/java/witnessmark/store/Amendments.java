@@ -73,6 +73,41 @@ final class Amendments {
         return new Line(read(row), Database.text(row, 10), Database.text(row, 11));
     }
 
+    /**
+     * An amendment as a link of its device's chain.
+     *
+     * @param sealed whether its hash is the one over all else in it, to the letter
+     */
+    record Link(String device, long number, String previousHash, String hash, boolean sealed) {}
+
+    /**
+     * Reads a link without reading what changed: the hash holds that to the letter.
+     *
+     * @throws IllegalArgumentException if something is missing in it
+     */
+    Link link(ResultSet row) throws SQLException {
+        String device = Database.text(row, 2);
+        long number = row.getLong(3);
+        String previous = Database.text(row, 14);
+        Map<String, @Nullable Object> all = new TreeMap<>();
+        all.put("id", Database.text(row, 1));
+        all.put("device", device);
+        all.put("number", number);
+        all.put("clock_ms", row.getLong(4));
+        all.put("clock_tick", row.getLong(5));
+        all.put("who", Database.text(row, 6));
+        all.put("change_id", Database.text(row, 7));
+        all.put("table_name", Database.text(row, 8));
+        all.put("record_id", Database.text(row, 9));
+        all.put("before", Database.text(row, 10));
+        all.put("after", Database.text(row, 11));
+        all.put("why", Database.text(row, 12));
+        all.put("schema_version", row.getLong(13));
+        all.put("previous_hash", previous);
+        String hash = Database.text(row, 15);
+        return new Link(device, number, previous, hash, hash.equals(canonical.hash(canonical.text(all))));
+    }
+
     /** Whether the hash in an amendment is the one over all else in it. */
     boolean isSealed(Line line) {
         return line.amendment().hash().equals(hash(line.amendment(), line.before(), line.after()));

@@ -185,17 +185,20 @@ final class Verification {
 
     /** Each device's amendments count up from 1, each with the hash of the one before. */
     private void chains(Database database) throws SQLException {
-        Map<String, Amendment> last = new HashMap<>();
+        Map<String, Amendments.Link> last = new HashMap<>();
         database.each("amendment/by_device", row -> {
-            Amendment next = readable(row);
-            if (next == null) {
+            Amendments.Link next;
+            try {
+                next = amendments.link(row);
+            } catch (IllegalArgumentException e) {
+                LOG.debug("an amendment cannot be read", e);
                 add(Problem.of(ProblemKind.CHAIN_BROKEN, row.getLong(3), String.valueOf(row.getString(2))));
                 return;
             }
-            Amendment before = last.put(next.device(), next);
+            Amendments.Link before = last.put(next.device(), next);
             boolean follows = next.number() == (before == null ? 1 : before.number() + 1)
                     && next.previousHash().equals(before == null ? "" : before.hash());
-            if (!follows || !amendments.isSealed(amendments.line(row))) {
+            if (!follows || !next.sealed()) {
                 add(Problem.of(ProblemKind.CHAIN_BROKEN, next.number(), next.device()));
             }
         });

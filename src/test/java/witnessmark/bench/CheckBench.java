@@ -17,7 +17,7 @@ import witnessmark.store.SqliteLogbookFiles;
  * <p>{@code java -cp CLASSPATH witnessmark.bench.CheckBench FOLDER}
  */
 public final class CheckBench {
-    private static final int ROUNDS = 15;
+    private static final int ROUNDS = Integer.getInteger("rounds", 15);
     private static final double MILLION = 1e6;
 
     private CheckBench() {}
@@ -29,8 +29,7 @@ public final class CheckBench {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         double[] clock = new double[ROUNDS];
         double[] processor = new double[ROUNDS];
-        try (Logbook book =
-                files.open(folder.resolve("twenty-seasons.witness")).orThrow()) {
+        try (Logbook book = files.open(folder.resolve("twenty-seasons.witness")).orThrow()) {
             for (int i = 0; i < ROUNDS; i++) {
                 long start = System.nanoTime();
                 long used = threads.getCurrentThreadCpuTime();

@@ -85,6 +85,7 @@ class ProblemsTest {
         expected.addAll(Set.of(
                 "problems.three_parts",
                 "problems.two_parts",
+                "problems.changes_missing.count",
                 "problems.entries_kept_aside.count",
                 "problems.typed",
                 "problems.placed",

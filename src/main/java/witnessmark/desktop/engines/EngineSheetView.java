@@ -1,6 +1,8 @@
 package witnessmark.desktop.engines;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.BorderLayout;
+import java.awt.Component;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;

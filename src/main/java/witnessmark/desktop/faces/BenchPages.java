@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
@@ -49,7 +50,7 @@ public final class BenchPages implements Place {
     }
 
     private JToggleButton tab(String key, boolean isFaces) {
-        JToggleButton button = new JToggleButton(texts.get(key));
+        JToggleButton button = Lettering.plain(new JToggleButton(texts.get(key)));
         button.putClientProperty("JButton.buttonType", "tab");
         button.addActionListener(e -> {
             turn(isFaces);

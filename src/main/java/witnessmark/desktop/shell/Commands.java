@@ -57,7 +57,7 @@ public final class Commands {
     /** Its commands section by section; the menus within it are a section too. */
     private JMenu menu(Texts texts, CommandMenu which) {
         Caption caption = Caption.of(texts.get(which.key()));
-        JMenu menu = new JMenu(caption.text());
+        JMenu menu = Lettering.plain(new JMenu(caption.text()));
         if (caption.mnemonic() != 0) {
             menu.setMnemonic(caption.mnemonic());
             menu.setDisplayedMnemonicIndex(caption.letter());

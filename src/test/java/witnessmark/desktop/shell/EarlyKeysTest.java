@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.SecondaryLoop;
+import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.BooleanSupplier;
 import javax.swing.JDialog;
 import javax.swing.JTextField;
+import javax.swing.Timer;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,13 +33,14 @@ class EarlyKeysTest {
     private final CountDownLatch filled = new CountDownLatch(1);
     private final CountDownLatch stick = new CountDownLatch(1);
     private Gallery gallery;
+    private ShellContext context;
     private ShellFrame frame;
     private String stood;
 
     @BeforeEach
     void open() {
         gallery = new Gallery(Looks.light(), Texts.in(Locale.UK));
-        ShellContext context = new ShellContext(
+        context = new ShellContext(
                 gallery.texts,
                 gallery.tasks,
                 new MemorySettings(),
@@ -47,16 +52,6 @@ class EarlyKeysTest {
                 "filling",
                 () -> {
                     filled.await();
-                    return 1;
-                },
-                done -> {},
-                failure -> {
-                    throw new IllegalStateException(failure);
-                });
-        gallery.tasks.apart(
-                "a slow stick, for which no key waits",
-                () -> {
-                    stick.await();
                     return 1;
                 },
                 done -> {},
@@ -133,6 +128,42 @@ class EarlyKeysTest {
         fill();
         settle();
         assertThat(frame.pane().current()).contains(Visit.to(PlaceId.BEFORE_WE_GO));
+    }
+
+    @Test
+    void no_key_waits_for_a_slow_stick() {
+        frame.dispose();
+        gallery.tasks.apart(
+                "a copy",
+                () -> {
+                    stick.await();
+                    return 1;
+                },
+                done -> {},
+                failure -> {
+                    throw new IllegalStateException(failure);
+                });
+        frame = new ShellFrame(context, gallery.places(), List.of(), List.of());
+        frame.open(PlaceId.RUN_SHEET);
+        Focus.await(gallery.sheet.firstFocus());
+        figures("27");
+        filled.countDown();
+        until(() -> field("Running time").getText().equals("27"));
+        assertThat(field("Running time").getText()).isEqualTo("27");
+    }
+
+    /** Events go on being handled meanwhile, for ten seconds at most. */
+    private static void until(BooleanSupplier met) {
+        SecondaryLoop loop = Toolkit.getDefaultToolkit().getSystemEventQueue().createSecondaryLoop();
+        int[] looks = {0};
+        Timer looking = new Timer(20, e -> {
+            if (met.getAsBoolean() || ++looks[0] > 500) {
+                loop.exit();
+            }
+        });
+        looking.start();
+        loop.enter();
+        looking.stop();
     }
 
     @Test
