@@ -172,6 +172,24 @@ public enum ProblemKind {
     /** thickness left, the least there may be: it has to be accepted as it is. */
     BELOW_LEAST_THICKNESS(2, true),
 
+    // Dyno sheets
+    /** which line, what stands there, how one is written. */
+    DYNO_LINE_UNREAD(3, true),
+    /** which line, how many figures it has, how many its heading or the first line has. */
+    DYNO_LINE_WIDTH(3, true),
+    /** which line, of what, figure, least it can be, most: something else was typed. */
+    DYNO_OUT_OF_RANGE(5, true),
+    /** which line, speed, the line that has it already in this pull. */
+    DYNO_SPEED_TWICE(3, true),
+    /** which line: a heading has to name the speed, and torque or power, each once. */
+    DYNO_NO_TORQUE(1, true),
+    /** which line, power that stands there, power of its speed and torque. */
+    DYNO_POWER_OTHERWISE(3, false),
+    /** pull: it has one speed alone, which is no curve. */
+    DYNO_ONE_SPEED(1, false),
+    /** factor, least that is still a correction, most. */
+    DYNO_FACTOR_BEYOND(3, false),
+
     // Money
     /** got back and carried on together, paid: no more comes back than was paid. */
     MORE_BACK_THAN_PAID(2, true),

@@ -17,15 +17,15 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Trace;
-import witnessmark.logbook.port.Kept;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Standing;
+import witnessmark.domain.Trace;
 import witnessmark.domain.history.Amendment;
 import witnessmark.domain.history.Fold;
 import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
+import witnessmark.logbook.port.Kept;
 
 /**
  * What can be read of a logbook that is damaged or altered. A record lies there twice: as a row with a checksum, and in
@@ -96,7 +96,8 @@ record Wreck(
             for (Entry<?> entry : entries) {
                 String name = entry.fact() instanceof Trace trace ? trace.kept() : null;
                 try {
-                    Optional<Kept> found = name == null || size > MOST_KEPT ? Optional.empty() : KeptPieces.of(database, name);
+                    Optional<Kept> found =
+                            name == null || size > MOST_KEPT ? Optional.empty() : KeptPieces.of(database, name);
                     found.ifPresent(each -> whole.put(each.sha256(), each));
                     size += found.map(Kept::size).orElse(0);
                 } catch (SQLException | KeptPieces.Changed e) {

@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
 import witnessmark.domain.ReadingKind;
@@ -28,6 +29,7 @@ import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.quantity.Volume;
+import witnessmark.study.result.PullColumn;
 
 /** The facts of a problem as texts, each by its type. */
 final class FactWords {
@@ -181,6 +183,9 @@ final class FactWords {
         }
         if (fact instanceof Class<?> kind && Fact.class.isAssignableFrom(kind)) {
             return records.one(kind.asSubclass(Fact.class));
+        }
+        if (fact instanceof PullColumn column) {
+            return texts.get("dyno.column." + column.name().toLowerCase(Locale.ROOT));
         }
         return measure(fact);
     }

@@ -44,6 +44,7 @@ public final class Texts {
             "faces",
             "facemap",
             "trends",
+            "dyno",
             "jobsheet",
             "paper",
             "seasonsheet",

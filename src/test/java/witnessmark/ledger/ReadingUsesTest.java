@@ -101,7 +101,19 @@ class ReadingUsesTest {
 
     private void leaks(String cylinder, long value, String when) {
         story.add(new Reading(
-                ReadingKind.LEAK_DOWN, at(when), engine, null, cylinder, value, null, "", Warmth.HOT, false, "M1", "", null));
+                ReadingKind.LEAK_DOWN,
+                at(when),
+                engine,
+                null,
+                cylinder,
+                value,
+                null,
+                "",
+                Warmth.HOT,
+                false,
+                "M1",
+                "",
+                null));
     }
 
     private void force(String place, long newton, String when, boolean baseline) {
@@ -117,7 +129,8 @@ class ReadingUsesTest {
                 Warmth.COLD,
                 baseline,
                 "M1",
-                "", null));
+                "",
+                null));
     }
 
     @Test
@@ -229,7 +242,19 @@ class ReadingUsesTest {
                 FIRST,
                 null));
         story.add(new Reading(
-                ReadingKind.FILTER, MARCH, engine, null, "", null, Grade.FEW_SPECKS, "", Warmth.COLD, false, "", "", null));
+                ReadingKind.FILTER,
+                MARCH,
+                engine,
+                null,
+                "",
+                null,
+                Grade.FEW_SPECKS,
+                "",
+                Warmth.COLD,
+                false,
+                "",
+                "",
+                null));
         assertThat(mark().state()).isEqualTo(MarkState.WITHIN);
 
         story.add(new Reading(
@@ -244,7 +269,8 @@ class ReadingUsesTest {
                 Warmth.COLD,
                 false,
                 "",
-                "", null));
+                "",
+                null));
         assertThat(mark().state()).isEqualTo(MarkState.OVER);
     }
 
@@ -264,7 +290,8 @@ class ReadingUsesTest {
                 Warmth.COLD,
                 false,
                 "",
-                "", null));
+                "",
+                null));
 
         assertThat(mark().state()).isEqualTo(MarkState.NOT_KNOWN);
     }

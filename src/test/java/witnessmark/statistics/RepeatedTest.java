@@ -24,9 +24,11 @@ class RepeatedTest {
 
     @Test
     void groups_of_one_say_nothing() {
-        assertThat(Repeated.within(List.of(new double[] {5}, new double[] {1, 3})).freedom())
+        assertThat(Repeated.within(List.of(new double[] {5}, new double[] {1, 3}))
+                        .freedom())
                 .isEqualTo(1);
-        assertThatThrownBy(() -> Repeated.within(List.of(new double[] {5}))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Repeated.within(List.of(new double[] {5})))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Repeated.within(List.of())).isInstanceOf(IllegalArgumentException.class);
     }
 

@@ -36,13 +36,17 @@ class KeptPiecesTest {
         TestLogbooks logbooks = new TestLogbooks(folder);
         Kept kept = Kept.of(bytes);
         assertThat(kept.sha256())
-                .isEqualTo(HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
+                .isEqualTo(HexFormat.of()
+                        .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
         try (Logbook logbook = logbooks.create()) {
-            logbook.write(new Change("Ada", "kept", List.of(person("Ada")), List.of(kept))).orThrow();
-            logbook.write(new Change("Ada", "again", List.of(person("Bo")), List.of(kept))).orThrow();
+            logbook.write(new Change("Ada", "kept", List.of(person("Ada")), List.of(kept)))
+                    .orThrow();
+            logbook.write(new Change("Ada", "again", List.of(person("Bo")), List.of(kept)))
+                    .orThrow();
         }
         try (Logbook logbook = logbooks.open()) {
-            assertThat(logbook.kept(kept.sha256()).orThrow().orElseThrow().bytes()).isEqualTo(bytes);
+            assertThat(logbook.kept(kept.sha256()).orThrow().orElseThrow().bytes())
+                    .isEqualTo(bytes);
             assertThat(logbook.kept("0".repeat(64)).orThrow()).isEqualTo(Optional.empty());
             assertThat(logbook.verify()).isEmpty();
         }
@@ -55,7 +59,8 @@ class KeptPiecesTest {
         try (Logbook logbook = logbooks.create()) {
             Entry<Person> ada = person("Ada");
             Entry<Person> stale = new Entry<>(ada.id(), ada.fact(), Standing.IN_FORCE, null, 5);
-            assertThat(logbook.write(new Change("Ada", "kept", List.of(stale), List.of(kept))).didWork())
+            assertThat(logbook.write(new Change("Ada", "kept", List.of(stale), List.of(kept)))
+                            .didWork())
                     .isFalse();
             assertThat(logbook.kept(kept.sha256()).orThrow()).isEqualTo(Optional.empty());
         }
@@ -66,13 +71,14 @@ class KeptPiecesTest {
         TestLogbooks logbooks = new TestLogbooks(folder);
         Kept kept = Kept.of(bytes(1_000, 5));
         try (Logbook logbook = logbooks.create()) {
-            logbook.write(new Change("Ada", "kept", List.of(person("Ada")), List.of(kept))).orThrow();
+            logbook.write(new Change("Ada", "kept", List.of(person("Ada")), List.of(kept)))
+                    .orThrow();
         }
         try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + logbooks.file());
                 Statement statement = other.createStatement()) {
             String trigger = "";
-            try (var rows = statement.executeQuery(
-                    "SELECT sql FROM sqlite_schema WHERE name = 'kept_piece_no_update'")) {
+            try (var rows =
+                    statement.executeQuery("SELECT sql FROM sqlite_schema WHERE name = 'kept_piece_no_update'")) {
                 trigger = rows.getString(1);
             }
             statement.execute("DROP TRIGGER kept_piece_no_update");

@@ -63,7 +63,8 @@ class TrendsTest {
     }
 
     private void read(ReadingKind kind, String place, int day, long value, boolean baseline, Warmth warmth) {
-        story.add(new Reading(kind, evening(day), engine, null, place, value, null, "", warmth, baseline, "Chief", "", null));
+        story.add(new Reading(
+                kind, evening(day), engine, null, place, value, null, "", warmth, baseline, "Chief", "", null));
     }
 
     private void leak(String place, long... percent) {

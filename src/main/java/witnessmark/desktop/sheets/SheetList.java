@@ -69,6 +69,7 @@ import witnessmark.logbook.sheets.WriteBudget;
 import witnessmark.logbook.sheets.WriteBuild;
 import witnessmark.logbook.sheets.WriteCause;
 import witnessmark.logbook.sheets.WriteCost;
+import witnessmark.logbook.sheets.WriteDynoSheet;
 import witnessmark.logbook.sheets.WriteFastener;
 import witnessmark.logbook.sheets.WriteHold;
 import witnessmark.logbook.sheets.WriteIncome;
@@ -132,6 +133,7 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD, 2, new SwapEngine()),
                 new Listed(CommandMenu.RECORD, 2, new RepairAtTrack()),
                 new Listed(CommandMenu.RECORD, 2, new WriteReading()),
+                new Listed(CommandMenu.RECORD, 2, new WriteDynoSheet()),
                 new Listed(CommandMenu.RECORD, 2, new WriteLook()),
                 new Listed(CommandMenu.RECORD, 2, new ReportIncident()));
     }

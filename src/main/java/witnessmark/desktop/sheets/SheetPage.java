@@ -2,6 +2,7 @@ package witnessmark.desktop.sheets;
 
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JButton;
@@ -26,7 +27,6 @@ import witnessmark.desktop.form.Styles;
 import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.SheetField;
 import witnessmark.logbook.sheets.SheetGroup;
-import witnessmark.logbook.sheets.SheetNote;
 import witnessmark.wording.Texts;
 
 /** One sheet as a page: headings, rows of four columns at most, a foot with what needs a look and the buttons. */
@@ -65,7 +65,8 @@ final class SheetPage implements Aside {
     /** A line of the sheet that is shown while one of its fields is asked for. */
     private record Row(JComponent line, List<SheetField> of) {}
 
-    private @Nullable JTextArea readBack;
+    /** Beside each field of several lines, what was understood of it. */
+    private final Map<SheetField, JTextArea> readBack = new LinkedHashMap<>();
 
     /**
      * @param help the stems of its help
@@ -214,7 +215,7 @@ final class SheetPage implements Aside {
             if (field.kind() == FieldKind.LINES) {
                 line.add(fields.box(field), "cell 0 0 2 1, growx, wmin 0");
                 JTextArea back = Lettering.paragraph(" ", Styles.ECHO);
-                readBack = back;
+                readBack.put(field, back);
                 line.add(back, "cell 2 0 2 1, growx, wmin 0, aligny top, gaptop 24");
             } else {
                 line.add(fields.box(field), "cell " + column + " 0 " + field.span() + " 1, growx, wmin 0");
@@ -268,20 +269,16 @@ final class SheetPage implements Aside {
     }
 
     private void showReadBack() {
-        JTextArea back = readBack;
-        if (back == null) {
-            return;
-        }
-        StringBuilder lines = new StringBuilder();
-        for (SheetField field : model.reading().asked()) {
-            for (SheetNote note : model.reading().of(field).readBack()) {
-                lines.append(lines.isEmpty() ? "" : "\n").append(words.note(field, note));
+        readBack.forEach((field, back) -> {
+            String said = String.join(
+                    "\n",
+                    model.reading().of(field).readBack().stream()
+                            .map(note -> words.note(field, note))
+                            .toList());
+            if (!back.getText().strip().equals(said)) {
+                back.setText(said.isEmpty() ? " " : said);
+                back.getAccessibleContext().setAccessibleName(said);
             }
-        }
-        String said = lines.isEmpty() ? " " : lines.toString();
-        if (!back.getText().equals(said)) {
-            back.setText(said);
-            back.getAccessibleContext().setAccessibleName(said);
-        }
+        });
     }
 }

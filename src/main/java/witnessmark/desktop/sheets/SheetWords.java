@@ -17,6 +17,7 @@ import witnessmark.ledger.result.JointDoubt;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.ledger.result.UnprovenBuild;
+import witnessmark.logbook.sheets.AirFigure;
 import witnessmark.logbook.sheets.Choice;
 import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.FieldKind;
@@ -39,8 +40,12 @@ import witnessmark.quantity.Money;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
+import witnessmark.quantity.typed.PressureUnit;
 import witnessmark.quantity.typed.Unit;
+import witnessmark.study.result.DynoFactor;
+import witnessmark.study.result.PullColumn;
 import witnessmark.wording.Amounts;
+import witnessmark.wording.DynoWords;
 import witnessmark.wording.JointWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -63,6 +68,7 @@ public final class SheetWords {
     private final OutWords out;
     private final UnprovenWords unproven;
     private final JointWords joints;
+    private final DynoWords dyno;
     private final LogSheet sheet;
     private final LogSheet form;
     private final String named;
@@ -87,6 +93,7 @@ public final class SheetWords {
         this.out = new OutWords(texts, measures);
         this.unproven = new UnprovenWords(texts, measures);
         this.joints = new JointWords(texts, measures);
+        this.dyno = new DynoWords(texts, measures);
         this.sheet = sheet;
         this.form = sheet instanceof CorrectSheet written ? written.form() : sheet;
         this.named = named;
@@ -231,7 +238,10 @@ public final class SheetWords {
         List<Object> facts = problem.facts().stream()
                 .map(fact -> fact instanceof SheetField field
                         ? (Object) label(field)
-                        : fact instanceof SheetWord || fact instanceof ReadingFigure || fact instanceof Percent
+                        : fact instanceof SheetWord
+                                        || fact instanceof ReadingFigure
+                                        || fact instanceof Percent
+                                        || fact instanceof AirFigure
                                 ? named(fact)
                                 : fact)
                 .toList();
@@ -298,6 +308,15 @@ public final class SheetWords {
         }
         if (fact instanceof Money money) {
             return measures.money(money);
+        }
+        if (fact instanceof AirFigure figure) {
+            return measures.pressure(figure.air(), PressureUnit.KILOPASCAL, 1);
+        }
+        if (fact instanceof PullColumn column) {
+            return dyno.column(column);
+        }
+        if (fact instanceof DynoFactor factor) {
+            return records.label(dyno.factor(factor));
         }
         if (fact instanceof Percent share) {
             return readings.percent(share.hundredths());

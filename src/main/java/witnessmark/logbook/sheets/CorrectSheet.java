@@ -43,7 +43,7 @@ public final class CorrectSheet implements LogSheet {
 
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
-        return new HashMap<>(form.written(entry.fact(), sight).orElseThrow());
+        return new HashMap<>(form.written(entry, sight).orElseThrow());
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
 
@@ -75,6 +76,11 @@ public interface LogSheet {
      */
     default Optional<Map<SheetField, String>> written(Fact fact, SheetSight sight) {
         return Optional.empty();
+    }
+
+    /** The same where the entry itself has to be known, as others belong to it. */
+    default Optional<Map<SheetField, String>> written(Entry<?> entry, SheetSight sight) {
+        return written(entry.fact(), sight);
     }
 
     /** All its fields in order. */

@@ -163,11 +163,10 @@ public final class WrittenSheet<F extends Fact> implements TypedSheet {
         }
         @SuppressWarnings("unchecked") // made of the components of this very kind
         F fact = (F) type.of(values);
-        if (fact.equals(entry.fact())) {
-            return List.of();
-        }
         List<Entry<?>> amended = new ArrayList<>();
-        amended.add(new Entry<>(entry.id(), fact, entry.standing(), entry.struckBecause(), entry.rev() + 1));
+        if (!fact.equals(entry.fact())) {
+            amended.add(new Entry<>(entry.id(), fact, entry.standing(), entry.struckBecause(), entry.rev() + 1));
+        }
         amended.addAll(typed.subList(1, typed.size())); // what goes along with it
         return amended;
     }

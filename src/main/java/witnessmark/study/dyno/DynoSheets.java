@@ -78,11 +78,16 @@ public final class DynoSheets {
     }
 
     private Worked worked(Entry<DynoSheet> sheet, Entry<Run> run) {
-        List<DynoPoint> points =
-                facts.of(DynoPoint.class).where(point -> point.sheet().equals(sheet.id())).stream()
-                        .map(Entry::fact)
-                        .toList();
-        List<Entry<RunInStep>> steps = facts.of(RunInStep.class).where(step -> step.run().equals(run.id())).stream()
+        List<DynoPoint> points = facts
+                .of(DynoPoint.class)
+                .where(point -> point.sheet().equals(sheet.id()))
+                .stream()
+                .map(Entry::fact)
+                .toList();
+        List<Entry<RunInStep>> steps = facts
+                .of(RunInStep.class)
+                .where(step -> step.run().equals(run.id()))
+                .stream()
                 .sorted(Comparator.comparing(step -> step.fact().number()))
                 .toList();
         return worked(sheet, run, points, steps);
@@ -137,8 +142,7 @@ public final class DynoSheets {
         if (each.factor.correction() != baseline.factor.correction()) {
             return Against.none(baseline.sheet, DynoVerdict.OTHER_CORRECTION);
         }
-        Noise noise = Noise.of(
-                List.of(each.repeats, baseline.repeats), each.counted, baseline.counted);
+        Noise noise = Noise.of(List.of(each.repeats, baseline.repeats), each.counted, baseline.counted);
         return Against.of(baseline.sheet, each.mean, baseline.mean, noise);
     }
 }

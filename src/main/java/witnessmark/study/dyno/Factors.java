@@ -74,8 +74,7 @@ final class Factors {
 
     private static AtmosphericCorrection worked(DynoSheet sheet) {
         double pressure = sheet.pressure() == null ? 0 : sheet.pressure().pascals() / 1e3;
-        double celsius =
-                sheet.air() == null ? 0 : sheet.air().inCelsius().doubleValue();
+        double celsius = sheet.air() == null ? 0 : sheet.air().inCelsius().doubleValue();
         double humidity = humidity(sheet.humidityPermille());
         double barometer = sheet.pressureIs() == AirPressure.DRY
                 ? pressure + humidity * WaterVapour.saturation(celsius)

@@ -25,7 +25,9 @@ record Noise(double share, boolean fromPulls) {
         int freedom = 0;
         for (Optional<Repeated> each : repeats) {
             if (each.isPresent()) {
-                squares += each.get().deviation() * each.get().deviation() * each.get().freedom();
+                squares += each.get().deviation()
+                        * each.get().deviation()
+                        * each.get().freedom();
                 freedom += each.get().freedom();
             }
         }

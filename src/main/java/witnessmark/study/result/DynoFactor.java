@@ -3,6 +3,7 @@ package witnessmark.study.result;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.CorrectionKind;
+import witnessmark.mechanics.AtmosphericCorrection;
 
 /**
  * What turned the figures of a sheet to a reference day.
@@ -49,6 +50,28 @@ public record DynoFactor(
     public DynoFactor {
         refused = List.copyOf(refused);
         missing = List.copyOf(missing);
+    }
+
+    /** The figure of the standard beyond which it does not correct: °C, kPa dry, or a factor; NaN where it has none. */
+    public double limit(Why why) {
+        AtmosphericCorrection.Code code = switch (correction) {
+            case SAE_J1349 -> AtmosphericCorrection.Code.SAE_J1349;
+            case ISO_1585 -> AtmosphericCorrection.Code.ISO_1585;
+            case DIN_70020 -> AtmosphericCorrection.Code.DIN_70020;
+            case NONE -> null;
+        };
+        if (code == null) {
+            return Double.NaN;
+        }
+        return switch (why) {
+            case TOO_COLD -> code.coldest();
+            case TOO_WARM -> code.warmest();
+            case TOO_THIN -> code.thinnest();
+            case TOO_DENSE -> code.densest();
+            case FACTOR_BELOW -> AtmosphericCorrection.LEAST;
+            case FACTOR_ABOVE -> AtmosphericCorrection.MOST;
+            case NO_AIR -> Double.NaN;
+        };
     }
 
     /** Whether the figures are corrected at all. */

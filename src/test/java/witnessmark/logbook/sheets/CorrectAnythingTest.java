@@ -52,6 +52,7 @@ class CorrectAnythingTest {
             new EnterCar(),
             new LogMissed(),
             new WriteReading(),
+            new WriteDynoSheet(),
             new WriteHold(),
             new SetReadingLimit(),
             new SetSizeLimit(),

@@ -43,7 +43,8 @@ class ReadByHandTest extends ByHand {
                         Warmth.HOT,
                         true,
                         "Ada",
-                        "after the dyno", null));
+                        "after the dyno",
+                        null));
         assertThat(new WriteReading().oneAfterTheOther()).isTrue();
         assertThat(new WriteReading().kept())
                 .contains(WriteReading.KIND, WriteReading.ON, WriteReading.WHEN)

@@ -48,11 +48,19 @@ class DynoSheetsTest {
         "reference, 99.0, 25.0, 0, DIN_70020, 1.031926042, 1e-6"
     })
     void a_sheet_is_turned_to_the_reference_day_of_its_standard(
-            String day, String kilopascals, String celsius, int permille, CorrectionKind kind, double factor, double by) {
+            String day,
+            String kilopascals,
+            String celsius,
+            int permille,
+            CorrectionKind kind,
+            double factor,
+            double by) {
         DynoFactor worked = Factors.of(sheet(kind, kilopascals, AirPressure.TOTAL, celsius, permille, null));
 
-        assertThat(worked.factor()).as(day).isNotNull().satisfies(own -> assertThat(own)
-                .isCloseTo(factor, within(by * factor)));
+        assertThat(worked.factor())
+                .as(day)
+                .isNotNull()
+                .satisfies(own -> assertThat(own).isCloseTo(factor, within(by * factor)));
         assertThat(worked.refused()).isEmpty();
     }
 
@@ -69,8 +77,9 @@ class DynoSheetsTest {
         DynoFactor worked = Factors.of(sheet(kind, kilopascals, AirPressure.TOTAL, celsius, permille, null));
 
         assertThat(worked.factor()).isNull();
-        assertThat(worked.worked()).isNotNull().satisfies(own -> assertThat(own)
-                .isCloseTo(factor, within(2e-4 * factor)));
+        assertThat(worked.worked())
+                .isNotNull()
+                .satisfies(own -> assertThat(own).isCloseTo(factor, within(2e-4 * factor)));
         assertThat(worked.refused()).contains(why);
         assertThat(worked.corrects()).isFalse();
     }
@@ -78,12 +87,14 @@ class DynoSheetsTest {
     /** 94.67544164 kPa is what case AT2 leaves of 98.2 kPa without its vapour. */
     @Test
     void dry_pressure_and_total_pressure_of_the_same_air_give_the_same_factor() {
-        for (CorrectionKind kind : List.of(CorrectionKind.SAE_J1349, CorrectionKind.ISO_1585, CorrectionKind.DIN_70020)) {
+        for (CorrectionKind kind :
+                List.of(CorrectionKind.SAE_J1349, CorrectionKind.ISO_1585, CorrectionKind.DIN_70020)) {
             DynoFactor total = Factors.of(sheet(kind, "98.2", AirPressure.TOTAL, "33", 700, null));
             DynoFactor dry = Factors.of(sheet(kind, "94.675442", AirPressure.DRY, "33", 700, null));
 
-            assertThat(dry.worked()).isNotNull().satisfies(own -> assertThat(own)
-                    .isCloseTo(total.worked(), within(1e-4)));
+            assertThat(dry.worked())
+                    .isNotNull()
+                    .satisfies(own -> assertThat(own).isCloseTo(total.worked(), within(1e-4)));
         }
         assertThat(Factors.of(sheet(CorrectionKind.SAE_J1349, "94.675442", AirPressure.DRY, "33", null, null))
                         .missing())
@@ -211,7 +222,8 @@ class DynoSheetsTest {
         twoPulls(add(false, "B"), 0.9);
         Id<Run> run = run();
         twoPulls(
-                story.add(sheet(run, CorrectionKind.DIN_70020, "99", AirPressure.TOTAL, "25", 0, null, false, "A")), 0.9);
+                story.add(sheet(run, CorrectionKind.DIN_70020, "99", AirPressure.TOTAL, "25", 0, null, false, "A")),
+                0.9);
 
         assertThat(answers().get(1).change().verdict()).isEqualTo(DynoVerdict.OTHER_DYNO);
         assertThat(answers().get(2).change().verdict()).isEqualTo(DynoVerdict.OTHER_CORRECTION);
