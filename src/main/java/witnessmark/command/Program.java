@@ -32,6 +32,7 @@ public final class Program implements Runnable {
             "stackup",
             "skims",
             "trends",
+            "dyno",
             "flatness",
             "statement",
             "reconcile",
@@ -96,6 +97,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new Skims(tools))
                 .addSubcommand(new TrendsOf(tools))
+                .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
                 .addSubcommand(new ReconcileBank(tools))

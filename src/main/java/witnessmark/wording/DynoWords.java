@@ -82,6 +82,12 @@ public final class DynoWords {
         };
     }
 
+    /** "152.4 kW at 7 800 rpm" of a sheet that is held against no other. */
+    public String alone(DynoAnswer of) {
+        CurvePoint power = of.power();
+        return power == null ? observedOnly(of) : kilowatts(power);
+    }
+
     /** Whether the highest power alone would not have asked for a look. */
     private static boolean onlySomewhere(DynoChange change) {
         return change.peak() > change.worst() + 0.005;

@@ -1,0 +1,225 @@
+package witnessmark.logbook.dyno;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.AirPressure;
+import witnessmark.domain.Coded;
+import witnessmark.domain.CorrectionKind;
+import witnessmark.domain.DriverAsked;
+import witnessmark.domain.DynoFigures;
+import witnessmark.domain.DynoSheet;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.HowKnown;
+import witnessmark.domain.Id;
+import witnessmark.domain.KnownBy;
+import witnessmark.domain.Run;
+import witnessmark.domain.RunKind;
+import witnessmark.domain.Standing;
+import witnessmark.domain.StartKnown;
+import witnessmark.outcome.Problem;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.Pressure;
+import witnessmark.quantity.RunningTime;
+import witnessmark.quantity.Temperature;
+import witnessmark.quantity.typed.TemperatureUnit;
+import witnessmark.quantity.typed.Typed;
+import witnessmark.quantity.typed.TypedAirPressure;
+import witnessmark.quantity.typed.TypedFigure;
+import witnessmark.study.dyno.DynoSheets;
+import witnessmark.study.result.DynoAnswer;
+
+/**
+ * One dyno sheet from a text file, with no logbook: lines {@code name = figure} for how it corrects and the air of the cell,
+ * then the pulls as on a dyno sheet. Names: correction, figures, factor, pressure (with {@code dry} behind it where it is
+ * that of dry air), air, humidity. What stands behind a {@code #} is a remark.
+ */
+public final class DynoFile {
+    private static final Pattern NAMED = Pattern.compile("\\s*([A-Za-z ]+?)\\s*=\\s*(.*)");
+    private static final Id<DynoSheet> SHEET = new Id<>(new UUID(0, 0));
+    private static final Id<Run> RUN = new Id<>(new UUID(0, 0));
+
+    private final List<Unread> unread = new ArrayList<>();
+    private final Map<String, String> named = new HashMap<>();
+    private final Map<String, Integer> lines = new HashMap<>();
+
+    private DynoFile() {}
+
+    /**
+     * A line that was not understood.
+     *
+     * @param line as an editor counts it
+     * @param text the line
+     * @param example a line that would be
+     */
+    public record Unread(int line, String text, String example) {}
+
+    /**
+     * What the lines come to.
+     *
+     * @param answer the sheet worked out, held against no other; empty when no point was understood
+     * @param unread lines that were not understood; nothing of them counts
+     * @param problems of the pulls, each with its line
+     */
+    public record Read(Optional<DynoAnswer> answer, List<Unread> unread, List<Problem> problems) {}
+
+    public static Read of(List<String> all) {
+        DynoFile file = new DynoFile();
+        StringBuilder pulls = new StringBuilder();
+        for (int i = 0; i < all.size(); i++) {
+            String text = all.get(i).replaceFirst("#.*", "");
+            Matcher line = NAMED.matcher(text);
+            boolean head = line.matches();
+            if (head) {
+                file.head(i + 1, text.strip(), line.group(1).toLowerCase(Locale.ROOT), line.group(2).strip());
+            }
+            // A remark or a name leaves its line empty, so that problems keep the number an editor shows.
+            pulls.append(head ? "" : text).append('\n');
+        }
+        DynoSheet sheet = file.sheet();
+        PullText.Read read = PullText.read(pulls.toString(), SHEET);
+        Optional<DynoAnswer> answer = read.points().isEmpty()
+                ? Optional.empty()
+                : Optional.of(DynoSheets.alone(entry(SHEET, sheet), entry(RUN, run()), read.points()));
+        return new Read(answer, List.copyOf(file.unread), read.problems());
+    }
+
+    private void head(int number, String text, String name, String figure) {
+        switch (name) {
+            case "correction", "figures", "factor", "pressure", "air", "humidity" -> {
+                named.put(name, figure);
+                lines.put(name, number);
+            }
+            default -> unread.add(new Unread(number, text, "pressure = 98.2 kPa"));
+        }
+    }
+
+    private DynoSheet sheet() {
+        CorrectionKind correction = word(CorrectionKind.class, "correction", CorrectionKind.SAE_J1349);
+        DynoFigures figures = word(DynoFigures.class, "figures", DynoFigures.OBSERVED);
+        if (figures == DynoFigures.CORRECTED && correction == CorrectionKind.NONE) {
+            unread("figures", "figures = observed");
+            figures = DynoFigures.OBSERVED;
+        }
+        String air = named.getOrDefault("pressure", "");
+        boolean dry = air.toLowerCase(Locale.ROOT).endsWith(" dry");
+        named.replace("pressure", dry ? air.substring(0, air.length() - 4) : air);
+        Pressure pressure = read("pressure", TypedAirPressure.read(named.getOrDefault("pressure", "")), "98.2 kPa");
+        Temperature heat =
+                read("air", TypedFigure.read(named.getOrDefault("air", ""), TemperatureUnit.CELSIUS), "22 °C");
+        Long humidity =
+                read("humidity", TypedFigure.parts(named.getOrDefault("humidity", ""), 1, "45 %", "%"), "45 %");
+        Long factor = read("factor", TypedFigure.parts(named.getOrDefault("factor", ""), 6, "1.012"), "1.012");
+        return new DynoSheet(
+                RUN,
+                "",
+                figures,
+                correction,
+                whole(factor, 1, 10_000_000, "factor", "1.012"),
+                pressure,
+                dry ? AirPressure.DRY : AirPressure.TOTAL,
+                heat,
+                whole(humidity, 0, 1_000, "humidity", "45 %"),
+                null,
+                "",
+                "",
+                "",
+                "",
+                "",
+                false,
+                "",
+                "");
+    }
+
+    private @Nullable Integer whole(@Nullable Long figure, long least, long most, String name, String example) {
+        if (figure != null && (figure < least || figure > most)) {
+            unread(name, name + " = " + example);
+            return null;
+        }
+        return figure == null ? null : Integer.valueOf(figure.intValue());
+    }
+
+    private <T> @Nullable T read(String name, Typed<T> typed, String example) {
+        if (named.getOrDefault(name, "").isEmpty()) {
+            return null;
+        }
+        if (typed.only().isEmpty()) {
+            unread(name, name + " = " + example);
+        }
+        return typed.only().orElse(null);
+    }
+
+    private <E extends Enum<E> & Coded> E word(Class<E> list, String name, E otherwise) {
+        String said = named.getOrDefault(name, "");
+        for (E word : list.getEnumConstants()) {
+            if (word.code().equalsIgnoreCase(said)) {
+                return word;
+            }
+        }
+        if (!said.isEmpty()) {
+            unread(name, name + " = " + otherwise.code());
+        }
+        return otherwise;
+    }
+
+    private void unread(String name, String example) {
+        unread.add(new Unread(
+                lines.getOrDefault(name, 0), name + " = " + named.getOrDefault(name, ""), example));
+    }
+
+    private static <F extends Fact> Entry<F> entry(Id<F> id, F fact) {
+        return new Entry<>(id, fact, Standing.IN_FORCE, null, 1);
+    }
+
+    /** A sheet is of a run; of this one nothing is known and nothing asked. */
+    private static Run run() {
+        Moment start = Moment.endOf(LocalDate.EPOCH, ZoneOffset.UTC);
+        return new Run(
+                new Id<>(new UUID(0, 0)),
+                null,
+                null,
+                null,
+                RunKind.DYNO,
+                "",
+                start,
+                StartKnown.ESTIMATE,
+                null,
+                null,
+                RunningTime.ofMinutes(BigDecimal.ONE),
+                KnownBy.all(HowKnown.TIMED),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                DriverAsked.NOT_ASKED,
+                "",
+                "",
+                "",
+                null);
+    }
+}
