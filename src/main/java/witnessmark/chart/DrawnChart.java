@@ -21,6 +21,9 @@ public final class DrawnChart {
 
     private static final double HEADROOM = 1.08;
 
+    /** Under the lowest point where the axis does not start at 0, so that its mark is whole. */
+    private static final double FOOTROOM = 0.06;
+
     private final Chart chart;
     private final Plotted plotted;
     private ChartStyle style;
@@ -213,11 +216,12 @@ public final class DrawnChart {
         if (chart.up() instanceof Axis.Figures figures && figures.fromZero()) {
             return 0;
         }
-        return chart.lines().stream()
+        double least = chart.lines().stream()
                 .flatMap(line -> line.dots().stream())
                 .filter(dot -> dot.up() != null)
                 .mapToDouble(Dot::height)
                 .min()
                 .orElse(0);
+        return least - (chart.highest() - least) * FOOTROOM;
     }
 }

@@ -63,7 +63,7 @@ final class Lettered {
             Color ink = line.quiet() ? style.ink2() : style.series().get(colour);
             colour += line.quiet() ? 0 : 1;
             double height = view.endOf(line);
-            if (!Double.isNaN(height)) {
+            if (!Double.isNaN(height) && !line.name().isEmpty()) {
                 ends.add(new End(line, view.y(height, values), ink));
             }
         }

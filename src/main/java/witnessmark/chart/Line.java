@@ -6,7 +6,7 @@ import java.util.List;
  * One line of a chart.
  *
  * @param id which one, for choosing it
- * @param name written at its right end, in its colour
+ * @param name written at its right end, in its colour; empty where it goes without one
  * @param path how it goes from point to point
  * @param quiet drawn thin and grey behind the others
  * @param dots from left to right; two may stand at the same place, one above the other

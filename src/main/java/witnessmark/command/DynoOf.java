@@ -87,7 +87,10 @@ final class DynoOf implements Callable<Integer> {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] first = in.readNBytes(LOGBOOK.length);
             boolean plain = file.toString().endsWith(".txt") || file.toString().endsWith(".csv");
-            return plain || first.length > 0 && !Arrays.equals(first, LOGBOOK) && !file.toString().endsWith(".witness");
+            return plain
+                    || first.length > 0
+                            && !Arrays.equals(first, LOGBOOK)
+                            && !file.toString().endsWith(".witness");
         } catch (IOException unreadable) {
             return false;
         }
@@ -101,8 +104,8 @@ final class DynoOf implements Callable<Integer> {
             }
             lines = Files.readAllLines(file, StandardCharsets.UTF_8);
         } catch (IOException e) {
-            return answer.didNot(List.of(
-                    Problem.of(ProblemKind.CANNOT_READ_FILE, file.toString(), String.valueOf(e.getMessage()))));
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.CANNOT_READ_FILE, file.toString(), String.valueOf(e.getMessage()))));
         }
         DynoFile.Read read = DynoFile.of(lines);
         answer.problems(read.problems());

@@ -166,7 +166,11 @@ final class DynoText {
 
     private static void put(ObjectNode node, RunInStep step) {
         node.put("seconds", step.lasted().millis() / 1e3)
-                .put("rpm", step.speed() == null ? null : Integer.valueOf(step.speed().rpm()))
+                .put(
+                        "rpm",
+                        step.speed() == null
+                                ? null
+                                : Integer.valueOf(step.speed().rpm()))
                 .put("loadPermille", step.loadPermille())
                 .put("words", step.words());
     }

@@ -131,8 +131,7 @@ class DynoOfTest {
     void what_is_missing_refused_or_wrong_is_said(String text, String said, int code) throws IOException {
         Shell.Ran ran = file(text.replace('#', '\n'));
 
-        assertThat(plain(ran.out() + ran.err()).toLowerCase(Locale.ROOT))
-                .contains(said.toLowerCase(Locale.ROOT));
+        assertThat(plain(ran.out() + ran.err()).toLowerCase(Locale.ROOT)).contains(said.toLowerCase(Locale.ROOT));
         assertThat(ran.code()).isEqualTo(code);
     }
 }

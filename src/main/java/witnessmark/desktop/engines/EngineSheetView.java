@@ -1,15 +1,16 @@
 package witnessmark.desktop.engines;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import java.awt.BorderLayout;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -19,6 +20,7 @@ import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.study.result.DynoAnswer;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -33,6 +35,7 @@ final class EngineSheetView {
     private final BuildTab build;
     private final LivesTab lives;
     private final CurvesTab curves;
+    private final DynoTab dyno;
     private final Beside beside;
     private final Texts texts;
     private String shown = "";
@@ -57,6 +60,9 @@ final class EngineSheetView {
         /** Opens the entry a point on the chart stands for. */
         void record(Dot point);
 
+        /** Opens a dyno sheet, by the text form of its identity. */
+        void dynoSheet(String sheet);
+
         /** Says what was done. */
         void say(String sentence);
 
@@ -78,18 +84,21 @@ final class EngineSheetView {
         build = new BuildTab(tools, open, asked::part);
         lives = new LivesTab(tools, "engines.lives", open);
         curves = new CurvesTab(tools, asked::record, asked::say);
+        dyno = new DynoTab(tools, measures, asked::dynoSheet, asked::say);
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
         tabs.putClientProperty(FlatClientProperties.STYLE, "background: $Wm.sheet");
         // What trails the tabs stands on a panel of the look's own, which would show through.
-        JPanel trailing = Styles.as(Styles.SHEET, new JPanel(new BorderLayout()));
+        JPanel trailing = Styles.as(Styles.SHEET, new JPanel(new MigLayout("insets 0, gap 0, hidemode 3", "push[][]")));
         trailing.add(curves.controls());
+        trailing.add(dyno.controls());
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, trailing);
-        curves.controls().setVisible(false);
-        tabs.addChangeListener(e -> curves.controls().setVisible(tabs.getSelectedComponent() == curves));
+        showControls();
+        tabs.addChangeListener(e -> showControls());
         tabs.addTab(texts.get("engines.tab.build"), build);
         tabs.addTab(texts.get("engines.tab.lives"), lives);
         tabs.addTab(texts.get("engines.tab.curves"), curves);
+        tabs.addTab(texts.get("engines.tab.dyno"), dyno);
         tabs.getAccessibleContext().setAccessibleName(texts.get("engines.tabs"));
         beside = new Beside(tabs, new BehindPane(tools, work, asked::closeBehind));
         sheet.add(head, "growx, wmin 0, wrap");
@@ -98,11 +107,22 @@ final class EngineSheetView {
         sheet.add(beside, "grow, wmin 0");
     }
 
+    private void showControls() {
+        curves.controls().setVisible(tabs.getSelectedComponent() == curves);
+        dyno.controls().setVisible(tabs.getSelectedComponent() == dyno);
+    }
+
     Sheet component() {
         return sheet;
     }
 
-    void show(SheetLines lines, List<LifeMark> marks, long end, ZoneId zone, Function<Which, Optional<Chart>> charts) {
+    void show(
+            SheetLines lines,
+            List<LifeMark> marks,
+            long end,
+            ZoneId zone,
+            Function<Which, Optional<Chart>> charts,
+            List<DynoAnswer> sheets) {
         boolean same = shown.equals(lines.engine());
         shown = lines.engine();
         head.show(lines);
@@ -112,6 +132,7 @@ final class EngineSheetView {
         build.show(lines);
         lives.show(lines.lives());
         curves.show(charts);
+        dyno.show(sheets);
         sheet.revalidate();
         sheet.repaint();
     }
@@ -142,6 +163,31 @@ final class EngineSheetView {
 
     CurvesTab curves() {
         return curves;
+    }
+
+    /** The tab whose chart commands are about: the dyno's while it shows, else that of running. */
+    JComponent chart() {
+        return tabs.getSelectedComponent() == dyno ? dyno : curves;
+    }
+
+    void toggleChart() {
+        if (chart() == dyno) {
+            dyno.toggle();
+        } else {
+            curves.toggle();
+        }
+    }
+
+    void copyChart(Consumer<String> say) {
+        if (chart() == dyno) {
+            dyno.copy(say);
+        } else {
+            curves.copy(say);
+        }
+    }
+
+    DynoTab dyno() {
+        return dyno;
     }
 
     Beside beside() {

@@ -22,6 +22,7 @@ import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Build;
+import witnessmark.domain.DynoSheet;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
@@ -32,17 +33,20 @@ import witnessmark.logbook.engines.SeeEngine;
 import witnessmark.logbook.port.Settings;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.study.result.DynoAnswer;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
 /** Engines: reads lists, the engine in hand and the entries behind a figure off the event thread, and shows them. */
 public final class EnginesPlace implements Place {
     private static final String PAGE = "page of ";
+    private static final String DYNO = "dyno sheet ";
 
     private final Texts texts;
     private final Measures measures;
     private final witnessmark.desktop.shell.Desk window;
     private final Supplier<Desk> desk;
+    private final Consumer<Entry<?>> correct;
     private final EnginesModel model;
     private final LifeMarks lifeMarks;
     private final CurvesModel curvesModel;
@@ -85,6 +89,7 @@ public final class EnginesPlace implements Place {
         this.measures = measures;
         this.window = window;
         this.desk = desk;
+        this.correct = correct;
         model = new EnginesModel(texts, measures);
         lifeMarks = new LifeMarks(texts, measures);
         curvesModel = new CurvesModel(texts, measures);
@@ -204,12 +209,21 @@ public final class EnginesPlace implements Place {
     }
 
     /**
+     * What {@link #open} is given to show a dyno sheet under its engine.
+     *
+     * @param sheet the text form of its identity
+     */
+    public static String dynoSheet(String sheet) {
+        return DYNO + sheet;
+    }
+
+    /**
      * Opens an engine, or the engine a part is in with the part chosen, or a part that is in no engine; of a build its
      * page.
      */
     @Override
     public void open(String record) {
-        if (!record.startsWith(PAGE) && isBuild(Id.parse(record))) {
+        if (!record.startsWith(PAGE) && !record.startsWith(DYNO) && isBuild(Id.parse(record))) {
             build.accept(Id.parse(record));
             return;
         }
@@ -253,6 +267,9 @@ public final class EnginesPlace implements Place {
             String part = record.substring(PAGE.length());
             lists.choosePart(part);
             openPart(part);
+        } else if (record != null && record.startsWith(DYNO)) {
+            EngineInHand.ofDynoSheet(desk.get().view(), record.substring(DYNO.length()))
+                    .ifPresentOrElse(this::chooseAnew, () -> wanted = null);
         } else if (record != null && lists.choose(record)) {
             wanted = null;
             leavePart();
@@ -316,12 +333,12 @@ public final class EnginesPlace implements Place {
         }
         readingSheet.run(
                 texts.get("engines.reading"),
-                () -> SeeEngine.of(desk.get().view(), Id.<Engine>parse(chosen)),
-                read -> read.ifPresent(found -> show(found, all)),
+                () -> EngineInHand.of(desk.get().view(), Id.parse(chosen)),
+                read -> read.sheet().ifPresent(found -> show(found, read.dyno(), all)),
                 failure -> failed());
     }
 
-    private void show(EngineSheet read, Engines all) {
+    private void show(EngineSheet read, List<DynoAnswer> dyno, Engines all) {
         String shown = read.row().engine().id().text();
         long end = Moment.endOf(read.day(), all.zone()).epochMillis();
         sheet.show(
@@ -329,9 +346,15 @@ public final class EnginesPlace implements Place {
                 lifeMarks.of(read.line(), end),
                 end,
                 all.zone(),
-                which -> curvesModel.chart(all, shown, which));
+                which -> curvesModel.chart(all, shown, which),
+                dyno);
         String record = wanted;
-        if (record != null && sheet.build().choosePart(record)) {
+        if (record != null && record.startsWith(DYNO)) {
+            if (sheet.dyno().choose(record.substring(DYNO.length()))) {
+                wanted = null;
+                reveal(sheet.dyno());
+            }
+        } else if (record != null && sheet.build().choosePart(record)) {
             wanted = null;
             reveal(sheet.build());
         }
@@ -393,12 +416,12 @@ public final class EnginesPlace implements Place {
 
     private void chartAsTable() {
         window.go(PlaceId.ENGINES);
-        reveal(sheet.curves());
-        sheet.curves().toggle();
+        reveal(sheet.chart());
+        sheet.toggleChart();
     }
 
     private void copyChart() {
-        sheet.curves().copy(window::say);
+        sheet.copyChart(window::say);
     }
 
     ListSheets lists() {
@@ -459,6 +482,11 @@ public final class EnginesPlace implements Place {
                         .findFirst()
                         .ifPresent(step -> figure.openEntry(step.source(), point.words()));
             }
+        }
+
+        @Override
+        public void dynoSheet(String id) {
+            desk.get().view().facts().of(DynoSheet.class).find(Id.parse(id)).ifPresent(correct);
         }
 
         @Override

@@ -4,6 +4,7 @@ package witnessmark.desktop.find;
 public enum FindGroup {
     ENGINES("beforewego.find.engines"),
     PARTS("beforewego.find.parts"),
+    DYNO("beforewego.find.dynoSheets"),
     RUNS("beforewego.find.runs"),
     INCIDENTS("beforewego.find.incidents"),
     EVENTS("beforewego.find.events"),

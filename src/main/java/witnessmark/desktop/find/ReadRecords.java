@@ -28,6 +28,7 @@ final class ReadRecords {
     private final Texts texts;
     private final RecordWords records;
     private final ReadRuns runs;
+    private final ReadDynoSheets dyno;
     private final ReadIncidents incidents;
     private final ReadEvents events;
     private final ReadJobs jobs;
@@ -36,6 +37,7 @@ final class ReadRecords {
         this.texts = texts;
         this.records = new RecordWords(texts);
         this.runs = new ReadRuns(texts, measures);
+        this.dyno = new ReadDynoSheets(texts, measures);
         this.incidents = new ReadIncidents(texts, measures);
         this.events = new ReadEvents(texts, measures, runs);
         this.jobs = new ReadJobs(texts, measures);
@@ -46,6 +48,7 @@ final class ReadRecords {
         Map<FindGroup, List<Indexed>> all = new EnumMap<>(FindGroup.class);
         all.put(FindGroup.ENGINES, engines(facts));
         all.put(FindGroup.PARTS, parts(facts));
+        all.put(FindGroup.DYNO, dyno.all(facts));
         all.put(FindGroup.RUNS, runs.all(facts));
         all.put(FindGroup.INCIDENTS, incidents.all(facts));
         all.put(FindGroup.EVENTS, events.all(facts, today));

@@ -82,7 +82,11 @@ public final class DynoFile {
             Matcher line = NAMED.matcher(text);
             boolean head = line.matches();
             if (head) {
-                file.head(i + 1, text.strip(), line.group(1).toLowerCase(Locale.ROOT), line.group(2).strip());
+                file.head(
+                        i + 1,
+                        text.strip(),
+                        line.group(1).toLowerCase(Locale.ROOT),
+                        line.group(2).strip());
             }
             // A remark or a name leaves its line empty, so that problems keep the number an editor shows.
             pulls.append(head ? "" : text).append('\n');
@@ -118,8 +122,7 @@ public final class DynoFile {
         Pressure pressure = read("pressure", TypedAirPressure.read(named.getOrDefault("pressure", "")), "98.2 kPa");
         Temperature heat =
                 read("air", TypedFigure.read(named.getOrDefault("air", ""), TemperatureUnit.CELSIUS), "22 °C");
-        Long humidity =
-                read("humidity", TypedFigure.parts(named.getOrDefault("humidity", ""), 1, "45 %", "%"), "45 %");
+        Long humidity = read("humidity", TypedFigure.parts(named.getOrDefault("humidity", ""), 1, "45 %", "%"), "45 %");
         Long factor = read("factor", TypedFigure.parts(named.getOrDefault("factor", ""), 6, "1.012"), "1.012");
         return new DynoSheet(
                 RUN,
@@ -174,8 +177,7 @@ public final class DynoFile {
     }
 
     private void unread(String name, String example) {
-        unread.add(new Unread(
-                lines.getOrDefault(name, 0), name + " = " + named.getOrDefault(name, ""), example));
+        unread.add(new Unread(lines.getOrDefault(name, 0), name + " = " + named.getOrDefault(name, ""), example));
     }
 
     private static <F extends Fact> Entry<F> entry(Id<F> id, F fact) {

@@ -16,6 +16,11 @@ import witnessmark.study.result.DynoAnswer;
 
 /** Sees what dyno sheets come to, as of the day looked at. Reads only. */
 public final class SeeDyno {
+    /** Speeds at which curves are put side by side, and the last of them, rpm. */
+    private static final int ROUND = 500;
+
+    private static final int MOST = 25_000;
+
     private SeeDyno() {}
 
     /**
@@ -49,6 +54,33 @@ public final class SeeDyno {
                 .map(engine -> new EngineDyno(engine, of(view, engine.id())))
                 .filter(engine -> !engine.answers().isEmpty())
                 .toList();
+    }
+
+    /**
+     * Two sheets at one speed.
+     *
+     * @param rpm revolutions a minute
+     * @param now torque of the one, N·m
+     * @param then torque of the other, N·m
+     */
+    public record Beside(double rpm, double now, double then) {
+        /** How much more the one has, a share of the other. */
+        public double change() {
+            return now / then - 1;
+        }
+    }
+
+    /** Two curves at each round speed that both reach; empty where one has none. */
+    public static List<Beside> beside(DynoAnswer now, DynoAnswer then) {
+        List<Beside> rows = new ArrayList<>();
+        for (int rpm = ROUND; rpm <= MOST; rpm += ROUND) {
+            double one = DynoSheets.torque(now, rpm);
+            double other = DynoSheets.torque(then, rpm);
+            if (!Double.isNaN(one) && !Double.isNaN(other)) {
+                rows.add(new Beside(rpm, one, other));
+            }
+        }
+        return rows;
     }
 
     /** The day of the run a sheet is of, or null when that is not there any more. */

@@ -28,8 +28,8 @@ final class DynoSeen {
     static void say(ReadSheet in, DynoSheet sheet, Entry<Run> run, PullText.Read pulls) {
         Entry<DynoSheet> unwritten = new Entry<>(new Id<>(run.id().value()), sheet, Standing.IN_FORCE, null, 1);
         DynoAnswer answer = DynoSheets.alone(unwritten, run, pulls.points());
-        in.note(WriteDynoSheet.CORRECTION, SheetNote.echo("line", answer.factor()));
         List<SheetNote> lines = new ArrayList<>();
+        lines.add(SheetNote.echo("line", answer.factor()));
         for (DynoPull pull : answer.pulls()) {
             lines.add(line(pull));
         }
@@ -41,6 +41,13 @@ final class DynoSeen {
         }
         if (!pulls.notTaken().isEmpty()) {
             lines.add(SheetNote.echo("dyno_not_taken", String.join(", ", pulls.notTaken())));
+        }
+        if (pulls.problems().size() > 1) {
+            List<String> others = pulls.problems().stream()
+                    .skip(1)
+                    .map(problem -> String.valueOf(problem.facts().get(0)))
+                    .toList();
+            lines.add(SheetNote.echo("dyno_other_lines", others.size(), String.join(", ", others)));
         }
         in.readBack(WriteDynoSheet.PULLS, lines);
     }

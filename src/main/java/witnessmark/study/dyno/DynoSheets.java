@@ -62,6 +62,18 @@ public final class DynoSheets {
         return answer(worked(sheet, run, points, List.of()), null);
     }
 
+    /**
+     * Mean corrected torque at a speed, N·m, on a straight line between the speeds beside it; NaN where the curve does not
+     * reach.
+     */
+    public static double torque(DynoAnswer of, double rpm) {
+        List<CurvePoint> mean = of.mean();
+        boolean reaches = !mean.isEmpty()
+                && mean.get(0).rpm() <= rpm
+                && rpm <= mean.get(mean.size() - 1).rpm();
+        return reaches ? Curve.torque(mean, rpm) : Double.NaN;
+    }
+
     private record Worked(
             Entry<DynoSheet> sheet,
             Entry<Run> run,

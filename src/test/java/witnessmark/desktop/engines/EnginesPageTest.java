@@ -32,6 +32,8 @@ class EnginesPageTest {
         LIVES,
         CURVES,
         CURVES_AS_TABLE,
+        DYNO,
+        DYNO_AS_TABLE,
         BEHIND,
         STRIKING,
         HISTORY,
@@ -69,6 +71,11 @@ class EnginesPageTest {
             case CURVES_AS_TABLE -> {
                 window.place.sheet().tabs().setSelectedIndex(2);
                 window.place.sheet().curves().toggle();
+            }
+            case DYNO -> window.place.sheet().tabs().setSelectedIndex(3);
+            case DYNO_AS_TABLE -> {
+                window.place.sheet().tabs().setSelectedIndex(3);
+                window.place.sheet().dyno().toggle();
             }
             case BEHIND -> window.behindSinceRebuild();
             case STRIKING -> {
@@ -110,7 +117,8 @@ class EnginesPageTest {
                 "engines_" + name,
                 switch (side) {
                     case BUILD, OTHER_DAY -> (Container) window.place.component();
-                    case LIVES, CURVES, CURVES_AS_TABLE -> window.place.sheet().tabs();
+                    case LIVES, CURVES, CURVES_AS_TABLE, DYNO, DYNO_AS_TABLE ->
+                        window.place.sheet().tabs();
                     case BEHIND, STRIKING, HISTORY ->
                         window.place.sheet().beside().behind();
                     case PART, PART_BEHIND -> window.place.part().component();

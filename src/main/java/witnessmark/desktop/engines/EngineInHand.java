@@ -1,0 +1,34 @@
+package witnessmark.desktop.engines;
+
+import java.util.List;
+import java.util.Optional;
+import witnessmark.domain.DynoSheet;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
+import witnessmark.domain.Run;
+import witnessmark.logbook.View;
+import witnessmark.logbook.dyno.SeeDyno;
+import witnessmark.logbook.engines.EngineSheet;
+import witnessmark.logbook.engines.SeeEngine;
+import witnessmark.study.result.DynoAnswer;
+
+/**
+ * All that is read of the engine in hand.
+ *
+ * @param sheet the engine itself; empty when it is not there any more
+ * @param dyno its dyno sheets, the newest first
+ */
+record EngineInHand(Optional<EngineSheet> sheet, List<DynoAnswer> dyno) {
+    static EngineInHand of(View view, Id<Engine> engine) {
+        return new EngineInHand(SeeEngine.of(view, engine), SeeDyno.of(view, engine));
+    }
+
+    /** The engine a dyno sheet is of, by the text forms of their identities. */
+    static Optional<String> ofDynoSheet(View view, String sheet) {
+        return view.facts()
+                .of(DynoSheet.class)
+                .find(Id.parse(sheet))
+                .flatMap(entry -> view.facts().of(Run.class).find(entry.fact().run()))
+                .map(run -> run.fact().engine().text());
+    }
+}
