@@ -2,7 +2,6 @@ package witnessmark.statistics;
 
 import java.util.List;
 import org.hipparchus.distribution.continuous.TDistribution;
-import org.hipparchus.stat.StatUtils;
 
 /**
  * How well something repeats: the standard deviation within groups that each were made under the same conditions, pooled
@@ -23,7 +22,7 @@ public record Repeated(double deviation, int freedom) {
         int freedom = 0;
         for (double[] group : groups) {
             if (group.length > 1) {
-                squares += StatUtils.variance(group) * (group.length - 1);
+                squares += squares(group);
                 freedom += group.length - 1;
             }
         }
@@ -31,6 +30,20 @@ public record Repeated(double deviation, int freedom) {
             throw new IllegalArgumentException("nothing was repeated");
         }
         return new Repeated(Math.sqrt(squares / freedom), freedom);
+    }
+
+    /** Of the deviations from the mean of a group. */
+    private static double squares(double[] group) {
+        double sum = 0;
+        for (double figure : group) {
+            sum += figure;
+        }
+        double mean = sum / group.length;
+        double squares = 0;
+        for (double figure : group) {
+            squares += (figure - mean) * (figure - mean);
+        }
+        return squares;
     }
 
     /**
