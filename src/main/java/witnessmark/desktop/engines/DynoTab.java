@@ -2,6 +2,7 @@ package witnessmark.desktop.engines;
 
 import java.awt.CardLayout;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.image.BufferedImage;
 import java.time.LocalDate;
@@ -28,6 +29,7 @@ import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.task.EventThread;
 import witnessmark.study.result.DynoAnswer;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -138,7 +140,11 @@ final class DynoTab extends JPanel {
 
     /** Takes a sheet in hand. @return whether it is one of this engine */
     boolean choose(String sheet) {
-        return list.select(sheet);
+        boolean there = list.select(sheet);
+        if (there) {
+            EventThread.later(() -> scrollRectToVisible(new Rectangle(0, 0, getWidth(), getHeight())));
+        }
+        return there;
     }
 
     /** Shows the numbers in place of the charts, or the charts again. */
