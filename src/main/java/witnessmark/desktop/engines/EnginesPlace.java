@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -124,7 +123,13 @@ public final class EnginesPlace implements Place {
                 new Command(texts, "engines.command.asOf", CommandMenu.VIEW, 4, null, this::askAsOf),
                 new Command(texts, "engines.command.today", CommandMenu.VIEW, 4, null, this::backToToday),
                 new Command(texts, "engines.command.asTable", CommandMenu.VIEW, 5, null, this::chartAsTable),
-                new Command(texts, "engines.command.copyChart", CommandMenu.EDIT, 3, null, this::copyChart));
+                new Command(
+                        texts,
+                        "engines.command.copyChart",
+                        CommandMenu.EDIT,
+                        3,
+                        null,
+                        () -> sheet().copyChart(window::say)));
         followDay(false);
     }
 
@@ -420,10 +425,6 @@ public final class EnginesPlace implements Place {
         sheet.toggleChart();
     }
 
-    private void copyChart() {
-        sheet.copyChart(window::say);
-    }
-
     ListSheets lists() {
         return lists;
     }
@@ -475,12 +476,7 @@ public final class EnginesPlace implements Place {
         public void record(Dot point) {
             Engines all = engines;
             if (all != null) {
-                Stream.of(all.sinceRebuild(), all.sinceSkim())
-                        .flatMap(List::stream)
-                        .flatMap(curve -> curve.steps().stream())
-                        .filter(step -> step.source().id().text().equals(point.record()))
-                        .findFirst()
-                        .ifPresent(step -> figure.openEntry(step.source(), point.words()));
+                EngineInHand.behind(all, point).ifPresent(source -> figure.openEntry(source, point.words()));
             }
         }
 
