@@ -7,9 +7,9 @@ import static witnessmark.ledger.Story.at;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;

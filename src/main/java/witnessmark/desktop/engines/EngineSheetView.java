@@ -12,7 +12,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -27,8 +26,8 @@ import witnessmark.desktop.trends.TrendsModel;
 import witnessmark.desktop.trends.TrendsTab;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Reading;
-import witnessmark.study.result.KindTrends;
 import witnessmark.study.result.DynoAnswer;
+import witnessmark.study.result.KindTrends;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 

@@ -66,8 +66,7 @@ public final class TrendsTab extends JPanel {
         this.open = open;
         setOpaque(false);
         table = table(tools);
-        pane = new ChartOrTable(
-                tools.texts(), "", table -> table.with(tools, "trends.readings"), this::opened, say);
+        pane = new ChartOrTable(tools.texts(), "", table -> table.with(tools, "trends.readings"), this::opened, say);
         controls.setOpaque(false);
         controls.add(pane.toggleButton());
         controls.add(pane.copyButton());

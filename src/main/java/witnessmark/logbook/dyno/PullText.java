@@ -219,7 +219,10 @@ public final class PullText {
         BigDecimal speed = line.figure(PullColumn.SPEED);
         BigDecimal torque = line.figure(PullColumn.TORQUE);
         BigDecimal power = line.figure(PullColumn.POWER);
-        if (speed == null || torque == null && power == null) {
+        BigDecimal made = torque != null || power == null || speed == null
+                ? torque
+                : power.multiply(PER_KILOWATT).divide(speed, MathContext.DECIMAL64);
+        if (speed == null || made == null) {
             return wrong(number, ProblemKind.DYNO_LINE_UNREAD, text, EXAMPLE);
         }
         int rpm = speed.setScale(0, RoundingMode.HALF_UP).intValueExact();
@@ -231,20 +234,15 @@ public final class PullText {
         if (before != null) {
             return wrong(number, ProblemKind.DYNO_SPEED_TWICE, rpm, before);
         }
-        Problem query = null;
-        if (torque == null) {
-            fromPower = true;
-            torque = power.multiply(PER_KILOWATT).divide(speed, MathContext.DECIMAL64);
-        } else if (power != null) {
-            query = contradicts(number, speed, torque, power);
-        }
-        return PullColumn.TORQUE.holds(torque)
-                ? new Line(number, line.point(sheet, pull, rpm, torque), query)
+        fromPower |= torque == null;
+        Problem query = torque == null || power == null ? null : contradicts(number, speed, torque, power);
+        return PullColumn.TORQUE.holds(made)
+                ? new Line(number, line.point(sheet, pull, rpm, made), query)
                 : wrong(
                         number,
                         ProblemKind.DYNO_OUT_OF_RANGE,
                         PullColumn.TORQUE,
-                        shown(torque),
+                        shown(made),
                         PullColumn.TORQUE.low(),
                         PullColumn.TORQUE.high());
     }

@@ -127,8 +127,8 @@ public final class BringInTrace {
         Facts facts = desk.view().facts();
         Reduction reduction = trace.parts().get(part);
         LocalDateTime begins = part == 0 ? trace.found().recognised().begins() : null;
-        Map<TraceField, Object> figures = FiguresOfPart.of(
-                reduction, run.fact(), begins, desk.view().zone(), HeatBefore.armed(facts, run));
+        Map<TraceField, Object> figures =
+                FiguresOfPart.of(reduction, run.fact(), begins, desk.view().zone(), HeatBefore.armed(facts, run));
         List<Problem> problems = problems(facts, trace, part, run);
         List<OverRev> overRevs = overRevs(facts, run, reduction);
         return new TraceProposal(trace, part, run, figures, taken(run.fact(), figures, reduction), overRevs, problems);
@@ -143,7 +143,8 @@ public final class BringInTrace {
      */
     public Outcome<Written> save(TraceProposal proposal, Set<TraceField> taken, String note, String why) {
         if (proposal.stops()) {
-            return Outcome.didNot(proposal.problems().stream().filter(Problem::stops).toList());
+            return Outcome.didNot(
+                    proposal.problems().stream().filter(Problem::stops).toList());
         }
         BroughtTrace trace = proposal.trace();
         List<Entry<?>> entries = new ArrayList<>();
@@ -155,8 +156,12 @@ public final class BringInTrace {
         Entry<Trace> written = made(trace(proposal, note));
         entries.add(written);
         Reduction part = trace.parts().get(proposal.part());
-        for (TraceMark mark :
-                MarksOfPart.of(written.id(), trace.found().form(), part, proposal.part(), trace.found().defects())) {
+        for (TraceMark mark : MarksOfPart.of(
+                written.id(),
+                trace.found().form(),
+                part,
+                proposal.part(),
+                trace.found().defects())) {
             entries.add(made(mark));
         }
         if (taken.contains(TraceField.OVER_REVS)) {
@@ -170,7 +175,8 @@ public final class BringInTrace {
         BroughtTrace trace = proposal.trace();
         Reduction part = trace.parts().get(proposal.part());
         Map<TraceField, Object> figures = proposal.figures();
-        String defects = trace.found().defects() == null ? "" : trace.found().defects().text();
+        String defects =
+                trace.found().defects() == null ? "" : trace.found().defects().text();
         return new Trace(
                 proposal.run().id(),
                 trace.name(),
@@ -207,7 +213,8 @@ public final class BringInTrace {
     private Optional<TraceForm> remembered(TraceForm understood) {
         return form(understood.signature())
                 .map(entry -> TraceForm.parse(entry.fact().form()))
-                .filter(before -> before.columns().size() == understood.columns().size())
+                .filter(before ->
+                        before.columns().size() == understood.columns().size())
                 .map(before -> new TraceForm(
                         understood.coding(),
                         before.delimiter(),
@@ -220,7 +227,12 @@ public final class BringInTrace {
     }
 
     private Optional<Entry<LoggerForm>> form(String signature) {
-        return desk.view().facts().of(LoggerForm.class).where(form -> form.headings().equals(signature)).stream()
+        return desk
+                .view()
+                .facts()
+                .of(LoggerForm.class)
+                .where(form -> form.headings().equals(signature))
+                .stream()
                 .findFirst();
     }
 
@@ -232,8 +244,8 @@ public final class BringInTrace {
         LoggerForm now = new LoggerForm(before.fact().name(), form.signature(), form.text());
         return now.equals(before.fact())
                 ? Optional.empty()
-                : Optional.of(new Entry<>(
-                        before.id(), now, before.standing(), before.struckBecause(), before.rev() + 1));
+                : Optional.of(
+                        new Entry<>(before.id(), now, before.standing(), before.struckBecause(), before.rev() + 1));
     }
 
     private static List<Problem> problems(Facts facts, BroughtTrace trace, int part, Entry<Run> run) {
@@ -248,11 +260,15 @@ public final class BringInTrace {
                         ProblemKind.TRACE_BROUGHT_BEFORE, other.fact().name(), of.name(), of.start()));
             } else if (other.fact().run().equals(run.id())) {
                 problems.add(Problem.of(
-                        ProblemKind.TRACE_OF_RUN_ALREADY, run.fact().name(), other.fact().name()));
+                        ProblemKind.TRACE_OF_RUN_ALREADY,
+                        run.fact().name(),
+                        other.fact().name()));
             }
         }
         Reduction reduction = trace.parts().get(part);
-        TimeBaseCheck.of(reduction, new RunFigures(run.fact().running(), run.fact().laps(), null))
+        TimeBaseCheck.of(
+                        reduction,
+                        new RunFigures(run.fact().running(), run.fact().laps(), null))
                 .ifPresent(problems::add);
         if (reduction.speed() != null && reduction.coverage() < COVERED) {
             problems.add(Problem.of(ProblemKind.TRACE_COVERS_LITTLE, (int) Math.floor(reduction.coverage() * 100)));
@@ -272,7 +288,8 @@ public final class BringInTrace {
 
     private static List<OverRev> overRevs(Facts facts, Entry<Run> run, Reduction part) {
         List<Excursion> found = part.overRevs() == null ? List.of() : part.overRevs();
-        List<Entry<OverRev>> there = facts.of(OverRev.class).where(each -> each.run().equals(run.id()));
+        List<Entry<OverRev>> there =
+                facts.of(OverRev.class).where(each -> each.run().equals(run.id()));
         List<OverRev> all = new ArrayList<>();
         for (Excursion each : found) {
             EngineSpeed peak = new EngineSpeed((int) Math.round(each.peak()));
@@ -306,5 +323,4 @@ public final class BringInTrace {
     private <F extends Fact> Entry<F> made(F fact) {
         return new Entry<>(ids.next(), fact, Standing.IN_FORCE, null, 1);
     }
-
 }

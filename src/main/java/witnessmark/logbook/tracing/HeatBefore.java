@@ -15,7 +15,8 @@ final class HeatBefore {
 
     /** Cold where no trace before it says otherwise: an engine is cold before its first run. */
     static boolean armed(Facts facts, Entry<Run> run) {
-        List<Entry<Trace>> before = facts.of(Trace.class).inForce()
+        List<Entry<Trace>> before = facts.of(Trace.class)
+                .inForce()
                 .filter(trace -> isBefore(facts, trace, run))
                 .sorted(Comparator.comparing((Entry<Trace> trace) ->
                                 facts.of(Run.class).get(trace.fact().run()).start())

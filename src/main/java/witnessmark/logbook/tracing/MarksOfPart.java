@@ -104,8 +104,7 @@ final class MarksOfPart {
         return column < 0 ? "" : form.columns().get(column).heading();
     }
 
-    private void put(
-            TraceMarkKind kind, long at, long lasted, String channel, @Nullable Double figure, String words) {
+    private void put(TraceMarkKind kind, long at, long lasted, String channel, @Nullable Double figure, String words) {
         marks.add(new TraceMark(
                 trace,
                 kind,

@@ -50,7 +50,8 @@ final class RunsOfTrace {
                 .inForce()
                 .sorted(Comparator.comparingInt((Entry<Run> run) -> -runs.likely(run))
                         .thenComparingLong(run -> Math.abs(run.fact().running().millis() - runs.lasted))
-                        .thenComparing(Comparator.comparing((Entry<Run> run) -> run.fact().start())
+                        .thenComparing(Comparator.comparing(
+                                        (Entry<Run> run) -> run.fact().start())
                                 .reversed()))
                 .toList();
     }
@@ -86,7 +87,11 @@ final class RunsOfTrace {
         if (namesRun(run.name())) {
             likely += 1;
         }
-        return facts.of(Trace.class).where(trace -> trace.run().equals(entry.id())).isEmpty() ? likely : likely - 3;
+        return facts.of(Trace.class)
+                        .where(trace -> trace.run().equals(entry.id()))
+                        .isEmpty()
+                ? likely
+                : likely - 3;
     }
 
     private boolean namesCar(String car) {

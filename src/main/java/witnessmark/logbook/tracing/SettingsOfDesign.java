@@ -21,9 +21,12 @@ final class SettingsOfDesign {
 
     static TraceSettings of(Facts facts, Id<EngineDesign> design) {
         SettingsOfDesign all = new SettingsOfDesign();
-        all.speed(TraceSetting.OVER_REV_ABOVE, facts.of(EngineDesign.class).get(design).overRevAbove());
-        facts.of(Trigger.class).where(rule -> rule.design() == null || rule.design().equals(design)).forEach(rule ->
-                all.rule(rule.fact()));
+        all.speed(
+                TraceSetting.OVER_REV_ABOVE,
+                facts.of(EngineDesign.class).get(design).overRevAbove());
+        facts.of(Trigger.class)
+                .where(rule -> rule.design() == null || rule.design().equals(design))
+                .forEach(rule -> all.rule(rule.fact()));
         facts.of(LoggerFigures.class).where(figures -> figures.design().equals(design)).stream()
                 .reduce((one, later) -> later)
                 .ifPresent(figures -> all.own(figures.fact()));

@@ -78,8 +78,11 @@ class BringInTraceTest {
         assertThat(now.overRevs()).isEqualTo(1);
         assertThat(now.highest()).isNotNull();
         assertThat(now.highest().rpm()).isEqualTo(9340);
-        assertThat(now.laps()).as("what the trace does not say stays").isEqualTo(run.fact().laps());
-        assertThat(now.knownBy().of(Counter.LAPS)).isEqualTo(run.fact().knownBy().of(Counter.LAPS));
+        assertThat(now.laps())
+                .as("what the trace does not say stays")
+                .isEqualTo(run.fact().laps());
+        assertThat(now.knownBy().of(Counter.LAPS))
+                .isEqualTo(run.fact().knownBy().of(Counter.LAPS));
         Trace written = traces().get(0).fact();
         assertThat(written.run()).isEqualTo(run.id());
         assertThat(marks(TraceMarkKind.MECHANICAL)).singleElement().satisfies(mark -> {
@@ -127,7 +130,8 @@ class BringInTraceTest {
 
         Trace written = traces().get(0).fact();
         assertThat(written.kept()).isNotNull();
-        byte[] kept = desk.logbook().kept(written.kept()).orThrow().orElseThrow().bytes();
+        byte[] kept =
+                desk.logbook().kept(written.kept()).orThrow().orElseThrow().bytes();
         KeptReader reader = KeptReader.open(Bytes.of(kept));
         assertThat(reader.columns()).isEqualTo(trace.found().form().columns());
     }
@@ -139,12 +143,16 @@ class BringInTraceTest {
         assertThat(desk.view().facts().of(LoggerForm.class).all()).hasSize(1);
 
         String text = LoggerFiles.semicolons();
-        BroughtTrace next = read("2026-04-12_57_race1.csv", text.substring(0, text.lastIndexOf('\n', text.length() - 2)));
+        BroughtTrace next =
+                read("2026-04-12_57_race1.csv", text.substring(0, text.lastIndexOf('\n', text.length() - 2)));
         assertThat(next.found().form().columns()).isEqualTo(trace.found().form().columns());
-        save(next, bringIn.runs(next, 0).stream()
-                .filter(run -> !run.fact().equals(now(bringIn.runs(trace, 0).get(0))))
-                .findFirst()
-                .orElseThrow());
+        save(
+                next,
+                bringIn.runs(next, 0).stream()
+                        .filter(run ->
+                                !run.fact().equals(now(bringIn.runs(trace, 0).get(0))))
+                        .findFirst()
+                        .orElseThrow());
         assertThat(desk.view().facts().of(LoggerForm.class).all()).hasSize(1);
     }
 
@@ -152,7 +160,8 @@ class BringInTraceTest {
     void what_is_not_taken_stays_as_it_was() {
         BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         Entry<Run> run = bringIn.runs(trace, 0).get(0);
-        bringIn.save(bringIn.propose(trace, 0, run), Set.of(), "only kept", "trace brought in").orThrow();
+        bringIn.save(bringIn.propose(trace, 0, run), Set.of(), "only kept", "trace brought in")
+                .orThrow();
 
         assertThat(now(run)).isEqualTo(run.fact());
         assertThat(traces()).hasSize(1);
@@ -229,10 +238,13 @@ class BringInTraceTest {
         BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         Entry<Run> run = bringIn.runs(trace, 0).get(0);
 
-        RunningTime running = (RunningTime) bringIn.propose(trace, 0, run).figures().get(TraceField.RUNNING);
+        RunningTime running =
+                (RunningTime) bringIn.propose(trace, 0, run).figures().get(TraceField.RUNNING);
         assertThat(running).isNotNull();
         assertThat((double) running.millis())
-                .isCloseTo(run.fact().running().millis(), within(0.1 * run.fact().running().millis()));
+                .isCloseTo(
+                        run.fact().running().millis(),
+                        within(0.1 * run.fact().running().millis()));
     }
 
     @ParameterizedTest
@@ -272,7 +284,11 @@ class BringInTraceTest {
     }
 
     private long overRevs(Entry<Run> run) {
-        return desk.view().facts().of(OverRev.class).where(each -> each.run().equals(run.id())).size();
+        return desk.view()
+                .facts()
+                .of(OverRev.class)
+                .where(each -> each.run().equals(run.id()))
+                .size();
     }
 
     private static class File implements BringInTrace.LoggerFile {
