@@ -202,7 +202,8 @@ final class Writer {
             return refused;
         }
 
-        private <F extends Fact> void put(Entry<F> entry, List<Problem> stale) throws SQLException {
+        private <F extends Fact> void put(Entry<F> asked, List<Problem> stale) throws SQLException {
+            Entry<F> entry = Storable.of(asked);
             Entry<?> current = current(entry);
             Map<String, @Nullable Object> after = EntryImage.of(entry);
             Map<String, @Nullable Object> before = current == null ? Map.of() : EntryImage.of(current);

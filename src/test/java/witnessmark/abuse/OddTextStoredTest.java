@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,9 +15,11 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Standing;
 import witnessmark.domain.image.Component;
+import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.store.RandomFacts;
 import witnessmark.store.Sentences;
@@ -33,6 +36,9 @@ class OddTextStoredTest {
 
     private int taken;
     private int refused;
+
+    /** Half a character is none: it has no place in a file. */
+    private static final Pattern HALF = Pattern.compile("[\\x{D800}-\\x{DFFF}]");
 
     @Test
     void every_text_of_every_record_comes_back_as_it_was_typed() {
@@ -80,11 +86,18 @@ class OddTextStoredTest {
             return;
         }
         List<Entry<?>> change = new ArrayList<>(List.of(next));
-        Outcome<?> outcome = TestLogbooks.write(logbook, change);
+        Outcome<Written> outcome = TestLogbooks.write(logbook, change);
         Sentences.complete(outcome.problems());
         if (outcome.didWork()) {
             taken++;
-            written.put(next.id(), next);
+            Entry<F> now = logbook.facts().of(type.kind()).find(next.id()).orElseThrow();
+            assertThat(now.fact()).as(text).isEqualTo(HALF.matcher(text).find() ? now.fact() : next.fact());
+            assertThat(EntryImage.of(now).toString()).doesNotContainPattern(HALF);
+            logbook.amendments(outcome.orThrow().change())
+                    .forEach(inFile -> assertThat(EntryImage.of(now))
+                            .as("in memory as in the file")
+                            .containsAllEntriesOf(inFile.after()));
+            written.put(next.id(), now);
         } else {
             refused++;
         }

@@ -136,6 +136,14 @@ public final class OddTexts {
 
     private OddTexts() {}
 
+    /**
+     * A text as a file can hold it: half a character has no form in UTF-8, and U+FFFD stands for it (The Unicode Standard
+     * 15.0, 3.9, D92 and "U+FFFD Substitution of Maximal Subparts").
+     */
+    public static String kept(String text) {
+        return text.replaceAll("[\\x{D800}-\\x{DFFF}]", "\ufffd");
+    }
+
     public static List<String> all() {
         List<String> all = new ArrayList<>(SHORT);
         all.add("y".repeat(20_000));

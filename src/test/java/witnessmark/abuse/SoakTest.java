@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class SoakTest {
     private static final int ACTIONS = Numbers.of("soak", 900, 1_000_000);
-    private static final int OF_A_SEASON = Numbers.of("soak season", 300, 5_000);
+    private static final int OF_A_SEASON = Numbers.of("season", 300, 5_000);
     /** What a virtual machine keeps for itself on the way. */
     private static final long ROOM = 24L << 20;
 
