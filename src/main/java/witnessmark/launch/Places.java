@@ -12,6 +12,7 @@ import witnessmark.desktop.bench.BenchPlace;
 import witnessmark.desktop.builds.BuildAside;
 import witnessmark.desktop.builds.BuildCommands;
 import witnessmark.desktop.builds.BuildsContext;
+import witnessmark.desktop.engines.EnginePage;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.faces.BenchPages;
 import witnessmark.desktop.faces.FacesContext;
@@ -191,7 +192,7 @@ final class Places {
                 shell.desk(),
                 () -> book.desk().view(),
                 new ShelfAsked(
-                        part -> shell.desk().go(PlaceId.ENGINES, EnginesPlace.pageOf(part)),
+                        part -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofPart(part)),
                         record -> sheets.correct(record, back),
                         prefilled -> sheets.open(prefilled, back),
                         () -> sheets.fitPart(back),

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -41,8 +40,6 @@ import witnessmark.wording.Texts;
 
 /** Engines: reads lists, the engine in hand and the entries behind a figure off the event thread, and shows them. */
 public final class EnginesPlace implements Place {
-    private static final String PAGE = "page of ";
-    private static final String DYNO = "dyno sheet ";
 
     private final Texts texts;
     private final Measures measures;
@@ -204,30 +201,12 @@ public final class EnginesPlace implements Place {
     }
 
     /**
-     * What {@link #open} is given to show the page of a part, also of one that is in an engine.
-     *
-     * @param part the text form of its identity
-     */
-    public static String pageOf(String part) {
-        return PAGE + part;
-    }
-
-    /**
-     * What {@link #open} is given to show a dyno sheet under its engine.
-     *
-     * @param sheet the text form of its identity
-     */
-    public static String dynoSheet(String sheet) {
-        return DYNO + sheet;
-    }
-
-    /**
      * Opens an engine, or the engine a part is in with the part chosen, or a part that is in no engine; of a build its
      * page.
      */
     @Override
     public void open(String record) {
-        if (!record.startsWith(PAGE) && !record.startsWith(DYNO) && isBuild(Id.parse(record))) {
+        if (!EnginePage.isPart(record) && !EnginePage.isDynoSheet(record) && isBuild(Id.parse(record))) {
             build.accept(Id.parse(record));
             return;
         }
@@ -267,12 +246,12 @@ public final class EnginesPlace implements Place {
 
     private void openWanted() {
         String record = wanted;
-        if (record != null && record.startsWith(PAGE)) {
-            String part = record.substring(PAGE.length());
+        if (record != null && EnginePage.isPart(record)) {
+            String part = EnginePage.identity(record);
             lists.choosePart(part);
             openPart(part);
-        } else if (record != null && record.startsWith(DYNO)) {
-            EngineInHand.ofDynoSheet(desk.get().view(), record.substring(DYNO.length()))
+        } else if (record != null && EnginePage.isDynoSheet(record)) {
+            EngineInHand.ofDynoSheet(desk.get().view(), EnginePage.identity(record))
                     .ifPresentOrElse(this::chooseAnew, () -> wanted = null);
         } else if (record != null && lists.choose(record)) {
             wanted = null;
@@ -354,8 +333,8 @@ public final class EnginesPlace implements Place {
                 read.trends(),
                 dyno);
         String record = wanted;
-        if (record != null && record.startsWith(DYNO)) {
-            if (sheet.dyno().choose(record.substring(DYNO.length()))) {
+        if (record != null && EnginePage.isDynoSheet(record)) {
+            if (sheet.dyno().choose(EnginePage.identity(record))) {
                 wanted = null;
                 reveal(sheet.dyno());
             }
@@ -487,12 +466,7 @@ public final class EnginesPlace implements Place {
         public void record(Dot point) {
             Engines all = engines;
             if (all != null) {
-                Stream.of(all.sinceRebuild(), all.sinceSkim())
-                        .flatMap(List::stream)
-                        .flatMap(curve -> curve.steps().stream())
-                        .filter(step -> step.source().id().text().equals(point.record()))
-                        .findFirst()
-                        .ifPresent(step -> figure.openEntry(step.source(), point.words()));
+                EngineInHand.behind(all, point).ifPresent(source -> figure.openEntry(source, point.words()));
             }
         }
 

@@ -2,7 +2,7 @@ package witnessmark.desktop.find;
 
 import java.util.Comparator;
 import java.util.List;
-import witnessmark.desktop.engines.EnginesPlace;
+import witnessmark.desktop.engines.EnginePage;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.domain.DynoSheet;
 import witnessmark.domain.Engine;
@@ -52,6 +52,6 @@ final class ReadDynoSheets {
                         sheet.fact().note(),
                         sheet.fact().map()),
                 PlaceId.ENGINES,
-                EnginesPlace.dynoSheet(sheet.id().text()));
+                EnginePage.ofDynoSheet(sheet.id().text()));
     }
 }

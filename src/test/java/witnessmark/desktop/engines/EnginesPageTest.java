@@ -77,11 +77,6 @@ class EnginesPageTest {
                 window.place.sheet().tabs().setSelectedIndex(3);
                 window.place.sheet().dyno().toggle();
             }
-            case DYNO -> window.place.sheet().tabs().setSelectedIndex(3);
-            case DYNO_AS_TABLE -> {
-                window.place.sheet().tabs().setSelectedIndex(3);
-                window.place.sheet().dyno().toggle();
-            }
             case BEHIND -> window.behindSinceRebuild();
             case STRIKING -> {
                 window.behindSinceRebuild();
