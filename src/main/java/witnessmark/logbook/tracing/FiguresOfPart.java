@@ -40,7 +40,7 @@ final class FiguresOfPart {
     static Map<TraceField, Object> of(
             Reduction part, Run run, @Nullable LocalDateTime begins, ZoneId zone, boolean armed) {
         FiguresOfPart all = new FiguresOfPart(part);
-        if (isSet(begins)) {
+        if (begins != null && isSet(begins)) {
             all.put(TraceField.START, Moment.of(begins, zone));
         }
         all.speeds(run.kind() == RunKind.DYNO);
@@ -53,8 +53,8 @@ final class FiguresOfPart {
     }
 
     /** Whether a file's clock was set. */
-    static boolean isSet(@Nullable LocalDateTime begins) {
-        return begins != null && begins.getYear() >= CLOCK_SET_FROM;
+    static boolean isSet(LocalDateTime begins) {
+        return begins.getYear() >= CLOCK_SET_FROM;
     }
 
     private void speeds(boolean onDyno) {

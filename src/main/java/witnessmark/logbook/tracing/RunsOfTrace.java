@@ -36,7 +36,7 @@ final class RunsOfTrace {
         this.facts = facts;
         this.name = trace.name().toLowerCase(Locale.ROOT);
         LocalDateTime clock = trace.found().recognised().begins();
-        this.begins = part == 0 && FiguresOfPart.isSet(clock) ? Moment.of(clock, zone) : null;
+        this.begins = part == 0 && clock != null && FiguresOfPart.isSet(clock) ? Moment.of(clock, zone) : null;
         LocalDate named = named(name);
         this.day = named != null ? named : begins == null ? null : begins.day();
         Reduction reduction = trace.parts().get(part);

@@ -1,6 +1,7 @@
 package witnessmark.logbook.tracing;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import witnessmark.quantity.Counter;
 
 /** A figure of a run that a trace may say. */
@@ -18,10 +19,9 @@ public enum TraceField {
     OIL_TEMPERATURE(null),
     OIL_PRESSURE(null);
 
-    private final Counter counter;
+    private final @Nullable Counter counter;
 
-    @SuppressWarnings("NullAway") // a figure that counts nothing
-    TraceField(Counter counter) {
+    TraceField(@Nullable Counter counter) {
         this.counter = counter;
     }
 
