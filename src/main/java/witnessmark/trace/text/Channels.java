@@ -21,7 +21,7 @@ final class Channels {
     private static final Set<String> TIMES = words("""
             time | t | zeit | temps | tempo | tiempo | elapsed | elapsed time | timestamp | time stamp | sec |
             secs | second | seconds | sekunden | secondes | secondi | clock | uhrzeit | heure | ora | hora | log
-            time | session time | run time | ms | msec | millis | milliseconds | zeitstempel | messzeit | time s
+            time | run time | ms | msec | millis | milliseconds | zeitstempel | messzeit | time s
             | time ms | time sec | utc | utc time | local time | relative time | rel time | datetime | date time
             | time of day | horodatage | interval | xtime | time us | minutes | x""").collect(Collectors.toUnmodifiableSet());
     private static final Set<String> DATES = words("""
@@ -118,7 +118,7 @@ final class Channels {
                 knock sensor | knock intensity | detonation | knock retard""");
         say(ChannelKind.DISTANCE, """
                 distance | dist | lap distance | strecke | weg | distanz | distanza | distancia | odometer |
-                distance travelled | session distance | odo""");
+                distance travelled | odo""");
     }
 
     private static void say(ChannelKind kind, String headings) {

@@ -116,10 +116,10 @@ final class TimeGuess {
             if (whole == null && day != null) {
                 whole = day.atStartOfDay();
                 for (Map.Entry<String, String> other : headings.said().entrySet()) {
-                    LocalDateTime at = Channels.plain(other.getKey())
-                                    .matches("(start |log |session )?(time|uhrzeit|zeit|heure|ora|hora)")
-                            ? TimeCells.dateTime(day + " " + other.getValue(), true)
-                            : null;
+                    LocalDateTime at =
+                            Channels.plain(other.getKey()).matches("(\\p{L}+ )?(time|uhrzeit|zeit|heure|ora|hora)")
+                                    ? TimeCells.dateTime(day + " " + other.getValue(), true)
+                                    : null;
                     whole = at == null ? whole : at;
                 }
             }
