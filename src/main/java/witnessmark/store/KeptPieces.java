@@ -1,15 +1,23 @@
 package witnessmark.store;
 
 import java.io.ByteArrayOutputStream;
+import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import witnessmark.logbook.port.Kept;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /** Bytes kept beside the entries that name them, in pieces, so that no page of the file is held up by a long one. */
 final class KeptPieces {
+    private static final Logger LOG = LoggerFactory.getLogger(KeptPieces.class);
+
     /** Bytes of a piece. */
     static final int PIECE = 1 << 18;
 
@@ -60,6 +68,18 @@ final class KeptPieces {
             throw new Changed(sha256);
         }
         return Optional.of(kept);
+    }
+
+    /** The same from a connection of its own, with why not where it cannot be had. */
+    static Outcome<Optional<Kept>> read(Database.Work<Database> open, Path path, String sha256) {
+        try (Database reader = open.run()) {
+            return Outcome.worked(of(reader, sha256));
+        } catch (Changed e) {
+            LOG.warn("in {}: {}", path, e.getMessage());
+            return Outcome.didNot(Problem.of(ProblemKind.SAMPLES_CHANGED, path));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(path, e));
+        }
     }
 
     /** The names of everything that is kept. */

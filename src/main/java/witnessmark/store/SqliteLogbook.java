@@ -148,14 +148,7 @@ final class SqliteLogbook implements Logbook {
 
     @Override
     public Outcome<Optional<Kept>> kept(String sha256) {
-        try (Database reader = reader()) {
-            return Outcome.worked(KeptPieces.of(reader, sha256));
-        } catch (KeptPieces.Changed e) {
-            LOG.warn("in {}: {}", path, e.getMessage());
-            return Outcome.didNot(Problem.of(ProblemKind.SAMPLES_CHANGED, path));
-        } catch (SQLException e) {
-            return Outcome.didNot(Faults.reading(path, e));
-        }
+        return KeptPieces.read(this::reader, path, sha256);
     }
 
     @Override

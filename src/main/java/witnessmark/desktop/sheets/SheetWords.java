@@ -307,9 +307,6 @@ public final class SheetWords {
         if (fact instanceof Pressure pressure) {
             return measures.pressure(pressure);
         }
-        if (fact instanceof Money money) {
-            return measures.money(money);
-        }
         if (fact instanceof AirFigure figure) {
             return measures.pressure(figure.air(), PressureUnit.KILOPASCAL, 1);
         }
