@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
  * list of what was saved adds up to, and from one season to the next neither memory nor open files grow.
  */
 class SoakTest {
-    private static final int ACTIONS = Numbers.of("soak", 900, 1_000_000);
+    private static final int ACTIONS = Numbers.of("soak", 900, 100_000);
     private static final int OF_A_SEASON = Numbers.of("season", 300, 5_000);
     /** What a virtual machine keeps for itself on the way. */
     private static final long ROOM = 24L << 20;

@@ -53,7 +53,7 @@ class TrendsTabTest {
 
     private JRootPane shown(Desk desk, String engine, Theme theme, float zoom, Texts texts, int width, int height) {
         window = new EnginesWindow(desk, Looks.look(theme, zoom), texts).engine(engine);
-        window.place.sheet().tabs().setSelectedIndex(3);
+        window.place.sheet().tabs().setSelectedComponent(window.place.sheet().trends());
         window.tasks.awaitIdle();
         return window.root(width, height);
     }
