@@ -151,6 +151,7 @@ class BuildPageTest {
         window.tasks.awaitIdle();
         new Ui(window.page.panel()).button("Save").doClick();
         window.tasks.awaitIdle();
+        window.root(1366, 768); // who signed it stands in a line of its own once there is a build
         assertThat(window.said()).contains("K06, build 3", "Head. Open since Wed 8 Jul 2026.", "Not signed");
         assertThat(window.page.model().isDirty()).isFalse();
         assertThat(window.build("K06").fact().number()).isEqualTo(3);
