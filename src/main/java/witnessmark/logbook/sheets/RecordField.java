@@ -20,7 +20,9 @@ import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Dimension;
+import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Pressure;
 import witnessmark.quantity.Length;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
@@ -139,6 +141,12 @@ record RecordField(
         if (value instanceof Temperature temperature) {
             return AsText.figure(sight.units().temperature(), temperature);
         }
+        if (value instanceof Pressure pressure) {
+            return AsText.figure(sight.units().pressure(), pressure);
+        }
+        if (value instanceof Distance distance) {
+            return AsText.figure(sight.units().distance(), distance);
+        }
         if (value instanceof Volume volume) {
             return AsText.figure(VolumeUnit.MILLILITRE, volume);
         }
@@ -219,6 +227,14 @@ record RecordField(
         }
         if (type == Volume.class) {
             return values.<Volume>echoed(field, typed -> TypedFigure.read(typed, VolumeUnit.MILLILITRE));
+        }
+        if (type == Pressure.class) {
+            return values.<Pressure>echoed(
+                    field, typed -> TypedFigure.read(typed, in.sight().units().pressure()));
+        }
+        if (type == Distance.class) {
+            return values.<Distance>echoed(
+                    field, typed -> TypedFigure.read(typed, in.sight().units().distance()));
         }
         if (type == EngineSpeed.class) {
             return values.speed(field);
