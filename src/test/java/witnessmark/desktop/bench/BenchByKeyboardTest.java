@@ -141,7 +141,7 @@ class BenchByKeyboardTest {
         assertThat(window.said()).contains("0.05 mm (2.0 thou) proud of the deck, as the minus says");
         goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
         keys.type("3");
-        assertThat(window.said()).contains("What is known of such a place lies between 0.05 mm and 0.062 mm.");
+        assertThat(window.said()).contains("What is known of such a place lies between 0.050 mm and 0.062 mm.");
         goTo(MeasureKind.MAIN_CLEARANCE, 3, 0);
         keys.type("0.056");
         assertThat(window.said()).contains("= 0.056 mm (2.2 thou); inside");
