@@ -54,7 +54,11 @@ class EnginesPicturesTest {
                 case "BEHIND" -> window.behindSinceRebuild();
                 case "LIVES" -> window.place.sheet().tabs().setSelectedIndex(1);
                 case "CURVES" -> window.place.sheet().tabs().setSelectedIndex(2);
-                case "TRENDS" -> window.place.sheet().tabs().setSelectedComponent(window.place.sheet().trends());
+                case "TRENDS" ->
+                    window.place
+                            .sheet()
+                            .tabs()
+                            .setSelectedComponent(window.place.sheet().trends());
                 case "FILTERED" -> {
                     window.behindSinceRebuild();
                     window.filter(window.place.sheet().beside().behind().entries(), "ridge");
