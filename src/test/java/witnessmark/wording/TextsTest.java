@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -90,5 +95,32 @@ class TextsTest {
         Set<String> blanks = new TreeSet<>();
         BLANK.matcher(pattern).results().forEach(blank -> blanks.add(blank.group(1)));
         return blanks;
+    }
+
+    /** A sentence that is asked for by a whole key and is not there would be missed only by whoever asks for it. */
+    @Test
+    void every_key_the_program_names_whole_has_its_sentence() throws IOException {
+        Texts english = Texts.in(Locale.UK);
+        Pattern named = Pattern.compile("\\bget\\(\\s*\"([a-z][A-Za-z_]*(?:\\.[A-Za-z0-9_]+)+)\"\\s*[,)]");
+        Set<String> missing = new TreeSet<>();
+        int asked = 0;
+        Path sources = Path.of(System.getProperty("project.basedir", "."), "src/main/java");
+        try (Stream<Path> files = Files.walk(sources)) {
+            for (Path file :
+                    files.filter(each -> each.toString().endsWith(".java")).toList()) {
+                Matcher matcher = named.matcher(Files.readString(file));
+                while (matcher.find()) {
+                    boolean sentence = Texts.BUNDLES.contains(matcher.group(1).replaceFirst("\\..*", ""));
+                    asked += sentence ? 1 : 0;
+                    if (sentence && !english.has(matcher.group(1))) {
+                        missing.add(matcher.group(1) + " in " + file.getFileName());
+                    }
+                }
+            }
+        }
+        assertThat(missing).isEmpty();
+        assertThat(asked)
+                .as("keys seen, so that a changed habit cannot pass in silence")
+                .isGreaterThan(1_000);
     }
 }

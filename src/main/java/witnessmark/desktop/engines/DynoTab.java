@@ -80,8 +80,8 @@ final class DynoTab extends JPanel {
         power = new ChartView(this::read, dot -> open(dot, open));
         torque = new ChartView(this::read, dot -> open(dot, open));
         nothing = Lettering.paragraph(texts.get("engines.dyno.nothing"), Styles.QUIET_INK);
-        toggle = Buttons.link(Caption.of(texts.get("engines.dyno.asTable")), this::toggle);
-        copy = Buttons.link(Caption.of(texts.get("engines.dyno.copy")), () -> copy(say));
+        toggle = Buttons.link(Caption.of(texts.get("form.chart.asTable")), this::toggle);
+        copy = Buttons.link(Caption.of(texts.get("form.chart.copy")), () -> copy(say));
         controls.setOpaque(false);
         controls.add(toggle);
         controls.add(copy);
@@ -150,7 +150,7 @@ final class DynoTab extends JPanel {
     /** Shows the numbers in place of the charts, or the charts again. */
     void toggle() {
         asTable = !asTable;
-        Caption caption = Caption.of(texts.get(asTable ? "engines.dyno.asChart" : "engines.dyno.asTable"));
+        Caption caption = Caption.of(texts.get(asTable ? "form.chart.asChart" : "form.chart.asTable"));
         toggle.setText(caption.text());
         toggle.setMnemonic(caption.mnemonic());
         load();
@@ -164,7 +164,7 @@ final class DynoTab extends JPanel {
             Toolkit.getDefaultToolkit()
                     .getSystemClipboard()
                     .setContents(new ChartCopy(under(above, below), above.numbers()), null);
-            say.accept(texts.get("engines.curves.copied"));
+            say.accept(texts.get("form.chart.copied"));
         }
     }
 

@@ -24,8 +24,6 @@ final class Channels {
             time | run time | ms | msec | millis | milliseconds | zeitstempel | messzeit | time s
             | time ms | time sec | utc | utc time | local time | relative time | rel time | datetime | date time
             | time of day | horodatage | interval | xtime | time us | minutes | x""").collect(Collectors.toUnmodifiableSet());
-    private static final Set<String> DATES = words("""
-            date | datum | data | fecha | day | jour | tag | utc date""").collect(Collectors.toUnmodifiableSet());
     private static final Pattern CYLINDER = Pattern.compile(
             "(?:egt|exhaust|exh|exhaust gas|abgas|abgastemperatur|abgastemp|echappement|scarico|escape|agt)"
                     + "(?: (?:temp|temperature|gas|gas temp|gas temperature|cyl|cylinder|zyl|zylinder|t|bank|temp cyl))*"
@@ -156,10 +154,6 @@ final class Channels {
     static boolean isTime(String heading) {
         String plain = plain(heading);
         return TIMES.contains(plain) || TIMES.contains(withoutNoise(plain));
-    }
-
-    static boolean isDate(String heading) {
-        return DATES.contains(plain(heading));
     }
 
     /** Lower case, no accents, a single space for whatever parts words. */

@@ -6,6 +6,8 @@ import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -136,6 +138,14 @@ class EnginesPageTest {
         assertThat(LayoutRules.broken(page)).as("1366 x 768").isEmpty();
         assertThat(Contrast.tooLow(page)).isEmpty();
         assertThat(LayoutRules.broken(window.root(1100, 700))).as("1100 x 700").isEmpty();
+    }
+
+    @Test
+    void both_curves_of_a_dyno_sheet_are_copied_and_that_is_said() {
+        shown(Side.DYNO);
+        List<String> said = new ArrayList<>();
+        window.place.sheet().copyChart(said::add);
+        assertThat(said).containsExactly("The picture is on the clipboard, its figures beside it as text.");
     }
 
     @Test
