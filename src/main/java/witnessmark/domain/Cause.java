@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param share its share of the blame in hundredths of a percent, or null while nobody has said
  * @param by who holds it to be so
  * @param note anything else
+ * @param predicts what would have to be seen if it were so, or null when nobody said
  */
 public record Cause(
         Id<Incident> incident,
@@ -18,7 +19,9 @@ public record Cause(
         CauseArea area,
         @Nullable Integer share,
         String by,
-        String note) implements Fact {
+        String note,
+        @AddedLater @Nullable String predicts)
+        implements Fact {
     /** The whole of the blame, in hundredths of a percent. */
     public static final int WHOLE = 10_000;
 

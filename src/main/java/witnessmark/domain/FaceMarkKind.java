@@ -15,7 +15,9 @@ public enum FaceMarkKind implements Coded {
     EATEN("eaten away"),
     CRACK("crack"),
     WELD("weld"),
-    SOFT("soft");
+    SOFT("soft"),
+    /** A polished arc, where a piston met it. */
+    PISTON_CONTACT("piston contact");
 
     private final String code;
 

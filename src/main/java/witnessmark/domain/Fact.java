@@ -92,7 +92,20 @@ public sealed interface Fact
                 RevExponent,
                 DynoSheet,
                 DynoPoint,
-                RunInStep {
+                RunInStep,
+                Finding,
+                Weighing,
+                CauseCall,
+                CauseTest,
+                CaseAction,
+                ActionCarried,
+                ProofWanted,
+                ProofSeen,
+                IncidentLink,
+                Lesson,
+                LessonAnswer,
+                Trial,
+                Photo {
     /** The word people know this one by (an engine's number, a part's mark), or null when it has none. */
     default @Nullable String knownAs() {
         return null;

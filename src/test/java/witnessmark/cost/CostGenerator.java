@@ -91,7 +91,7 @@ public final class CostGenerator {
                     id, incident, struck ? Standing.STRUCK_OUT : Standing.IN_FORCE, struck ? "wrong" : null, 1));
             incidents.add(id);
             for (int k = random.nextInt(3); k > 0; k--) {
-                add(new Cause(id, "cause", pick(List.of(CauseArea.values())), 1 + random.nextInt(5000), "", ""));
+                add(new Cause(id, "cause", pick(List.of(CauseArea.values())), 1 + random.nextInt(5000), "", "", null));
             }
         }
         for (int i = 0; i < 4; i++) {

@@ -193,17 +193,17 @@ class WorkedSeasonTest {
     void bars_stand_dearest_first_with_what_nobody_said_last_and_add_up() {
         add(new CostDraft(DAY, "crank", euros(900)).because(first).line());
         add(new CostDraft(DAY, "hose", euros(100)).because(second).line());
-        add(new Cause(first, "worn", CauseArea.WEAR, 6_000, "", ""));
-        add(new Cause(first, "perhaps", CauseArea.PART_AS_MADE, 0, "", ""));
-        add(new Cause(first, "asked", CauseArea.PART_AS_MADE, null, "", ""));
-        add(new Cause(second, "loose", CauseArea.RUN_PAST_ITS_LIMIT, 10_000, "", ""));
+        add(new Cause(first, "worn", CauseArea.WEAR, 6_000, "", "", null));
+        add(new Cause(first, "perhaps", CauseArea.PART_AS_MADE, 0, "", "", null));
+        add(new Cause(first, "asked", CauseArea.PART_AS_MADE, null, "", "", null));
+        add(new Cause(second, "loose", CauseArea.RUN_PAST_ITS_LIMIT, 10_000, "", "", null));
         assertThat(bars(BarsBy.CAUSE_AREA))
                 .extracting(Bar::subject, Bar::amount, Bar::running)
                 .containsExactly(
                         tuple(CauseArea.WEAR, euros(540), new RunningTime(1)),
                         tuple(CauseArea.RUN_PAST_ITS_LIMIT, euros(100), new RunningTime(1)),
                         tuple(null, euros(360), null));
-        add(new Cause(second, "worn too", CauseArea.WEAR, 10_000, "", ""));
+        add(new Cause(second, "worn too", CauseArea.WEAR, 10_000, "", "", null));
         Bar wear = bars(BarsBy.CAUSE_AREA).get(0);
         assertThat(wear.amount()).as("540 and half of 100").isEqualTo(euros(590));
         assertThat(wear.parts()).extracting(Bar.Part::amount).containsExactly(euros(540), euros(50));

@@ -233,7 +233,7 @@ class BadRowTest extends ReadingTest {
                 rows(
                         4, 7, 8, 10, 11, 12, 13, 22, 29, 23, 30, 31, 32, 33, 34, 35, 38, 39, 40, 54, 61, 62, 63, 64, 65,
                         78, 79, 101, 102, 103, 104, 105, 106, 107, 108, 110, 111, 112, 123, 124, 125, 127, 128, 129,
-                        130, 131),
+                        130, 131, 132, 133, 137, 139, 141, 142, 144),
                 problem("engine-designs.csv", 2, "cylinders", VALUE_UNREADABLE, "cylinders", "four", "12"),
                 waiting("positions.csv", 2, designs),
                 waiting("engines.csv", 3, designs),
@@ -267,7 +267,14 @@ class BadRowTest extends ReadingTest {
                 waiting("rev-exponents.csv", 1, designs),
                 waiting("dyno-sheets.csv", 1, designs),
                 waiting("dyno-points.csv", 1, designs),
-                waiting("run-in-steps.csv", 1, designs));
+                waiting("run-in-steps.csv", 1, designs),
+                waiting("findings.csv", 1, designs),
+                waiting("weighings.csv", 1, designs),
+                waiting("actions-carried.csv", 1, designs),
+                waiting("proofs-seen.csv", 1, designs),
+                waiting("lessons.csv", 1, designs),
+                waiting("lesson-answers.csv", 1, designs),
+                waiting("photos.csv", 1, designs));
     }
 
     @Test
@@ -292,7 +299,7 @@ class BadRowTest extends ReadingTest {
                 SeasonText.small().cell("engines.csv", 2, "design", "nothing").cell("runs.csv", 2, "running_s", "?"),
                 rows(
                         11, 22, 23, 29, 30, 31, 32, 33, 34, 38, 39, 40, 61, 62, 63, 64, 65, 78, 79, 103, 104, 105, 106,
-                        107, 108, 124, 125, 129, 130, 131),
+                        107, 108, 124, 125, 129, 130, 131, 132, 133, 137, 139, 142, 144),
                 problem("engines.csv", 3, "design", REFERENCE_UNKNOWN, "design", "nothing", "engine_design"),
                 problem("runs.csv", 4, "running_s", VALUE_UNREADABLE, "running_s", "?", "seconds: 1452 or 1452.5"),
                 waiting("builds.csv", 1, "engines.csv"),
@@ -316,7 +323,13 @@ class BadRowTest extends ReadingTest {
                 waiting("trace-marks.csv", 1, "engines.csv"),
                 waiting("dyno-sheets.csv", 1, "engines.csv"),
                 waiting("dyno-points.csv", 1, "engines.csv"),
-                waiting("run-in-steps.csv", 1, "engines.csv"));
+                waiting("run-in-steps.csv", 1, "engines.csv"),
+                waiting("findings.csv", 1, "engines.csv"),
+                waiting("weighings.csv", 1, "engines.csv"),
+                waiting("actions-carried.csv", 1, "engines.csv"),
+                waiting("proofs-seen.csv", 1, "engines.csv"),
+                waiting("lesson-answers.csv", 1, "engines.csv"),
+                waiting("photos.csv", 1, "engines.csv"));
     }
 
     @Test

@@ -27,6 +27,8 @@ import witnessmark.domain.Id;
 import witnessmark.domain.KnownBy;
 import witnessmark.domain.Part;
 import witnessmark.domain.Quarantine;
+import witnessmark.domain.Incident;
+import witnessmark.domain.IncidentLink;
 import witnessmark.domain.Run;
 import witnessmark.domain.Scrapping;
 import witnessmark.domain.SentOut;
@@ -99,13 +101,20 @@ public final class RandomFacts {
         List<Entry<?>> made = new ArrayList<>();
         Facts facts = known;
         for (RecordType<?> type : RecordTypes.all()) {
-            if (type.kind() != Team.class || facts.of(Team.class).size() == 0) {
-                Entry<?> entry = fresh(type, facts);
-                made.add(entry);
-                facts = facts.with(List.of(entry));
+            if (type.kind() == Team.class && facts.of(Team.class).size() > 0) {
+                continue;
             }
+            if (type.kind() == IncidentLink.class && facts.of(Incident.class).size() < 2) { // a link is of two
+                facts = facts.with(List.of(kept(fresh(RecordTypes.of(Incident.class), facts), made)));
+            }
+            facts = facts.with(List.of(kept(fresh(type, facts), made)));
         }
         return made;
+    }
+
+    private static <F extends Fact> Entry<F> kept(Entry<F> entry, List<Entry<?>> made) {
+        made.add(entry);
+        return entry;
     }
 
     public <F extends Fact> Entry<F> fresh(RecordType<F> type, Facts facts) {

@@ -19,21 +19,31 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import witnessmark.domain.ActionKind;
+import witnessmark.domain.AirPressure;
 import witnessmark.domain.CauseArea;
+import witnessmark.domain.CauseState;
 import witnessmark.domain.Coded;
+import witnessmark.domain.CorrectionKind;
 import witnessmark.domain.CostBasis;
 import witnessmark.domain.CostCategory;
 import witnessmark.domain.DriverAsked;
+import witnessmark.domain.DynoFigures;
 import witnessmark.domain.FaceKind;
 import witnessmark.domain.FaceMarkKind;
 import witnessmark.domain.FaceMethod;
+import witnessmark.domain.FindingMark;
+import witnessmark.domain.FindingPlace;
 import witnessmark.domain.FitVerdict;
 import witnessmark.domain.FoundWhen;
 import witnessmark.domain.FrontSide;
 import witnessmark.domain.GasketClass;
 import witnessmark.domain.Grade;
+import witnessmark.domain.HeatEnd;
 import witnessmark.domain.HoleKind;
+import witnessmark.domain.HowMarked;
 import witnessmark.domain.HowStood;
+import witnessmark.domain.HowSure;
 import witnessmark.domain.IncomeKind;
 import witnessmark.domain.LimitAction;
 import witnessmark.domain.LimitRank;
@@ -43,6 +53,7 @@ import witnessmark.domain.MissedHow;
 import witnessmark.domain.PartHarm;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.PriorKind;
+import witnessmark.domain.ProofBy;
 import witnessmark.domain.RateKind;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ResultHow;
@@ -50,10 +61,13 @@ import witnessmark.domain.Retimed;
 import witnessmark.domain.RunKind;
 import witnessmark.domain.Severity;
 import witnessmark.domain.SkimShadow;
+import witnessmark.domain.Speaks;
 import witnessmark.domain.SpeedSource;
 import witnessmark.domain.Spot;
 import witnessmark.domain.Standing;
 import witnessmark.domain.StartKnown;
+import witnessmark.domain.TraceMarkKind;
+import witnessmark.domain.TrialVerdict;
 import witnessmark.domain.TriggerKind;
 import witnessmark.domain.Verdict;
 import witnessmark.domain.Warmth;
@@ -200,6 +214,20 @@ class SchemaTest {
                 new Object[] {"front_side", codes(FrontSide.values())},
                 new Object[] {"skim_shadow", codes(SkimShadow.values())},
                 new Object[] {"retimed", codes(Retimed.values())},
+                new Object[] {"heat_end", codes(HeatEnd.values())},
+                new Object[] {"trace_mark_kind", codes(TraceMarkKind.values())},
+                new Object[] {"dyno_figures", codes(DynoFigures.values())},
+                new Object[] {"correction_kind", codes(CorrectionKind.values())},
+                new Object[] {"air_pressure", codes(AirPressure.values())},
+                new Object[] {"finding_place", codes(FindingPlace.values())},
+                new Object[] {"finding_mark", codes(FindingMark.values())},
+                new Object[] {"how_marked", codes(HowMarked.values())},
+                new Object[] {"cause_state", codes(CauseState.values())},
+                new Object[] {"how_sure", codes(HowSure.values())},
+                new Object[] {"speaks", codes(Speaks.values())},
+                new Object[] {"action_kind", codes(ActionKind.values())},
+                new Object[] {"proof_by", codes(ProofBy.values())},
+                new Object[] {"trial_verdict", codes(TrialVerdict.values())},
                 new Object[] {
                     "counter",
                     Arrays.stream(Counter.values()).map(Counter::code).toList()

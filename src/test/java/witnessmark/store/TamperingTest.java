@@ -211,7 +211,7 @@ class TamperingTest {
         left.removeAll(words);
 
         assertThat(left).containsExactly("draft", "kept_piece", "logbook");
-        assertThat(words).hasSize(49);
+        assertThat(words).hasSize(58);
         run("UPDATE run_kind SET code = 'raced' WHERE code = (SELECT kind FROM run LIMIT 1)");
         assertThat(verified()).extracting(Problem::kind).contains(ProblemKind.LOGBOOK_DAMAGED);
     }

@@ -9,6 +9,7 @@ import witnessmark.domain.Cause;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Lesson;
 import witnessmark.domain.Limit;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.Measurement;
@@ -33,6 +34,7 @@ public final class FigureUnits {
     private static final Map<Class<? extends Fact>, Set<String>> MEASURED = Map.of(
             Measurement.class, Set.of("value"),
             SizeLimit.class, Set.of("atLeast", "atMost", "aimLeast", "aimMost"),
+            Lesson.class, Set.of("atLeast", "atMost"),
             SignedCheck.class, Set.of("value", "atLeast", "atMost"));
     private static final Map<Class<? extends Fact>, Set<String>> SHARES = Map.of(
             ReadingLimit.class, Set.of("fallAtMost"),

@@ -2,6 +2,7 @@ package witnessmark.domain.image;
 
 import java.util.List;
 import java.util.Optional;
+import witnessmark.domain.ActionCarried;
 import witnessmark.domain.BankLine;
 import witnessmark.domain.BankMatch;
 import witnessmark.domain.BudgetLine;
@@ -9,7 +10,10 @@ import witnessmark.domain.Build;
 import witnessmark.domain.BuildProof;
 import witnessmark.domain.Calibration;
 import witnessmark.domain.Car;
+import witnessmark.domain.CaseAction;
 import witnessmark.domain.Cause;
+import witnessmark.domain.CauseCall;
+import witnessmark.domain.CauseTest;
 import witnessmark.domain.Chase;
 import witnessmark.domain.Clearance;
 import witnessmark.domain.Concession;
@@ -32,15 +36,19 @@ import witnessmark.domain.FaceOutline;
 import witnessmark.domain.FacePoint;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Fastener;
+import witnessmark.domain.Finding;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Hold;
 import witnessmark.domain.HourRate;
 import witnessmark.domain.Incident;
+import witnessmark.domain.IncidentLink;
 import witnessmark.domain.IncidentPart;
 import witnessmark.domain.IncomeLine;
 import witnessmark.domain.Job;
 import witnessmark.domain.JobPart;
 import witnessmark.domain.Joint;
+import witnessmark.domain.Lesson;
+import witnessmark.domain.LessonAnswer;
 import witnessmark.domain.Limit;
 import witnessmark.domain.ListedPart;
 import witnessmark.domain.LoggerFigures;
@@ -57,10 +65,13 @@ import witnessmark.domain.OverRev;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.Person;
+import witnessmark.domain.Photo;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
 import witnessmark.domain.Prevention;
 import witnessmark.domain.PriorLife;
+import witnessmark.domain.ProofSeen;
+import witnessmark.domain.ProofWanted;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingLimit;
@@ -89,7 +100,9 @@ import witnessmark.domain.Tool;
 import witnessmark.domain.Trace;
 import witnessmark.domain.TraceMark;
 import witnessmark.domain.TrackRepair;
+import witnessmark.domain.Trial;
 import witnessmark.domain.Trigger;
+import witnessmark.domain.Weighing;
 import witnessmark.domain.Work;
 
 /** Every kind of fact as a record. A kind comes after those it refers to. */
@@ -182,7 +195,20 @@ public final class RecordTypes {
             new RecordType<>("rev_exponent", "rev-exponents.csv", RevExponent.class),
             new RecordType<>("dyno_sheet", "dyno-sheets.csv", DynoSheet.class),
             new RecordType<>("dyno_point", "dyno-points.csv", DynoPoint.class),
-            new RecordType<>("run_in_step", "run-in-steps.csv", RunInStep.class));
+            new RecordType<>("run_in_step", "run-in-steps.csv", RunInStep.class),
+            new RecordType<>("finding", "findings.csv", Finding.class),
+            new RecordType<>("weighing", "weighings.csv", Weighing.class),
+            new RecordType<>("cause_call", "cause-calls.csv", CauseCall.class),
+            new RecordType<>("cause_test", "cause-tests.csv", CauseTest.class),
+            new RecordType<>("case_action", "actions.csv", CaseAction.class),
+            new RecordType<>("action_carried", "actions-carried.csv", ActionCarried.class),
+            new RecordType<>("proof_wanted", "proofs-wanted.csv", ProofWanted.class),
+            new RecordType<>("proof_seen", "proofs-seen.csv", ProofSeen.class),
+            new RecordType<>("incident_link", "incident-links.csv", IncidentLink.class),
+            new RecordType<>("lesson", "lessons.csv", Lesson.class),
+            new RecordType<>("lesson_answer", "lesson-answers.csv", LessonAnswer.class),
+            new RecordType<>("trial", "trials.csv", Trial.class),
+            new RecordType<>("photo", "photos.csv", Photo.class));
 
     private RecordTypes() {}
 

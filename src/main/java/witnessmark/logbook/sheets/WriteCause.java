@@ -21,6 +21,7 @@ public final class WriteCause implements LogSheet {
     public static final SheetField AREA = choice("cause_area", 2);
     public static final SheetField SHARE = text("cause_share", 1);
     public static final SheetField BY = text("by", 1);
+    public static final SheetField PREDICTS = text("cause_predicts", 4);
     public static final SheetField NOTE = text("cause_note", 4);
 
     @Override
@@ -30,8 +31,13 @@ public final class WriteCause implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(
-                SheetGroup.of("cause", List.of(INCIDENT), List.of(STATEMENT), List.of(AREA, SHARE, BY), List.of(NOTE)));
+        return List.of(SheetGroup.of(
+                "cause",
+                List.of(INCIDENT),
+                List.of(STATEMENT),
+                List.of(AREA, SHARE, BY),
+                List.of(PREDICTS),
+                List.of(NOTE)));
     }
 
     @Override
@@ -72,7 +78,17 @@ public final class WriteCause implements LogSheet {
         }
         String by = in.needed(BY);
         if (incident != null && area != null && in.fine()) {
-            in.make(STATEMENT, new Cause(incident.id(), statement, area, share, by, in.text(NOTE)));
+            String predicts = in.text(PREDICTS);
+            in.make(
+                    STATEMENT,
+                    new Cause(
+                            incident.id(),
+                            statement,
+                            area,
+                            share,
+                            by,
+                            in.text(NOTE),
+                            predicts.isEmpty() ? null : predicts));
         }
     }
 
@@ -85,6 +101,7 @@ public final class WriteCause implements LogSheet {
                         AREA, cause.area().code(),
                         SHARE, AsText.percent(cause.share()),
                         BY, cause.by(),
+                        PREDICTS, cause.predicts() == null ? "" : cause.predicts(),
                         NOTE, cause.note()))
                 : Optional.empty();
     }

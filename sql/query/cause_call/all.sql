@@ -1,0 +1,8 @@
+-- Every row of calls on causes, whatever its standing, in the order first written.
+-- Columns: every column of cause_call, in its order.
+-- Units: at_utc_ms milliseconds since 1970-01-01T00:00Z; at_zone name of a time zone; at_offset_s seconds east of
+-- UTC; made_at_ms milliseconds since 1970-01-01T00:00Z.
+SELECT
+  id, cause_id, at_utc_ms, at_zone, at_offset_s, state, sure, because, "by", standing, struck_because, made_at_ms,
+  made_by, amended_by, rev, checksum
+FROM cause_call ORDER BY rowid;

@@ -1,0 +1,10 @@
+-- Writes calls on causes for the first time.
+-- Parameters: every column of cause_call, in its order.
+-- Units: at_utc_ms milliseconds since 1970-01-01T00:00Z; at_zone name of a time zone; at_offset_s seconds east of
+-- UTC; made_at_ms milliseconds since 1970-01-01T00:00Z.
+INSERT INTO cause_call (
+  id, cause_id, at_utc_ms, at_zone, at_offset_s, state, sure, because, "by", standing, struck_because, made_at_ms,
+  made_by, amended_by, rev, checksum
+) VALUES (
+  ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?
+);

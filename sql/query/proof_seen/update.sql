@@ -1,0 +1,8 @@
+-- Writes proofs seen again, if they still have the revision they were changed from.
+-- Parameters: every column of proof_seen but id, made_at_ms and made_by, in its order; then id; then the revision before.
+-- Units: at_utc_ms milliseconds since 1970-01-01T00:00Z; at_zone name of a time zone; at_offset_s seconds east of
+-- UTC; made_at_ms milliseconds since 1970-01-01T00:00Z.
+UPDATE proof_seen SET
+  wanted_id = ?, at_utc_ms = ?, at_zone = ?, at_offset_s = ?, engine_id = ?, part_id = ?, met = ?, reading_id = ?,
+  finding_id = ?, words = ?, "by" = ?, standing = ?, struck_because = ?, amended_by = ?, rev = ?, checksum = ?
+WHERE id = ? AND rev = ?;

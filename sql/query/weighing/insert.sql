@@ -1,0 +1,9 @@
+-- Writes weighings of findings for the first time.
+-- Parameters: every column of weighing, in its order.
+-- Units: made_at_ms milliseconds since 1970-01-01T00:00Z.
+INSERT INTO weighing (
+  id, finding_id, cause_id, speaks, why, "by", standing, struck_because, made_at_ms, made_by, amended_by, rev,
+  checksum
+) VALUES (
+  ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?
+);

@@ -1,0 +1,7 @@
+-- Writes weighings of findings again, if they still have the revision they were changed from.
+-- Parameters: every column of weighing but id, made_at_ms and made_by, in its order; then id; then the revision before.
+-- Units: made_at_ms milliseconds since 1970-01-01T00:00Z.
+UPDATE weighing SET
+  finding_id = ?, cause_id = ?, speaks = ?, why = ?, "by" = ?, standing = ?, struck_because = ?, amended_by = ?, rev
+  = ?, checksum = ?
+WHERE id = ? AND rev = ?;
