@@ -35,7 +35,7 @@ class OldFormsTest {
     Path folder;
 
     @ParameterizedTest(name = "form {0}")
-    @ValueSource(ints = {7, 8, 9, 10, 11, 12, 13, 14, 15})
+    @ValueSource(ints = {7, 8, 9, 10, 11, 12, 13, 14, 15, 16})
     void a_logbook_of_an_older_form_says_what_it_said_and_is_backed_up_first(int form) throws Exception {
         TestLogbooks logbooks = new TestLogbooks(folder);
         Files.write(logbooks.file(), kept(form));
