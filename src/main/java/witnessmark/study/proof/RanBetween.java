@@ -1,0 +1,84 @@
+package witnessmark.study.proof;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.domain.Part;
+import witnessmark.domain.Run;
+import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.result.Life;
+import witnessmark.quantity.Counter;
+import witnessmark.quantity.EngineSpeed;
+import witnessmark.quantity.Moment;
+import witnessmark.quantity.RunningTime;
+import witnessmark.study.result.UseOfRuns;
+
+/** Running of an engine or a part between two moments, as the ledger charges it. */
+final class RanBetween {
+    private final LifeLedger ledger;
+
+    RanBetween(LifeLedger ledger) {
+        this.ledger = ledger;
+    }
+
+    /**
+     * How much.
+     *
+     * @param part the part that takes its running along, or null for the engine
+     * @param until up to when, or null for all that counts
+     */
+    RunningTime of(Id<Engine> engine, @Nullable Id<Part> part, Moment from, @Nullable Moment until) {
+        long since = life(engine, part, from).total();
+        long after = until == null ? 0 : life(engine, part, until).total();
+        return new RunningTime(Math.max(0, since - after));
+    }
+
+    /** Whether some of it is not known. */
+    boolean atLeast(Id<Engine> engine, @Nullable Id<Part> part, Moment from) {
+        return life(engine, part, from).runsNotRead() > 0;
+    }
+
+    private Life life(Id<Engine> engine, @Nullable Id<Part> part, Moment since) {
+        return part == null
+                ? ledger.engineSince(engine, Counter.RUNNING, since)
+                : ledger.since(part, Counter.RUNNING, since);
+    }
+
+    /** The moment an incident counts from: after the start of its run, so that the run is among those before the failure. */
+    Moment failedAt(Entry<Incident> incident) {
+        Id<Run> run = incident.fact().run();
+        Moment at = incident.fact().at();
+        if (run == null) {
+            return at;
+        }
+        Moment start = ledger.facts().of(Run.class).get(run).start();
+        return start.isBefore(at) ? at : start.plus(new RunningTime(1));
+    }
+
+    /** How hard an engine was used between two moments. */
+    UseOfRuns use(Id<Engine> engine, Moment from, @Nullable Moment until) {
+        List<Run> runs = new ArrayList<>();
+        ledger.facts().of(Run.class).inForce().map(Entry::fact).forEach(run -> {
+            boolean inside = !run.start().isBefore(from) && (until == null || !run.start().isAfter(until));
+            if (run.engine().equals(engine) && inside && ledger.asOf().counts(run.start())) {
+                runs.add(run);
+            }
+        });
+        EngineSpeed highest = null;
+        long running = 0;
+        long loaded = 0;
+        for (Run run : runs) {
+            EngineSpeed reached = run.highest();
+            highest = reached != null && (highest == null || reached.compareTo(highest) > 0) ? reached : highest;
+            if (run.loaded() != null) {
+                running += run.running().millis();
+                loaded += run.loaded().millis();
+            }
+        }
+        return new UseOfRuns(runs.size(), highest, running > 0 ? (double) loaded / running : Double.NaN);
+    }
+}
