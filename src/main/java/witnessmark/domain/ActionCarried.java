@@ -12,8 +12,8 @@ import witnessmark.quantity.Moment;
  * @param from since when
  * @param by who says so
  */
-public record ActionCarried(Id<CaseAction> action, Id<Engine> engine, @Nullable Id<Part> part, Moment from, String by)
-        implements Fact {
+public record ActionCarried(
+        Id<CaseAction> action, Id<Engine> engine, @Nullable Id<Part> part, Moment from, String by) implements Fact {
     @Override
     public Moment happened() {
         return from;

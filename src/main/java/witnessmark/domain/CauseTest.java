@@ -15,8 +15,12 @@ import witnessmark.quantity.Moment;
  * @param found what came of it; empty while it is not done
  */
 public record CauseTest(
-        Id<Cause> cause, String what, String who, @Nullable LocalDate due, @Nullable Moment done, String found)
-        implements Fact {
+        Id<Cause> cause,
+        String what,
+        String who,
+        @Nullable LocalDate due,
+        @Nullable Moment done,
+        String found) implements Fact {
     public CauseTest {
         if (what.isBlank()) {
             throw new IllegalArgumentException("a test says what is to be done");

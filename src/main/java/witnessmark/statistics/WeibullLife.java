@@ -35,7 +35,8 @@ public record WeibullLife(double shape, double scale) {
      * e-Handbook 8.4.5.1 on lives to the power of the shape).
      */
     public static WeibullLife atLeast(double shape, double[] entries, double[] exits, int failures, double confidence) {
-        double least = new MeanLife(exposure(shape, entries, exits), failures, MeanLife.Ends.AT_A_TIME).atLeast(confidence);
+        double least =
+                new MeanLife(exposure(shape, entries, exits), failures, MeanLife.Ends.AT_A_TIME).atLeast(confidence);
         return new WeibullLife(shape, Math.pow(least, 1 / shape));
     }
 

@@ -31,8 +31,8 @@ class LivesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("meanLives")
     void a_mean_life_and_its_bounds_are_as_printed(CsvRecord row) {
-        MeanLife life = new MeanLife(
-                number(row, 2), Integer.parseInt(row.getField(3)), MeanLife.Ends.valueOf(row.getField(4)));
+        MeanLife life =
+                new MeanLife(number(row, 2), Integer.parseInt(row.getField(3)), MeanLife.Ends.valueOf(row.getField(4)));
         double expected = number(row, 7);
 
         double ours = switch (row.getField(5)) {
@@ -100,7 +100,8 @@ class LivesTest {
 
         double best = likelihood(shape, scale, entries, exits, failures);
         for (double factor = 0.5; factor < 2; factor += 0.0131) {
-            assertThat(likelihood(shape, scale * factor, entries, exits, failures)).isLessThanOrEqualTo(best + 1e-12);
+            assertThat(likelihood(shape, scale * factor, entries, exits, failures))
+                    .isLessThanOrEqualTo(best + 1e-12);
         }
     }
 
@@ -188,9 +189,7 @@ class LivesTest {
 
         assertThat(ours.chiSquare()).isCloseTo(Math.pow(number(row, 2), 2), within(1e-10));
         assertThat(ours.p()).isCloseTo(number(row, 3), within(1e-10));
-        assertThat(LogRank.of(second, first).chiSquare())
-                .as("turned about")
-                .isCloseTo(ours.chiSquare(), within(1e-10));
+        assertThat(LogRank.of(second, first).chiSquare()).as("turned about").isCloseTo(ours.chiSquare(), within(1e-10));
     }
 
     @Test

@@ -18,7 +18,6 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.ProofBy;
-import witnessmark.domain.ProofSeen;
 import witnessmark.domain.ProofWanted;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.quantity.Moment;
@@ -27,7 +26,6 @@ import witnessmark.statistics.QuietRun;
 import witnessmark.study.result.CarriedSince;
 import witnessmark.study.result.FailedAfter;
 import witnessmark.study.result.ProofLine;
-import witnessmark.study.result.ProofMade;
 import witnessmark.study.result.ProofOfCase;
 import witnessmark.study.result.ProofState;
 import witnessmark.study.result.UseOfRuns;
@@ -55,12 +53,18 @@ public final class Proofs {
     /** Of every incident about which something is done or proof is asked for, the latest first. */
     public List<ProofOfCase> all() {
         Set<Id<Incident>> asked = new HashSet<>();
-        facts.of(CaseAction.class).inForce().forEach(each -> asked.add(each.fact().incident()));
-        facts.of(ProofWanted.class).inForce().forEach(each -> asked.add(each.fact().incident()));
+        facts.of(CaseAction.class)
+                .inForce()
+                .forEach(each -> asked.add(each.fact().incident()));
+        facts.of(ProofWanted.class)
+                .inForce()
+                .forEach(each -> asked.add(each.fact().incident()));
         return facts.of(Incident.class)
                 .inForce()
                 .filter(each -> asked.contains(each.id()) && counts(each.fact().at()))
-                .sorted(Comparator.comparing((Entry<Incident> each) -> each.fact().at()).reversed())
+                .sorted(Comparator.comparing(
+                                (Entry<Incident> each) -> each.fact().at())
+                        .reversed())
                 .map(this::of)
                 .toList();
     }
@@ -79,7 +83,7 @@ public final class Proofs {
                 .map(each -> since(each, again == null ? null : ran.failedAt(again)))
                 .toList();
         RunningTime together = sum(carried);
-        List<ProofLine> lines = lines(incident.id(), carriers, together, since);
+        List<ProofLine> lines = new AskedFor(ledger, ran, carriers).lines(incident.id(), together, since);
         RunningTime byRule = failed.isEmpty() ? null : twice(failed.get(failed.size() - 1));
         RunningTime asked = asked(lines).orElse(null);
         QuietRun quiet = quiet(failed).orElse(null);
@@ -123,11 +127,12 @@ public final class Proofs {
         done.forEach(each -> ids.add(each.id()));
         List<Entry<ActionCarried>> carriers = new ArrayList<>();
         Set<Object> seen = new HashSet<>();
-        facts.of(ActionCarried.class)
-                .where(each -> ids.contains(each.action()) && counts(each.from()))
-                .stream()
+        facts.of(ActionCarried.class).where(each -> ids.contains(each.action()) && counts(each.from())).stream()
                 .sorted(Comparator.comparing(each -> each.fact().from()))
-                .filter(each -> seen.add(each.fact().part() != null ? each.fact().part() : each.fact().engine()))
+                .filter(each -> seen.add(
+                        each.fact().part() != null
+                                ? each.fact().part()
+                                : each.fact().engine()))
                 .forEach(carriers::add);
         return carriers;
     }
@@ -161,21 +166,19 @@ public final class Proofs {
         Entry<Incident> each = incident;
         while (each != null && met.add(each.id())) {
             Id<Engine> engine = each.fact().engine();
-            Moment from = engine == null ? null : beganBefore(each, engine).orElse(null);
-            if (engine != null && from != null) {
+            if (engine != null) {
+                Moment from = beganBefore(each, engine).orElse(null);
                 RunningTime interval = ran.of(engine, null, from, ran.failedAt(each));
                 failed.add(new FailedAfter(each, interval, ran.atLeast(engine, null, from)));
             }
             Id<Incident> before = each.fact().before();
-            each = before == null
-                    ? null
-                    : facts.of(Incident.class).find(before).orElse(null);
+            each = before == null ? null : facts.of(Incident.class).find(before).orElse(null);
         }
         Collections.reverse(failed);
         return failed;
     }
 
-    /** Where the running before a failure begins: at the repair after the one before, else when the engine was last built. */
+    /** Where running before a failure begins: at the repair after the one before, else at the last build; else with its life. */
     private Optional<Moment> beganBefore(Entry<Incident> incident, Id<Engine> engine) {
         Moment at = ran.failedAt(incident);
         Id<Incident> before = incident.fact().before();
@@ -195,8 +198,7 @@ public final class Proofs {
                         && build.closed().isBefore(at))
                 .stream()
                 .map(build -> build.fact().closed())
-                .max(Comparator.naturalOrder())
-                .or(() -> ledger.firstEngineEntry(engine).map(Moment::before));
+                .max(Comparator.naturalOrder());
     }
 
     private static @Nullable RunningTime twice(FailedAfter last) {
@@ -215,74 +217,6 @@ public final class Proofs {
     private static Optional<QuietRun> quiet(List<FailedAfter> failed) {
         long running = failed.stream().mapToLong(each -> each.ran().millis()).sum();
         return running > 0 ? Optional.of(new QuietRun(running, failed.size())) : Optional.empty();
-    }
-
-    // What is asked for
-
-    private List<ProofLine> lines(
-            Id<Incident> incident, List<Entry<ActionCarried>> carriers, RunningTime ranSince, @Nullable Moment since) {
-        return facts
-                .of(ProofWanted.class)
-                .where(wanted -> wanted.incident().equals(incident) && counts(wanted.set()))
-                .stream()
-                .sorted(Comparator.comparing(each -> each.fact().set()))
-                .map(wanted -> line(wanted, carriers, ranSince, since))
-                .toList();
-    }
-
-    private ProofLine line(
-            Entry<ProofWanted> wanted,
-            List<Entry<ActionCarried>> carriers,
-            RunningTime ranSince,
-            @Nullable Moment since) {
-        ProofWanted asked = wanted.fact();
-        RunningTime after = asked.after() == null ? new RunningTime(0) : asked.after();
-        List<ProofMade> made = facts
-                .of(ProofSeen.class)
-                .where(seen -> seen.wanted().equals(wanted.id()) && counts(seen.at()))
-                .stream()
-                .sorted(Comparator.comparing(seen -> seen.fact().at()))
-                .map(seen -> new ProofMade(seen, ranBy(carriers, seen.fact())))
-                .toList();
-        int met = (int) made.stream()
-                .filter(each -> each.seen().fact().met() && each.ran().compareTo(after) >= 0)
-                .count();
-        boolean late = since != null && asked.set().isAfter(since) && ranBy(carriers, asked.set()).millis() > 0;
-        return new ProofLine(wanted, state(asked, after, made, met, ranSince), met, made, late);
-    }
-
-    private static ProofLine.State state(
-            ProofWanted asked, RunningTime after, List<ProofMade> made, int met, RunningTime ranSince) {
-        boolean far = ranSince.compareTo(after) >= 0;
-        if (asked.kind() == ProofBy.RUNNING) {
-            return far ? ProofLine.State.MET : ProofLine.State.NOT_YET;
-        }
-        if (!made.isEmpty() && !made.get(made.size() - 1).seen().fact().met()) {
-            return ProofLine.State.NOT_MET;
-        }
-        if (met >= asked.times()) {
-            return ProofLine.State.MET;
-        }
-        return far && ranSince.millis() > 0 ? ProofLine.State.DUE : ProofLine.State.NOT_YET;
-    }
-
-    /** What the engine or part that was looked at had run with the fix by then; where nobody says which, the farthest. */
-    private RunningTime ranBy(List<Entry<ActionCarried>> carriers, ProofSeen seen) {
-        List<Entry<ActionCarried>> of = carriers.stream()
-                .filter(each -> seen.part() == null || seen.part().equals(each.fact().part()) || each.fact().part() == null)
-                .filter(each -> seen.engine() == null || seen.engine().equals(each.fact().engine()))
-                .toList();
-        return ranBy(of.isEmpty() ? carriers : of, seen.at());
-    }
-
-    private RunningTime ranBy(List<Entry<ActionCarried>> carriers, Moment at) {
-        return carriers.stream()
-                .map(Entry::fact)
-                .map(each -> each.from().isBefore(at)
-                        ? ran.of(each.engine(), each.part(), each.from(), at)
-                        : new RunningTime(0))
-                .max(Comparator.naturalOrder())
-                .orElse(new RunningTime(0));
     }
 
     // How far
@@ -339,9 +273,7 @@ public final class Proofs {
         if (engine == null || since == null) {
             return null;
         }
-        return beganBefore(incident, engine)
-                .map(from -> ran.use(engine, from, ran.failedAt(incident)))
-                .orElse(null);
+        return ran.use(engine, beganBefore(incident, engine).orElse(null), ran.failedAt(incident));
     }
 
     private @Nullable UseOfRuns now(List<Entry<ActionCarried>> carriers, @Nullable Entry<Incident> again) {

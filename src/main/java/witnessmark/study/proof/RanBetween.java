@@ -29,20 +29,25 @@ final class RanBetween {
      * How much.
      *
      * @param part the part that takes its running along, or null for the engine
+     * @param from since when, or null for its whole life
      * @param until up to when, or null for all that counts
      */
-    RunningTime of(Id<Engine> engine, @Nullable Id<Part> part, Moment from, @Nullable Moment until) {
+    RunningTime of(Id<Engine> engine, @Nullable Id<Part> part, @Nullable Moment from, @Nullable Moment until) {
         long since = life(engine, part, from).total();
         long after = until == null ? 0 : life(engine, part, until).total();
         return new RunningTime(Math.max(0, since - after));
     }
 
     /** Whether some of it is not known. */
-    boolean atLeast(Id<Engine> engine, @Nullable Id<Part> part, Moment from) {
-        return life(engine, part, from).runsNotRead() > 0;
+    boolean atLeast(Id<Engine> engine, @Nullable Id<Part> part, @Nullable Moment from) {
+        Life life = life(engine, part, from);
+        return life.runsNotRead() > 0 || from == null && life.atLeast();
     }
 
-    private Life life(Id<Engine> engine, @Nullable Id<Part> part, Moment since) {
+    private Life life(Id<Engine> engine, @Nullable Id<Part> part, @Nullable Moment since) {
+        if (since == null) {
+            return part == null ? ledger.engineLife(engine, Counter.RUNNING) : ledger.life(part, Counter.RUNNING);
+        }
         return part == null
                 ? ledger.engineSince(engine, Counter.RUNNING, since)
                 : ledger.since(part, Counter.RUNNING, since);
@@ -60,10 +65,11 @@ final class RanBetween {
     }
 
     /** How hard an engine was used between two moments. */
-    UseOfRuns use(Id<Engine> engine, Moment from, @Nullable Moment until) {
+    UseOfRuns use(Id<Engine> engine, @Nullable Moment from, @Nullable Moment until) {
         List<Run> runs = new ArrayList<>();
         ledger.facts().of(Run.class).inForce().map(Entry::fact).forEach(run -> {
-            boolean inside = !run.start().isBefore(from) && (until == null || !run.start().isAfter(until));
+            boolean inside = (from == null || !run.start().isBefore(from))
+                    && (until == null || !run.start().isAfter(until));
             if (run.engine().equals(engine) && inside && ledger.asOf().counts(run.start())) {
                 runs.add(run);
             }

@@ -55,8 +55,7 @@ public record ProofOfCase(
 
     /** Whether the running since has reached every age at which it failed before. */
     public boolean reachedItsAge() {
-        return !failed.isEmpty()
-                && failed.stream().allMatch(each -> ran.compareTo(each.ran()) >= 0);
+        return !failed.isEmpty() && failed.stream().allMatch(each -> ran.compareTo(each.ran()) >= 0);
     }
 
     /** Whether the running asked for is there. */

@@ -45,8 +45,9 @@ class ProofsOfTheSeasonTest {
         ProofOfCase proof = on("2026-04-14", "INC-03");
 
         assertThat(proof.state()).isEqualTo(ProofState.OPEN);
-        assertThat(proof.failed()).singleElement().satisfies(failed -> assertThat(hours(failed.ran()))
-                .isCloseTo(6.08, within(0.005)));
+        assertThat(proof.failed())
+                .singleElement()
+                .satisfies(failed -> assertThat(hours(failed.ran())).isCloseTo(6.08, within(0.005)));
         assertThat(proof.ran().millis()).isZero();
         assertThat(proof.lines()).isEmpty();
     }
@@ -149,7 +150,9 @@ class ProofsOfTheSeasonTest {
 
     @Test
     void every_case_of_the_season_has_its_state_on_the_last_day() {
-        assertThat(new Proofs(SampleViews.on(facts, LocalDate.parse("2026-10-27")).ledger()).all())
+        assertThat(new Proofs(SampleViews.on(facts, LocalDate.parse("2026-10-27"))
+                                .ledger())
+                        .all())
                 .extracting(proof -> proof.incident().fact().mark() + " " + proof.state())
                 .containsExactly(
                         "INC-09 OPEN",
