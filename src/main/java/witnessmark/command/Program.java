@@ -33,6 +33,7 @@ public final class Program implements Runnable {
             "skims",
             "trends",
             "dyno",
+            "proof",
             "flatness",
             "trace",
             "statement",
@@ -99,6 +100,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Skims(tools))
                 .addSubcommand(new TrendsOf(tools))
                 .addSubcommand(new DynoOf(tools))
+                .addSubcommand(new ProofOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TraceOf(tools))
                 .addSubcommand(new TakeInStatement(tools))

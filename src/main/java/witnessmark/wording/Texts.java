@@ -46,6 +46,7 @@ public final class Texts {
             "trends",
             "trace",
             "dyno",
+            "proof",
             "jobsheet",
             "paper",
             "seasonsheet",
