@@ -74,7 +74,9 @@ final class ProofText {
         proof.lines().forEach(line -> put(lines.addObject(), line));
         ArrayNode together = node.putArray("together");
         proof.together().forEach(action -> together.add(action.fact().what()));
-        node.put("cameBackAs", proof.again() == null ? null : proof.again().fact().mark());
+        node.put(
+                "cameBackAs",
+                proof.again() == null ? null : proof.again().fact().mark());
         put(node.putObject("usedBefore"), proof.before());
         put(node.putObject("usedSince"), proof.now());
         node.put("chanceAnyway", Double.isNaN(proof.chance()) ? null : proof.chance())

@@ -134,8 +134,8 @@ public final class ProofWords {
         if (proof.ranEnough()) {
             return texts.get(proof.byRule() ? "proof.needed.rule.there" : "proof.needed.there", hours);
         }
-        String left = measures.hours(
-                new RunningTime(needed.millis() - proof.ran().millis()));
+        String left =
+                measures.hours(new RunningTime(needed.millis() - proof.ran().millis()));
         return texts.get(proof.byRule() ? "proof.needed.rule" : "proof.needed", hours, left);
     }
 
@@ -152,11 +152,12 @@ public final class ProofWords {
                         ? texts.get("proof.line.waits")
                         : texts.get(
                                 "proof.line.notYet",
-                                measures.hours(new RunningTime(Math.max(
-                                        0, after.millis() - proof.ran().millis()))));
-            case DUE -> wanted.times() > 1
-                    ? texts.get("proof.line.due.times", line.met(), wanted.times())
-                    : texts.get("proof.line.due");
+                                measures.hours(new RunningTime(
+                                        Math.max(0, after.millis() - proof.ran().millis()))));
+            case DUE ->
+                wanted.times() > 1
+                        ? texts.get("proof.line.due.times", line.met(), wanted.times())
+                        : texts.get("proof.line.due");
             case MET -> wanted.kind() == ProofBy.RUNNING ? texts.get("proof.line.ran") : made(line, "proof.line.met");
             case NOT_MET -> made(line, "proof.line.notMet");
         };

@@ -40,14 +40,16 @@ class ProofOfTest {
     @Test
     void a_closed_case_whose_filter_is_not_as_asked_for_is_to_be_looked_at_again() {
         assertThat(shell.run("proof", book, "INC-03", "--as-of", "2026-05-26").out())
-                .contains("Closed Sun 10 May 2026, yet Tue 26 May 2026, filter clean: not as asked for, few bright specks")
+                .contains(
+                        "Closed Sun 10 May 2026, yet Tue 26 May 2026, filter clean: not as asked for, few bright specks")
                 .contains("look at it again")
                 .contains("filter 1 of 3");
     }
 
     @Test
     void while_it_runs_the_ages_at_which_it_failed_come_first_and_the_chance_last() {
-        String said = shell.run("proof", book, "INC-03", "--as-of", "2026-05-05").out();
+        String said =
+                shell.run("proof", book, "INC-03", "--as-of", "2026-05-05").out();
 
         assertThat(said)
                 .contains("2.16 h since Fri 17 Apr 2026. It failed at 6.08 h: not there yet")
