@@ -34,6 +34,7 @@ public final class Program implements Runnable {
             "trends",
             "dyno",
             "proof",
+            "common",
             "flatness",
             "trace",
             "statement",
@@ -101,6 +102,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new TrendsOf(tools))
                 .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new ProofOf(tools))
+                .addSubcommand(new CommonTo(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TraceOf(tools))
                 .addSubcommand(new TakeInStatement(tools))
