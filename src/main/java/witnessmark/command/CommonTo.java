@@ -105,7 +105,8 @@ final class CommonTo implements Callable<Integer> {
 
     private void across(View view, Entry<Incident> incident, @Nullable Answer answer, ArrayNode into) {
         if (answer != null && !json) {
-            answer.line(tools.texts().get("command.common.across", incident.fact().mark()));
+            answer.line(
+                    tools.texts().get("command.common.across", incident.fact().mark()));
         }
         SeeCases.across(view, incident).forEach(each -> {
             if (answer != null && !json) {

@@ -54,14 +54,14 @@ class CommonToTest {
     @Test
     void the_same_as_json() throws IOException {
         JsonNode common = new ObjectMapper()
-                .readTree(shell.run("common", book, "INC-03", "INC-05", "--json").out());
+                .readTree(
+                        shell.run("common", book, "INC-03", "INC-05", "--json").out());
 
-        assertThat(common.get("alike"))
-                .anySatisfy(each -> {
-                    assertThat(each.get("aspect").asText()).isEqualTo("tool");
-                    assertThat(each.get("what").asText()).isEqualTo("W2");
-                    assertThat(each.get("all").asBoolean()).isTrue();
-                });
+        assertThat(common.get("alike")).anySatisfy(each -> {
+            assertThat(each.get("aspect").asText()).isEqualTo("tool");
+            assertThat(each.get("what").asText()).isEqualTo("W2");
+            assertThat(each.get("all").asBoolean()).isTrue();
+        });
         assertThat(common.get("otherEngines")).isNotEmpty();
     }
 }

@@ -29,7 +29,7 @@ class ProofOfTest {
     void what_came_back_says_so_and_what_was_never_told_apart() {
         assertThat(shell.run("proof", book).out())
                 .contains("INC-05, Big end of 3 gone again")
-                .contains("  Open: nothing is done yet that would put it right")
+                .contains("  Nothing is done yet that would put it right")
                 .contains("  Came back as INC-05 after 6.39 h")
                 .contains("Came in together, so nobody can tell which of them it was: ")
                 .contains("  Closed Tue 30 Jun 2026; 5.02 h since it was put right")

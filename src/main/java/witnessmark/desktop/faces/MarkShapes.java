@@ -30,6 +30,10 @@ final class MarkShapes {
                 two(
                         new Ellipse2D.Double(-half * 0.9, -half * 0.9, half * 1.8, half * 1.8),
                         new Ellipse2D.Double(-half * 0.4, -half * 0.4, half * 0.8, half * 0.8));
+            case PISTON_CONTACT ->
+                two(
+                        new Arc2D.Double(-half, -half * 0.8, half * 2, half * 2, 20, 140, Arc2D.OPEN),
+                        new Arc2D.Double(-half * 0.6, -half * 0.4, half * 1.2, half * 1.2, 20, 140, Arc2D.OPEN));
         };
     }
 

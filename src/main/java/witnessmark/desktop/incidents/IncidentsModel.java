@@ -18,6 +18,7 @@ import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.IncidentPage;
 import witnessmark.logbook.money.LifeThen;
+import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
@@ -96,8 +97,11 @@ final class IncidentsModel {
                 : facts.of(Engine.class).get(incident.engine()).number();
     }
 
-    /** @param ran what its parts had run by then as the logbook has it now, in their order */
-    PageLines page(View view, IncidentPage page, List<LifeThen.Ran> ran) {
+    /**
+     * @param ran what its parts had run by then as the logbook has it now, in their order
+     * @param seen its investigation
+     */
+    PageLines page(View view, IncidentPage page, List<LifeThen.Ran> ran, CaseSeen seen) {
         Entry<Incident> entry = page.incident();
         Incident incident = entry.fact();
         return new PageLines(
@@ -112,7 +116,7 @@ final class IncidentsModel {
                 page.cost().home().getCurrencyCode(),
                 costs.columns(view.facts(), page.cost()),
                 costs.span(page.cost()),
-                sections.of(view.facts(), page, ran));
+                sections.of(view, page, ran, seen));
     }
 
     private String facts(Facts facts, Incident incident) {

@@ -18,6 +18,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.SeeIncident;
+import witnessmark.logbook.proof.SeeCase;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -107,7 +108,8 @@ public final class IncidentsPlace implements Place {
                 () -> {
                     View now = view.get();
                     return SeeIncident.of(now, Id.<Incident>parse(line.id()))
-                            .map(page -> model.page(now, page, SeeIncident.ranThen(now, page)));
+                            .map(page -> model.page(
+                                    now, page, SeeIncident.ranThen(now, page), SeeCase.of(now, page.incident())));
                 },
                 page -> page.ifPresent(panel::show),
                 this::failed);

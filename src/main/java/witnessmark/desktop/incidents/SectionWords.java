@@ -27,10 +27,12 @@ import witnessmark.domain.Part;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Prevention;
 import witnessmark.domain.Run;
+import witnessmark.logbook.View;
 import witnessmark.logbook.money.Decided;
 import witnessmark.logbook.money.Failure;
 import witnessmark.logbook.money.IncidentPage;
 import witnessmark.logbook.money.LifeThen;
+import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
@@ -47,19 +49,23 @@ final class SectionWords {
     private final Measures measures;
     private final RecordWords records;
     private final MoneyWords money;
+    private final CaseSections cases;
 
     SectionWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
         this.money = new MoneyWords(texts, measures);
+        this.cases = new CaseSections(texts, measures);
     }
 
-    List<Section> of(Facts facts, IncidentPage page, List<LifeThen.Ran> ran) {
+    List<Section> of(View view, IncidentPage page, List<LifeThen.Ran> ran, CaseSeen seen) {
+        Facts facts = view.facts();
         List<Prefilled> sheets = Prefilled.about(page.incident().id(), page.open());
-        return List.of(
+        List<Section> all = new ArrayList<>(cases.proof(seen));
+        all.addAll(List.of(
                 section("parts", parts(facts, page, ran), "", sheets.get(0)),
-                section("causes", causes(page), "", sheets.get(1)),
+                section("causes", causes(page, seen), "", sheets.get(1)),
                 section("prevention", preventions(page), kept(page), sheets.get(2)),
                 section(
                         "missed",
@@ -76,7 +82,9 @@ final class SectionWords {
                                 .map(each -> decided(page, each))
                                 .toList(),
                         "",
-                        null));
+                        null)));
+        all.addAll(2 + cases.proof(seen).size(), cases.rest(facts, view.ledger().asOf(), seen));
+        return all;
     }
 
     private Section section(String key, List<Row> rows, String sum, @Nullable Prefilled add) {
@@ -146,11 +154,12 @@ final class SectionWords {
 
     // Causes
 
-    private List<Row> causes(IncidentPage page) {
+    private List<Row> causes(IncidentPage page, CaseSeen seen) {
         List<Row> rows = new ArrayList<>();
         for (Entry<Cause> entry : page.causes()) {
             Cause cause = entry.fact();
-            List<String> under = new ArrayList<>(List.of(cause.by(), cause.note()));
+            List<String> under = new ArrayList<>(cases.calls(seen, entry.id()));
+            under.addAll(List.of(cause.by(), cause.note()));
             under.removeIf(String::isEmpty);
             rows.add(new Row(
                     records.label(records.word(cause.area())),
