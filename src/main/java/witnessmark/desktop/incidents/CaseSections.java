@@ -18,6 +18,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.ledger.AsOf;
 import witnessmark.logbook.proof.CaseSeen;
+import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Moment;
 import witnessmark.study.result.ProofOfCase;
 import witnessmark.study.result.ProofState;
@@ -41,7 +42,7 @@ final class CaseSections {
     }
 
     /** Whether it holds: the first thing a reader wants to know; nothing where nothing was done or asked for. */
-    List<Section> proof(CaseSeen seen) {
+    List<Section> proof(CaseSeen seen, Prefilled ask) {
         ProofOfCase proof = seen.proof();
         if (proof.state() == ProofState.OPEN
                 && proof.lines().isEmpty()
@@ -56,34 +57,44 @@ final class CaseSections {
                 joined(List.of(words.counts(proof), words.running(proof))),
                 proof.again() == null ? "" : proof.again().id().text()));
         proof.lines().forEach(line -> rows.add(new Row("", words.line(proof, line), "", "", "")));
-        return List.of(section("holds", rows, String.join(". ", words.basis(proof))));
+        return List.of(section("holds", rows, String.join(". ", words.basis(proof)), ask));
     }
 
     /** Findings, what is to be tested, what is done. */
-    List<Section> rest(Facts facts, AsOf asOf, CaseSeen seen) {
+    List<Section> rest(Facts facts, AsOf asOf, CaseSeen seen, Prefilled find, Prefilled act) {
         return List.of(
                 section(
                         "findings",
                         seen.findings().stream()
                                 .map(each -> finding(facts, each.fact()))
                                 .toList(),
-                        ""),
+                        "",
+                        find),
                 section(
                         "tests",
                         seen.tests().stream()
                                 .map(each -> test(facts, asOf, each.fact()))
                                 .toList(),
-                        ""),
+                        "",
+                        null),
                 section(
                         "actions",
                         seen.actions().stream()
                                 .map(each -> action(facts, asOf, each))
                                 .toList(),
-                        ""));
+                        "",
+                        act));
     }
 
-    private Section section(String key, List<Row> rows, String sum) {
-        return new Section(texts.get("incidents.section." + key), rows, sum, "", null, "");
+    private Section section(String key, List<Row> rows, String sum, @Nullable Prefilled add) {
+        String none = "incidents.none." + key;
+        return new Section(
+                texts.get("incidents.section." + key),
+                rows,
+                sum,
+                texts.has(none) ? texts.get(none) : "",
+                add,
+                add == null ? "" : texts.get("incidents.add." + key));
     }
 
     /** What there is of it; empty for nothing. */
@@ -125,35 +136,38 @@ final class CaseSections {
     }
 
     private Row test(Facts facts, AsOf asOf, CauseTest test) {
-        Moment done = test.done();
-        boolean known = done != null && asOf.counts(done);
+        Moment done = known(asOf, test.done());
         List<String> under = new ArrayList<>();
         under.add(texts.get("incidents.against", cause(facts, test.cause())));
-        under.add(known ? test.found() : "");
+        under.add(done != null ? test.found() : "");
         under.add(test.who());
         return new Row(
-                texts.get(known ? "incidents.done" : "incidents.todo"),
+                texts.get(done != null ? "incidents.done" : "incidents.todo"),
                 test.what(),
-                known ? measures.shortDate(done.day()) : due(test.due()),
+                done != null ? measures.shortDate(done.day()) : due(test.due()),
                 joined(under),
                 "");
     }
 
     private Row action(Facts facts, AsOf asOf, Entry<CaseAction> entry) {
         CaseAction action = entry.fact();
-        Moment done = action.done();
-        boolean known = done != null && asOf.counts(done);
+        Moment done = known(asOf, action.done());
         List<String> under = new ArrayList<>();
-        under.add(known ? "" : texts.get("incidents.todo.small"));
+        under.add(done != null ? "" : texts.get("incidents.todo.small"));
         under.add(action.who());
         under.add(action.cause() == null ? "" : texts.get("incidents.against", cause(facts, action.cause())));
         under.add(action.note());
         return new Row(
                 records.label(records.word(action.kind())),
                 action.what(),
-                known ? measures.shortDate(done.day()) : due(action.due()),
+                done != null ? measures.shortDate(done.day()) : due(action.due()),
                 joined(under),
                 "");
+    }
+
+    /** When it was done, as far as that is known by the day. */
+    private static @Nullable Moment known(AsOf asOf, @Nullable Moment done) {
+        return asOf.counts(done) ? done : null;
     }
 
     private static String cause(Facts facts, Id<Cause> cause) {

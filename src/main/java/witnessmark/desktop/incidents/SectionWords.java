@@ -62,7 +62,8 @@ final class SectionWords {
     List<Section> of(View view, IncidentPage page, List<LifeThen.Ran> ran, CaseSeen seen) {
         Facts facts = view.facts();
         List<Prefilled> sheets = Prefilled.about(page.incident().id(), page.open());
-        List<Section> all = new ArrayList<>(cases.proof(seen));
+        List<Section> holds = cases.proof(seen, sheets.get(6));
+        List<Section> all = new ArrayList<>(holds);
         all.addAll(List.of(
                 section("parts", parts(facts, page, ran), "", sheets.get(0)),
                 section("causes", causes(page, seen), "", sheets.get(1)),
@@ -83,7 +84,7 @@ final class SectionWords {
                                 .toList(),
                         "",
                         null)));
-        all.addAll(2 + cases.proof(seen).size(), cases.rest(facts, view.ledger().asOf(), seen));
+        all.addAll(2 + holds.size(), cases.rest(facts, view.ledger().asOf(), seen, sheets.get(4), sheets.get(5)));
         return all;
     }
 

@@ -12,8 +12,10 @@ import witnessmark.logbook.sheets.AddEvent;
 import witnessmark.logbook.sheets.AddPerson;
 import witnessmark.logbook.sheets.AddPosition;
 import witnessmark.logbook.sheets.AddTool;
+import witnessmark.logbook.sheets.AskProof;
 import witnessmark.logbook.sheets.BreakSeal;
 import witnessmark.logbook.sheets.CalibrateTool;
+import witnessmark.logbook.sheets.CallCause;
 import witnessmark.logbook.sheets.CameBack;
 import witnessmark.logbook.sheets.CameOfIt;
 import witnessmark.logbook.sheets.ChaseOut;
@@ -65,18 +67,21 @@ import witnessmark.logbook.sheets.TellNotice;
 import witnessmark.logbook.sheets.TightenJoint;
 import witnessmark.logbook.sheets.UseTool;
 import witnessmark.logbook.sheets.WeekendCosts;
+import witnessmark.logbook.sheets.WriteAction;
 import witnessmark.logbook.sheets.WriteBudget;
 import witnessmark.logbook.sheets.WriteBuild;
 import witnessmark.logbook.sheets.WriteCause;
 import witnessmark.logbook.sheets.WriteCost;
 import witnessmark.logbook.sheets.WriteDynoSheet;
 import witnessmark.logbook.sheets.WriteFastener;
+import witnessmark.logbook.sheets.WriteFinding;
 import witnessmark.logbook.sheets.WriteHold;
 import witnessmark.logbook.sheets.WriteIncome;
 import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
 import witnessmark.logbook.sheets.WriteOutline;
 import witnessmark.logbook.sheets.WritePrevention;
+import witnessmark.logbook.sheets.WriteProof;
 import witnessmark.logbook.sheets.WriteReading;
 import witnessmark.logbook.sheets.WriteSkim;
 import witnessmark.logbook.sheets.WriteSpeedFigures;
@@ -145,8 +150,13 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_INCIDENTS, 1, new WriteCause()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 1, new WritePrevention()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 1, new ShareMissed()),
-                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new CloseIncident()),
-                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new ReopenIncident()));
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteFinding()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new CallCause()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteAction()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new AskProof()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteProof()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new CloseIncident()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new ReopenIncident()));
     }
 
     private static List<Listed> bySubject(StartingValues values) {

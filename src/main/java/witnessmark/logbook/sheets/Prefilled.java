@@ -155,6 +155,9 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                 new Prefilled(new WriteCause().key(), Map.of(WriteCause.INCIDENT, id)),
                 new Prefilled(new WritePrevention().key(), Map.of(WritePrevention.INCIDENT, id)),
                 new Prefilled(new ShareMissed().key(), Map.of(ShareMissed.INCIDENT, id)),
+                new Prefilled(new WriteFinding().key(), Map.of(WriteFinding.INCIDENT, id)),
+                new Prefilled(new WriteAction().key(), Map.of(WriteAction.INCIDENT, id)),
+                new Prefilled(new AskProof().key(), Map.of(AskProof.INCIDENT, id)),
                 open
                         ? new Prefilled(new CloseIncident().key(), Map.of(CloseIncident.INCIDENT, id))
                         : new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, id)));

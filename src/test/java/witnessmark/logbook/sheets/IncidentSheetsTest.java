@@ -388,6 +388,9 @@ class IncidentSheetsTest {
                 new WriteCause(),
                 new WritePrevention(),
                 new ShareMissed(),
+                new WriteFinding(),
+                new WriteAction(),
+                new AskProof(),
                 new CloseIncident(),
                 new ReopenIncident());
         for (String mark : List.of("INC-05", "INC-03")) {
