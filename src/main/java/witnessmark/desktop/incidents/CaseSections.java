@@ -16,7 +16,6 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Finding;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
-import witnessmark.ledger.AsOf;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Moment;
@@ -61,7 +60,7 @@ final class CaseSections {
     }
 
     /** Findings, what is to be tested, what is done. */
-    List<Section> rest(Facts facts, AsOf asOf, CaseSeen seen, Prefilled find, Prefilled act) {
+    List<Section> rest(Facts facts, CaseSeen seen, Prefilled find, Prefilled act) {
         return List.of(
                 section(
                         "findings",
@@ -73,14 +72,14 @@ final class CaseSections {
                 section(
                         "tests",
                         seen.tests().stream()
-                                .map(each -> test(facts, asOf, each.fact()))
+                                .map(each -> test(facts, seen, each.fact()))
                                 .toList(),
                         "",
                         null),
                 section(
                         "actions",
                         seen.actions().stream()
-                                .map(each -> action(facts, asOf, each))
+                                .map(each -> action(facts, seen, each))
                                 .toList(),
                         "",
                         act));
@@ -135,25 +134,25 @@ final class CaseSections {
                 "");
     }
 
-    private Row test(Facts facts, AsOf asOf, CauseTest test) {
-        Moment done = known(asOf, test.done());
+    private Row test(Facts facts, CaseSeen seen, CauseTest test) {
+        Moment done = seen.known(test.done());
         List<String> under = new ArrayList<>();
         under.add(texts.get("incidents.against", cause(facts, test.cause())));
         under.add(done != null ? test.found() : "");
         under.add(test.who());
         return new Row(
-                texts.get(done != null ? "incidents.done" : "incidents.todo"),
+                texts.get(done != null ? "incidents.done" : "incidents.open.action"),
                 test.what(),
                 done != null ? measures.shortDate(done.day()) : due(test.due()),
                 joined(under),
                 "");
     }
 
-    private Row action(Facts facts, AsOf asOf, Entry<CaseAction> entry) {
+    private Row action(Facts facts, CaseSeen seen, Entry<CaseAction> entry) {
         CaseAction action = entry.fact();
-        Moment done = known(asOf, action.done());
+        Moment done = seen.known(action.done());
         List<String> under = new ArrayList<>();
-        under.add(done != null ? "" : texts.get("incidents.todo.small"));
+        under.add(done != null ? "" : texts.get("incidents.open.small"));
         under.add(action.who());
         under.add(action.cause() == null ? "" : texts.get("incidents.against", cause(facts, action.cause())));
         under.add(action.note());
@@ -163,11 +162,6 @@ final class CaseSections {
                 done != null ? measures.shortDate(done.day()) : due(action.due()),
                 joined(under),
                 "");
-    }
-
-    /** When it was done, as far as that is known by the day. */
-    private static @Nullable Moment known(AsOf asOf, @Nullable Moment done) {
-        return asOf.counts(done) ? done : null;
     }
 
     private static String cause(Facts facts, Id<Cause> cause) {

@@ -84,7 +84,7 @@ final class SectionWords {
                                 .toList(),
                         "",
                         null)));
-        all.addAll(2 + holds.size(), cases.rest(facts, view.ledger().asOf(), seen, sheets.get(4), sheets.get(5)));
+        all.addAll(2 + holds.size(), cases.rest(facts, seen, sheets.get(4), sheets.get(5)));
         return all;
     }
 

@@ -2,6 +2,7 @@ package witnessmark.logbook.proof;
 
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.CaseAction;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseCall;
@@ -9,6 +10,7 @@ import witnessmark.domain.CauseTest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
 import witnessmark.domain.Id;
+import witnessmark.quantity.Moment;
 import witnessmark.study.result.ProofOfCase;
 
 /**
@@ -19,17 +21,24 @@ import witnessmark.study.result.ProofOfCase;
  * @param tests of its causes, those to be done first
  * @param actions those to be done first, then by the day they were done
  * @param proof how far it is proven that they hold
+ * @param until the last moment that counts
  */
 public record CaseSeen(
         List<Entry<Finding>> findings,
         Map<Id<Cause>, List<CauseCall>> calls,
         List<Entry<CauseTest>> tests,
         List<Entry<CaseAction>> actions,
-        ProofOfCase proof) {
+        ProofOfCase proof,
+        Moment until) {
     public CaseSeen {
         findings = List.copyOf(findings);
         calls = Map.copyOf(calls);
         tests = List.copyOf(tests);
         actions = List.copyOf(actions);
+    }
+
+    /** That moment where it is known by then; null where it lies later, or there is none. */
+    public @Nullable Moment known(@Nullable Moment at) {
+        return at == null || at.isAfter(until) ? null : at;
     }
 }

@@ -51,7 +51,8 @@ public final class SeeCase {
                                 .where(action -> action.incident().equals(incident.id())),
                         asOf,
                         CaseAction::done),
-                SeeProof.of(view, incident));
+                SeeProof.of(view, incident),
+                asOf.last());
     }
 
     private static Map<Id<Cause>, List<CauseCall>> calls(Facts facts, AsOf asOf, Set<Id<Cause>> causes) {

@@ -134,7 +134,16 @@ class IncidentsPageTest {
         IncidentsTable table = window.place.panel().table();
         table.ways(table.sheet().shown().get(0)).forEach(way -> way.work().run());
         assertThat(window.asked)
-                .startsWith("cause", "incident_part", "cause", "prevention", "missed_because", "finding", "action", "proof_wanted", "close_incident");
+                .startsWith(
+                        "cause",
+                        "incident_part",
+                        "cause",
+                        "prevention",
+                        "missed_because",
+                        "finding",
+                        "action",
+                        "proof_wanted",
+                        "close_incident");
     }
 
     @Test
