@@ -117,6 +117,16 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /** Reads the logbook as it stands at one moment, whatever is written meanwhile. Not within a transaction. */
+    <T> T still(Work<T> reading) throws SQLException {
+        set("file/stand_still");
+        try {
+            return reading.run();
+        } finally {
+            set("file/go_on");
+        }
+    }
+
     /** From now on nothing may take longer than this, counted from now: a file may be made to keep a program busy. */
     void within(Duration longest) throws SQLException {
         long end = System.nanoTime() + longest.toNanos();
