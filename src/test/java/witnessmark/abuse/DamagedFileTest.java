@@ -83,12 +83,12 @@ class DamagedFileTest {
     }
 
     private static Judgement judge(byte[] damaged, int number) throws IOException {
-        Path file = folder.resolve("damaged-" + number + ".witness");
+        Path file = whole.placeIn(folder, "damaged-" + number);
         WholeLogbook.put(file, damaged);
         try {
             return Judgement.of(whole.open(file), whole.truth);
         } finally {
-            Files.delete(file);
+            WholeLogbook.remove(file);
         }
     }
 
