@@ -75,7 +75,8 @@ final class WholeLogbook {
 
     /** A path in a place of its own, under the one name of which there is a backup. */
     Path placeIn(Path folder, String name) throws IOException {
-        return Files.createDirectories(folder.resolve(name)).resolve(logbooks.file().getFileName());
+        return Files.createDirectories(folder.resolve(name))
+                .resolve(logbooks.file().getFileName());
     }
 
     Outcome<Logbook> open(Path file) {
