@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /**
  * Prints what a command came to: for people sentences, problems on standard error; for programs one JSON answer on
@@ -63,6 +64,11 @@ final class Answer {
         if (!json) {
             problems.forEach(problem -> tools.err().println(tools.problems().sentence(problem)));
         }
+    }
+
+    /** Whether a problem of that kind was said. */
+    boolean said(ProblemKind kind) {
+        return met.stream().anyMatch(problem -> problem.kind() == kind);
     }
 
     /** Says the problems and gives the exit code of something that did not work. */

@@ -7,8 +7,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import witnessmark.logbook.Desk;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
-/** Checks that a logbook is as it was written. */
+/**
+ * Checks that a logbook is as it was written, and has all that was seen in it on this computer. A file that is whole and
+ * lacks something is neither good nor damaged, so it has an exit code of its own.
+ */
 @Command(name = "verify", mixinStandardHelpOptions = true)
 final class Verify implements Callable<Integer> {
     @Mixin
@@ -35,6 +39,7 @@ final class Verify implements Callable<Integer> {
         if (acceptMissing) {
             desk.logbook().acceptMissing();
         }
+        boolean missing = !acceptMissing && answer.said(ProblemKind.CHANGES_MISSING);
         List<Problem> found = desk.logbook().verify();
         int amendments = desk.logbook().history().size();
         answer.problems(found);
@@ -42,10 +47,14 @@ final class Verify implements Callable<Integer> {
             answer.print(answer.node()
                     .put("amendments", amendments)
                     .put("problems", found.size())
-                    .put("asWritten", found.isEmpty()));
+                    .put("asWritten", found.isEmpty())
+                    .put("complete", !missing));
         } else if (found.isEmpty()) {
-            answer.line(tools.texts().get("command.verify.done", amendments));
+            answer.line(tools.texts().get(missing ? "command.verify.whole" : "command.verify.done", amendments));
         }
-        return found.isEmpty() ? Exit.WORKED : Exit.DID_NOT;
+        if (!found.isEmpty()) {
+            return Exit.DID_NOT;
+        }
+        return missing ? Exit.WORKED_EXCEPT : Exit.WORKED;
     }
 }

@@ -1,6 +1,5 @@
 package witnessmark.domain;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /** A word from a closed list, stored and exchanged under a code that never changes. */
@@ -26,8 +25,11 @@ public interface Coded {
 
     /** The word of that list with this code; empty when it has none. */
     static <E extends Enum<E> & Coded> Optional<E> find(Class<E> list, String code) {
-        return Arrays.stream(list.getEnumConstants())
-                .filter(word -> word.code().equals(code))
-                .findFirst();
+        for (E word : list.getEnumConstants()) {
+            if (word.code().equals(code)) {
+                return Optional.of(word);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -58,7 +58,8 @@ final class Window implements OpenLogbook {
         this.look = new Look(outside.settings());
         CrashNotice crash = new CrashNotice(
                 () -> frame,
-                new CrashDialog(texts, this::tasks, this::lastSaved, () -> Logs.end(outside.data()), this::quit));
+                new CrashDialog(texts, this::tasks, this::lastSaved, () -> Logs.end(outside.data()), this::quit),
+                times -> desk.say(texts.get("shell.crash.again", times)));
         Thread.UncaughtExceptionHandler unforeseen = (thread, failure) -> crash.tell(thread.getName(), failure);
         Thread.setDefaultUncaughtExceptionHandler(unforeseen);
         this.tasks = new Tasks(unforeseen);

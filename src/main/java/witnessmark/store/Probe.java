@@ -101,7 +101,7 @@ final class Probe {
             return false;
         }
         try (Database without = home.connections.frozen(path)) {
-            return isWhole(path, without) && !isWholeAndGoesOnFrom(without, path);
+            return !isWholeAndGoesOnFrom(without, path) && isWhole(path, without);
         } catch (SQLException e) {
             LOG.info("not whole without the writes beside it: {}", path, e);
             return false;
@@ -110,7 +110,7 @@ final class Probe {
 
     private boolean isWholeAndGoesOnFrom(Database before, Path path) {
         try (Database with = home.connections.reader(path)) {
-            return isWhole(path, with) && goesOnFrom(before, with);
+            return goesOnFrom(before, with) && isWhole(path, with);
         } catch (SQLException e) {
             LOG.warn("not whole with the writes beside it: {}", path, e);
             return false;

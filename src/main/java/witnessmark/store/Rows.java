@@ -61,7 +61,7 @@ final class Rows {
                 Id.parse(Database.text(row, 1)),
                 type.fact(values),
                 Coded.of(Standing.class, Database.text(row, next)),
-                row.getString(next + 1),
+                Database.textOrNull(row, next + 1),
                 row.getLong(next + 5));
     }
 
@@ -133,9 +133,9 @@ final class Rows {
 
     private static @Nullable Object value(ResultSet row, int at, Storage storage) throws SQLException {
         if (storage == Storage.TEXT) {
-            return row.getString(at);
+            return Database.textOrNull(row, at);
         }
         long number = row.getLong(at);
-        return row.wasNull() ? null : Long.valueOf(number);
+        return number == 0 && row.wasNull() ? null : Long.valueOf(number);
     }
 }

@@ -492,6 +492,6 @@ final class SqliteLogbook implements Logbook {
     }
 
     private List<Problem> faultsOf(Path file, Database open) {
-        return new Verification(file, home.canonical).of(open, facts);
+        return new Verification(file, home.canonical).ofOneMoment(open, facts);
     }
 }

@@ -3,7 +3,6 @@ package witnessmark.abuse;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -83,12 +82,12 @@ class DamagedFileTest {
     }
 
     private static Judgement judge(byte[] damaged, int number) throws IOException {
-        Path file = folder.resolve("damaged-" + number + ".witness");
+        Path file = whole.placeIn(folder, "damaged-" + number);
         WholeLogbook.put(file, damaged);
         try {
             return Judgement.of(whole.open(file), whole.truth);
         } finally {
-            Files.delete(file);
+            WholeLogbook.remove(file);
         }
     }
 

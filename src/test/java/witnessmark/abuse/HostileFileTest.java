@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -95,7 +94,7 @@ class HostileFileTest {
         Map<Judgement, Integer> counts = new EnumMap<>(Judgement.class);
         List<String> wrong = new ArrayList<>();
         for (int i = 0; i < MUTANTS; i++) {
-            Path file = folder.resolve("hostile-" + i + ".witness");
+            Path file = whole.placeIn(folder, "hostile-" + i);
             String what;
             if (i < SCHEMAS.size()) {
                 what = SCHEMAS.get(i);
@@ -115,7 +114,7 @@ class HostileFileTest {
             } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
                 wrong.add(what + ": " + e);
             }
-            Files.deleteIfExists(file);
+            WholeLogbook.remove(file);
         }
         Numbers.tell("R18 hostile files", counts);
         assertThat(wrong).as("seed %d", Numbers.seed()).isEmpty();

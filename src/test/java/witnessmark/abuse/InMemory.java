@@ -8,15 +8,16 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.io.TempDirFactory;
 
 /**
- * A folder of a test that lies in memory where the system has such a place: thousands of small files are opened one
- * after another, and none of these tests is about the disk below.
+ * The folder of every test: it lies in memory where the system has such a place with room in it. Thousands of small files
+ * are written and synced one after another, and no test is about the disk below; what is, makes its own.
  */
 final class InMemory implements TempDirFactory {
     private static final Path MEMORY = Path.of("/dev/shm");
+    private static final long ROOM = 512L << 20;
 
     @Override
     public Path createTempDirectory(AnnotatedElementContext element, ExtensionContext test) throws IOException {
-        return Files.isWritable(MEMORY)
+        return Files.isWritable(MEMORY) && Files.getFileStore(MEMORY).getUsableSpace() > ROOM
                 ? Files.createTempDirectory(MEMORY, "witness-mark-")
                 : Files.createTempDirectory("witness-mark-");
     }

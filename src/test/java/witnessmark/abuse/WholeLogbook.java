@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
+import java.util.stream.Stream;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordTypes;
@@ -72,7 +73,24 @@ final class WholeLogbook {
         Files.setLastModifiedTime(file, FileTime.fromMillis(TestLogbooks.START - 1));
     }
 
+    /** A path in a place of its own, under the one name of which there is a backup. */
+    Path placeIn(Path folder, String name) throws IOException {
+        return Files.createDirectories(folder.resolve(name))
+                .resolve(logbooks.file().getFileName());
+    }
+
     Outcome<Logbook> open(Path file) {
         return logbooks.files.open(file);
+    }
+
+    /** Takes a place away with all that lies in it. */
+    static void remove(Path file) throws IOException {
+        Path place = file.toAbsolutePath().getParent();
+        try (Stream<Path> left = Files.list(place)) {
+            for (Path each : left.toList()) {
+                Files.delete(each);
+            }
+        }
+        Files.delete(place);
     }
 }

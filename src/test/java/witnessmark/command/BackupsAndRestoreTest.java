@@ -84,6 +84,33 @@ class BackupsAndRestoreTest {
                 .isEqualTo(1);
     }
 
+    /** A script must see that a file is whole and not all there: an older copy was put in its place. */
+    @Test
+    void a_logbook_that_is_whole_and_lacks_changes_ends_with_a_code_of_its_own() throws Exception {
+        Shell shell = new Shell(folder);
+        String book = shell.sampleBook();
+        byte[] older = Files.readAllBytes(Path.of(book));
+        shell.run("log", book, "--car", "41", "--date", "2026-07-08", "--out", "14:00", "--running", "27:30");
+        assertThat(shell.run("verify", book).code()).isZero();
+        Files.write(Path.of(book), older);
+
+        for (int again = 0; again < 2; again++) {
+            Shell.Ran ran = shell.run("verify", book);
+            assertThat(ran.code()).isEqualTo(3);
+            assertThat(ran.err()).contains("missing");
+            assertThat(ran.out()).contains("What is missing is not").doesNotStartWith("As it was written");
+        }
+        JsonNode said =
+                new ObjectMapper().readTree(shell.run("verify", book, "--json").out());
+        assertThat(said.get("asWritten").asBoolean()).isTrue();
+        assertThat(said.get("complete").asBoolean()).isFalse();
+
+        assertThat(shell.run("verify", book, "--accept-missing").code()).isZero();
+        Shell.Ran after = shell.run("verify", book);
+        assertThat(after.code()).isZero();
+        assertThat(after.err()).isEmpty();
+    }
+
     @Test
     void before_a_folder_is_taken_in_the_logbook_is_backed_up_as_it_was() throws Exception {
         Shell shell = new Shell(folder);

@@ -11,9 +11,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
-import java.util.Comparator;
 import java.util.Locale;
-import java.util.stream.Stream;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.CsvStatementFiles;
@@ -29,6 +27,7 @@ import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
+import witnessmark.sample.PlacedBook;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -69,7 +68,7 @@ final class Shell {
     String sampleBook() {
         Path book = path("team.witness");
         try {
-            Files.write(book, Sample.BYTES);
+            Sample.ONCE.put(folder, book);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -77,9 +76,9 @@ final class Shell {
     }
 
     private static final class Sample {
-        static final byte[] BYTES = taken();
+        static final PlacedBook ONCE = taken();
 
-        private static byte[] taken() {
+        private static PlacedBook taken() {
             try {
                 Path folder = Files.createTempDirectory("sample-taken");
                 Shell shell = new Shell(folder);
@@ -88,13 +87,7 @@ final class Shell {
                 Ran taken = shell.run("import", book.toString(), SampleBooks.FOLDER.toString());
                 assertThat(taken.code()).isZero();
                 assertThat(taken.err()).isEmpty();
-                byte[] bytes = Files.readAllBytes(book);
-                try (Stream<Path> all = Files.walk(folder)) {
-                    for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                        Files.delete(path);
-                    }
-                }
-                return bytes;
+                return PlacedBook.takenFrom(folder, book);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

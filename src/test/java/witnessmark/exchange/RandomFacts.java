@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
@@ -84,6 +85,9 @@ final class RandomFacts {
             ZoneId.of("Australia/Lord_Howe"),
             ZoneId.of("Etc/GMT-14"));
 
+    /** Asked of Java once: it reads them anew each time. */
+    private static final Map<Class<?>, List<Type>> TYPES = new ConcurrentHashMap<>();
+
     private final Random random;
     private final Map<Class<?>, Function<Random, Object>> makers = makers();
     private Facts facts = Facts.none();
@@ -125,12 +129,12 @@ final class RandomFacts {
     }
 
     private <F extends Fact> @Nullable F attempt(RecordType<F> type) {
-        RecordComponent[] components = type.kind().getRecordComponents();
-        Object[] values = new Object[components.length];
+        List<Type> types = TYPES.computeIfAbsent(type.kind(), RandomFacts::types);
+        Object[] values = new Object[types.size()];
         currency = Currency.getInstance(pick(new String[] {"EUR", "JPY", "KWD"}));
         for (int i = 0; i < values.length; i++) {
             boolean mayBeNull = type.components().get(i).nullable();
-            values[i] = mayBeNull && random.nextBoolean() ? null : value(components[i].getGenericType(), mayBeNull);
+            values[i] = mayBeNull && random.nextBoolean() ? null : value(types.get(i), mayBeNull);
             if (values[i] == null && !mayBeNull) {
                 return null;
             }
@@ -140,6 +144,12 @@ final class RandomFacts {
         } catch (IllegalArgumentException impossible) {
             return null;
         }
+    }
+
+    private static List<Type> types(Class<?> kind) {
+        return Arrays.stream(kind.getRecordComponents())
+                .map(RecordComponent::getGenericType)
+                .toList();
     }
 
     private @Nullable Object value(Type of, boolean mayBeNull) {

@@ -3,8 +3,10 @@ package witnessmark.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -20,6 +22,8 @@ import witnessmark.outcome.Outcome;
 
 /** What is written is read back, and what is read is written back: no other source is needed. */
 class RoundTripTest {
+    private static final Map<Long, Facts> MADE = new HashMap<>();
+
     private final CsvSeasonFolders folders = Folders.unsynced();
 
     @TempDir
@@ -29,10 +33,15 @@ class RoundTripTest {
         return LongStream.range(0, 25);
     }
 
+    /** Made once for the tests of a seed; facts never change. */
+    private static Facts facts(long seed) {
+        return MADE.computeIfAbsent(seed, made -> new RandomFacts(made).upTo(12));
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void facts_of_every_kind_come_back_equal_with_no_problem(long seed) {
-        Facts facts = new RandomFacts(seed).upTo(12);
+        Facts facts = facts(seed);
         assertThat(folders.write(facts, place.resolve("a"))).isEqualTo(Outcome.worked(count(facts)));
         Outcome<List<Entry<?>>> read = folders.read(place.resolve("a"), Facts.none());
         assertThat(read.problems()).isEmpty();
@@ -42,7 +51,7 @@ class RoundTripTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void a_folder_read_and_written_again_has_the_same_bytes_in_whatever_order_the_facts_were_entered(long seed) {
-        Facts facts = new RandomFacts(seed).upTo(12);
+        Facts facts = facts(seed);
         folders.write(facts, place.resolve("a")).orThrow();
         Facts read =
                 Facts.none().with(folders.read(place.resolve("a"), Facts.none()).orThrow());
@@ -56,7 +65,7 @@ class RoundTripTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void each_entry_comes_after_those_it_refers_to(long seed) {
-        folders.write(new RandomFacts(seed).upTo(12), place.resolve("a")).orThrow();
+        folders.write(facts(seed), place.resolve("a")).orThrow();
         Set<Id<?>> before = new HashSet<>();
         for (Entry<?> entry : folders.read(place.resolve("a"), Facts.none()).orThrow()) {
             for (Component component : RecordTypes.of(entry.fact().getClass()).components()) {
@@ -74,7 +83,7 @@ class RoundTripTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void a_folder_that_the_logbook_has_already_brings_nothing(long seed) {
-        Facts facts = new RandomFacts(seed).upTo(12);
+        Facts facts = facts(seed);
         folders.write(facts, place.resolve("a")).orThrow();
         assertThat(folders.read(place.resolve("a"), facts)).isEqualTo(Outcome.worked(List.of()));
     }

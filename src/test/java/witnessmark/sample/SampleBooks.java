@@ -6,14 +6,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.time.InstantSource;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.JsonStories;
 import witnessmark.logbook.Desk;
@@ -30,6 +29,7 @@ public final class SampleBooks {
     public static final Path FOLDER = Path.of(System.getProperty("project.basedir", "."), "sample-season");
 
     private static final String FILE = "sample-season.witness";
+    private static final Instant NOW = Instant.parse("2026-07-08T18:00:00Z");
 
     private final SampleSeason sample;
     private final Path folder;
@@ -48,7 +48,7 @@ public final class SampleBooks {
                 kept.put(key, value);
             }
         };
-        InstantSource clock = InstantSource.fixed(Instant.parse("2026-07-08T18:00:00Z"));
+        InstantSource clock = InstantSource.fixed(NOW);
         this.sample = new SampleSeason(
                 new SqliteLogbookFiles(
                         folder.resolve("data"), clock::millis, () -> "test-device", new Holder("h", "p")),
@@ -72,21 +72,24 @@ public final class SampleBooks {
         return sample.open(FOLDER, "Team engineer").orThrow();
     }
 
-    /** What the program makes of the folder the first time; reading it again for every test would take a minute. */
-    private static void place(Path file) {
+    /**
+     * What the program makes of the folder the first time, and the backup it makes of that on closing: reading and
+     * copying all of it again for every test would take minutes.
+     */
+    private void place(Path file) {
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            Files.write(file, Made.BYTES);
+            Files.createDirectories(folder);
+            Made.ONCE.put(folder, file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** The working copy as the program made it from the season folder, once for all tests. */
+    /** The working copy as the program made it from the season folder, and its first backup, once for all tests. */
     private static final class Made {
-        static final byte[] BYTES = make();
+        static final PlacedBook ONCE = make();
 
-        private static byte[] make() {
+        private static PlacedBook make() {
             try {
                 Path folder = Files.createTempDirectory("sample-made");
                 new SampleBooks(folder)
@@ -95,13 +98,7 @@ public final class SampleBooks {
                         .orThrow()
                         .logbook()
                         .close();
-                byte[] made = Files.readAllBytes(folder.resolve(FILE));
-                try (Stream<Path> all = Files.walk(folder)) {
-                    for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                        Files.delete(path);
-                    }
-                }
-                return made;
+                return PlacedBook.takenFrom(folder, folder.resolve(FILE)).writtenAt(FileTime.from(NOW.minusSeconds(1)));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

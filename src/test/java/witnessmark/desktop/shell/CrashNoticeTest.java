@@ -61,6 +61,50 @@ class CrashNoticeTest {
         assertThat(done).containsExactly("quit");
     }
 
+    /** A painter that breaks breaks with every picture, also with the one in which the notice is said. */
+    @Test
+    void what_breaks_two_hundred_times_is_told_in_one_notice_and_then_at_the_foot() {
+        List<Integer> again = new ArrayList<>();
+        CrashNotice[] notice = {null};
+        notice[0] = new CrashNotice(
+                () -> null,
+                (parent, where, failure, repeats) -> {
+                    for (int i = 0; i < 20; i++) {
+                        notice[0].tell(where, broken()); // while it is open
+                    }
+                    done.add("told, " + repeats.getAsInt() + " more");
+                },
+                times -> {
+                    again.add(times);
+                    notice[0].tell("painting", broken());
+                });
+        for (int i = 0; i < 180; i++) {
+            notice[0].tell("painting", broken());
+            tasks.awaitIdle();
+        }
+        assertThat(done).containsExactly("told, 20 more");
+        assertThat(again).containsExactly(1, 10, 100);
+    }
+
+    @Test
+    void another_fault_is_told_too_and_no_more_than_three() {
+        CrashNotice notice = new CrashNotice(
+                () -> null, (parent, where, failure, repeats) -> done.add(failure.getMessage()), times -> {});
+        notice.tell("a", new IllegalStateException("first"));
+        tasks.awaitIdle();
+        notice.tell("a", new IllegalArgumentException("second"));
+        tasks.awaitIdle();
+        notice.tell("a", new ArithmeticException("third"));
+        tasks.awaitIdle();
+        notice.tell("a", new ClassCastException("fourth"));
+        tasks.awaitIdle();
+        assertThat(done).containsExactly("first", "second", "third");
+    }
+
+    private static RuntimeException broken() {
+        return new IllegalStateException("a picture that cannot be painted");
+    }
+
     @Test
     void the_report_names_versions_and_where_it_broke() {
         String report = CrashReport.text("main", new IllegalStateException("strip has no limit"));
