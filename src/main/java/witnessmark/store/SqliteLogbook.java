@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -149,6 +150,15 @@ final class SqliteLogbook implements Logbook {
     @Override
     public Outcome<Optional<Kept>> kept(String sha256) {
         return KeptPieces.read(this::reader, path, sha256);
+    }
+
+    @Override
+    public Outcome<Set<String>> keptNames() {
+        try (Database reader = reader()) {
+            return Outcome.worked(Set.copyOf(KeptPieces.names(reader)));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(path, e));
+        }
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -121,6 +122,11 @@ public final class MemoryLogbook implements Logbook {
     @Override
     public List<Amendment> history() {
         return List.copyOf(amendments);
+    }
+
+    @Override
+    public Outcome<Set<String>> keptNames() {
+        return Outcome.worked(Set.copyOf(kept.keySet()));
     }
 
     @Override
