@@ -220,9 +220,8 @@ final class FolderWriter {
 
     /** A table that somebody changed since the folder was written, or null: that work is not to be written over. */
     private static @Nullable String changedSince(Path folder) throws IOException {
-        SeasonIndex index = Files.exists(folder.resolve(SeasonIndex.FILE))
-                ? index(folder).orElse(null)
-                : null;
+        SeasonIndex index =
+                Files.exists(folder.resolve(SeasonIndex.FILE)) ? index(folder).orElse(null) : null;
         if (index == null) {
             return null;
         }

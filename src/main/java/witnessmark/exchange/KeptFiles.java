@@ -40,7 +40,9 @@ final class KeptFiles {
             try {
                 Path file = file(season, name);
                 long size = Files.size(file);
-                if (size < 1 || size > Math.min(Kept.MOST, left) || !digest(file).equals(name)) {
+                if (size < 1
+                        || size > Math.min(Kept.MOST, left)
+                        || !digest(file).equals(name)) {
                     others.add(name);
                     continue;
                 }

@@ -151,7 +151,8 @@ record SeasonIndex(Map<String, Integer> rows, Map<String, String> digests, Map<S
     /** What cannot be followed says nothing: what is kept is known by what it is. */
     private static Map<String, Long> kept(JsonNode stated) {
         Map<String, Long> kept = new LinkedHashMap<>();
-        stated.properties().forEach(field -> kept.put(field.getKey(), field.getValue().asLong()));
+        stated.properties()
+                .forEach(field -> kept.put(field.getKey(), field.getValue().asLong()));
         return kept;
     }
 

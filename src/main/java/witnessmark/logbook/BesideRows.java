@@ -73,8 +73,8 @@ final class BesideRows {
         List<Problem> problems = new ArrayList<>();
         missing.forEach((file, count) ->
                 problems.add(Problem.of(ProblemKind.KEPT_MISSING, count).at(new Place(file, 0, null))));
-        others.forEach(name -> problems.add(
-                Problem.of(ProblemKind.KEPT_NOT_AS_NAMED).at(new Place("kept/" + name, 0, null))));
+        others.forEach(
+                name -> problems.add(Problem.of(ProblemKind.KEPT_NOT_AS_NAMED).at(new Place("kept/" + name, 0, null))));
         return problems;
     }
 

@@ -124,12 +124,7 @@ public final class ImportSeason {
     }
 
     private static Reading reading(
-            Facts known,
-            List<Entry<?>> read,
-            List<Problem> found,
-            Rows rows,
-            LocalDate today,
-            BesideRows beside) {
+            Facts known, List<Entry<?>> read, List<Problem> found, Rows rows, LocalDate today, BesideRows beside) {
         GoodRows good = new GoodRows(known, rows.places, new AsOf(today, Desk.zoneOf(known.with(read))));
         Differences differences = new Differences(known, known.with(read), rows.places);
         List<Entry<?>> fresh = new ArrayList<>();

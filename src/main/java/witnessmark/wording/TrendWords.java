@@ -192,6 +192,26 @@ public final class TrendWords {
                 goes ? texts.get("trends.going", goes(of, place), figures(of, place.counted())) : finding(of, place));
     }
 
+    /** Where it is, at the head of a report: "K06, cylinder 4"; of a part in it, its mark too. */
+    public String where(String engine, KindTrends of, PlaceTrend place) {
+        return of.part() == null
+                ? texts.get("trends.where", engine, place(of.kind(), place.place()))
+                : texts.get("trends.where.part", engine, on(of), place(of.kind(), place.place()));
+    }
+
+    /** What it rests on beside the readings themselves, and when a limit will be met. */
+    public String rests(KindTrends of, PlaceTrend place) {
+        List<String> rests = new ArrayList<>();
+        Neighbours beside = place.neighbours();
+        if (beside != null) {
+            rests.add(texts.get("trends.beside", beside.others(), figure(of, beside.middle())));
+        }
+        rests.add(since(place));
+        String basis = sentence(records.label(measures.row(rests)));
+        LimitAhead next = place.next();
+        return next == null ? basis : texts.get("trends.two", basis, sentence(ahead(of, next)));
+    }
+
     /** What was graded at one place. */
     public String finding(KindTrends of, GradeLine line) {
         return records.label(texts.get(

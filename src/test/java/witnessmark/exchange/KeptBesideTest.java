@@ -237,7 +237,8 @@ class KeptBesideTest {
             SeasonFolders.Beside found = folders.beside(folder, Set.copyOf(named));
             Map<String, byte[]> back = found.whole().stream().collect(Collectors.toMap(Kept::sha256, Kept::bytes));
             assertThat(back.keySet()).as("seed %d round %d", seed, round).isEqualTo(there.keySet());
-            back.forEach((name, bytes) -> assertThat(bytes).isEqualTo(there.get(name).bytes()));
+            back.forEach(
+                    (name, bytes) -> assertThat(bytes).isEqualTo(there.get(name).bytes()));
             assertThat(found.missing())
                     .isEqualTo(named.stream()
                             .filter(name -> !there.containsKey(name))
@@ -314,7 +315,10 @@ class KeptBesideTest {
     private static Map<String, String> all(Path folder) throws IOException {
         Map<String, String> texts = new TreeMap<>(Folders.texts(folder));
         for (String name : names(folder.resolve("kept"))) {
-            texts.put(name, HexFormat.of().formatHex(Files.readAllBytes(folder.resolve("kept").resolve(name))));
+            texts.put(
+                    name,
+                    HexFormat.of()
+                            .formatHex(Files.readAllBytes(folder.resolve("kept").resolve(name))));
         }
         return texts;
     }

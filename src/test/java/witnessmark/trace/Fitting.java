@@ -35,9 +35,7 @@ final class Fitting {
 
     private double high(int sample) {
         int next = next(sample);
-        return next >= run.samples
-                ? 0
-                : above(run.rpm[sample], run.rpm[next], LoggedRun.HIGH, step * (next - sample));
+        return next >= run.samples ? 0 : above(run.rpm[sample], run.rpm[next], LoggedRun.HIGH, step * (next - sample));
     }
 
     /** Engine speed beside high speed is moved until so much lies above, to a tenth of a millisecond. */

@@ -222,11 +222,14 @@ final class LoggedRun {
     private void press() {
         double turning = 0;
         for (int i = 0; i < samples; i++) {
-            turning = Math.abs(sideways[i]) > 0.9 ? Math.min(1, turning + 0.35 / is.rate) : Math.max(0, turning - 1.2 / is.rate);
+            turning = Math.abs(sideways[i]) > 0.9
+                    ? Math.min(1, turning + 0.35 / is.rate)
+                    : Math.max(0, turning - 1.2 / is.rate);
             double thick = Math.max(0, (92 - oil[i]) / 92);
             double bar = 5 * (1 - Math.exp(-rpm[i] / 2600)) * (1 + 0.3 * thick) - 0.22 * turning;
             boolean again = i % 2 == 1 && i > 0; // read ten times a second, or half as often as the rest
-            pressure[i] = again ? pressure[i - 1] : Math.rint(Math.min(6.4, bar + random.nextInt(-1, 2) * 0.01) * 100) / 100;
+            pressure[i] =
+                    again ? pressure[i - 1] : Math.rint(Math.min(6.4, bar + random.nextInt(-1, 2) * 0.01) * 100) / 100;
         }
         new Fitting(this).pressure();
     }

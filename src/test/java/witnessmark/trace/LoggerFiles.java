@@ -15,8 +15,9 @@ import witnessmark.domain.ChannelKind;
  */
 public final class LoggerFiles {
     private static final List<ChannelKind> KINDS = Story.KINDS;
-    private static final String HEADING = "Time [s],Engine Speed [rpm],Throttle [%],Speed [km/h],Lat G [g],Oil Press [bar],"
-            + "Oil Temp [\u00b0C],Water Temp [\u00b0C],Gear,Lap\n";
+    private static final String HEADING =
+            "Time [s],Engine Speed [rpm],Throttle [%],Speed [km/h],Lat G [g],Oil Press [bar],"
+                    + "Oil Temp [\u00b0C],Water Temp [\u00b0C],Gear,Lap\n";
     /** Samples of the hole in the file of 14 June, 3.2 s with the step into it. */
     private static final int HOLE = 63;
 
@@ -125,7 +126,8 @@ public final class LoggerFiles {
                     double was = all.water[from];
                     for (int i = from; i < all.samples; i++) {
                         double at = i - from;
-                        double celsius = at < 220 ? was + (117 - was) * at / 220 : Math.max(62, 117 - (at - 222) * 0.39);
+                        double celsius =
+                                at < 220 ? was + (117 - was) * at / 220 : Math.max(62, 117 - (at - 222) * 0.39);
                         all.water[i] = Math.rint(Math.min(117, celsius) * 10) / 10;
                     }
                 });

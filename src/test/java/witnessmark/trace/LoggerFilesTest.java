@@ -35,11 +35,10 @@ import witnessmark.trace.result.TraceSettings;
 
 /** The files of the invented season's logger: what was put wrong in each, and what must come of it. */
 class LoggerFilesTest {
-    private static final Path SHIPPED =
-            Path.of(System.getProperty("project.basedir", "."), "sample-season", "traces");
+    private static final Path SHIPPED = Path.of(System.getProperty("project.basedir", "."), "sample-season", "traces");
 
-    private static final TraceSettings SETTINGS = TraceSettings.usual().with(TraceSetting.OVER_REV_ABOVE, 8500)
-            .with(TraceSetting.OIL_FLOOR_ABOVE, 5000);
+    private static final TraceSettings SETTINGS =
+            TraceSettings.usual().with(TraceSetting.OVER_REV_ABOVE, 8500).with(TraceSetting.OIL_FLOOR_ABOVE, 5000);
 
     private static Reads.Read read(String text) {
         return Reads.of(text.getBytes(StandardCharsets.UTF_8), SETTINGS);
@@ -175,7 +174,8 @@ class LoggerFilesTest {
         long bytes = 0;
         try (Stream<Path> all = Files.list(SHIPPED)) {
             for (Path file : all.toList()) {
-                assertThat(file.getFileName().toString()).isIn(names().map(name -> name + ".gz").toArray());
+                assertThat(file.getFileName().toString())
+                        .isIn(names().map(name -> name + ".gz").toArray());
                 bytes += Files.size(file);
             }
         }
