@@ -129,7 +129,7 @@ final class DueOpen {
 
     private String reading(StillOpen.Going going) {
         TrendWords words = new TrendWords(tools.texts(), tools.measures());
-        return words.where(going.engine().fact().number(), going.kind(), going.place()) + "; "
+        return words.where(going.engine().fact().number(), going.kind()) + "; "
                 + words.heading(going.kind(), going.place()) + ". " + words.rests(going.kind(), going.place());
     }
 

@@ -192,11 +192,12 @@ public final class TrendWords {
                 goes ? texts.get("trends.going", goes(of, place), figures(of, place.counted())) : finding(of, place));
     }
 
-    /** Where it is, at the head of a report: "K06, cylinder 4"; of a part in it, its mark too. */
-    public String where(String engine, KindTrends of, PlaceTrend place) {
+    /** What was read on what, at the head of a report: "K06, leak-down"; of a part in it, its mark too. */
+    public String where(String engine, KindTrends of) {
+        String kind = records.word(of.kind());
         return of.part() == null
-                ? texts.get("trends.where", engine, place(of.kind(), place.place()))
-                : texts.get("trends.where.part", engine, on(of), place(of.kind(), place.place()));
+                ? texts.get("trends.where", engine, kind)
+                : texts.get("trends.where.part", engine, on(of), kind);
     }
 
     /** What it rests on beside the readings themselves, and when a limit will be met. */

@@ -191,7 +191,7 @@ final class OpenWords {
     List<OutLine> readings(StillOpen open) {
         return open.readings().stream()
                 .map(each -> new OutLine(
-                        trends.where(each.engine().fact().number(), each.kind(), each.place()),
+                        trends.where(each.engine().fact().number(), each.kind()),
                         trends.heading(each.kind(), each.place()),
                         trends.rests(each.kind(), each.place()),
                         each.engine().id().text()))
