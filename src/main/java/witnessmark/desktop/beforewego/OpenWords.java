@@ -191,9 +191,12 @@ final class OpenWords {
     List<OutLine> readings(StillOpen open) {
         return open.readings().stream()
                 .map(each -> new OutLine(
-                        trends.where(each.engine().fact().number(), each.kind()),
-                        trends.heading(each.kind(), each.place()),
-                        trends.rests(each.kind(), each.place()),
+                        texts.get(
+                                "beforewego.comma",
+                                trends.where(each.engine().fact().number(), each.kind()),
+                                trends.place(each.kind().kind(), each.place().place())),
+                        trends.brief(each.kind(), each.place()),
+                        trends.briefAhead(each.kind(), each.place()),
                         each.engine().id().text()))
                 .toList();
     }
