@@ -18,13 +18,13 @@ import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
+import witnessmark.study.result.LimitAhead;
+import witnessmark.study.result.PlaceTrend;
 import witnessmark.wording.IncidentWords;
 import witnessmark.wording.MeterWords;
 import witnessmark.wording.OutWords;
 import witnessmark.wording.RefundWords;
 import witnessmark.wording.TrendWords;
-import witnessmark.study.result.PlaceTrend;
-import witnessmark.study.result.LimitAhead;
 
 /** What {@code due} says is still open: jobs, what is with others, what the shelf lacks, makers' notices. */
 final class DueOpen {

@@ -36,7 +36,7 @@ final class BesideRows {
 
     /** Looks for what the rows read name, and for what records of the logbook name and it has not got. */
     static BesideRows of(SeasonFolders folders, Path folder, Logbook logbook, List<Entry<?>> read) {
-        Set<String> there = logbook.keptNames().fold(names -> names, problems -> Set.of());
+        Set<String> there = logbook.keptNames().fold(Set::copyOf, problems -> Set.of());
         Set<String> lacking = named(logbook.facts());
         lacking.removeAll(there);
         Set<String> wanted = named(read);

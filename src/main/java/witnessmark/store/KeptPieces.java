@@ -111,6 +111,15 @@ final class KeptPieces {
         }
     }
 
+    /** The names of everything that is kept, from a connection of its own. */
+    static Outcome<List<String>> readNames(Database.Work<Database> open, Path path) {
+        try (Database reader = open.run()) {
+            return Outcome.worked(names(reader));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(path, e));
+        }
+    }
+
     /** The names of everything that is kept. */
     static List<String> names(Database database) throws SQLException {
         List<String> names = new ArrayList<>();

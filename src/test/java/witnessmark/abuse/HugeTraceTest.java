@@ -3,22 +3,22 @@ package witnessmark.abuse;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.api.condition.OS;
-import org.junit.jupiter.api.condition.EnabledOnOs;
-import java.util.Map;
-import java.util.List;
-import java.util.ArrayList;
-import java.nio.file.Files;
-import java.io.UncheckedIOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * A trace larger than memory, read, reduced and kept by a program with a heap of 256 MB; in the long run 10 GB, through a
@@ -44,7 +44,8 @@ class HugeTraceTest {
     @EnabledOnOs({OS.LINUX, OS.MAC})
     void and_so_is_one_that_comes_through_a_pipe() throws Exception {
         Path pipe = place.resolve("trace.csv");
-        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
         long[] written = {0};
         Thread writer = new Thread(() -> {
             try (HugeTraceProgram.Made made = new HugeTraceProgram.Made(MEGABYTES << 20);

@@ -33,8 +33,7 @@ class KeptInFolderTest {
         shell = new Shell(place);
         String book = shell.sampleBook();
         season = shell.path("season");
-        assertThat(shell.run("export", book, season.toString()).code())
-                .isZero();
+        assertThat(shell.run("export", book, season.toString()).code()).isZero();
         other = shell.path("other.witness").toString();
         shell.run("new", other);
     }
@@ -60,14 +59,17 @@ class KeptInFolderTest {
 
         Files.createDirectory(season.resolve("kept"));
         for (Map.Entry<String, String> file : all.entrySet()) {
-            Files.write(season.resolve("kept").resolve(file.getKey()), HexFormat.of().parseHex(file.getValue()));
+            Files.write(
+                    season.resolve("kept").resolve(file.getKey()),
+                    HexFormat.of().parseHex(file.getValue()));
         }
         Shell.Ran again = shell.run("import", other, season.toString());
         assertThat(again.code()).as(again.err()).isZero();
         assertThat(again.out()).contains("Nothing new from", "6 traces with the samples behind the curves.");
         assertThat(kept(exported("again"))).isEqualTo(all);
         JsonNode third = new ObjectMapper()
-                .readTree(shell.run("import", other, season.toString(), "--json").out());
+                .readTree(
+                        shell.run("import", other, season.toString(), "--json").out());
         assertThat(third.get("traces").asInt()).as("they are there").isZero();
     }
 
@@ -82,7 +84,8 @@ class KeptInFolderTest {
         assertThat(ran.code()).isEqualTo(Exit.WORKED_EXCEPT);
         assertThat(ran.err()).contains("kept/" + name, "This file is not what was written there.");
         assertThat(kept(exported("again"))).hasSize(TRACES - 1).doesNotContainKey(name);
-        assertThat(Files.readString(exported("once more").resolve("traces.csv"))).contains(name);
+        assertThat(Files.readString(exported("once more").resolve("traces.csv")))
+                .contains(name);
 
         assertThat(shell.run("import", other, season.toString()).err())
                 .as("told again, since somebody may have copied it anew")

@@ -19,8 +19,8 @@ import witnessmark.logbook.standing.StillOpen;
 import witnessmark.study.result.Call;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
-import witnessmark.wording.Units;
 import witnessmark.wording.TrendWords;
+import witnessmark.wording.Units;
 
 /**
  * Design 14.23: on 6 October K06's cylinder 4 reads 3, 7, 6, 8 % and is to be looked at, and on no day before. Nothing is
@@ -48,7 +48,9 @@ class ReadingsToLookAtTest {
             Texts texts = Texts.in(Locale.UK);
             TrendWords words = new TrendWords(texts, new Measures(texts, Units.METRIC));
             assertThat(words.where("K06", going.kind())).isEqualTo("K06, leak-down");
-            assertThat(words.heading(going.kind(), going.place())).contains("7", "6", "8").contains("%");
+            assertThat(words.heading(going.kind(), going.place()))
+                    .contains("7", "6", "8")
+                    .contains("%");
             assertThat(words.rests(going.kind(), going.place()))
                     .containsIgnoringCase("the 3 others read 4")
                     .containsPattern("At this rate 10.% in about 4\\.5.h, not before 1\\.7.h");
@@ -97,8 +99,8 @@ class ReadingsToLookAtTest {
                 was.source(),
                 was.validFrom(),
                 was.validTo());
-        Facts changed = facts.with(List.of(
-                new Entry<>(limit.id(), nearer, limit.standing(), limit.struckBecause(), limit.rev() + 1)));
+        Facts changed = facts.with(
+                List.of(new Entry<>(limit.id(), nearer, limit.standing(), limit.struckBecause(), limit.rev() + 1)));
         assertThat(on(changed, "2026-07-08")).singleElement().satisfies(going -> {
             assertThat(going.engine().fact().number()).isEqualTo("K03");
             assertThat(going.kind().part().fact().mark()).isEqualTo("VS-03");

@@ -42,13 +42,11 @@ public final class SampleViews {
     public static Facts untraced() {
         return Facts.none()
                 .with(new CsvSeasonFolders()
-                        .read(SampleBooks.FOLDER, Facts.none())
-                        .orThrow()
-                        .stream()
-                        .filter(entry -> !(entry.fact() instanceof Trace
-                                || entry.fact() instanceof TraceMark
-                                || entry.fact() instanceof LoggerForm))
-                        .toList());
+                        .read(SampleBooks.FOLDER, Facts.none()).orThrow().stream()
+                                .filter(entry -> !(entry.fact() instanceof Trace
+                                        || entry.fact() instanceof TraceMark
+                                        || entry.fact() instanceof LoggerForm))
+                                .toList());
     }
 
     /** Told to its end. */

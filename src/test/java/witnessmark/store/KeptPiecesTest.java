@@ -81,8 +81,7 @@ class KeptPiecesTest {
             default -> throw new NoSuchFileException("kept");
         });
         try (Logbook logbook = new TestLogbooks(folder).create()) {
-            Outcome<Written> written =
-                    logbook.write(new Change("Ada", "kept", List.of(person("Ada")), List.of(said)));
+            Outcome<Written> written = logbook.write(new Change("Ada", "kept", List.of(person("Ada")), List.of(said)));
             assertThat(written.problems())
                     .extracting(problem -> problem.kind())
                     .containsExactly(ProblemKind.CANNOT_READ_FILE);

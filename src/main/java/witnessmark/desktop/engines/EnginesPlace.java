@@ -1,6 +1,5 @@
 package witnessmark.desktop.engines;
 
-import java.awt.Rectangle;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -420,8 +419,7 @@ public final class EnginesPlace implements Place {
 
     private void revealTrends() {
         reveal(sheet.trends());
-        sheet.trends().scrollRectToVisible(new Rectangle(sheet.trends().getSize()));
-        sheet.trends().first().requestFocusInWindow();
+        sheet.trends().takeFocus();
     }
 
     ListSheets lists() {

@@ -3,7 +3,6 @@ package witnessmark.logbook.port;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import witnessmark.domain.Facts;
 import witnessmark.domain.history.Amendment;
@@ -44,7 +43,7 @@ public interface Logbook extends AutoCloseable {
     Outcome<Optional<Kept>> kept(String sha256);
 
     /** Of everything that is kept the SHA-256. */
-    Outcome<Set<String>> keptNames();
+    Outcome<List<String>> keptNames();
 
     /** Why nothing can be written, or empty when it can: the file is in use, newer, or in a read-only place. */
     Optional<Problem> readOnly();

@@ -44,7 +44,8 @@ final class SeeReadings {
         ledger.facts()
                 .of(Engine.class)
                 .inForce()
-                .filter(engine -> ledger.carOf(engine.id(), ledger.asOf().last()).isPresent())
+                .filter(engine ->
+                        ledger.carOf(engine.id(), ledger.asOf().last()).isPresent())
                 .sorted(Comparator.comparing(engine -> engine.fact().number()))
                 .forEach(engine -> add(all, engine));
         return all;

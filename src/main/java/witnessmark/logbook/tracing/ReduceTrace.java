@@ -76,8 +76,7 @@ public final class ReduceTrace {
             Optional<SampleSink> beside,
             LongPredicate goOn) {
         return recognised(source, said.entry()).then(recognised -> {
-            Optional<TraceForm> before =
-                    remembered.apply(recognised.form()).map(form -> withItsMark(form, recognised));
+            Optional<TraceForm> before = remembered.apply(recognised.form()).map(form -> withItsMark(form, recognised));
             return said.putRight(before.orElse(recognised.form())).then(form -> {
                 List<Question> open = said.open(recognised, form).stream()
                         .filter(question -> before.isEmpty() || !form.time().known())
@@ -91,8 +90,8 @@ public final class ReduceTrace {
 
     /** Two loggers may name their channels alike: a decimal mark that a file shows by itself is its own. */
     private static TraceForm withItsMark(TraceForm before, Recognised recognised) {
-        boolean doubtful = recognised.questions().stream()
-                .anyMatch(question -> question.kind() == Question.Kind.DECIMAL_MARK);
+        boolean doubtful =
+                recognised.questions().stream().anyMatch(question -> question.kind() == Question.Kind.DECIMAL_MARK);
         char own = recognised.form().decimal();
         return doubtful || own == before.decimal() ? before : before.withDecimal(own);
     }

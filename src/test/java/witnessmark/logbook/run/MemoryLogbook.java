@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -125,8 +124,8 @@ public final class MemoryLogbook implements Logbook {
     }
 
     @Override
-    public Outcome<Set<String>> keptNames() {
-        return Outcome.worked(Set.copyOf(kept.keySet()));
+    public Outcome<List<String>> keptNames() {
+        return Outcome.worked(List.copyOf(kept.keySet()));
     }
 
     @Override

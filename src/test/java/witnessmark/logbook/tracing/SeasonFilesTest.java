@@ -21,7 +21,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
@@ -64,7 +63,8 @@ class SeasonFilesTest {
 
     private static Facts untraced = Facts.none();
 
-    private final Desk desk = new Desk(new MemoryLogbook(untraced), new FixedToday(SampleViews.WINTER), "Team engineer");
+    private final Desk desk =
+            new Desk(new MemoryLogbook(untraced), new FixedToday(SampleViews.WINTER), "Team engineer");
     private final BringInTrace bringIn = new BringInTrace(desk, SampleBooks.ids());
 
     @BeforeAll
@@ -136,11 +136,10 @@ class SeasonFilesTest {
     @Test
     void a_gap_of_3_2_s_is_bridged_and_marked_and_the_decline_shown() {
         Brought trace = bring("2026-06-14_57_race2.csv.gz");
-        assertThat(marks(TraceMarkKind.GAP))
-                .extracting(TraceMark::lasted)
-                .containsExactly(new RunningTime(3_200));
+        assertThat(marks(TraceMarkKind.GAP)).extracting(TraceMark::lasted).containsExactly(new RunningTime(3_200));
         assertThat(trace.part().speed().running()).isEqualTo(894_000);
-        assertThat(trace.part().oilTrend().declined()).isLessThan(0.8 * trace.part().oilTrend().first());
+        assertThat(trace.part().oilTrend().declined())
+                .isLessThan(0.8 * trace.part().oilTrend().first());
         assertThat(trace.part().oilAtSpeed()).isEqualTo(1.9);
     }
 
@@ -154,8 +153,7 @@ class SeasonFilesTest {
                 .containsExactly("By its time the trace lasts 4 h 36 min, and the run 27 min 36 s: 10 times as much.");
         assertThat(bringIn.save(proposal, proposal.taken(), "", "no").didWork()).isFalse();
 
-        TraceAnswers rate = new TraceAnswers(
-                null, 20.0, null, null, Map.of(), Map.of());
+        TraceAnswers rate = new TraceAnswers(null, 20.0, null, null, Map.of(), Map.of());
         BroughtTrace right = read("2026-07-05_57_race2.csv.gz", rate);
         TraceProposal again = bringIn.propose(right, 0, run);
         assertThat(again.problems()).isEmpty();
@@ -223,7 +221,9 @@ class SeasonFilesTest {
             Variant variant = Variant.of(shorter, random);
             done.add(variant.how());
             BroughtTrace trace = read(new Held(variant.name(), variant.bytes()), TraceAnswers.none());
-            assertThat(trace.parts()).as("seed %d, %d: %s", seed, i, variant.how()).hasSize(1);
+            assertThat(trace.parts())
+                    .as("seed %d, %d: %s", seed, i, variant.how())
+                    .hasSize(1);
             Entry<Run> run = bringIn.runs(trace, 0).get(random.nextInt(10));
             TraceProposal proposal = bringIn.propose(trace, 0, run);
             assertThat(proposal.problems())
@@ -286,7 +286,8 @@ class SeasonFilesTest {
                 out.append(String.join(delimiter, cells)).append(end);
             }
             Charset charset = CHARSETS.get(random.nextInt(CHARSETS.size()));
-            boolean mark = charset == StandardCharsets.UTF_16LE || charset == StandardCharsets.UTF_8 && random.nextBoolean();
+            boolean mark =
+                    charset == StandardCharsets.UTF_16LE || charset == StandardCharsets.UTF_8 && random.nextBoolean();
             byte[] bytes = ((mark ? "\ufeff" : "") + out).getBytes(charset);
             how.add(charset + (mark ? " with a mark" : ""));
             int packing = random.nextInt(3);
