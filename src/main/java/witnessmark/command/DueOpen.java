@@ -18,10 +18,13 @@ import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
+import witnessmark.study.result.LimitAhead;
+import witnessmark.study.result.PlaceTrend;
 import witnessmark.wording.IncidentWords;
 import witnessmark.wording.MeterWords;
 import witnessmark.wording.OutWords;
 import witnessmark.wording.RefundWords;
+import witnessmark.wording.TrendWords;
 
 /** What {@code due} says is still open: jobs, what is with others, what the shelf lacks, makers' notices. */
 final class DueOpen {
@@ -47,6 +50,10 @@ final class DueOpen {
                 lines,
                 "command.due.unlogged",
                 open.unlogged().stream().map(this::unlogged).toList());
+        add(
+                lines,
+                "command.due.readings",
+                open.readings().stream().map(this::reading).toList());
         add(lines, "command.due.jobs", open.jobs().stream().map(this::job).toList());
         add(
                 lines,
@@ -118,6 +125,12 @@ final class DueOpen {
         String waits =
                 job.waitingFor().isBlank() ? "" : "; " + tools.texts().get("command.due.waits", job.waitingFor());
         return job.what() + on + before + waits;
+    }
+
+    private String reading(StillOpen.Going going) {
+        TrendWords words = new TrendWords(tools.texts(), tools.measures());
+        return words.where(going.engine().fact().number(), going.kind()) + "; "
+                + words.heading(going.kind(), going.place()) + ". " + words.rests(going.kind(), going.place());
     }
 
     private String incident(StillOpen.OpenIncident open) {
@@ -203,6 +216,8 @@ final class DueOpen {
                     .putArray("runs");
             each.runs().forEach(run -> runs.add(run.fact().name()));
         });
+        ArrayNode readings = root.putArray("readings");
+        open.readings().forEach(each -> reading(readings.addObject(), each));
         ArrayNode jobs = root.putArray("jobs");
         open.jobs().forEach(each -> job(jobs.addObject(), each));
         ArrayNode incidents = root.putArray("incidents");
@@ -253,6 +268,30 @@ final class DueOpen {
                 .put("who", job.who())
                 .put("minutesExpected", job.minutesExpected())
                 .put("waitingFor", job.waitingFor());
+    }
+
+    private static void reading(ObjectNode node, StillOpen.Going going) {
+        PlaceTrend place = going.place();
+        node.put("engine", going.engine().fact().number())
+                .put(
+                        "part",
+                        going.kind().part() == null
+                                ? null
+                                : going.kind().part().fact().mark())
+                .put("kind", going.kind().kind().code())
+                .put("place", place.place())
+                .put("call", TrendsText.code(place.call()))
+                .put("trend", TrendsText.code(place.trend()))
+                .put("chance", place.chance());
+        ArrayNode figures = node.putArray("figures");
+        place.counted().forEach(read -> figures.add(read.figure()));
+        LimitAhead next = place.next();
+        if (next != null) {
+            node.putObject("limit")
+                    .put("figure", next.figure())
+                    .put("hoursSoonest", next.soonest())
+                    .put("hoursLikely", next.likely());
+        }
     }
 
     private static void incident(ObjectNode node, StillOpen.OpenIncident open) {

@@ -39,11 +39,12 @@ final class Export implements Callable<Integer> {
         if (!written.didWork()) {
             return answer.didNot(written.problems());
         }
+        answer.problems(written.problems());
         if (json) {
             answer.print(answer.node().put("rows", written.orThrow()).put("folder", folder.toString()));
         } else {
             answer.line(tools.texts().get("command.export.done", written.orThrow(), folder.toString()));
         }
-        return Exit.WORKED;
+        return written.problems().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
     }
 }

@@ -54,7 +54,7 @@ final class Import implements Callable<Integer> {
         if (plan.stops() && !keepGoodRows) {
             return answer.refuse(tools.texts().get("command.import.nothing", rows), Exit.DID_NOT);
         }
-        if (rows > 0) {
+        if (plan.any()) {
             String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
             Outcome<Written> written = importing.write(
                     plan,
@@ -70,7 +70,8 @@ final class Import implements Callable<Integer> {
                     .put("rows", rows)
                     .put("same", reading.same())
                     .put("differing", reading.differing())
-                    .put("leftOut", plan.leftOut()));
+                    .put("leftOut", plan.leftOut())
+                    .put("traces", plan.kept().size()));
         } else {
             answer.line(tools.texts().get("command.import.done", rows, folder.toString()));
             sayTheRest(reading, plan, answer);
@@ -79,6 +80,9 @@ final class Import implements Callable<Integer> {
     }
 
     private void sayTheRest(ImportSeason.Reading reading, ImportSeason.Plan plan, Answer answer) {
+        if (!plan.kept().isEmpty()) {
+            answer.line(tools.texts().get("command.import.samples", plan.kept().size()));
+        }
         if (reading.same() > 0) {
             answer.line(tools.texts().get("command.import.same", reading.same()));
         }

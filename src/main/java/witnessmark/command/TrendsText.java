@@ -151,7 +151,7 @@ final class TrendsText {
         }
     }
 
-    private static String code(Enum<?> word) {
+    static String code(Enum<?> word) {
         return word.name().toLowerCase(Locale.ROOT);
     }
 }

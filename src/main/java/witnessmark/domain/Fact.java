@@ -120,4 +120,9 @@ public sealed interface Fact
     default @Nullable Moment happened() {
         return null;
     }
+
+    /** SHA-256 of the bytes kept in the logbook beside it, 64 hexadecimal digits, or null when there are none. */
+    default @Nullable String kept() {
+        return null;
+    }
 }

@@ -3,6 +3,7 @@ package witnessmark.exchange;
 import com.fasterxml.uuid.Generators;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import witnessmark.domain.Entry;
@@ -37,7 +38,12 @@ public final class CsvSeasonFolders implements SeasonFolders {
     }
 
     @Override
-    public Outcome<Integer> write(Facts facts, Path folder) {
-        return new FolderWriter(facts, disk).write(folder);
+    public Beside beside(Path folder, Set<String> names) {
+        return KeptFiles.beside(folder, names);
+    }
+
+    @Override
+    public Outcome<Integer> write(Facts facts, Bytes kept, Path folder) {
+        return new FolderWriter(facts, kept, disk).write(folder);
     }
 }

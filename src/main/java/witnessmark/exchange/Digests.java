@@ -17,6 +17,13 @@ final class Digests {
     /** The digest of a file, in hexadecimal. */
     static String of(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file)) {
+            return of(in);
+        }
+    }
+
+    /** The digest of what is left to read, in hexadecimal. */
+    static String of(InputStream in) throws IOException {
+        try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             byte[] some = new byte[AT_ONCE];
             for (int read = in.read(some); read >= 0; read = in.read(some)) {

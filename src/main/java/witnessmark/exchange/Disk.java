@@ -9,6 +9,9 @@ interface Disk {
     /** Makes a new empty folder beside another, with a name that nobody else has. */
     Path folderBeside(Path folder) throws IOException;
 
+    /** Makes a folder; it must not be there yet. */
+    void folder(Path folder) throws IOException;
+
     /** Makes a file; it must not be there yet. */
     OutputStream create(Path file) throws IOException;
 

@@ -13,6 +13,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -20,6 +24,8 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
+import witnessmark.logbook.port.Kept;
+import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -32,10 +38,13 @@ final class FolderWriter {
     private static final Logger LOG = LoggerFactory.getLogger(FolderWriter.class);
 
     private final Facts facts;
+    private final SeasonFolders.Bytes kept;
     private final Disk disk;
+    private final List<Problem> problems = new ArrayList<>();
 
-    FolderWriter(Facts facts, Disk disk) {
+    FolderWriter(Facts facts, SeasonFolders.Bytes kept, Disk disk) {
         this.facts = facts;
+        this.kept = kept;
         this.disk = disk;
     }
 
@@ -59,7 +68,7 @@ final class FolderWriter {
             beside = disk.folderBeside(folder);
             int rows = fill(beside);
             putInPlace(beside, folder);
-            return Outcome.worked(rows);
+            return problems.isEmpty() ? Outcome.worked(rows) : new Outcome.WorkedExcept<>(rows, problems);
         } catch (IOException | UncheckedIOException e) {
             return Outcome.didNot(WriteFailure.problem(wanted, notLeaving(beside, e)));
         }
@@ -76,9 +85,10 @@ final class FolderWriter {
                 digests.put(type.file(), Digests.of(folder.resolve(type.file())));
             }
         }
+        Map<String, Long> beside = writeKept(folder);
         Path index = folder.resolve(SeasonIndex.FILE);
         try (OutputStream to = disk.create(index)) {
-            to.write(new SeasonIndex(counts, digests).text().getBytes(StandardCharsets.UTF_8));
+            to.write(new SeasonIndex(counts, digests, beside).text().getBytes(StandardCharsets.UTF_8));
         }
         disk.sync(index);
         disk.sync(folder);
@@ -96,6 +106,38 @@ final class FolderWriter {
             disk.sync(file);
         }
         return text.rows();
+    }
+
+    /** What records name, as far as it is there: one after the other, so that only one is in memory. */
+    private Map<String, Long> writeKept(Path folder) throws IOException {
+        Map<String, Long> written = new LinkedHashMap<>();
+        for (String name : named()) {
+            Outcome<Optional<Kept>> found = kept.of(name);
+            problems.addAll(found.problems());
+            Optional<Kept> bytes = found.didWork() ? found.orThrow() : Optional.empty();
+            if (bytes.isPresent()) {
+                if (written.isEmpty()) {
+                    disk.folder(folder.resolve(KeptFiles.FOLDER));
+                }
+                KeptFiles.write(disk, folder, bytes.get());
+                written.put(name, (long) bytes.get().size());
+            }
+        }
+        if (!written.isEmpty()) {
+            disk.sync(folder.resolve(KeptFiles.FOLDER));
+        }
+        return written;
+    }
+
+    private Set<String> named() {
+        Set<String> names = new TreeSet<>();
+        for (RecordType<?> type : RecordTypes.all()) {
+            facts.of(type.kind()).all().stream()
+                    .map(entry -> entry.fact().kept())
+                    .filter(Objects::nonNull)
+                    .forEach(names::add);
+        }
+        return names;
     }
 
     private void putInPlace(Path written, Path folder) throws IOException {
@@ -145,9 +187,14 @@ final class FolderWriter {
     /** Whether there is nothing in a folder but what an earlier writing put there. */
     private static boolean mayReplace(Path folder) throws IOException {
         List<String> names = new ArrayList<>();
+        boolean beside = false;
         try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
             for (Path path : all) {
                 String name = String.valueOf(path.getFileName());
+                if (name.equals(KeptFiles.FOLDER)) {
+                    beside = true;
+                    continue;
+                }
                 if (!isOurs(name) || !Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
                     return false;
                 }
@@ -156,26 +203,37 @@ final class FolderWriter {
         } catch (DirectoryIteratorException e) {
             throw e.getCause();
         }
-        return names.isEmpty()
-                || SeasonIndex.read(folder, new Problems())
-                        .fold(
-                                index -> names.stream()
-                                        .allMatch(name -> name.equals(SeasonIndex.FILE)
-                                                || index.rows().containsKey(name)),
-                                problems -> false);
+        if (names.isEmpty() && !beside) {
+            return true;
+        }
+        Optional<SeasonIndex> index = index(folder);
+        return index.isPresent()
+                && names.stream()
+                        .allMatch(name -> name.equals(SeasonIndex.FILE)
+                                || index.get().rows().containsKey(name))
+                && (!beside || KeptFiles.onlyOurs(folder, index.get().kept().keySet()));
+    }
+
+    private static Optional<SeasonIndex> index(Path folder) {
+        return SeasonIndex.read(folder, new Problems()).fold(Optional::of, problems -> Optional.empty());
     }
 
     /** A table that somebody changed since the folder was written, or null: that work is not to be written over. */
     private static @Nullable String changedSince(Path folder) throws IOException {
-        if (!Files.exists(folder.resolve(SeasonIndex.FILE))) {
+        SeasonIndex index =
+                Files.exists(folder.resolve(SeasonIndex.FILE)) ? index(folder).orElse(null) : null;
+        if (index == null) {
             return null;
         }
-        Map<String, String> digests =
-                SeasonIndex.read(folder, new Problems()).fold(SeasonIndex::digests, problems -> Map.of());
-        for (Map.Entry<String, String> table : digests.entrySet()) {
+        for (Map.Entry<String, String> table : index.digests().entrySet()) {
             Path file = folder.resolve(table.getKey());
             if (Files.exists(file) && !Digests.of(file).equals(table.getValue())) {
                 return table.getKey();
+            }
+        }
+        for (String name : index.kept().keySet()) {
+            if (Kept.isName(name) && KeptFiles.changed(folder, name)) {
+                return KeptFiles.FOLDER + "/" + name;
             }
         }
         return null;
@@ -190,6 +248,7 @@ final class FolderWriter {
         for (RecordType<?> type : RecordTypes.all()) {
             disk.delete(folder.resolve(type.file()));
         }
+        KeptFiles.delete(disk, folder);
         disk.delete(folder.resolve(SeasonIndex.FILE));
         disk.delete(folder);
     }

@@ -8,6 +8,9 @@ final class Limits {
     /** Bytes of all files of a folder together. */
     static final long BYTES = 128L << 20;
 
+    /** Bytes of everything kept beside the records of a folder, together; each has a limit of its own. */
+    static final long KEPT = 8L << 30;
+
     /** Rows of all files of a folder together. */
     static final int ROWS = 500_000;
 

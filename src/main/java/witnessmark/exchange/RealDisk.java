@@ -21,6 +21,11 @@ final class RealDisk implements Disk {
     }
 
     @Override
+    public void folder(Path folder) throws IOException {
+        Files.createDirectory(folder);
+    }
+
+    @Override
     public OutputStream create(Path file) throws IOException {
         return Files.newOutputStream(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
     }

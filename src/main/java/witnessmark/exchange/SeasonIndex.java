@@ -31,14 +31,15 @@ import witnessmark.outcome.ProblemKind;
  *
  * @param rows file name to number of rows, in the order of {@link RecordTypes#all()}
  * @param digests file name to what {@link Digests} gave when it was written; empty for a folder that does not say
+ * @param kept SHA-256 of what is kept beside the records, in order, to its bytes
  */
-record SeasonIndex(Map<String, Integer> rows, Map<String, String> digests) {
+record SeasonIndex(Map<String, Integer> rows, Map<String, String> digests, Map<String, Long> kept) {
     static final String FILE = "season.json";
     static final String FORMAT = "witness-mark season folder";
     static final int VERSION = 1;
 
-    private static final long MOST_BYTES = 1 << 20;
-    private static final Set<String> KEYS = Set.of("format", "version", "rows", "sha256");
+    private static final long MOST_BYTES = 4 << 20;
+    private static final Set<String> KEYS = Set.of("format", "version", "rows", "sha256", "kept");
 
     /** The text of the file. */
     String text() throws IOException {
@@ -50,6 +51,10 @@ record SeasonIndex(Map<String, Integer> rows, Map<String, String> digests) {
         if (!digests.isEmpty()) {
             ObjectNode each = json.putObject("sha256");
             digests.forEach(each::put);
+        }
+        if (!kept.isEmpty()) {
+            ObjectNode each = json.putObject("kept");
+            kept.forEach(each::put);
         }
         Separators separators = Separators.createDefaultInstance()
                 .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
@@ -113,7 +118,8 @@ record SeasonIndex(Map<String, Integer> rows, Map<String, String> digests) {
                 problems.at(0, key, ProblemKind.COLUMN_UNKNOWN, key);
             }
         });
-        return Outcome.worked(new SeasonIndex(rows(json.path("rows"), problems), digests(json.path("sha256"))));
+        return Outcome.worked(new SeasonIndex(
+                rows(json.path("rows"), problems), digests(json.path("sha256")), kept(json.path("kept"))));
     }
 
     private static Map<String, Integer> rows(JsonNode stated, Problems problems) {
@@ -140,6 +146,14 @@ record SeasonIndex(Map<String, Integer> rows, Map<String, String> digests) {
         stated.properties()
                 .forEach(field -> digests.put(field.getKey(), field.getValue().asText()));
         return digests;
+    }
+
+    /** What cannot be followed says nothing: what is kept is known by what it is. */
+    private static Map<String, Long> kept(JsonNode stated) {
+        Map<String, Long> kept = new LinkedHashMap<>();
+        stated.properties()
+                .forEach(field -> kept.put(field.getKey(), field.getValue().asLong()));
+        return kept;
     }
 
     private static Outcome<SeasonIndex> not(Path folder, long line, @Nullable String key) {

@@ -28,6 +28,13 @@
  * read back, and a sign put before a text would be read back as part of it. Whoever opens a table in a spreadsheet
  * imports it with all columns as text. A text that is empty and one that was not written down are the same in a table.
  *
+ * <h2>What is kept beside records</h2>
+ *
+ * <p>Bytes that a record names, such as the samples of a trace, lie in the folder {@code kept}, each in a file called by its
+ * SHA-256; {@code season.json} lists them with their sizes under {@code kept}. They are only looked for by the name a
+ * record gives, links are not followed, and a file that is not what its name says is not taken. A record whose bytes are
+ * missing is taken all the same; reading the folder again once the file is there brings it along.
+ *
  * <h2>By hand</h2>
  *
  * <p>A folder without {@code season.json} is taken for one made by hand: {@code id} and every column that may be empty

@@ -141,6 +141,7 @@ final class Places {
     private static void lead(BeforeWeGoPlace first, RunSheetPlace runSheet, Sheets sheets, ShellContext shell) {
         sheets.showIn(first::stepAside, first::dismiss);
         first.onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
+        first.onTrends(engine -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofTrends(engine)));
         first.onWrite(sheets::open);
         first.onBegun(sheets::begun);
         first.onLooked(sheets::looked);

@@ -140,7 +140,7 @@ public final class Desk {
      * @param next the entries as they are to stand
      */
     public Outcome<Written> write(String why, List<? extends Entry<?>> next) {
-        return writeFrom(who, why, next);
+        return write(why, next, List.of());
     }
 
     /**
@@ -149,12 +149,12 @@ public final class Desk {
      * @param kept to be kept beside them
      */
     public Outcome<Written> write(String why, List<? extends Entry<?>> next, List<Kept> kept) {
-        return remembered(why, toLogbook(new Change(who, why, next, kept)));
+        return writeFrom(who, why, next, kept);
     }
 
     /** The same for entries that nobody typed here: the history names where they are from in place of who writes. */
-    Outcome<Written> writeFrom(String from, String why, List<? extends Entry<?>> next) {
-        return remembered(why, toLogbook(new Change(from, why, next)));
+    Outcome<Written> writeFrom(String from, String why, List<? extends Entry<?>> next, List<Kept> kept) {
+        return remembered(why, toLogbook(new Change(from, why, next, kept)));
     }
 
     private Outcome<Written> remembered(String why, Outcome<Written> written) {

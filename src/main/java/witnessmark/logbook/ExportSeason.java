@@ -14,9 +14,9 @@ public final class ExportSeason {
 
     /**
      * @param folder new or empty
-     * @return how many rows were written
+     * @return how many rows were written; worked-except when something kept beside them could not be read
      */
     public Outcome<Integer> export(Desk desk, Path folder) {
-        return folders.write(desk.logbook().facts(), folder);
+        return folders.write(desk.logbook().facts(), desk.logbook()::kept, folder);
     }
 }

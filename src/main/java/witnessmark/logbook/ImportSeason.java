@@ -16,6 +16,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.ledger.AsOf;
+import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.RowsRead;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Written;
@@ -49,13 +50,20 @@ public final class ImportSeason {
      * What a choice comes to.
      *
      * @param entries what would be written
+     * @param kept the bytes that go with them, and those that entries of the logbook name and it had not got
      * @param problems what stops or is queried, each with its place
      * @param leftOut rows of the folder that cannot be taken
      */
-    public record Plan(List<Entry<?>> entries, List<Problem> problems, int leftOut) {
+    public record Plan(List<Entry<?>> entries, List<Kept> kept, List<Problem> problems, int leftOut) {
         public Plan {
             entries = List.copyOf(entries);
+            kept = List.copyOf(kept);
             problems = List.copyOf(problems);
+        }
+
+        /** Whether there is anything to write. */
+        public boolean any() {
+            return !entries.isEmpty() || !kept.isEmpty();
         }
 
         /** Whether a row was left out. */
@@ -105,11 +113,18 @@ public final class ImportSeason {
         Rows rows = new Rows();
         Outcome<List<Entry<?>>> read = folders.read(folder, known, rows);
         return read.didWork()
-                ? Outcome.worked(reading(known, read.orThrow(), read.problems(), rows, today))
+                ? Outcome.worked(reading(
+                        known,
+                        read.orThrow(),
+                        read.problems(),
+                        rows,
+                        today,
+                        BesideRows.of(folders, folder, desk.logbook(), read.orThrow())))
                 : Outcome.didNot(read.problems());
     }
 
-    private static Reading reading(Facts known, List<Entry<?>> read, List<Problem> found, Rows rows, LocalDate today) {
+    private static Reading reading(
+            Facts known, List<Entry<?>> read, List<Problem> found, Rows rows, LocalDate today, BesideRows beside) {
         GoodRows good = new GoodRows(known, rows.places, new AsOf(today, Desk.zoneOf(known.with(read))));
         Differences differences = new Differences(known, known.with(read), rows.places);
         List<Entry<?>> fresh = new ArrayList<>();
@@ -125,7 +140,8 @@ public final class ImportSeason {
         List<Entry<?>> kept = good.of(good.freelyNamed(fresh, problems), problems);
         differing.forEach(entry -> problems.addAll(differences.of(entry)));
         int out = rows.met - rows.same - differing.size() - kept.size();
-        Plan keeping = new Plan(kept, told(problems, unread), out);
+        problems.addAll(beside.problems(kept));
+        Plan keeping = new Plan(kept, beside.with(kept), told(problems, unread), out);
 
         List<Problem> all = new ArrayList<>(found);
         Set<Place> refused = new HashSet<>();
@@ -133,7 +149,8 @@ public final class ImportSeason {
         List<Entry<?>> wanted = new ArrayList<>(read);
         wanted.removeIf(entry -> refused.contains(rows.places.get(entry.id().value())));
         List<Entry<?>> taken = good.of(wanted, all);
-        Plan taking = new Plan(taken, told(all, unread), rows.met - rows.same - taken.size());
+        all.addAll(beside.problems(taken));
+        Plan taking = new Plan(taken, beside.with(taken), told(all, unread), rows.met - rows.same - taken.size());
         return new Reading(keeping, taking, rows.same, differing.size(), unread);
     }
 
@@ -190,6 +207,6 @@ public final class ImportSeason {
 
     /** The same without a backup, where all came out of folders. */
     Outcome<Written> writeUnkept(Plan plan, String from, String why) {
-        return desk.writeFrom(from, why, plan.entries());
+        return desk.writeFrom(from, why, plan.entries(), plan.kept());
     }
 }

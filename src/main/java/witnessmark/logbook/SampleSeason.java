@@ -163,7 +163,12 @@ public final class SampleSeason {
         return files.create(file).then(book -> {
             Outcome<List<Entry<?>>> read = folders.read(story.folder(), book.facts());
             Outcome<Written> written = read instanceof Outcome.Worked<List<Entry<?>>> all
-                    ? book.write(new Change(WRITER, "read from the sample's season folder", all.value()))
+                    ? book.write(new Change(
+                            WRITER,
+                            "read from the sample's season folder",
+                            all.value(),
+                            BesideRows.of(folders, story.folder(), book, all.value())
+                                    .with(all.value())))
                     : Outcome.didNot(read.problems());
             if (!written.didWork()) {
                 book.close();

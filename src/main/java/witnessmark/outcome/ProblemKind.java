@@ -281,6 +281,10 @@ public enum ProblemKind {
     REFERENCE_UNKNOWN(3, true),
     /** how many rows, file: they name what is left out of that file, and nothing else is wrong with them. */
     ROWS_WAIT(2, true),
+    /** how many rows of the file come without the bytes kept beside them: those are not in the folder. */
+    KEPT_MISSING(1, false),
+    /** The file is not what its name says, or more than one reading takes. */
+    KEPT_NOT_AS_NAMED(0, false),
     /** id or name. */
     DUPLICATE(1, true),
     /** rows found, rows stated: the file ends before all that was written to it. */

@@ -1,9 +1,14 @@
 package witnessmark.store;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -32,16 +37,40 @@ final class KeptPieces {
 
     private KeptPieces() {}
 
-    /** Writes them within the transaction of the caller, unless they are there. */
-    static void put(Database database, Kept kept) throws SQLException {
+    /**
+     * Writes them within the transaction of the caller, piece by piece, unless they are there.
+     *
+     * @throws Changed if they are not what they were said to be; the caller rolls back
+     * @throws IOException if they cannot be read from where they lie
+     */
+    static void put(Database database, Kept kept) throws SQLException, IOException, Changed {
         if (database.number("kept_piece/has", kept.sha256()) == 1) {
             return;
         }
-        int number = 0;
-        for (int from = 0; from < kept.size(); from += PIECE) {
-            byte[] piece = kept.piece(from, Math.min(PIECE, kept.size() - from));
-            database.run("kept_piece/insert", kept.sha256(), number, piece);
-            number++;
+        MessageDigest digest = sha256();
+        try (InputStream in = kept.open()) {
+            int left = Kept.MOST;
+            int number = 0;
+            for (byte[] piece = in.readNBytes(PIECE); piece.length > 0; piece = in.readNBytes(PIECE)) {
+                left -= piece.length;
+                if (left < 0) {
+                    break;
+                }
+                digest.update(piece);
+                database.run("kept_piece/insert", kept.sha256(), number, piece);
+                number++;
+            }
+        }
+        if (!HexFormat.of().formatHex(digest.digest()).equals(kept.sha256())) {
+            throw new Changed(kept.sha256());
+        }
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
         }
     }
 
@@ -77,6 +106,15 @@ final class KeptPieces {
         } catch (Changed e) {
             LOG.warn("in {}: {}", path, e.getMessage());
             return Outcome.didNot(Problem.of(ProblemKind.SAMPLES_CHANGED, path));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(path, e));
+        }
+    }
+
+    /** The names of everything that is kept, from a connection of its own. */
+    static Outcome<List<String>> readNames(Database.Work<Database> open, Path path) {
+        try (Database reader = open.run()) {
+            return Outcome.worked(names(reader));
         } catch (SQLException e) {
             return Outcome.didNot(Faults.reading(path, e));
         }

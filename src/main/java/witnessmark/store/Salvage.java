@@ -9,7 +9,6 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
-import witnessmark.domain.Trace;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Kept;
@@ -101,7 +100,7 @@ final class Salvage {
 
     private static List<Kept> keptWith(List<Entry<?>> entries, Wreck wreck) {
         return entries.stream()
-                .map(entry -> entry.fact() instanceof Trace trace ? trace.kept() : null)
+                .map(entry -> entry.fact().kept())
                 .filter(Objects::nonNull)
                 .distinct()
                 .map(wreck.kept()::get)

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -117,11 +118,12 @@ final class SqliteLogbook implements Logbook {
         try {
             Database open = opened();
             readAgainIfForeign(open);
-            Writer into = opened(writer);
+            Writer into = Objects.requireNonNull(writer, "a logbook open to write has a writer");
             Writer.Done done = open.transaction(() -> into.write(open, facts, id, change));
             if (!key.stillAt(path)) {
                 return movedAway(change);
             }
+            writtenSinceBackup |= !change.kept().isEmpty(); // as well as what publishing finds changed
             return Outcome.worked(publish(id, done));
         } catch (Writer.Refused e) {
             LOG.debug("a change is refused", e);
@@ -149,6 +151,11 @@ final class SqliteLogbook implements Logbook {
     @Override
     public Outcome<Optional<Kept>> kept(String sha256) {
         return KeptPieces.read(this::reader, path, sha256);
+    }
+
+    @Override
+    public Outcome<List<String>> keptNames() {
+        return KeptPieces.readNames(this::reader, path);
     }
 
     @Override
@@ -379,13 +386,6 @@ final class SqliteLogbook implements Logbook {
         return open;
     }
 
-    private static Writer opened(@Nullable Writer writer) {
-        if (writer == null) {
-            throw new IllegalStateException("a logbook open to write has a writer");
-        }
-        return writer;
-    }
-
     /** Brings the log into the file first, so that later the file's time tells whether the backup is newer. */
     private synchronized void settle() {
         if (readOnly == null) {
@@ -406,10 +406,9 @@ final class SqliteLogbook implements Logbook {
     private synchronized Outcome<Path> rescue() {
         Problem moved = Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder());
         Database open = database;
-        if (open == null) {
-            return Outcome.didNot(moved);
-        }
-        return new Outcome.WorkedExcept<>(path, List.of(moved)).then(lost -> backups.make(lost, open));
+        return open == null
+                ? Outcome.didNot(moved)
+                : new Outcome.WorkedExcept<>(path, List.of(moved)).then(lost -> backups.make(lost, open));
     }
 
     private synchronized void notBackedUp() {

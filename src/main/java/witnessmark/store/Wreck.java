@@ -19,7 +19,6 @@ import org.slf4j.LoggerFactory;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Standing;
-import witnessmark.domain.Trace;
 import witnessmark.domain.history.Amendment;
 import witnessmark.domain.history.Fold;
 import witnessmark.domain.image.EntryImage;
@@ -94,7 +93,7 @@ record Wreck(
             Map<String, Kept> whole = new HashMap<>();
             long size = 0;
             for (Entry<?> entry : entries) {
-                String name = entry.fact() instanceof Trace trace ? trace.kept() : null;
+                String name = entry.fact().kept();
                 try {
                     Optional<Kept> found =
                             name == null || size > MOST_KEPT ? Optional.empty() : KeptPieces.of(database, name);

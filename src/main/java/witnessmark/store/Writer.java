@@ -1,5 +1,6 @@
 package witnessmark.store;
 
+import java.io.IOException;
 import java.sql.SQLException;
 import java.sql.Savepoint;
 import java.util.ArrayList;
@@ -95,7 +96,7 @@ final class Writer {
      */
     Done write(Database database, Facts facts, UUID id, Change change) throws SQLException {
         for (Kept kept : change.kept()) {
-            KeptPieces.put(database, kept);
+            keep(database, kept);
         }
         Savepoint before = database.savepoint();
         Work quick = new Work(database, facts, id, change, chainEnd(database), true);
@@ -106,6 +107,17 @@ final class Writer {
         Work patient = new Work(database, facts, id, change, chainEnd(database), false);
         patient.inAnyOrder();
         return new Done(patient.made, List.copyOf(patient.written.values()));
+    }
+
+    private static void keep(Database database, Kept kept) throws SQLException {
+        try {
+            KeptPieces.put(database, kept);
+        } catch (IOException | KeptPieces.Changed e) {
+            throw new Refused(List.of(Problem.of(
+                    ProblemKind.CANNOT_READ_FILE,
+                    kept.sha256(),
+                    e instanceof IOException ? String.valueOf(e.getMessage()) : "it was changed while it was read")));
+        }
     }
 
     private ChainEnd chainEnd(Database database) throws SQLException {

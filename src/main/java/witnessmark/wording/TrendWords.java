@@ -30,6 +30,9 @@ public final class TrendWords {
     /** So many readings are told one by one; what came before is left to the chart. */
     private static final int TOLD = 7;
 
+    /** And so many where there is a short line only. */
+    private static final int BRIEFLY = 4;
+
     private final Texts texts;
     private final Measures measures;
     private final Amounts amounts;
@@ -83,7 +86,11 @@ public final class TrendWords {
 
     /** {@code 3 → 7 → 6 → 8 %}: the last few in their order. */
     public String figures(KindTrends of, List<Read> reads) {
-        int from = Math.max(0, reads.size() - TOLD);
+        return figures(of, reads, TOLD);
+    }
+
+    private String figures(KindTrends of, List<Read> reads, int most) {
+        int from = Math.max(0, reads.size() - most);
         String row = "";
         for (Read read : reads.subList(from, reads.size())) {
             boolean last = read == reads.get(reads.size() - 1);
@@ -190,6 +197,44 @@ public final class TrendWords {
         boolean goes = place.trend() == Trend.RISING || place.trend() == Trend.FALLING;
         return records.label(
                 goes ? texts.get("trends.going", goes(of, place), figures(of, place.counted())) : finding(of, place));
+    }
+
+    /** What was read on what, at the head of a report: "K06, leak-down"; of a part in it, its mark too. */
+    public String where(String engine, KindTrends of) {
+        String kind = records.word(of.kind());
+        return of.part() == null
+                ? texts.get("trends.where", engine, kind)
+                : texts.get("trends.where.part", engine, on(of), kind);
+    }
+
+    /** What was read there last, with what the others read, in a line. */
+    public String brief(KindTrends of, PlaceTrend place) {
+        String figures = figures(of, place.counted(), BRIEFLY);
+        Neighbours beside = place.neighbours();
+        return beside == null ? figures : texts.get("trends.brief", figures, figure(of, beside.middle()));
+    }
+
+    /** When it meets a limit, in a line; where none is ahead, on how many readings that rests. */
+    public String briefAhead(KindTrends of, PlaceTrend place) {
+        LimitAhead next = place.next();
+        Double likely = next == null ? null : next.likely();
+        Double soonest = next == null ? null : next.soonest();
+        return next == null || likely == null || soonest == null || likely <= 0
+                ? since(place)
+                : texts.get("trends.ahead.brief", figure(of, next.figure()), hours(likely), hours(soonest));
+    }
+
+    /** What it rests on beside the readings themselves, and when a limit will be met. */
+    public String rests(KindTrends of, PlaceTrend place) {
+        List<String> rests = new ArrayList<>();
+        Neighbours beside = place.neighbours();
+        if (beside != null) {
+            rests.add(texts.get("trends.beside", beside.others(), figure(of, beside.middle())));
+        }
+        rests.add(since(place));
+        String basis = sentence(records.label(measures.row(rests)));
+        LimitAhead next = place.next();
+        return next == null ? basis : texts.get("trends.two", basis, sentence(ahead(of, next)));
     }
 
     /** What was graded at one place. */

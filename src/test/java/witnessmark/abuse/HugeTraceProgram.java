@@ -1,5 +1,7 @@
 package witnessmark.abuse;
 
+import java.io.FileInputStream;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -21,30 +23,39 @@ public final class HugeTraceProgram {
 
     private HugeTraceProgram() {}
 
-    public static void main(String[] args) {
+    /** @param args how many bytes; and a pipe they come through, or nothing where they are made here */
+    public static void main(String[] args) throws IOException {
         long size = Long.parseLong(args[0]);
         TraceForm form =
                 ReduceTrace.recognised(() -> new Made(size), null).orThrow().form();
         Reducer reducer = new Reducer(TraceSettings.usual());
         SampleSink sink = SampleSink.both(
                 reducer, SampleSink.both(new KeptWriter(OutputStream.nullOutputStream()), new SampleDigest()));
-        Made made = new Made(size);
-        TraceReader.read(made, form, sink, Watch.none()).orThrow();
+        long row;
+        if (args.length > 1) {
+            try (InputStream pipe = new FileInputStream(args[1])) {
+                row = TraceReader.read(pipe, form, sink, Watch.none()).orThrow().rows();
+            }
+        } else {
+            Made made = new Made(size);
+            TraceReader.read(made, form, sink, Watch.none()).orThrow();
+            row = made.row;
+        }
         Reduction found = reducer.parts().get(0);
         boolean stopped = !ReduceTrace.of(
                         () -> new Made(size), TraceAnswers.none(), TraceSettings.usual(), bytes -> bytes < 5_000_000)
                 .didWork();
-        System.out.println("rows " + made.row + " read " + found.rows() + " running "
+        System.out.println("rows " + row + " read " + found.rows() + " running "
                 + (found.speed() == null ? -1 : found.speed().running()) + " stopped " + stopped);
     }
 
     /** Rows of 50 a second, for as many bytes as are wanted. */
-    private static final class Made extends InputStream {
+    static final class Made extends InputStream {
         private final long size;
         private byte[] line = HEADING.getBytes(StandardCharsets.US_ASCII);
         private int at;
         private long handed;
-        private long row;
+        long row;
 
         Made(long size) {
             this.size = size;

@@ -228,9 +228,9 @@ class CommandsTest {
         assertThat(shell.run("import", other, out.toString()).err()).isEmpty();
         Path again = shell.path("again");
         assertThat(shell.run("export", other, again.toString()).code()).isZero();
-        try (Stream<Path> tables = Files.list(out)) {
-            for (Path table : tables.toList()) {
-                assertThat(again.resolve(table.getFileName())).hasSameBinaryContentAs(table);
+        try (Stream<Path> tables = Files.walk(out)) {
+            for (Path table : tables.filter(Files::isRegularFile).toList()) {
+                assertThat(again.resolve(out.relativize(table))).hasSameBinaryContentAs(table);
             }
         }
     }

@@ -32,12 +32,12 @@ class TraceTest {
 
     @Test
     void a_mechanical_over_rev_is_told_with_its_place() throws IOException {
-        Shell.Ran ran = shell.run("trace", file("race1.csv", LoggerFiles.mechanicalOverRev()), "--rpm-limit", "8600");
+        Shell.Ran ran = shell.run("trace", file("race1.csv", LoggerFiles.mechanicalOverRev()), "--rpm-limit", "8500");
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
                 .contains("1 over-rev", "These are proposals")
-                .containsPattern("  at 13:40.0 9.340.rpm for 0.42 s, gear 3, throttle shut: mechanical");
+                .containsPattern("  at 18:47.4 9.340.rpm for 0.42 s, gear 2, throttle shut: mechanical");
     }
 
     @Test
@@ -51,7 +51,7 @@ class TraceTest {
         assertThat(answer.get("version").asInt()).isEqualTo(1);
         assertThat(answer.get("worked").asBoolean()).isTrue();
         JsonNode part = answer.get("parts").get(0);
-        assertThat(part.get("running").asLong()).isEqualTo(1_451_950);
+        assertThat(part.get("running").asLong()).isEqualTo(1_452_000);
         assertThat(part.get("oilPressureDipCount").asInt()).isZero();
         assertThat(answer.get("defects").get("sensor drop").asInt()).isEqualTo(2);
     }

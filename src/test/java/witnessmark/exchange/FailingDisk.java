@@ -31,6 +31,12 @@ final class FailingDisk implements Disk {
     }
 
     @Override
+    public void folder(Path folder) throws IOException {
+        call();
+        disk.folder(folder);
+    }
+
+    @Override
     public OutputStream create(Path file) throws IOException {
         call();
         return new FilterOutputStream(disk.create(file)) {

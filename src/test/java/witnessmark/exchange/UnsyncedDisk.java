@@ -14,6 +14,11 @@ class UnsyncedDisk implements Disk {
     }
 
     @Override
+    public void folder(Path folder) throws IOException {
+        disk.folder(folder);
+    }
+
+    @Override
     public OutputStream create(Path file) throws IOException {
         return disk.create(file);
     }

@@ -13,12 +13,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.JsonStories;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.SampleSeason;
+import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.Story;
+import witnessmark.outcome.Outcome;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
 import witnessmark.store.TimeOrderedIds;
@@ -116,6 +120,12 @@ public final class SampleBooks {
 
     public static TimeOrderedIds ids() {
         return new TimeOrderedIds();
+    }
+
+    /** The bytes kept beside the records of a part of the sample. */
+    public static SeasonFolders.Bytes kept(Path folder) {
+        return sha256 -> Outcome.worked(new CsvSeasonFolders()
+                .beside(folder, Set.of(sha256)).whole().stream().findFirst());
     }
 
     /** The rows of an expected table, heading left out. */

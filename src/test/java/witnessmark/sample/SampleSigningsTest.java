@@ -95,7 +95,10 @@ class SampleSigningsTest {
                         .filter(entry -> !(entry.fact() instanceof SignedCheck))
                         .toList();
         new CsvSeasonFolders()
-                .write(Facts.none().with(others).with(checks), place.resolve("signed"))
+                .write(
+                        Facts.none().with(others).with(checks),
+                        SampleBooks.kept(SampleBooks.FOLDER),
+                        place.resolve("signed"))
                 .orThrow();
         for (String file : FILES) {
             Files.copy(

@@ -8,6 +8,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.stream.Stream;
 import witnessmark.domain.Facts;
+import witnessmark.domain.LoggerForm;
+import witnessmark.domain.Trace;
+import witnessmark.domain.TraceMark;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
@@ -33,6 +36,17 @@ public final class SampleViews {
                                 .read(SampleBooks.FOLDER, Facts.none())
                                 .orThrow()),
                 OPENING);
+    }
+
+    /** What the sample has on the evening it opens, as if nobody had brought in a trace. */
+    public static Facts untraced() {
+        return Facts.none()
+                .with(new CsvSeasonFolders()
+                        .read(SampleBooks.FOLDER, Facts.none()).orThrow().stream()
+                                .filter(entry -> !(entry.fact() instanceof Trace
+                                        || entry.fact() instanceof TraceMark
+                                        || entry.fact() instanceof LoggerForm))
+                                .toList());
     }
 
     /** Told to its end. */

@@ -3,6 +3,8 @@ package witnessmark.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.sql.Connection;
@@ -22,6 +24,8 @@ import witnessmark.domain.Standing;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
 import witnessmark.outcome.ProblemKind;
 
 /** Bytes kept beside the entries that name them. */
@@ -63,6 +67,47 @@ class KeptPiecesTest {
                             .didWork())
                     .isFalse();
             assertThat(logbook.kept(kept.sha256()).orThrow()).isEqualTo(Optional.empty());
+        }
+    }
+
+    /** A file of a season folder may be changed, cut or taken away between being looked at and being written. */
+    @ParameterizedTest
+    @ValueSource(strings = {"other", "shorter", "gone"})
+    void what_lies_elsewhere_goes_in_only_if_it_still_is_what_it_was_said_to_be(String meanwhile) {
+        byte[] bytes = bytes(KeptPieces.PIECE + 77, 9);
+        Kept said = Kept.at(Kept.of(bytes).sha256(), bytes.length, () -> switch (meanwhile) {
+            case "other" -> new ByteArrayInputStream(bytes(bytes.length, 10));
+            case "shorter" -> new ByteArrayInputStream(bytes, 0, KeptPieces.PIECE);
+            default -> throw new NoSuchFileException("kept");
+        });
+        try (Logbook logbook = new TestLogbooks(folder).create()) {
+            Outcome<Written> written = logbook.write(new Change("Ada", "kept", List.of(person("Ada")), List.of(said)));
+            assertThat(written.problems())
+                    .extracting(problem -> problem.kind())
+                    .containsExactly(ProblemKind.CANNOT_READ_FILE);
+            assertThat(logbook.facts().of(Person.class).size()).isZero();
+            assertThat(logbook.kept(said.sha256()).orThrow()).isEqualTo(Optional.empty());
+            assertThat(logbook.keptNames().orThrow()).isEmpty();
+            assertThat(logbook.verify()).isEmpty();
+
+            logbook.write(new Change("Ada", "again", List.of(person("Ada")), List.of(Kept.of(bytes))))
+                    .orThrow();
+            assertThat(logbook.keptNames().orThrow()).containsExactly(said.sha256());
+        }
+    }
+
+    @Test
+    void bytes_that_were_missing_go_in_without_an_entry() {
+        Kept kept = Kept.of(bytes(500, 2));
+        TestLogbooks logbooks = new TestLogbooks(folder);
+        try (Logbook logbook = logbooks.create()) {
+            Written written = logbook.write(new Change("Ada", "kept", List.of(), List.of(kept)))
+                    .orThrow();
+            assertThat(written.amendments()).isEmpty();
+        }
+        try (Logbook logbook = logbooks.open()) {
+            assertThat(logbook.keptNames().orThrow()).containsExactly(kept.sha256());
+            assertThat(logbook.verify()).isEmpty();
         }
     }
 

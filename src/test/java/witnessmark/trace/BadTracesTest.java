@@ -33,7 +33,7 @@ class BadTracesTest {
     private static final Story STORY = Story.of(2, 20, 60);
 
     private static String with(java.util.function.BiConsumer<Integer, List<String>> change) {
-        return LoggerFiles.changed(STORY, change);
+        return STORY.changed(change);
     }
 
     private static ProblemKind refused(byte[] bytes) {
@@ -96,7 +96,7 @@ class BadTracesTest {
     void over_a_long_hole_nothing_is_counted() {
         List<List<String>> rows = STORY.rows();
         rows.subList(400, 520).clear();
-        Reads.Read read = Reads.of(LoggerFiles.joined(STORY, rows));
+        Reads.Read read = Reads.of(STORY.joined(rows));
         assertThat(read.defects().of(DefectKind.GAP)).singleElement().satisfies(gap -> {
             assertThat(gap.from()).isEqualTo(19_950_000);
             assertThat(gap.until()).isEqualTo(26_000_000);
@@ -222,7 +222,7 @@ class BadTracesTest {
     @ParameterizedTest
     @CsvSource({"psi,Oil Press,14.503773773,5,psi", "degrees F,Water Temp,1,7,°F", "tens,Engine Speed,0.1,1,10 rpm"})
     void figures_of_another_unit_are_asked_about(String what, String heading, double times, int column, String unit) {
-        String text = LoggerFiles.changed(STORY, (i, row) -> {
+        String text = STORY.changed((i, row) -> {
                     double value = Double.parseDouble(row.get(column));
                     double other = what.equals("degrees F") ? value * 1.8 + 32 : value * times;
                     row.set(column, Dialect.plain(other, 3));

@@ -3,6 +3,7 @@ package witnessmark.trace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.BiConsumer;
 import witnessmark.domain.ChannelKind;
 
 /** What a car did, sample by sample, with figures of so many decimals as a logger writes. Invented. */
@@ -110,5 +111,22 @@ public final class Story {
             rows.add(row);
         }
         return rows;
+    }
+
+    /** A plain file of rows in place of its own. */
+    String joined(List<List<String>> rows) {
+        String csv = csv();
+        StringBuilder text = new StringBuilder(csv.substring(0, csv.indexOf('\n') + 1));
+        rows.forEach(row -> text.append(String.join(",", row)).append('\n'));
+        return text.toString();
+    }
+
+    /** A plain file of it after something was done to each row. */
+    String changed(BiConsumer<Integer, List<String>> change) {
+        List<List<String>> rows = rows();
+        for (int i = 0; i < rows.size(); i++) {
+            change.accept(i, rows.get(i));
+        }
+        return joined(rows);
     }
 }

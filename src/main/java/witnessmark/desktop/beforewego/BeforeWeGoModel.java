@@ -82,6 +82,7 @@ public final class BeforeWeGoModel {
                         standing.next() == null ? null : standing.next().event().name()),
                 open.out(standing.open()),
                 open.incidents(standing.open()),
+                open.readings(standing.open()),
                 open.refunds(
                         standing.open(),
                         standing.next() == null ? null : standing.next().event()),

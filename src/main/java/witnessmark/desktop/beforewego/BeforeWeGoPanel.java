@@ -39,6 +39,7 @@ final class BeforeWeGoPanel extends JPanel {
     private final OutSheet unlogged;
     private final OutSheet incomplete;
     private final OutSheet incidents;
+    private final OutSheet readings;
     private final OutSheet refunds;
     private final OutSheet borrowed;
     private final OutSheet others;
@@ -53,6 +54,7 @@ final class BeforeWeGoPanel extends JPanel {
             Consumer<OutLine> run,
             Consumer<OutLine> engine,
             Consumer<OutLine> incident,
+            Consumer<OutLine> trends,
             Consumer<OutLine> open,
             Consumer<Prefilled> sheet,
             Consumer<NextRunLines.Tick> tick,
@@ -79,6 +81,7 @@ final class BeforeWeGoPanel extends JPanel {
         unlogged = new OutSheet(texts, "beforewego.unlogged", null, toSheet, null);
         incomplete = new OutSheet(texts, "beforewego.incomplete", null, toSheet, null);
         incidents = new OutSheet(texts, "beforewego.incidents", null, opening.incident(), null);
+        readings = new OutSheet(texts, "beforewego.readings", null, opening.trends(), null);
         refunds = new OutSheet(texts, "beforewego.refunds", null, opening.open(), null);
         borrowed = new OutSheet(texts, "beforewego.borrowed", null, toSheet, null);
         begun = new OutSheet(texts, "beforewego.begun", null, line -> goOn(opening, line), null);
@@ -116,6 +119,7 @@ final class BeforeWeGoPanel extends JPanel {
             unlogged.show(lines.unlogged());
             incomplete.show(lines.incomplete());
             incidents.show(lines.incidents());
+            readings.show(lines.readings());
             refunds.show(lines.refunds());
             borrowed.show(lines.borrowed());
             others.show(lines.others());
@@ -181,6 +185,7 @@ final class BeforeWeGoPanel extends JPanel {
                         begun.component(),
                         unlogged.component(),
                         lastOut.component(),
+                        readings.component(),
                         incidents.component(),
                         jobs.component(),
                         refunds.component(),

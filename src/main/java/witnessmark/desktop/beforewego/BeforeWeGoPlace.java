@@ -50,6 +50,7 @@ public final class BeforeWeGoPlace implements Place {
     private final JButton again;
     private final List<Consumer<String>> onDay = new ArrayList<>();
     private Consumer<String> openEntry = record -> {};
+    private Consumer<String> openTrends = record -> {};
     private Consumer<Prefilled> write = sheet -> {};
     private Consumer<String> planJob = run -> {};
     private Supplier<List<OutLine>> begun = List::of;
@@ -91,6 +92,7 @@ public final class BeforeWeGoPlace implements Place {
                         line -> desk.go(PlaceId.RUN_SHEET, line.record()),
                         line -> desk.go(PlaceId.ENGINES, line.record()),
                         line -> desk.go(PlaceId.INCIDENTS, line.record()),
+                        line -> openTrends.accept(line.record()),
                         line -> openEntry.accept(line.record()),
                         prefilled -> write.accept(prefilled),
                         this::tick,
@@ -169,6 +171,11 @@ public final class BeforeWeGoPlace implements Place {
     /** Says what shows an entry by the text of its identity: a job, what is with others, a batch, a part. */
     public void onOpen(Consumer<String> open) {
         this.openEntry = open;
+    }
+
+    /** Says what shows where the readings of an engine are going: told the engine's identity as text. */
+    public void onTrends(Consumer<String> trends) {
+        this.openTrends = trends;
     }
 
     /** Says what opens a sheet that is about something chosen here. */

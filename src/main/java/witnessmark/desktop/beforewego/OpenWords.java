@@ -23,6 +23,7 @@ import witnessmark.wording.OutWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.RefundWords;
 import witnessmark.wording.Texts;
+import witnessmark.wording.TrendWords;
 
 /** What is still open, in words: each a title and two lines. */
 final class OpenWords {
@@ -38,6 +39,7 @@ final class OpenWords {
     private final RecordWords records;
     private final RefundWords refunds;
     private final IncidentWords incidents;
+    private final TrendWords trends;
 
     OpenWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -46,6 +48,7 @@ final class OpenWords {
         this.records = new RecordWords(texts);
         this.refunds = new RefundWords(texts, measures);
         this.incidents = new IncidentWords(texts, measures);
+        this.trends = new TrendWords(texts, measures);
     }
 
     /**
@@ -182,6 +185,20 @@ final class OpenWords {
     /** Incidents of what goes that are not closed. */
     List<OutLine> incidents(StillOpen open) {
         return open.incidents().stream().map(this::incident).toList();
+    }
+
+    /** Readings that get worse before any limit is passed; each leads to the engine's trends. */
+    List<OutLine> readings(StillOpen open) {
+        return open.readings().stream()
+                .map(each -> new OutLine(
+                        texts.get(
+                                "beforewego.comma",
+                                trends.where(each.engine().fact().number(), each.kind()),
+                                trends.place(each.kind().kind(), each.place().place())),
+                        trends.brief(each.kind(), each.place()),
+                        trends.briefAhead(each.kind(), each.place()),
+                        each.engine().id().text()))
+                .toList();
     }
 
     private OutLine incident(StillOpen.OpenIncident open) {

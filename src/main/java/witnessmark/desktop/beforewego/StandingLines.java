@@ -26,6 +26,7 @@ import witnessmark.logbook.standing.FirstSteps;
  * @param jobs work planned and not done
  * @param out what is with others
  * @param incidents incidents of what goes that are not closed
+ * @param readings readings to be looked at before any limit is passed
  * @param refunds what can be asked back
  * @param borrowed what is to go back
  * @param others what the shelf lacks, and makers' notices
@@ -52,6 +53,7 @@ public record StandingLines(
         List<OutLine> jobs,
         List<OutLine> out,
         List<OutLine> incidents,
+        List<OutLine> readings,
         List<OutLine> refunds,
         List<OutLine> borrowed,
         List<OutLine> others,
@@ -70,6 +72,7 @@ public record StandingLines(
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
         incidents = List.copyOf(incidents);
+        readings = List.copyOf(readings);
         refunds = List.copyOf(refunds);
         borrowed = List.copyOf(borrowed);
         others = List.copyOf(others);

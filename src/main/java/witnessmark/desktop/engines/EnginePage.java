@@ -4,6 +4,7 @@ package witnessmark.desktop.engines;
 public final class EnginePage {
     private static final String PAGE = "page of ";
     private static final String DYNO = "dyno sheet ";
+    private static final String TRENDS = "trends of ";
 
     private EnginePage() {}
 
@@ -25,6 +26,24 @@ public final class EnginePage {
         return DYNO + sheet;
     }
 
+    /**
+     * Where the readings of an engine are going.
+     *
+     * @param engine the text form of its identity
+     */
+    public static String ofTrends(String engine) {
+        return TRENDS + engine;
+    }
+
+    /** Whether it is one of these, and no bare identity. */
+    static boolean isPage(String record) {
+        return isPart(record) || isDynoSheet(record) || isTrends(record);
+    }
+
+    static boolean isTrends(String record) {
+        return record.startsWith(TRENDS);
+    }
+
     static boolean isPart(String record) {
         return record.startsWith(PAGE);
     }
@@ -35,6 +54,7 @@ public final class EnginePage {
 
     /** The identity a page is of. */
     static String identity(String record) {
-        return record.substring((isPart(record) ? PAGE : DYNO).length());
+        String head = isPart(record) ? PAGE : isDynoSheet(record) ? DYNO : TRENDS;
+        return record.substring(head.length());
     }
 }

@@ -1,6 +1,5 @@
 package witnessmark.desktop.engines;
 
-import java.awt.Rectangle;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -206,7 +205,7 @@ public final class EnginesPlace implements Place {
      */
     @Override
     public void open(String record) {
-        if (!EnginePage.isPart(record) && !EnginePage.isDynoSheet(record) && isBuild(Id.parse(record))) {
+        if (!EnginePage.isPage(record) && isBuild(Id.parse(record))) {
             build.accept(Id.parse(record));
             return;
         }
@@ -253,6 +252,8 @@ public final class EnginesPlace implements Place {
         } else if (record != null && EnginePage.isDynoSheet(record)) {
             EngineInHand.ofDynoSheet(desk.get().view(), EnginePage.identity(record))
                     .ifPresentOrElse(this::chooseAnew, () -> wanted = null);
+        } else if (record != null && EnginePage.isTrends(record)) {
+            chooseAnew(EnginePage.identity(record));
         } else if (record != null && lists.choose(record)) {
             wanted = null;
             leavePart();
@@ -338,6 +339,9 @@ public final class EnginesPlace implements Place {
                 wanted = null;
                 reveal(sheet.dyno());
             }
+        } else if (record != null && record.equals(EnginePage.ofTrends(shown))) {
+            wanted = null;
+            revealTrends();
         } else if (record != null && sheet.build().choosePart(record)) {
             wanted = null;
             reveal(sheet.build());
@@ -410,9 +414,12 @@ public final class EnginesPlace implements Place {
 
     private void showTrends() {
         window.go(PlaceId.ENGINES);
+        revealTrends();
+    }
+
+    private void revealTrends() {
         reveal(sheet.trends());
-        sheet.trends().scrollRectToVisible(new Rectangle(sheet.trends().getSize()));
-        sheet.trends().first().requestFocusInWindow();
+        sheet.trends().takeFocus();
     }
 
     ListSheets lists() {

@@ -67,6 +67,13 @@ final class ReportModel {
         return texts.get(key, plan.entries().size(), measures.all(kinds));
     }
 
+    /** The curves that come along. */
+    Optional<String> samples(ImportSeason.Plan plan) {
+        return plan.kept().isEmpty()
+                ? Optional.empty()
+                : Optional.of(texts.get("beforewego.import.samples", plan.kept().size()));
+    }
+
     /** What the problems mean for the reading. */
     String verdict(ImportSeason.Reading reading, ImportSeason.Plan plan) {
         long stops = plan.problems().stream().filter(Problem::stops).count();

@@ -10,6 +10,7 @@ import javax.swing.JButton;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
 
 /** Season folders in and out. What was read is shown before anything of it is taken. */
 final class SeasonFolder {
@@ -52,8 +53,9 @@ final class SeasonFolder {
         List<String> sentences = new ArrayList<>();
         sentences.add(reports.texts().get("beforewego.import.from", folder));
         sentences.add(model.rows(plan, folders));
+        model.samples(plan).ifPresent(sentences::add);
         model.known(reading, folders).ifPresent(sentences::add);
-        if (plan.stops() || !plan.entries().isEmpty()) {
+        if (plan.stops() || plan.any()) {
             sentences.add(model.verdict(reading, plan));
         }
         reports.show(
@@ -66,7 +68,7 @@ final class SeasonFolder {
     private List<JButton> ways(Path folder, ImportSeason.Reading reading, boolean folders) {
         List<JButton> ways = new ArrayList<>();
         ImportSeason.Plan plan = folders ? reading.taking() : reading.keeping();
-        boolean any = !plan.entries().isEmpty();
+        boolean any = plan.any();
         Runnable take = () -> take(folder, plan);
         if (reading.differing() > 0) {
             String key = folders ? "beforewego.import.keepOurs" : "beforewego.import.takeTheirs";
@@ -151,9 +153,24 @@ final class SeasonFolder {
     private void written(WrittenOut out) {
         if (out.rows().didWork()) {
             reports.say("beforewego.export.written", out.rows().orThrow(), out.folder());
+            partly(out);
         } else {
             reports.refused(
                     reports.texts().get("beforewego.export.title"), out.rows().problems());
+        }
+    }
+
+    /** What could not be written is shown, and stays until somebody has read it. */
+    private void partly(WrittenOut out) {
+        List<Problem> problems = out.rows().problems();
+        if (!problems.isEmpty()) {
+            reports.show(
+                    new ReportPage.Content(
+                            reports.texts().get("beforewego.export.title"),
+                            List.of(reports.texts()
+                                    .get("beforewego.export.written", out.rows().orThrow(), out.folder())),
+                            reports.model().lines(problems)),
+                    List.of(reports.way("beforewego.import.leave", reports::dismiss)));
         }
     }
 

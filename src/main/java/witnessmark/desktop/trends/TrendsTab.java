@@ -6,6 +6,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -180,6 +181,12 @@ public final class TrendsTab extends JPanel {
     /** What has the focus on arrival. */
     public JComponent first() {
         return table.table();
+    }
+
+    /** Comes into view as far as it fits, and takes the focus. */
+    public void takeFocus() {
+        scrollRectToVisible(new Rectangle(getSize()));
+        first().requestFocusInWindow();
     }
 
     public ChartOrTable pane() {

@@ -9,14 +9,14 @@ import witnessmark.domain.Entry;
  *
  * @param who who writes, as the team calls him or her
  * @param why what is being done, in words, for the history
- * @param next the entries as they are to stand, at least one; each after those it refers to
- * @param kept bytes that they name, to be kept with them
+ * @param next the entries as they are to stand, each after those it refers to
+ * @param kept bytes that they name, or that entries written before name, to be kept with them
  */
 public record Change(String who, String why, List<? extends Entry<?>> next, List<Kept> kept) {
     public Change {
         next = List.copyOf(next);
         kept = List.copyOf(kept);
-        if (next.isEmpty()) {
+        if (next.isEmpty() && kept.isEmpty()) {
             throw new IllegalArgumentException("a change changes something");
         }
     }

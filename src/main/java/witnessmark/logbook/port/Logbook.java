@@ -37,10 +37,13 @@ public interface Logbook extends AutoCloseable {
     /**
      * What is kept by its SHA-256.
      *
-     * @return empty when it is not in this logbook, as after its records came from a season folder; did-not when it
-     *     cannot be read, or is not what it was
+     * @return empty when it is not in this logbook, as after its records came from a season folder without it; did-not
+     *     when it cannot be read, or is not what it was
      */
     Outcome<Optional<Kept>> kept(String sha256);
+
+    /** Of everything that is kept the SHA-256. */
+    Outcome<List<String>> keptNames();
 
     /** Why nothing can be written, or empty when it can: the file is in use, newer, or in a read-only place. */
     Optional<Problem> readOnly();

@@ -2,6 +2,8 @@ package witnessmark.logbook.port;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.outcome.Outcome;
@@ -25,9 +27,43 @@ public interface SeasonFolders {
     }
 
     /**
+     * What of the bytes wanted lies beside the tables of a folder.
+     *
+     * @param whole those that are there and are what they are said to be; they are read again when they are written
+     * @param missing those that are not there
+     * @param others those in whose place something else lies
+     */
+    record Beside(List<Kept> whole, Set<String> missing, Set<String> others) {
+        public Beside {
+            whole = List.copyOf(whole);
+            missing = Set.copyOf(missing);
+            others = Set.copyOf(others);
+        }
+    }
+
+    /**
+     * Looks for bytes that records of a folder name.
+     *
+     * @param names their SHA-256
+     */
+    Beside beside(Path folder, Set<String> names);
+
+    /** Where the bytes are that records name: nothing where they are not known. */
+    @FunctionalInterface
+    interface Bytes {
+        Outcome<Optional<Kept>> of(String sha256);
+    }
+
+    /**
      * Writes everything to an empty or new folder. The same facts always give the same bytes.
      *
-     * @return the number of rows written
+     * @param kept the bytes that facts name
+     * @return the number of rows written; worked-except when bytes could not be read and are not in the folder
      */
-    Outcome<Integer> write(Facts facts, Path folder);
+    Outcome<Integer> write(Facts facts, Bytes kept, Path folder);
+
+    /** The same without the bytes. */
+    default Outcome<Integer> write(Facts facts, Path folder) {
+        return write(facts, sha256 -> Outcome.worked(Optional.empty()), folder);
+    }
 }

@@ -65,7 +65,8 @@ final class SeeOpen {
                 incomplete(),
                 incidents(),
                 Refunds.open(facts, asOf),
-                new SeeUnlogged(facts, asOf).all());
+                new SeeUnlogged(facts, asOf).all(),
+                new SeeReadings(ledger, engines).all());
     }
 
     private List<StillOpen.OpenJob> jobs() {

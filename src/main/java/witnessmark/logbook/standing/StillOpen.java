@@ -18,6 +18,8 @@ import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.ledger.result.StockLevel;
+import witnessmark.study.result.KindTrends;
+import witnessmark.study.result.PlaceTrend;
 
 /**
  * What is waited for on a day.
@@ -33,6 +35,7 @@ import witnessmark.ledger.result.StockLevel;
  * @param incidents incidents of the cars and engines going that are not closed, the latest first
  * @param refunds what can be asked back, the first last day first
  * @param unlogged runs of timetables that are past and neither logged nor missed
+ * @param readings readings to be looked at before any limit is passed
  */
 public record StillOpen(
         List<OpenJob> jobs,
@@ -45,7 +48,8 @@ public record StillOpen(
         List<Incomplete> incomplete,
         List<OpenIncident> incidents,
         List<Refund> refunds,
-        List<Unlogged> unlogged) {
+        List<Unlogged> unlogged,
+        List<Going> readings) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
@@ -58,14 +62,24 @@ public record StillOpen(
         incidents = List.copyOf(incidents);
         refunds = List.copyOf(refunds);
         unlogged = List.copyOf(unlogged);
+        readings = List.copyOf(readings);
     }
 
     /** Nothing is open. */
     public static StillOpen none() {
         return new StillOpen(
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of());
+                List.of(), List.of(), List.of());
     }
+
+    /**
+     * Readings that get worse.
+     *
+     * @param engine on which engine, or on a part of it
+     * @param kind all that was read of that kind
+     * @param place where they get worse
+     */
+    public record Going(Entry<Engine> engine, KindTrends kind, PlaceTrend place) {}
 
     /**
      * An engine that goes with nothing in needed positions.

@@ -76,7 +76,7 @@ public final class ReduceTrace {
             Optional<SampleSink> beside,
             LongPredicate goOn) {
         return recognised(source, said.entry()).then(recognised -> {
-            Optional<TraceForm> before = remembered.apply(recognised.form());
+            Optional<TraceForm> before = remembered.apply(recognised.form()).map(form -> withItsMark(form, recognised));
             return said.putRight(before.orElse(recognised.form())).then(form -> {
                 List<Question> open = said.open(recognised, form).stream()
                         .filter(question -> before.isEmpty() || !form.time().known())
@@ -86,6 +86,14 @@ public final class ReduceTrace {
                         : Outcome.worked(new Found(recognised, form, open, null, List.of(), null));
             });
         });
+    }
+
+    /** Two loggers may name their channels alike: a decimal mark that a file shows by itself is its own. */
+    private static TraceForm withItsMark(TraceForm before, Recognised recognised) {
+        boolean doubtful =
+                recognised.questions().stream().anyMatch(question -> question.kind() == Question.Kind.DECIMAL_MARK);
+        char own = recognised.form().decimal();
+        return doubtful || own == before.decimal() ? before : before.withDecimal(own);
     }
 
     /** How the beginning of a file is understood. */

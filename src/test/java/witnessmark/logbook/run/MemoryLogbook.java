@@ -124,6 +124,11 @@ public final class MemoryLogbook implements Logbook {
     }
 
     @Override
+    public Outcome<List<String>> keptNames() {
+        return Outcome.worked(List.copyOf(kept.keySet()));
+    }
+
+    @Override
     public Outcome<Optional<Kept>> kept(String sha256) {
         return Outcome.worked(Optional.ofNullable(kept.get(sha256)));
     }

@@ -7,15 +7,12 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import witnessmark.domain.Coded;
@@ -28,12 +25,15 @@ import witnessmark.domain.Trace;
 import witnessmark.domain.TraceMark;
 import witnessmark.domain.TraceMarkKind;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.RunningTime;
+import witnessmark.sample.FixedToday;
 import witnessmark.sample.SampleBooks;
+import witnessmark.sample.SampleViews;
 import witnessmark.trace.LoggerFiles;
 import witnessmark.trace.kept.Bytes;
 import witnessmark.trace.kept.KeptReader;
@@ -42,22 +42,14 @@ import witnessmark.trace.result.TraceSettings;
 
 /** Files of the invented season brought in for its runs. */
 class BringInTraceTest {
-    @TempDir
-    Path folder;
-
     private Desk desk;
     private BringInTrace bringIn;
 
     @BeforeEach
     void open() {
-        SampleBooks books = new SampleBooks(folder);
-        desk = books.open();
+        desk = new Desk(
+                new MemoryLogbook(SampleViews.untraced()), new FixedToday(SampleViews.OPENING), "Team engineer");
         bringIn = new BringInTrace(desk, SampleBooks.ids());
-    }
-
-    @AfterEach
-    void close() {
-        desk.logbook().close();
     }
 
     @Test
@@ -106,7 +98,7 @@ class BringInTraceTest {
 
     @Test
     void the_same_samples_are_known_again_renamed_and_written_otherwise_and_never_count_twice() {
-        String text = LoggerFiles.twice();
+        String text = LoggerFiles.twice().replace("2026-08-22", "2026-07-05");
         BroughtTrace trace = read("2026-07-05_57_race2.csv", text);
         Entry<Run> run = bringIn.runs(trace, 0).get(0);
         save(trace, run);
