@@ -35,6 +35,7 @@ public final class Program implements Runnable {
             "dyno",
             "flatness",
             "trace",
+            "traces",
             "statement",
             "reconcile",
             "calendar",
@@ -98,6 +99,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new Skims(tools))
                 .addSubcommand(new TrendsOf(tools))
+                .addSubcommand(new TracesOf(tools))
                 .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TraceOf(tools))
