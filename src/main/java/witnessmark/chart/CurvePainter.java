@@ -58,14 +58,14 @@ final class CurvePainter {
         device.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
         device.setStroke(new BasicStroke(1));
         for (int i = 0; i < pieces; i++) {
-            if (Double.isNaN(least[i])) {
+            if (Double.isNaN(least[i]) && Double.isNaN(most[i])) {
                 line(device, xs, ys, count);
                 count = 0;
                 continue;
             }
             int x = (int) Math.floor(left) + i;
-            int low = y(least[i], to);
-            int high = y(most[i], to);
+            int high = y(Double.isNaN(most[i]) ? least[i] : most[i], to);
+            int low = Double.isNaN(least[i]) ? high : y(least[i], to);
             boolean lowFirst = count == 0 || Math.abs(ys[count - 1] - low) <= Math.abs(ys[count - 1] - high);
             xs[count] = x;
             ys[count++] = lowFirst ? low : high;

@@ -21,9 +21,10 @@ public final class DrawnTraceRows {
     private static final double LEFT = 50;
     private static final double RIGHT = 118;
     private static final double BETWEEN = 10;
-    private static final double TICK_APART = 92;
-    private static final double FIGURE_APART = 26;
-    private static final double ROOM = 0.06;
+    private static final double TICK_APART = 80;
+    private static final double FIGURE_APART = 18;
+    private static final double FLAGS = 16;
+    private static final double EDGE = 4;
 
     private final TraceRows rows;
     private final Stretch stretch;
@@ -100,9 +101,12 @@ public final class DrawnTraceRows {
         return laid;
     }
 
-    private View view(TraceRows.Row row) {
-        double pad = (row.high() - row.low()) * ROOM;
-        return new View(stretch.from(), stretch.to(), row.low() - pad, row.high() + pad);
+    /** With room for flags above what is to be in sight. */
+    private View view(TraceRows.Row row, Rectangle2D place) {
+        double above = FLAGS * style.scale();
+        double below = EDGE * style.scale();
+        double each = (row.high() - row.low()) / Math.max(1, place.getHeight() - above - below);
+        return new View(stretch.from(), stretch.to(), row.low() - below * each, row.high() + above * each);
     }
 
     private void times(Graphics2D g, FontMetrics metrics) {
@@ -127,7 +131,7 @@ public final class DrawnTraceRows {
     }
 
     private void row(Graphics2D g, TraceRows.Row row, Rectangle2D place, TraceRows.@Nullable Mark chosen) {
-        View view = view(row);
+        View view = view(row, place);
         FontMetrics metrics = g.getFontMetrics(style.base().text());
         washes(g, row, place, view, chosen);
         figures(g, place, view, row, metrics);
@@ -153,9 +157,8 @@ public final class DrawnTraceRows {
         flags(g, row, place, chosen);
         g.setFont(style.base().text());
         g.setColor(style.base().ink2());
-        String name = row.unit().isEmpty() ? row.name() : row.name() + ", " + row.unit();
         double y = place.getY() + metrics.getAscent();
-        for (String words : Lettered.wrapped(name, metrics, (RIGHT - 12) * style.scale())) {
+        for (String words : Lettered.wrapped(row.name(), metrics, (RIGHT - 12) * style.scale())) {
             g.drawString(words, (float) (place.getMaxX() + 10 * style.scale()), (float) y);
             y += metrics.getHeight();
         }
@@ -232,6 +235,8 @@ public final class DrawnTraceRows {
             double wide = metrics.stringWidth(mark.label());
             boolean fits = from >= free && from + wide <= place.getMaxX();
             if (fits && (mark.engine() || mark == chosen)) {
+                Lettered.clear(g, style.base(), new Rectangle2D.Double(from, place.getY(), wide, metrics.getHeight()));
+                g.setColor(mark.engine() ? style.over() : style.base().ink2());
                 g.drawString(mark.label(), (float) from, (float) (place.getY() + metrics.getAscent()));
                 free = from + wide + 2 * size;
             }
@@ -250,16 +255,14 @@ public final class DrawnTraceRows {
         for (int i = 0; i < places.size(); i++) {
             Rectangle2D place = places.get(i);
             TraceRows.Row row = rows.rows().get(i);
-            View view = view(row);
+            View view = view(row, place);
             g.setColor(style.hair());
             g.setStroke(new BasicStroke((float) unit));
             g.draw(new Line2D.Double(x, place.getY(), x, place.getMaxY()));
             double y = place.getMaxY() - metrics.getDescent() - (row.curves().size() - 1) * metrics.getHeight();
             for (int curve = 0; curve < row.curves().size(); curve++) {
                 Sampled of = row.curves().get(curve);
-                g.setColor(ink(curve));
-                g.setFont(style.base().title());
-                g.drawString(value(row, of, time), (float) (place.getMaxX() + 10 * unit), (float) y);
+                figure(g, row, value(row, of, time), ink(curve), place.getMaxX() + 10 * unit, y);
                 y += metrics.getHeight();
                 double least = of.least(time);
                 if (!Double.isNaN(least)) {
@@ -269,6 +272,16 @@ public final class DrawnTraceRows {
             }
         }
         g.dispose();
+    }
+
+    private void figure(Graphics2D g, TraceRows.Row row, String value, Color ink, double x, double y) {
+        g.setFont(style.base().title());
+        g.setColor(ink);
+        g.drawString(value, (float) x, (float) y);
+        double wide = g.getFontMetrics().stringWidth(value) + 4 * style.scale();
+        g.setFont(style.base().text());
+        g.setColor(style.base().ink2());
+        g.drawString(row.unit(), (float) (x + wide), (float) y);
     }
 
     /** What a curve says at a time: a figure, or from the least to the most where its samples are not at hand. */

@@ -111,6 +111,14 @@ final class Lettered {
         LevelLabels.draw(g, style, chart.levels(), level -> view.y(level, values), values);
     }
 
+    /** Clears the ground for words that stand on curves. */
+    static void clear(Graphics2D g, ChartStyle style, Rectangle2D words) {
+        Color sheet = style.sheet();
+        g.setColor(new Color(sheet.getRed(), sheet.getGreen(), sheet.getBlue(), 200));
+        g.fill(new Rectangle2D.Double(
+                words.getX() - 2 * style.scale(), words.getY(), words.getWidth() + 4 * style.scale(), words.getHeight()));
+    }
+
     private static double write(Graphics2D g, Font font, String row, double x, double top) {
         FontMetrics metrics = g.getFontMetrics(font);
         g.setFont(font);

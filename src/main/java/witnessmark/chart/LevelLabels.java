@@ -33,9 +33,10 @@ final class LevelLabels {
                 .toArray();
         List<Rectangle2D> places = placed(at, wide, metrics.getHeight(), style.scale(), values);
         g.setFont(style.text());
-        g.setColor(style.ink());
         for (int i = 0; i < places.size(); i++) {
             Rectangle2D place = places.get(i);
+            Lettered.clear(g, style, place);
+            g.setColor(style.ink());
             g.drawString(
                     seen.get(i).label(), (float) place.getX(), (float) (place.getMaxY() - metrics.getDescent()));
         }

@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
  * @param marks at places of the axis
  * @param time how a time reads at a tick
  * @param description for those who do not see it: two sentences
- * @param table what the marks and rows say as rows of text
  */
 public record TraceRows(
         String finding,
@@ -23,8 +22,7 @@ public record TraceRows(
         List<Row> rows,
         List<Mark> marks,
         DoubleFunction<String> time,
-        String description,
-        ChartTable table) {
+        String description) {
     public TraceRows {
         rows = List.copyOf(rows);
         marks = List.copyOf(marks);

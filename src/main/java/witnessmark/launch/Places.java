@@ -29,6 +29,10 @@ import witnessmark.desktop.season.SeasonLeads;
 import witnessmark.desktop.season.SeasonPlace;
 import witnessmark.desktop.sheets.Sheets;
 import witnessmark.desktop.sheets.SheetsContext;
+import witnessmark.desktop.traceview.TraceAside;
+import witnessmark.desktop.traceview.TraceCommands;
+import witnessmark.desktop.traceview.TraceViewContext;
+import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.desktop.shelf.ShelfAsked;
 import witnessmark.desktop.shelf.ShelfPlace;
 import witnessmark.desktop.shell.Command;
@@ -118,8 +122,21 @@ final class Places {
         all.add(incidents(shell, measures, book, sheets));
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
-        BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines);
+        TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
+        TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
+        TraceAside trace = traces(shell, measures, book, sheets);
+        runSheet.onTraces(run -> trace.openRun(run, onRun));
+        BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
+        commands.addAll(TraceCommands.of(
+                shell.texts(),
+                () -> runSheet.runInView()
+                        .ifPresentOrElse(
+                                run -> trace.openRun(run, onRun),
+                                () -> engines.engineInView()
+                                        .ifPresentOrElse(
+                                                engine -> trace.openEngine(engine, onEngine),
+                                                () -> trace.openNewest(onRun)))));
         Path sample = book.sampleFolder();
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
         commands.addAll(start.commands());
@@ -134,7 +151,9 @@ final class Places {
                 () -> book.desk().view().facts(),
                 () -> book.desk().day(),
                 DAYS,
-                record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO))));
+                new RecordsFindable.Opened(
+                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)),
+                        record -> trace.open(Id.parse(record), onRun))));
     }
 
     /** What pages lead to on other pages. */
@@ -241,7 +260,9 @@ final class Places {
             Outside outside,
             UndoActions undo,
             Sheets sheets,
-            EnginesPlace engines) {
+            EnginesPlace engines,
+            TraceAside trace,
+            TraceViewContext.Host onEngine) {
         WriteBuildWork work = new WriteBuildWork(book.desk(), outside.ids(), Sheets.units(measures, DAYS));
         BuildAside page = new BuildAside(new BuildsContext(
                 book.desk(),
@@ -257,9 +278,26 @@ final class Places {
                         build -> sheets.open(
                                 Prefilled.signing(Id.parse(build)),
                                 () -> shell.desk().go(PlaceId.ENGINES, build)))));
-        engines.onBuild(page::openEngine, page::open);
-        sheets.engineInView(() -> page.engineInView().or(engines::engineInView));
+        engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine));
+        sheets.engineInView(
+                () -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;
+    }
+
+    /** The page of a trace, in the place of the run sheet or of an engine. */
+    private static TraceAside traces(
+            ShellContext shell,
+            Measures measures,
+            OpenBook book,
+            Sheets sheets) {
+        return new TraceAside(new TraceViewContext(
+                book.desk(),
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                () -> sheets.open(
+                        Prefilled.empty(new WriteRevExponent().key()),
+                        () -> shell.desk().go(PlaceId.RUN_SHEET))));
     }
 
     private static BenchPlace bench(

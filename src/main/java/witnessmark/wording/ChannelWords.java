@@ -36,7 +36,12 @@ public final class ChannelWords {
 
     /** A figure of the kind's own unit as it reads, without its unit. */
     public String figure(ChannelKind kind, double figure) {
-        return plain(shown(kind, figure), decimals(kind));
+        return shownFigure(kind, shown(kind, figure));
+    }
+
+    /** A figure already in the unit it is shown in, as it reads. */
+    public String shownFigure(ChannelKind kind, double shown) {
+        return plain(shown, decimals(kind));
     }
 
     /** The same with its unit. */

@@ -38,6 +38,11 @@ public final class SeenTraceWords {
         return texts.get("traces.title", engine, run(run), measures.fullStart(run));
     }
 
+    /** The same where there is little room: {@code K03, Race 1, Sun 3 May, 11:00}. */
+    public String shortTitle(String engine, Run run) {
+        return texts.get("traces.title", engine, run(run), measures.start(run));
+    }
+
     public String run(Run run) {
         return run.name().isEmpty() ? records.word(run.kind()) : run.name();
     }
@@ -119,6 +124,14 @@ public final class SeenTraceWords {
     public String band(int band) {
         return texts.get(
                 "traces.band",
+                measures.number((long) band * SpeedHistogram.WIDTH),
+                measures.number((band + 1L) * SpeedHistogram.WIDTH));
+    }
+
+    /** The same without its unit. */
+    public String bareBand(int band) {
+        return texts.get(
+                "traces.band.bare",
                 measures.number((long) band * SpeedHistogram.WIDTH),
                 measures.number((band + 1L) * SpeedHistogram.WIDTH));
     }

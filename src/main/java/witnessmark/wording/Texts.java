@@ -46,6 +46,7 @@ public final class Texts {
             "trends",
             "trace",
             "traces",
+            "traceview",
             "dyno",
             "jobsheet",
             "paper",

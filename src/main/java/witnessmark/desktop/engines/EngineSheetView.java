@@ -62,6 +62,9 @@ final class EngineSheetView {
         /** Opens the sheet of the engine's build. */
         void buildSheet();
 
+        /** Shows the traces of the engine's runs. */
+        void traces();
+
         /** Opens an entry on the line of life. */
         void open(LifeMark mark);
 
@@ -88,7 +91,8 @@ final class EngineSheetView {
                 open,
                 List.of(
                         Buttons.link(Caption.of(texts.get("builds.page")), asked::page),
-                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet)));
+                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet),
+                        Buttons.link(Caption.of(texts.get("traceview.page")), asked::traces)));
         LineOfLifePainter painter = new LineOfLifePainter(
                 line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
         lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::open);

@@ -62,6 +62,7 @@ public final class EnginesPlace implements Place {
     private final AsideStage stage;
     private Consumer<Id<Engine>> page = id -> {};
     private Consumer<Id<Build>> build = id -> {};
+    private Consumer<Id<Engine>> traces = id -> {};
     private final List<Command> commands;
     private @Nullable Engines engines;
     private @Nullable String wanted;
@@ -139,10 +140,11 @@ public final class EnginesPlace implements Place {
         return stage.component();
     }
 
-    /** Says what shows the page of an engine's build, and that of a build. */
-    public void onBuild(Consumer<Id<Engine>> ofEngine, Consumer<Id<Build>> ofBuild) {
+    /** Says what shows the page of an engine's build, that of a build, and the traces of an engine's runs. */
+    public void leadsTo(Consumer<Id<Engine>> ofEngine, Consumer<Id<Build>> ofBuild, Consumer<Id<Engine>> tracesOf) {
         page = ofEngine;
         build = ofBuild;
+        traces = tracesOf;
     }
 
     /** Puts another page in the place of the engine until {@link #dismiss} is called. */
@@ -451,6 +453,11 @@ public final class EnginesPlace implements Place {
         @Override
         public void buildSheet() {
             engineInView().ifPresent(id -> window.go(PlaceId.MEASURING_BENCH, id.text()));
+        }
+
+        @Override
+        public void traces() {
+            engineInView().ifPresent(traces);
         }
 
         @Override

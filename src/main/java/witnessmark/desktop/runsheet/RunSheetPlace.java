@@ -52,6 +52,7 @@ public final class RunSheetPlace implements Place {
     private final CardLayout cards = new CardLayout();
     private @Nullable Shown shown;
     private @Nullable Opened opened;
+    private Consumer<Id<Run>> traces = run -> {};
     private Consumer<String> planJob = run -> {};
     private Card card = Card.FRESH;
 
@@ -92,6 +93,11 @@ public final class RunSheetPlace implements Place {
     /** Says what plans a job of what was told of a run: told the identity of the run as text. */
     public void onPlanJob(Consumer<String> planJob) {
         this.planJob = planJob;
+    }
+
+    /** Says what shows what a logger wrote of a run. */
+    public void onTraces(Consumer<Id<Run>> ofRun) {
+        this.traces = ofRun;
     }
 
     /** Says what reports an incident on a run that was saved with the tick that something broke. */
@@ -213,7 +219,13 @@ public final class RunSheetPlace implements Place {
         RunSheetModel written = new RunSheetModel(run);
         WrittenActions doing = new WrittenActions(context, correct, run, written, words, undo);
         WrittenPanel panel = new WrittenPanel(
-                written, doing, words, () -> planJob.accept(run.entry().id().text()), this::logRun, this::leave);
+                written,
+                doing,
+                words,
+                () -> planJob.accept(run.entry().id().text()),
+                () -> traces.accept(run.entry().id()),
+                this::logRun,
+                this::leave);
         doing.seenBy(panel);
         doing.onChange(this::head);
         Id<Run> id = run.entry().id();

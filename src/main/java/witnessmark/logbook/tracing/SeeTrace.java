@@ -54,6 +54,17 @@ public final class SeeTrace {
                 .flatMap(found -> run(view, found).map(run -> see(view.facts(), found, run)));
     }
 
+    /** That of the newest run. */
+    public static Optional<Id<Trace>> newest(View view) {
+        return view.facts()
+                .of(Trace.class)
+                .inForce()
+                .filter(trace -> run(view, trace).isPresent())
+                .max(Comparator.comparing(
+                        trace -> run(view, trace).orElseThrow().fact().start()))
+                .map(Entry::id);
+    }
+
     private static List<SeenTrace> seen(View view, java.util.function.Predicate<Entry<Run>> wanted) {
         record Pair(Entry<Trace> trace, Entry<Run> run) {}
         return view.facts()
