@@ -150,8 +150,7 @@ public final class DrawnTraceRows {
             painter.draw(
                     row.curves().get(i),
                     ink(i),
-                    new BasicStroke(
-                            (float) (1.5 * style.scale()), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+                    new BasicStroke((float) (1.5 * style.scale()), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         }
         LevelLabels.draw(g, style.base(), row.levels(), at -> view.y(at, place), place);
         flags(g, row, place, chosen);
@@ -190,9 +189,7 @@ public final class DrawnTraceRows {
     }
 
     private boolean isIn(TraceRows.Mark mark, TraceRows.Row row) {
-        return mark.row().equals(row.id())
-                && mark.at() + mark.lasted() >= stretch.from()
-                && mark.at() <= stretch.to();
+        return mark.row().equals(row.id()) && mark.at() + mark.lasted() >= stretch.from() && mark.at() <= stretch.to();
     }
 
     private void washes(
@@ -267,6 +264,7 @@ public final class DrawnTraceRows {
                 double least = of.least(time);
                 if (!Double.isNaN(least)) {
                     double at = view.y(least, place);
+                    g.setColor(ink(curve));
                     g.fill(new Rectangle2D.Double(x - 2.5 * unit, at - 2.5 * unit, 5 * unit, 5 * unit));
                 }
             }

@@ -116,7 +116,10 @@ final class Lettered {
         Color sheet = style.sheet();
         g.setColor(new Color(sheet.getRed(), sheet.getGreen(), sheet.getBlue(), 200));
         g.fill(new Rectangle2D.Double(
-                words.getX() - 2 * style.scale(), words.getY(), words.getWidth() + 4 * style.scale(), words.getHeight()));
+                words.getX() - 2 * style.scale(),
+                words.getY(),
+                words.getWidth() + 4 * style.scale(),
+                words.getHeight()));
     }
 
     private static double write(Graphics2D g, Font font, String row, double x, double top) {

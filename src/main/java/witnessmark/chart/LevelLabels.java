@@ -21,13 +21,12 @@ final class LevelLabels {
             Graphics2D g, ChartStyle style, List<Chart.Mark> levels, DoubleUnaryOperator y, Rectangle2D values) {
         FontMetrics metrics = g.getFontMetrics(style.text());
         List<Chart.Mark> seen = levels.stream()
-                .filter(level -> y.applyAsDouble(level.at()) >= values.getY()
-                        && y.applyAsDouble(level.at()) <= values.getMaxY())
+                .filter(level ->
+                        y.applyAsDouble(level.at()) >= values.getY() && y.applyAsDouble(level.at()) <= values.getMaxY())
                 .sorted(Comparator.comparingDouble(level -> y.applyAsDouble(level.at())))
                 .toList();
-        double[] at = seen.stream()
-                .mapToDouble(level -> y.applyAsDouble(level.at()))
-                .toArray();
+        double[] at =
+                seen.stream().mapToDouble(level -> y.applyAsDouble(level.at())).toArray();
         double[] wide = seen.stream()
                 .mapToDouble(level -> metrics.stringWidth(level.label()))
                 .toArray();
@@ -37,8 +36,7 @@ final class LevelLabels {
             Rectangle2D place = places.get(i);
             Lettered.clear(g, style, place);
             g.setColor(style.ink());
-            g.drawString(
-                    seen.get(i).label(), (float) place.getX(), (float) (place.getMaxY() - metrics.getDescent()));
+            g.drawString(seen.get(i).label(), (float) place.getX(), (float) (place.getMaxY() - metrics.getDescent()));
         }
     }
 
@@ -70,7 +68,9 @@ final class LevelLabels {
         for (double top : new double[] {at - gap - high, at + gap}) {
             Rectangle2D place = new Rectangle2D.Double(x, top, wide, high);
             Rectangle2D room = new Rectangle2D.Double(x - 2 * gap, top, wide + 4 * gap, high);
-            if (top >= values.getY() && top + high <= values.getMaxY() && taken.stream().noneMatch(room::intersects)) {
+            if (top >= values.getY()
+                    && top + high <= values.getMaxY()
+                    && taken.stream().noneMatch(room::intersects)) {
                 return place;
             }
         }

@@ -59,8 +59,7 @@ final class TracesOf implements Callable<Integer> {
         if (engine == null) {
             traces = SeeTrace.all(desk.view());
         } else {
-            Optional<Entry<Engine>> found =
-                    desk.view().facts().of(Engine.class).named(engine);
+            Optional<Entry<Engine>> found = desk.view().facts().of(Engine.class).named(engine);
             if (found.isEmpty()) {
                 return answer.didNot(
                         List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
@@ -69,8 +68,7 @@ final class TracesOf implements Callable<Integer> {
         }
         String name = run;
         List<SeenTrace> wanted = traces.stream()
-                .filter(trace ->
-                        name == null || trace.run().fact().name().equalsIgnoreCase(name.strip()))
+                .filter(trace -> name == null || trace.run().fact().name().equalsIgnoreCase(name.strip()))
                 .toList();
         TracesText text = new TracesText(tools);
         try {

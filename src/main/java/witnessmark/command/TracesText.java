@@ -41,14 +41,10 @@ final class TracesText {
         this.words = new SeenTraceWords(tools.texts(), tools.measures());
     }
 
-    void print(
-            Consumer<String> out,
-            List<SeenTrace> traces,
-            Samples samples,
-            Desk desk)
-            throws IOException {
+    void print(Consumer<String> out, List<SeenTrace> traces, Samples samples, Desk desk) throws IOException {
         if (traces.isEmpty()) {
-            boolean any = desk.view().facts().of(Trace.class).inForce().findAny().isPresent();
+            boolean any =
+                    desk.view().facts().of(Trace.class).inForce().findAny().isPresent();
             out.accept(tools.texts().get("traces.none", any ? 1 : 0));
         }
         for (SeenTrace trace : traces) {
@@ -58,7 +54,8 @@ final class TracesText {
             marks(out, trace);
             speeds(out, trace);
             Outcome<Optional<Stretch>> found = samples.of(desk, trace);
-            found.problems().forEach(problem -> out.accept("  " + tools.problems().sentence(problem)));
+            found.problems()
+                    .forEach(problem -> out.accept("  " + tools.problems().sentence(problem)));
             Optional<Stretch> stretch = found.didWork() ? found.orThrow() : Optional.empty();
             if (stretch.isPresent()) {
                 print(out, trace, stretch.get());
@@ -117,12 +114,7 @@ final class TracesText {
         return all;
     }
 
-    ObjectNode asJson(
-            ObjectNode root,
-            List<SeenTrace> traces,
-            Samples samples,
-            Desk desk)
-            throws IOException {
+    ObjectNode asJson(ObjectNode root, List<SeenTrace> traces, Samples samples, Desk desk) throws IOException {
         ArrayNode all = root.putArray("traces");
         for (SeenTrace trace : traces) {
             ObjectNode node = all.addObject();

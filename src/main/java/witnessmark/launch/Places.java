@@ -29,10 +29,6 @@ import witnessmark.desktop.season.SeasonLeads;
 import witnessmark.desktop.season.SeasonPlace;
 import witnessmark.desktop.sheets.Sheets;
 import witnessmark.desktop.sheets.SheetsContext;
-import witnessmark.desktop.traceview.TraceAside;
-import witnessmark.desktop.traceview.TraceCommands;
-import witnessmark.desktop.traceview.TraceViewContext;
-import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.desktop.shelf.ShelfAsked;
 import witnessmark.desktop.shelf.ShelfPlace;
 import witnessmark.desktop.shell.Command;
@@ -46,6 +42,9 @@ import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
+import witnessmark.desktop.traceview.TraceAside;
+import witnessmark.desktop.traceview.TraceCommands;
+import witnessmark.desktop.traceview.TraceViewContext;
 import witnessmark.domain.Id;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
@@ -63,6 +62,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
@@ -279,17 +279,12 @@ final class Places {
                                 Prefilled.signing(Id.parse(build)),
                                 () -> shell.desk().go(PlaceId.ENGINES, build)))));
         engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine));
-        sheets.engineInView(
-                () -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
+        sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;
     }
 
     /** The page of a trace, in the place of the run sheet or of an engine. */
-    private static TraceAside traces(
-            ShellContext shell,
-            Measures measures,
-            OpenBook book,
-            Sheets sheets) {
+    private static TraceAside traces(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
         return new TraceAside(new TraceViewContext(
                 book.desk(),
                 shell.desk(),

@@ -52,9 +52,8 @@ public final class ChannelWords {
 
     /** A figure already in the unit it is shown in, as at a tick: with no more decimals than it needs. */
     public String tick(double figure) {
-        BigDecimal exact = BigDecimal.valueOf(figure)
-                .setScale(3, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
+        BigDecimal exact =
+                BigDecimal.valueOf(figure).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
         return measures.number(exact, Math.max(0, exact.scale()));
     }
 

@@ -222,9 +222,8 @@ public final class SeenTraceWords {
     }
 
     private String number(double figure, int most) {
-        BigDecimal exact = BigDecimal.valueOf(figure)
-                .setScale(most, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
+        BigDecimal exact =
+                BigDecimal.valueOf(figure).setScale(most, RoundingMode.HALF_UP).stripTrailingZeros();
         return measures.number(exact, Math.max(0, exact.scale()));
     }
 }

@@ -62,7 +62,8 @@ public final class TraceChartBench {
             read[i] = System.nanoTime() - start;
         }
         TraceRows rows = rows(new WaveCurve(wave, rpm -> rpm, 0), (SAMPLES - 1) * STEP / 1e6);
-        ChartStyle base = ChartStyle.onPaper(new Font("SansSerif", Font.PLAIN, 12), new Font("SansSerif", Font.BOLD, 15));
+        ChartStyle base =
+                ChartStyle.onPaper(new Font("SansSerif", Font.PLAIN, 12), new Font("SansSerif", Font.BOLD, 15));
         DrawnTraceRows drawn = new DrawnTraceRows(rows, new TraceStyle(base, Color.RED, Color.PINK, Color.BLACK));
         drawn.seen().see(from / 1e6, until / 1e6);
         long[] took = new long[ROUNDS];

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import witnessmark.desktop.traceview.WaveCurve;
 import witnessmark.domain.ChannelKind;
 import witnessmark.trace.Layout;
 import witnessmark.trace.kept.Bytes;
@@ -19,7 +20,6 @@ import witnessmark.trace.kept.KeptReader;
 import witnessmark.trace.kept.KeptWriter;
 import witnessmark.trace.kept.Wave;
 import witnessmark.trace.result.ColumnForm;
-import witnessmark.desktop.traceview.WaveCurve;
 
 /** A curve of very many samples: every extreme stands on the pixels where brute force over the samples puts it. */
 class CurveOfManyTest {
@@ -41,7 +41,9 @@ class CurveOfManyTest {
             KeptReader kept = kept(values);
             for (int zoom = 0; zoom < 12; zoom++) {
                 int first = zoom == 0 ? 0 : random.nextInt(count - 20_000);
-                int last = zoom == 0 ? count - 1 : first + 19_000 + random.nextInt(Math.min(100_000, count - first - 19_000));
+                int last = zoom == 0
+                        ? count - 1
+                        : first + 19_000 + random.nextInt(Math.min(100_000, count - first - 19_000));
                 Wave wave = kept.wave(0, 0, first * 1000L, last * 1000L, 1 << 16);
                 brute(values, first, last, wave, "seed " + seed + ", zoom " + zoom);
             }
@@ -84,7 +86,9 @@ class CurveOfManyTest {
             boolean hole = x > 0.4 * WIDE + 1 && x < 0.6 * WIDE - 1;
             boolean logged = x < 0.4 * WIDE - 1 || x > 0.6 * WIDE + 1;
             boolean drawn = (image.getRGB(x, HIGH / 2) & 0xFFFFFF) != 0;
-            assertThat(!(hole && drawn) && !(logged && !drawn)).as("column " + x).isTrue();
+            assertThat(!(hole && drawn) && !(logged && !drawn))
+                    .as("column " + x)
+                    .isTrue();
         }
     }
 

@@ -15,7 +15,9 @@ class LevelLabelsTest {
             SplittableRandom random = new SplittableRandom(seed);
             Rectangle2D values = new Rectangle2D.Double(40, 10, 500, 36 + random.nextInt(200));
             int count = 1 + random.nextInt(4);
-            double[] at = random.doubles(count, values.getY(), values.getMaxY()).sorted().toArray();
+            double[] at = random.doubles(count, values.getY(), values.getMaxY())
+                    .sorted()
+                    .toArray();
             double[] wide = random.doubles(count, 40, 110).toArray();
             List<Rectangle2D> places = LevelLabels.placed(at, wide, 14, 1, values);
             for (int i = 0; i < count; i++) {
@@ -25,7 +27,9 @@ class LevelLabelsTest {
                         .as("seed %d: at its line", seed)
                         .isLessThanOrEqualTo(3.0 + 1e-9);
                 for (int j = 0; j < i; j++) {
-                    assertThat(one.intersects(places.get(j))).as("seed %d: %d over %d", seed, i, j).isFalse();
+                    assertThat(one.intersects(places.get(j)))
+                            .as("seed %d: %d over %d", seed, i, j)
+                            .isFalse();
                 }
             }
         }

@@ -42,7 +42,10 @@ public final class SampleTraces {
         Entry<Run> run = bringIn.runs(trace, 0).get(0);
         TraceProposal proposal = bringIn.propose(trace, 0, run);
         bringIn.save(proposal, proposal.taken(), "", "trace brought in").orThrow();
-        return desk.view().facts().of(Trace.class).inForce()
+        return desk.view()
+                .facts()
+                .of(Trace.class)
+                .inForce()
                 .filter(entry -> entry.fact().name().equals(name))
                 .findFirst()
                 .orElseThrow()

@@ -12,6 +12,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -91,8 +92,7 @@ final class EngineSheetView {
                 open,
                 List.of(
                         Buttons.link(Caption.of(texts.get("builds.page")), asked::page),
-                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet),
-                        Buttons.link(Caption.of(texts.get("traceview.page")), asked::traces)));
+                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet)));
         LineOfLifePainter painter = new LineOfLifePainter(
                 line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
         lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::open);
@@ -117,7 +117,11 @@ final class EngineSheetView {
         beside = new Beside(tabs, new BehindPane(tools, work, asked::closeBehind));
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(lineView, "growx, wmin 0, wrap");
-        sheet.add(readout, "growx, wmin 0, wrap");
+        JPanel said = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[0::,grow,fill][]", "[center]"));
+        said.setOpaque(false);
+        said.add(readout, "growx, wmin 0");
+        said.add(Buttons.link(Caption.of(texts.get("traceview.page")), asked::traces));
+        sheet.add(said, "growx, wmin 0, wrap");
         sheet.add(beside, "grow, wmin 0");
     }
 
@@ -206,23 +210,16 @@ final class EngineSheetView {
     }
 
     void toggleChart() {
-        if (charted() == dyno) {
-            dyno.toggle();
-        } else {
-            chart().toggle();
-        }
+        chart().toggle();
     }
 
     void copyChart(Consumer<String> say) {
-        if (charted() == dyno) {
-            dyno.copy(say);
-        } else {
-            chart().copy(say);
-        }
+        chart().copy(say);
     }
 
     private ChartOrTable chart() {
-        return charted() == trends ? trends.pane() : curves.chart();
+        JComponent tab = charted();
+        return tab == dyno ? dyno.charts() : tab == trends ? trends.pane() : curves.chart();
     }
 
     Beside beside() {

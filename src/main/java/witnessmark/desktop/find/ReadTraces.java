@@ -40,12 +40,14 @@ final class ReadTraces {
                 "beforewego.find.trace",
                 facts.of(Engine.class).get(run.engine()).number(),
                 words.run(run));
-        String note = measures.row(List.of(measures.date(run.start().day()), trace.fact().name()));
+        String note = measures.row(
+                List.of(measures.date(run.start().day()), trace.fact().name()));
         return new Indexed(
                 title,
                 note,
                 "",
-                ReadRecords.words(title, note, run.start().day().toString(), trace.fact().note()),
+                ReadRecords.words(
+                        title, note, run.start().day().toString(), trace.fact().note()),
                 null,
                 trace.id().text());
     }

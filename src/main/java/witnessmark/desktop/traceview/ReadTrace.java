@@ -70,8 +70,8 @@ final class ReadTrace {
             return new Shown(
                     seen, kept, waves(kept, 0, kept.lasted()), null, ranges, found.problems(), Optional.empty());
         } catch (IOException e) {
-            List<Problem> spoilt = List.of(Problem.of(
-                    ProblemKind.SAMPLES_CHANGED, seen.trace().fact().name()));
+            List<Problem> spoilt = List.of(
+                    Problem.of(ProblemKind.SAMPLES_CHANGED, seen.trace().fact().name()));
             return new Shown(seen, null, Map.of(), null, List.of(), spoilt, Optional.empty());
         }
     }

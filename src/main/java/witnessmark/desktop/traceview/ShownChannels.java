@@ -52,9 +52,7 @@ final class ShownChannels {
         return kept.channels().stream()
                 .sorted(Comparator.comparingInt(channel -> {
                     int first = FIRST.indexOf(channel.form().kind());
-                    return first < 0
-                            ? FIRST.size() + channel.form().kind().ordinal()
-                            : first;
+                    return first < 0 ? FIRST.size() + channel.form().kind().ordinal() : first;
                 }))
                 .toList();
     }

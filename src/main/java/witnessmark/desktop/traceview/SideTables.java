@@ -12,7 +12,6 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Lettering;
-import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
@@ -55,15 +54,13 @@ final class SideTables {
 
     private List<Column<MarkLine>> markColumns() {
         return List.of(
-                Column.<MarkLine, Double>figure(
-                                texts.get("traceview.column.at"), MarkLine::at, MarkLine::seconds)
+                Column.<MarkLine, Double>figure(texts.get("traceview.column.at"), MarkLine::at, MarkLine::seconds)
                         .wide(58),
                 Column.<MarkLine>text(texts.get("traceview.column.what"), MarkLine::what)
                         .inked(MarkLine::state)
                         .wide(120)
                         .grow(),
-                Column.<MarkLine, String>figure(
-                                texts.get("traceview.column.worst"), MarkLine::figure, MarkLine::figure)
+                Column.<MarkLine, String>figure(texts.get("traceview.column.worst"), MarkLine::figure, MarkLine::figure)
                         .wide(70),
                 Column.<MarkLine, String>figure(
                                 texts.get("traceview.column.lasted"), MarkLine::lasted, MarkLine::lasted)
@@ -92,8 +89,7 @@ final class SideTables {
 
     private List<Column<BandLine>> speedColumns() {
         return List.of(
-                Column.<BandLine, Integer>text(
-                                texts.get("traceview.column.speed"), BandLine::words, BandLine::band)
+                Column.<BandLine, Integer>text(texts.get("traceview.column.speed"), BandLine::words, BandLine::band)
                         .wide(94),
                 Column.<BandLine, Long>figure(
                                 texts.get("traceview.column.minutes"), BandLine::minutes, BandLine::millis)
@@ -105,8 +101,7 @@ final class SideTables {
                                 BandLine::millis)
                         .wide(70)
                         .grow(),
-                Column.<BandLine, Long>figure(
-                                texts.get("traceview.column.over"), BandLine::overMinutes, BandLine::over)
+                Column.<BandLine, Long>figure(texts.get("traceview.column.over"), BandLine::overMinutes, BandLine::over)
                         .wide(56),
                 Column.<BandLine, Long>bar(
                                 texts.get("traceview.column.overBar"),
@@ -123,8 +118,7 @@ final class SideTables {
                         .strong()
                         .wide(130)
                         .grow(),
-                Column.<RangeLine, Integer>text(
-                                texts.get("traceview.column.range"), RangeLine::range, RangeLine::from)
+                Column.<RangeLine, Integer>text(texts.get("traceview.column.range"), RangeLine::range, RangeLine::from)
                         .wide(90),
                 Column.<RangeLine, String>figure(
                                 texts.get("traceview.column.count"), RangeLine::count, RangeLine::count)
@@ -160,7 +154,8 @@ final class SideTables {
     }
 
     private static JComponent room(JComponent table, @Nullable JComponent under) {
-        JPanel room = new JPanel(new MigLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[fill,grow]6[]"));
+        JPanel room = new JPanel(
+                new MigLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[fill,grow]6[]"));
         room.setOpaque(false);
         room.add(table, "grow, w 0:0:, h 0:0:, wrap");
         if (under != null) {

@@ -164,10 +164,7 @@ public final class TraceAside implements Aside {
         }
         readingCloser.drop();
         reading.run(
-                texts.get("traceview.reading"),
-                () -> reader.read(asked, laid),
-                page -> show(page, same),
-                this::failed);
+                texts.get("traceview.reading"), () -> reader.read(asked, laid), page -> show(page, same), this::failed);
     }
 
     private void show(ReadTrace.Page page, boolean same) {
@@ -236,7 +233,9 @@ public final class TraceAside implements Aside {
         }
         if (!same) {
             panel.view().hair(model.first(now));
-            panel.readout(texts.get("traceview.hint"), model.readout(next, panel.view().hair()));
+            panel.readout(
+                    texts.get("traceview.hint"),
+                    model.readout(next, panel.view().hair()));
         } else if (panel.view().hair() >= 0) {
             readout(next, now, panel.view().hair());
         }
@@ -264,7 +263,9 @@ public final class TraceAside implements Aside {
         long from = Math.round(drawn.seen().from() * 1e6);
         long until = Math.round(drawn.seen().to() * 1e6);
         boolean coarse = now.isCoarse(from, until)
-                || now.over().map(laid -> laid.isCoarse(from - shift, until - shift)).orElse(false);
+                || now.over()
+                        .map(laid -> laid.isCoarse(from - shift, until - shift))
+                        .orElse(false);
         if (coarse && !drawn.seen().isWhole()) {
             readingCloser.run(
                     texts.get("traceview.reading"),

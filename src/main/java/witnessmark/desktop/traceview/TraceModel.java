@@ -82,7 +82,8 @@ final class TraceModel {
         TraceMark worst = null;
         for (TraceMark mark : seen.marks()) {
             boolean engine = isOfEngine(mark.kind());
-            if (engine && (worst == null || rank(mark) < rank(worst) || rank(mark) == rank(worst) && beats(mark, worst))) {
+            if (engine
+                    && (worst == null || rank(mark) < rank(worst) || rank(mark) == rank(worst) && beats(mark, worst))) {
                 worst = mark;
             }
         }
@@ -119,8 +120,7 @@ final class TraceModel {
         Trace trace = shown.seen().trace().fact();
         String note = texts.get("traceview.note", words.summary(trace), trace.name());
         return shown.over()
-                .map(over -> texts.get(
-                        "traceview.note.over", note, shortTitle(over.seen()), shiftWords(shift)))
+                .map(over -> texts.get("traceview.note.over", note, shortTitle(over.seen()), shiftWords(shift)))
                 .orElse(note);
     }
 
@@ -194,8 +194,7 @@ final class TraceModel {
     /** Time at each speed, the run laid over it beside it. */
     List<BandLine> bands(Shown shown) {
         SpeedHistogram own = shown.seen().speeds();
-        SpeedHistogram other =
-                shown.over().map(over -> over.seen().speeds()).orElse(null);
+        SpeedHistogram other = shown.over().map(over -> over.seen().speeds()).orElse(null);
         int count = Math.max(own.bands(), other == null ? 0 : other.bands());
         long most = 1;
         for (int i = 0; i < count; i++) {
@@ -227,7 +226,8 @@ final class TraceModel {
         }
         return Stream.concat(
                         seen.wear().stream()
-                                .map(wear -> words.wear(wear, seen.trace().fact().running())),
+                                .map(wear ->
+                                        words.wear(wear, seen.trace().fact().running())),
                         Stream.of(words.wearNote()))
                 .toList();
     }
@@ -237,8 +237,7 @@ final class TraceModel {
         shown.ranges().forEach(ranges -> {
             String name = channels.name(ranges.kind());
             ranges.bands()
-                    .forEach(band ->
-                            lines.add(new RangeLine(name, words.range(band), band.from(), words.count(band))));
+                    .forEach(band -> lines.add(new RangeLine(name, words.range(band), band.from(), words.count(band))));
         });
         return lines;
     }

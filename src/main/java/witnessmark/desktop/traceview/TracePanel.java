@@ -102,7 +102,9 @@ final class TracePanel extends JPanel {
 
     private JPanel head(Doing doing) {
         JPanel head = new JPanel(new MigLayout(
-                "insets 0, gap 8 4, fillx, hidemode 3", "[][80:230:,fill]12[][80:230:,fill]8[]push[]8[]8[]", "[center]"));
+                "insets 0, gap 8 4, fillx, hidemode 3",
+                "[][80:230:,fill]12[][80:230:,fill]8[]push[]8[]8[]",
+                "[center]"));
         head.setOpaque(false);
         head.add(trace.label());
         head.add(trace.combo(), "wmin 0");
@@ -212,7 +214,8 @@ final class TracePanel extends JPanel {
     }
 
     void table(ChartTable table, String name) {
-        List<Column<List<String>>> columns = java.util.stream.IntStream.range(0, table.headings().size())
+        List<Column<List<String>>> columns = java.util.stream.IntStream.range(
+                        0, table.headings().size())
                 .mapToObj(i -> Column.<List<String>>text(table.headings().get(i), row -> row.get(i))
                         .wide(i == 0 ? 70 : 120)
                         .grow())

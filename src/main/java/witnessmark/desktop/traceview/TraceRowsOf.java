@@ -30,8 +30,7 @@ final class TraceRowsOf {
         this.texts = texts;
     }
 
-    TraceRows of(
-            Shown shown, long shift, String finding, String note, List<TraceRows.Mark> marks, String description) {
+    TraceRows of(Shown shown, long shift, String finding, String note, List<TraceRows.Mark> marks, String description) {
         KeptTrace kept = shown.kept();
         List<TraceRows.Row> rows = new ArrayList<>();
         if (kept != null) {
@@ -162,11 +161,7 @@ final class TraceRowsOf {
         double each = settings.get(TraceSetting.OIL_FLOOR) / 1000;
         double from = settings.get(TraceSetting.OIL_FLOOR_ABOVE);
         return curve(
-                shown,
-                channel.column(),
-                speed,
-                rpm -> rpm > from ? channels.shown(kind, rpm * each) : Double.NaN,
-                0);
+                shown, channel.column(), speed, rpm -> rpm > from ? channels.shown(kind, rpm * each) : Double.NaN, 0);
     }
 
     private static double least(Wave wave) {

@@ -82,17 +82,17 @@ public final class SeeTrace {
         return view.facts()
                 .of(Run.class)
                 .find(trace.fact().run())
-                .filter(run ->
-                        run.inForce() && !run.fact().start().day().isAfter(view.day()));
+                .filter(run -> run.inForce() && !run.fact().start().day().isAfter(view.day()));
     }
 
     private static SeenTrace see(Facts facts, Entry<Trace> trace, Entry<Run> run) {
         Entry<Engine> engine = facts.of(Engine.class).find(run.fact().engine()).orElseThrow();
         SpeedHistogram speeds = SpeedHistogram.parse(trace.fact().speeds());
-        Stream<Entry<RevExponent>> exponents = facts
-                .of(RevExponent.class)
-                .where(wear -> wear.design().equals(engine.fact().design()))
-                .stream();
+        Stream<Entry<RevExponent>> exponents =
+                facts
+                        .of(RevExponent.class)
+                        .where(wear -> wear.design().equals(engine.fact().design()))
+                        .stream();
         return new SeenTrace(
                 trace,
                 run,

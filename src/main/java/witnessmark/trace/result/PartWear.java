@@ -15,10 +15,4 @@ import witnessmark.quantity.EngineSpeed;
  * @param most if all of each band had been at its upper edge
  */
 public record PartWear(
-        PartKind kind,
-        EngineSpeed reference,
-        double exponent,
-        String source,
-        long millis,
-        long least,
-        long most) {}
+        PartKind kind, EngineSpeed reference, double exponent, String source, long millis, long least, long most) {}

@@ -173,19 +173,33 @@ class TracePageTest {
             window.root(1366, 768);
             window.page.layOver(test);
             window.tasks.awaitIdle();
-            Sampled laid = window.page.chart().orElseThrow().rows().get(0).curves().get(1);
+            Sampled laid =
+                    window.page.chart().orElseThrow().rows().get(0).curves().get(1);
             double then = laid.most(100.01);
             window.page.panel().shift().box().field().setText("-2.5");
-            Sampled moved = window.page.chart().orElseThrow().rows().get(0).curves().get(1);
+            Sampled moved =
+                    window.page.chart().orElseThrow().rows().get(0).curves().get(1);
             assertThat(moved.most(97.51)).isEqualTo(then);
-            assertThat(window.page.chart().orElseThrow().note()).contains("K05, Run 3").contains("2.5 s earlier");
+            assertThat(window.page.chart().orElseThrow().note())
+                    .contains("K05, Run 3")
+                    .contains("2.5 s earlier");
             window.page.panel().shift().box().field().setText("soon");
-            assertThat(window.page.chart().orElseThrow().note()).as("what cannot be read changes nothing").contains("2.5 s");
+            assertThat(window.page.chart().orElseThrow().note())
+                    .as("what cannot be read changes nothing")
+                    .contains("2.5 s");
             List<BandLine> bands = window.page.panel().side().speedTable().shown();
             long own = bands.stream().mapToLong(BandLine::millis).sum();
             long other = bands.stream().mapToLong(BandLine::over).sum();
-            assertThat(own).isEqualTo(SeeTrace.of(desk.view(), race).orElseThrow().speeds().total());
-            assertThat(other).isEqualTo(SeeTrace.of(desk.view(), test).orElseThrow().speeds().total());
+            assertThat(own)
+                    .isEqualTo(SeeTrace.of(desk.view(), race)
+                            .orElseThrow()
+                            .speeds()
+                            .total());
+            assertThat(other)
+                    .isEqualTo(SeeTrace.of(desk.view(), test)
+                            .orElseThrow()
+                            .speeds()
+                            .total());
         }
     }
 
@@ -194,7 +208,9 @@ class TracePageTest {
         try (TraceWindow window = window()) {
             window.open(race);
             ShownChannels channels = new ShownChannels(window.settings);
-            var kept = SeeTrace.samples(desk.logbook(), SeeTrace.of(desk.view(), race).orElseThrow().trace().fact())
+            var kept = SeeTrace.samples(
+                            desk.logbook(),
+                            SeeTrace.of(desk.view(), race).orElseThrow().trace().fact())
                     .orThrow()
                     .orElseThrow();
             channels.show(ShownChannels.all(kept).get(1), false);
@@ -247,12 +263,13 @@ class TracePageTest {
     @Test
     void without_samples_it_says_so_and_shows_what_the_record_has(@TempDir Path other) {
         Desk bare = new SampleBooks(other).open();
-        Id<Trace> trace =
-                SampleTraces.bringIn(bare, "2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev(), false);
+        Id<Trace> trace = SampleTraces.bringIn(bare, "2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev(), false);
         try (TraceWindow window = new TraceWindow(bare, Looks.light(), Texts.in(Locale.UK))) {
             window.open(trace);
             window.root(1366, 768);
-            assertThat(window.said()).contains("Its samples are not kept in this logbook").contains("mechanical over-rev");
+            assertThat(window.said())
+                    .contains("Its samples are not kept in this logbook")
+                    .contains("mechanical over-rev");
             assertThat(window.page.panel().side().speedTable().shown()).isNotEmpty();
             bare.undo().orThrow();
             window.page.changed();

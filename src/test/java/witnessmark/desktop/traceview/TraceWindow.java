@@ -52,8 +52,7 @@ final class TraceWindow implements AutoCloseable {
 
     TraceWindow(Desk desk, Look look, Texts texts, Units units) {
         Measures measures = new Measures(texts, units);
-        place = new EnginesPlace(
-                texts, measures, tasks, window, () -> desk, settings, DayOrder.DAY_FIRST, entry -> {});
+        place = new EnginesPlace(texts, measures, tasks, window, () -> desk, settings, DayOrder.DAY_FIRST, entry -> {});
         page = new TraceAside(new TraceViewContext(
                 desk, window, new SheetTools(texts, tasks, settings), measures, () -> led.add("wears")));
         host = new TraceViewContext.Host(place::stepAside, () -> {
@@ -61,8 +60,7 @@ final class TraceWindow implements AutoCloseable {
             place.dismiss();
         });
         pane = new ShellPane(
-                new ShellContext(
-                        texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
+                new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
                 List.of(place),
                 List.of(),
                 List.of());

@@ -172,7 +172,9 @@ class SeeTraceTest {
         double[] oil = column(LoggerFiles.falseDips(), 5);
         assertThat(wave.fine()).isTrue();
         for (int i : new int[] {0, 6200, 6203, 20_403, 29_039}) {
-            assertThat(wave.least(wave.at(i * 50_000L + 20_000))).as("sample " + i).isEqualTo(oil[i]);
+            assertThat(wave.least(wave.at(i * 50_000L + 20_000)))
+                    .as("sample " + i)
+                    .isEqualTo(oil[i]);
         }
         assertThat(wave.at(-1)).isEqualTo(-1);
         assertThat(wave.at(kept.lasted() + 10_000_000)).isEqualTo(-1);
