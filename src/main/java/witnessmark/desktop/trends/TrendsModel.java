@@ -121,8 +121,7 @@ public final class TrendsModel {
             return place.limits().stream().anyMatch(LimitAhead::over) ? SeamState.OVER : SeamState.RUN_ON;
         }
         return switch (place.call()) {
-            case LOOK, PAST_LIMIT -> SeamState.DUE;
-            case WORSE -> SeamState.DUE;
+            case LOOK, PAST_LIMIT, WORSE -> SeamState.DUE;
             case NONE -> SeamState.WITHIN;
         };
     }
