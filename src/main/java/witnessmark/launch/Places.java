@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
@@ -45,7 +47,9 @@ import witnessmark.desktop.task.OtherProgram;
 import witnessmark.desktop.traceview.TraceAside;
 import witnessmark.desktop.traceview.TraceCommands;
 import witnessmark.desktop.traceview.TraceViewContext;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
+import witnessmark.domain.Run;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
@@ -128,15 +132,7 @@ final class Places {
         runSheet.onTraces(run -> trace.openRun(run, onRun));
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
-        commands.addAll(TraceCommands.of(
-                shell.texts(),
-                () -> runSheet.runInView()
-                        .ifPresentOrElse(
-                                run -> trace.openRun(run, onRun),
-                                () -> engines.engineInView()
-                                        .ifPresentOrElse(
-                                                engine -> trace.openEngine(engine, onEngine),
-                                                () -> trace.openNewest(onRun)))));
+        commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
         Path sample = book.sampleFolder();
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
         commands.addAll(start.commands());
@@ -144,7 +140,34 @@ final class Places {
         commands.addAll(sheets.commands());
         commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
-        findable.addAll(RecordsFindable.all(
+        findable.addAll(records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun)));
+    }
+
+    /** Shows the trace of the run in view, else the newest of the engine in view, else the newest there is. */
+    private static List<Command> traceCommands(
+            ShellContext shell,
+            TraceAside trace,
+            RunSheetPlace runSheet,
+            EnginesPlace engines,
+            TraceViewContext.Host onRun,
+            TraceViewContext.Host onEngine) {
+        return TraceCommands.of(shell.texts(), () -> {
+            Optional<Id<Run>> run = runSheet.runInView();
+            Optional<Id<Engine>> engine = engines.engineInView();
+            if (run.isPresent()) {
+                trace.openRun(run.get(), onRun);
+            } else if (engine.isPresent()) {
+                trace.openEngine(engine.get(), onEngine);
+            } else {
+                trace.openNewest(onRun);
+            }
+        });
+    }
+
+    /** What the find field finds in the logbook. */
+    private static List<Findable> records(
+            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Consumer<String> trace) {
+        return RecordsFindable.all(
                 shell.texts(),
                 measures,
                 shell.desk(),
@@ -152,8 +175,7 @@ final class Places {
                 () -> book.desk().day(),
                 DAYS,
                 new RecordsFindable.Opened(
-                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)),
-                        record -> trace.open(Id.parse(record), onRun))));
+                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)), trace));
     }
 
     /** What pages lead to on other pages. */

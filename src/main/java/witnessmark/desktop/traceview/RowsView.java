@@ -1,8 +1,8 @@
 package witnessmark.desktop.traceview;
 
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -236,11 +236,12 @@ final class RowsView extends JPanel {
         }
         double left = now.x(Math.min(dragFrom, dragTo));
         double right = now.x(Math.max(dragFrom, dragTo));
-        Color mark = Palette.MARK.colour();
-        g.setColor(new Color(mark.getRed(), mark.getGreen(), mark.getBlue(), 40));
+        g.setColor(Palette.MARK.colour());
+        g.setComposite(AlphaComposite.SrcOver.derive(0.16f));
         Rectangle2D first = now.places().get(0);
         Rectangle2D last = now.places().get(now.places().size() - 1);
         g.fill(new Rectangle2D.Double(left, first.getY(), right - left, last.getMaxY() - first.getY()));
+        g.setComposite(AlphaComposite.SrcOver);
     }
 
     // What somebody does
