@@ -24,7 +24,8 @@ public final class DrawnChart {
     private final Chart chart;
     private final Plotted plotted;
     private ChartStyle style;
-    private View view;
+    private final View whole;
+    private final Stretch stretch;
     private Rectangle2D values = new Rectangle2D.Double(0, 0, 1, 1);
 
     /**
@@ -39,7 +40,8 @@ public final class DrawnChart {
         this.chart = chart;
         this.plotted = new Plotted(chart);
         this.style = style;
-        this.view = whole();
+        this.whole = whole();
+        this.stretch = new Stretch(whole.from(), whole.to(), (whole.to() - whole.from()) * CLOSEST);
     }
 
     public Chart chart() {
@@ -55,7 +57,7 @@ public final class DrawnChart {
 
     /** Shows everything. */
     public void showAll() {
-        view = whole();
+        stretch.showAll();
     }
 
     /**
@@ -65,42 +67,37 @@ public final class DrawnChart {
      * @param about the place across that stays where it is
      */
     public void zoom(double factor, double about) {
-        View all = whole();
-        double wide = Math.min(all.to() - all.from(), (view.to() - view.from()) * factor);
-        wide = Math.max(wide, (all.to() - all.from()) * CLOSEST);
-        double share = (about - view.from()) / (view.to() - view.from());
-        look(about - share * wide, wide);
+        stretch.zoom(factor, about);
     }
 
     /** Moves what is seen by a share of its width, to the right when more than 0. */
     public void pan(double share) {
-        double wide = view.to() - view.from();
-        look(view.from() + share * wide, wide);
+        stretch.pan(share);
     }
 
     /** Moves what is seen just so far that a place across is in it. */
     public void bringIntoView(double across) {
-        double wide = view.to() - view.from();
-        if (across < view.from()) {
-            look(across - 0.05 * wide, wide);
-        } else if (across > view.to()) {
-            look(across - 0.95 * wide, wide);
-        }
+        stretch.bringIntoView(across);
+    }
+
+    /** Sees from one place across to another, as far as there is something. */
+    public void see(double from, double to) {
+        stretch.see(from, to);
     }
 
     /** The least place across that is seen. */
     public double from() {
-        return view.from();
+        return stretch.from();
     }
 
     /** The greatest place across that is seen. */
     public double to() {
-        return view.to();
+        return stretch.to();
     }
 
     /** The place across under a point of the last drawing. */
     public double across(double x) {
-        return view.across(x, values);
+        return view().across(x, values);
     }
 
     // Pointing at it
@@ -108,6 +105,7 @@ public final class DrawnChart {
     /** Where a point of a line stood in the last drawing. */
     public Point2D at(Place place) {
         Dot dot = chart.lines().get(place.line()).dots().get(place.dot());
+        View view = view();
         return new Point2D.Double(view.x(dot.across(), values), view.y(dot.height(), values));
     }
 
@@ -119,6 +117,7 @@ public final class DrawnChart {
     /** The point of a line nearest to a point of the last drawing, if one lies within a distance. */
     public Optional<Place> nearest(double x, double y, double within) {
         Place best = null;
+        View view = view();
         double least = within;
         for (int line = 0; line < chart.lines().size(); line++) {
             for (int dot = 0; dot < chart.lines().get(line).dots().size(); dot++) {
@@ -156,12 +155,13 @@ public final class DrawnChart {
         Graphics2D g = (Graphics2D) graphics.create();
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        View view = view();
         plotted.style(style);
         plotted.range(view.from(), view.to(), view.low(), view.high());
         g.setColor(style.sheet());
         g.fill(area);
         Lettered lettered = new Lettered(chart, style);
-        Rectangle2D rest = lettered.heading(g, area);
+        Rectangle2D rest = Lettered.heading(g, style, chart.finding(), chart.note(), area);
         values = plotted.draw(g, rest, lettered.namesWidth(g), lettered.marksHeight(g));
         lettered.names(g, values, view);
         lettered.marks(g, values, view);
@@ -194,10 +194,8 @@ public final class DrawnChart {
         ImageIO.write(picture(width, height, fine), "png", out);
     }
 
-    private void look(double from, double wide) {
-        View all = whole();
-        double least = Math.max(all.from(), Math.min(from, all.to() - wide));
-        view = new View(least, least + wide, all.low(), all.high());
+    private View view() {
+        return new View(stretch.from(), stretch.to(), whole.low(), whole.high());
     }
 
     private View whole() {

@@ -22,15 +22,15 @@ final class Lettered {
     }
 
     /** Writes finding and note at the top of an area and returns what is left of it. */
-    Rectangle2D heading(Graphics2D g, Rectangle2D area) {
+    static Rectangle2D heading(Graphics2D g, ChartStyle style, String finding, String note, Rectangle2D area) {
         double gap = 4 * style.scale();
         double top = area.getY();
         g.setColor(style.ink());
-        for (String row : wrapped(chart.finding(), g.getFontMetrics(style.title()), area.getWidth())) {
+        for (String row : wrapped(finding, g.getFontMetrics(style.title()), area.getWidth())) {
             top = write(g, style.title(), row, area.getX(), top);
         }
         g.setColor(style.ink2());
-        for (String row : wrapped(chart.note(), g.getFontMetrics(style.text()), area.getWidth())) {
+        for (String row : wrapped(note, g.getFontMetrics(style.text()), area.getWidth())) {
             top = write(g, style.text(), row, area.getX(), top);
         }
         top += 2 * gap;
@@ -108,20 +108,18 @@ final class Lettered {
                         (values.getY() - 3 * style.scale() - metrics.getDescent()));
             }
         }
-        levels(g, values, view, metrics);
+        LevelLabels.draw(g, style, chart.levels(), level -> view.y(level, values), values);
     }
 
-    private void levels(Graphics2D g, Rectangle2D values, View view, FontMetrics metrics) {
-        g.setColor(style.ink());
-        for (Chart.Mark level : chart.levels()) {
-            double y = view.y(level.at(), values);
-            if (y >= values.getY() && y <= values.getMaxY()) {
-                double gap = 3 * style.scale();
-                boolean above = y > values.getY() + metrics.getHeight();
-                double baseline = above ? y - gap - metrics.getDescent() : y + gap + metrics.getAscent();
-                g.drawString(level.label(), (float) (values.getX() + 6 * style.scale()), (float) baseline);
-            }
-        }
+    /** Clears the ground for words that stand on curves. */
+    static void clear(Graphics2D g, ChartStyle style, Rectangle2D words) {
+        Color sheet = style.sheet();
+        g.setColor(new Color(sheet.getRed(), sheet.getGreen(), sheet.getBlue(), 200));
+        g.fill(new Rectangle2D.Double(
+                words.getX() - 2 * style.scale(),
+                words.getY(),
+                words.getWidth() + 4 * style.scale(),
+                words.getHeight()));
     }
 
     private static double write(Graphics2D g, Font font, String row, double x, double top) {

@@ -37,6 +37,7 @@ public final class Program implements Runnable {
             "common",
             "flatness",
             "trace",
+            "traces",
             "statement",
             "reconcile",
             "calendar",
@@ -100,6 +101,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new StackUpOf(tools))
                 .addSubcommand(new Skims(tools))
                 .addSubcommand(new TrendsOf(tools))
+                .addSubcommand(new TracesOf(tools))
                 .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new ProofOf(tools))
                 .addSubcommand(new CommonTo(tools))

@@ -136,6 +136,7 @@ final class TrendsText {
                     .put("what", code(limit.what()))
                     .put("figure", limit.figure())
                     .put("passed", limit.passed())
+                    .put("runOn", limit.runOn() != null)
                     .put("hoursSoonest", limit.soonest())
                     .put("hoursLikely", limit.likely())
                     .put("hoursLatest", limit.latest());

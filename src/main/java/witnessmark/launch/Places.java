@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
@@ -42,7 +44,12 @@ import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
+import witnessmark.desktop.traceview.TraceAside;
+import witnessmark.desktop.traceview.TraceCommands;
+import witnessmark.desktop.traceview.TraceViewContext;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
+import witnessmark.domain.Run;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
@@ -59,6 +66,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
@@ -118,8 +126,13 @@ final class Places {
         all.add(incidents(shell, measures, book, sheets));
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
-        BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines);
+        TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
+        TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
+        TraceAside trace = traces(shell, measures, book, sheets);
+        runSheet.onTraces(run -> trace.openRun(run, onRun));
+        BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
+        commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
         Path sample = book.sampleFolder();
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
         commands.addAll(start.commands());
@@ -127,14 +140,42 @@ final class Places {
         commands.addAll(sheets.commands());
         commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
-        findable.addAll(RecordsFindable.all(
+        findable.addAll(records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun)));
+    }
+
+    /** Shows the trace of the run in view, else the newest of the engine in view, else the newest there is. */
+    private static List<Command> traceCommands(
+            ShellContext shell,
+            TraceAside trace,
+            RunSheetPlace runSheet,
+            EnginesPlace engines,
+            TraceViewContext.Host onRun,
+            TraceViewContext.Host onEngine) {
+        return TraceCommands.of(shell.texts(), () -> {
+            Optional<Id<Run>> run = runSheet.runInView();
+            Optional<Id<Engine>> engine = engines.engineInView();
+            if (run.isPresent()) {
+                trace.openRun(run.get(), onRun);
+            } else if (engine.isPresent()) {
+                trace.openEngine(engine.get(), onEngine);
+            } else {
+                trace.openNewest(onRun);
+            }
+        });
+    }
+
+    /** What the find field finds in the logbook. */
+    private static List<Findable> records(
+            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Consumer<String> trace) {
+        return RecordsFindable.all(
                 shell.texts(),
                 measures,
                 shell.desk(),
                 () -> book.desk().view().facts(),
                 () -> book.desk().day(),
                 DAYS,
-                record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO))));
+                new RecordsFindable.Opened(
+                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)), trace));
     }
 
     /** What pages lead to on other pages. */
@@ -242,7 +283,9 @@ final class Places {
             Outside outside,
             UndoActions undo,
             Sheets sheets,
-            EnginesPlace engines) {
+            EnginesPlace engines,
+            TraceAside trace,
+            TraceViewContext.Host onEngine) {
         WriteBuildWork work = new WriteBuildWork(book.desk(), outside.ids(), Sheets.units(measures, DAYS));
         BuildAside page = new BuildAside(new BuildsContext(
                 book.desk(),
@@ -258,9 +301,21 @@ final class Places {
                         build -> sheets.open(
                                 Prefilled.signing(Id.parse(build)),
                                 () -> shell.desk().go(PlaceId.ENGINES, build)))));
-        engines.onBuild(page::openEngine, page::open);
-        sheets.engineInView(() -> page.engineInView().or(engines::engineInView));
+        engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine));
+        sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;
+    }
+
+    /** The page of a trace, in the place of the run sheet or of an engine. */
+    private static TraceAside traces(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
+        return new TraceAside(new TraceViewContext(
+                book.desk(),
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                () -> sheets.open(
+                        Prefilled.empty(new WriteRevExponent().key()),
+                        () -> shell.desk().go(PlaceId.RUN_SHEET))));
     }
 
     private static BenchPlace bench(

@@ -12,7 +12,6 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingLimit;
-import witnessmark.domain.RunOn;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.ReadingUse;
 import witnessmark.ledger.result.ReadingUse.Broken;
@@ -84,7 +83,14 @@ final class ReadingUses {
                     : oldest;
         }
         return new ReadingUse(
-                limit, seat.part(), seat.engine(), worst, worstBase, broken, since(seat, oldest), runOn(limit, seat));
+                limit,
+                seat.part(),
+                seat.engine(),
+                worst,
+                worstBase,
+                broken,
+                since(seat, oldest),
+                ReadingLimits.runOn(runOns, ledger, limit.id(), seat.part(), seat.engine()));
     }
 
     private Life since(Seat seat, @Nullable Moment read) {
@@ -97,12 +103,6 @@ final class ReadingUses {
         return read == null
                 ? ledger.engineLife(engine, Counter.RUNNING)
                 : ledger.engineSince(engine, Counter.RUNNING, read);
-    }
-
-    /** The run-on that counts: the running it goes up to is not reached yet. */
-    private @Nullable Entry<RunOn> runOn(Entry<ReadingLimit> limit, Seat seat) {
-        Entry<RunOn> signed = runOns.past(limit.id(), seat);
-        return signed != null && since(seat, null).highest() < signed.fact().upTo() ? signed : null;
     }
 
     /** Which figure of the limit a reading breaks, the worst first. */

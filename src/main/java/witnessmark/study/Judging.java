@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.RunOn;
 import witnessmark.ledger.ReadingSeries;
 import witnessmark.statistics.MannKendall;
 import witnessmark.statistics.Medians;
@@ -30,12 +32,18 @@ final class Judging {
     private static final int STANDS_OFF = 2;
 
     private final List<Entry<ReadingLimit>> limits;
+    private final Function<Entry<ReadingLimit>, @Nullable Entry<RunOn>> signed;
     private final double now;
     /** What two readings of the same thing differ by. */
     private final double differ;
 
-    Judging(List<Entry<ReadingLimit>> limits, double now, double differ) {
+    Judging(
+            List<Entry<ReadingLimit>> limits,
+            Function<Entry<ReadingLimit>, @Nullable Entry<RunOn>> signed,
+            double now,
+            double differ) {
         this.limits = limits;
+        this.signed = signed;
         this.now = now;
         this.differ = differ;
     }
@@ -67,7 +75,7 @@ final class Judging {
         boolean goes = trend == Trend.RISING || trend == Trend.FALLING;
         List<LimitAhead> ahead = place.last()
                 .map(last -> new LimitsAhead(
-                                last, place.baseline().figure(), now, goes ? line : null, goes ? slope : null)
+                                last, place.baseline().figure(), now, goes ? line : null, goes ? slope : null, signed)
                         .of(limits))
                 .orElse(List.of());
         return new PlaceTrend(

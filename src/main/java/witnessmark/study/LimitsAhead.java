@@ -3,9 +3,11 @@ package witnessmark.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.RunOn;
 import witnessmark.statistics.TheilSen;
 import witnessmark.study.result.LimitAhead;
 import witnessmark.study.result.LimitAhead.What;
@@ -23,17 +25,26 @@ final class LimitsAhead {
     private final double now;
     private final @Nullable TheilSen line;
     private final @Nullable Slope slope;
+    private final Function<Entry<ReadingLimit>, @Nullable Entry<RunOn>> signed;
 
     /**
      * @param now hours run by the day looked at
      * @param line and slope of a trend; null where there is none to go on
+     * @param signed the decision to go on past a limit, or null
      */
-    LimitsAhead(Read last, double baseline, double now, @Nullable TheilSen line, @Nullable Slope slope) {
+    LimitsAhead(
+            Read last,
+            double baseline,
+            double now,
+            @Nullable TheilSen line,
+            @Nullable Slope slope,
+            Function<Entry<ReadingLimit>, @Nullable Entry<RunOn>> signed) {
         this.last = last;
         this.baseline = baseline;
         this.now = now;
         this.line = slope == null || slope.mayBeLevel() ? null : line;
         this.slope = slope;
+        this.signed = signed;
     }
 
     List<LimitAhead> of(List<Entry<ReadingLimit>> limits) {
@@ -60,7 +71,7 @@ final class LimitsAhead {
             return; // nothing is read below 0
         }
         if (way * (last.figure() - figure) > 0) {
-            into.add(new LimitAhead(limit, what, figure, true, null, null, null));
+            into.add(new LimitAhead(limit, what, figure, true, null, null, null, signed.apply(limit)));
         } else if (line != null && slope != null && way * slope.perHour() > 0) {
             double one = until(line, slope.least() == null ? 0 : slope.least(), figure);
             double other = until(line, slope.most() == null ? 0 : slope.most(), figure);
@@ -71,9 +82,10 @@ final class LimitsAhead {
                     false,
                     Math.min(one, other),
                     Math.max(Math.min(one, other), until(line, slope.perHour(), figure)),
-                    Math.max(one, other)));
+                    Math.max(one, other),
+                    null));
         } else {
-            into.add(new LimitAhead(limit, what, figure, false, null, null, null));
+            into.add(new LimitAhead(limit, what, figure, false, null, null, null, null));
         }
     }
 

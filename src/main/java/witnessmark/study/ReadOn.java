@@ -11,7 +11,10 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.PartKind;
+import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.RunOn;
 import witnessmark.ledger.LifeLedger;
+import witnessmark.ledger.ReadingLimits;
 import witnessmark.ledger.result.Life;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
@@ -64,6 +67,13 @@ record ReadOn(
 
     boolean is(@Nullable Id<Engine> other) {
         return engine != null && engine.id().equals(other);
+    }
+
+    /** The signed decision to go on past a limit of its readings, or null. */
+    @Nullable
+    Entry<RunOn> runOn(LifeLedger ledger, Entry<ReadingLimit> limit) {
+        return ReadingLimits.runOn(
+                ledger, limit.id(), part == null ? null : part.id(), engine == null ? null : engine.id());
     }
 
     Life life(LifeLedger ledger) {

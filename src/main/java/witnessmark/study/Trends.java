@@ -105,7 +105,7 @@ public final class Trends {
                 ? List.of()
                 : ReadingLimits.of(
                         ledger, kind, on.engine() == null ? null : on.engine().id(), on.design(), on.kind());
-        Judging judging = new Judging(limits, on.hours(ledger), figures.differ(kind));
+        Judging judging = new Judging(limits, limit -> on.runOn(ledger, limit), on.hours(ledger), figures.differ(kind));
         List<PlaceTrend> judged =
                 sorted.stream().map(each -> judging.judge(each, sorted)).toList();
         return kind(on, kind, figures.perHour(), judging.spread(sorted), judged, List.of());

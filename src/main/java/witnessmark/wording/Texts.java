@@ -45,6 +45,8 @@ public final class Texts {
             "facemap",
             "trends",
             "trace",
+            "traces",
+            "traceview",
             "dyno",
             "proof",
             "jobsheet",

@@ -3,13 +3,16 @@ package witnessmark.wording;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Grade;
 import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.RunOn;
 import witnessmark.domain.Warmth;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.RunningTime;
@@ -250,8 +253,23 @@ public final class TrendWords {
     }
 
     private String past(KindTrends of, PlaceTrend place, Read last) {
-        LimitAhead limit =
-                place.limits().stream().filter(LimitAhead::passed).findFirst().orElseThrow();
+        LimitAhead limit = place.limits().stream()
+                .filter(LimitAhead::passed)
+                .min(Comparator.comparing((LimitAhead passed) -> !passed.over()))
+                .orElseThrow();
+        Entry<RunOn> runOn = limit.runOn();
+        String said = past(of, place, last, limit);
+        return runOn == null
+                ? said
+                : texts.get(
+                        "trends.past.runOn",
+                        said,
+                        measures.running(new RunningTime(runOn.fact().upTo())),
+                        runOn.fact().by(),
+                        measures.shortDate(runOn.fact().at().day()));
+    }
+
+    private String past(KindTrends of, PlaceTrend place, Read last, LimitAhead limit) {
         String where = place(of.kind(), place.place());
         String read = figure(of, last.figure());
         String off = figure(of, Math.abs(last.figure() - place.baseline().figure()));
@@ -279,7 +297,8 @@ public final class TrendWords {
     /** The same for a cell: "about 4.5 h", "past"; empty where nothing is known. */
     public String aheadShort(PlaceTrend place) {
         if (place.limits().stream().anyMatch(LimitAhead::passed) && place.next() == null) {
-            return texts.get("trends.few.limit.past");
+            boolean over = place.limits().stream().anyMatch(LimitAhead::over);
+            return texts.get(over ? "trends.few.limit.past" : "trends.few.limit.runOn");
         }
         LimitAhead next = place.next();
         Double likely = next == null ? null : next.likely();

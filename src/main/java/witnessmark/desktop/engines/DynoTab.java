@@ -1,28 +1,16 @@
 package witnessmark.desktop.engines;
 
-import java.awt.CardLayout;
-import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.Toolkit;
-import java.awt.image.BufferedImage;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
-import javax.swing.JButton;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
-import witnessmark.chart.ChartTable;
 import witnessmark.chart.Dot;
-import witnessmark.desktop.form.Buttons;
-import witnessmark.desktop.form.Caption;
-import witnessmark.desktop.form.ChartCopy;
-import witnessmark.desktop.form.ChartView;
+import witnessmark.desktop.form.ChartOrTable;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
@@ -36,27 +24,13 @@ import witnessmark.wording.Texts;
 
 /** Dyno sheets of an engine: the list, what the one in hand comes to, and power over torque beside its baseline. */
 final class DynoTab extends JPanel {
-    private static final String CHARTS = "charts";
-    private static final String TABLE = "table";
-    private static final String NOTHING = "nothing";
-
-    private final SheetTools tools;
     private final Texts texts;
     private final DynoModel model;
     private final SheetTable<DynoLine> list;
     private final JTextArea basis = Lettering.paragraph(" ", Styles.QUIET_INK);
-    private final ChartView power;
-    private final ChartView torque;
-    private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
-    private final CardLayout cards = new CardLayout();
-    private final JPanel right = new JPanel(cards);
-    private final JPanel tableRoom = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[fill,grow]"));
-    private final JTextArea nothing;
+    private final ChartOrTable charts;
     private final JPanel controls = new JPanel(new MigLayout("insets 2 0 0 0, gap 8", "push[][]"));
-    private final JButton toggle;
-    private final JButton copy;
     private List<DynoAnswer> answers = List.of();
-    private boolean asTable;
 
     /**
      * @param open told which sheet is opened, by the text form of its identity
@@ -64,7 +38,6 @@ final class DynoTab extends JPanel {
      */
     DynoTab(SheetTools tools, Measures measures, Consumer<String> open, Consumer<String> say) {
         super(new MigLayout("insets 6 0 0 0, gap 0, fill", "[352!,fill]14[0::,grow,fill]", "[fill,grow]"));
-        this.tools = tools;
         this.texts = tools.texts();
         this.model = new DynoModel(texts, measures);
         setOpaque(false);
@@ -77,14 +50,16 @@ final class DynoTab extends JPanel {
             }
         });
         list.table().setToolTipText(texts.get("engines.dyno.list.tip"));
-        power = new ChartView(this::read, dot -> open(dot, open));
-        torque = new ChartView(this::read, dot -> open(dot, open));
-        nothing = Lettering.paragraph(texts.get("engines.dyno.nothing"), Styles.QUIET_INK);
-        toggle = Buttons.link(Caption.of(texts.get("form.chart.asTable")), this::toggle);
-        copy = Buttons.link(Caption.of(texts.get("form.chart.copy")), () -> copy(say));
+        charts = new ChartOrTable(
+                texts,
+                texts.get("engines.dyno.nothing"),
+                table -> table.with(tools, "engines.dyno.table"),
+                dot -> open(dot, open),
+                say,
+                2);
         controls.setOpaque(false);
-        controls.add(toggle);
-        controls.add(copy);
+        controls.add(charts.toggleButton());
+        controls.add(charts.copyButton());
         layOut();
     }
 
@@ -113,19 +88,8 @@ final class DynoTab extends JPanel {
         left.setOpaque(false);
         left.add(list, "grow, hmin 90, wmin 0, wrap");
         left.add(new ScrollPage(words), "grow, hmin 60, wmin 0");
-        JPanel charts = new JPanel(
-                new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow 60]0[fill,grow 40]0[]"));
-        charts.setOpaque(false);
-        charts.add(power, "grow, hmin 150, wmin 0, wrap");
-        charts.add(torque, "grow, hmin 120, wmin 0, wrap");
-        charts.add(readout, "growx, wmin 0");
-        right.setOpaque(false);
-        tableRoom.setOpaque(false);
-        right.add(charts, CHARTS);
-        right.add(tableRoom, TABLE);
-        right.add(nothing, NOTHING);
         add(left, "grow");
-        add(right, "grow, wmin 0");
+        add(charts, "grow, wmin 0");
     }
 
     /** Shows the sheets of another engine, the newest first. */
@@ -147,52 +111,13 @@ final class DynoTab extends JPanel {
         return there;
     }
 
-    /** Shows the numbers in place of the charts, or the charts again. */
-    void toggle() {
-        asTable = !asTable;
-        Caption caption = Caption.of(texts.get(asTable ? "form.chart.asChart" : "form.chart.asTable"));
-        toggle.setText(caption.text());
-        toggle.setMnemonic(caption.mnemonic());
-        load();
-    }
-
-    /** Puts both charts as one picture and the figures on the clipboard. */
-    void copy(Consumer<String> say) {
-        ChartCopy above = power.copy();
-        ChartCopy below = torque.copy();
-        if (above != null && below != null) {
-            Toolkit.getDefaultToolkit()
-                    .getSystemClipboard()
-                    .setContents(new ChartCopy(under(above, below), above.numbers()), null);
-            say.accept(texts.get("form.chart.copied"));
-        }
-    }
-
-    private static BufferedImage under(ChartCopy above, ChartCopy below) {
-        int width = above.picture().getWidth(null);
-        int height = above.picture().getHeight(null);
-        BufferedImage both = new BufferedImage(width, 2 * height, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = both.createGraphics();
-        g.drawImage(above.picture(), 0, 0, null);
-        g.drawImage(below.picture(), 0, height, null);
-        g.dispose();
-        return both;
-    }
-
     SheetTable<DynoLine> sheets() {
         return list;
     }
 
-    ChartView power() {
-        return power;
-    }
-
-    ChartView torque() {
-        return torque;
-    }
-
-    String readout() {
-        return readout.getText().strip();
+    /** Power, and below it torque. */
+    ChartOrTable charts() {
+        return charts;
     }
 
     /** What chooses and copies, beside the tabs. */
@@ -219,41 +144,16 @@ final class DynoTab extends JPanel {
 
     private void load() {
         DynoModel.Shown next = model.shown(answers, chosen()).orElse(null);
-        Chart curve = next == null ? null : next.power();
-        copy.setEnabled(curve != null);
-        toggle.setEnabled(curve != null);
         basis.setText(next == null ? " " : String.join("\n", next.basis()));
-        if (next == null || curve == null || next.torque() == null) {
-            power.clear();
-            torque.clear();
-            nothing.setText(
+        Chart power = next == null ? null : next.power();
+        Chart torque = next == null ? null : next.torque();
+        if (power != null && torque != null) {
+            charts.show(List.of(power, torque));
+        } else {
+            charts.showNothing(
                     next == null
                             ? texts.get("engines.dyno.nothing")
                             : texts.get("engines.dyno.noCurve", next.answer()));
-            cards.show(right, NOTHING);
-            return;
         }
-        power.show(curve);
-        torque.show(next.torque());
-        tableRoom.removeAll();
-        tableRoom.add(table(next.table(), curve.finding()), "grow, w 0:0:");
-        cards.show(right, asTable ? TABLE : CHARTS);
-        revalidate();
-    }
-
-    private SheetTable<List<String>> table(ChartTable table, String name) {
-        List<Column<List<String>>> columns = IntStream.range(0, table.headings().size())
-                .mapToObj(i -> Column.<List<String>, String>figure(
-                                table.headings().get(i), row -> row.get(i), row -> row.get(i))
-                        .wide(110)
-                        .grow())
-                .toList();
-        SheetTable<List<String>> sheet = new SheetTable<>(name, columns, row -> row).with(tools, "engines.dyno.table");
-        sheet.show(table.rows());
-        return sheet;
-    }
-
-    private void read(@Nullable String said) {
-        readout.setText(said == null || said.isEmpty() ? " " : said);
     }
 }

@@ -12,6 +12,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -61,6 +62,9 @@ final class EngineSheetView {
 
         /** Opens the sheet of the engine's build. */
         void buildSheet();
+
+        /** Shows the traces of the engine's runs. */
+        void traces();
 
         /** Opens an entry on the line of life. */
         void open(LifeMark mark);
@@ -113,7 +117,11 @@ final class EngineSheetView {
         beside = new Beside(tabs, new BehindPane(tools, work, asked::closeBehind));
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(lineView, "growx, wmin 0, wrap");
-        sheet.add(readout, "growx, wmin 0, wrap");
+        JPanel said = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[0::,grow,fill][]", "[center]"));
+        said.setOpaque(false);
+        said.add(readout, "growx, wmin 0");
+        said.add(Buttons.link(Caption.of(texts.get("traceview.page")), asked::traces));
+        sheet.add(said, "growx, wmin 0, wrap");
         sheet.add(beside, "grow, wmin 0");
     }
 
@@ -202,23 +210,16 @@ final class EngineSheetView {
     }
 
     void toggleChart() {
-        if (charted() == dyno) {
-            dyno.toggle();
-        } else {
-            chart().toggle();
-        }
+        chart().toggle();
     }
 
     void copyChart(Consumer<String> say) {
-        if (charted() == dyno) {
-            dyno.copy(say);
-        } else {
-            chart().copy(say);
-        }
+        chart().copy(say);
     }
 
     private ChartOrTable chart() {
-        return charted() == trends ? trends.pane() : curves.chart();
+        JComponent tab = charted();
+        return tab == dyno ? dyno.charts() : tab == trends ? trends.pane() : curves.chart();
     }
 
     Beside beside() {

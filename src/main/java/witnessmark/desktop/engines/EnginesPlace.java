@@ -9,11 +9,11 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Dot;
-import witnessmark.desktop.beforewego.Aside;
-import witnessmark.desktop.beforewego.AsideStage;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.shell.Aside;
+import witnessmark.desktop.shell.AsideStage;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
@@ -61,6 +61,7 @@ public final class EnginesPlace implements Place {
     private final AsideStage stage;
     private Consumer<Id<Engine>> page = id -> {};
     private Consumer<Id<Build>> build = id -> {};
+    private Consumer<Id<Engine>> traces = id -> {};
     private final List<Command> commands;
     private @Nullable Engines engines;
     private @Nullable String wanted;
@@ -138,10 +139,11 @@ public final class EnginesPlace implements Place {
         return stage.component();
     }
 
-    /** Says what shows the page of an engine's build, and that of a build. */
-    public void onBuild(Consumer<Id<Engine>> ofEngine, Consumer<Id<Build>> ofBuild) {
+    /** Says what shows the page of an engine's build, that of a build, and the traces of an engine's runs. */
+    public void leadsTo(Consumer<Id<Engine>> ofEngine, Consumer<Id<Build>> ofBuild, Consumer<Id<Engine>> tracesOf) {
         page = ofEngine;
         build = ofBuild;
+        traces = tracesOf;
     }
 
     /** Puts another page in the place of the engine until {@link #dismiss} is called. */
@@ -458,6 +460,11 @@ public final class EnginesPlace implements Place {
         @Override
         public void buildSheet() {
             engineInView().ifPresent(id -> window.go(PlaceId.MEASURING_BENCH, id.text()));
+        }
+
+        @Override
+        public void traces() {
+            engineInView().ifPresent(traces);
         }
 
         @Override

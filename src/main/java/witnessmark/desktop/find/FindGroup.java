@@ -7,6 +7,7 @@ public enum FindGroup {
     PARTS("beforewego.find.parts"),
     DYNO("beforewego.find.dynoSheets"),
     RUNS("beforewego.find.runs"),
+    TRACES("beforewego.find.traces"),
     INCIDENTS("beforewego.find.incidents"),
     EVENTS("beforewego.find.events"),
     JOBS("beforewego.find.jobs");

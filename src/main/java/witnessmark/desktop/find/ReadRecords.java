@@ -32,6 +32,7 @@ final class ReadRecords {
     private final ReadBuilds builds;
     private final ReadRuns runs;
     private final ReadDynoSheets dyno;
+    private final ReadTraces traces;
     private final ReadIncidents incidents;
     private final ReadEvents events;
     private final ReadJobs jobs;
@@ -42,6 +43,7 @@ final class ReadRecords {
         this.builds = new ReadBuilds(texts, measures);
         this.runs = new ReadRuns(texts, measures);
         this.dyno = new ReadDynoSheets(texts, measures);
+        this.traces = new ReadTraces(texts, measures);
         this.incidents = new ReadIncidents(texts, measures);
         this.events = new ReadEvents(texts, measures, runs);
         this.jobs = new ReadJobs(texts, measures);
@@ -55,6 +57,7 @@ final class ReadRecords {
         all.put(FindGroup.PARTS, parts(facts));
         all.put(FindGroup.DYNO, dyno.all(facts));
         all.put(FindGroup.RUNS, runs.all(facts));
+        all.put(FindGroup.TRACES, traces.all(facts));
         all.put(FindGroup.INCIDENTS, incidents.all(facts));
         all.put(FindGroup.EVENTS, events.all(facts, today));
         all.put(FindGroup.JOBS, jobs.all(facts));

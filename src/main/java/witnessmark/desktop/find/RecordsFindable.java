@@ -24,7 +24,15 @@ public final class RecordsFindable implements Findable {
     private final Desk desk;
     private final IndexOfLatest index;
     private final Function<String, Optional<LocalDate>> day;
-    private final Consumer<String> sheet;
+    private final Opened opened;
+
+    /**
+     * What opens what has no place of its own; each is told an identity as text.
+     *
+     * @param sheet shows an entry on its sheet
+     * @param trace shows a trace
+     */
+    public record Opened(Consumer<String> sheet, Consumer<String> trace) {}
 
     private RecordsFindable(
             FindGroup group,
@@ -32,13 +40,13 @@ public final class RecordsFindable implements Findable {
             Desk desk,
             IndexOfLatest index,
             Function<String, Optional<LocalDate>> day,
-            Consumer<String> sheet) {
+            Opened opened) {
         this.group = group;
         this.texts = texts;
         this.desk = desk;
         this.index = index;
         this.day = day;
-        this.sheet = sheet;
+        this.opened = opened;
     }
 
     /**
@@ -48,7 +56,7 @@ public final class RecordsFindable implements Findable {
      * @param facts everything written so far; asked off the event thread
      * @param today the day taken for today; asked off the event thread
      * @param order what stands first in a date of figures
-     * @param sheet opens what has no place of its own on its sheet; told its identity as text
+     * @param opened opens what has no place of its own
      */
     public static List<Findable> all(
             Texts texts,
@@ -57,12 +65,12 @@ public final class RecordsFindable implements Findable {
             Supplier<Facts> facts,
             Supplier<LocalDate> today,
             DayOrder order,
-            Consumer<String> sheet) {
+            Opened opened) {
         IndexOfLatest index = new IndexOfLatest(facts, today, new ReadRecords(texts, measures));
         Function<String, Optional<LocalDate>> day =
                 typed -> TypedDate.read(typed, today.get(), order).only();
         return Arrays.stream(FindGroup.values())
-                .map(group -> (Findable) new RecordsFindable(group, texts, desk, index, day, sheet))
+                .map(group -> (Findable) new RecordsFindable(group, texts, desk, index, day, opened))
                 .toList();
     }
 
@@ -85,8 +93,9 @@ public final class RecordsFindable implements Findable {
 
     private Found found(Indexed record) {
         PlaceId place = record.place();
-        if (group == FindGroup.JOBS) {
-            return new Found(record.title(), record.note(), () -> sheet.accept(record.record()));
+        if (group == FindGroup.JOBS || group == FindGroup.TRACES) {
+            Consumer<String> open = group == FindGroup.JOBS ? opened.sheet() : opened.trace();
+            return new Found(record.title(), record.note(), () -> open.accept(record.record()));
         }
         return place == null
                 ? Found.holding(

@@ -35,6 +35,7 @@ public final class ChartView extends JPanel {
     private final transient Consumer<Dot> open;
     private transient @Nullable DrawnChart drawn;
     private transient @Nullable ChartPointer pointer;
+    private transient Consumer<DrawnChart> seen = chart -> {};
     private int dragged;
 
     /**
@@ -83,6 +84,20 @@ public final class ChartView extends JPanel {
 
     public void showAll() {
         with(DrawnChart::showAll);
+    }
+
+    /** Is told what was looked at more closely or moved along, so that others beside it show the same stretch. */
+    public void onSeen(Consumer<DrawnChart> told) {
+        seen = told;
+    }
+
+    /** Shows the stretch that another chart shows. */
+    public void see(DrawnChart other) {
+        DrawnChart now = drawn;
+        if (now != null && (now.from() != other.from() || now.to() != other.to())) {
+            now.see(other.from(), other.to());
+            repaint();
+        }
     }
 
     /** What is drawn, or null while there is nothing. */
@@ -198,6 +213,7 @@ public final class ChartView extends JPanel {
         if (now != null) {
             work.accept(now);
             repaint();
+            seen.accept(now);
         }
     }
 
@@ -207,6 +223,10 @@ public final class ChartView extends JPanel {
             work.accept(at);
             readout.accept(at.words());
             repaint();
+            DrawnChart now = drawn;
+            if (now != null) {
+                seen.accept(now);
+            }
         }
     }
 

@@ -44,12 +44,14 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final JButton restore;
     private final JButton historyButton;
     private final JButton job;
+    private final JButton traces;
     private final JButton putBack;
     private final JButton save;
     private transient Optional<RunDoes> shown = Optional.empty();
 
     /**
      * @param planJob plans a job of what was told
+     * @param traces shows what the logger wrote of it
      * @param fresh goes to the sheet for a new run
      * @param leave what Esc does
      */
@@ -58,6 +60,7 @@ final class WrittenPanel extends JPanel implements SheetView {
             WrittenActions actions,
             RunWords words,
             Runnable planJob,
+            Runnable traces,
             Runnable fresh,
             Runnable leave) {
         super(new MigLayout(
@@ -77,12 +80,20 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.restore = button("runsheet.written.restore", () -> act(actions::restore));
         this.historyButton = button("runsheet.written.history", this::showHistory);
         this.job = button("runsheet.written.job", planJob);
+        this.traces = button("runsheet.written.traces", traces);
         this.history = new RunHistory(texts, this::backFromHistory);
         this.putBack = button("runsheet.written.putBack", actions::putBack);
         this.save = Buttons.main(
                 Caption.of(texts.get("runsheet.written.save")), Keys.menu(KeyEvent.VK_ENTER), actions::save);
-        this.foot = new FormFoot(
-                List.of(button("runsheet.written.fresh", fresh), strike, restore, historyButton, job, putBack, save));
+        this.foot = new FormFoot(List.of(
+                button("runsheet.written.fresh", fresh),
+                strike,
+                restore,
+                historyButton,
+                job,
+                this.traces,
+                putBack,
+                save));
         this.asking = new ReasonRow(texts, this::strikeOut, this::stopAsking);
         asking.setVisible(false);
         body.setOpaque(false);

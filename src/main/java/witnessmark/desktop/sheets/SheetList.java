@@ -77,12 +77,14 @@ import witnessmark.logbook.sheets.WriteFastener;
 import witnessmark.logbook.sheets.WriteFinding;
 import witnessmark.logbook.sheets.WriteHold;
 import witnessmark.logbook.sheets.WriteIncome;
+import witnessmark.logbook.sheets.WriteLoggerFigures;
 import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
 import witnessmark.logbook.sheets.WriteOutline;
 import witnessmark.logbook.sheets.WritePrevention;
 import witnessmark.logbook.sheets.WriteProof;
 import witnessmark.logbook.sheets.WriteReading;
+import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.logbook.sheets.WriteSkim;
 import witnessmark.logbook.sheets.WriteSpeedFigures;
 import witnessmark.logbook.sheets.WriteWork;
@@ -182,6 +184,8 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new PutEngine()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new TakeEngineOut()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new WriteSpeedFigures()),
+                new Listed(CommandMenu.RECORD_ENGINES, 2, new WriteLoggerFigures()),
+                new Listed(CommandMenu.RECORD_ENGINES, 2, new WriteRevExponent()),
                 new Listed(CommandMenu.RECORD_ENGINES, 2, new WriteOutline()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new SignSheet()),
                 new Listed(CommandMenu.RECORD_ENGINES, 3, new PutSeal()),

@@ -55,7 +55,9 @@ record TrendLine(
 
     /** How loud the words of its limit are. */
     SeamState limit() {
-        boolean past = figures != null && figures.limits().stream().anyMatch(LimitAhead::passed);
-        return past ? SeamState.OVER : going();
+        if (figures == null || figures.limits().stream().noneMatch(LimitAhead::passed)) {
+            return going();
+        }
+        return figures.limits().stream().anyMatch(LimitAhead::over) ? SeamState.OVER : SeamState.RUN_ON;
     }
 }

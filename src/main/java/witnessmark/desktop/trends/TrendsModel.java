@@ -117,11 +117,11 @@ public final class TrendsModel {
     }
 
     private static SeamState state(PlaceTrend place) {
-        boolean past = place.limits().stream().anyMatch(LimitAhead::passed);
+        if (place.limits().stream().anyMatch(LimitAhead::passed)) {
+            return place.limits().stream().anyMatch(LimitAhead::over) ? SeamState.OVER : SeamState.RUN_ON;
+        }
         return switch (place.call()) {
-            case LOOK -> past ? SeamState.OVER : SeamState.DUE;
-            case PAST_LIMIT -> SeamState.OVER;
-            case WORSE -> SeamState.DUE;
+            case LOOK, PAST_LIMIT, WORSE -> SeamState.DUE;
             case NONE -> SeamState.WITHIN;
         };
     }

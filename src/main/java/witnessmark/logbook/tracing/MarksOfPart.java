@@ -5,13 +5,11 @@ import java.util.List;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.ChannelKind;
-import witnessmark.domain.Coded;
 import witnessmark.domain.Id;
 import witnessmark.domain.Trace;
 import witnessmark.domain.TraceMark;
 import witnessmark.domain.TraceMarkKind;
 import witnessmark.quantity.RunningTime;
-import witnessmark.trace.result.Defect;
 import witnessmark.trace.result.Defects;
 import witnessmark.trace.result.Excursion;
 import witnessmark.trace.result.PressureDip;
@@ -88,15 +86,11 @@ final class MarksOfPart {
     private void defects(Defects defects, int number) {
         for (TraceMarkKind kind : TraceMarkKind.values()) {
             defects.located().stream()
-                    .filter(defect -> defect.part() == number && kindOf(defect) == kind)
+                    .filter(defect -> defect.part() == number && defect.kind().mark() == kind)
                     .limit(MOST)
                     .forEach(defect ->
                             put(kind, defect.from(), defect.until() - defect.from(), defect.channel(), null, ""));
         }
-    }
-
-    static TraceMarkKind kindOf(Defect defect) {
-        return Coded.of(TraceMarkKind.class, defect.kind().code());
     }
 
     private String heading(ChannelKind kind) {

@@ -3,6 +3,7 @@ package witnessmark.study.result;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.ReadingLimit;
+import witnessmark.domain.RunOn;
 
 /**
  * A figure of a limit, which readings may have passed, or be going towards, or neither.
@@ -15,6 +16,7 @@ import witnessmark.domain.ReadingLimit;
  *     passed, or when nothing says that they go there
  * @param likely until it does at this rate
  * @param latest until it does at the least rate
+ * @param runOn the signed decision to go on past it, or null
  */
 public record LimitAhead(
         Entry<ReadingLimit> limit,
@@ -23,7 +25,8 @@ public record LimitAhead(
         boolean passed,
         @Nullable Double soonest,
         @Nullable Double likely,
-        @Nullable Double latest) {
+        @Nullable Double latest,
+        @Nullable Entry<RunOn> runOn) {
     /** A figure of a limit. */
     public enum What {
         AT_MOST,
@@ -32,6 +35,11 @@ public record LimitAhead(
         ABOVE_BASELINE,
         /** So far below the baseline, at the most. */
         BELOW_BASELINE
+    }
+
+    /** Whether the last reading is past it and nobody signed to go on. */
+    public boolean over() {
+        return passed && runOn == null;
     }
 
     /** Whether it is known when it will be met. */

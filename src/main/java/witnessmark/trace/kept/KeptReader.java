@@ -149,30 +149,40 @@ public final class KeptReader {
      * @param pieces pixels, 1 or more
      */
     public Envelope envelope(int part, int column, long from, long until, int pieces) throws IOException {
+        return wave(part, column, from, until, (long) Block.BUCKET * pieces).envelope(from, until, pieces);
+    }
+
+    /**
+     * A stretch of a channel, to be drawn at any width: samples where there are no more than so many, else the least and
+     * most of sixty-fours of them, or of whole blocks. At both ends it is samples in any case.
+     *
+     * @param most points, about
+     */
+    public Wave wave(int part, int column, long from, long until, long most) throws IOException {
         List<Block> blocks = index.get(part).get(column).stream()
                 .filter(block -> block.until() >= from && block.from() <= until)
                 .toList();
         long samples = blocks.stream().mapToLong(Block::samples).sum();
-        Envelope envelope = new Envelope(from, until, pieces);
+        Wave.Filling wave = new Wave.Filling();
         for (Block block : blocks) {
             boolean within = block.from() >= from && block.until() <= until;
-            if (within && samples >= (long) Block.SAMPLES * pieces) {
-                envelope.add(block.from(), block.least(), block.most());
-            } else if (within && samples >= (long) Block.BUCKET * pieces) {
-                buckets(block, envelope);
+            if (within && samples >= Block.BUCKET * most) {
+                wave.several(block.from(), block.least(), block.most());
+            } else if (within && samples >= most) {
+                buckets(block, wave);
             } else {
                 Samples read = samples(block);
                 for (int i = 0; i < block.samples(); i++) {
                     if (read.micros()[i] >= from && read.micros()[i] <= until) {
-                        envelope.add(read.micros()[i], read.values()[i], read.values()[i]);
+                        wave.sample(read.micros()[i], read.values()[i]);
                     }
                 }
             }
         }
-        return envelope;
+        return wave.done();
     }
 
-    private void buckets(Block block, Envelope envelope) throws IOException {
+    private void buckets(Block block, Wave.Filling wave) throws IOException {
         Numbers.Reading numbers =
                 Frame.read(bytes, block.envelopeAt(), block.envelopeLength(), block.envelopeChecksum(), LARGEST_BLOCK);
         int buckets = (block.samples() + Block.BUCKET - 1) / Block.BUCKET;
@@ -180,7 +190,7 @@ public final class KeptReader {
         double[] least = Coding.figures(buckets, numbers);
         double[] most = Coding.figures(buckets, numbers);
         for (int i = 0; i < buckets; i++) {
-            envelope.add(times[i], least[i], most[i]);
+            wave.several(times[i], least[i], most[i]);
         }
     }
 }

@@ -1,56 +1,62 @@
 package witnessmark.trace.result;
 
 import witnessmark.domain.Coded;
+import witnessmark.domain.TraceMarkKind;
 
 /** What can be wrong with a trace, each with the rule by which it is left out. Nothing is repaired in silence. */
 public enum DefectKind implements Coded {
     /** No figure where one was due: bridged when the engine ran before and after and the hole is short, else not counted. */
-    GAP("gap"),
+    GAP(TraceMarkKind.GAP),
     /** All channels at nothing at once, or speed gone and back at once: left out, then as a gap. */
-    DROPOUT("dropout"),
+    DROPOUT(TraceMarkKind.DROPOUT),
     /** A single figure far from both its neighbours, or beyond what the sensor can say: left out. */
-    SPIKE("spike"),
+    SPIKE(TraceMarkKind.SPIKE),
     /** Rows earlier than those before them, after which time goes on: left out. */
-    TIME_BACKWARDS("time backwards"),
+    TIME_BACKWARDS(TraceMarkKind.TIME_BACKWARDS),
     /** Time begins anew and goes on from there: the trace is parted. */
-    RESTART("restart"),
+    RESTART(TraceMarkKind.RESTART),
     /** A second row of the same time: left out. */
-    DUPLICATE("duplicated sample"),
+    DUPLICATE(TraceMarkKind.DUPLICATE),
     /** NaN, infinite or another word for no figure: left out. */
-    NOT_A_NUMBER("not a number"),
+    NOT_A_NUMBER(TraceMarkKind.NOT_A_NUMBER),
     /** Text where a figure belongs: left out. */
-    TEXT("text in numbers"),
+    TEXT(TraceMarkKind.TEXT),
     /** The headings again: left out. */
-    REPEATED_HEADING("repeated heading"),
+    REPEATED_HEADING(TraceMarkKind.REPEATED_HEADING),
     /** A row of units among the figures or after them: left out. */
-    UNITS_ROW("units row"),
+    UNITS_ROW(TraceMarkKind.UNITS_ROW),
     /** A row of which no time can be read: left out. */
-    UNREADABLE_ROW("unreadable row"),
+    UNREADABLE_ROW(TraceMarkKind.UNREADABLE_ROW),
     /** A row with fewer cells than columns: the cells it has count. */
-    SHORT_ROW("short row"),
+    SHORT_ROW(TraceMarkKind.SHORT_ROW),
     /** A row with more cells than columns: those over are left out. */
-    LONG_ROW("long row"),
+    LONG_ROW(TraceMarkKind.LONG_ROW),
     /** The last row ends half-way: left out. */
-    CUT_OFF("cut off"),
+    CUT_OFF(TraceMarkKind.CUT_OFF),
     /** Exactly the same figure for long while others moved: its time is not counted as logged. */
-    FROZEN("frozen"),
+    FROZEN(TraceMarkKind.FROZEN),
     /** A sensor that says something with the engine at rest: told, not corrected. */
-    OFFSET("offset at rest"),
+    OFFSET(TraceMarkKind.OFFSET),
     /** Speeds before the engine ran: left out. */
-    CRANKING("cranking noise"),
+    CRANKING(TraceMarkKind.CRANKING),
     /** Pressure at exactly nothing and back at once: the sensor, not the engine; left out. */
-    SENSOR_DROP("sensor drop"),
+    SENSOR_DROP(TraceMarkKind.SENSOR_DROP),
     /** A temperature that jumped faster than it can change: left out. */
-    SENSOR_JUMP("sensor jump");
+    SENSOR_JUMP(TraceMarkKind.SENSOR_JUMP);
 
-    private final String code;
+    private final TraceMarkKind mark;
 
-    DefectKind(String code) {
-        this.code = code;
+    DefectKind(TraceMarkKind mark) {
+        this.mark = mark;
+    }
+
+    /** What it is written down as. */
+    public TraceMarkKind mark() {
+        return mark;
     }
 
     @Override
     public String code() {
-        return code;
+        return mark.code();
     }
 }

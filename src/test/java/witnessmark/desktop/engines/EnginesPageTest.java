@@ -77,7 +77,7 @@ class EnginesPageTest {
             case DYNO -> window.place.sheet().tabs().setSelectedIndex(3);
             case DYNO_AS_TABLE -> {
                 window.place.sheet().tabs().setSelectedIndex(3);
-                window.place.sheet().dyno().toggle();
+                window.place.sheet().dyno().charts().toggle();
             }
             case BEHIND -> window.behindSinceRebuild();
             case STRIKING -> {

@@ -306,7 +306,13 @@ class RecordsFindableTest {
     void what_is_written_later_is_found_and_what_is_struck_out_is_not() {
         AtomicReference<Facts> now = new AtomicReference<>(sample);
         Findable parts = RecordsFindable.all(
-                        TEXTS, MEASURES, new Desk(), now::get, () -> TODAY, DayOrder.DAY_FIRST, record -> {})
+                        TEXTS,
+                        MEASURES,
+                        new Desk(),
+                        now::get,
+                        () -> TODAY,
+                        DayOrder.DAY_FIRST,
+                        new RecordsFindable.Opened(record -> {}, record -> {}))
                 .get(FindGroup.PARTS.ordinal());
         Entry<Part> springs = sample.of(Part.class).named("VS-03").orElseThrow();
         assertThat(parts.find("VS-03", 8)).isNotEmpty();
@@ -329,7 +335,13 @@ class RecordsFindableTest {
 
     private static List<Found> find(FindGroup group, String typed, int most) {
         return RecordsFindable.all(
-                        TEXTS, MEASURES, new Desk(), () -> sample, () -> TODAY, DayOrder.DAY_FIRST, SHEETS::add)
+                        TEXTS,
+                        MEASURES,
+                        new Desk(),
+                        () -> sample,
+                        () -> TODAY,
+                        DayOrder.DAY_FIRST,
+                        new RecordsFindable.Opened(SHEETS::add, SHEETS::add))
                 .get(group.ordinal())
                 .find(typed, most);
     }

@@ -58,6 +58,8 @@ class CorrectAnythingTest {
             new SetSizeLimit(),
             new WriteFastener(),
             new WriteSpeedFigures(),
+            new WriteLoggerFigures(),
+            new WriteRevExponent(),
             new SetTrigger());
 
     /** Tests that write nothing share one logbook. */

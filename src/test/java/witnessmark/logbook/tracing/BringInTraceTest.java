@@ -15,7 +15,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import witnessmark.domain.Coded;
 import witnessmark.domain.Entry;
 import witnessmark.domain.HowKnown;
 import witnessmark.domain.LoggerForm;
@@ -242,7 +241,7 @@ class BringInTraceTest {
     @ParameterizedTest
     @EnumSource
     void every_defect_has_a_mark_of_its_word(DefectKind kind) {
-        assertThat(Coded.of(TraceMarkKind.class, kind.code()).code()).isEqualTo(kind.code());
+        assertThat(kind.mark().name()).isEqualTo(kind.name());
     }
 
     private BroughtTrace read(String name, String text) {

@@ -1,0 +1,77 @@
+package witnessmark.chart;
+
+import java.util.List;
+import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Channels of a logger against time, in rows that share one axis of time. Every text is ready to be read by people.
+ *
+ * @param finding the title: what it shows, as a sentence
+ * @param note under the title
+ * @param last the end of the axis, seconds; it begins at 0
+ * @param rows from the top
+ * @param marks at places of the axis
+ * @param time how a time reads at a tick
+ * @param description for those who do not see it: two sentences
+ */
+public record TraceRows(
+        String finding,
+        String note,
+        double last,
+        List<Row> rows,
+        List<Mark> marks,
+        DoubleFunction<String> time,
+        String description) {
+    public TraceRows {
+        rows = List.copyOf(rows);
+        marks = List.copyOf(marks);
+    }
+
+    /**
+     * One channel.
+     *
+     * @param id which one
+     * @param name what it measures
+     * @param unit of its figures; empty for none
+     * @param low least that has to be in sight
+     * @param high most that has to be in sight, above it
+     * @param tick how a figure reads at a tick
+     * @param figure how a figure reads at the cross-hair
+     * @param curves one for each run, the one in hand first
+     * @param floor what it is not to fall below at that time, or null
+     * @param levels lines across it, as its limit
+     */
+    public record Row(
+            String id,
+            String name,
+            String unit,
+            double low,
+            double high,
+            DoubleFunction<String> tick,
+            DoubleFunction<String> figure,
+            List<Sampled> curves,
+            @Nullable Sampled floor,
+            List<Chart.Mark> levels) {
+        public Row {
+            curves = List.copyOf(curves);
+            levels = List.copyOf(levels);
+        }
+    }
+
+    /**
+     * Something found at a place.
+     *
+     * @param at where, seconds
+     * @param lasted how long, seconds; 0 for a single sample
+     * @param row in which row, by its id; empty for all
+     * @param label beside it where there is room
+     * @param engine whether the engine did it; else the logger
+     */
+    public record Mark(double at, double lasted, String row, String label, boolean engine) {}
+
+    /** The least time of something in sight that is not 0: for the closest look. */
+    double closest() {
+        return Math.min(last, 0.2);
+    }
+}

@@ -1,0 +1,16 @@
+package witnessmark.desktop.traceview;
+
+import java.util.List;
+import witnessmark.desktop.shell.Command;
+import witnessmark.desktop.shell.CommandMenu;
+import witnessmark.wording.Texts;
+
+/** What the menus offer of traces. */
+public final class TraceCommands {
+    private TraceCommands() {}
+
+    /** @param show shows the trace of the run in view, else of the engine in view, else the newest */
+    public static List<Command> of(Texts texts, Runnable show) {
+        return List.of(new Command(texts, "traceview.command.show", CommandMenu.VIEW, 2, null, show));
+    }
+}

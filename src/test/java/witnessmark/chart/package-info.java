@@ -1,0 +1,3 @@
+/** Charts drawn. */
+@org.jspecify.annotations.NullMarked
+package witnessmark.chart;

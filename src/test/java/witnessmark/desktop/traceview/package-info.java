@@ -1,0 +1,3 @@
+/** The page of a trace. */
+@org.jspecify.annotations.NullMarked
+package witnessmark.desktop.traceview;
