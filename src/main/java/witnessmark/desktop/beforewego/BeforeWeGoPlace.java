@@ -20,6 +20,8 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.LastFocus;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.shell.Aside;
+import witnessmark.desktop.shell.AsideStage;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Place;

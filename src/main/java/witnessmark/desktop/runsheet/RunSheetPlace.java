@@ -13,6 +13,8 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.shell.Aside;
+import witnessmark.desktop.shell.AsideStage;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
@@ -53,8 +55,8 @@ public final class RunSheetPlace implements Place {
     private Consumer<String> planJob = run -> {};
     private Card card = Card.FRESH;
 
-    /** The forms that are always there, once somebody has been here. */
-    private record Shown(JPanel page, RunSheetPanel run, ToldPanel told) {}
+    /** The forms that are always there, once somebody has been here, and where another page may stand in their place. */
+    private record Shown(JPanel page, AsideStage stage, RunSheetPanel run, ToldPanel told) {}
 
     /** A written run on its own form. */
     private record Opened(Id<Run> id, RunSheetModel model, WrittenActions actions, WrittenPanel panel) {}
@@ -104,11 +106,52 @@ public final class RunSheetPlace implements Place {
 
     @Override
     public JComponent component() {
-        return shown().page();
+        return shown().stage().component();
+    }
+
+    /** Puts another page in the place of the run sheet until {@link #dismiss} is called. */
+    public void stepAside(Aside other) {
+        shown().stage().show(other);
+    }
+
+    /** Brings the run sheet back as it was left. */
+    public void dismiss() {
+        if (shown().stage().dismiss()) {
+            refresh();
+            firstFocus().requestFocusInWindow();
+        }
+    }
+
+    @Override
+    public void again() {
+        if (shown().stage().isAskedFor()) {
+            dismiss();
+        }
+    }
+
+    @Override
+    public List<String> help() {
+        return aside().map(Aside::help).orElse(List.of(id().helpKey()));
+    }
+
+    private Optional<Aside> aside() {
+        return Optional.ofNullable(shown).flatMap(made -> made.stage().shown());
+    }
+
+    /** The written run in view; none while another page is, or the sheet of a new run. */
+    public Optional<Id<Run>> runInView() {
+        Opened written = opened;
+        return written == null || card != Card.WRITTEN || !written.panel().isShowing()
+                ? Optional.empty()
+                : Optional.of(written.id());
     }
 
     @Override
     public JComponent firstFocus() {
+        return aside().map(Aside::firstFocus).orElseGet(this::ownFocus);
+    }
+
+    private JComponent ownFocus() {
         Opened written = opened;
         return switch (card) {
             case TOLD -> shown().told().input(toldModel.firstEmpty());
@@ -122,6 +165,7 @@ public final class RunSheetPlace implements Place {
 
     @Override
     public void refresh() {
+        aside().ifPresent(Aside::changed);
         actions.refresh();
         if (card == Card.TOLD) {
             toldActions.refresh();
@@ -135,7 +179,7 @@ public final class RunSheetPlace implements Place {
 
     @Override
     public void open() {
-        if (card == Card.WRITTEN) {
+        if (card == Card.WRITTEN && aside().isEmpty() && shown().stage().isAskedFor()) {
             show(Card.FRESH);
         }
     }
@@ -244,11 +288,15 @@ public final class RunSheetPlace implements Place {
 
     private void show(Card next) {
         card = next;
+        shown().stage().dismiss();
         cards.show(shown().page(), next.name());
         head();
     }
 
     private void head() {
+        if (aside().isPresent()) {
+            return; // its title stands there
+        }
         context.window().heading(PlaceId.RUN_SHEET, heading());
     }
 
@@ -285,7 +333,8 @@ public final class RunSheetPlace implements Place {
             page.setOpaque(false);
             page.add(run, Card.FRESH.name());
             page.add(hearsay, Card.TOLD.name());
-            made = new Shown(page, run, hearsay);
+            AsideStage stage = new AsideStage(context.window(), PlaceId.RUN_SHEET, page, context.window()::go);
+            made = new Shown(page, stage, run, hearsay);
             shown = made;
         }
         return Objects.requireNonNull(made);

@@ -2,9 +2,9 @@ package witnessmark.desktop.start;
 
 import java.util.List;
 import javax.swing.JButton;
-import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.keeping.KeepingContext;
+import witnessmark.desktop.shell.Aside;
 import witnessmark.outcome.Problem;
 
 /** What keeping stands on, made of what beginning stands on. */

@@ -8,7 +8,6 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
-import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
@@ -17,6 +16,7 @@ import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.shell.Aside;
 import witnessmark.wording.Texts;
 
 /** What was read or found, its problems with their places, and what can be done about it. Nothing is done before. */

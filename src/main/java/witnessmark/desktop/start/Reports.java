@@ -4,12 +4,12 @@ import java.util.List;
 import javax.swing.JButton;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.shell.Aside;
 import witnessmark.outcome.Problem;
 import witnessmark.wording.Texts;
 

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import javax.swing.JComponent;
-import witnessmark.desktop.beforewego.Aside;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.shell.Aside;
 import witnessmark.domain.Person;
 import witnessmark.wording.Texts;
 

@@ -1,4 +1,4 @@
-package witnessmark.desktop.beforewego;
+package witnessmark.desktop.shell;
 
 import java.awt.BorderLayout;
 import java.util.Optional;
@@ -7,8 +7,6 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Kept;
-import witnessmark.desktop.shell.Desk;
-import witnessmark.desktop.shell.PlaceId;
 
 /** A place's own page, or another that for a while stands in its place. */
 public final class AsideStage {

@@ -1,4 +1,4 @@
-package witnessmark.desktop.beforewego;
+package witnessmark.desktop.shell;
 
 import java.util.List;
 import javax.swing.JComponent;
