@@ -42,6 +42,7 @@ import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
+import witnessmark.desktop.traces.TraceCommands;
 import witnessmark.domain.Id;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
@@ -74,6 +75,7 @@ final class Places {
     private final List<Command> commands = new ArrayList<>();
     private final List<Findable> findable = new ArrayList<>();
     private final Start start;
+    private final TracePages traces;
     private final @Nullable SampleStrip strip;
 
     Places(ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window) {
@@ -121,6 +123,9 @@ final class Places {
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         Path sample = book.sampleFolder();
+        traces = new TracePages(
+                shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);
+        commands.addAll(TraceCommands.of(shell.texts(), traces.page(), runSheet::runInView));
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
@@ -167,6 +172,11 @@ final class Places {
         if (strip != null) {
             strip.show();
         }
+    }
+
+    /** Takes files that were dropped on the window. */
+    void dropped(List<Path> files) {
+        traces.page().open(files);
     }
 
     /** Everything about copies of the logbook. */
@@ -330,6 +340,11 @@ final class Places {
                 .asChoice(units.equals(now.units()));
     }
 
+    private static SystemChoosing choosing(ShellContext shell, Window window) {
+        Path home = Path.of(System.getProperty("user.home"));
+        return new SystemChoosing(shell.texts(), shell.settings(), home, window::frame);
+    }
+
     private static StartContext startContext(
             ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window, UndoActions undo) {
         Path home = Path.of(System.getProperty("user.home"));
@@ -341,7 +356,7 @@ final class Places {
                 shell.settings(),
                 shell.desk(),
                 book.desk(),
-                new SystemChoosing(shell.texts(), shell.settings(), home, window::frame),
+                choosing(shell, window),
                 window,
                 undo::undo,
                 new StartContext.Uses(

@@ -201,6 +201,7 @@ final class Window implements OpenLogbook {
                 texts, tasks, outside.settings(), look, desk, About.of(outside, texts, opened), this::quit);
         Places places = new Places(context, measures, opened, outside, this);
         ShellFrame made = new ShellFrame(context, places.all(), places.commands(), places.findable());
+        made.onFiles(places::dropped);
         if (before != null) {
             before.keepState();
             before.dispose();

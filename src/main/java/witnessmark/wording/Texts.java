@@ -45,6 +45,7 @@ public final class Texts {
             "facemap",
             "trends",
             "trace",
+            "traces",
             "dyno",
             "jobsheet",
             "paper",

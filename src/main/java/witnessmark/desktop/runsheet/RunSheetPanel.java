@@ -128,12 +128,22 @@ final class RunSheetPanel extends JPanel implements SheetView {
             sentences.add(words.inFull(model.line(RunField.OUT_AT)));
         }
         actions.wholeRun().forEach(problem -> sentences.add(words.sentence(problem)));
-        strip.say(sentences, () -> asks ? changeButtons() : List.of());
+        actions.goesWith().ifPresent(name -> sentences.add(texts.get("runsheet.with", name)));
+        strip.say(sentences, () -> asks ? changeButtons() : aloneButtons());
     }
 
     private boolean asksAboutChange() {
         var problem = model.line(RunField.OUT_AT).problem();
         return problem != null && problem.kind() == ProblemKind.BEFORE_OR_AFTER_CHANGE;
+    }
+
+    private List<JButton> aloneButtons() {
+        return actions.goesWith().isEmpty()
+                ? List.of()
+                : List.of(Buttons.plain(Caption.of(texts.get("runsheet.with.alone")), () -> {
+                    form.focus(model.firstEmpty());
+                    actions.alone();
+                }));
     }
 
     private List<JButton> changeButtons() {

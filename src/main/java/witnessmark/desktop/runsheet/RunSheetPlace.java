@@ -21,6 +21,7 @@ import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
+import witnessmark.domain.Trace;
 import witnessmark.logbook.run.CorrectRun;
 import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.run.RunField;
@@ -53,6 +54,8 @@ public final class RunSheetPlace implements Place {
     private @Nullable Shown shown;
     private @Nullable Opened opened;
     private Consumer<String> planJob = run -> {};
+    private Consumer<Id<Run>> bringIn = run -> {};
+    private @Nullable Consumer<Id<Trace>> showTrace;
     private Card card = Card.FRESH;
 
     /** The forms that are always there, once somebody has been here, and where another page may stand in their place. */
@@ -97,6 +100,29 @@ public final class RunSheetPlace implements Place {
     /** Says what reports an incident on a run that was saved with the tick that something broke. */
     public void onReport(Consumer<Id<Run>> report) {
         actions.onReport(report);
+    }
+
+    /** Says what brings in a trace of a written run. */
+    public void onTrace(Consumer<Id<Run>> bringIn) {
+        this.bringIn = bringIn;
+    }
+
+    /** Says what shows the curves of a trace; without it none is offered. */
+    public void onShowTrace(Consumer<Id<Trace>> show) {
+        this.showTrace = show;
+    }
+
+    /**
+     * Begins the sheet of a new run that something goes with, and brings it into view.
+     *
+     * @return whether it is begun; not while another run is
+     */
+    public boolean logWith(GoesWith other) {
+        if (!actions.begin(other)) {
+            return false;
+        }
+        logRun();
+        return true;
     }
 
     @Override
@@ -212,8 +238,20 @@ public final class RunSheetPlace implements Place {
     private Opened opened(WrittenRun run) {
         RunSheetModel written = new RunSheetModel(run);
         WrittenActions doing = new WrittenActions(context, correct, run, written, words, undo);
+        TraceRows traces = new TraceRows(
+                words,
+                () -> context.book().view().facts(),
+                run.entry().id(),
+                () -> bringIn.accept(run.entry().id()),
+                showTrace);
         WrittenPanel panel = new WrittenPanel(
-                written, doing, words, () -> planJob.accept(run.entry().id().text()), this::logRun, this::leave);
+                written,
+                doing,
+                words,
+                traces,
+                () -> planJob.accept(run.entry().id().text()),
+                this::logRun,
+                this::leave);
         doing.seenBy(panel);
         doing.onChange(this::head);
         Id<Run> id = run.entry().id();

@@ -37,6 +37,7 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
     private final NoticeStrip strip = new NoticeStrip();
+    private final TraceRows traces;
     private final FormFoot foot;
     private final transient FootGivesWay way;
     private final ReasonRow asking;
@@ -49,6 +50,7 @@ final class WrittenPanel extends JPanel implements SheetView {
     private transient Optional<RunDoes> shown = Optional.empty();
 
     /**
+     * @param traces what loggers wrote of the run
      * @param planJob plans a job of what was told
      * @param fresh goes to the sheet for a new run
      * @param leave what Esc does
@@ -57,17 +59,19 @@ final class WrittenPanel extends JPanel implements SheetView {
             RunSheetModel model,
             WrittenActions actions,
             RunWords words,
+            TraceRows traces,
             Runnable planJob,
             Runnable fresh,
             Runnable leave) {
         super(new MigLayout(
                 "insets 0, gap 0, fill, hidemode 3",
                 "[0::,grow,fill]",
-                "[0::,grow,fill]8[shrink 0]8[shrink 0][shrink 0]"));
+                "[0::,grow,fill]8[shrink 0]4[shrink 0]8[shrink 0][shrink 0]"));
         setOpaque(false);
         this.model = model;
         this.actions = actions;
         this.words = words;
+        this.traces = traces;
         this.texts = words.texts();
         this.why = new FieldBox(Caption.of(texts.get("runsheet.written.because")));
         this.form = new RunSheetForm(model, words, why);
@@ -90,6 +94,7 @@ final class WrittenPanel extends JPanel implements SheetView {
         body.add(history, HISTORY);
         add(body, "grow, w 0:0:, wrap");
         add(strip, "growx, wrap");
+        add(traces, "growx, wmin 0, wrap");
         add(foot, "growx, wrap");
         this.way = new FootGivesWay(this, page::end, foot, "growx, wrap");
         add(asking, "growx");
@@ -204,6 +209,7 @@ final class WrittenPanel extends JPanel implements SheetView {
 
     private void showModel() {
         boolean correct = actions.canCorrect();
+        traces.refresh(correct);
         form.editable(correct);
         why.field().setEditable(correct);
         if (!why.text().equals(actions.why().typed())) {

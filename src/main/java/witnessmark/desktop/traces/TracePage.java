@@ -1,0 +1,516 @@
+package witnessmark.desktop.traces;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.shell.Aside;
+import witnessmark.desktop.task.Latest;
+import witnessmark.desktop.task.Ticking;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Run;
+import witnessmark.logbook.port.Written;
+import witnessmark.logbook.tracing.BroughtTrace;
+import witnessmark.logbook.tracing.LikelyRun;
+import witnessmark.logbook.tracing.TraceField;
+import witnessmark.logbook.tracing.TraceProposal;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.trace.result.Question;
+import witnessmark.wording.Problems;
+import witnessmark.wording.Texts;
+
+/**
+ * Bring in a trace: reads a file off the event thread, shows what was understood and what the engine did, and writes what
+ * somebody takes of it. What was answered of a file stays with it for as long as the program runs.
+ */
+public final class TracePage implements Aside {
+    private static final Logger LOG = LoggerFactory.getLogger(TracePage.class);
+    private static final Duration BETWEEN_LOOKS = Duration.ofMillis(100);
+
+    private final TracesContext context;
+    private final Texts texts;
+    private final Problems problems;
+    private final UnderstoodWords words;
+    private final ForRunModel runWords;
+    private final QuestionsPane questions;
+    private final DidPane did;
+    private final ReadPane read;
+    private final ForRunPane forRun;
+    private final TracePanel panel;
+    private final Latest reading;
+    private final Map<Path, TraceModel> models = new HashMap<>();
+    private final Set<Path> waiting = new LinkedHashSet<>();
+    private @Nullable Path path;
+    private @Nullable TraceModel model;
+    private @Nullable ReadFile underWay;
+    private @Nullable Ticking ticking;
+    private @Nullable Id<Run> wanted;
+    private long begun;
+    private boolean saving;
+    private boolean arriving;
+
+    public TracePage(TracesContext context) {
+        this.context = context;
+        this.texts = context.texts();
+        this.problems = new Problems(texts, context.measures());
+        this.words = new UnderstoodWords(texts, context.measures());
+        this.runWords = new ForRunModel(texts, context.measures());
+        this.reading = new Latest(context.tasks());
+        questions = new QuestionsPane(texts, words, this::answer);
+        did = new DidPane(context.tools(), new DidModel(texts, context.measures()));
+        read = new ReadPane(
+                context.tools(),
+                words,
+                (column, kind) -> change(now -> now.channel(column, kind)),
+                (column, unit) -> change(now -> now.unit(column, unit)));
+        forRun = new ForRunPane(texts, runWords, problems, new OnRun());
+        panel = new TracePanel(
+                texts,
+                new TracePanel.Doing(this::choose, this::stop, this::logRun, this::next, this::leave, this::save),
+                questions,
+                did,
+                read,
+                forRun);
+        can();
+    }
+
+    @Override
+    public String heading() {
+        return texts.get("traces.heading");
+    }
+
+    @Override
+    public JComponent component() {
+        return panel;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        TraceModel now = model;
+        if (underWay != null) {
+            return panel.stopButton();
+        }
+        return now == null || now.trace().isEmpty() && !now.isAsking()
+                ? panel.chooseButton()
+                : panel.firstFocus(now, forRun);
+    }
+
+    @Override
+    public List<String> help() {
+        return List.of("help.traces");
+    }
+
+    /** The logbook changed: runs may have come or gone, and a run may say something else. */
+    @Override
+    public void changed() {
+        TraceModel now = model;
+        BroughtTrace trace = now == null ? null : now.trace().orElse(null);
+        if (now == null || trace == null || underWay != null) {
+            return;
+        }
+        reading.run(
+                texts.get("traces.looking"),
+                () -> TraceModel.Read.of(context.bringIn(), Outcome.worked(trace)).runs(),
+                runs -> looked(now, runs),
+                this::broke);
+    }
+
+    private void looked(TraceModel of, List<List<LikelyRun>> runs) {
+        of.look(context.bringIn(), runs);
+        fill();
+    }
+
+    // Coming here
+
+    /** Shows what is in hand; where nothing is, asks for a file. */
+    public void open() {
+        context.asked().show(this);
+        if (model == null) {
+            choose();
+        }
+    }
+
+    /** Asks for a file that is of this run. */
+    public void openFor(Id<Run> run) {
+        wanted = run;
+        context.asked().show(this);
+        choose();
+    }
+
+    /** Opens files: the first now, the others one after another. */
+    public void open(List<Path> files) {
+        if (files.isEmpty()) {
+            return;
+        }
+        waiting.addAll(files.subList(1, files.size()));
+        open(files.get(0));
+    }
+
+    /** Opens a file; what was answered of it before stands. */
+    public void open(Path file) {
+        stop();
+        waiting.remove(file);
+        Id<Run> run = wanted;
+        wanted = null;
+        path = file;
+        TraceModel before = models.get(file);
+        TraceModel now = before != null && run == null
+                ? before
+                : new TraceModel(
+                        String.valueOf(file.getFileName()),
+                        context.bringIn().settings(String.valueOf(file.getFileName())),
+                        run);
+        models.put(file, now);
+        model = now;
+        arriving = true;
+        context.asked().show(this);
+        read();
+    }
+
+    private void choose() {
+        context.choose().get().ifPresentOrElse(this::open, () -> {
+            wanted = null;
+            firstFocus().requestFocusInWindow();
+        });
+    }
+
+    private void next() {
+        waiting.stream().findFirst().ifPresent(this::open);
+    }
+
+    private void leave() {
+        context.asked().leave();
+    }
+
+    // Reading
+
+    private void read() {
+        TraceModel of = model;
+        Path at = path;
+        if (of == null || at == null) {
+            return;
+        }
+        quit();
+        ReadFile file = new ReadFile(context.files().file(at));
+        underWay = file;
+        begun = System.nanoTime();
+        panel.showReading(of.file());
+        can();
+        ticking = context.tasks().every(BETWEEN_LOOKS, this::tick);
+        var answers = of.answers();
+        var settings = of.settings();
+        reading.run(
+                texts.get("traces.reading.file", of.file()),
+                () -> TraceModel.Read.of(
+                        context.bringIn(),
+                        context.bringIn().read(file, answers, settings, true, bytes -> !file.isStopped())),
+                read -> taken(of, read),
+                failure -> {
+                    ended();
+                    broke(failure);
+                    panel.showFailed(of.file(), List.of(texts.get("traces.failed")));
+                });
+        if (arriving) {
+            panel.stopButton().requestFocusInWindow();
+        }
+    }
+
+    private void tick() {
+        ReadFile file = underWay;
+        if (file == null) {
+            return;
+        }
+        long all = file.all();
+        double seconds = (System.nanoTime() - begun) / 1e9;
+        long bytes = file.bytes();
+        String rate = words.size(Math.round(bytes / Math.max(0.001, seconds)));
+        panel.progress(
+                all <= 0 ? -1 : (int) Math.min(1000, bytes * 1000 / all),
+                texts.get("traces.progress", words.size(bytes), words.size(Math.max(all, bytes)), rate));
+    }
+
+    /** Reads no further; what was in hand before stays answered and is read again when it is opened. */
+    private void stop() {
+        if (underWay != null) {
+            quit();
+            reading.drop();
+            TraceModel now = model;
+            if (now != null) {
+                panel.showFailed(now.file(), List.of(texts.get("traces.stopped")));
+                panel.chooseButton().requestFocusInWindow();
+            }
+            can();
+        }
+    }
+
+    private void quit() {
+        ReadFile file = underWay;
+        if (file != null) {
+            file.stop();
+        }
+        ended();
+    }
+
+    private void ended() {
+        underWay = null;
+        Ticking now = ticking;
+        if (now != null) {
+            now.close();
+            ticking = null;
+        }
+    }
+
+    private void taken(TraceModel of, TraceModel.Read read) {
+        ended();
+        if (of != model) {
+            return;
+        }
+        if (of.take(read, context.bringIn())) {
+            read(); // it is of an engine with other limits
+            return;
+        }
+        fill();
+        if (arriving) {
+            arriving = false;
+            panel.showDid();
+            firstFocus().requestFocusInWindow();
+        }
+    }
+
+    private void broke(Throwable failure) {
+        LOG.error("a trace could not be read", failure);
+        context.window().say(texts.get("traces.failed"));
+    }
+
+    // Showing
+
+    private void fill() {
+        TraceModel now = model;
+        if (now == null) {
+            panel.showEmpty();
+            can();
+            return;
+        }
+        questions.show(now);
+        Optional<BroughtTrace> trace = now.trace();
+        if (trace.isEmpty()) {
+            panel.showFailed(now.file(), now.problems().stream().map(problems::sentence).toList());
+            if (now.isAsking()) {
+                panel.showFound(now.file(), "", List.of(), false);
+            }
+            can();
+            return;
+        }
+        BroughtTrace found = trace.get();
+        read.show(found);
+        if (now.isRead()) {
+            did.show(found, now.part());
+            forRun.show(now, facts(), words);
+        }
+        forRun.component().setVisible(now.isRead());
+        panel.showFound(
+                now.file(), words.file(found), now.told().stream().map(words::question).toList(), now.isRead());
+        can();
+    }
+
+    private Facts facts() {
+        return context.book().view().facts();
+    }
+
+    private void can() {
+        TraceModel now = model;
+        boolean read = underWay == null && now != null && now.isRead();
+        panel.can(
+                read && !now.isAsking() && !now.isDone(now.part()),
+                read && !saving && now.toSave().isPresent(),
+                waiting.size());
+        panel.say(read && now.isAsking() ? texts.get("traces.answer_first") : "");
+    }
+
+    // What a person does
+
+    private void answer(Question question, Object answer) {
+        TraceModel now = model;
+        if (now != null && !now.answer(question).equals(Optional.of(answer))) {
+            change(of -> of.answer(question, answer));
+        }
+    }
+
+    private void change(java.util.function.Consumer<TraceModel> change) {
+        TraceModel now = model;
+        if (now != null) {
+            change.accept(now);
+            arriving = now.isAsking();
+            read();
+        }
+    }
+
+    /** The sheet of a new run, filled with what the trace knows; the trace goes with it. */
+    private void logRun() {
+        TraceModel now = model;
+        BroughtTrace trace = now == null ? null : now.trace().orElse(null);
+        if (now != null && trace != null && !now.isDone(now.part())) {
+            boolean begun =
+                    context.asked().log(now.keeps() ? trace : trace.withoutSamples(), now.part(), now.note());
+            if (!begun) {
+                panel.showFound(now.file(), words.file(trace), List.of(texts.get("traces.log.begun")), true);
+            }
+        }
+    }
+
+    private void save() {
+        TraceModel now = model;
+        TraceProposal proposal = now == null ? null : now.toSave().orElse(null);
+        if (now == null || proposal == null || saving) {
+            return;
+        }
+        saving = true;
+        can();
+        Set<TraceField> taken = now.taken();
+        String run = runWords.run(proposal.run(), facts());
+        String why = texts.get("traces.why", now.file(), run);
+        String note = now.note();
+        context.tasks()
+                .write(
+                        texts.get("traces.saving"),
+                        () -> context.bringIn().save(proposal, taken, note, why),
+                        outcome -> saved(now, proposal, run, outcome),
+                        failure -> {
+                            saving = false;
+                            can();
+                            LOG.error("a trace could not be written", failure);
+                            context.window().say(texts.get("traces.not_saved"));
+                        });
+    }
+
+    private void saved(TraceModel of, TraceProposal proposal, String run, Outcome<Written> outcome) {
+        saving = false;
+        if (!outcome.didWork()) {
+            List<String> why = new ArrayList<>();
+            for (Problem problem : outcome.problems()) {
+                why.add(problems.sentence(problem));
+            }
+            panel.showFound(of.file(), words.file(proposal.trace()), why, true);
+            can();
+            return;
+        }
+        boolean more = of.saved();
+        Written written = outcome.orThrow();
+        context.window()
+                .say(
+                        texts.get("traces.saved", of.file(), run),
+                        Caption.of(texts.get("runsheet.undo.word")),
+                        () -> context.asked().undo(written.change()));
+        if (!more) {
+            forget(of);
+        }
+        if (more || !waiting.isEmpty()) {
+            fill();
+            context.window().changed();
+            if (!more) {
+                next();
+            }
+        } else {
+            context.asked().run(proposal.run().id());
+            context.window().changed();
+        }
+    }
+
+    /** A part was brought in with a run that was logged for it. */
+    public void logged(BroughtTrace trace) {
+        TraceModel now = model;
+        if (now != null
+                && now.trace().map(BroughtTrace::content).equals(Optional.of(trace.content()))
+                && !now.saved()) {
+            forget(now);
+        }
+    }
+
+    private void forget(TraceModel of) {
+        models.values().remove(of);
+        if (of == model) {
+            model = null;
+            path = null;
+            fill();
+        }
+    }
+
+    /** What somebody does to the run beside. */
+    private final class OnRun implements ForRunPane.Asked {
+        @Override
+        public void part(int number) {
+            TraceModel now = model;
+            if (now != null) {
+                now.part(number);
+                fill();
+            }
+        }
+
+        @Override
+        public void run(@Nullable Id<Run> run) {
+            TraceModel now = model;
+            if (now != null && now.choose(run, context.bringIn())) {
+                read();
+            } else {
+                fill();
+            }
+        }
+
+        @Override
+        public void tick(TraceField field, boolean take) {
+            TraceModel now = model;
+            if (now != null) {
+                now.tick(field, take);
+            }
+        }
+
+        @Override
+        public void keep(boolean yes) {
+            TraceModel now = model;
+            if (now != null) {
+                now.keep(yes);
+            }
+        }
+
+        @Override
+        public void note(String typed) {
+            TraceModel now = model;
+            if (now != null) {
+                now.note(typed);
+            }
+        }
+    }
+
+    @Nullable
+    TraceModel model() {
+        return model;
+    }
+
+    TracePanel panel() {
+        return panel;
+    }
+
+    ForRunPane forRun() {
+        return forRun;
+    }
+
+    ReadPane readPane() {
+        return read;
+    }
+
+    DidPane did() {
+        return did;
+    }
+}
