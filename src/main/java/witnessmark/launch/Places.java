@@ -174,6 +174,11 @@ final class Places {
         }
     }
 
+    /** Another logbook takes their place: nothing of them goes on by itself. */
+    void close() {
+        traces.close();
+    }
+
     /** Takes files that were dropped on the window. */
     void dropped(List<Path> files) {
         traces.page().open(files);

@@ -9,6 +9,7 @@ import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.start.Choosing;
 import witnessmark.desktop.traces.TracePage;
+import witnessmark.desktop.traces.TraceWatch;
 import witnessmark.desktop.traces.TracesContext;
 import witnessmark.desktop.traces.WithTrace;
 import witnessmark.domain.Id;
@@ -16,6 +17,7 @@ import witnessmark.domain.Run;
 import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.tracing.BringInTrace;
 import witnessmark.logbook.tracing.BroughtTrace;
+import witnessmark.logbook.tracing.WatchedFolder;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Units;
@@ -26,6 +28,7 @@ final class TracePages {
     private final BringInTrace bringIn;
     private final FieldUnits units;
     private final TracePage page;
+    private final TraceWatch watch;
 
     TracePages(
             ShellContext shell,
@@ -41,6 +44,11 @@ final class TracePages {
         Units shown = measures.units();
         this.units =
                 new FieldUnits(shown.pressure(), shown.temperature(), shown.volume(), shown.distance(), days);
+        this.watch = new TraceWatch(
+                shell.texts(),
+                measures,
+                shell.tasks(),
+                new WatchedFolder(book.desk(), shell.settings(), outside.traces()));
         this.page = new TracePage(new TracesContext(
                 book.desk(),
                 bringIn,
@@ -48,10 +56,18 @@ final class TracePages {
                 shell.desk(),
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
+                watch,
                 choosing::traceToRead,
                 choosing::tracesFolder,
                 new Asked(shell.desk(), undo)));
         runSheet.onTrace(page::openFor);
+        watch.onChange(() -> runSheet.waits(watch.said(), watch.waiting().size(), page::openWaiting));
+        watch.look();
+    }
+
+    /** Looks at no folder any more. */
+    void close() {
+        watch.close();
     }
 
     TracePage page() {

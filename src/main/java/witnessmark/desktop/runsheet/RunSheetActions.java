@@ -44,6 +44,8 @@ final class RunSheetActions {
     private @Nullable Id<Car> wanted;
     private @Nullable GoesWith with;
     private boolean fills;
+    private String waiting = "";
+    private Runnable openWaiting = () -> {};
     private Consumer<Id<Run>> report = run -> {};
     private boolean begun;
     private boolean saving;
@@ -191,6 +193,27 @@ final class RunSheetActions {
         }
         view.focus(model.firstEmpty());
         tell();
+    }
+
+    /**
+     * Something waits that may be logged.
+     *
+     * @param sentence what; empty for nothing
+     * @param open shows it
+     */
+    void waits(String sentence, Runnable open) {
+        waiting = sentence;
+        openWaiting = open;
+        tell();
+    }
+
+    /** What waits that may be logged; empty for nothing. */
+    String waiting() {
+        return waiting;
+    }
+
+    void openWaiting() {
+        openWaiting.run();
     }
 
     /** What is written with this run, by its name; empty for nothing. */

@@ -129,7 +129,8 @@ final class RunSheetPanel extends JPanel implements SheetView {
         }
         actions.wholeRun().forEach(problem -> sentences.add(words.sentence(problem)));
         actions.goesWith().ifPresent(name -> sentences.add(texts.get("runsheet.with", name)));
-        strip.say(sentences, () -> asks ? changeButtons() : aloneButtons());
+        sentences.add(actions.waiting());
+        strip.say(sentences, () -> asks ? changeButtons() : moreButtons());
     }
 
     private boolean asksAboutChange() {
@@ -137,13 +138,18 @@ final class RunSheetPanel extends JPanel implements SheetView {
         return problem != null && problem.kind() == ProblemKind.BEFORE_OR_AFTER_CHANGE;
     }
 
-    private List<JButton> aloneButtons() {
-        return actions.goesWith().isEmpty()
-                ? List.of()
-                : List.of(Buttons.plain(Caption.of(texts.get("runsheet.with.alone")), () -> {
-                    form.focus(model.firstEmpty());
-                    actions.alone();
-                }));
+    private List<JButton> moreButtons() {
+        List<JButton> more = new ArrayList<>();
+        if (actions.goesWith().isPresent()) {
+            more.add(Buttons.plain(Caption.of(texts.get("runsheet.with.alone")), () -> {
+                form.focus(model.firstEmpty());
+                actions.alone();
+            }));
+        }
+        if (!actions.waiting().isEmpty()) {
+            more.add(Buttons.plain(Caption.of(texts.get("runsheet.waiting.open")), actions::openWaiting));
+        }
+        return more;
     }
 
     private List<JButton> changeButtons() {

@@ -113,6 +113,17 @@ public final class RunSheetPlace implements Place {
     }
 
     /**
+     * Says that traces wait to be brought in: on the sheet of a new run, and how many beside the place.
+     *
+     * @param sentence what; empty for none
+     * @param open shows the first of them
+     */
+    public void waits(String sentence, int count, Runnable open) {
+        actions.waits(sentence, open);
+        context.window().waiting(PlaceId.RUN_SHEET, count);
+    }
+
+    /**
      * Begins the sheet of a new run that something goes with, and brings it into view.
      *
      * @return whether it is begun; not while another run is

@@ -37,6 +37,7 @@ import witnessmark.wording.TraceWords;
 final class DidModel {
     private static final double MINUTE = 60e6;
     private static final int SHOWN = 12;
+    private static final double ABOVE = 1.1;
 
     private final Texts texts;
     private final Measures measures;
@@ -236,7 +237,7 @@ final class DidModel {
         }
         List<Line> lines = new ArrayList<>();
         lines.add(marked(did));
-        lines.add(envelope(speed));
+        lines.add(envelope(speed, top(trace, did)));
         boolean limited = trace.settings().has(TraceSetting.OVER_REV_ABOVE);
         List<Chart.Mark> levels = limited
                 ? List.of(new Chart.Mark(
@@ -289,7 +290,16 @@ final class DidModel {
         return new Line("over-revs", "", Line.Path.STRAIGHT, false, dots);
     }
 
-    private Line envelope(Outline.Speed speed) {
+    /** A spike that no engine reaches would press everything else to the ground: it is drawn to the edge only. */
+    private static double top(BroughtTrace trace, Reduction did) {
+        Double highest = did.speed() == null ? null : did.speed().extremes().highest();
+        double limit = trace.settings().has(TraceSetting.OVER_REV_ABOVE)
+                ? trace.settings().get(TraceSetting.OVER_REV_ABOVE)
+                : 0;
+        return ABOVE * Math.max(highest == null ? limit : highest, limit);
+    }
+
+    private Line envelope(Outline.Speed speed, double top) {
         List<Dot> dots = new ArrayList<>();
         for (int i = 0; i < speed.most().size(); i++) {
             double at = (i + 0.5) * speed.step() / MINUTE;
@@ -300,8 +310,8 @@ final class DidModel {
                 dots.add(new Dot(at, null, "", null));
             } else {
                 String read = texts.get("traces.readout.speed", when, measures.number(Math.round(least)), measures.number(Math.round(most)));
-                dots.add(new Dot(at, i % 2 == 0 ? least : most, read, null));
-                dots.add(new Dot(at, i % 2 == 0 ? most : least, read, null));
+                dots.add(new Dot(at, Math.min(top, i % 2 == 0 ? least : most), read, null));
+                dots.add(new Dot(at, Math.min(top, i % 2 == 0 ? most : least), read, null));
             }
         }
         return new Line("speed", "", Line.Path.STRAIGHT, true, dots);

@@ -43,7 +43,7 @@ final class DidPane {
                                 .wide(70),
                         Column.<Event>text(texts.get("traces.events.what"), Event::what)
                                 .strong()
-                                .wide(165),
+                                .wide(195),
                         Column.<Event>text(texts.get("traces.events.figures"), Event::figures)
                                 .wide(300)
                                 .grow()),

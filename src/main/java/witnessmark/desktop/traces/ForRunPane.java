@@ -124,9 +124,27 @@ final class ForRunPane {
         return note;
     }
 
+    /** Nothing was worked out of the file yet, so that nothing is known of its run. */
+    void showUnread() {
+        shown(false);
+        said.removeAll();
+        said.add(Lettering.paragraph(texts.get("traces.which.unread"), Styles.FIELD_LABEL), "growx, wmin 0");
+        sheet.revalidate();
+        sheet.repaint();
+    }
+
+    private void shown(boolean yes) {
+        part.setVisible(yes);
+        run.setVisible(yes);
+        grid.setVisible(yes);
+        keep.setVisible(yes);
+        note.setVisible(yes);
+    }
+
     void show(TraceModel model, Facts facts, UnderstoodWords sizes) {
         BroughtTrace trace = model.trace().orElseThrow();
         int parts = trace.parts().size();
+        shown(true);
         part.setVisible(parts > 1);
         part.load(IntStream.range(0, parts).boxed().toList(), model.part());
         part.note(texts.get(model.isDone(model.part()) ? "traces.part.done" : "traces.part.open"));
@@ -135,10 +153,7 @@ final class ForRunPane {
         if (model.isDone(model.part())) {
             said.add(Lettering.paragraph(texts.get("traces.done"), Styles.STRONG), "growx, wmin 0");
         } else {
-            model.proposal().ifPresentOrElse(
-                    now -> now.problems().forEach(this::say),
-                    () -> said.add(
-                            Lettering.paragraph(texts.get("traces.which.none"), Styles.FIELD_LABEL), "growx, wmin 0"));
+            model.proposal().ifPresent(now -> now.problems().forEach(this::say));
         }
         grid(model);
         boolean kept = trace.kept() != null;
@@ -176,7 +191,7 @@ final class ForRunPane {
                         .filter(each -> Objects.equals(each.id(), id))
                         .findFirst()
                         .orElse(offered.get(0)));
-        chosen.map(words::because).ifPresentOrElse(run::note, () -> run.query(texts.get("traces.which.query")));
+        chosen.map(words::because).ifPresentOrElse(run::note, () -> run.query(texts.get("traces.which.none")));
     }
 
     private void grid(TraceModel model) {

@@ -50,19 +50,19 @@ final class ReadPane {
                 List.of(
                         Column.<ColumnLine>text(texts.get("traces.columns.heading"), ColumnLine::heading)
                                 .strong()
-                                .wide(150),
+                                .wide(105),
                         Column.<ColumnLine>text(texts.get("traces.columns.kind"), ColumnLine::kind)
-                                .wide(150),
+                                .wide(125),
                         Column.<ColumnLine>text(texts.get("traces.columns.unit"), ColumnLine::unit)
-                                .wide(140),
+                                .wide(105),
                         Column.<ColumnLine, Integer>figure(
                                         texts.get("traces.columns.least"), ColumnLine::least, ColumnLine::index)
-                                .wide(100),
+                                .wide(82),
                         Column.<ColumnLine, Integer>figure(
                                         texts.get("traces.columns.most"), ColumnLine::most, ColumnLine::index)
-                                .wide(100),
+                                .wide(82),
                         Column.<ColumnLine>text(texts.get("traces.columns.first"), ColumnLine::first)
-                                .wide(200)
+                                .wide(120)
                                 .grow()),
                 ColumnLine::index);
         table.with(tools, "traces.columns");
@@ -101,8 +101,22 @@ final class ReadPane {
 
     void show(BroughtTrace trace) {
         form.setText(words.form(trace.found().form()));
-        table.show(words.columns(trace));
+        List<ColumnLine> lines = words.columns(trace);
+        table.show(lines);
+        if (table.selected() == null) {
+            lines.stream()
+                    .filter(line -> !line.time())
+                    .findFirst()
+                    .ifPresent(line -> table.select(line.index()));
+        }
         inHand(table.selected());
+    }
+
+    /** The file could not be read so far. */
+    void clear() {
+        form.setText("");
+        table.show(List.of());
+        inHand(null);
     }
 
     private <T> void change(@Nullable T chosen, BiConsumer<ColumnForm, T> told) {

@@ -51,7 +51,7 @@ public final class TracePage implements Aside {
     private final TracePanel panel;
     private final Latest reading;
     private final Map<Path, TraceModel> models = new HashMap<>();
-    private final Set<Path> waiting = new LinkedHashSet<>();
+    private final Set<Path> dropped = new LinkedHashSet<>();
     private @Nullable Path path;
     private @Nullable TraceModel model;
     private @Nullable ReadFile underWay;
@@ -78,12 +78,22 @@ public final class TracePage implements Aside {
         forRun = new ForRunPane(texts, runWords, problems, new OnRun());
         panel = new TracePanel(
                 texts,
-                new TracePanel.Doing(this::choose, this::stop, this::logRun, this::next, this::leave, this::save),
+                new TracePanel.Doing(
+                        this::choose,
+                        this::stop,
+                        this::logRun,
+                        this::next,
+                        this::setAside,
+                        () -> context.folder().get().ifPresent(context.watch()::watch),
+                        () -> context.watch().watch(null),
+                        this::leave,
+                        this::save),
                 questions,
                 did,
                 read,
                 forRun);
-        can();
+        context.watch().onChange(this::watched);
+        watched();
     }
 
     @Override
@@ -154,14 +164,14 @@ public final class TracePage implements Aside {
         if (files.isEmpty()) {
             return;
         }
-        waiting.addAll(files.subList(1, files.size()));
+        dropped.addAll(files.subList(1, files.size()));
         open(files.get(0));
     }
 
     /** Opens a file; what was answered of it before stands. */
     public void open(Path file) {
         stop();
-        waiting.remove(file);
+        dropped.remove(file);
         Id<Run> run = wanted;
         wanted = null;
         path = file;
@@ -186,8 +196,42 @@ public final class TracePage implements Aside {
         });
     }
 
+    /** Files that wait: those that were dropped, then those in the folder that is watched. */
+    private List<Path> waiting() {
+        Set<Path> all = new LinkedHashSet<>(dropped);
+        context.watch().waiting().forEach(each -> all.add(each.path()));
+        all.remove(path);
+        return List.copyOf(all);
+    }
+
     private void next() {
-        waiting.stream().findFirst().ifPresent(this::open);
+        waiting().stream().findFirst().ifPresent(this::open);
+    }
+
+    /** Opens the first of those that wait. */
+    public void openWaiting() {
+        context.asked().show(this);
+        if (model == null) {
+            next();
+        }
+    }
+
+    private void watched() {
+        panel.watching(context.watch().said(), context.watch().state());
+        can();
+    }
+
+    private void setAside() {
+        TraceModel now = model;
+        context.watch().at(path).ifPresent(trace -> {
+            context.watch().setAside(trace);
+            context.window().say(texts.get("traces.set_aside", trace.name()));
+            List<Path> left = waiting();
+            if (now != null) {
+                forget(now);
+            }
+            left.stream().findFirst().ifPresentOrElse(this::open, panel.chooseButton()::requestFocusInWindow);
+        });
     }
 
     private void leave() {
@@ -284,7 +328,9 @@ public final class TracePage implements Aside {
         fill();
         if (arriving) {
             arriving = false;
-            panel.showDid();
+            if (of.isRead()) {
+                panel.showDid();
+            }
             firstFocus().requestFocusInWindow();
         }
     }
@@ -308,6 +354,8 @@ public final class TracePage implements Aside {
         if (trace.isEmpty()) {
             panel.showFailed(now.file(), now.problems().stream().map(problems::sentence).toList());
             if (now.isAsking()) {
+                forRun.showUnread();
+                read.clear();
                 panel.showFound(now.file(), "", List.of(), false);
             }
             can();
@@ -318,8 +366,9 @@ public final class TracePage implements Aside {
         if (now.isRead()) {
             did.show(found, now.part());
             forRun.show(now, facts(), words);
+        } else {
+            forRun.showUnread();
         }
-        forRun.component().setVisible(now.isRead());
         panel.showFound(
                 now.file(), words.file(found), now.told().stream().map(words::question).toList(), now.isRead());
         can();
@@ -335,7 +384,8 @@ public final class TracePage implements Aside {
         panel.can(
                 read && !now.isAsking() && !now.isDone(now.part()),
                 read && !saving && now.toSave().isPresent(),
-                waiting.size());
+                underWay == null && context.watch().at(path).isPresent(),
+                waiting().size());
         panel.say(read && now.isAsking() ? texts.get("traces.answer_first") : "");
     }
 
@@ -406,6 +456,7 @@ public final class TracePage implements Aside {
             can();
             return;
         }
+        Path brought = path;
         boolean more = of.saved();
         Written written = outcome.orThrow();
         context.window()
@@ -416,11 +467,14 @@ public final class TracePage implements Aside {
         if (!more) {
             forget(of);
         }
-        if (more || !waiting.isEmpty()) {
+        List<Path> left =
+                waiting().stream().filter(each -> !each.equals(brought)).toList();
+        context.watch().look();
+        if (more || !left.isEmpty()) {
             fill();
             context.window().changed();
             if (!more) {
-                next();
+                open(left.get(0));
             }
         } else {
             context.asked().run(proposal.run().id());

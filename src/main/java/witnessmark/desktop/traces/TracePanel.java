@@ -11,6 +11,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
@@ -47,12 +48,27 @@ final class TracePanel extends JPanel {
     private final JButton another;
     private final JButton log;
     private final JButton next;
+    private final JButton first;
+    private final JButton aside;
+    private final JButton watch;
+    private final JButton unwatch;
+    private final JTextArea waiting = Lettering.paragraph("", Styles.STRONG);
+    private final JTextArea watched = Lettering.paragraph("", Styles.FIELD_LABEL);
     private final JButton save;
     private final FormFoot foot;
     private final transient QuestionsPane questions;
 
     /** What the page does. */
-    record Doing(Runnable choose, Runnable stop, Runnable log, Runnable next, Runnable leave, Runnable save) {}
+    record Doing(
+            Runnable choose,
+            Runnable stop,
+            Runnable log,
+            Runnable next,
+            Runnable aside,
+            Runnable watch,
+            Runnable unwatch,
+            Runnable leave,
+            Runnable save) {}
 
     TracePanel(Texts texts, Doing doing, QuestionsPane questions, DidPane did, ReadPane read, ForRunPane forRun) {
         super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]0[]8[0::,grow,fill]8[]"));
@@ -64,8 +80,12 @@ final class TracePanel extends JPanel {
         stop = button("traces.stop", doing.stop());
         log = button("traces.log", doing.log());
         next = button("traces.next", doing.next());
+        first = button("traces.first", doing.next());
+        aside = button("traces.aside", doing.aside());
+        watch = button("traces.watch", doing.watch());
+        unwatch = button("traces.unwatch", doing.unwatch());
         save = Buttons.main(Caption.of(texts.get("traces.save")), Keys.menu(KeyEvent.VK_ENTER), doing.save());
-        foot = new FormFoot(List.of(button("traces.leave", doing.leave()), another, next, log, save));
+        foot = new FormFoot(List.of(button("traces.leave", doing.leave()), another, next, aside, log, save));
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_TYPE, "underlined");
         tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TAB_HEIGHT, 28);
         tabs.putClientProperty(FlatClientProperties.STYLE, "background: $Wm.sheet");
@@ -104,10 +124,16 @@ final class TracePanel extends JPanel {
     }
 
     private JComponent empty() {
-        Sheet sheet = new Sheet("fill, wrap", "[0::,grow,center]", "push[]8[]14[]push");
+        Sheet sheet = new Sheet("fill, wrap, hidemode 3", "[0::,grow,center]", "push[]8[]14[]26[]8[]8[]push");
         sheet.add(Lettering.line(texts.get("traces.empty"), Styles.SECTION), "wmin 0");
         sheet.add(Lettering.paragraph(texts.get("traces.empty.more"), Styles.FIELD_LABEL), "w 200:520:, wmin 0");
         sheet.add(choose);
+        sheet.add(waiting, "w 200:520:, wmin 0");
+        sheet.add(watched, "w 200:520:, wmin 0");
+        JPanel ways = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3"));
+        ways.setOpaque(false);
+        List.of(first, watch, unwatch).forEach(ways::add);
+        sheet.add(ways);
         return sheet;
     }
 
@@ -203,11 +229,29 @@ final class TracePanel extends JPanel {
     }
 
     /** What can be done now. */
-    void can(boolean canLog, boolean canSave, int waiting) {
+    void can(boolean canLog, boolean canSave, boolean canSetAside, int left) {
         log.setEnabled(canLog);
         save.setEnabled(canSave);
-        next.setVisible(waiting > 0);
-        next.setText(Caption.of(texts.get("traces.next", waiting)).text());
+        aside.setVisible(canSetAside);
+        next.setVisible(left > 0 && save.isVisible());
+        next.setText(Caption.of(texts.get("traces.next", left)).text());
+        revalidate();
+    }
+
+    /**
+     * What of the folder at the track.
+     *
+     * @param said what waits; empty for nothing
+     * @param state which folder is watched and what became of it; empty for none
+     */
+    void watching(String said, String state) {
+        waiting.setText(said);
+        waiting.setVisible(!said.isEmpty());
+        first.setVisible(!said.isEmpty());
+        watched.setText(state.isEmpty() ? texts.get("traces.watch.none") : state);
+        watch.setText(Caption.of(texts.get(state.isEmpty() ? "traces.watch" : "traces.watch.another")).text());
+        unwatch.setVisible(!state.isEmpty());
+        revalidate();
     }
 
     void say(String line) {

@@ -26,6 +26,7 @@ import witnessmark.wording.Texts;
  * @param window what can be asked of the window around it
  * @param tools texts, tasks, settings
  * @param measures figures as shown, in the team's units
+ * @param watch looks at the folder that is watched
  * @param choose asks for a file
  * @param folder asks for a folder to be watched
  * @param asked what the page leads to
@@ -37,6 +38,7 @@ public record TracesContext(
         witnessmark.desktop.shell.Desk window,
         SheetTools tools,
         Measures measures,
+        TraceWatch watch,
         Supplier<Optional<Path>> choose,
         Supplier<Optional<Path>> folder,
         Asked asked) {
