@@ -241,7 +241,7 @@ final class DidModel {
         boolean limited = trace.settings().has(TraceSetting.OVER_REV_ABOVE);
         List<Chart.Mark> levels = limited
                 ? List.of(new Chart.Mark(
-                        trace.settings().get(TraceSetting.OVER_REV_ABOVE), texts.get("traces.chart.limit")))
+                        trace.settings().get(TraceSetting.OVER_REV_ABOVE), ""))
                 : List.of();
         List<Chart.Mark> uprights = new ArrayList<>();
         if (did.dips() != null) {
@@ -250,7 +250,9 @@ final class DidModel {
         String finding = finding(did);
         return Optional.of(new Chart(
                 finding,
-                texts.get("traces.chart.note"),
+                limited
+                        ? texts.get("traces.chart.note.limit", measures.number(Math.round(levels.get(0).at())))
+                        : texts.get("traces.chart.note"),
                 new Axis.Figures(texts.get("traces.chart.across"), true, at -> number(at, 1)),
                 new Axis.Figures(texts.get("traces.chart.up"), true, rpm -> measures.number(Math.round(rpm))),
                 lines.stream().filter(line -> !line.dots().isEmpty()).toList(),

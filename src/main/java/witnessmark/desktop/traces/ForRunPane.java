@@ -31,6 +31,7 @@ import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
@@ -65,6 +66,9 @@ final class ForRunPane {
         void keep(boolean yes);
 
         void note(String typed);
+
+        /** Somebody wants to say how the time is written. */
+        void time();
     }
 
     /** A run that can be picked; none of them without an id. */
@@ -174,6 +178,9 @@ final class ForRunPane {
         said.add(
                 Lettering.paragraph(problems.sentence(problem), problem.stops() ? Styles.STOP : Styles.QUERY),
                 "growx, wmin 0");
+        if (problem.kind() == ProblemKind.TRACE_TIME_BASE) {
+            said.add(Buttons.plain(Caption.of(texts.get("traces.say_time")), asked::time), "growx 0");
+        }
     }
 
     private void choices(TraceModel model, Facts facts) {

@@ -19,7 +19,6 @@ import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.trace.result.Question;
-import witnessmark.trace.result.TimeBase;
 import witnessmark.wording.Texts;
 
 /** What a file leaves open, each question with its answer beside it. What was answered stays and can be changed. */
@@ -117,21 +116,6 @@ final class QuestionsPane {
     }
 
     private void typed(Question question, FieldBox field) {
-        String text = field.text().strip().replace(',', '.');
-        if (text.isEmpty()) {
-            return;
-        }
-        try {
-            double rate = Double.parseDouble(text);
-            if (rate > 0 && rate <= TimeBase.FASTEST) {
-                field.note("");
-                answer.accept(question, rate);
-                return;
-            }
-        } catch (NumberFormatException e) {
-            field.stop(texts.get("traces.answer.no_rate"));
-            return;
-        }
-        field.stop(texts.get("traces.answer.no_rate"));
+        SamplesASecond.read(field, texts).ifPresent(rate -> answer.accept(question, rate));
     }
 }

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
@@ -21,6 +22,7 @@ import witnessmark.domain.ChannelKind;
 import witnessmark.domain.ChannelUnit;
 import witnessmark.logbook.tracing.BroughtTrace;
 import witnessmark.trace.result.ColumnForm;
+import witnessmark.trace.result.TimeBase;
 import witnessmark.wording.Texts;
 
 /** How the file was read: its signs, and its columns, of which the one in hand can be put right. */
@@ -31,18 +33,26 @@ final class ReadPane {
     private final JTextArea form = Lettering.paragraph("", Styles.FIELD_LABEL);
     private final SheetTable<ColumnLine> table;
     private final ChoiceBox<ChannelKind> kind;
-    private final ChoiceBox<ChannelUnit> unit;
+    private final ChoiceBox<Object> unit;
+    private final FieldBox rate;
     private boolean loading;
 
-    /**
-     * @param asKind told that a column is such a channel
-     * @param inUnit told that a column is in such a unit
-     */
-    ReadPane(
-            SheetTools tools,
-            UnderstoodWords words,
-            BiConsumer<ColumnForm, ChannelKind> asKind,
-            BiConsumer<ColumnForm, ChannelUnit> inUnit) {
+    /** What somebody says of the file. */
+    interface Said {
+        /** A column is such a channel. */
+        void channel(ColumnForm column, ChannelKind kind);
+
+        /** A column is in such a unit. */
+        void unit(ColumnForm column, ChannelUnit unit);
+
+        /** The time is in such a unit. */
+        void time(TimeBase.Kind unit);
+
+        /** There are so many samples a second, whatever a column says. */
+        void rate(double perSecond);
+    }
+
+    ReadPane(SheetTools tools, UnderstoodWords words, Said told) {
         this.words = words;
         Texts texts = tools.texts();
         table = new SheetTable<>(
@@ -67,18 +77,27 @@ final class ReadPane {
                 ColumnLine::index);
         table.with(tools, "traces.columns");
         kind = new ChoiceBox<>(texts, Caption.of(texts.get("traces.columns.is")), words::channel);
-        unit = new ChoiceBox<>(texts, Caption.of(texts.get("traces.columns.in")), ChannelUnit::code);
+        unit = new ChoiceBox<>(texts, Caption.of(texts.get("traces.columns.in")), words::unitOf);
+        rate = new FieldBox(Caption.of(texts.get("traces.columns.rate")));
         table.onSelect(this::inHand);
         table.onOpen(line -> kind.takeFocus());
-        kind.onChange(() -> change(kind.chosen(), asKind));
-        unit.onChange(() -> change(unit.chosen(), inUnit));
+        kind.onChange(() -> change(kind.chosen(), told::channel));
+        unit.onChange(() -> change(unit.chosen(), (column, chosen) -> {
+            if (chosen instanceof TimeBase.Kind time) {
+                told.time(time);
+            } else if (chosen instanceof ChannelUnit other) {
+                told.unit(column, other);
+            }
+        }));
+        rate.onEnter(() -> SamplesASecond.read(rate, texts).ifPresent(told::rate));
         page.setOpaque(false);
         page.add(form, "growx, wmin 0, wrap");
         page.add(table, "grow, wmin 0, hmin 90, wrap");
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 16, fillx", "[0:280:,grow,fill][0:180:,grow,fill][0::,grow 200]"));
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 16, fillx", "[0:240:,grow,fill][0:200:,grow,fill][0:180:,grow,fill]"));
         row.setOpaque(false);
         row.add(kind, "wmin 0");
         row.add(unit, "wmin 0");
+        row.add(rate, "wmin 0");
         page.add(row, "growx, wmin 0");
         inHand(null);
     }
@@ -95,7 +114,17 @@ final class ReadPane {
         return kind;
     }
 
-    ChoiceBox<ChannelUnit> unit() {
+    FieldBox rate() {
+        return rate;
+    }
+
+    /** Where it is said how the time is written. */
+    void toTime() {
+        table.shown().stream().filter(ColumnLine::time).findFirst().ifPresent(line -> table.select(line.index()));
+        (unit.combo().isEnabled() ? unit.combo() : rate.field()).requestFocusInWindow();
+    }
+
+    ChoiceBox<Object> unit() {
         return unit;
     }
 
@@ -128,17 +157,17 @@ final class ReadPane {
 
     private void inHand(@Nullable ColumnLine line) {
         loading = true;
-        boolean can = line != null && !line.time();
-        kind.combo().setEnabled(can);
-        unit.combo().setEnabled(can && line.form().kind() != ChannelKind.OTHER);
-        if (line == null || !can) {
-            kind.load(List.of(), null);
-            unit.load(List.of(), null);
-        } else {
-            kind.load(Arrays.asList(ChannelKind.values()), line.form().kind());
-            List<ChannelUnit> units = new ArrayList<>(line.form().kind().units());
-            unit.load(units, line.form().unit());
+        boolean channel = line != null && !line.time();
+        kind.combo().setEnabled(channel);
+        kind.load(channel ? Arrays.asList(ChannelKind.values()) : List.of(), channel ? line.form().kind() : null);
+        List<Object> units = new ArrayList<>();
+        if (channel && line.form().kind() != ChannelKind.OTHER) {
+            units.addAll(line.form().kind().units());
+        } else if (line != null && line.inUnit() instanceof TimeBase.Kind now && now.number()) {
+            Arrays.stream(TimeBase.Kind.values()).filter(TimeBase.Kind::number).forEach(units::add);
         }
+        unit.load(units, line == null || units.isEmpty() ? null : line.inUnit());
+        unit.combo().setEnabled(units.size() > 1);
         loading = false;
     }
 }

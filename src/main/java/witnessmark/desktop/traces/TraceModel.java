@@ -279,6 +279,11 @@ public final class TraceModel {
         answers = answers.time(unit);
     }
 
+    /** Somebody says how many samples there are a second, whatever a column says. */
+    void rate(double perSecond) {
+        answers = answers.rate(perSecond);
+    }
+
     // Parts and runs
 
     int part() {

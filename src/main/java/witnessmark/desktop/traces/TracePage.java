@@ -3,6 +3,7 @@ package witnessmark.desktop.traces;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,6 +18,8 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.task.Latest;
 import witnessmark.desktop.task.Ticking;
+import witnessmark.domain.ChannelKind;
+import witnessmark.domain.ChannelUnit;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
@@ -27,7 +30,9 @@ import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
+import witnessmark.trace.result.ColumnForm;
 import witnessmark.trace.result.Question;
+import witnessmark.trace.result.TimeBase;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
@@ -70,11 +75,7 @@ public final class TracePage implements Aside {
         this.reading = new Latest(context.tasks());
         questions = new QuestionsPane(texts, words, this::answer);
         did = new DidPane(context.tools(), new DidModel(texts, context.measures()));
-        read = new ReadPane(
-                context.tools(),
-                words,
-                (column, kind) -> change(now -> now.channel(column, kind)),
-                (column, unit) -> change(now -> now.unit(column, unit)));
+        read = new ReadPane(context.tools(), words, new OnFile());
         forRun = new ForRunPane(texts, runWords, problems, new OnRun());
         panel = new TracePanel(
                 texts,
@@ -144,10 +145,10 @@ public final class TracePage implements Aside {
 
     // Coming here
 
-    /** Shows what is in hand; where nothing is, asks for a file. */
+    /** Shows what is in hand; where nothing is and nothing waits, asks for a file. */
     public void open() {
         context.asked().show(this);
-        if (model == null) {
+        if (model == null && waiting().isEmpty()) {
             choose();
         }
     }
@@ -196,12 +197,17 @@ public final class TracePage implements Aside {
         });
     }
 
-    /** Files that wait: those that were dropped, then those in the folder that is watched. */
+    /** Files that wait: those that were dropped, then those in the folder that is watched, from the one in hand on. */
     private List<Path> waiting() {
         Set<Path> all = new LinkedHashSet<>(dropped);
         context.watch().waiting().forEach(each -> all.add(each.path()));
-        all.remove(path);
-        return List.copyOf(all);
+        List<Path> order = new ArrayList<>(all);
+        int at = order.indexOf(path);
+        if (at >= 0) {
+            Collections.rotate(order, -at);
+            order.remove(0);
+        }
+        return order;
     }
 
     private void next() {
@@ -501,6 +507,29 @@ public final class TracePage implements Aside {
         }
     }
 
+    /** What somebody says of how the file is written. */
+    private final class OnFile implements ReadPane.Said {
+        @Override
+        public void channel(ColumnForm column, ChannelKind kind) {
+            change(now -> now.channel(column, kind));
+        }
+
+        @Override
+        public void unit(ColumnForm column, ChannelUnit unit) {
+            change(now -> now.unit(column, unit));
+        }
+
+        @Override
+        public void time(TimeBase.Kind unit) {
+            change(now -> now.time(unit));
+        }
+
+        @Override
+        public void rate(double perSecond) {
+            change(now -> now.rate(perSecond));
+        }
+    }
+
     /** What somebody does to the run beside. */
     private final class OnRun implements ForRunPane.Asked {
         @Override
@@ -536,6 +565,12 @@ public final class TracePage implements Aside {
             if (now != null) {
                 now.keep(yes);
             }
+        }
+
+        @Override
+        public void time() {
+            panel.showRead();
+            read.toTime();
         }
 
         @Override

@@ -96,7 +96,7 @@ final class TracePanel extends JPanel {
         body.add(empty(), EMPTY);
         body.add(reading(), READING);
         body.add(found(questions, forRun), FOUND);
-        add(notice, "cell 0 0, growx");
+        add(notice, "cell 0 0, growx, gapbottom 6");
         add(head(), "cell 0 1, growx, wmin 0");
         add(body, "cell 0 2, grow, w 0:0:, h 0:0:");
         add(foot, "cell 0 3, growx, wmin 0");
@@ -151,10 +151,10 @@ final class TracePanel extends JPanel {
         left.add(tabs, "grow, wmin 0, h 420:420:");
         SideBySide both = new SideBySide(left, forRun.component(), SIDE, BESIDE_FROM);
         JPanel page = new JPanel(
-                new MigLayout("insets 0, gap 0 8, fill, hidemode 3, wrap", "[0::,grow,fill]", "[][grow,fill]"));
+                new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]8[grow,fill]"));
         page.setOpaque(false);
-        page.add(questions.component(), "growx, wmin 0");
-        page.add(both, "grow, wmin 0");
+        page.add(questions.component(), "cell 0 0, growx, wmin 0");
+        page.add(both, "cell 0 1, grow, wmin 0");
         return new ScrollPage(page);
     }
 
@@ -211,6 +211,11 @@ final class TracePanel extends JPanel {
             tabs.setSelectedIndex(1);
         }
         card(FOUND);
+    }
+
+    /** How the file was read comes into view. */
+    void showRead() {
+        tabs.setSelectedIndex(1);
     }
 
     /** Back to what the engine did, once it is known. */

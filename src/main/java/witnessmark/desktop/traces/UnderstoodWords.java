@@ -36,6 +36,7 @@ final class UnderstoodWords {
      * A column of the file.
      *
      * @param index which one, from 0
+     * @param inUnit the unit itself: of a channel or of time
      * @param first its cells in the first rows, as the file has them
      * @param taken whether nobody said its unit
      * @param time whether it says when, so that nothing can be changed of it here
@@ -46,6 +47,7 @@ final class UnderstoodWords {
             String heading,
             String kind,
             String unit,
+            Object inUnit,
             String least,
             String most,
             String first,
@@ -129,6 +131,7 @@ final class UnderstoodWords {
                     column.heading(),
                     time ? texts.get("traces.column.time") : words.channel(column.kind()),
                     time ? unit(form.time().kind()) : unit(column),
+                    time ? form.time().kind() : column.unit(),
                     figure(range.least(), own),
                     figure(range.most(), own),
                     first(trace.found().recognised().rows(), i),
@@ -195,6 +198,11 @@ final class UnderstoodWords {
             return texts.get(mark == ',' ? "traces.decimal.comma" : "traces.decimal.point");
         }
         return choice instanceof Double rate ? texts.get("traces.time.rate", number(rate, 3)) : String.valueOf(choice);
+    }
+
+    /** The unit of a channel or of time, as it is picked. */
+    String unitOf(Object unit) {
+        return unit instanceof TimeBase.Kind time ? unit(time) : ((ChannelUnit) unit).code();
     }
 
     /** A figure as it is typed. */

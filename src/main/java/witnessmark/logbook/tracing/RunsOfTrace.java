@@ -28,6 +28,7 @@ import witnessmark.trace.result.Reduction;
  */
 final class RunsOfTrace {
     private static final Pattern DAY = Pattern.compile("(20\\d\\d)[-_.]?([01]\\d)[-_.]?([0-3]\\d)");
+    private static final Pattern INITIAL = Pattern.compile("([a-z])[a-z]+(\\d*)");
     private static final long NEAR_MILLIS = 30 * 60_000L;
 
     private final Facts facts;
@@ -116,15 +117,26 @@ final class RunsOfTrace {
     }
 
     private boolean namesCar(String car) {
-        return Pattern.compile("(^|[^0-9a-z])" + Pattern.quote(car.toLowerCase(Locale.ROOT)) + "($|[^0-9a-z])")
-                .matcher(withoutDay())
-                .find();
+        return isWord(car.toLowerCase(Locale.ROOT));
     }
 
-    /** Race 1 is race1 or race_1 in a file's name. */
+    /** Race 1 is race1, race_1 or r1 in a file's name, Qualifying q. */
     private boolean namesRun(String run) {
         String plain = run.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
-        return !plain.isEmpty() && withoutDay().replaceAll("[^a-z0-9]", "").contains(plain);
+        if (plain.isEmpty()) {
+            return false;
+        }
+        if (withoutDay().replaceAll("[^a-z0-9]", "").contains(plain)) {
+            return true;
+        }
+        Matcher initial = INITIAL.matcher(plain);
+        return initial.matches() && isWord(initial.group(1) + initial.group(2));
+    }
+
+    private boolean isWord(String word) {
+        return Pattern.compile("(^|[^0-9a-z])" + Pattern.quote(word) + "($|[^0-9a-z])")
+                .matcher(withoutDay())
+                .find();
     }
 
     private String withoutDay() {
