@@ -121,6 +121,11 @@ public final class LoggerFiles {
         return joined(story, rows);
     }
 
+    /** The rows of the file of that day, Practice 1 of 23 May, after something was done to each. */
+    public static String changed(BiConsumer<Integer, List<String>> change) {
+        return changed(Story.of(523, 20, 1680), change);
+    }
+
     static String joined(Story story, List<List<String>> rows) {
         String csv = story.csv();
         StringBuilder text = new StringBuilder(csv.substring(0, csv.indexOf('\n') + 1));
