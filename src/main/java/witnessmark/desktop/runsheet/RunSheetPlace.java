@@ -288,6 +288,10 @@ public final class RunSheetPlace implements Place {
         return commands;
     }
 
+    void saveNew() {
+        actions.save(false);
+    }
+
     RunSheetModel model() {
         return model;
     }

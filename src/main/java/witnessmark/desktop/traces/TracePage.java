@@ -145,12 +145,9 @@ public final class TracePage implements Aside {
 
     // Coming here
 
-    /** Shows what is in hand; where nothing is and nothing waits, asks for a file. */
+    /** Shows what is in hand, or where a file is chosen and what waits. */
     public void open() {
         context.asked().show(this);
-        if (model == null && waiting().isEmpty()) {
-            choose();
-        }
     }
 
     /** Asks for a file that is of this run. */
@@ -392,7 +389,24 @@ public final class TracePage implements Aside {
                 read && !saving && now.toSave().isPresent(),
                 underWay == null && context.watch().at(path).isPresent(),
                 waiting().size());
-        panel.say(read && now.isAsking() ? texts.get("traces.answer_first") : "");
+        panel.say(underWay == null && now != null ? whyNot(now) : "");
+    }
+
+    /** Why nothing can be brought in as it stands, where the reason may have scrolled out of sight. */
+    private String whyNot(TraceModel now) {
+        if (now.isAsking()) {
+            return texts.get("traces.answer_first");
+        }
+        if (!now.isRead() || now.isDone(now.part())) {
+            return "";
+        }
+        return now.proposal()
+                .map(proposal -> proposal.problems().stream()
+                        .filter(Problem::stops)
+                        .findFirst()
+                        .map(problems::happened)
+                        .orElse(""))
+                .orElseGet(() -> texts.get("traces.pick_first"));
     }
 
     // What a person does

@@ -283,6 +283,10 @@ final class TracePanel extends JPanel {
         return save;
     }
 
+    JButton asideButton() {
+        return aside;
+    }
+
     JButton logButton() {
         return log;
     }

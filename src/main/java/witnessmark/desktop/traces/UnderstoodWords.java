@@ -105,6 +105,9 @@ final class UnderstoodWords {
 
     private String time(TraceForm form) {
         TimeBase time = form.time();
+        if (!time.known()) {
+            return texts.get("traces.time.unknown");
+        }
         return time.column() < 0
                 ? texts.get("traces.time.rate", number(time.rate(), 3))
                 : texts.get(
