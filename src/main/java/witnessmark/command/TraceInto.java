@@ -19,8 +19,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
-import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.port.Today;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.tracing.BringInTrace;
@@ -117,8 +117,8 @@ final class TraceInto {
         if (found.isEmpty()) {
             return run == null
                     ? answer.refuse(which(answer, likeliest), Exit.DID_NOT)
-                    : answer.didNot(
-                            List.of(Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
+                    : answer.didNot(List.of(
+                            Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
         }
         TraceSettings own = settings.apply(bringIn.settings(found.get().fact().engine()));
         if (!own.equals(trace.settings())) {
@@ -172,7 +172,9 @@ final class TraceInto {
                 .map(each -> each.run().fact().start().day() + " "
                         + each.run().fact().name())
                 .toList();
-        return answer.tools().texts().get("command.trace.which", answer.tools().measures().any(some));
+        return answer.tools()
+                .texts()
+                .get("command.trace.which", answer.tools().measures().any(some));
     }
 
     private int save(Desk desk, Answer answer, TraceProposal proposal, BringInTrace bringIn) {
@@ -189,7 +191,15 @@ final class TraceInto {
         Run of = proposal.run().fact();
         String file = proposal.trace().name();
         Outcome<Written> written = bringIn.save(
-                proposal, taken, note, tools.texts().get("command.why.trace", file, of.name(), of.start().day().toString()));
+                proposal,
+                taken,
+                note,
+                tools.texts()
+                        .get(
+                                "command.why.trace",
+                                file,
+                                of.name(),
+                                of.start().day().toString()));
         if (!written.didWork()) {
             return answer.didNot(written.problems());
         }
@@ -208,7 +218,12 @@ final class TraceInto {
                             of.name(),
                             tools.measures().start(of),
                             car(desk.view().facts(), proposal.run()),
-                            taken.isEmpty() ? tools.texts().get("command.trace.nothing") : tools.measures().all(taken.stream().map(TraceInto::code).toList())));
+                            taken.isEmpty()
+                                    ? tools.texts().get("command.trace.nothing")
+                                    : tools.measures()
+                                            .all(taken.stream()
+                                                    .map(TraceInto::code)
+                                                    .toList())));
         }
         return proposal.problems().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
     }

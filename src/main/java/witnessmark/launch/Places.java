@@ -123,8 +123,7 @@ final class Places {
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         Path sample = book.sampleFolder();
-        traces = new TracePages(
-                shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);
+        traces = new TracePages(shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);
         commands.addAll(TraceCommands.of(shell.texts(), traces.page(), runSheet::runInView));
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
         commands.addAll(start.commands());

@@ -42,8 +42,7 @@ final class TracePages {
         this.runSheet = runSheet;
         this.bringIn = new BringInTrace(book.desk(), outside.ids());
         Units shown = measures.units();
-        this.units =
-                new FieldUnits(shown.pressure(), shown.temperature(), shown.volume(), shown.distance(), days);
+        this.units = new FieldUnits(shown.pressure(), shown.temperature(), shown.volume(), shown.distance(), days);
         this.watch = new TraceWatch(
                 shell.texts(),
                 measures,

@@ -38,7 +38,13 @@ class TraceIntoTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).contains("for Race 1", "3 May", "car 41", "highest", "over_revs");
 
-        Shell.Ran again = shell.run("trace", file("copy.csv", LoggerFiles.mechanicalOverRev()), "--logbook", book, "--run", "2026-05-03 Race 1");
+        Shell.Ran again = shell.run(
+                "trace",
+                file("copy.csv", LoggerFiles.mechanicalOverRev()),
+                "--logbook",
+                book,
+                "--run",
+                "2026-05-03 Race 1");
         assertThat(again.code()).isEqualTo(1);
         assertThat(again.err()).contains("The same samples are in the logbook already", "2026-05-03_41_race1.csv");
         assertThat(shell.run("verify", book).code()).isZero();
@@ -48,8 +54,18 @@ class TraceIntoTest {
     void what_is_taken_is_said_and_json_names_it() throws IOException {
         String race = file("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         Shell.Ran ran = shell.run(
-                "trace", race, "--logbook", book, "--run", "2026-05-03 41 Race 1", "--take", "highest,water,start",
-                "--leave", "water", "--no-samples", "--json");
+                "trace",
+                race,
+                "--logbook",
+                book,
+                "--run",
+                "2026-05-03 41 Race 1",
+                "--take",
+                "highest,water,start",
+                "--leave",
+                "water",
+                "--no-samples",
+                "--json");
         JsonNode answer = new ObjectMapper().readTree(ran.out());
         assertThat(ran.code()).isZero();
         assertThat(answer.get("worked").asBoolean()).isTrue();
@@ -65,10 +81,14 @@ class TraceIntoTest {
         Shell.Ran asked = shell.run("trace", odd, "--logbook", book);
         assertThat(asked.code()).isEqualTo(1);
         assertThat(asked.err()).contains("cannot be told for sure", "--run");
-        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "Race 99").err()).contains("Race 99");
+        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "Race 99")
+                        .err())
+                .contains("Race 99");
         assertThat(shell.run("trace", odd, "--run", "Race 1").code()).isEqualTo(2);
-        assertThat(shell.run("trace", odd, "--logbook", book, "--part", "2").code()).isEqualTo(2);
-        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "Race 1", "--take", "speed").err())
+        assertThat(shell.run("trace", odd, "--logbook", book, "--part", "2").code())
+                .isEqualTo(2);
+        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "Race 1", "--take", "speed")
+                        .err())
                 .contains("'speed' is not understood in --take", "oil_pressure");
     }
 
@@ -87,11 +107,14 @@ class TraceIntoTest {
     void what_is_open_is_asked_before_anything_is_written() throws IOException {
         String text = LoggerFiles.spike();
         StringBuilder without = new StringBuilder();
-        text.lines().forEach(line -> without.append(line.substring(line.indexOf(',') + 1)).append('\n'));
+        text.lines()
+                .forEach(line ->
+                        without.append(line.substring(line.indexOf(',') + 1)).append('\n'));
         String odd = file("2026-05-23_57_p1.csv", without.toString());
         Shell.Ran asked = shell.run("trace", odd, "--logbook", book);
         assertThat(asked.code()).isEqualTo(1);
         assertThat(asked.err()).contains("Say how many samples there are a second");
-        assertThat(shell.run("trace", odd, "--logbook", book, "--rate", "20").code()).isZero();
+        assertThat(shell.run("trace", odd, "--logbook", book, "--rate", "20").code())
+                .isZero();
     }
 }

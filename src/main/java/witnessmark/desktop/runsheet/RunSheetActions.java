@@ -292,8 +292,7 @@ final class RunSheetActions {
         Outcome<Written> outcome = beside == null
                 ? sheet.save(fields, texts.get("runsheet.why", what))
                 : sheet.toWrite(fields)
-                        .then(run -> beside.save(
-                                run, fields, texts.get("runsheet.why.with", what, beside.name())));
+                        .then(run -> beside.save(run, fields, texts.get("runsheet.why.with", what, beside.name())));
         if (!outcome.didWork()) {
             return new Saved(outcome, Map.of(), null);
         }

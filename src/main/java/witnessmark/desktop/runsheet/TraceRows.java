@@ -36,11 +36,7 @@ final class TraceRows extends JPanel {
      * @param show shows the curves of a trace, or null where nothing does
      */
     TraceRows(
-            RunWords words,
-            Supplier<Facts> facts,
-            Id<Run> run,
-            Runnable bringIn,
-            @Nullable Consumer<Id<Trace>> show) {
+            RunWords words, Supplier<Facts> facts, Id<Run> run, Runnable bringIn, @Nullable Consumer<Id<Trace>> show) {
         super(new MigLayout("insets 0, gap 12 2, fillx, hidemode 3", "[0::,grow,fill][]", "[center]"));
         setOpaque(false);
         this.texts = words.texts();
@@ -57,9 +53,12 @@ final class TraceRows extends JPanel {
 
     /** @param can whether the run may be changed */
     void refresh(boolean can) {
-        List<Entry<Trace>> now =
-                facts.get().of(Trace.class).where(trace -> trace.run().equals(run)).stream()
-                        .toList();
+        List<Entry<Trace>> now = facts
+                .get()
+                .of(Trace.class)
+                .where(trace -> trace.run().equals(run))
+                .stream()
+                .toList();
         bring.setVisible(can);
         if (!now.equals(shown)) {
             shown = now;

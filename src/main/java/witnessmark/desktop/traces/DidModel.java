@@ -69,8 +69,7 @@ final class DidModel {
             Double highest = speed.extremes().highest();
             all.add(figure(
                     "running", running(speed.running()), texts.get("traces.covered", number(did.coverage() * 100, 1))));
-            all.add(figure(
-                    "loaded", running(speed.loaded()), speed.high() == null ? "" : high(speed.high())));
+            all.add(figure("loaded", running(speed.loaded()), speed.high() == null ? "" : high(speed.high())));
             all.add(figure(
                     "highest",
                     highest == null ? notLogged() : measures.speed(new EngineSpeed((int) Math.round(highest))),
@@ -111,9 +110,7 @@ final class DidModel {
         return figure(
                 key,
                 measures.temperature(Temperature.ofCelsius(rounded(highest, 1))),
-                beyond != null && beyond > 0
-                        ? texts.get("traces.beyond", seconds(beyond))
-                        : at(extremes.highestAt()));
+                beyond != null && beyond > 0 ? texts.get("traces.beyond", seconds(beyond)) : at(extremes.highestAt()));
     }
 
     private Figure oil(Reduction did) {
@@ -126,10 +123,7 @@ final class DidModel {
                 "oil_pressure",
                 measures.pressure(Pressure.ofBar(rounded(lowest, 2))),
                 fell != null
-                        ? texts.get(
-                                "traces.fell",
-                                number(did.oilTrend().first(), 1),
-                                number(fell, 1))
+                        ? texts.get("traces.fell", number(did.oilTrend().first(), 1), number(fell, 1))
                         : texts.get("traces.dips", did.dipCount()));
     }
 
@@ -182,7 +176,9 @@ final class DidModel {
     private Event overRev(Excursion one) {
         List<String> said = new ArrayList<>();
         said.add(texts.get(
-                "traces.event.peak", measures.speed(new EngineSpeed((int) Math.round(one.peak()))), seconds(one.lasted())));
+                "traces.event.peak",
+                measures.speed(new EngineSpeed((int) Math.round(one.peak()))),
+                seconds(one.lasted())));
         said.add(one.gear() == null ? texts.get("trace.gear.not_logged") : texts.get("trace.gear", one.gear()));
         said.add(
                 one.throttle() == null
@@ -223,7 +219,8 @@ final class DidModel {
                         words.at(one.from()),
                         one.channel()))
                 .orElse("");
-        return new Event(-1, "", texts.get("traces.event.defect", words.defect(kind)), texts.get("traces.times", times) + first);
+        return new Event(
+                -1, "", texts.get("traces.event.defect", words.defect(kind)), texts.get("traces.times", times) + first);
     }
 
     /** Engine speed over the part, with what stands out marked; empty when it is not logged. */
@@ -239,10 +236,8 @@ final class DidModel {
         lines.add(marked(did));
         lines.add(envelope(speed, top(trace, did)));
         boolean limited = trace.settings().has(TraceSetting.OVER_REV_ABOVE);
-        List<Chart.Mark> levels = limited
-                ? List.of(new Chart.Mark(
-                        trace.settings().get(TraceSetting.OVER_REV_ABOVE), ""))
-                : List.of();
+        List<Chart.Mark> levels =
+                limited ? List.of(new Chart.Mark(trace.settings().get(TraceSetting.OVER_REV_ABOVE), "")) : List.of();
         List<Chart.Mark> uprights = new ArrayList<>();
         if (did.dips() != null) {
             did.dips().stream().limit(SHOWN).forEach(dip -> uprights.add(new Chart.Mark(dip.at() / MINUTE, "")));
@@ -251,7 +246,9 @@ final class DidModel {
         return Optional.of(new Chart(
                 finding,
                 limited
-                        ? texts.get("traces.chart.note.limit", measures.number(Math.round(levels.get(0).at())))
+                        ? texts.get(
+                                "traces.chart.note.limit",
+                                measures.number(Math.round(levels.get(0).at())))
                         : texts.get("traces.chart.note"),
                 new Axis.Figures(texts.get("traces.chart.across"), true, at -> number(at, 1)),
                 new Axis.Figures(texts.get("traces.chart.up"), true, rpm -> measures.number(Math.round(rpm))),
@@ -261,7 +258,10 @@ final class DidModel {
                 List.of(),
                 finding,
                 new ChartTable(
-                        List.of(texts.get("traces.events.at"), texts.get("traces.events.what"), texts.get("traces.events.figures")),
+                        List.of(
+                                texts.get("traces.events.at"),
+                                texts.get("traces.events.what"),
+                                texts.get("traces.events.figures")),
                         events(did, null).stream()
                                 .map(event -> List.of(event.when(), event.what(), event.figures()))
                                 .toList())));
@@ -285,7 +285,11 @@ final class DidModel {
             for (Excursion one : did.overRevs()) {
                 Event event = overRev(one);
                 double at = one.at() / MINUTE;
-                dots.add(new Dot(at, one.peak(), texts.get("traces.readout", event.when(), event.what(), event.figures()), null));
+                dots.add(new Dot(
+                        at,
+                        one.peak(),
+                        texts.get("traces.readout", event.when(), event.what(), event.figures()),
+                        null));
                 dots.add(new Dot(at, null, "", null));
             }
         }
@@ -311,7 +315,11 @@ final class DidModel {
             if (Double.isNaN(most)) {
                 dots.add(new Dot(at, null, "", null));
             } else {
-                String read = texts.get("traces.readout.speed", when, measures.number(Math.round(least)), measures.number(Math.round(most)));
+                String read = texts.get(
+                        "traces.readout.speed",
+                        when,
+                        measures.number(Math.round(least)),
+                        measures.number(Math.round(most)));
                 dots.add(new Dot(at, Math.min(top, i % 2 == 0 ? least : most), read, null));
                 dots.add(new Dot(at, Math.min(top, i % 2 == 0 ? most : least), read, null));
             }

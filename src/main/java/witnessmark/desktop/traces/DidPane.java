@@ -21,10 +21,12 @@ import witnessmark.wording.Texts;
 /** What the engine did: its figures, engine speed over the run, and what stands out. */
 final class DidPane {
     private final DidModel model;
-    private final JPanel page = new JPanel(
-            new MigLayout("insets 10 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]6[170:210:,grow,fill]0[]4[0::,grow,fill]"));
-    private final JPanel figures = new JPanel(
-            new MigLayout("insets 0, gap 14 8, fillx, wrap 5", "[0::,grow,fill,sg]", ""));
+    private final JPanel page = new JPanel(new MigLayout(
+            "insets 10 0 0 0, gap 0, fill, hidemode 3",
+            "[0::,grow,fill]",
+            "[]6[170:210:,grow,fill]0[]4[0::,grow,fill]"));
+    private final JPanel figures =
+            new JPanel(new MigLayout("insets 0, gap 14 8, fillx, wrap 5", "[0::,grow,fill,sg]", ""));
     private final ChartView chart;
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final SheetTable<Event> events;

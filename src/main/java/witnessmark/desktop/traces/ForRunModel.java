@@ -63,12 +63,10 @@ final class ForRunModel {
     String because(LikelyRun run) {
         List<String> said = run.because().stream()
                 .sorted(Comparator.naturalOrder())
-                .map(each -> texts.get(
-                        "traces.because." + each.name().toLowerCase(java.util.Locale.ROOT)))
+                .map(each -> texts.get("traces.because." + each.name().toLowerCase(java.util.Locale.ROOT)))
                 .toList();
-        String because = said.isEmpty()
-                ? texts.get("traces.because.nothing")
-                : texts.get("traces.because", measures.all(said));
+        String because =
+                said.isEmpty() ? texts.get("traces.because.nothing") : texts.get("traces.because", measures.all(said));
         return run.hasTrace() ? because + " " + texts.get("traces.because.traced") : because;
     }
 
@@ -103,21 +101,20 @@ final class ForRunModel {
     }
 
     private static Optional<Object> own(Run run, TraceField field) {
-        Function<Run, @Nullable Object> of =
-                switch (field) {
-                    case START -> Run::start;
-                    case RUNNING -> Run::running;
-                    case LOADED -> Run::loaded;
-                    case HIGH_SPEED -> Run::highSpeed;
-                    case DISTANCE -> Run::distance;
-                    case HEAT_CYCLES -> Run::heatCycles;
-                    case PULLS -> Run::pulls;
-                    case OVER_REVS -> Run::overRevs;
-                    case HIGHEST -> Run::highest;
-                    case WATER -> Run::waterHighest;
-                    case OIL_TEMPERATURE -> Run::oilHighest;
-                    case OIL_PRESSURE -> Run::oilPressure;
-                };
+        Function<Run, @Nullable Object> of = switch (field) {
+            case START -> Run::start;
+            case RUNNING -> Run::running;
+            case LOADED -> Run::loaded;
+            case HIGH_SPEED -> Run::highSpeed;
+            case DISTANCE -> Run::distance;
+            case HEAT_CYCLES -> Run::heatCycles;
+            case PULLS -> Run::pulls;
+            case OVER_REVS -> Run::overRevs;
+            case HIGHEST -> Run::highest;
+            case WATER -> Run::waterHighest;
+            case OIL_TEMPERATURE -> Run::oilHighest;
+            case OIL_PRESSURE -> Run::oilPressure;
+        };
         return Optional.ofNullable(of.apply(run));
     }
 

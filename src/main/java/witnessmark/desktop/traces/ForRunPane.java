@@ -47,8 +47,9 @@ final class ForRunPane {
     private final ChoiceBox<Integer> part;
     private final ChoiceBox<Choice> run;
     private final JPanel said = column();
-    private final JPanel grid = new JPanel(
-            new MigLayout("insets 0, gap 12 2, fillx, hidemode 3, wrap 3", "[0::,grow 100,fill][0::,grow 110,fill][0::,grow 90,fill]"));
+    private final JPanel grid = new JPanel(new MigLayout(
+            "insets 0, gap 12 2, fillx, hidemode 3, wrap 3",
+            "[0::,grow 100,fill][0::,grow 110,fill][0::,grow 90,fill]"));
     private final JCheckBox keep;
     private final FieldBox note;
     private final Map<TraceField, JCheckBox> ticks = new EnumMap<>(TraceField.class);
@@ -72,9 +73,12 @@ final class ForRunPane {
     }
 
     /** A run that can be picked; none of them without an id. */
-    record Choice(
-            @Nullable Id<Run> id,
-            String words) {}
+    record Choice(@Nullable Id<Run> id, String words) {
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
 
     ForRunPane(Texts texts, ForRunModel words, Problems problems, Asked asked) {
         this.texts = texts;
@@ -164,9 +168,7 @@ final class ForRunPane {
         keep.setEnabled(kept);
         keep.setSelected(kept && model.keeps());
         keep.setText(
-                kept
-                        ? texts.get("traces.keep.size", sizes.size(trace.kept().size()))
-                        : texts.get("traces.keep.not"));
+                kept ? texts.get("traces.keep.size", sizes.size(trace.kept().size())) : texts.get("traces.keep.not"));
         if (!note.text().equals(model.note())) {
             note.load(model.note());
         }
@@ -187,10 +189,10 @@ final class ForRunPane {
         List<Choice> offered = new ArrayList<>();
         offered.add(new Choice(null, texts.get("traces.which.pick")));
         Optional<LikelyRun> chosen = model.run();
-        List<LikelyRun> all = new ArrayList<>(model.runs().subList(0, Math.min(OFFERED, model.runs().size())));
+        List<LikelyRun> all = new ArrayList<>(
+                model.runs().subList(0, Math.min(OFFERED, model.runs().size())));
         chosen.filter(each -> !all.contains(each)).ifPresent(each -> all.add(0, each));
-        all.forEach(each ->
-                offered.add(new Choice(each.run().id(), words.run(each.run(), facts))));
+        all.forEach(each -> offered.add(new Choice(each.run().id(), words.run(each.run(), facts))));
         Id<Run> id = chosen.map(each -> each.run().id()).orElse(null);
         run.load(
                 offered,
@@ -204,9 +206,7 @@ final class ForRunPane {
     private void grid(TraceModel model) {
         Optional<TraceProposal> proposal = model.proposal();
         List<ForRunModel.Line> now = proposal.map(words::lines).orElse(List.of());
-        boolean open = proposal.isPresent()
-                && !proposal.get().stops()
-                && !model.isDone(model.part());
+        boolean open = proposal.isPresent() && !proposal.get().stops() && !model.isDone(model.part());
         if (!now.equals(lines) || grid.getComponentCount() == 0) {
             lines = now;
             FocusStays.on(sheet, this::layOutGrid, () -> run.combo());
@@ -229,8 +229,7 @@ final class ForRunPane {
             Consumer<Boolean> told = take -> asked.tick(line.field(), take);
             JCheckBox tick = Buttons.tick(new Caption(line.name(), -1), told);
             tick.getAccessibleContext()
-                    .setAccessibleName(
-                            texts.get("traces.grid.said", line.name(), own(line), line.trace()));
+                    .setAccessibleName(texts.get("traces.grid.said", line.name(), own(line), line.trace()));
             ticks.put(line.field(), tick);
             grid.add(tick, "wmin 0");
             JLabel own = Lettering.cutLine(own(line), line.same() ? Styles.FIELD_LABEL : Styles.QUIET_INK);

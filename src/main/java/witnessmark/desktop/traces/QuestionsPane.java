@@ -68,7 +68,9 @@ final class QuestionsPane {
         }
         for (Question question : asked) {
             boolean open = model.isOpen(question);
-            Styles.as(open ? Styles.STRONG : Styles.FIELD_LABEL, rows.get(question).sentence());
+            Styles.as(
+                    open ? Styles.STRONG : Styles.FIELD_LABEL,
+                    rows.get(question).sentence());
         }
     }
 
@@ -89,8 +91,8 @@ final class QuestionsPane {
 
     private Row row(Question question, TraceModel model) {
         JTextArea sentence = Lettering.paragraph(words.question(question), Styles.STRONG);
-        Caption caption = Caption.of(
-                texts.get("traces.answer." + question.kind().name().toLowerCase(java.util.Locale.ROOT)));
+        Caption caption =
+                Caption.of(texts.get("traces.answer." + question.kind().name().toLowerCase(java.util.Locale.ROOT)));
         List<Object> choices = model.choices(question);
         if (choices.isEmpty()) {
             FieldBox field = new FieldBox(caption);
@@ -99,8 +101,7 @@ final class QuestionsPane {
             field.onLeave(() -> typed(question, field));
             return new Row(sentence, field.field(), field);
         }
-        ChoiceBox<Object> box =
-                new ChoiceBox<>(texts, caption, choice -> words.choice(question.kind(), choice));
+        ChoiceBox<Object> box = new ChoiceBox<>(texts, caption, choice -> words.choice(question.kind(), choice));
         box.load(choices, model.answer(question).orElse(null));
         box.onChange(() -> {
             Object chosen = box.chosen();

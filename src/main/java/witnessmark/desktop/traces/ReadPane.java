@@ -93,7 +93,8 @@ final class ReadPane {
         page.setOpaque(false);
         page.add(form, "growx, wmin 0, wrap");
         page.add(table, "grow, wmin 0, hmin 90, wrap");
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 16, fillx", "[0:240:,grow,fill][0:200:,grow,fill][0:180:,grow,fill]"));
+        JPanel row = new JPanel(
+                new MigLayout("insets 0, gap 16, fillx", "[0:240:,grow,fill][0:200:,grow,fill][0:180:,grow,fill]"));
         row.setOpaque(false);
         row.add(kind, "wmin 0");
         row.add(unit, "wmin 0");
@@ -133,10 +134,7 @@ final class ReadPane {
         List<ColumnLine> lines = words.columns(trace);
         table.show(lines);
         if (table.selected() == null) {
-            lines.stream()
-                    .filter(line -> !line.time())
-                    .findFirst()
-                    .ifPresent(line -> table.select(line.index()));
+            lines.stream().filter(line -> !line.time()).findFirst().ifPresent(line -> table.select(line.index()));
         }
         inHand(table.selected());
     }
@@ -159,7 +157,9 @@ final class ReadPane {
         loading = true;
         boolean channel = line != null && !line.time();
         kind.combo().setEnabled(channel);
-        kind.load(channel ? Arrays.asList(ChannelKind.values()) : List.of(), channel ? line.form().kind() : null);
+        kind.load(
+                channel ? Arrays.asList(ChannelKind.values()) : List.of(),
+                channel ? line.form().kind() : null);
         List<Object> units = new ArrayList<>();
         if (channel && line.form().kind() != ChannelKind.OTHER) {
             units.addAll(line.form().kind().units());

@@ -169,8 +169,8 @@ public final class TraceModel {
     }
 
     private void ask(Question question) {
-        boolean known = asked.stream()
-                .anyMatch(each -> each.kind() == question.kind() && each.column() == question.column());
+        boolean known =
+                asked.stream().anyMatch(each -> each.kind() == question.kind() && each.column() == question.column());
         if (!known && question.kind().stops()) {
             asked.add(question);
         }
@@ -228,7 +228,8 @@ public final class TraceModel {
                 List.of(question.facts().get(1), question.facts().get(2));
             case DECIMAL_MARK -> List.of('.', ',');
             case UNIT -> List.copyOf(((ChannelKind) question.facts().get(1)).units());
-            case WHICH_CHANNEL, WHICH_TEXT -> List.copyOf((List<?>) question.facts().get(1));
+            case WHICH_CHANNEL, WHICH_TEXT ->
+                List.copyOf((List<?>) question.facts().get(1));
             default -> List.of();
         };
     }
@@ -245,8 +246,11 @@ public final class TraceModel {
             case TIME_UNIT -> answers.time((TimeBase.Kind) answer);
             case RATE_SAYS_OTHERWISE ->
                 answer.equals(question.facts().get(1))
-                        ? answers.time(
-                                Objects.requireNonNull(trace).found().form().time().kind())
+                        ? answers.time(Objects.requireNonNull(trace)
+                                .found()
+                                .form()
+                                .time()
+                                .kind())
                         : answers.rate((Double) answer);
             case DECIMAL_MARK -> answers.decimal((Character) answer);
             case UNIT -> answers.unit(heading(question), (ChannelUnit) answer);
@@ -348,7 +352,9 @@ public final class TraceModel {
         each.proposal = now;
         if (now == null) {
             each.taken.clear();
-        } else if (before == null || !keepsTicks || !before.run().id().equals(now.run().id())) {
+        } else if (before == null
+                || !keepsTicks
+                || !before.run().id().equals(now.run().id())) {
             each.taken.clear();
             each.taken.addAll(now.taken());
         } else {

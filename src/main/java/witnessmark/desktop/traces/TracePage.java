@@ -133,7 +133,8 @@ public final class TracePage implements Aside {
         }
         reading.run(
                 texts.get("traces.looking"),
-                () -> TraceModel.Read.of(context.bringIn(), Outcome.worked(trace)).runs(),
+                () -> TraceModel.Read.of(context.bringIn(), Outcome.worked(trace))
+                        .runs(),
                 runs -> looked(now, runs),
                 this::broke);
     }
@@ -355,7 +356,8 @@ public final class TracePage implements Aside {
         questions.show(now);
         Optional<BroughtTrace> trace = now.trace();
         if (trace.isEmpty()) {
-            panel.showFailed(now.file(), now.problems().stream().map(problems::sentence).toList());
+            panel.showFailed(
+                    now.file(), now.problems().stream().map(problems::sentence).toList());
             if (now.isAsking()) {
                 forRun.showUnread();
                 read.clear();
@@ -373,7 +375,10 @@ public final class TracePage implements Aside {
             forRun.showUnread();
         }
         panel.showFound(
-                now.file(), words.file(found), now.told().stream().map(words::question).toList(), now.isRead());
+                now.file(),
+                words.file(found),
+                now.told().stream().map(words::question).toList(),
+                now.isRead());
         can();
     }
 
@@ -432,8 +437,7 @@ public final class TracePage implements Aside {
         TraceModel now = model;
         BroughtTrace trace = now == null ? null : now.trace().orElse(null);
         if (now != null && trace != null && !now.isDone(now.part())) {
-            boolean begun =
-                    context.asked().log(now.keeps() ? trace : trace.withoutSamples(), now.part(), now.note());
+            boolean begun = context.asked().log(now.keeps() ? trace : trace.withoutSamples(), now.part(), now.note());
             if (!begun) {
                 panel.showFound(now.file(), words.file(trace), List.of(texts.get("traces.log.begun")), true);
             }

@@ -150,8 +150,8 @@ final class TracePanel extends JPanel {
         Sheet left = new Sheet("fill", "[0::,grow,fill]", "[0::,grow,fill]");
         left.add(tabs, "grow, wmin 0, h 420:420:");
         SideBySide both = new SideBySide(left, forRun.component(), SIDE, BESIDE_FROM);
-        JPanel page = new JPanel(
-                new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]8[grow,fill]"));
+        JPanel page =
+                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]8[grow,fill]"));
         page.setOpaque(false);
         page.add(questions.component(), "cell 0 0, growx, wmin 0");
         page.add(both, "cell 0 1, grow, wmin 0");
@@ -254,7 +254,8 @@ final class TracePanel extends JPanel {
         waiting.setVisible(!said.isEmpty());
         first.setVisible(!said.isEmpty());
         watched.setText(state.isEmpty() ? texts.get("traces.watch.none") : state);
-        watch.setText(Caption.of(texts.get(state.isEmpty() ? "traces.watch" : "traces.watch.another")).text());
+        watch.setText(Caption.of(texts.get(state.isEmpty() ? "traces.watch" : "traces.watch.another"))
+                .text());
         unwatch.setVisible(!state.isEmpty());
         revalidate();
     }

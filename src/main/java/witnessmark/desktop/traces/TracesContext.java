@@ -3,7 +3,6 @@ package witnessmark.desktop.traces;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Aside;

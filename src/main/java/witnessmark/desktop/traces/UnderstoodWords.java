@@ -126,7 +126,8 @@ final class UnderstoodWords {
         for (int i = 0; i < form.columns().size(); i++) {
             ColumnForm column = form.columns().get(i);
             boolean time = form.isTime(i);
-            Outline.Range range = i < ranges.size() && !time ? ranges.get(i) : new Outline.Range(Double.NaN, Double.NaN);
+            Outline.Range range =
+                    i < ranges.size() && !time ? ranges.get(i) : new Outline.Range(Double.NaN, Double.NaN);
             String own = column.kind().oftenMany() ? "" : sign(column.kind().unit());
             lines.add(new ColumnLine(
                     i,

@@ -203,9 +203,7 @@ public final class RunSheet implements TypedRun {
     public Outcome<Entry<Run>> toWrite(Map<RunField, String> typed) {
         RunReading reading = read(typed);
         Entry<Run> run = reading.run();
-        return reading.stops() || run == null
-                ? Outcome.didNot(ReadSheet.stopping(reading))
-                : Outcome.worked(run);
+        return reading.stops() || run == null ? Outcome.didNot(ReadSheet.stopping(reading)) : Outcome.worked(run);
     }
 
     private ReadSheet reader(View view) {

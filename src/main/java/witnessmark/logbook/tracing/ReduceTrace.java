@@ -119,7 +119,8 @@ public final class ReduceTrace {
                 InputStream text = Packed.open(file, said.entry(), UnpackLimits.usual())) {
             return TraceReader.read(text, form, sink, goOn::test).map(read -> {
                 List<Question> late = new ArrayList<>(read.late());
-                return new Found(recognised, asBefore, form, late, read, reducer.parts(), reducer.defects(read.defects()));
+                return new Found(
+                        recognised, asBefore, form, late, read, reducer.parts(), reducer.defects(read.defects()));
             });
         } catch (PackedProblem e) {
             return Outcome.didNot(e.problem());

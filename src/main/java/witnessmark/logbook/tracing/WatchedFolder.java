@@ -40,7 +40,8 @@ public final class WatchedFolder {
     private final Map<Path, Seen> seen = new HashMap<>();
 
     /** A file as it was last looked at. */
-    private record Seen(LoggerFiles.Lying file, long since, @Nullable String content, boolean trace) {}
+    private record Seen(
+            LoggerFiles.Lying file, long since, @Nullable String content, boolean trace) {}
 
     /**
      * What a look came to.
@@ -93,7 +94,9 @@ public final class WatchedFolder {
     }
 
     private List<String> aside() {
-        return settings.get(key + ".aside").map(all -> Arrays.asList(all.split(" "))).orElse(List.of());
+        return settings.get(key + ".aside")
+                .map(all -> Arrays.asList(all.split(" ")))
+                .orElse(List.of());
     }
 
     /**

@@ -92,7 +92,9 @@ class TraceModelTest {
                 .orElseThrow(() -> new AssertionError("not asked: " + kind + ", but " + model.asked()));
         assertThat(model.isOpen(question)).as("asked %s", question).isTrue();
         List<Object> choices = model.choices(question);
-        assertThat(choices.isEmpty() || choices.contains(answer)).as("%s of %s", answer, choices).isTrue();
+        assertThat(choices.isEmpty() || choices.contains(answer))
+                .as("%s of %s", answer, choices)
+                .isTrue();
         model.answer(question, answer);
         read();
         assertThat(model.answer(question)).contains(answer);
@@ -123,7 +125,8 @@ class TraceModelTest {
         assertThat(model.run().map(each -> each.run().fact().name()).orElse("")).isEqualTo(run);
         model.run().ifPresent(each -> {
             assertThat(name).startsWith(each.run().fact().start().day().toString());
-            assertThat(model.settings()).isEqualTo(bringIn.settings(each.run().fact().engine()));
+            assertThat(model.settings())
+                    .isEqualTo(bringIn.settings(each.run().fact().engine()));
         });
         boolean refused = name.startsWith("2026-07-05");
         assertThat(model.toSave().isPresent()).isEqualTo(!run.isEmpty() && !refused);
@@ -257,7 +260,8 @@ class TraceModelTest {
     void of_several_files_in_an_archive_one_is_picked() {
         take(
                 new InMemory(
-                        "2026-05-23_57_p1.zip", InMemory.zip("laps.txt", "lap,time\n1,83.2\n", "p1.csv", LoggerFiles.spike())),
+                        "2026-05-23_57_p1.zip",
+                        InMemory.zip("laps.txt", "lap,time\n1,83.2\n", "p1.csv", LoggerFiles.spike())),
                 null);
         assertThat(model.isRead()).isFalse();
         answer(Question.Kind.WHICH_TEXT, "p1.csv");
@@ -277,7 +281,9 @@ class TraceModelTest {
         model.channel(trace().found().form().columns().get(7), ChannelKind.WATER_TEMPERATURE);
         read();
         assertThat(model.proposal().orElseThrow().figures()).containsKey(TraceField.WATER);
-        assertThat(model.taken()).as("a figure that is new is ticked as proposed").contains(TraceField.WATER);
+        assertThat(model.taken())
+                .as("a figure that is new is ticked as proposed")
+                .contains(TraceField.WATER);
     }
 
     static Stream<Arguments> bad() {
@@ -286,7 +292,9 @@ class TraceModelTest {
                 Arguments.of(new InMemory("letter.txt", "Dear team\n"), ProblemKind.TRACE_WITHOUT_FIGURES),
                 Arguments.of(new InMemory("picture.png", picture()), ProblemKind.TRACE_NOT_TEXT),
                 Arguments.of(new InMemory("none.zip", InMemory.zip()), ProblemKind.PACKED_EMPTY),
-                Arguments.of(new InMemory("within.zip", InMemory.zip("a.zip", "PK\u0003\u0004aaaa")), ProblemKind.PACKED_WITHIN),
+                Arguments.of(
+                        new InMemory("within.zip", InMemory.zip("a.zip", "PK\u0003\u0004aaaa")),
+                        ProblemKind.PACKED_WITHIN),
                 Arguments.of(growing(), ProblemKind.TRACE_GROWS),
                 Arguments.of(broken(), ProblemKind.TRACE_BROKE_OFF),
                 Arguments.of(gone(), ProblemKind.TRACE_BROKE_OFF));
@@ -364,8 +372,11 @@ class TraceModelTest {
         InMemory all = new InMemory("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         ReadFile read = new ReadFile(all);
         var outcome = bringIn.read(
-                read, model == null ? witnessmark.logbook.tracing.TraceAnswers.none() : model.answers(),
-                bringIn.settings(all.name()), true, bytes -> {
+                read,
+                model == null ? witnessmark.logbook.tracing.TraceAnswers.none() : model.answers(),
+                bringIn.settings(all.name()),
+                true,
+                bytes -> {
                     if (bytes > 200_000) {
                         read.stop();
                     }
@@ -401,7 +412,10 @@ class TraceModelTest {
         take("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         model.tick(TraceField.WATER, false);
         model.note("by hand");
-        model.look(bringIn, TraceModel.Read.of(bringIn, witnessmark.outcome.Outcome.worked(trace())).runs());
+        model.look(
+                bringIn,
+                TraceModel.Read.of(bringIn, witnessmark.outcome.Outcome.worked(trace()))
+                        .runs());
         read();
 
         assertThat(model.taken()).doesNotContain(TraceField.WATER).contains(TraceField.HIGHEST);
@@ -417,7 +431,9 @@ class TraceModelTest {
         bringIn.save(proposal, model.taken(), "", "trace").orThrow();
         assertThat(model.saved()).as("no part is left").isFalse();
         assertThat(model.toSave()).isEmpty();
-        assertThat(traces()).singleElement().satisfies(one -> assertThat(one.fact().kept()).isNull());
+        assertThat(traces())
+                .singleElement()
+                .satisfies(one -> assertThat(one.fact().kept()).isNull());
 
         take("copy.csv", LoggerFiles.mechanicalOverRev());
         model.choose(before.id(), bringIn);

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -24,6 +26,7 @@ import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.HowKnown;
 import witnessmark.domain.Run;
@@ -62,7 +65,8 @@ class TracePageTest {
         StringBuilder text = new StringBuilder();
         LoggerFiles.spike()
                 .lines()
-                .forEach(line -> text.append(line.substring(line.indexOf(',') + 1)).append('\n'));
+                .forEach(line ->
+                        text.append(line.substring(line.indexOf(',') + 1)).append('\n'));
         return text.toString();
     }
 
@@ -143,6 +147,26 @@ class TracePageTest {
         assertThat(AccessibleWalk.faults(window.page.panel())).isEmpty();
     }
 
+    @Test
+    void no_letter_is_claimed_twice_nor_is_one_of_the_menus() throws IOException {
+        TraceWindow window = window();
+        window.open("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
+        for (int tab = 0; tab < 2; tab++) {
+            window.page.panel().tabs().setSelectedIndex(tab);
+            window.laidOut(1366, 768);
+            List<Integer> letters = new java.util.ArrayList<>();
+            "LEGRVH".chars().forEach(letters::add);
+            Stage.walk(window.page.panel(), component -> {
+                if (component instanceof AbstractButton button && button.isShowing() && button.getMnemonic() != 0) {
+                    letters.add(button.getMnemonic());
+                } else if (component instanceof JLabel label && label.getDisplayedMnemonic() != 0) {
+                    letters.add(label.getDisplayedMnemonic());
+                }
+            });
+            assertThat(letters).doesNotHaveDuplicates();
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"LIGHT", "DARK"})
     void every_word_can_be_told_from_what_it_stands_on(Theme theme) throws IOException {
@@ -218,7 +242,8 @@ class TracePageTest {
         window.page.forRun().tick(witnessmark.logbook.tracing.TraceField.WATER).doClick();
         window.runSheet.again();
         window.tasks.awaitIdle();
-        assertThat(SwingUtilities.isDescendingFrom(window.page.panel(), window.pane)).isFalse();
+        assertThat(SwingUtilities.isDescendingFrom(window.page.panel(), window.pane))
+                .isFalse();
         window.page.open();
         window.tasks.awaitIdle();
         assertThat(window.page.model().file()).isEqualTo(RACE);
@@ -320,7 +345,9 @@ class TracePageTest {
         Files.writeString(stick.resolve("2026-05-24_99_race1.csv"), LoggerFiles.steam());
         window.watch.watch(stick);
         window.tasks.awaitIdle();
-        assertThat(window.watch.waiting()).as("not before they lay there for a while").isEmpty();
+        assertThat(window.watch.waiting())
+                .as("not before they lay there for a while")
+                .isEmpty();
         awaitWaiting(window, 2);
         window.runSheet.dismiss();
         window.tasks.awaitIdle();

@@ -52,6 +52,7 @@ final class TraceWindow implements AutoCloseable {
     final TracePage page;
     final ShellPane pane;
     private final Path files;
+
     @Nullable
     Path chosen;
 
@@ -62,8 +63,7 @@ final class TraceWindow implements AutoCloseable {
         book = new SampleBooks(folder.resolve("books")).open();
         files = Files.createDirectories(folder.resolve("files"));
         Measures measures = new Measures(texts, Units.METRIC);
-        RunContext runs =
-                new RunContext(book, SampleBooks.ids(), window, tasks, texts, measures, DayOrder.DAY_FIRST);
+        RunContext runs = new RunContext(book, SampleBooks.ids(), window, tasks, texts, measures, DayOrder.DAY_FIRST);
         UndoActions undo = new UndoActions(runs);
         runSheet = new RunSheetPlace(runs, undo);
         BringInTrace bringIn = new BringInTrace(book, SampleBooks.ids());
@@ -119,8 +119,8 @@ final class TraceWindow implements AutoCloseable {
 
         @Override
         public boolean log(BroughtTrace trace, int part, String note) {
-            return runSheet.logWith(new WithTrace(
-                    bringIn, trace, part, note, FieldUnits.metric(DayOrder.DAY_FIRST), page::logged));
+            return runSheet.logWith(
+                    new WithTrace(bringIn, trace, part, note, FieldUnits.metric(DayOrder.DAY_FIRST), page::logged));
         }
 
         @Override

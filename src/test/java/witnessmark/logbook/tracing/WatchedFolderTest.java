@@ -127,7 +127,8 @@ class WatchedFolderTest {
     }
 
     @Test
-    void what_was_brought_in_is_known_whatever_it_is_called_and_waits_again_when_that_is_taken_back() throws IOException {
+    void what_was_brought_in_is_known_whatever_it_is_called_and_waits_again_when_that_is_taken_back()
+            throws IOException {
         put("2026-05-23_57_p1.csv", SPIKE);
         assertThat(waiting()).hasSize(1);
         BringInTrace bringIn = new BringInTrace(desk, SampleBooks.ids());
@@ -138,7 +139,8 @@ class WatchedFolderTest {
                         true,
                         bytes -> true)
                 .orThrow();
-        TraceProposal proposal = bringIn.propose(trace, 0, bringIn.runs(trace, 0).get(0));
+        TraceProposal proposal =
+                bringIn.propose(trace, 0, bringIn.runs(trace, 0).get(0));
         bringIn.save(proposal, proposal.taken(), "", "trace").orThrow();
 
         Files.move(stick.resolve("2026-05-23_57_p1.csv"), stick.resolve("renamed.csv"));
