@@ -23,6 +23,7 @@ import witnessmark.trace.result.DefectKind;
 import witnessmark.trace.result.Defects;
 import witnessmark.trace.result.Excursion;
 import witnessmark.trace.result.Extremes;
+import witnessmark.trace.result.OilTrend;
 import witnessmark.trace.result.Outline;
 import witnessmark.trace.result.PressureDip;
 import witnessmark.trace.result.Reduction;
@@ -118,12 +119,13 @@ final class DidModel {
         if (lowest == null) {
             return figure("oil_pressure", notLogged(), "");
         }
-        Double fell = did.oilTrend() == null ? null : did.oilTrend().declined();
+        OilTrend trend = did.oilTrend();
+        Double fell = trend == null ? null : trend.declined();
         return figure(
                 "oil_pressure",
                 measures.pressure(Pressure.ofBar(rounded(lowest, 2))),
-                fell != null
-                        ? texts.get("traces.fell", number(did.oilTrend().first(), 1), number(fell, 1))
+                trend != null && fell != null
+                        ? texts.get("traces.fell", number(trend.first(), 1), number(fell, 1))
                         : texts.get("traces.dips", did.dipCount()));
     }
 

@@ -15,6 +15,7 @@ import witnessmark.domain.StartKnown;
 import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
+import witnessmark.outcome.Problem;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
@@ -22,6 +23,7 @@ import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -68,6 +70,23 @@ final class ForRunModel {
         String because =
                 said.isEmpty() ? texts.get("traces.because.nothing") : texts.get("traces.because", measures.all(said));
         return run.hasTrace() ? because + " " + texts.get("traces.because.traced") : because;
+    }
+
+    /** Why nothing can be brought in as it stands; empty when something can. */
+    String whyNot(TraceModel file, Problems problems) {
+        if (file.isAsking()) {
+            return texts.get("traces.answer_first");
+        }
+        if (!file.isRead() || file.isDone(file.part())) {
+            return "";
+        }
+        return file.proposal()
+                .map(proposal -> proposal.problems().stream()
+                        .filter(Problem::stops)
+                        .findFirst()
+                        .map(problems::happened)
+                        .orElse(""))
+                .orElseGet(() -> texts.get("traces.pick_first"));
     }
 
     /** What the run and the trace say, a line for each figure of the trace. */

@@ -26,6 +26,7 @@ import witnessmark.desktop.form.Styles;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
+import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.tracing.BroughtTrace;
 import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceField;
@@ -62,11 +63,8 @@ final class ForRunPane {
 
         void run(@Nullable Id<Run> run);
 
-        void tick(TraceField field, boolean take);
-
-        void keep(boolean yes);
-
-        void note(String typed);
+        /** Something that changes nothing of what is shown. */
+        void say(Consumer<TraceModel> what);
 
         /** Somebody wants to say how the time is written. */
         void time();
@@ -88,11 +86,11 @@ final class ForRunPane {
         part = new ChoiceBox<>(
                 texts, Caption.of(texts.get("traces.part")), number -> texts.get("traces.part.number", number + 1));
         run = new ChoiceBox<>(texts, Caption.of(texts.get("traces.which")), Choice::words);
-        keep = Buttons.tick(Caption.of(texts.get("traces.keep")), asked::keep);
+        keep = Buttons.tick(Caption.of(texts.get("traces.keep")), yes -> asked.say(file -> file.keep(yes)));
         note = new FieldBox(Caption.of(texts.get("traces.note")));
         part.onChange(() -> asked.part(Objects.requireNonNull(part.chosen())));
         run.onChange(() -> asked.run(Objects.requireNonNull(run.chosen()).id()));
-        note.onChange(() -> asked.note(note.text()));
+        note.onChange(() -> say(asked, note.text()));
         grid.setOpaque(false);
         sheet.add(part, "growx, wmin 0");
         sheet.add(run, "growx, wmin 0");
@@ -100,6 +98,10 @@ final class ForRunPane {
         sheet.add(grid, "growx, wmin 0, gaptop 4");
         sheet.add(keep, "growx, wmin 0, gaptop 8");
         sheet.add(note, "growx, wmin 0, gaptop 4");
+    }
+
+    private static void say(Asked asked, String note) {
+        asked.say(file -> file.note(note));
     }
 
     private static JPanel column() {
@@ -164,11 +166,11 @@ final class ForRunPane {
             model.proposal().ifPresent(now -> now.problems().forEach(this::say));
         }
         grid(model);
-        boolean kept = trace.kept() != null;
-        keep.setEnabled(kept);
-        keep.setSelected(kept && model.keeps());
+        Kept kept = trace.kept();
+        keep.setEnabled(kept != null);
+        keep.setSelected(kept != null && model.keeps());
         keep.setText(
-                kept ? texts.get("traces.keep.size", sizes.size(trace.kept().size())) : texts.get("traces.keep.not"));
+                kept != null ? texts.get("traces.keep.size", sizes.size(kept.size())) : texts.get("traces.keep.not"));
         if (!note.text().equals(model.note())) {
             note.load(model.note());
         }
@@ -226,7 +228,7 @@ final class ForRunPane {
         grid.add(Lettering.cutLine(texts.get("traces.grid.trace"), Styles.FIELD_LABEL), "wmin 0");
         grid.add(new Hairline(), "span, growx, wmin 0, gapbottom 2");
         for (ForRunModel.Line line : lines) {
-            Consumer<Boolean> told = take -> asked.tick(line.field(), take);
+            Consumer<Boolean> told = take -> asked.say(file -> file.tick(line.field(), take));
             JCheckBox tick = Buttons.tick(new Caption(line.name(), -1), told);
             tick.getAccessibleContext()
                     .setAccessibleName(texts.get("traces.grid.said", line.name(), own(line), line.trace()));

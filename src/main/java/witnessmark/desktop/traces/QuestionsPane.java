@@ -68,9 +68,10 @@ final class QuestionsPane {
         }
         for (Question question : asked) {
             boolean open = model.isOpen(question);
-            Styles.as(
-                    open ? Styles.STRONG : Styles.FIELD_LABEL,
-                    rows.get(question).sentence());
+            Row row = rows.get(question);
+            if (row != null) {
+                Styles.as(open ? Styles.STRONG : Styles.FIELD_LABEL, row.sentence());
+            }
         }
     }
 

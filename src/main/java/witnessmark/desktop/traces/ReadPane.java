@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -37,22 +38,8 @@ final class ReadPane {
     private final FieldBox rate;
     private boolean loading;
 
-    /** What somebody says of the file. */
-    interface Said {
-        /** A column is such a channel. */
-        void channel(ColumnForm column, ChannelKind kind);
-
-        /** A column is in such a unit. */
-        void unit(ColumnForm column, ChannelUnit unit);
-
-        /** The time is in such a unit. */
-        void time(TimeBase.Kind unit);
-
-        /** There are so many samples a second, whatever a column says. */
-        void rate(double perSecond);
-    }
-
-    ReadPane(SheetTools tools, UnderstoodWords words, Said told) {
+    /** @param change told what somebody says of the file, so that it is read again */
+    ReadPane(SheetTools tools, UnderstoodWords words, Consumer<Consumer<TraceModel>> change) {
         this.words = words;
         Texts texts = tools.texts();
         table = new SheetTable<>(
@@ -81,15 +68,17 @@ final class ReadPane {
         rate = new FieldBox(Caption.of(texts.get("traces.columns.rate")));
         table.onSelect(this::inHand);
         table.onOpen(line -> kind.takeFocus());
-        kind.onChange(() -> change(kind.chosen(), told::channel));
+        kind.onChange(() ->
+                change(kind.chosen(), (column, chosen) -> change.accept(file -> file.channel(column, chosen))));
         unit.onChange(() -> change(unit.chosen(), (column, chosen) -> {
             if (chosen instanceof TimeBase.Kind time) {
-                told.time(time);
+                change.accept(file -> file.time(time));
             } else if (chosen instanceof ChannelUnit other) {
-                told.unit(column, other);
+                change.accept(file -> file.unit(column, other));
             }
         }));
-        rate.onEnter(() -> SamplesASecond.read(rate, texts).ifPresent(told::rate));
+        rate.onEnter(
+                () -> SamplesASecond.read(rate, texts).ifPresent(found -> change.accept(file -> file.rate(found))));
         page.setOpaque(false);
         page.add(form, "growx, wmin 0, wrap");
         page.add(table, "grow, wmin 0, hmin 90, wrap");
@@ -155,14 +144,14 @@ final class ReadPane {
 
     private void inHand(@Nullable ColumnLine line) {
         loading = true;
-        boolean channel = line != null && !line.time();
-        kind.combo().setEnabled(channel);
+        ColumnForm channel = line == null || line.time() ? null : line.form();
+        kind.combo().setEnabled(channel != null);
         kind.load(
-                channel ? Arrays.asList(ChannelKind.values()) : List.of(),
-                channel ? line.form().kind() : null);
+                channel == null ? List.of() : Arrays.asList(ChannelKind.values()),
+                channel == null ? null : channel.kind());
         List<Object> units = new ArrayList<>();
-        if (channel && line.form().kind() != ChannelKind.OTHER) {
-            units.addAll(line.form().kind().units());
+        if (channel != null && channel.kind() != ChannelKind.OTHER) {
+            units.addAll(channel.kind().units());
         } else if (line != null && line.inUnit() instanceof TimeBase.Kind now && now.number()) {
             Arrays.stream(TimeBase.Kind.values()).filter(TimeBase.Kind::number).forEach(units::add);
         }

@@ -90,6 +90,20 @@ public final class TraceModel {
         return file;
     }
 
+    /** It was read no further: nothing is known of it; what was answered stands. */
+    void unread() {
+        trace = null;
+        problems.clear();
+    }
+
+    /** It is brought in for this run; what was answered of the file stands. */
+    void want(Id<Run> run) {
+        wanted = run;
+        part = 0;
+        inHand().chosen = false;
+        inHand().proposal = null;
+    }
+
     TraceAnswers answers() {
         return answers;
     }
@@ -435,12 +449,12 @@ public final class TraceModel {
     }
 
     /**
-     * The part in hand is in the logbook.
+     * A part is in the logbook.
      *
      * @return whether another part is not yet
      */
-    boolean saved() {
-        inHand().done = true;
+    boolean saved(int number) {
+        parts.computeIfAbsent(number, each -> new PartInHand()).done = true;
         int all = trace == null ? 0 : trace.parts().size();
         for (int i = 0; i < all; i++) {
             if (!isDone(i)) {

@@ -1,15 +1,13 @@
 package witnessmark.desktop.traces;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -17,9 +15,6 @@ import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.task.Latest;
-import witnessmark.desktop.task.Ticking;
-import witnessmark.domain.ChannelKind;
-import witnessmark.domain.ChannelUnit;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
@@ -30,9 +25,7 @@ import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
-import witnessmark.trace.result.ColumnForm;
 import witnessmark.trace.result.Question;
-import witnessmark.trace.result.TimeBase;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
@@ -42,7 +35,6 @@ import witnessmark.wording.Texts;
  */
 public final class TracePage implements Aside {
     private static final Logger LOG = LoggerFactory.getLogger(TracePage.class);
-    private static final Duration BETWEEN_LOOKS = Duration.ofMillis(100);
 
     private final TracesContext context;
     private final Texts texts;
@@ -54,15 +46,13 @@ public final class TracePage implements Aside {
     private final ReadPane read;
     private final ForRunPane forRun;
     private final TracePanel panel;
-    private final Latest reading;
+    private final FileReading reading;
+    private final Latest looking;
+    private final WaitingFiles files;
     private final Map<Path, TraceModel> models = new HashMap<>();
-    private final Set<Path> dropped = new LinkedHashSet<>();
     private @Nullable Path path;
     private @Nullable TraceModel model;
-    private @Nullable ReadFile underWay;
-    private @Nullable Ticking ticking;
     private @Nullable Id<Run> wanted;
-    private long begun;
     private boolean saving;
     private boolean arriving;
 
@@ -72,10 +62,11 @@ public final class TracePage implements Aside {
         this.problems = new Problems(texts, context.measures());
         this.words = new UnderstoodWords(texts, context.measures());
         this.runWords = new ForRunModel(texts, context.measures());
-        this.reading = new Latest(context.tasks());
+        this.looking = new Latest(context.tasks());
+        this.files = new WaitingFiles(context.watch());
         questions = new QuestionsPane(texts, words, this::answer);
         did = new DidPane(context.tools(), new DidModel(texts, context.measures()));
-        read = new ReadPane(context.tools(), words, new OnFile());
+        read = new ReadPane(context.tools(), words, this::change);
         forRun = new ForRunPane(texts, runWords, problems, new OnRun());
         panel = new TracePanel(
                 texts,
@@ -93,6 +84,7 @@ public final class TracePage implements Aside {
                 did,
                 read,
                 forRun);
+        reading = new FileReading(context, words, panel::progress);
         context.watch().onChange(this::watched);
         watched();
     }
@@ -110,7 +102,7 @@ public final class TracePage implements Aside {
     @Override
     public JComponent firstFocus() {
         TraceModel now = model;
-        if (underWay != null) {
+        if (reading.isUnderWay()) {
             return panel.stopButton();
         }
         return now == null || now.trace().isEmpty() && !now.isAsking()
@@ -128,10 +120,10 @@ public final class TracePage implements Aside {
     public void changed() {
         TraceModel now = model;
         BroughtTrace trace = now == null ? null : now.trace().orElse(null);
-        if (now == null || trace == null || underWay != null) {
+        if (now == null || trace == null || reading.isUnderWay()) {
             return;
         }
-        reading.run(
+        looking.run(
                 texts.get("traces.looking"),
                 () -> TraceModel.Read.of(context.bringIn(), Outcome.worked(trace))
                         .runs(),
@@ -159,29 +151,27 @@ public final class TracePage implements Aside {
     }
 
     /** Opens files: the first now, the others one after another. */
-    public void open(List<Path> files) {
-        if (files.isEmpty()) {
+    public void open(List<Path> several) {
+        if (several.isEmpty()) {
             return;
         }
-        dropped.addAll(files.subList(1, files.size()));
-        open(files.get(0));
+        files.drop(several.subList(1, several.size()));
+        open(several.get(0));
     }
 
     /** Opens a file; what was answered of it before stands. */
     public void open(Path file) {
         stop();
-        dropped.remove(file);
+        files.opened(file);
         Id<Run> run = wanted;
         wanted = null;
         path = file;
-        TraceModel before = models.get(file);
-        TraceModel now = before != null && run == null
-                ? before
-                : new TraceModel(
-                        String.valueOf(file.getFileName()),
-                        context.bringIn().settings(String.valueOf(file.getFileName())),
-                        run);
-        models.put(file, now);
+        String name = String.valueOf(file.getFileName());
+        TraceModel now = models.computeIfAbsent(
+                file, path -> new TraceModel(name, context.bringIn().settings(name), run));
+        if (run != null) {
+            now.want(run);
+        }
         model = now;
         arriving = true;
         context.asked().show(this);
@@ -195,21 +185,8 @@ public final class TracePage implements Aside {
         });
     }
 
-    /** Files that wait: those that were dropped, then those in the folder that is watched, from the one in hand on. */
-    private List<Path> waiting() {
-        Set<Path> all = new LinkedHashSet<>(dropped);
-        context.watch().waiting().forEach(each -> all.add(each.path()));
-        List<Path> order = new ArrayList<>(all);
-        int at = order.indexOf(path);
-        if (at >= 0) {
-            Collections.rotate(order, -at);
-            order.remove(0);
-        }
-        return order;
-    }
-
     private void next() {
-        waiting().stream().findFirst().ifPresent(this::open);
+        files.after(path).stream().findFirst().ifPresent(this::open);
     }
 
     /** Opens the first of those that wait. */
@@ -230,7 +207,7 @@ public final class TracePage implements Aside {
         context.watch().at(path).ifPresent(trace -> {
             context.watch().setAside(trace);
             context.window().say(texts.get("traces.set_aside", trace.name()));
-            List<Path> left = waiting();
+            List<Path> left = files.after(path);
             if (now != null) {
                 forget(now);
             }
@@ -250,78 +227,31 @@ public final class TracePage implements Aside {
         if (of == null || at == null) {
             return;
         }
-        quit();
-        ReadFile file = new ReadFile(context.files().file(at));
-        underWay = file;
-        begun = System.nanoTime();
+        looking.drop();
         panel.showReading(of.file());
+        reading.start(of, at, this::taken, () -> panel.showFailed(of.file(), List.of(texts.get("traces.failed"))));
         can();
-        ticking = context.tasks().every(BETWEEN_LOOKS, this::tick);
-        var answers = of.answers();
-        var settings = of.settings();
-        reading.run(
-                texts.get("traces.reading.file", of.file()),
-                () -> TraceModel.Read.of(
-                        context.bringIn(),
-                        context.bringIn().read(file, answers, settings, true, bytes -> !file.isStopped())),
-                read -> taken(of, read),
-                failure -> {
-                    ended();
-                    broke(failure);
-                    panel.showFailed(of.file(), List.of(texts.get("traces.failed")));
-                });
         if (arriving) {
             panel.stopButton().requestFocusInWindow();
         }
     }
 
-    private void tick() {
-        ReadFile file = underWay;
-        if (file == null) {
+    /** Reads no further; what was answered stands, and the file is read again when it is opened. */
+    private void stop() {
+        if (!reading.isUnderWay()) {
             return;
         }
-        long all = file.all();
-        double seconds = (System.nanoTime() - begun) / 1e9;
-        long bytes = file.bytes();
-        String rate = words.size(Math.round(bytes / Math.max(0.001, seconds)));
-        panel.progress(
-                all <= 0 ? -1 : (int) Math.min(1000, bytes * 1000 / all),
-                texts.get("traces.progress", words.size(bytes), words.size(Math.max(all, bytes)), rate));
-    }
-
-    /** Reads no further; what was in hand before stays answered and is read again when it is opened. */
-    private void stop() {
-        if (underWay != null) {
-            quit();
-            reading.drop();
-            TraceModel now = model;
-            if (now != null) {
-                panel.showFailed(now.file(), List.of(texts.get("traces.stopped")));
-                panel.chooseButton().requestFocusInWindow();
-            }
-            can();
-        }
-    }
-
-    private void quit() {
-        ReadFile file = underWay;
-        if (file != null) {
-            file.stop();
-        }
-        ended();
-    }
-
-    private void ended() {
-        underWay = null;
-        Ticking now = ticking;
+        reading.stop();
+        TraceModel now = model;
         if (now != null) {
-            now.close();
-            ticking = null;
+            now.unread();
+            panel.showFailed(now.file(), List.of(texts.get("traces.stopped")));
+            panel.chooseButton().requestFocusInWindow();
         }
+        can();
     }
 
     private void taken(TraceModel of, TraceModel.Read read) {
-        ended();
         if (of != model) {
             return;
         }
@@ -388,30 +318,13 @@ public final class TracePage implements Aside {
 
     private void can() {
         TraceModel now = model;
-        boolean read = underWay == null && now != null && now.isRead();
+        boolean read = !reading.isUnderWay() && now != null && now.isRead();
         panel.can(
                 read && !now.isAsking() && !now.isDone(now.part()),
                 read && !saving && now.toSave().isPresent(),
-                underWay == null && context.watch().at(path).isPresent(),
-                waiting().size());
-        panel.say(underWay == null && now != null ? whyNot(now) : "");
-    }
-
-    /** Why nothing can be brought in as it stands, where the reason may have scrolled out of sight. */
-    private String whyNot(TraceModel now) {
-        if (now.isAsking()) {
-            return texts.get("traces.answer_first");
-        }
-        if (!now.isRead() || now.isDone(now.part())) {
-            return "";
-        }
-        return now.proposal()
-                .map(proposal -> proposal.problems().stream()
-                        .filter(Problem::stops)
-                        .findFirst()
-                        .map(problems::happened)
-                        .orElse(""))
-                .orElseGet(() -> texts.get("traces.pick_first"));
+                !reading.isUnderWay() && context.watch().at(path).isPresent(),
+                files.after(path).size());
+        panel.say(!reading.isUnderWay() && now != null ? runWords.whyNot(now, problems) : "");
     }
 
     // What a person does
@@ -423,7 +336,7 @@ public final class TracePage implements Aside {
         }
     }
 
-    private void change(java.util.function.Consumer<TraceModel> change) {
+    private void change(Consumer<TraceModel> change) {
         TraceModel now = model;
         if (now != null) {
             change.accept(now);
@@ -447,7 +360,7 @@ public final class TracePage implements Aside {
     private void save() {
         TraceModel now = model;
         TraceProposal proposal = now == null ? null : now.toSave().orElse(null);
-        if (now == null || proposal == null || saving) {
+        if (now == null || proposal == null || saving || reading.isUnderWay()) {
             return;
         }
         saving = true;
@@ -481,7 +394,7 @@ public final class TracePage implements Aside {
             return;
         }
         Path brought = path;
-        boolean more = of.saved();
+        boolean more = of.saved(proposal.part());
         Written written = outcome.orThrow();
         context.window()
                 .say(
@@ -492,7 +405,7 @@ public final class TracePage implements Aside {
             forget(of);
         }
         List<Path> left =
-                waiting().stream().filter(each -> !each.equals(brought)).toList();
+                files.after(path).stream().filter(each -> !each.equals(brought)).toList();
         context.watch().look();
         if (more || !left.isEmpty()) {
             fill();
@@ -507,11 +420,11 @@ public final class TracePage implements Aside {
     }
 
     /** A part was brought in with a run that was logged for it. */
-    public void logged(BroughtTrace trace) {
+    public void logged(BroughtTrace trace, int part) {
         TraceModel now = model;
         if (now != null
                 && now.trace().map(BroughtTrace::content).equals(Optional.of(trace.content()))
-                && !now.saved()) {
+                && !now.saved(part)) {
             forget(now);
         }
     }
@@ -522,29 +435,6 @@ public final class TracePage implements Aside {
             model = null;
             path = null;
             fill();
-        }
-    }
-
-    /** What somebody says of how the file is written. */
-    private final class OnFile implements ReadPane.Said {
-        @Override
-        public void channel(ColumnForm column, ChannelKind kind) {
-            change(now -> now.channel(column, kind));
-        }
-
-        @Override
-        public void unit(ColumnForm column, ChannelUnit unit) {
-            change(now -> now.unit(column, unit));
-        }
-
-        @Override
-        public void time(TimeBase.Kind unit) {
-            change(now -> now.time(unit));
-        }
-
-        @Override
-        public void rate(double perSecond) {
-            change(now -> now.rate(perSecond));
         }
     }
 
@@ -570,18 +460,10 @@ public final class TracePage implements Aside {
         }
 
         @Override
-        public void tick(TraceField field, boolean take) {
+        public void say(Consumer<TraceModel> what) {
             TraceModel now = model;
             if (now != null) {
-                now.tick(field, take);
-            }
-        }
-
-        @Override
-        public void keep(boolean yes) {
-            TraceModel now = model;
-            if (now != null) {
-                now.keep(yes);
+                what.accept(now);
             }
         }
 
@@ -589,14 +471,6 @@ public final class TracePage implements Aside {
         public void time() {
             panel.showRead();
             read.toTime();
-        }
-
-        @Override
-        public void note(String typed) {
-            TraceModel now = model;
-            if (now != null) {
-                now.note(typed);
-            }
         }
     }
 
@@ -611,13 +485,5 @@ public final class TracePage implements Aside {
 
     ForRunPane forRun() {
         return forRun;
-    }
-
-    ReadPane readPane() {
-        return read;
-    }
-
-    DidPane did() {
-        return did;
     }
 }

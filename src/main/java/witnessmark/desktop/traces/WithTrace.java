@@ -1,7 +1,7 @@
 package witnessmark.desktop.traces;
 
 import java.util.Map;
-import java.util.function.Consumer;
+import java.util.function.ObjIntConsumer;
 import witnessmark.desktop.runsheet.GoesWith;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Run;
@@ -21,7 +21,7 @@ public final class WithTrace implements GoesWith {
     private final int part;
     private final String note;
     private final Map<RunField, String> filled;
-    private final Consumer<BroughtTrace> saved;
+    private final ObjIntConsumer<BroughtTrace> saved;
 
     /**
      * @param units of the fields of the sheet
@@ -33,7 +33,7 @@ public final class WithTrace implements GoesWith {
             int part,
             String note,
             FieldUnits units,
-            Consumer<BroughtTrace> saved) {
+            ObjIntConsumer<BroughtTrace> saved) {
         this.bringIn = bringIn;
         this.trace = trace;
         this.part = part;
@@ -60,6 +60,6 @@ public final class WithTrace implements GoesWith {
 
     @Override
     public void saved() {
-        saved.accept(trace);
+        saved.accept(trace, part);
     }
 }

@@ -408,6 +408,18 @@ class TraceModelTest {
     }
 
     @Test
+    void a_run_it_is_wanted_for_later_leaves_what_was_answered() {
+        take("a.csv", "Engine Speed;Throttle\n" + "6000;50\n6100;60\n".repeat(600));
+        answer(Question.Kind.SAMPLE_RATE, 20.0);
+        Id<Run> run = model.runs().get(5).run().id();
+        model.choose(null, bringIn);
+        model.want(run);
+        read();
+        assertThat(model.run().orElseThrow().run().id()).isEqualTo(run);
+        assertThat(model.isAsking()).isFalse();
+    }
+
+    @Test
     void what_is_ticked_stays_ticked_when_the_logbook_changes_and_the_file_is_read_again() {
         take("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         model.tick(TraceField.WATER, false);
@@ -429,7 +441,7 @@ class TraceModelTest {
         model.keep(false);
         TraceProposal proposal = model.toSave().orElseThrow();
         bringIn.save(proposal, model.taken(), "", "trace").orThrow();
-        assertThat(model.saved()).as("no part is left").isFalse();
+        assertThat(model.saved(model.part())).as("no part is left").isFalse();
         assertThat(model.toSave()).isEmpty();
         assertThat(traces())
                 .singleElement()
@@ -453,7 +465,7 @@ class TraceModelTest {
         assertThat(trace().parts()).hasSize(2);
         model.choose(model.runs().get(0).run().id(), bringIn);
         bringIn.save(model.toSave().orElseThrow(), model.taken(), "", "first").orThrow();
-        assertThat(model.saved()).isTrue();
+        assertThat(model.saved(model.part())).isTrue();
         assertThat(model.part()).isEqualTo(1);
         assertThat(model.isDone(0)).isTrue();
         model.choose(
@@ -466,7 +478,7 @@ class TraceModelTest {
                         .id(),
                 bringIn);
         bringIn.save(model.toSave().orElseThrow(), model.taken(), "", "second").orThrow();
-        assertThat(model.saved()).isFalse();
+        assertThat(model.saved(model.part())).isFalse();
         assertThat(traces()).hasSize(2).extracting(each -> each.fact().run()).doesNotHaveDuplicates();
     }
 
