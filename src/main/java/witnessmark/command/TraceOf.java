@@ -10,11 +10,13 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import witnessmark.domain.ChannelKind;
 import witnessmark.domain.ChannelUnit;
 import witnessmark.domain.Coded;
+import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.tracing.ReduceTrace;
 import witnessmark.logbook.tracing.TraceAnswers;
 import witnessmark.outcome.Outcome;
@@ -28,7 +30,7 @@ import witnessmark.trace.result.TraceSetting;
 import witnessmark.trace.result.TraceSettings;
 import witnessmark.wording.TraceWords;
 
-/** What an engine did by a logger's file, with no logbook. */
+/** What an engine did by a logger's file, with no logbook; or brings it into one. */
 @Command(name = "trace", mixinStandardHelpOptions = true)
 final class TraceOf implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "command.trace.file")
@@ -62,6 +64,9 @@ final class TraceOf implements Callable<Integer> {
     @Option(names = "--json", descriptionKey = "command.json")
     private boolean json;
 
+    @Mixin
+    private TraceInto into = new TraceInto();
+
     private final Tools tools;
 
     TraceOf(Tools tools) {
@@ -69,7 +74,7 @@ final class TraceOf implements Callable<Integer> {
     }
 
     /** A word on the command line that is none of its list. */
-    private static final class NoSuchWord extends RuntimeException {
+    static final class NoSuchWord extends RuntimeException {
         private final transient Object[] facts;
 
         NoSuchWord(Object... facts) {
@@ -84,9 +89,15 @@ final class TraceOf implements Callable<Integer> {
         if (!Files.isRegularFile(file)) {
             return answer.didNot(List.of(Problem.of(ProblemKind.NO_SUCH_FILE, file.toString())));
         }
+        if (!into.isAsked() && into.saysMore()) {
+            return answer.refuse(tools.texts().get("command.trace.no_logbook"), Exit.USAGE);
+        }
         Outcome<ReduceTrace.Found> outcome;
         try {
-            outcome = ReduceTrace.of(this::open, answers(), said(), bytes -> true);
+            if (into.isAsked()) {
+                return into.bring(answer, new OnDisk(file), answers(), this::said);
+            }
+            outcome = ReduceTrace.of(this::open, answers(), said(TraceSettings.usual()), bytes -> true);
         } catch (NoSuchWord e) {
             return answer.refuse(tools.texts().get("command.trace.word", e.facts), Exit.USAGE);
         }
@@ -126,8 +137,25 @@ final class TraceOf implements Callable<Integer> {
                 entry, perSecond, time == null ? null : word("--time", TimeBase.Kind.class, time), mark, kinds, said);
     }
 
-    private TraceSettings said() {
-        TraceSettings all = TraceSettings.usual();
+    private record OnDisk(Path path) implements LoggerFile {
+        @Override
+        public String name() {
+            return String.valueOf(path.getFileName());
+        }
+
+        @Override
+        public long size() throws IOException {
+            return Files.size(path);
+        }
+
+        @Override
+        public java.io.InputStream open() throws IOException {
+            return Files.newInputStream(path);
+        }
+    }
+
+    private TraceSettings said(TraceSettings before) {
+        TraceSettings all = before;
         for (Map.Entry<String, String> each : settings.entrySet()) {
             TraceSetting setting = word("--set", TraceSetting.class, each.getKey());
             all = all.with(setting, figure(setting.code(), each.getValue(), setting.least(), setting.most()));

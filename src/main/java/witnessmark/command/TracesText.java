@@ -45,7 +45,7 @@ final class TracesText {
         if (traces.isEmpty()) {
             boolean any =
                     desk.view().facts().of(Trace.class).inForce().findAny().isPresent();
-            out.accept(tools.texts().get("traces.none", any ? 1 : 0));
+            out.accept(tools.texts().get("tracekept.none", any ? 1 : 0));
         }
         for (SeenTrace trace : traces) {
             Trace fact = trace.trace().fact();
@@ -66,14 +66,14 @@ final class TracesText {
     }
 
     private void marks(Consumer<String> out, SeenTrace trace) {
-        out.accept("  " + tools.texts().get(trace.marks().isEmpty() ? "traces.noMarks" : "traces.marks"));
+        out.accept("  " + tools.texts().get(trace.marks().isEmpty() ? "tracekept.noMarks" : "traces.marks"));
         trace.marks().forEach(mark -> out.accept("    " + words.line(mark)));
     }
 
     private void speeds(Consumer<String> out, SeenTrace trace) {
         SpeedHistogram speeds = trace.speeds();
         if (speeds.total() > 0) {
-            out.accept("  " + tools.texts().get("traces.speeds"));
+            out.accept("  " + tools.texts().get("tracekept.speeds"));
         }
         for (int band = 0; band < speeds.bands(); band++) {
             if (speeds.millis(band) > 0) {
@@ -96,7 +96,7 @@ final class TracesText {
         if (!ranges.isEmpty()) {
             out.accept("  " + words.rangesNote());
         }
-        out.accept("  " + tools.texts().get("traces.stretch", words.at(stretch.from()), words.at(stretch.until())));
+        out.accept("  " + tools.texts().get("tracekept.stretch", words.at(stretch.from()), words.at(stretch.until())));
         for (Found found : found(stretch)) {
             out.accept("    " + words.between(found.channel().form().kind(), found.figures()));
         }

@@ -7,12 +7,14 @@ import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.CsvStatementFiles;
 import witnessmark.exchange.CsvTableFiles;
+import witnessmark.exchange.DiskLoggerFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.logbook.port.CalendarFiles;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookFiles;
+import witnessmark.logbook.port.LoggerFiles;
 import witnessmark.logbook.port.PaperFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.Settings;
@@ -41,6 +43,7 @@ record Outside(
         Stories stories,
         StartingValues startingValues,
         StatementFiles statements,
+        LoggerFiles traces,
         Settings settings,
         Ids ids,
         InstantSource clock,
@@ -59,6 +62,7 @@ record Outside(
                 new JsonStories(),
                 new CsvStartingValues(),
                 new CsvStatementFiles(),
+                new DiskLoggerFiles(),
                 data.settings(),
                 new TimeOrderedIds(),
                 clock,

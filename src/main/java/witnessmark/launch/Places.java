@@ -44,8 +44,9 @@ import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
 import witnessmark.desktop.task.OtherProgram;
+import witnessmark.desktop.traces.TraceCommands;
 import witnessmark.desktop.traceview.TraceAside;
-import witnessmark.desktop.traceview.TraceCommands;
+import witnessmark.desktop.traceview.TraceViewCommands;
 import witnessmark.desktop.traceview.TraceViewContext;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
@@ -82,6 +83,7 @@ final class Places {
     private final List<Command> commands = new ArrayList<>();
     private final List<Findable> findable = new ArrayList<>();
     private final Start start;
+    private final TracePages traces;
     private final @Nullable SampleStrip strip;
 
     Places(ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window) {
@@ -129,11 +131,13 @@ final class Places {
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
         TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
         TraceAside trace = traces(shell, measures, book, sheets);
-        runSheet.onTraces(run -> trace.openRun(run, onRun));
+        runSheet.onShowTrace(shown -> trace.open(shown, onRun));
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
         Path sample = book.sampleFolder();
+        traces = new TracePages(shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);
+        commands.addAll(TraceCommands.of(shell.texts(), traces.page(), runSheet::runInView));
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
         commands.addAll(start.commands());
         commands.addAll(undo.commands());
@@ -151,7 +155,7 @@ final class Places {
             EnginesPlace engines,
             TraceViewContext.Host onRun,
             TraceViewContext.Host onEngine) {
-        return TraceCommands.of(shell.texts(), () -> {
+        return TraceViewCommands.of(shell.texts(), () -> {
             Optional<Id<Run>> run = runSheet.runInView();
             Optional<Id<Engine>> engine = engines.engineInView();
             if (run.isPresent()) {
@@ -209,6 +213,16 @@ final class Places {
         if (strip != null) {
             strip.show();
         }
+    }
+
+    /** Another logbook takes their place: nothing of them goes on by itself. */
+    void close() {
+        traces.close();
+    }
+
+    /** Takes files that were dropped on the window. */
+    void dropped(List<Path> files) {
+        traces.page().open(files);
     }
 
     /** Everything about copies of the logbook. */
@@ -386,6 +400,11 @@ final class Places {
                 .asChoice(units.equals(now.units()));
     }
 
+    private static SystemChoosing choosing(ShellContext shell, Window window) {
+        Path home = Path.of(System.getProperty("user.home"));
+        return new SystemChoosing(shell.texts(), shell.settings(), home, window::frame);
+    }
+
     private static StartContext startContext(
             ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window, UndoActions undo) {
         Path home = Path.of(System.getProperty("user.home"));
@@ -397,7 +416,7 @@ final class Places {
                 shell.settings(),
                 shell.desk(),
                 book.desk(),
-                new SystemChoosing(shell.texts(), shell.settings(), home, window::frame),
+                choosing(shell, window),
                 window,
                 undo::undo,
                 new StartContext.Uses(

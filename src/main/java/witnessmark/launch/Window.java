@@ -46,6 +46,7 @@ final class Window implements OpenLogbook {
     private final Consumer<List<Problem>> lastWords;
     private @Nullable ShellFrame frame;
     private @Nullable OpenBook book;
+    private @Nullable Places around;
     private @Nullable Watch watch;
     private @Nullable Elsewhere elsewhere;
     private @Nullable Warnings warnings;
@@ -200,8 +201,14 @@ final class Window implements OpenLogbook {
         desk = new Desk();
         ShellContext context = new ShellContext(
                 texts, tasks, outside.settings(), look, desk, About.of(outside, texts, opened), this::quit);
+        Places left = around;
+        if (left != null) {
+            left.close();
+        }
         Places places = new Places(context, measures, opened, outside, this);
         ShellFrame made = new ShellFrame(context, places.all(), places.commands(), places.findable());
+        made.onFiles(places::dropped);
+        around = places;
         if (before != null) {
             before.keepState();
             before.dispose();

@@ -35,12 +35,12 @@ public final class SeenTraceWords {
 
     /** Which trace it is: {@code K03, Race 1, Sun 3 May 14:05}. */
     public String title(String engine, Run run) {
-        return texts.get("traces.title", engine, run(run), measures.fullStart(run));
+        return texts.get("tracekept.title", engine, run(run), measures.fullStart(run));
     }
 
     /** The same where there is little room: {@code K03, Race 1, Sun 3 May, 11:00}. */
     public String shortTitle(String engine, Run run) {
-        return texts.get("traces.title", engine, run(run), measures.start(run));
+        return texts.get("tracekept.title", engine, run(run), measures.start(run));
     }
 
     public String run(Run run) {
@@ -60,18 +60,18 @@ public final class SeenTraceWords {
     /** What a trace comes to: length, running time, highest speed, and what it was worked out with. */
     public String summary(Trace trace) {
         StringJoiner said = new StringJoiner("; ");
-        said.add(texts.get("traces.lasted", at(trace.lasted()), measures.running(trace.running())));
+        said.add(texts.get("tracekept.lasted", at(trace.lasted()), measures.running(trace.running())));
         if (trace.highest() != null) {
-            said.add(texts.get("traces.highest", measures.speed(trace.highest())));
+            said.add(texts.get("tracekept.highest", measures.speed(trace.highest())));
         }
         if (trace.oilPressure() != null) {
-            said.add(texts.get("traces.oil", measures.pressure(trace.oilPressure())));
+            said.add(texts.get("tracekept.oil", measures.pressure(trace.oilPressure())));
         }
         if (trace.waterHighest() != null) {
-            said.add(texts.get("traces.water", measures.temperature(trace.waterHighest())));
+            said.add(texts.get("tracekept.water", measures.temperature(trace.waterHighest())));
         }
         if (trace.oilHighest() != null) {
-            said.add(texts.get("traces.oilHeat", measures.temperature(trace.oilHighest())));
+            said.add(texts.get("tracekept.oilHeat", measures.temperature(trace.oilHighest())));
         }
         return said.toString();
     }
@@ -91,14 +91,14 @@ public final class SeenTraceWords {
     /** How long it lasted; empty for a single sample. */
     public String lasted(TraceMark mark) {
         RunningTime lasted = mark.lasted();
-        return lasted == null ? "" : texts.get("traces.seconds", number(lasted.millis() / 1e3, 2));
+        return lasted == null ? "" : texts.get("tracekept.seconds", number(lasted.millis() / 1e3, 2));
     }
 
     /** All of it on one line. */
     public String line(TraceMark mark) {
         StringJoiner line = new StringJoiner(", ");
         for (String part :
-                List.of(texts.get("traces.mark", at(mark.at()), kind(mark)), figure(mark), lasted(mark), known(mark))) {
+                List.of(texts.get("tracekept.mark", at(mark.at()), kind(mark)), figure(mark), lasted(mark), known(mark))) {
             if (!part.isEmpty()) {
                 line.add(part);
             }
@@ -123,7 +123,7 @@ public final class SeenTraceWords {
     /** A band of speed: {@code 7 250–7 500 rpm}. */
     public String band(int band) {
         return texts.get(
-                "traces.band",
+                "tracekept.band",
                 measures.number((long) band * SpeedHistogram.WIDTH),
                 measures.number((band + 1L) * SpeedHistogram.WIDTH));
     }
@@ -131,7 +131,7 @@ public final class SeenTraceWords {
     /** The same without its unit. */
     public String bareBand(int band) {
         return texts.get(
-                "traces.band.bare",
+                "tracekept.band.bare",
                 measures.number((long) band * SpeedHistogram.WIDTH),
                 measures.number((band + 1L) * SpeedHistogram.WIDTH));
     }
@@ -144,7 +144,7 @@ public final class SeenTraceWords {
     /** What its speeds wore a kind of part, with the plain time beside it. */
     public String wear(PartWear wear, RunningTime running) {
         return texts.get(
-                "traces.wear",
+                "tracekept.wear",
                 records.label(records.word(wear.kind())),
                 measures.running(running),
                 measures.running(new RunningTime(wear.millis())),
@@ -157,12 +157,12 @@ public final class SeenTraceWords {
 
     /** Why nothing is said of wear. */
     public String noWear(boolean speedLogged) {
-        return texts.get(speedLogged ? "traces.wear.nobody" : "traces.wear.noSpeed");
+        return texts.get(speedLogged ? "tracekept.wear.nobody" : "traces.wear.noSpeed");
     }
 
     /** That wear feeds nothing. */
     public String wearNote() {
-        return texts.get("traces.wear.note");
+        return texts.get("tracekept.wear.note");
     }
 
     /** What a temperature did: its largest range and how many there were, a line for each band. */
@@ -170,18 +170,18 @@ public final class SeenTraceWords {
         List<String> lines = new ArrayList<>();
         String name = records.label(channels.name(ranges.kind()));
         if (ranges.bands().isEmpty()) {
-            lines.add(texts.get("traces.ranges.none", name, kelvin(ranges.least())));
+            lines.add(texts.get("tracekept.ranges.none", name, kelvin(ranges.least())));
             return lines;
         }
-        lines.add(texts.get("traces.ranges.largest", name, kelvin(ranges.largest())));
-        ranges.bands().forEach(band -> lines.add(texts.get("traces.ranges.band", range(band), count(band))));
+        lines.add(texts.get("tracekept.ranges.largest", name, kelvin(ranges.largest())));
+        ranges.bands().forEach(band -> lines.add(texts.get("tracekept.ranges.band", range(band), count(band))));
         return lines;
     }
 
     /** {@code 20–30 °C}. */
     public String range(ThermalRanges.Band band) {
         return texts.get(
-                "traces.ranges.of", difference(band.from()), kelvin(band.from() + (double) ThermalRanges.WIDTH));
+                "tracekept.ranges.of", difference(band.from()), kelvin(band.from() + (double) ThermalRanges.WIDTH));
     }
 
     /** How many, halves among them. */
@@ -191,7 +191,7 @@ public final class SeenTraceWords {
 
     /** That ranges feed no counter. */
     public String rangesNote() {
-        return texts.get("traces.ranges.note");
+        return texts.get("tracekept.ranges.note");
     }
 
     /** A difference of temperatures with its unit. */
@@ -207,7 +207,7 @@ public final class SeenTraceWords {
     /** What a channel did between two times. */
     public String between(ChannelKind kind, ChannelFigures figures) {
         return texts.get(
-                "traces.between",
+                "tracekept.between",
                 records.label(channels.name(kind)),
                 channels.figure(kind, figures.least()),
                 at(figures.leastAt()),
@@ -218,7 +218,7 @@ public final class SeenTraceWords {
 
     /** That no samples are kept, and what that means. */
     public String notKept() {
-        return texts.get("traces.notKept");
+        return texts.get("tracekept.notKept");
     }
 
     private String number(double figure, int most) {

@@ -47,6 +47,7 @@ public final class Texts {
             "trace",
             "traces",
             "traceview",
+            "tracekept",
             "dyno",
             "proof",
             "jobsheet",

@@ -45,6 +45,7 @@ import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Kept;
+import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.logbook.tracing.BringInTrace;
 import witnessmark.logbook.tracing.BroughtTrace;
@@ -122,7 +123,7 @@ class SampleTracesTest {
     private static List<Entry<?>> broughtIn(Desk desk, String file) throws IOException {
         LocalDate day = LocalDate.parse(file.substring(0, 10));
         BringInTrace bringIn = new BringInTrace(desk, new CountedIds(day));
-        BringInTrace.LoggerFile shipped = new Shipped(FILES.resolve(file));
+        LoggerFile shipped = new Shipped(FILES.resolve(file));
         Entry<Engine> any = desk.view().facts().of(Engine.class).all().get(0);
         BroughtTrace trace = bringIn.read(shipped, TraceAnswers.none(), bringIn.settings(any.id()), true, bytes -> true)
                 .orThrow();
@@ -389,7 +390,7 @@ class SampleTracesTest {
     }
 
     /** A file of the sample as it lies there. */
-    private record Shipped(Path file) implements BringInTrace.LoggerFile {
+    private record Shipped(Path file) implements LoggerFile {
         @Override
         public String name() {
             return file.getFileName().toString();

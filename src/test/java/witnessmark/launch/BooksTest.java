@@ -15,6 +15,7 @@ import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.CsvStatementFiles;
 import witnessmark.exchange.CsvTableFiles;
+import witnessmark.exchange.DiskLoggerFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
@@ -50,6 +51,7 @@ class BooksTest {
                 new JsonStories(),
                 new CsvStartingValues(),
                 new CsvStatementFiles(),
+                new DiskLoggerFiles(),
                 settings,
                 SampleBooks.ids(),
                 clock,

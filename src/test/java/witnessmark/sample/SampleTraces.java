@@ -8,6 +8,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.domain.Trace;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.tracing.BringInTrace;
 import witnessmark.logbook.tracing.BroughtTrace;
 import witnessmark.logbook.tracing.TraceAnswers;
@@ -52,7 +53,7 @@ public final class SampleTraces {
                 .id();
     }
 
-    private record File(String name, byte[] bytes) implements BringInTrace.LoggerFile {
+    private record File(String name, byte[] bytes) implements LoggerFile {
         @Override
         public long size() {
             return bytes.length;

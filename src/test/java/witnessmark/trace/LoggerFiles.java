@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import witnessmark.domain.ChannelKind;
 
@@ -232,6 +233,21 @@ public final class LoggerFiles {
         StringBuilder text = new StringBuilder(head).append(HEADING);
         for (int i = 0; i < run.samples; i++) {
             text.append(String.join(",", cells(run, i))).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** The file of 23 May, after something was done to the cells of each row. */
+    public static String changed(BiConsumer<Integer, List<String>> change) {
+        StringBuilder text = new StringBuilder();
+        int row = 0;
+        for (String line : spike().split("\n")) {
+            List<String> cells = new ArrayList<>(List.of(line.split(",", -1)));
+            if (Character.isDigit(line.charAt(0))) {
+                change.accept(row, cells);
+                row++;
+            }
+            text.append(String.join(",", cells)).append('\n');
         }
         return text.toString();
     }

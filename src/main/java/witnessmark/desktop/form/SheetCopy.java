@@ -19,6 +19,7 @@ final class SheetCopy<R> extends TransferHandler {
     void install() {
         JTable table = sheet.table();
         table.setTransferHandler(this);
+        table.setDropTarget(null); // nothing is dropped on a list: a file goes to the window
         FormKeys.bindWithin(table, Keys.menuShift(KeyEvent.VK_C), "wm-copy-headed", () -> {
             Clipboard clipboard = table.getToolkit().getSystemClipboard();
             clipboard.setContents(new StringSelection(text(true)), null);

@@ -42,6 +42,10 @@ final class RunSheetActions {
     private final List<Runnable> listeners = new ArrayList<>();
     private SheetView view = SheetView.NOBODY;
     private @Nullable Id<Car> wanted;
+    private @Nullable GoesWith with;
+    private boolean fills;
+    private String waiting = "";
+    private Runnable openWaiting = () -> {};
     private Consumer<Id<Run>> report = run -> {};
     private boolean begun;
     private boolean saving;
@@ -141,16 +145,91 @@ final class RunSheetActions {
         Map<RunField, String> fields = model.texts();
         String what = words.run(run.fact(), car(run.fact()));
         Consumer<Id<Run>> then = model.broke() ? report : saved -> {};
+        GoesWith beside = with;
         context.tasks()
                 .write(
                         texts.get("runsheet.saving"),
-                        () -> write(fields, what, nextCar),
+                        () -> write(fields, what, nextCar, beside),
                         saved -> saved(fields, what, saved, then),
                         this::couldNotSave);
     }
 
+    // What goes with it
+
+    /**
+     * Begins the sheet of a run that something goes with.
+     *
+     * @return whether it is begun; not while another run is
+     */
+    boolean begin(GoesWith other) {
+        if (model.isDirty() || draft.waits() || saving) {
+            return false;
+        }
+        with = other;
+        fills = true;
+        if (model.isOpen()) {
+            fillIn();
+        }
+        return true;
+    }
+
+    private void fillIn() {
+        GoesWith now = with;
+        if (now == null || !fills) {
+            return;
+        }
+        fills = false;
+        Map<RunField, String> filled = now.filled();
+        sheet.car(filled).ifPresent(car -> model.fill(sheet.fresh(car)));
+        for (RunField field : RunField.values()) {
+            String text = filled.get(field);
+            if (text != null) {
+                model.type(field, text);
+                model.leave(field);
+            }
+        }
+        if (filled.containsKey(RunField.OUT_AT)) {
+            model.type(RunField.PLANNED, sheet.plannedAt(model.texts()));
+        }
+        view.focus(model.firstEmpty());
+        tell();
+    }
+
+    /**
+     * Something waits that may be logged.
+     *
+     * @param sentence what; empty for nothing
+     * @param open shows it
+     */
+    void waits(String sentence, Runnable open) {
+        waiting = sentence;
+        openWaiting = open;
+        tell();
+    }
+
+    /** What waits that may be logged; empty for nothing. */
+    String waiting() {
+        return waiting;
+    }
+
+    void openWaiting() {
+        openWaiting.run();
+    }
+
+    /** What is written with this run, by its name; empty for nothing. */
+    Optional<String> goesWith() {
+        return Optional.ofNullable(with).map(GoesWith::name);
+    }
+
+    /** The run is to be saved without it. */
+    void alone() {
+        with = null;
+        tell();
+    }
+
     /** Empties the sheet; it can be put back once. */
     void clear() {
+        with = null;
         if (!model.isDirty()) {
             view.focus(model.firstEmpty());
             return;
@@ -196,6 +275,7 @@ final class RunSheetActions {
         } else {
             model.fill(found.fresh());
         }
+        fillIn();
         tell();
     }
 
@@ -208,8 +288,11 @@ final class RunSheetActions {
 
     // Saving
 
-    private Saved write(Map<RunField, String> fields, String what, boolean nextCar) {
-        Outcome<Written> outcome = sheet.save(fields, texts.get("runsheet.why", what));
+    private Saved write(Map<RunField, String> fields, String what, boolean nextCar, @Nullable GoesWith beside) {
+        Outcome<Written> outcome = beside == null
+                ? sheet.save(fields, texts.get("runsheet.why", what))
+                : sheet.toWrite(fields)
+                        .then(run -> beside.save(run, fields, texts.get("runsheet.why.with", what, beside.name())));
         if (!outcome.didWork()) {
             return new Saved(outcome, Map.of(), null);
         }
@@ -228,6 +311,8 @@ final class RunSheetActions {
             return;
         }
         Written written = saved.outcome().orThrow();
+        GoesWith beside = with;
+        with = null;
         wanted = saved.car();
         draft.gone();
         model.moveOn(fields, saved.fresh());
@@ -239,6 +324,9 @@ final class RunSheetActions {
                         () -> undo.undo(written.change()));
         context.window().changed();
         tell();
+        if (beside != null) {
+            beside.saved();
+        }
         runs(written).findFirst().map(Entry::id).ifPresent(then);
     }
 

@@ -128,12 +128,28 @@ final class RunSheetPanel extends JPanel implements SheetView {
             sentences.add(words.inFull(model.line(RunField.OUT_AT)));
         }
         actions.wholeRun().forEach(problem -> sentences.add(words.sentence(problem)));
-        strip.say(sentences, () -> asks ? changeButtons() : List.of());
+        actions.goesWith().ifPresent(name -> sentences.add(texts.get("runsheet.with", name)));
+        sentences.add(actions.waiting());
+        strip.say(sentences, () -> asks ? changeButtons() : moreButtons());
     }
 
     private boolean asksAboutChange() {
         var problem = model.line(RunField.OUT_AT).problem();
         return problem != null && problem.kind() == ProblemKind.BEFORE_OR_AFTER_CHANGE;
+    }
+
+    private List<JButton> moreButtons() {
+        List<JButton> more = new ArrayList<>();
+        if (actions.goesWith().isPresent()) {
+            more.add(Buttons.plain(Caption.of(texts.get("runsheet.with.alone")), () -> {
+                form.focus(model.firstEmpty());
+                actions.alone();
+            }));
+        }
+        if (!actions.waiting().isEmpty()) {
+            more.add(Buttons.plain(Caption.of(texts.get("runsheet.waiting.open")), actions::openWaiting));
+        }
+        return more;
     }
 
     private List<JButton> changeButtons() {

@@ -21,6 +21,7 @@ import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
+import witnessmark.domain.Trace;
 import witnessmark.logbook.run.CorrectRun;
 import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.run.RunField;
@@ -52,8 +53,9 @@ public final class RunSheetPlace implements Place {
     private final CardLayout cards = new CardLayout();
     private @Nullable Shown shown;
     private @Nullable Opened opened;
-    private Consumer<Id<Run>> traces = run -> {};
     private Consumer<String> planJob = run -> {};
+    private Consumer<Id<Run>> bringIn = run -> {};
+    private @Nullable Consumer<Id<Trace>> showTrace;
     private Card card = Card.FRESH;
 
     /** The forms that are always there, once somebody has been here, and where another page may stand in their place. */
@@ -95,14 +97,43 @@ public final class RunSheetPlace implements Place {
         this.planJob = planJob;
     }
 
-    /** Says what shows what a logger wrote of a run. */
-    public void onTraces(Consumer<Id<Run>> ofRun) {
-        this.traces = ofRun;
-    }
-
     /** Says what reports an incident on a run that was saved with the tick that something broke. */
     public void onReport(Consumer<Id<Run>> report) {
         actions.onReport(report);
+    }
+
+    /** Says what brings in a trace of a written run. */
+    public void onTrace(Consumer<Id<Run>> bringIn) {
+        this.bringIn = bringIn;
+    }
+
+    /** Says what shows the curves of a trace; without it none is offered. */
+    public void onShowTrace(Consumer<Id<Trace>> show) {
+        this.showTrace = show;
+    }
+
+    /**
+     * Says that traces wait to be brought in: on the sheet of a new run, and how many beside the place.
+     *
+     * @param sentence what; empty for none
+     * @param open shows the first of them
+     */
+    public void waits(String sentence, int count, Runnable open) {
+        actions.waits(sentence, open);
+        context.window().waiting(PlaceId.RUN_SHEET, count);
+    }
+
+    /**
+     * Begins the sheet of a new run that something goes with, and brings it into view.
+     *
+     * @return whether it is begun; not while another run is
+     */
+    public boolean logWith(GoesWith other) {
+        if (!actions.begin(other)) {
+            return false;
+        }
+        logRun();
+        return true;
     }
 
     @Override
@@ -218,12 +249,18 @@ public final class RunSheetPlace implements Place {
     private Opened opened(WrittenRun run) {
         RunSheetModel written = new RunSheetModel(run);
         WrittenActions doing = new WrittenActions(context, correct, run, written, words, undo);
+        TraceRows traces = new TraceRows(
+                words,
+                () -> context.book().view().facts(),
+                run.entry().id(),
+                () -> bringIn.accept(run.entry().id()),
+                showTrace);
         WrittenPanel panel = new WrittenPanel(
                 written,
                 doing,
                 words,
+                traces,
                 () -> planJob.accept(run.entry().id().text()),
-                () -> traces.accept(run.entry().id()),
                 this::logRun,
                 this::leave);
         doing.seenBy(panel);
@@ -249,6 +286,10 @@ public final class RunSheetPlace implements Place {
     @Override
     public List<Command> commands() {
         return commands;
+    }
+
+    void saveNew() {
+        actions.save(false);
     }
 
     RunSheetModel model() {

@@ -52,7 +52,7 @@ public final class UndoActions {
     }
 
     /** Takes one change back, as long as it is the last. */
-    void undo(UUID change) {
+    public void undo(UUID change) {
         perform(
                 () -> book.undoable().map(Desk.Done::why).orElse(""),
                 () -> isLast(change)

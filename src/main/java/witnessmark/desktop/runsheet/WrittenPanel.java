@@ -37,6 +37,7 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
     private final NoticeStrip strip = new NoticeStrip();
+    private final TraceRows traces;
     private final FormFoot foot;
     private final transient FootGivesWay way;
     private final ReasonRow asking;
@@ -44,14 +45,13 @@ final class WrittenPanel extends JPanel implements SheetView {
     private final JButton restore;
     private final JButton historyButton;
     private final JButton job;
-    private final JButton traces;
     private final JButton putBack;
     private final JButton save;
     private transient Optional<RunDoes> shown = Optional.empty();
 
     /**
+     * @param traces what loggers wrote of the run
      * @param planJob plans a job of what was told
-     * @param traces shows what the logger wrote of it
      * @param fresh goes to the sheet for a new run
      * @param leave what Esc does
      */
@@ -59,18 +59,19 @@ final class WrittenPanel extends JPanel implements SheetView {
             RunSheetModel model,
             WrittenActions actions,
             RunWords words,
+            TraceRows traces,
             Runnable planJob,
-            Runnable traces,
             Runnable fresh,
             Runnable leave) {
         super(new MigLayout(
                 "insets 0, gap 0, fill, hidemode 3",
                 "[0::,grow,fill]",
-                "[0::,grow,fill]8[shrink 0]8[shrink 0][shrink 0]"));
+                "[0::,grow,fill]8[shrink 0]4[shrink 0]8[shrink 0][shrink 0]"));
         setOpaque(false);
         this.model = model;
         this.actions = actions;
         this.words = words;
+        this.traces = traces;
         this.texts = words.texts();
         this.why = new FieldBox(Caption.of(texts.get("runsheet.written.because")));
         this.form = new RunSheetForm(model, words, why);
@@ -80,7 +81,6 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.restore = button("runsheet.written.restore", () -> act(actions::restore));
         this.historyButton = button("runsheet.written.history", this::showHistory);
         this.job = button("runsheet.written.job", planJob);
-        this.traces = button("runsheet.written.traces", traces);
         this.history = new RunHistory(texts, this::backFromHistory);
         this.putBack = button("runsheet.written.putBack", actions::putBack);
         this.save = Buttons.main(
@@ -91,7 +91,6 @@ final class WrittenPanel extends JPanel implements SheetView {
                 restore,
                 historyButton,
                 job,
-                this.traces,
                 putBack,
                 save));
         this.asking = new ReasonRow(texts, this::strikeOut, this::stopAsking);
@@ -101,6 +100,7 @@ final class WrittenPanel extends JPanel implements SheetView {
         body.add(history, HISTORY);
         add(body, "grow, w 0:0:, wrap");
         add(strip, "growx, wrap");
+        add(traces, "growx, wmin 0, wrap");
         add(foot, "growx, wrap");
         this.way = new FootGivesWay(this, page::end, foot, "growx, wrap");
         add(asking, "growx");
@@ -215,6 +215,7 @@ final class WrittenPanel extends JPanel implements SheetView {
 
     private void showModel() {
         boolean correct = actions.canCorrect();
+        traces.refresh(correct);
         form.editable(correct);
         why.field().setEditable(correct);
         if (!why.text().equals(actions.why().typed())) {

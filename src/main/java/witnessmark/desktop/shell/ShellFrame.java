@@ -5,9 +5,11 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JFrame;
 import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
@@ -74,6 +76,11 @@ public final class ShellFrame extends JFrame {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(helpFirst);
         early.end();
         super.removeNotify();
+    }
+
+    /** Says what takes files that are dropped on the window. */
+    public void onFiles(Consumer<List<Path>> taken) {
+        getRootPane().setTransferHandler(new FilesDropped(taken));
     }
 
     public ShellPane pane() {

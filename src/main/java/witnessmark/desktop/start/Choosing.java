@@ -20,6 +20,12 @@ public interface Choosing {
     /** A statement of a bank to read. */
     Optional<Path> statementToRead();
 
+    /** A logger's file to bring in. */
+    Optional<Path> traceToRead();
+
+    /** A folder in which loggers' files appear. */
+    Optional<Path> tracesFolder();
+
     /** Where to write a calendar. */
     Optional<Path> calendarToWrite(Path suggested);
 

@@ -62,6 +62,17 @@ public final class SystemChoosing implements Choosing {
     }
 
     @Override
+    public Optional<Path> traceToRead() {
+        SystemFileChooser chooser = chooser("traceToRead", "traces.choose.file");
+        return shown("traceToRead", chooser, chooser.showOpenDialog(parent.get()));
+    }
+
+    @Override
+    public Optional<Path> tracesFolder() {
+        return folder("tracesFolder", "traces.choose.folder");
+    }
+
+    @Override
     public Optional<Path> calendarToWrite(Path suggested) {
         return fileToWrite("calendarToWrite", suggested);
     }

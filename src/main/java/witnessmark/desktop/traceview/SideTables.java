@@ -40,7 +40,7 @@ final class SideTables {
         this.wears = wears;
         marks = table("traceview.list.marks", "trace.marks", markColumns());
         marks.table().setToolTipText(texts.get("traceview.marks.tip"));
-        marks.whenEmpty(Lettering.paragraph(texts.get("traces.noMarks"), Styles.QUIET_INK));
+        marks.whenEmpty(Lettering.paragraph(texts.get("tracekept.noMarks"), Styles.QUIET_INK));
         figures = table("traceview.list.figures", "trace.figures", figureColumns());
         speeds = table("traceview.list.speeds", "trace.speeds", speedColumns());
         speeds.whenEmpty(Lettering.paragraph(texts.get("traceview.speeds.none"), Styles.QUIET_INK));

@@ -196,11 +196,14 @@ public final class RunSheet implements TypedRun {
      * @param why the words for the history
      */
     public Outcome<Written> save(Map<RunField, String> typed, String why) {
+        return toWrite(typed).then(run -> desk.write(why, List.of(run)));
+    }
+
+    /** The run as it would be saved, for who writes more with it; what stops is not. */
+    public Outcome<Entry<Run>> toWrite(Map<RunField, String> typed) {
         RunReading reading = read(typed);
         Entry<Run> run = reading.run();
-        return reading.stops() || run == null
-                ? Outcome.didNot(ReadSheet.stopping(reading))
-                : desk.write(why, List.of(run));
+        return reading.stops() || run == null ? Outcome.didNot(ReadSheet.stopping(reading)) : Outcome.worked(run);
     }
 
     private ReadSheet reader(View view) {

@@ -3,6 +3,7 @@ package witnessmark.logbook.tracing;
 import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.LoggerForm;
 import witnessmark.domain.OverRev;
 import witnessmark.domain.Run;
+import witnessmark.domain.RunKind;
 import witnessmark.domain.SpeedSource;
 import witnessmark.domain.Standing;
 import witnessmark.domain.Trace;
@@ -26,6 +28,7 @@ import witnessmark.domain.TraceMark;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Kept;
+import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -40,8 +43,10 @@ import witnessmark.quantity.Temperature;
 import witnessmark.trace.SampleSink;
 import witnessmark.trace.kept.KeptWriter;
 import witnessmark.trace.kept.SampleDigest;
+import witnessmark.trace.reduce.Outliner;
 import witnessmark.trace.reduce.TimeBaseCheck;
 import witnessmark.trace.result.Excursion;
+import witnessmark.trace.result.Outline;
 import witnessmark.trace.result.Reduction;
 import witnessmark.trace.result.RunFigures;
 import witnessmark.trace.result.TraceForm;
@@ -63,19 +68,25 @@ public final class BringInTrace {
         this.ids = ids;
     }
 
-    /** A file of a logger, opened as often as it is asked for. */
-    public interface LoggerFile extends ReduceTrace.Source {
-        String name();
-
-        /** Its size now, bytes. */
-        long size() throws IOException;
-    }
-
     /** By what figures a trace of an engine is worked out. */
     public TraceSettings settings(Id<Engine> engine) {
         Facts facts = desk.view().facts();
         Id<EngineDesign> design = facts.of(Engine.class).get(engine).design();
         return SettingsOfDesign.of(facts, design);
+    }
+
+    /**
+     * By what figures a file is worked out before anybody said of which run it is: those of the engine its name leads to,
+     * else of the run written last, else what is usual.
+     */
+    public TraceSettings settings(String file) {
+        Facts facts = desk.view().facts();
+        return RunsOfTrace.named(facts, file, desk.view().zone())
+                .or(() -> facts.of(Run.class)
+                        .inForce()
+                        .max(Comparator.comparing(run -> run.fact().start())))
+                .map(run -> settings(run.fact().engine()))
+                .orElseGet(TraceSettings::usual);
     }
 
     /**
@@ -92,10 +103,12 @@ public final class BringInTrace {
             long size = file.size();
             SampleDigest digest = new SampleDigest();
             HeldBytes held = new HeldBytes(Kept.MOST);
-            SampleSink beside = keep ? SampleSink.both(digest, new KeptWriter(held)) : digest;
+            Outliner outliner = new Outliner();
+            SampleSink both = SampleSink.both(digest, outliner);
+            SampleSink beside = keep ? SampleSink.both(both, new KeptWriter(held)) : both;
             Outcome<ReduceTrace.Found> found =
-                    ReduceTrace.of(file, said, this::remembered, settings, Optional.of(beside), goOn);
-            String content = found.didWork() ? Sha256.of(file) : "";
+                    ReduceTrace.of(file::open, said, this::remembered, settings, Optional.of(beside), goOn);
+            String content = found.didWork() ? Sha256.of(file::open) : "";
             if (file.size() != size) {
                 return Outcome.didNot(Problem.of(ProblemKind.TRACE_GROWS, file.name()));
             }
@@ -106,6 +119,7 @@ public final class BringInTrace {
                     digest.text(),
                     all,
                     settings,
+                    all.read() == null ? Outline.none() : outliner.outline(),
                     keep && all.read() != null ? held.kept().orElse(null) : null));
         } catch (IOException e) {
             return Outcome.didNot(Problem.of(ProblemKind.TRACE_BROKE_OFF, 0L, String.valueOf(e.getMessage())));
@@ -113,13 +127,42 @@ public final class BringInTrace {
     }
 
     /** Of which run a part of it may be: all, the likeliest first. */
-    public List<Entry<Run>> runs(BroughtTrace trace, int part) {
-        return RunsOfTrace.of(desk.view().facts(), trace, part, desk.view().zone());
+    public List<LikelyRun> likeliest(BroughtTrace trace, int part) {
+        return RunsOfTrace.likeliest(
+                desk.view().facts(), trace, part, desk.view().zone());
     }
 
-    /** Whether the first of them is likelier than the next by more than its length. */
+    /** The same without what speaks for them. */
+    public List<Entry<Run>> runs(BroughtTrace trace, int part) {
+        return likeliest(trace, part).stream().map(LikelyRun::run).toList();
+    }
+
+    /** Whether the first of them is likelier than the next by more than its length, and of its day. */
     public boolean isSure(BroughtTrace trace, int part) {
-        return RunsOfTrace.isSure(desk.view().facts(), trace, part, desk.view().zone());
+        return isSure(likeliest(trace, part));
+    }
+
+    /** The same of those found. */
+    public static boolean isSure(List<LikelyRun> likeliest) {
+        int first = likeliest.isEmpty() ? 0 : likeliest.get(0).weight();
+        int next = likeliest.size() < 2 ? 0 : likeliest.get(1).weight();
+        return first > next && first >= LikelyRun.SURE;
+    }
+
+    /** The trace that has the same bytes, if they were brought in before. */
+    public Optional<Entry<Trace>> broughtBefore(String content) {
+        return desk
+                .view()
+                .facts()
+                .of(Trace.class)
+                .where(trace -> trace.content().equals(content))
+                .stream()
+                .findFirst();
+    }
+
+    /** What a run that is not written yet can be filled with from a part of a trace. */
+    public RunToLog toLog(BroughtTrace trace, int part) {
+        return RunToLog.of(desk.view(), trace, part);
     }
 
     /** What a part of a trace would change of a run. */
@@ -127,8 +170,12 @@ public final class BringInTrace {
         Facts facts = desk.view().facts();
         Reduction reduction = trace.parts().get(part);
         LocalDateTime begins = part == 0 ? trace.found().recognised().begins() : null;
-        Map<TraceField, Object> figures =
-                FiguresOfPart.of(reduction, run.fact(), begins, desk.view().zone(), HeatBefore.armed(facts, run));
+        Map<TraceField, Object> figures = FiguresOfPart.of(
+                reduction,
+                run.fact().kind() == RunKind.DYNO,
+                begins,
+                desk.view().zone(),
+                HeatBefore.armed(facts, run));
         List<Problem> problems = problems(facts, trace, part, run);
         List<OverRev> overRevs = overRevs(facts, run, reduction);
         return new TraceProposal(trace, part, run, figures, taken(run.fact(), figures, reduction), overRevs, problems);
@@ -136,7 +183,7 @@ public final class BringInTrace {
 
     /**
      * Writes what is taken, the trace with its marks, its samples where they are kept, and how the file was read; all or
-     * nothing. Blocks.
+     * nothing, and all in one change. A run that is not in the logbook yet is written with it. Blocks.
      *
      * @param taken which figures become the run's
      * @param why the words for the history
@@ -150,7 +197,9 @@ public final class BringInTrace {
         List<Entry<?>> entries = new ArrayList<>();
         Entry<Run> run = proposal.run();
         Run next = RunFromTrace.of(run.fact(), proposal.figures(), taken);
-        if (!next.equals(run.fact())) {
+        if (desk.view().facts().of(Run.class).find(run.id()).isEmpty()) {
+            entries.add(new Entry<>(run.id(), next, run.standing(), run.struckBecause(), run.rev()));
+        } else if (!next.equals(run.fact())) {
             entries.add(new Entry<>(run.id(), next, run.standing(), run.struckBecause(), run.rev() + 1));
         }
         Entry<Trace> written = made(trace(proposal, note));

@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.ChannelKind;
-import witnessmark.domain.Run;
-import witnessmark.domain.RunKind;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
@@ -34,16 +32,17 @@ final class FiguresOfPart {
     }
 
     /**
+     * @param onDyno whether sweeps at full load are counted
      * @param begins the first sample of this part by the file's clock, or null
      * @param armed whether the engine was cold since its last heat cycle
      */
     static Map<TraceField, Object> of(
-            Reduction part, Run run, @Nullable LocalDateTime begins, ZoneId zone, boolean armed) {
+            Reduction part, boolean onDyno, @Nullable LocalDateTime begins, ZoneId zone, boolean armed) {
         FiguresOfPart all = new FiguresOfPart(part);
         if (begins != null && isSet(begins)) {
             all.put(TraceField.START, Moment.of(begins, zone));
         }
-        all.speeds(run.kind() == RunKind.DYNO);
+        all.speeds(onDyno);
         all.put(TraceField.HEAT_CYCLES, part.heat() == null ? null : part.heat().cycles(armed));
         all.put(TraceField.DISTANCE, part.metres() == null ? null : new Distance(Math.round(part.metres())));
         all.highest(TraceField.WATER, ChannelKind.WATER_TEMPERATURE);

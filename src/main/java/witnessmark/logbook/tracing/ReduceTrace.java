@@ -40,6 +40,7 @@ public final class ReduceTrace {
      * What came of it.
      *
      * @param recognised how its beginning was understood
+     * @param asBefore whether it was read as files with its headings were read before
      * @param form how it was read
      * @param open questions without whose answers figures would be wrong
      * @param read null when such a question was open from the start
@@ -48,6 +49,7 @@ public final class ReduceTrace {
      */
     public record Found(
             Recognised recognised,
+            boolean asBefore,
             TraceForm form,
             List<Question> open,
             @Nullable TraceRead read,
@@ -82,8 +84,8 @@ public final class ReduceTrace {
                         .filter(question -> before.isEmpty() || !form.time().known())
                         .toList();
                 return open.isEmpty()
-                        ? reduced(source, said, recognised, form, settings, beside, goOn)
-                        : Outcome.worked(new Found(recognised, form, open, null, List.of(), null));
+                        ? reduced(source, said, recognised, before.isPresent(), form, settings, beside, goOn)
+                        : Outcome.worked(new Found(recognised, before.isPresent(), form, open, null, List.of(), null));
             });
         });
     }
@@ -114,6 +116,7 @@ public final class ReduceTrace {
             Source source,
             TraceAnswers said,
             Recognised recognised,
+            boolean asBefore,
             TraceForm form,
             TraceSettings settings,
             Optional<SampleSink> beside,
@@ -124,7 +127,8 @@ public final class ReduceTrace {
                 InputStream text = Packed.open(file, said.entry(), UnpackLimits.usual())) {
             return TraceReader.read(text, form, sink, goOn::test).map(read -> {
                 List<Question> late = new ArrayList<>(read.late());
-                return new Found(recognised, form, late, read, reducer.parts(), reducer.defects(read.defects()));
+                return new Found(
+                        recognised, asBefore, form, late, read, reducer.parts(), reducer.defects(read.defects()));
             });
         } catch (PackedProblem e) {
             return Outcome.didNot(e.problem());

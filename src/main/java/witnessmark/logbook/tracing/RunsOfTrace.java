@@ -5,14 +5,18 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.domain.Trace;
 import witnessmark.quantity.Moment;
@@ -24,6 +28,7 @@ import witnessmark.trace.result.Reduction;
  */
 final class RunsOfTrace {
     private static final Pattern DAY = Pattern.compile("(20\\d\\d)[-_.]?([01]\\d)[-_.]?([0-3]\\d)");
+    private static final Pattern INITIAL = Pattern.compile("([a-z])[a-z]+(\\d*)");
     private static final long NEAR_MILLIS = 30 * 60_000L;
 
     private final Facts facts;
@@ -32,78 +37,106 @@ final class RunsOfTrace {
     private final @Nullable LocalDate day;
     private final long lasted;
 
-    private RunsOfTrace(Facts facts, BroughtTrace trace, int part, ZoneId zone) {
+    private RunsOfTrace(Facts facts, String name, @Nullable LocalDateTime clock, long lasted, ZoneId zone) {
         this.facts = facts;
-        this.name = trace.name().toLowerCase(Locale.ROOT);
-        LocalDateTime clock = trace.found().recognised().begins();
-        this.begins = part == 0 && clock != null && FiguresOfPart.isSet(clock) ? Moment.of(clock, zone) : null;
-        LocalDate named = named(name);
+        this.name = name.toLowerCase(Locale.ROOT);
+        this.begins = clock != null && FiguresOfPart.isSet(clock) ? Moment.of(clock, zone) : null;
+        LocalDate named = named(this.name);
         this.day = named != null ? named : begins == null ? null : begins.day();
+        this.lasted = lasted;
+    }
+
+    private static RunsOfTrace of(Facts facts, BroughtTrace trace, int part, ZoneId zone) {
+        LocalDateTime clock = part == 0 ? trace.found().recognised().begins() : null;
         Reduction reduction = trace.parts().get(part);
-        this.lasted = reduction.lasted() / 1_000;
+        return new RunsOfTrace(facts, trace.name(), clock, reduction.lasted() / 1_000, zone);
     }
 
     /** All runs, the likeliest first. */
-    static List<Entry<Run>> of(Facts facts, BroughtTrace trace, int part, ZoneId zone) {
-        RunsOfTrace runs = new RunsOfTrace(facts, trace, part, zone);
+    static List<LikelyRun> likeliest(Facts facts, BroughtTrace trace, int part, ZoneId zone) {
+        return of(facts, trace, part, zone).likeliest();
+    }
+
+    /** The run of the day and the car that a file is named after; empty when its name says neither. */
+    static Optional<Entry<Run>> named(Facts facts, String file, ZoneId zone) {
+        return new RunsOfTrace(facts, file, null, 0, zone)
+                .likeliest().stream()
+                        .filter(run -> !run.because().isEmpty())
+                        .findFirst()
+                        .map(LikelyRun::run);
+    }
+
+    /** The car whose name is in that of a file; empty when none is, or several are. */
+    static Optional<Id<Car>> car(Facts facts, String file, ZoneId zone) {
+        RunsOfTrace runs = new RunsOfTrace(facts, file, null, 0, zone);
+        List<Id<Car>> cars = facts.of(Car.class)
+                .inForce()
+                .filter(car -> runs.namesCar(car.fact().name()))
+                .map(Entry::id)
+                .toList();
+        return cars.size() == 1 ? Optional.of(cars.get(0)) : Optional.empty();
+    }
+
+    /** The day that is in the name of a file. */
+    static Optional<LocalDate> day(String file) {
+        return Optional.ofNullable(named(file.toLowerCase(Locale.ROOT)));
+    }
+
+    private List<LikelyRun> likeliest() {
         return facts.of(Run.class)
                 .inForce()
-                .sorted(Comparator.comparingInt((Entry<Run> run) -> -runs.likely(run))
-                        .thenComparingLong(run -> Math.abs(run.fact().running().millis() - runs.lasted))
+                .map(this::likely)
+                .sorted(Comparator.comparingInt((LikelyRun run) -> -run.weight())
+                        .thenComparingLong(
+                                run -> Math.abs(run.run().fact().running().millis() - lasted))
                         .thenComparing(Comparator.comparing(
-                                        (Entry<Run> run) -> run.fact().start())
+                                        (LikelyRun run) -> run.run().fact().start())
                                 .reversed()))
                 .toList();
     }
 
-    /** Whether the likeliest is so by more than its length. */
-    static boolean isSure(Facts facts, BroughtTrace trace, int part, ZoneId zone) {
-        RunsOfTrace runs = new RunsOfTrace(facts, trace, part, zone);
-        int[] best = {0, 0};
-        facts.of(Run.class).inForce().forEach(run -> {
-            int likely = runs.likely(run);
-            if (likely > best[0]) {
-                best[1] = best[0];
-                best[0] = likely;
-            } else if (likely > best[1]) {
-                best[1] = likely;
-            }
-        });
-        return best[0] > best[1] && best[0] >= 4;
-    }
-
-    private int likely(Entry<Run> entry) {
+    private LikelyRun likely(Entry<Run> entry) {
         Run run = entry.fact();
-        int likely = 0;
+        Set<LikelyRun.Because> because = EnumSet.noneOf(LikelyRun.Because.class);
         if (begins != null && Math.abs(begins.epochMillis() - run.start().epochMillis()) < NEAR_MILLIS) {
-            likely += 8;
+            because.add(LikelyRun.Because.CLOCK);
         }
         if (run.start().day().equals(day)) {
-            likely += 4;
+            because.add(LikelyRun.Because.DAY);
         }
         if (run.car() != null && namesCar(facts.of(Car.class).get(run.car()).name())) {
-            likely += 2;
+            because.add(LikelyRun.Because.CAR);
         }
         if (namesRun(run.name())) {
-            likely += 1;
+            because.add(LikelyRun.Because.NAME);
         }
-        return facts.of(Trace.class)
-                        .where(trace -> trace.run().equals(entry.id()))
-                        .isEmpty()
-                ? likely
-                : likely - 3;
+        boolean traced = !facts.of(Trace.class)
+                .where(trace -> trace.run().equals(entry.id()))
+                .isEmpty();
+        return new LikelyRun(entry, because, traced);
     }
 
     private boolean namesCar(String car) {
-        return Pattern.compile("(^|[^0-9a-z])" + Pattern.quote(car.toLowerCase(Locale.ROOT)) + "($|[^0-9a-z])")
-                .matcher(withoutDay())
-                .find();
+        return isWord(car.toLowerCase(Locale.ROOT));
     }
 
-    /** Race 1 is race1 or race_1 in a file's name. */
+    /** Race 1 is race1, race_1 or r1 in a file's name, Qualifying q. */
     private boolean namesRun(String run) {
         String plain = run.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
-        return !plain.isEmpty() && withoutDay().replaceAll("[^a-z0-9]", "").contains(plain);
+        if (plain.isEmpty()) {
+            return false;
+        }
+        if (withoutDay().replaceAll("[^a-z0-9]", "").contains(plain)) {
+            return true;
+        }
+        Matcher initial = INITIAL.matcher(plain);
+        return initial.matches() && isWord(initial.group(1) + initial.group(2));
+    }
+
+    private boolean isWord(String word) {
+        return Pattern.compile("(^|[^0-9a-z])" + Pattern.quote(word) + "($|[^0-9a-z])")
+                .matcher(withoutDay())
+                .find();
     }
 
     private String withoutDay() {

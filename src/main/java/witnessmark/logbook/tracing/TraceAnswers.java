@@ -1,6 +1,7 @@
 package witnessmark.logbook.tracing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +40,43 @@ public record TraceAnswers(
 
     public static TraceAnswers none() {
         return new TraceAnswers(null, null, null, null, Map.of(), Map.of());
+    }
+
+    /** With the file in an archive that is meant. */
+    public TraceAnswers entry(String name) {
+        return new TraceAnswers(name, rate, time, decimal, channels, units);
+    }
+
+    /** With so many samples a second, whatever a column says. */
+    public TraceAnswers rate(double perSecond) {
+        return new TraceAnswers(entry, perSecond, null, decimal, channels, units);
+    }
+
+    /** With the time in this unit. */
+    public TraceAnswers time(TimeBase.Kind unit) {
+        return new TraceAnswers(entry, null, unit, decimal, channels, units);
+    }
+
+    /** With this decimal mark. */
+    public TraceAnswers decimal(char mark) {
+        return new TraceAnswers(entry, rate, time, mark, channels, units);
+    }
+
+    /** With a column as this channel; a unit said of it before stays where it can be one of it. */
+    public TraceAnswers channel(String heading, ChannelKind kind) {
+        Map<String, ChannelKind> kinds = new HashMap<>(channels);
+        Map<String, ChannelUnit> in = new HashMap<>(units);
+        kinds.values().removeIf(other -> other == kind && !kind.oftenMany());
+        kinds.put(heading, kind);
+        in.computeIfPresent(heading, (same, unit) -> kind.units().contains(unit) ? unit : null);
+        return new TraceAnswers(entry, rate, time, decimal, kinds, in);
+    }
+
+    /** With a column in this unit. */
+    public TraceAnswers unit(String heading, ChannelUnit unit) {
+        Map<String, ChannelUnit> in = new HashMap<>(units);
+        in.put(heading, unit);
+        return new TraceAnswers(entry, rate, time, decimal, channels, in);
     }
 
     /** The form as it was understood, put right by what was said. */

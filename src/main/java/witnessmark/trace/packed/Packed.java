@@ -251,7 +251,7 @@ public final class Packed {
                 next = zip.getNextEntry();
             }
             if (names.size() > 1) {
-                throw new PackedProblem(Problem.of(ProblemKind.PACKED_SEVERAL, String.join(", ", few(names))));
+                throw new PackedProblem(Problem.of(ProblemKind.PACKED_SEVERAL, List.copyOf(few(names))));
             }
         }
     }

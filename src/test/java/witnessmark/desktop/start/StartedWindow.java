@@ -238,6 +238,16 @@ final class StartedWindow implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> traceToRead() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> tracesFolder() {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> statementToRead() {
             return Optional.ofNullable(answer);
         }

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,12 +28,18 @@ import witnessmark.domain.TraceMark;
 import witnessmark.domain.TraceMarkKind;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.MemoryLogbook;
+import witnessmark.logbook.port.LoggerFile;
+import witnessmark.logbook.run.FieldUnits;
+import witnessmark.logbook.run.RunField;
+import witnessmark.logbook.run.RunSheet;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.RunningTime;
 import witnessmark.sample.FixedToday;
+import witnessmark.quantity.Temperature;
+import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleViews;
 import witnessmark.trace.LoggerFiles;
@@ -145,6 +154,51 @@ class BringInTraceTest {
                         .findFirst()
                         .orElseThrow());
         assertThat(desk.view().facts().of(LoggerForm.class).all()).hasSize(1);
+    }
+
+    @Test
+    void a_run_nobody_logged_is_written_with_its_trace_in_one_change() {
+        BroughtTrace trace = read("2026-07-08_41_test.csv", LoggerFiles.spike());
+        RunToLog known = bringIn.toLog(trace, 0);
+        assertThat(known.day()).hasToString("2026-07-08");
+        int runs = desk.view().facts().of(Run.class).inForce().toList().size();
+        FieldUnits units = FieldUnits.metric(DayOrder.DAY_FIRST);
+        RunSheet sheet = new RunSheet(desk, SampleBooks.ids(), units);
+        Map<RunField, String> filled = known.texts(units);
+        Map<RunField, String> typed = new EnumMap<>(sheet.fresh(known.car()));
+        typed.putAll(filled);
+        typed.put(RunField.OUT_AT, "8:30");
+        typed.put(RunField.PLANNED, sheet.plannedAt(typed));
+        typed.put(RunField.LAPS, "12");
+        typed.put(RunField.WATER, "88");
+        Entry<Run> fresh = sheet.read(typed).run();
+        assertThat(fresh).isNotNull();
+        TraceProposal proposal = bringIn.propose(trace, 0, fresh);
+        Set<TraceField> taken = RunToLog.taken(proposal, filled, typed);
+        bringIn.save(proposal, taken, "", "run and trace").orThrow();
+
+        Run written = desk.view().facts().of(Run.class).get(fresh.id());
+        assertThat(written.knownBy().of(Counter.RUNNING)).isEqualTo(HowKnown.TRACE);
+        assertThat(written.knownBy().of(Counter.LAPS)).isEqualTo(HowKnown.TIMED);
+        assertThat(written.waterHighest())
+                .as("typed, so it stays")
+                .isEqualTo(Temperature.ofCelsius(new BigDecimal(88)));
+        assertThat(taken).doesNotContain(TraceField.WATER).contains(TraceField.HIGHEST, TraceField.LOADED);
+        assertThat(traces())
+                .singleElement()
+                .satisfies(one -> assertThat(one.fact().run()).isEqualTo(fresh.id()));
+        desk.undo().orThrow();
+        assertThat(traces()).isEmpty();
+        assertThat(desk.view().facts().of(Run.class).inForce().toList()).hasSize(runs);
+    }
+
+    @Test
+    void what_speaks_for_a_run_is_said() {
+        BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+
+        assertThat(bringIn.likeliest(trace, 0).get(0).because())
+                .containsExactlyInAnyOrder(LikelyRun.Because.DAY, LikelyRun.Because.CAR, LikelyRun.Because.NAME);
+        assertThat(bringIn.likeliest(trace, 0).get(0).hasTrace()).isFalse();
     }
 
     @Test
@@ -282,7 +336,7 @@ class BringInTraceTest {
                 .size();
     }
 
-    private static class File implements BringInTrace.LoggerFile {
+    private static class File implements LoggerFile {
         private final String name;
         private final byte[] bytes;
 

@@ -41,6 +41,7 @@ import witnessmark.domain.TraceMark;
 import witnessmark.domain.TraceMarkKind;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -393,7 +394,7 @@ class SeasonFilesTest {
         }
     }
 
-    private record Held(String name, byte[] bytes) implements BringInTrace.LoggerFile {
+    private record Held(String name, byte[] bytes) implements LoggerFile {
         @Override
         public long size() {
             return bytes.length;

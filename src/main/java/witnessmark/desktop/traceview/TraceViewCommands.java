@@ -6,8 +6,8 @@ import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.wording.Texts;
 
 /** What the menus offer of traces. */
-public final class TraceCommands {
-    private TraceCommands() {}
+public final class TraceViewCommands {
+    private TraceViewCommands() {}
 
     /** @param show shows the trace of the run in view, else of the engine in view, else the newest */
     public static List<Command> of(Texts texts, Runnable show) {

@@ -1,0 +1,120 @@
+package witnessmark.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.trace.LoggerFiles;
+
+/** A trace brought into a logbook from the command line. The files of the invented season. */
+class TraceIntoTest {
+    @TempDir
+    private Path folder;
+
+    private Shell shell;
+    private String book;
+
+    @BeforeEach
+    void open() {
+        shell = new Shell(folder);
+        book = shell.sampleBook();
+    }
+
+    private String file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    @Test
+    void the_run_its_name_leads_to_becomes_measured_and_the_same_file_is_refused() throws IOException {
+        String race = file("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Shell.Ran ran = shell.run("trace", race, "--logbook", book);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("for Race 1", "3 May", "car 41", "highest", "over_revs");
+
+        Shell.Ran again = shell.run(
+                "trace",
+                file("copy.csv", LoggerFiles.mechanicalOverRev()),
+                "--logbook",
+                book,
+                "--run",
+                "2026-05-03 Race 1");
+        assertThat(again.code()).isEqualTo(1);
+        assertThat(again.err()).contains("The same samples are in the logbook already", "2026-05-03_41_race1.csv");
+        assertThat(shell.run("verify", book).code()).isZero();
+    }
+
+    @Test
+    void what_is_taken_is_said_and_json_names_it() throws IOException {
+        String race = file("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Shell.Ran ran = shell.run(
+                "trace",
+                race,
+                "--logbook",
+                book,
+                "--run",
+                "2026-05-03 41 Race 1",
+                "--take",
+                "highest,water,start",
+                "--leave",
+                "water",
+                "--no-samples",
+                "--json");
+        JsonNode answer = new ObjectMapper().readTree(ran.out());
+        assertThat(ran.code()).isZero();
+        assertThat(answer.get("worked").asBoolean()).isTrue();
+        assertThat(answer.get("name").asText()).isEqualTo("Race 1");
+        assertThat(answer.get("samplesKept").asBoolean()).isFalse();
+        assertThat(answer.get("taken")).hasSize(1);
+        assertThat(answer.get("taken").get(0).asText()).isEqualTo("highest");
+    }
+
+    @Test
+    void a_run_that_is_not_sure_is_asked_and_one_that_is_not_there_refused() throws IOException {
+        String odd = file("session.csv", LoggerFiles.spike());
+        Shell.Ran asked = shell.run("trace", odd, "--logbook", book);
+        assertThat(asked.code()).isEqualTo(1);
+        assertThat(asked.err()).contains("cannot be told for sure", "--run");
+        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "Race 99")
+                        .err())
+                .contains("Race 99");
+        assertThat(shell.run("trace", odd, "--run", "Race 1").code()).isEqualTo(2);
+        assertThat(shell.run("trace", odd, "--logbook", book, "--part", "2").code())
+                .isEqualTo(2);
+        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "Race 1", "--take", "speed")
+                        .err())
+                .contains("'speed' is not understood in --take", "oil_pressure");
+    }
+
+    @Test
+    void a_wrong_time_base_is_refused_and_put_right_by_an_answer() throws IOException {
+        String race = file("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
+        Shell.Ran refused = shell.run("trace", race, "--logbook", book);
+        assertThat(refused.code()).isEqualTo(1);
+        assertThat(refused.err()).contains("times as much");
+        Shell.Ran ran = shell.run("trace", race, "--logbook", book, "--rate", "20");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+    }
+
+    @Test
+    void what_is_open_is_asked_before_anything_is_written() throws IOException {
+        String text = LoggerFiles.spike();
+        StringBuilder without = new StringBuilder();
+        text.lines()
+                .forEach(line ->
+                        without.append(line.substring(line.indexOf(',') + 1)).append('\n'));
+        String odd = file("2026-05-23_57_p1.csv", without.toString());
+        Shell.Ran asked = shell.run("trace", odd, "--logbook", book);
+        assertThat(asked.code()).isEqualTo(1);
+        assertThat(asked.err()).contains("Say how many samples there are a second");
+        assertThat(shell.run("trace", odd, "--logbook", book, "--rate", "20").code())
+                .isZero();
+    }
+}

@@ -1,0 +1,101 @@
+package witnessmark.desktop.traces;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import javax.swing.JCheckBox;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import witnessmark.desktop.testing.Focus;
+import witnessmark.desktop.testing.Keyboard;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.logbook.tracing.TraceField;
+import witnessmark.trace.LoggerFiles;
+import witnessmark.wording.Texts;
+
+/** A trace brought in with nothing but keys, in a real window. */
+@UiTest(display = true)
+class TraceByKeyboardTest {
+    private static final int MENU = InputEvent.CTRL_DOWN_MASK;
+
+    @TempDir
+    Path folder;
+
+    private final JFrame frame = new JFrame();
+    private TraceWindow window;
+    private Keyboard keys;
+
+    @BeforeEach
+    void show() throws IOException {
+        window = new TraceWindow(folder, Looks.light(), Texts.in(Locale.UK));
+        keys = new Keyboard(window.tasks::awaitIdle);
+        frame.setContentPane(window.pane);
+        frame.setJMenuBar(window.pane.menuBar());
+        frame.setSize(1366, 768);
+        frame.setVisible(true);
+        frame.validate();
+    }
+
+    @AfterEach
+    void close() {
+        frame.dispose();
+        window.close();
+    }
+
+    @Test
+    void from_anywhere_to_the_run_that_is_measured_and_back() throws IOException {
+        window.chosen = window.file("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        keys.press(KeyEvent.VK_T, MENU);
+        Focus.await(window.page.panel().chooseButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(window.page.forRun().run().combo());
+        keys.press(KeyEvent.VK_TAB);
+        assertThat(Keyboard.owner()).isInstanceOf(JCheckBox.class);
+        keys.press(KeyEvent.VK_SPACE);
+        assertThat(window.page.model().taken()).doesNotContain(TraceField.RUNNING);
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(window.traces()).hasSize(1);
+
+        keys.press(KeyEvent.VK_Z, MENU);
+        assertThat(window.traces()).isEmpty();
+    }
+
+    @Test
+    void what_is_asked_has_the_focus_and_enter_answers_it() throws IOException {
+        StringBuilder text = new StringBuilder();
+        LoggerFiles.spike()
+                .lines()
+                .forEach(line ->
+                        text.append(line.substring(line.indexOf(',') + 1)).append('\n'));
+        window.chosen = window.file("2026-05-23_57_p1.csv", text.toString());
+        keys.press(KeyEvent.VK_T, MENU);
+        Focus.await(window.page.panel().chooseButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(window.page.firstFocus());
+        keys.type("20").press(KeyEvent.VK_ENTER);
+        assertThat(window.page.model().isRead()).isTrue();
+        Focus.await(window.page.forRun().run().combo());
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(window.traces()).hasSize(1);
+    }
+
+    @Test
+    void escape_leaves_the_page_and_it_is_there_again_as_it_was() throws IOException {
+        window.open("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Focus.await(window.page.forRun().run().combo());
+        keys.press(KeyEvent.VK_ESCAPE);
+        assertThat(window.page.panel().isShowing()).isFalse();
+        keys.press(KeyEvent.VK_T, MENU);
+        assertThat(window.page.panel().isShowing()).isTrue();
+        assertThat(window.page.model().isRead()).isTrue();
+        Focus.await(window.page.forRun().run().combo());
+    }
+}

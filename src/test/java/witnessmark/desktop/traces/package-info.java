@@ -1,0 +1,5 @@
+/** Bringing traces in, in the window. */
+@NullMarked
+package witnessmark.desktop.traces;
+
+import org.jspecify.annotations.NullMarked;
