@@ -78,7 +78,7 @@ final class CurvePainter {
 
     private int y(double value, AffineTransform to) {
         double y = view.y(value, values) * to.getScaleY() + to.getTranslateY();
-        return (int) Math.max(-1e6, Math.min(1e6, Math.round(y)));
+        return (int) Math.max(-1e6, Math.min(1e6, Math.rint(y)));
     }
 
     private static void line(Graphics2D device, int[] xs, int[] ys, int count) {

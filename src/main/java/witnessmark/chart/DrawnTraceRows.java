@@ -195,7 +195,7 @@ public final class DrawnTraceRows {
     private void washes(
             Graphics2D g, TraceRows.Row row, Rectangle2D place, View view, TraceRows.@Nullable Mark chosen) {
         for (TraceRows.Mark mark : rows.marks()) {
-            if (isIn(mark, row) || mark == chosen) {
+            if (isIn(mark, row) || mark.equals(chosen)) {
                 double from = Math.max(place.getX(), view.x(mark.at(), place));
                 double to = Math.min(place.getMaxX(), view.x(mark.at() + mark.lasted(), place));
                 g.setColor(mark.engine() ? style.wash() : style.base().band());
@@ -231,7 +231,7 @@ public final class DrawnTraceRows {
             double from = x + 1.8 * size;
             double wide = metrics.stringWidth(mark.label());
             boolean fits = from >= free && from + wide <= place.getMaxX();
-            if (fits && (mark.engine() || mark == chosen)) {
+            if (fits && (mark.engine() || mark.equals(chosen))) {
                 Lettered.clear(g, style.base(), new Rectangle2D.Double(from, place.getY(), wide, metrics.getHeight()));
                 g.setColor(mark.engine() ? style.over() : style.base().ink2());
                 g.drawString(mark.label(), (float) from, (float) (place.getY() + metrics.getAscent()));

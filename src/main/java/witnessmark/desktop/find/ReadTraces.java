@@ -49,6 +49,7 @@ final class ReadTraces {
                 ReadRecords.words(
                         title, note, run.start().day().toString(), trace.fact().note()),
                 null,
-                trace.id().text());
+                trace.id().text(),
+                List.of());
     }
 }

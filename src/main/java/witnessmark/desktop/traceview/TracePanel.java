@@ -103,7 +103,7 @@ final class TracePanel extends JPanel {
     private JPanel head(Doing doing) {
         JPanel head = new JPanel(new MigLayout(
                 "insets 0, gap 8 4, fillx, hidemode 3",
-                "[][80:230:,fill]12[][80:230:,fill]8[]push[]8[]8[]",
+                "[][80:230:,fill]12[][80:230:,fill]8[]8:push[]8[]8[]",
                 "[center]"));
         head.setOpaque(false);
         head.add(trace.label());

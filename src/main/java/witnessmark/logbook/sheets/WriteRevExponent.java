@@ -155,7 +155,7 @@ public final class WriteRevExponent implements LogSheet {
     @Override
     public List<String> about(SheetTyped typed, SheetSight sight) {
         return List.of(
-                Optional.of(typed.text(KIND)).orElse(""),
+                typed.text(KIND),
                 sight.find(EngineDesign.class, typed.text(OF))
                         .map(design -> design.fact().name())
                         .orElse(""));
