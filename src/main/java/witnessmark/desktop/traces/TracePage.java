@@ -318,13 +318,17 @@ public final class TracePage implements Aside {
 
     private void can() {
         TraceModel now = model;
-        boolean read = !reading.isUnderWay() && now != null && now.isRead();
-        panel.can(
-                read && !now.isAsking() && !now.isDone(now.part()),
-                read && !saving && now.toSave().isPresent(),
-                !reading.isUnderWay() && context.watch().at(path).isPresent(),
-                files.after(path).size());
-        panel.say(!reading.isUnderWay() && now != null ? runWords.whyNot(now, problems) : "");
+        boolean idle = !reading.isUnderWay();
+        if (now == null || !idle || !now.isRead()) {
+            panel.can(false, false, idle && context.watch().at(path).isPresent(), files.after(path).size());
+        } else {
+            panel.can(
+                    !now.isAsking() && !now.isDone(now.part()),
+                    !saving && now.toSave().isPresent(),
+                    context.watch().at(path).isPresent(),
+                    files.after(path).size());
+        }
+        panel.say(now == null || !idle ? "" : runWords.whyNot(now, problems));
     }
 
     // What a person does

@@ -26,9 +26,12 @@ public final class TextsOfFigures {
      */
     public Map<RunField, String> of(Map<RunField, Object> values) {
         Map<RunField, String> texts = new EnumMap<>(RunField.class);
-        Stream.concat(Stream.of(figures.running), figures.all().stream())
-                .filter(figure -> values.containsKey(figure.field()))
-                .forEach(figure -> texts.put(figure.field(), text(figure, values.get(figure.field()))));
+        Stream.concat(Stream.of(figures.running), figures.all().stream()).forEach(figure -> {
+            Object value = values.get(figure.field());
+            if (value != null) {
+                texts.put(figure.field(), text(figure, value));
+            }
+        });
         return texts;
     }
 
