@@ -114,8 +114,7 @@ final class Places {
                         () -> shell.desk().go(PlaceId.RUN_SHEET)));
         lead(start.place(), runSheet, sheets, shell);
         start.place().onClock(() -> book.desk().today().now());
-        all.add(start.place());
-        all.add(runSheet);
+        all.addAll(List.of(start.place(), runSheet));
         EnginesPlace engines = new EnginesPlace(
                 shell.texts(),
                 measures,
@@ -139,9 +138,7 @@ final class Places {
         traces = new TracePages(shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);
         commands.addAll(TraceCommands.of(shell.texts(), traces.page(), runSheet::runInView));
         strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
-        commands.addAll(start.commands());
-        commands.addAll(undo.commands());
-        commands.addAll(sheets.commands());
+        List.of(start.commands(), undo.commands(), sheets.commands()).forEach(commands::addAll);
         commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
         findable.addAll(records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun)));

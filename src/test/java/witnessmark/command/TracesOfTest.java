@@ -24,7 +24,7 @@ class TracesOfTest {
     @BeforeAll
     static void read() {
         shell = new Shell(folder);
-        Desk desk = new SampleBooks(folder).open();
+        Desk desk = new SampleBooks(folder).untraced();
         SampleTraces.race(desk);
         SampleTraces.test(desk);
         book = desk.logbook().path().toString();

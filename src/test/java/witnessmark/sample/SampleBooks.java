@@ -9,12 +9,19 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.domain.LoggerForm;
+import witnessmark.domain.Standing;
+import witnessmark.domain.Trace;
+import witnessmark.domain.TraceMark;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.JsonStories;
 import witnessmark.logbook.Desk;
@@ -74,6 +81,26 @@ public final class SampleBooks {
             place(file);
         }
         return sample.open(FOLDER, "Team engineer").orThrow();
+    }
+
+    /** The same before any trace was brought in: those of the sample are struck out, and how loggers' files are read. */
+    public Desk untraced() {
+        Desk desk = open();
+        strikeTraces(desk);
+        return desk;
+    }
+
+    /** Takes the traces of a sample out, so that its files can be brought in anew. */
+    public static void strikeTraces(Desk desk) {
+        List<Entry<?>> struck = new ArrayList<>();
+        for (Class<? extends Fact> kind : List.of(Trace.class, TraceMark.class, LoggerForm.class)) {
+            desk.view().facts().of(kind).inForce().map(SampleBooks::struck).forEach(struck::add);
+        }
+        desk.write("traces of the sample taken out", struck).orThrow();
+    }
+
+    private static <F extends Fact> Entry<F> struck(Entry<F> entry) {
+        return new Entry<>(entry.id(), entry.fact(), Standing.STRUCK_OUT, "to be brought in anew", entry.rev() + 1);
     }
 
     /**

@@ -320,7 +320,11 @@ public final class TracePage implements Aside {
         TraceModel now = model;
         boolean idle = !reading.isUnderWay();
         if (now == null || !idle || !now.isRead()) {
-            panel.can(false, false, idle && context.watch().at(path).isPresent(), files.after(path).size());
+            panel.can(
+                    false,
+                    false,
+                    idle && context.watch().at(path).isPresent(),
+                    files.after(path).size());
         } else {
             panel.can(
                     !now.isAsking() && !now.isDone(now.part()),

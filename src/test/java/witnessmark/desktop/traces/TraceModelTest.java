@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -316,11 +315,6 @@ class TraceModelTest {
                 size += 10;
                 return size;
             }
-
-            @Override
-            public String toString() {
-                return "growing";
-            }
         };
     }
 
@@ -497,6 +491,6 @@ class TraceModelTest {
     }
 
     private static Measures measures() {
-        return new Measures(Texts.in(Locale.UK), Objects.requireNonNull(Units.METRIC));
+        return new Measures(Texts.in(Locale.UK), Units.METRIC);
     }
 }

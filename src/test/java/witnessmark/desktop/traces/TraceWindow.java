@@ -60,7 +60,7 @@ final class TraceWindow implements AutoCloseable {
     Path chosenFolder;
 
     TraceWindow(Path folder, Look look, Texts texts) throws IOException {
-        book = new SampleBooks(folder.resolve("books")).open();
+        book = new SampleBooks(folder.resolve("books")).untraced();
         files = Files.createDirectories(folder.resolve("files"));
         Measures measures = new Measures(texts, Units.METRIC);
         RunContext runs = new RunContext(book, SampleBooks.ids(), window, tasks, texts, measures, DayOrder.DAY_FIRST);

@@ -262,7 +262,7 @@ class TracePageTest {
 
     @Test
     void without_samples_it_says_so_and_shows_what_the_record_has(@TempDir Path other) {
-        Desk bare = new SampleBooks(other).open();
+        Desk bare = new SampleBooks(other).untraced();
         Id<Trace> trace = SampleTraces.bringIn(bare, "2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev(), false);
         try (TraceWindow window = new TraceWindow(bare, Looks.light(), Texts.in(Locale.UK))) {
             window.open(trace);

@@ -40,7 +40,7 @@ final class TraceWindow implements AutoCloseable {
 
     /** A logbook with the race and the test. */
     static Desk book(Path folder) {
-        Desk desk = new SampleBooks(folder).open();
+        Desk desk = new SampleBooks(folder).untraced();
         SampleTraces.race(desk);
         SampleTraces.test(desk);
         return desk;

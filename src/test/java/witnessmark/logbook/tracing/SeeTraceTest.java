@@ -38,7 +38,7 @@ class SeeTraceTest {
 
     @BeforeEach
     void open() {
-        desk = new SampleBooks(folder).open();
+        desk = new SampleBooks(folder).untraced();
     }
 
     @AfterEach

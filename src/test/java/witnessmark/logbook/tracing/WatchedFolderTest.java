@@ -38,7 +38,7 @@ class WatchedFolderTest {
 
     @BeforeEach
     void open() throws IOException {
-        desk = new SampleBooks(folder.resolve("books")).open();
+        desk = new SampleBooks(folder.resolve("books")).untraced();
         stick = Files.createDirectory(folder.resolve("stick"));
         watched = watched();
         watched.watch(stick);
