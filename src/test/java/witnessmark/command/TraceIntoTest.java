@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.logbook.Desk;
+import witnessmark.sample.SampleBooks;
 import witnessmark.trace.LoggerFiles;
 
 /** A trace brought into a logbook from the command line. The files of the invented season. */
@@ -23,7 +25,9 @@ class TraceIntoTest {
     @BeforeEach
     void open() {
         shell = new Shell(folder);
-        book = shell.sampleBook();
+        Desk desk = new SampleBooks(folder.resolve("books")).untraced();
+        book = desk.logbook().path().toString();
+        desk.logbook().close();
     }
 
     private String file(String name, String text) throws IOException {

@@ -18,7 +18,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.LoggerFigures;
 import witnessmark.domain.LoggerForm;
+import witnessmark.domain.RevExponent;
 import witnessmark.domain.Standing;
 import witnessmark.domain.Trace;
 import witnessmark.domain.TraceMark;
@@ -83,7 +85,7 @@ public final class SampleBooks {
         return sample.open(FOLDER, "Team engineer").orThrow();
     }
 
-    /** The same before any trace was brought in: those of the sample are struck out, and how loggers' files are read. */
+    /** The same before any trace was brought in: those of the sample are struck out, with what was written for them. */
     public Desk untraced() {
         Desk desk = open();
         strikeTraces(desk);
@@ -93,7 +95,8 @@ public final class SampleBooks {
     /** Takes the traces of a sample out, so that its files can be brought in anew. */
     public static void strikeTraces(Desk desk) {
         List<Entry<?>> struck = new ArrayList<>();
-        for (Class<? extends Fact> kind : List.of(Trace.class, TraceMark.class, LoggerForm.class)) {
+        for (Class<? extends Fact> kind : 
+                List.of(Trace.class, TraceMark.class, LoggerForm.class, LoggerFigures.class, RevExponent.class)) {
             desk.view().facts().of(kind).inForce().map(SampleBooks::struck).forEach(struck::add);
         }
         desk.write("traces of the sample taken out", struck).orThrow();

@@ -54,7 +54,7 @@ class TraceModelTest {
     @BeforeEach
     void open() {
         SampleBooks books = new SampleBooks(folder);
-        desk = books.open();
+        desk = books.untraced();
         bringIn = new BringInTrace(desk, SampleBooks.ids());
     }
 
