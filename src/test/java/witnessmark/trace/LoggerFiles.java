@@ -237,6 +237,11 @@ public final class LoggerFiles {
         return text.toString();
     }
 
+    /** The file of 23 May without the lines that say car, day and time. */
+    public static String undated() {
+        return spike().replaceAll("(?m)^#.*\n", "");
+    }
+
     /** The file of 23 May, after something was done to the cells of each row. */
     public static String changed(BiConsumer<Integer, List<String>> change) {
         StringBuilder text = new StringBuilder();

@@ -60,7 +60,7 @@ class TraceByKeyboardTest {
         keys.press(KeyEvent.VK_TAB);
         assertThat(Keyboard.owner()).isInstanceOf(JCheckBox.class);
         keys.press(KeyEvent.VK_SPACE);
-        assertThat(window.page.model().taken()).doesNotContain(TraceField.RUNNING);
+        assertThat(window.page.model().taken()).doesNotContain(TraceField.START);
         keys.press(KeyEvent.VK_ENTER, MENU);
         assertThat(window.traces()).hasSize(1);
 

@@ -141,7 +141,7 @@ class TraceModelTest {
         take("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         assertThat(did.events(trace().parts().get(0), trace().found().defects()))
                 .anySatisfy(event -> assertThat(event.what() + event.figures())
-                        .contains("mechanical", "0.42 s", "gear 3", "throttle 0 %"));
+                        .contains("mechanical", "0.42 s", "gear 2", "throttle 0 %"));
         take("2026-05-23_57_p1.csv", LoggerFiles.spike());
         assertThat(trace().found().defects().times(DefectKind.SPIKE)).isEqualTo(1);
         assertThat(trace().parts().get(0).overRevs()).isEmpty();

@@ -257,7 +257,7 @@ class TracePageTest {
     @Test
     void a_run_nobody_logged_goes_through_the_run_sheet_and_both_are_one_change() throws IOException {
         TraceWindow window = window();
-        window.open("2026-07-08_41_test.csv", LoggerFiles.spike());
+        window.open("2026-07-08_41_test.csv", LoggerFiles.undated());
         int runs = window.book.view().facts().of(Run.class).inForce().toList().size();
         assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
         window.page.panel().logButton().doClick();
@@ -283,7 +283,7 @@ class TracePageTest {
     void a_run_that_is_begun_on_the_sheet_is_not_typed_over() throws IOException {
         TraceWindow window = window();
         witnessmark.desktop.runsheet.RunSheetHand.type(window.runSheet, witnessmark.logbook.run.RunField.LAPS, "7");
-        window.open("2026-07-08_41_test.csv", LoggerFiles.spike());
+        window.open("2026-07-08_41_test.csv", LoggerFiles.undated());
         window.page.panel().logButton().doClick();
         window.tasks.awaitIdle();
 

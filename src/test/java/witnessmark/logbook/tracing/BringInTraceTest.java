@@ -158,7 +158,7 @@ class BringInTraceTest {
 
     @Test
     void a_run_nobody_logged_is_written_with_its_trace_in_one_change() {
-        BroughtTrace trace = read("2026-07-08_41_test.csv", LoggerFiles.spike());
+        BroughtTrace trace = read("2026-07-08_41_test.csv", LoggerFiles.undated());
         RunToLog known = bringIn.toLog(trace, 0);
         assertThat(known.day()).hasToString("2026-07-08");
         int runs = desk.view().facts().of(Run.class).inForce().toList().size();
@@ -197,7 +197,11 @@ class BringInTraceTest {
         BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
 
         assertThat(bringIn.likeliest(trace, 0).get(0).because())
-                .containsExactlyInAnyOrder(LikelyRun.Because.DAY, LikelyRun.Because.CAR, LikelyRun.Because.NAME);
+                .containsExactlyInAnyOrder(
+                        LikelyRun.Because.DAY,
+                        LikelyRun.Because.CAR,
+                        LikelyRun.Because.NAME,
+                        LikelyRun.Because.CLOCK);
         assertThat(bringIn.likeliest(trace, 0).get(0).hasTrace()).isFalse();
     }
 
