@@ -75,9 +75,7 @@ class TraceIntoTest {
         assertThat(answer.get("worked").asBoolean()).isTrue();
         assertThat(answer.get("name").asText()).isEqualTo("Race 1");
         assertThat(answer.get("samplesKept").asBoolean()).isFalse();
-        assertThat(answer.get("taken"))
-                .extracting(JsonNode::asText)
-                .containsExactly("start", "highest");
+        assertThat(answer.get("taken")).extracting(JsonNode::asText).containsExactly("start", "highest");
     }
 
     @Test

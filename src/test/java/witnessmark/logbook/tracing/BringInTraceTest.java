@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -27,9 +26,9 @@ import witnessmark.domain.Trace;
 import witnessmark.domain.TraceMark;
 import witnessmark.domain.TraceMarkKind;
 import witnessmark.logbook.Desk;
-import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.run.FieldUnits;
+import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.RunSheet;
 import witnessmark.outcome.Outcome;
@@ -37,9 +36,9 @@ import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.RunningTime;
-import witnessmark.sample.FixedToday;
 import witnessmark.quantity.Temperature;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.sample.FixedToday;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleViews;
 import witnessmark.trace.LoggerFiles;
@@ -198,10 +197,7 @@ class BringInTraceTest {
 
         assertThat(bringIn.likeliest(trace, 0).get(0).because())
                 .containsExactlyInAnyOrder(
-                        LikelyRun.Because.DAY,
-                        LikelyRun.Because.CAR,
-                        LikelyRun.Because.NAME,
-                        LikelyRun.Because.CLOCK);
+                        LikelyRun.Because.DAY, LikelyRun.Because.CAR, LikelyRun.Because.NAME, LikelyRun.Because.CLOCK);
         assertThat(bringIn.likeliest(trace, 0).get(0).hasTrace()).isFalse();
     }
 
