@@ -97,8 +97,8 @@ public final class SeenTraceWords {
     /** All of it on one line. */
     public String line(TraceMark mark) {
         StringJoiner line = new StringJoiner(", ");
-        for (String part :
-                List.of(texts.get("tracekept.mark", at(mark.at()), kind(mark)), figure(mark), lasted(mark), known(mark))) {
+        for (String part : List.of(
+                texts.get("tracekept.mark", at(mark.at()), kind(mark)), figure(mark), lasted(mark), known(mark))) {
             if (!part.isEmpty()) {
                 line.add(part);
             }

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.LoggerFigures;
@@ -95,7 +94,7 @@ public final class SampleBooks {
     /** Takes the traces of a sample out, so that its files can be brought in anew. */
     public static void strikeTraces(Desk desk) {
         List<Entry<?>> struck = new ArrayList<>();
-        for (Class<? extends Fact> kind : 
+        for (Class<? extends Fact> kind :
                 List.of(Trace.class, TraceMark.class, LoggerForm.class, LoggerFigures.class, RevExponent.class)) {
             desk.view().facts().of(kind).inForce().map(SampleBooks::struck).forEach(struck::add);
         }

@@ -85,14 +85,8 @@ final class WrittenPanel extends JPanel implements SheetView {
         this.putBack = button("runsheet.written.putBack", actions::putBack);
         this.save = Buttons.main(
                 Caption.of(texts.get("runsheet.written.save")), Keys.menu(KeyEvent.VK_ENTER), actions::save);
-        this.foot = new FormFoot(List.of(
-                button("runsheet.written.fresh", fresh),
-                strike,
-                restore,
-                historyButton,
-                job,
-                putBack,
-                save));
+        this.foot = new FormFoot(
+                List.of(button("runsheet.written.fresh", fresh), strike, restore, historyButton, job, putBack, save));
         this.asking = new ReasonRow(texts, this::strikeOut, this::stopAsking);
         asking.setVisible(false);
         body.setOpaque(false);

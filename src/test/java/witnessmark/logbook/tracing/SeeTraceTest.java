@@ -201,7 +201,9 @@ class SeeTraceTest {
             double rise = most - celsius[0];
             double fall = most - DoubleStream.of(cooling).min().orElseThrow();
             ThermalRanges found = ranges.get(i);
-            assertThat(furthestFall(Arrays.copyOf(celsius, top + 1))).as("warming up").isLessThan(found.least());
+            assertThat(furthestFall(Arrays.copyOf(celsius, top + 1)))
+                    .as("warming up")
+                    .isLessThan(found.least());
             assertThat(furthestRise(cooling)).as("cooling").isLessThan(found.least());
             assertThat(fall).isGreaterThan(found.least());
 
