@@ -66,7 +66,7 @@ final class TracesText {
     }
 
     private void marks(Consumer<String> out, SeenTrace trace) {
-        out.accept("  " + tools.texts().get(trace.marks().isEmpty() ? "tracekept.noMarks" : "traces.marks"));
+        out.accept("  " + tools.texts().get(trace.marks().isEmpty() ? "tracekept.noMarks" : "tracekept.marks"));
         trace.marks().forEach(mark -> out.accept("    " + words.line(mark)));
     }
 

@@ -157,7 +157,7 @@ public final class SeenTraceWords {
 
     /** Why nothing is said of wear. */
     public String noWear(boolean speedLogged) {
-        return texts.get(speedLogged ? "tracekept.wear.nobody" : "traces.wear.noSpeed");
+        return texts.get(speedLogged ? "tracekept.wear.nobody" : "tracekept.wear.noSpeed");
     }
 
     /** That wear feeds nothing. */

@@ -36,7 +36,8 @@ class TracesOfTest {
         String said = shell.run("traces", book).out();
         assertThat(said)
                 .contains("K03, Race 1, ")
-                .contains("mechanical over-rev, 9\u2009340 rpm, 0.42 s, gear 3, throttle 0 %")
+                .contains("Marks")
+                .contains("18:47.4 mechanical over-rev, 9\u2009340 rpm, 0.42 s, gear 2, throttle 0 %")
                 .contains("Nobody wrote how speed wears a kind of part of this engine")
                 .contains("Oil temperature: largest range ")
                 .contains("Shown only: they feed no counter")
@@ -46,11 +47,11 @@ class TracesOfTest {
 
     @Test
     void of_a_stretch_each_channel_says_what_it_did() {
-        // the over-rev begins 820 s after the first sample
-        assertThat(shell.run("traces", book, "K03", "--run", "race 1", "--from", "819.9", "--until", "821")
+        // the file goes beyond 8 500 rpm 1 127.42 s after its first sample, and to 9 340 rpm first at 1 127.58 s
+        assertThat(shell.run("traces", book, "K03", "--run", "race 1", "--from", "1127.3", "--until", "1128.5")
                         .out())
-                .contains("From 13:39.9 to 13:41.0")
-                .contains("most 9\u2009340 at 13:40.2")
+                .contains("From 18:47.3 to 18:48.5")
+                .contains("most 9\u2009340 at 18:47.5")
                 .doesNotContain("Run 3");
     }
 

@@ -7,8 +7,11 @@ import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -33,6 +36,7 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.tracing.SeeTrace;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleTraces;
+import witnessmark.trace.FileCells;
 import witnessmark.trace.LoggerFiles;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
@@ -46,12 +50,14 @@ class TracePageTest {
     private static Desk desk;
     private static Id<Trace> race;
     private static Id<Trace> test;
+    private static FileCells file = FileCells.of("Time [s]");
 
     @BeforeAll
     static void read() {
         desk = TraceWindow.book(folder);
         race = SeeTrace.all(desk.view()).get(0).trace().id();
         test = SeeTrace.all(desk.view()).get(1).trace().id();
+        file = FileCells.of(LoggerFiles.mechanicalOverRev());
     }
 
     @AfterAll
@@ -84,14 +90,19 @@ class TracePageTest {
             window.open(race);
             window.root(1366, 768);
             TraceRows chart = window.page.chart().orElseThrow();
-            assertThat(chart.finding()).isEqualTo("Race 1: mechanical over-rev at 13:40.0, 9\u2009340 rpm for 0.42 s");
+            assertThat(chart.finding()).isEqualTo("Race 1: mechanical over-rev at 18:47.4, 9\u2009340 rpm for 0.42 s");
             assertThat(chart.rows())
                     .extracting(TraceRows.Row::name)
                     .containsExactly(
                             "engine speed", "oil pressure", "throttle", "water temperature", "oil temperature");
-            assertThat(window.page.panel().view().hair()).isCloseTo(820.21, within(0.01));
-            assertThat(chart.rows().get(0).curves().get(0).most(820.21)).isEqualTo(9340);
-            assertThat(chart.description()).contains("5 channels over 29:59.9").contains("2 marks");
+            // beyond 8 500 rpm from 1 127.42 s on, for 0.42 s
+            double hair = window.page.panel().view().hair();
+            assertThat(hair).isCloseTo(1127.63, within(0.01));
+            Sampled speed = chart.rows().get(0).curves().get(0);
+            assertThat(speed.most(hair)).isEqualTo(file.at("Engine Speed [rpm]", hair));
+            assertThat(speed.most(1127.59)).isEqualTo(9340);
+            assertThat(chart.rows().get(2).curves().get(0).most(hair)).isZero();
+            assertThat(chart.description()).contains("5 channels over 29:06.0").contains("1 mark.");
         }
     }
 
@@ -126,27 +137,48 @@ class TracePageTest {
             Stretch seen = view.drawn().seen();
             double pixel = seen.width() / view.drawn().places().get(0).getWidth();
             double at = view.hair();
+            double last = DoubleStream.of(file.time()).max().orElseThrow();
             press(view, KeyEvent.VK_RIGHT, false);
             assertThat(view.hair()).isCloseTo(at + pixel, within(1e-6));
             press(view, KeyEvent.VK_PLUS, false);
             press(view, KeyEvent.VK_PLUS, false);
-            assertThat(seen.width()).isCloseTo(0.49 * 1799.98, within(0.1));
+            assertThat(seen.width()).isCloseTo(0.49 * last, within(0.1));
             assertThat(view.hair()).isBetween(seen.from(), seen.to());
             double from = seen.from();
             press(view, KeyEvent.VK_LEFT, true);
             assertThat(seen.from()).isCloseTo(Math.max(0, from - seen.width() / 4), within(1e-6));
             press(view, KeyEvent.VK_END, false);
-            assertThat(view.hair()).isCloseTo(1799.98, within(1e-6));
-            assertThat(seen.to()).isCloseTo(1799.98, within(1e-6));
+            assertThat(view.hair()).isCloseTo(last, within(1e-6));
+            assertThat(seen.to()).isCloseTo(last, within(1e-6));
             press(view, KeyEvent.VK_HOME, false);
             assertThat(view.hair()).isZero();
             press(view, KeyEvent.VK_DOWN, false);
-            assertThat(window.page.panel().side().markTable().selected().what()).isEqualTo("oil pressure dip");
-            press(view, KeyEvent.VK_DOWN, false);
             assertThat(window.page.panel().side().markTable().selected().what()).isEqualTo("mechanical over-rev");
+            assertThat(view.hair()).isCloseTo(1127.63, within(0.01));
             press(view, KeyEvent.VK_MINUS, false);
             press(view, KeyEvent.VK_0, false);
             assertThat(seen.isWhole()).isTrue();
+        }
+    }
+
+    /** The sensor of the test drops out at 620.0 s and at 1 160.0 s, each time for 0.2 s. */
+    @Test
+    void up_and_down_go_from_mark_to_mark() {
+        try (TraceWindow window = window()) {
+            window.open(test);
+            window.root(1366, 768);
+            RowsView view = window.page.panel().view();
+            view.paint(new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics());
+            press(view, KeyEvent.VK_HOME, false);
+            int[] keys = {KeyEvent.VK_DOWN, KeyEvent.VK_DOWN, KeyEvent.VK_DOWN, KeyEvent.VK_UP, KeyEvent.VK_UP};
+            double[] seconds = {620.1, 1160.1, 1160.1, 620.1, 620.1};
+            for (int i = 0; i < keys.length; i++) {
+                press(view, keys[i], false);
+                assertThat(view.hair()).as("key " + i).isCloseTo(seconds[i], within(0.01));
+                MarkLine mark = window.page.panel().side().markTable().selected();
+                assertThat(mark.what()).isEqualTo("sensor drop");
+                assertThat(mark.seconds()).isCloseTo(seconds[i] - 0.1, within(1e-6));
+            }
         }
     }
 
@@ -156,7 +188,7 @@ class TracePageTest {
             window.open(race);
             window.root(1366, 768);
             SideTables side = window.page.panel().side();
-            side.markTable().select(side.markTable().shown().get(1));
+            side.markTable().select(side.markTable().shown().get(0));
             side.markTable().table().getActionMap().get("wm-open").actionPerformed(null);
             window.tasks.awaitIdle();
             assertThat(window.page.panel().view().drawn().seen().width()).isLessThan(10);
@@ -241,9 +273,15 @@ class TracePageTest {
             TraceRows.Row water = window.page.chart().orElseThrow().rows().get(3);
             assertThat(oil.unit()).isEqualTo("psi");
             assertThat(water.unit()).isEqualTo("°F");
-            // 14.503773773 psi to the bar (NIST SP 811); 95 °C are 203 °F
+            // 14.503773773 psi to the bar; degrees Fahrenheit are 1.8 times those Celsius and 32 (NIST SP 811)
             assertThat(oil.high()).isBetween(70.0, 80.0);
-            assertThat(water.curves().get(0).most(1700)).isCloseTo(203, within(2.0));
+            for (double at = 0.49; at < 1746; at += 97) {
+                double fahrenheit = 1.8 * file.at("Water Temp [°C]", at) + 32;
+                assertThat(water.curves().get(0).most(at)).as("at " + at).isCloseTo(fahrenheit, within(1e-6));
+            }
+            double hair = window.page.panel().view().hair(); // where samples are at hand one by one
+            double psi = 14.503773773 * file.at("Oil Press [bar]", hair);
+            assertThat(oil.curves().get(0).most(hair)).isCloseTo(psi, within(1e-6 * psi));
         }
     }
 
@@ -254,7 +292,19 @@ class TracePageTest {
             window.root(1366, 768);
             window.page.toggle();
             window.root(1366, 768);
-            assertThat(window.said()).contains("engine speed, rpm").contains("95.0\u201395.5");
+            assertThat(window.said()).contains("engine speed, rpm");
+            double[] time = file.time();
+            double[] water = file.column("Water Temp [°C]");
+            double piece = time[time.length - 1] / 60;
+            for (int row = 0; row < 5; row++) { // as many as the text of a page has of a table
+                double from = row * piece;
+                DoubleSummaryStatistics piecemeal = IntStream.range(0, time.length)
+                        .filter(i -> time[i] >= from && time[i] < from + piece)
+                        .mapToDouble(i -> water[i])
+                        .summaryStatistics();
+                assertThat(window.said())
+                        .contains(" | %.1f\u2013%.1f | ".formatted(piecemeal.getMin(), piecemeal.getMax()));
+            }
             window.page.toggle();
             assertThat(window.page.panel().view().isVisible()).isTrue();
         }

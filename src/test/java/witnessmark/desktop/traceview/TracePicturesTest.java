@@ -55,14 +55,14 @@ class TracePicturesTest {
             TracePanel panel = window.page.panel();
             switch (what) {
                 case "CLOSE" -> {
-                    panel.view().closeTo(panel.side().markTable().shown().get(1).mark());
+                    panel.view().closeTo(panel.side().markTable().shown().get(0).mark());
                     panel.tabs().setSelectedIndex(1);
                 }
                 case "OVER" -> {
                     window.page.layOver(SeeTrace.all(desk.view()).get(1).trace().id());
                     panel.tabs().setSelectedIndex(2);
                     window.tasks.awaitIdle();
-                    panel.view().closeTo(panel.side().markTable().shown().get(1).mark());
+                    panel.view().closeTo(panel.side().markTable().shown().get(0).mark());
                 }
                 case "TABLE" -> {
                     window.page.toggle();
