@@ -21,8 +21,8 @@ import witnessmark.trace.Layout;
 import witnessmark.trace.kept.Bytes;
 import witnessmark.trace.kept.KeptReader;
 import witnessmark.trace.kept.KeptWriter;
-import witnessmark.trace.kept.Wave;
 import witnessmark.trace.result.ColumnForm;
+import witnessmark.trace.result.Wave;
 
 /**
  * How long a channel of a million samples takes to be drawn anew, whole and looked at more closely, with axes and words;

@@ -18,8 +18,8 @@ import witnessmark.trace.Layout;
 import witnessmark.trace.kept.Bytes;
 import witnessmark.trace.kept.KeptReader;
 import witnessmark.trace.kept.KeptWriter;
-import witnessmark.trace.kept.Wave;
 import witnessmark.trace.result.ColumnForm;
+import witnessmark.trace.result.Wave;
 
 /** A curve of very many samples: every extreme stands on the pixels where brute force over the samples puts it. */
 class CurveOfManyTest {

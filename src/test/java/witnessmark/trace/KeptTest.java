@@ -13,12 +13,12 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.ChannelKind;
 import witnessmark.trace.kept.Bytes;
-import witnessmark.trace.kept.Envelope;
 import witnessmark.trace.kept.KeptReader;
 import witnessmark.trace.kept.KeptWriter;
 import witnessmark.trace.kept.SampleDigest;
 import witnessmark.trace.kept.Samples;
 import witnessmark.trace.result.ColumnForm;
+import witnessmark.trace.result.Envelope;
 import witnessmark.trace.result.TraceForm;
 import witnessmark.trace.text.TraceReader;
 

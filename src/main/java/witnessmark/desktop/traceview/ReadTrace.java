@@ -16,9 +16,9 @@ import witnessmark.logbook.tracing.SeenTrace;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
-import witnessmark.trace.kept.Wave;
 import witnessmark.trace.result.ChannelFigures;
 import witnessmark.trace.result.ThermalRanges;
+import witnessmark.trace.result.Wave;
 
 /** Reads traces to be shown. Off the event thread. */
 final class ReadTrace {

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.tracing.KeptTrace;
 import witnessmark.logbook.tracing.SeenTrace;
 import witnessmark.outcome.Problem;
-import witnessmark.trace.kept.Wave;
 import witnessmark.trace.result.ThermalRanges;
+import witnessmark.trace.result.Wave;
 
 /**
  * What was read of a trace to be shown.

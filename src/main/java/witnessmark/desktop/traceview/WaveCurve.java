@@ -3,8 +3,8 @@ package witnessmark.desktop.traceview;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import witnessmark.chart.Sampled;
-import witnessmark.trace.kept.Envelope;
-import witnessmark.trace.kept.Wave;
+import witnessmark.trace.result.Envelope;
+import witnessmark.trace.result.Wave;
 
 /** Kept samples as a curve to be drawn, in the unit they are shown in, shifted in time where they are of another run. */
 public final class WaveCurve implements Sampled {

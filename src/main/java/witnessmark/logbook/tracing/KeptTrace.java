@@ -8,7 +8,6 @@ import witnessmark.domain.ChannelKind;
 import witnessmark.domain.Trace;
 import witnessmark.trace.kept.KeptReader;
 import witnessmark.trace.kept.Samples;
-import witnessmark.trace.kept.Wave;
 import witnessmark.trace.look.Between;
 import witnessmark.trace.look.Temperatures;
 import witnessmark.trace.result.ChannelFigures;
@@ -16,6 +15,7 @@ import witnessmark.trace.result.ColumnForm;
 import witnessmark.trace.result.ThermalRanges;
 import witnessmark.trace.result.TraceSetting;
 import witnessmark.trace.result.TraceSettings;
+import witnessmark.trace.result.Wave;
 
 /** The samples kept of a trace. Reading them takes its time: off the event thread. */
 public final class KeptTrace {

@@ -8,7 +8,9 @@ import witnessmark.domain.ChannelKind;
 import witnessmark.domain.ChannelUnit;
 import witnessmark.domain.Coded;
 import witnessmark.trace.result.ColumnForm;
+import witnessmark.trace.result.Envelope;
 import witnessmark.trace.result.TraceForm;
+import witnessmark.trace.result.Wave;
 
 /** Reads kept samples at any place, and draws any stretch of them in a time that goes by its width, not by its samples. */
 public final class KeptReader {

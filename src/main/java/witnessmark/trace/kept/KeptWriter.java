@@ -9,6 +9,7 @@ import java.util.zip.Deflater;
 import witnessmark.trace.Layout;
 import witnessmark.trace.SampleSink;
 import witnessmark.trace.result.ColumnForm;
+import witnessmark.trace.result.Envelope;
 
 /**
  * Keeps samples without loss while a trace is read: each channel by itself, in packed stretches with a checksum, the

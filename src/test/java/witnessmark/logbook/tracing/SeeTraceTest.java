@@ -25,10 +25,10 @@ import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleTraces;
 import witnessmark.trace.FileCells;
 import witnessmark.trace.LoggerFiles;
-import witnessmark.trace.kept.Wave;
 import witnessmark.trace.result.ChannelFigures;
 import witnessmark.trace.result.PartWear;
 import witnessmark.trace.result.ThermalRanges;
+import witnessmark.trace.result.Wave;
 
 /** Traces of the invented season seen again. The oracle is the text of the files themselves. */
 class SeeTraceTest {

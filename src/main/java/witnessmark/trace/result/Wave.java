@@ -1,4 +1,4 @@
-package witnessmark.trace.kept;
+package witnessmark.trace.result;
 
 import java.util.Arrays;
 
@@ -86,7 +86,7 @@ public final class Wave {
     }
 
     /** Takes points one after the other. */
-    static final class Filling {
+    public static final class Filling {
         private static final int START = 1024;
         private long[] micros = new long[START];
         private double[] least = new double[START];
@@ -94,11 +94,12 @@ public final class Wave {
         private int count;
         private boolean fine = true;
 
-        void sample(long time, double value) {
+        public void sample(long time, double value) {
             add(time, value, value);
         }
 
-        void several(long time, double low, double high) {
+        /** The least and most of samples from a time on. */
+        public void several(long time, double low, double high) {
             fine = false;
             add(time, low, high);
         }
@@ -114,7 +115,7 @@ public final class Wave {
             most[count++] = high;
         }
 
-        Wave done() {
+        public Wave done() {
             return new Wave(
                     fine, Arrays.copyOf(micros, count), Arrays.copyOf(least, count), Arrays.copyOf(most, count));
         }

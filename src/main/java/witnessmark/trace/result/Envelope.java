@@ -1,4 +1,4 @@
-package witnessmark.trace.kept;
+package witnessmark.trace.result;
 
 import java.util.Arrays;
 
@@ -12,7 +12,12 @@ public final class Envelope {
     private final double[] least;
     private final double[] most;
 
-    Envelope(long from, long until, int pieces) {
+    /**
+     * Begun without a figure.
+     *
+     * @param pieces 1 or more
+     */
+    public Envelope(long from, long until, int pieces) {
         this.from = from;
         this.until = until;
         this.least = new double[pieces];
@@ -21,18 +26,21 @@ public final class Envelope {
         Arrays.fill(most, Double.NaN);
     }
 
-    void add(long micros, double low, double high) {
+    /** Takes what was least and most at a time into the piece it falls in. */
+    public void add(long micros, double low, double high) {
         long span = Math.max(1, until - from);
         int piece = (int) Math.max(0, Math.min(least.length - 1, (micros - from) * least.length / span));
         least[piece] = less(least[piece], low);
         most[piece] = more(most[piece], high);
     }
 
-    static double less(double one, double other) {
+    /** The lesser of two, the other where one is NaN. */
+    public static double less(double one, double other) {
         return Double.isNaN(one) || other < one ? other : one;
     }
 
-    static double more(double one, double other) {
+    /** The greater of two, the other where one is NaN. */
+    public static double more(double one, double other) {
         return Double.isNaN(one) || other > one ? other : one;
     }
 
