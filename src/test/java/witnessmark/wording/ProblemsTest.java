@@ -87,6 +87,7 @@ class ProblemsTest {
                 "problems.two_parts",
                 "problems.changes_missing.count",
                 "problems.entries_kept_aside.count",
+                "problems.kept_missing.count",
                 "problems.typed",
                 "problems.placed",
                 "problems.rows_wait.count",
