@@ -15,7 +15,6 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.shell.AsideStage;
 import witnessmark.desktop.shell.Command;
-import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
@@ -62,7 +61,7 @@ public final class EnginesPlace implements Place {
     private Consumer<Id<Engine>> page = id -> {};
     private Consumer<Id<Build>> build = id -> {};
     private Consumer<Id<Engine>> traces = id -> {};
-    private final List<Command> commands;
+    private final EngineCommands commands;
     private @Nullable Engines engines;
     private @Nullable String wanted;
     private @Nullable String engine;
@@ -120,13 +119,10 @@ public final class EnginesPlace implements Place {
         part = new PartInHand(texts, measures, tasks, desk, partView, panel::showPart, this::failed);
         stage = new AsideStage(window, PlaceId.ENGINES, panel, window::go);
         lists.onChoose(this::chosen);
-        commands = List.of(
-                new Command(texts, "engines.command.asOf", CommandMenu.VIEW, 4, null, this::askAsOf),
-                new Command(texts, "engines.command.today", CommandMenu.VIEW, 4, null, this::backToToday),
-                new Command(texts, "engines.command.asTable", CommandMenu.VIEW, 5, null, this::chartAsTable),
-                new Command(texts, "engines.command.copyChart", CommandMenu.EDIT, 3, null, this::copyChart),
-                new Command(texts, "trends.command.show", CommandMenu.VIEW, 2, null, this::showTrends));
-        followDay(false);
+        commands = new EngineCommands(
+                texts,
+                new EngineCommands.Doing(
+                        this::askAsOf, this::backToToday, this::chartAsTable, this::copyChart, this::showTrends));
     }
 
     @Override
@@ -188,7 +184,7 @@ public final class EnginesPlace implements Place {
 
     @Override
     public List<Command> commands() {
-        return commands;
+        return commands.all();
     }
 
     @Override
@@ -232,7 +228,7 @@ public final class EnginesPlace implements Place {
         if (stage.shown().isEmpty()) {
             window.heading(PlaceId.ENGINES, lines.day());
         }
-        followDay(read.readOnly());
+        commands.followDay(read.readOnly());
         if (wanted != null) {
             openWanted();
         }
@@ -391,15 +387,6 @@ public final class EnginesPlace implements Place {
         desk.get().lookAsOf(null);
         window.dismissNotice();
         window.changed();
-    }
-
-    private void followDay(boolean earlier) {
-        Command today = commands.get(1);
-        if (earlier) {
-            today.enable();
-        } else {
-            today.disable(texts.get("engines.command.today.isToday"));
-        }
     }
 
     // The chart
