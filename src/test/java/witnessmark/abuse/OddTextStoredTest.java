@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -49,9 +51,14 @@ class OddTextStoredTest {
             List<Entry<?>> all = random.oneOfEach(logbook.facts());
             TestLogbooks.write(logbook, all).orThrow();
             all.forEach(entry -> written.put(entry.id(), entry));
+            Set<Class<?>> kinds = new HashSet<>();
+            // two of a kind could not both go by the same name
+            List<Entry<?>> firsts = all.stream()
+                    .filter(entry -> kinds.add(entry.fact().getClass()))
+                    .toList();
             for (String text : OddTexts.all()) {
-                for (Entry<?> entry : List.copyOf(written.values())) {
-                    write(logbook, entry, text, written);
+                for (Entry<?> first : firsts) {
+                    write(logbook, written.get(first.id()), text, written);
                 }
             }
             assertThat(Truth.entries(logbook.facts())).isEqualTo(written);
