@@ -28,7 +28,7 @@ class FullDiskTest {
         Path file = disk.resolve("team.witness");
         Path data = folder.resolve("data");
         try (Child child = Child.start(data, "laptop", Bounds.ownDisks())) {
-            assertThat(child.ask("shell mount -t tmpfs -o size=2m tmpfs " + disk))
+            assertThat(child.ask("shell mount -t tmpfs -o size=4m tmpfs " + disk))
                     .isEqualTo("status 0");
             assertThat(child.ask("create " + file)).isEqualTo("worked");
             assertThat(child.ask("car before")).isEqualTo("worked");
@@ -87,7 +87,7 @@ class FullDiskTest {
         Path file = disk.resolve("team.witness");
         Files.createDirectories(folder.resolve("errors"));
         try (Child child = Child.start(folder.resolve("errors"), "laptop", Bounds.ownDisks())) {
-            assertThat(child.ask("shell mount -t tmpfs -o size=2m tmpfs " + disk))
+            assertThat(child.ask("shell mount -t tmpfs -o size=4m tmpfs " + disk))
                     .isEqualTo("status 0");
             assertThat(child.ask("shell mkdir " + folder.resolve("errors/on-disk") + " && mkdir " + disk.resolve("data")
                             + " && mount --bind " + disk.resolve("data") + " " + folder.resolve("errors/on-disk")))

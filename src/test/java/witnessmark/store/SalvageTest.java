@@ -47,7 +47,9 @@ class SalvageTest {
         logbooks = new TestLogbooks(folder);
         RandomFacts random = new RandomFacts(21);
         try (Logbook logbook = logbooks.create()) {
-            for (int i = 0; i < 3; i++) {
+            for (int i = 0;
+                    i < 12;
+                    i++) { // as much as a season holds, so that the words of its form are a small part of it
                 TestLogbooks.write(logbook, random.oneOfEach(logbook.facts())).orThrow();
             }
             for (int i = 0; i < 30; i++) {

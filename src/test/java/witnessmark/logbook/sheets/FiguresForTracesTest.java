@@ -40,7 +40,7 @@ class FiguresForTracesTest {
 
     @BeforeEach
     void open() {
-        desk = new SampleBooks(folder).open();
+        desk = new SampleBooks(folder).untraced();
         sheets = new WriteSheet(desk, SampleBooks.ids(), SheetUnits.metric(DayOrder.DAY_FIRST));
         design =
                 desk.view().facts().of(EngineDesign.class).inForce().findFirst().orElseThrow();
