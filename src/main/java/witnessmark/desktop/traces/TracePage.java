@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.Kept;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Facts;
@@ -84,6 +85,7 @@ public final class TracePage implements Aside {
                 did,
                 read,
                 forRun);
+        Kept.leaves(panel); // made with the window, and shown when somebody asks for it
         reading = new FileReading(context, words, panel::progress);
         context.watch().onChange(this::watched);
         watched();

@@ -2,6 +2,7 @@ package witnessmark.logbook.sheets;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import witnessmark.domain.Coded;
 
 /**
@@ -18,6 +19,11 @@ public record Choice(String key, List<Object> facts) {
     /** One choice for each word of a closed list, under its code. */
     static <E extends Enum<E> & Coded> List<Choice> words(E[] all) {
         return Arrays.stream(all).map(word -> of(word.code(), word)).toList();
+    }
+
+    /** None, then these. */
+    static List<Choice> orNone(List<Choice> these) {
+        return Stream.concat(Stream.of(SheetWord.NONE.choice()), these.stream()).toList();
     }
 
     static Choice of(String key, Object... facts) {

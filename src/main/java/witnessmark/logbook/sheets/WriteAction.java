@@ -5,7 +5,6 @@ import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,16 +72,10 @@ public final class WriteAction implements LogSheet {
             case "incident" -> Incidents.choices(sight, incident -> true);
             case "action_kind" -> Choice.words(ActionKind.values());
             case "action_cause" ->
-                orNone(Causes.choices(sight, incident -> incident.text().equals(typed.text(INCIDENT))));
-            case "action_engine" -> orNone(sight.all(Engine.class, engine -> true));
+                Choice.orNone(Causes.choices(sight, incident -> incident.text().equals(typed.text(INCIDENT))));
+            case "action_engine" -> Choice.orNone(sight.all(Engine.class, engine -> true));
             default -> List.of();
         };
-    }
-
-    private static List<Choice> orNone(List<Choice> all) {
-        List<Choice> choices = new ArrayList<>(List.of(SheetWord.NONE.choice()));
-        choices.addAll(all);
-        return choices;
     }
 
     @Override

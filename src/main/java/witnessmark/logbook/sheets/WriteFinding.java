@@ -4,7 +4,6 @@ import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -75,18 +74,12 @@ public final class WriteFinding implements LogSheet {
     public List<Choice> choices(SheetField field, SheetTyped typed, SheetSight sight) {
         return switch (field.key()) {
             case "incident" -> Incidents.choices(sight, incident -> true);
-            case "finding_place" -> orNone(Choice.words(FindingPlace.values()));
-            case "finding_mark" -> orNone(Choice.words(FindingMark.values()));
-            case "finding_how" -> orNone(Choice.words(HowMarked.values()));
-            case "finding_part" -> orNone(sight.all(Part.class, part -> true));
+            case "finding_place" -> Choice.orNone(Choice.words(FindingPlace.values()));
+            case "finding_mark" -> Choice.orNone(Choice.words(FindingMark.values()));
+            case "finding_how" -> Choice.orNone(Choice.words(HowMarked.values()));
+            case "finding_part" -> Choice.orNone(sight.all(Part.class, part -> true));
             default -> List.of();
         };
-    }
-
-    private static List<Choice> orNone(List<Choice> all) {
-        List<Choice> choices = new ArrayList<>(List.of(SheetWord.NONE.choice()));
-        choices.addAll(all);
-        return choices;
     }
 
     @Override

@@ -4,7 +4,6 @@ import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -64,7 +63,7 @@ public final class WriteProof implements LogSheet {
         return switch (field.key()) {
             case "proof_wanted" -> wanted(sight);
             case "proof_met" -> List.of(SheetWord.YES.choice(), SheetWord.NO.choice());
-            case "proof_engine" -> engines(sight);
+            case "proof_engine" -> Choice.orNone(sight.all(Engine.class, engine -> true));
             default -> List.of();
         };
     }
@@ -80,12 +79,6 @@ public final class WriteProof implements LogSheet {
                         sight.name(Incident.class, each.fact().incident()),
                         each.fact().what()))
                 .toList();
-    }
-
-    private static List<Choice> engines(SheetSight sight) {
-        List<Choice> choices = new ArrayList<>(List.of(SheetWord.NONE.choice()));
-        choices.addAll(sight.all(Engine.class, engine -> true));
-        return choices;
     }
 
     @Override

@@ -98,9 +98,7 @@ public final class Common {
             PartDesign design = facts.of(PartDesign.class).get(part.design());
             add(things, Aspect.PART, part.mark());
             add(things, Aspect.DESIGN, design.name());
-            if (!part.batch().isBlank()) {
-                add(things, Aspect.BATCH, part.batch());
-            }
+            add(things, Aspect.BATCH, part.batch());
         }
     }
 

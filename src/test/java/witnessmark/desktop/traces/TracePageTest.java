@@ -179,6 +179,16 @@ class TracePageTest {
         assertThat(Contrast.tooLow(window.page.panel())).isEmpty();
     }
 
+    @Test
+    void a_page_made_before_the_theme_was_changed_comes_up_in_the_one_of_now() throws IOException {
+        TraceWindow window = window();
+        Looks.look(Theme.DARK, 1.0f);
+        SwingUtilities.updateComponentTreeUI(window.pane); // as the look does with all that is in a window
+        window.open("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
+        window.laidOut(1366, 768);
+        assertThat(Contrast.tooLow(window.page.panel())).isEmpty();
+    }
+
     static Stream<Arguments> pictures() {
         return Stream.of(Theme.LIGHT, Theme.DARK)
                 .flatMap(theme -> Stream.of(1.0f, 1.5f).map(zoom -> Arguments.of(theme, zoom)));
