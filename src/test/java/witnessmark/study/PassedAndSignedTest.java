@@ -49,9 +49,9 @@ class PassedAndSignedTest {
         throw new AssertionError("nothing is past its limit");
     }
 
-    private void sign(Id<ReadingLimit> limit, long upTo) {
-        Moment now = Moment.of(desk.day().atTime(12, 0), desk.view().zone());
-        RunOn runOn = new RunOn(null, limit, springs, null, null, upTo, now, "Ines Marr", "", "", "last race");
+    private void sign(int hour, Id<ReadingLimit> limit, long upTo) {
+        Moment at = Moment.of(desk.day().atTime(hour, 0), desk.view().zone());
+        RunOn runOn = new RunOn(null, limit, springs, null, null, upTo, at, "Ines Marr", "", "", "last race");
         desk.write("run on", List.of(new Entry<>(SampleBook.ids().next(), runOn, Standing.IN_FORCE, null, 1)))
                 .orThrow();
     }
@@ -63,7 +63,7 @@ class PassedAndSignedTest {
         assertThat(before.limit().over()).isTrue();
         long run = desk.view().ledger().life(springs, Counter.RUNNING).highest();
 
-        sign(before.limit().limit().id(), run + 3_600_000);
+        sign(11, before.limit().limit().id(), run + 3_600_000);
         Found signed = passed();
         assertThat(signed.limit().over()).isFalse();
         assertThat(signed.place().call())
@@ -73,7 +73,7 @@ class PassedAndSignedTest {
             assertThat(words.finding(signed.of(), signed.place())).contains("run on until it has run", "Ines Marr");
         }
 
-        sign(before.limit().limit().id(), run);
+        sign(12, before.limit().limit().id(), run);
         assertThat(passed().limit().over()).as("what was signed is reached").isTrue();
     }
 }

@@ -1,6 +1,7 @@
 package witnessmark.logbook.run;
 
 import com.fasterxml.uuid.Generators;
+import com.fasterxml.uuid.impl.TimeBasedEpochGenerator;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -61,10 +62,11 @@ public final class SampleBook {
     }
 
     public static Ids ids() {
+        TimeBasedEpochGenerator inOrder = Generators.timeBasedEpochGenerator();
         return new Ids() {
             @Override
             public <F extends Fact> Id<F> next() {
-                return new Id<>(Generators.timeBasedEpochGenerator().generate());
+                return new Id<>(inOrder.generate());
             }
         };
     }
