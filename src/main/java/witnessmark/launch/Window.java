@@ -80,6 +80,8 @@ final class Window implements OpenLogbook {
             show(shown.orThrow(), first.didWork() ? List.of() : first.problems());
             if (first.didWork()) {
                 notice(first.problems());
+            } else {
+                shown.problems().forEach(problem -> desk.say(sentence(problem)));
             }
         });
     }

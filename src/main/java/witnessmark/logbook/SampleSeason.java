@@ -6,7 +6,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
@@ -37,6 +40,12 @@ public final class SampleSeason {
     private static final String WRITER = "the sample season";
 
     private static final String FILE = "sample-season.witness";
+    /** The file itself, and what lies beside it while it is open. */
+    private static final List<String> BESIDE = List.of("", "-wal", "-shm", ".lock");
+
+    private static final DateTimeFormatter ASIDE = DateTimeFormatter.ofPattern(
+                    "'sample-season put aside' uuuuMMdd'T'HHmmssSSS'Z.witness'", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
 
     private final LogbookFiles files;
     private final SeasonFolders folders;
@@ -65,7 +74,8 @@ public final class SampleSeason {
     }
 
     /**
-     * Opens the working copy, making it first when there is none.
+     * Opens the working copy, making it first when there is none. One that cannot be opened is put aside and made anew:
+     * {@link ProblemKind#SAMPLE_MADE_ANEW} says where it lies.
      *
      * @param folder the sample's season folder
      * @param who who writes
@@ -73,9 +83,30 @@ public final class SampleSeason {
     public Outcome<Desk> open(Path folder, String who) {
         return stories.read(folder).then(story -> {
             Path file = workingFolder.resolve(FILE);
-            Outcome<Logbook> book = Files.exists(file) ? files.open(file) : make(story, file);
+            Outcome<Logbook> book = Files.exists(file) ? opened(story, file) : make(story, file);
             return book.map(opened -> onTheDesk(opened, story, who));
         });
+    }
+
+    private Outcome<Logbook> opened(Story story, Path file) {
+        Outcome<Logbook> book = files.open(file);
+        if (book.didWork()) {
+            return book;
+        }
+        Path aside = workingFolder.resolve(ASIDE.format(clock.instant()));
+        try {
+            for (String ending : BESIDE) {
+                Path there = file.resolveSibling(FILE + ending);
+                if (Files.exists(there)) {
+                    Files.move(there, aside.resolveSibling(aside.getFileName() + ending));
+                }
+            }
+        } catch (IOException e) {
+            return book; // it stays as it is, and so does what was said of it
+        }
+        return make(story, file)
+                .then(made ->
+                        new Outcome.WorkedExcept<>(made, List.of(Problem.of(ProblemKind.SAMPLE_MADE_ANEW, aside))));
     }
 
     private Desk onTheDesk(Logbook opened, Story story, String who) {
@@ -141,7 +172,7 @@ public final class SampleSeason {
     public Outcome<Path> reset() {
         Path file = workingFolder.resolve(FILE);
         try {
-            for (String ending : List.of("", "-wal", "-shm", ".lock")) {
+            for (String ending : BESIDE) {
                 Files.deleteIfExists(file.resolveSibling(FILE + ending));
             }
         } catch (IOException e) {

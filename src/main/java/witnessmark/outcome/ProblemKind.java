@@ -319,6 +319,8 @@ public enum ProblemKind {
     LOGBOOK_DAMAGED(2, true),
     /** path, schema expected: another hand has changed the tables. */
     LOGBOOK_ALTERED(1, true),
+    /** where the sample's working copy lies now, which could not be opened: another was made from the sample's folder. */
+    SAMPLE_MADE_ANEW(1, false),
     /** path, log beside it: the writes there belong to a file that is no longer at the path. */
     LOG_OF_ANOTHER(2, true),
     /** how many, path, when the last of them was saved, when the last was that is there: seen there, and missing now. */

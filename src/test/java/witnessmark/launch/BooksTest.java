@@ -3,6 +3,7 @@ package witnessmark.launch;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.testing.MemorySettings;
+import witnessmark.domain.Engine;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.CsvStatementFiles;
@@ -25,6 +27,7 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.DataFolder;
 import witnessmark.store.Holder;
+import witnessmark.store.Sentences;
 import witnessmark.store.SqliteLogbookFiles;
 
 /** Which logbook the program begins with, and what it says when that one cannot be had. */
@@ -95,5 +98,26 @@ class BooksTest {
         OpenBook again = books.first(List.of()).orThrow();
         assertThat(again.isSample()).isTrue();
         again.desk().logbook().close();
+    }
+
+    @Test
+    void a_sample_that_cannot_be_opened_is_put_aside_as_it_is_and_made_anew() throws IOException {
+        Path working = books.sample().orThrow().desk().logbook().path();
+        byte[] torn = "not what it was".getBytes(StandardCharsets.UTF_8);
+        Files.write(working, torn);
+        Path own = folder.resolve("gone.witness");
+        assertThat(books.open(own).didWork()).isFalse();
+
+        Outcome<OpenBook> anew = books.sampleInstead();
+        assertThat(kinds(anew)).containsExactly(ProblemKind.SAMPLE_MADE_ANEW);
+        Path aside = (Path) anew.problems().get(0).facts().get(0);
+        assertThat(aside).hasBinaryContent(torn);
+        assertThat(Sentences.only(anew, ProblemKind.SAMPLE_MADE_ANEW)).contains(aside.toString());
+        OpenBook sample = anew.orThrow();
+        assertThat(sample.desk().view().facts().of(Engine.class).named("K03")).isPresent();
+        sample.desk().logbook().close();
+        Outcome<OpenBook> again = books.sampleInstead();
+        assertThat(kinds(again)).as("and only once").isEmpty();
+        again.orThrow().desk().logbook().close();
     }
 }
