@@ -3,6 +3,8 @@ package witnessmark.architecture;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import java.util.stream.Stream;
+import net.miginfocom.swing.MigLayout;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -63,6 +65,18 @@ class LibrariesTest {
                 .dependOnClassesThat()
                 .resideInAPackage(library.packages + "..")
                 .because(library.why)
+                .check(ProgramClasses.main());
+    }
+
+    @Test
+    void forms_are_laid_out_by_the_layout_of_the_house() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("witnessmark.desktop.form..")
+                .should()
+                .dependOnClassesThat()
+                .belongToAnyOf(MigLayout.class)
+                .because("it takes three times as long with each level of panels; FormLayout does not")
                 .check(ProgramClasses.main());
     }
 }

@@ -11,7 +11,6 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import witnessmark.sample.SampleBooks;
 
 /** The engine in pieces of the sample, and one that was closed, from the command line. */
 class BuildOfTest {
@@ -24,10 +23,7 @@ class BuildOfTest {
     @BeforeAll
     static void read() {
         shell = new Shell(folder, Instant.parse("2026-07-08T18:00:00Z"));
-        book = folder.resolve("team.witness").toString();
-        assertThat(shell.run("new", book).code()).isZero();
-        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
-                .isZero();
+        book = shell.sampleBook();
     }
 
     @Test

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.report.PdfText;
-import witnessmark.sample.SampleBooks;
 
 /** Build sheets from the command line, and a stack-up from a text file. */
 class FitTest {
@@ -26,10 +25,7 @@ class FitTest {
     @BeforeAll
     static void read() {
         shell = new Shell(folder, Instant.parse("2026-07-08T18:00:00Z"));
-        book = folder.resolve("team.witness").toString();
-        assertThat(shell.run("new", book).code()).isZero();
-        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
-                .isZero();
+        book = shell.sampleBook();
     }
 
     @Test

@@ -14,7 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import witnessmark.report.PdfText;
-import witnessmark.sample.SampleBooks;
 
 /** Skims and low zones from the command line, and how flat a grid in a text file is. */
 class SkimsTest {
@@ -27,10 +26,7 @@ class SkimsTest {
     @BeforeAll
     static void read() {
         shell = new Shell(folder);
-        book = folder.resolve("team.witness").toString();
-        assertThat(shell.run("new", book).code()).isZero();
-        assertThat(shell.run("import", book, SampleBooks.FOLDER.toString()).code())
-                .isZero();
+        book = shell.sampleBook();
     }
 
     @Test

@@ -2,10 +2,7 @@ package witnessmark.cost;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -39,13 +36,12 @@ import witnessmark.domain.Incident;
 import witnessmark.domain.IncidentPart;
 import witnessmark.domain.Part;
 import witnessmark.domain.Result;
-import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
-import witnessmark.sample.SampleBooks;
+import witnessmark.sample.SampleFacts;
 
 /** The sample season told to its end, against the tables it was made from, whose sums were worked apart from this. */
 class SampleCostsTest {
@@ -57,14 +53,8 @@ class SampleCostsTest {
     private static SeasonSpan season = Seasons.of(facts, WINTER);
 
     @BeforeAll
-    static void read() throws IOException {
-        CsvSeasonFolders folders = new CsvSeasonFolders();
-        facts = Facts.none().with(folders.read(SampleBooks.FOLDER, Facts.none()).orThrow());
-        try (Stream<Path> later = Files.list(SampleBooks.FOLDER.resolve("later"))) {
-            for (Path chapter : later.filter(Files::isDirectory).sorted().toList()) {
-                facts = facts.with(folders.read(chapter, facts).orThrow());
-            }
-        }
+    static void read() {
+        facts = SampleFacts.end();
         book = Costs.asOf(facts, END);
         season = Seasons.of(facts, WINTER);
     }

@@ -3,6 +3,7 @@ package witnessmark.launch;
 import static witnessmark.desktop.testing.Hand.await;
 import static witnessmark.desktop.testing.Hand.button;
 import static witnessmark.desktop.testing.Hand.onEventThread;
+import static witnessmark.desktop.testing.Hand.settle;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
@@ -64,13 +65,5 @@ final class FocusProgram {
                 ? "nothing"
                 : context.getAccessibleRole().toDisplayString(java.util.Locale.ENGLISH) + " "
                         + context.getAccessibleName();
-    }
-
-    /** Lets what was begun in the background arrive. */
-    private static void settle() throws Exception {
-        for (int i = 0; i < 5; i++) {
-            java.util.concurrent.locks.LockSupport.parkNanos(120_000_000);
-            onEventThread(() -> {});
-        }
     }
 }

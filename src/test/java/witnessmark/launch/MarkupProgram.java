@@ -3,6 +3,7 @@ package witnessmark.launch;
 import static witnessmark.desktop.testing.Hand.await;
 import static witnessmark.desktop.testing.Hand.button;
 import static witnessmark.desktop.testing.Hand.onEventThread;
+import static witnessmark.desktop.testing.Hand.settle;
 
 import java.awt.Component;
 import java.awt.Container;
@@ -96,13 +97,5 @@ final class MarkupProgram {
 
     private static Component owner() {
         return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-    }
-
-    /** Lets what was begun in the background arrive and be painted. */
-    private static void settle() throws Exception {
-        for (int i = 0; i < 8; i++) {
-            java.util.concurrent.locks.LockSupport.parkNanos(150_000_000);
-            onEventThread(() -> {});
-        }
     }
 }

@@ -1,17 +1,11 @@
 package witnessmark.sample;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.stream.Stream;
 import witnessmark.domain.Facts;
 import witnessmark.domain.LoggerForm;
 import witnessmark.domain.Trace;
 import witnessmark.domain.TraceMark;
-import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.View;
@@ -30,38 +24,22 @@ public final class SampleViews {
 
     /** On the evening it opens. */
     public static View opening() {
-        return on(
-                Facts.none()
-                        .with(new CsvSeasonFolders()
-                                .read(SampleBooks.FOLDER, Facts.none())
-                                .orThrow()),
-                OPENING);
+        return on(SampleFacts.opening(), OPENING);
     }
 
     /** What the sample has on the evening it opens, as if nobody had brought in a trace. */
     public static Facts untraced() {
         return Facts.none()
-                .with(new CsvSeasonFolders()
-                        .read(SampleBooks.FOLDER, Facts.none()).orThrow().stream()
-                                .filter(entry -> !(entry.fact() instanceof Trace
-                                        || entry.fact() instanceof TraceMark
-                                        || entry.fact() instanceof LoggerForm))
-                                .toList());
+                .with(SampleFacts.rows().stream()
+                        .filter(entry -> !(entry.fact() instanceof Trace
+                                || entry.fact() instanceof TraceMark
+                                || entry.fact() instanceof LoggerForm))
+                        .toList());
     }
 
     /** Told to its end. */
     public static View end() {
-        CsvSeasonFolders folders = new CsvSeasonFolders();
-        Facts facts =
-                Facts.none().with(folders.read(SampleBooks.FOLDER, Facts.none()).orThrow());
-        try (Stream<Path> later = Files.list(SampleBooks.FOLDER.resolve("later"))) {
-            for (Path chapter : later.filter(Files::isDirectory).sorted().toList()) {
-                facts = facts.with(folders.read(chapter, facts).orThrow());
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return on(facts, WINTER);
+        return on(SampleFacts.end(), WINTER);
     }
 
     /** Any facts, as of a day. */

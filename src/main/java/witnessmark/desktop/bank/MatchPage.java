@@ -11,13 +11,13 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -41,7 +41,7 @@ final class MatchPage implements Aside {
     private final Texts texts;
     private final Measures measures;
     private final Work work;
-    private final JPanel page = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
     private final JLabel count = Lettering.cutLine(" ", Styles.SECTION);
     private final JPanel sides = new JPanel(new CardLayout());
     private final JButton other;
@@ -222,7 +222,7 @@ final class MatchPage implements Aside {
         sides.add(linesSide(), LINES);
         sides.add(left, LEFT);
         sheet.add(sides, "grow, push, wrap");
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[][grow,right][]", ""));
+        JPanel foot = new JPanel(new FormLayout("insets 0, gap 8, fillx", "[][grow,right][]", ""));
         foot.setOpaque(false);
         foot.add(other);
         foot.add(Buttons.plain(Caption.of(texts.get("bank.another")), work.takeIn()), "cell 1 0");
@@ -232,11 +232,11 @@ final class MatchPage implements Aside {
     }
 
     private JPanel linesSide() {
-        JPanel side = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill][]"));
+        JPanel side = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill][]"));
         side.setOpaque(false);
         side.add(lines, "grow, push, hmin 120, wrap");
         JPanel ways =
-                new JPanel(new MigLayout("insets 0, gap 8, fillx", "[0:320:,grow 0][][grow,right][]", "[bottom]"));
+                new JPanel(new FormLayout("insets 0, gap 8, fillx", "[0:320:,grow 0][][grow,right][]", "[bottom]"));
         ways.setOpaque(false);
         ways.add(because, "growx");
         ways.add(aside, "aligny top, gaptop 20");

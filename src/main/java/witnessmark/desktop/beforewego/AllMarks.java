@@ -4,8 +4,8 @@ import java.awt.Dimension;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.StateWords;
@@ -18,7 +18,7 @@ final class AllMarks extends JPanel {
     private final SheetTable<MarkLine> table;
 
     AllMarks(SheetTools tools, Consumer<MarkLine> open) {
-        super(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[fill]"));
+        super(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[fill]"));
         setOpaque(false);
         Texts texts = tools.texts();
         StateWords states = new StateWords(texts);

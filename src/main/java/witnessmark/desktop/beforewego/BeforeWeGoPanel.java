@@ -9,11 +9,11 @@ import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.SheetTools;
@@ -62,7 +62,7 @@ final class BeforeWeGoPanel extends JPanel {
             Runnable print) {}
 
     BeforeWeGoPanel(SheetTools tools, BeginActions actions, Runnable importSeason, Opening opening) {
-        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
+        super(new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[]14[0::,grow,fill]"));
         Texts texts = tools.texts();
         setOpaque(false);
         below.setOpaque(false);
@@ -88,7 +88,7 @@ final class BeforeWeGoPanel extends JPanel {
         others = new OutSheet(texts, "beforewego.open.shelf", null, opening.open(), null);
         below.add(standing(), STANDING);
         below.add(steps.component(), STEPS);
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
+        JPanel head = new JPanel(new FormLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
         head.setOpaque(false);
         head.add(notice);
         head.add(board);
@@ -173,7 +173,7 @@ final class BeforeWeGoPanel extends JPanel {
 
     private JPanel standing() {
         JPanel main =
-                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][][][grow,fill]"));
+                new JPanel(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][][][grow,fill]"));
         main.setOpaque(false);
         main.add(next.component(), "cell 0 0, growx, gapbottom 16");
         main.add(bare.component(), "cell 0 1, growx, gapbottom 16");

@@ -8,10 +8,10 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Life;
@@ -37,7 +37,7 @@ final class MarksSheet {
     private final Texts texts;
     private final StateWords states;
     private final Consumer<MarkLine> open;
-    private final JPanel rows = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
+    private final JPanel rows = new JPanel(new FormLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
     private final JTextArea quiet = Lettering.paragraph("", Styles.FIELD_LABEL);
     private final JTextArea elsewhere = Lettering.paragraph("", Styles.NOTE);
     private final JButton toggle;
@@ -155,7 +155,7 @@ final class MarksSheet {
 
     private JPanel heading(String key, String beside) {
         JPanel head =
-                new JPanel(new MigLayout("insets 0 " + OpenRow.BLEED + " 0 " + OpenRow.BLEED + ", gap 0, fillx", ROW));
+                new JPanel(new FormLayout("insets 0 " + OpenRow.BLEED + " 0 " + OpenRow.BLEED + ", gap 0, fillx", ROW));
         head.setOpaque(false);
         head.add(Lettering.cutLine(texts.get(key), Styles.SECTION), "span 3, growx, w 0:0:, gapbottom 6");
         head.add(beside.isEmpty() ? new JLabel() : Lettering.cutLine(texts.get(beside), Styles.NOTE), "w 0:0:");
@@ -179,7 +179,7 @@ final class MarksSheet {
 
     private void say(String key, JButton leadsOn) {
         rows.add(Lettering.paragraph(texts.get(key), Styles.QUIET_INK), "growx, gap 8 8 8 8");
-        JPanel way = new JPanel(new MigLayout("insets 0 8 12 8, gap 0"));
+        JPanel way = new JPanel(new FormLayout("insets 0 8 12 8, gap 0"));
         way.setOpaque(false);
         way.add(leadsOn);
         rows.add(way, "growx");
@@ -187,7 +187,7 @@ final class MarksSheet {
 
     private JPanel foot() {
         JPanel foot =
-                new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3", "[24!]12[0::,grow,fill]12[]", "[]2[]"));
+                new JPanel(new FormLayout("insets 0, gap 0, fillx, hidemode 3", "[24!]12[0::,grow,fill]12[]", "[]2[]"));
         foot.setOpaque(false);
         foot.add(new JLabel(new SeamIcon(SeamState.WITHIN)), "aligny top");
         foot.add(quiet, "wmin 0, growx");
@@ -197,7 +197,7 @@ final class MarksSheet {
     }
 
     private JPanel legend() {
-        JPanel legend = new JPanel(new MigLayout("insets 0, gapx 8"));
+        JPanel legend = new JPanel(new FormLayout("insets 0, gapx 8"));
         legend.setOpaque(false);
         piece(legend, LegendIcon.bar(Palette.WITHIN), "beforewego.legend.ran");
         piece(legend, LegendIcon.bar(Palette.OVER_FILL), "beforewego.legend.over");

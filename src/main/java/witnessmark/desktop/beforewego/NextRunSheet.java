@@ -10,8 +10,8 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.OpenRow;
@@ -58,7 +58,7 @@ final class NextRunSheet {
         cars.removeAll();
         open.clear();
         clocks.clear();
-        cars.setLayout(new MigLayout(
+        cars.setLayout(new FormLayout(
                 "insets 0, gap 8, fillx, aligny top", "[0:0:,grow,fill]".repeat(Math.max(1, runs.size()))));
         runs.forEach(run -> cars.add(car(run), "aligny top, growx"));
         tell(now);
@@ -96,7 +96,7 @@ final class NextRunSheet {
     }
 
     private JPanel car(NextRunLines run) {
-        JPanel car = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0:0:,grow,fill]"));
+        JPanel car = new JPanel(new FormLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0:0:,grow,fill]"));
         car.setOpaque(false);
         car.add(Lettering.cutLine(run.title(), Styles.ROW_TITLE), OpenRow.BETWEEN + ", w 0:0:");
         JLabel left = Lettering.cutLine("", Styles.ECHO);

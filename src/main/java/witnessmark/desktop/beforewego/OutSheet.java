@@ -6,8 +6,8 @@ import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.OpenRow;
@@ -22,7 +22,7 @@ final class OutSheet {
     private final @Nullable String whenNone;
     private final Consumer<OutLine> open;
     private @Nullable Consumer<OutLine> job;
-    private final JPanel reports = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
+    private final JPanel reports = new JPanel(new FormLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
 
     /**
      * @param heading key of the heading

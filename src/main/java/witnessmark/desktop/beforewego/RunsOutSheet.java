@@ -3,7 +3,7 @@ package witnessmark.desktop.beforewego;
 import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamIcon;
@@ -30,7 +30,7 @@ final class RunsOutSheet {
     void show(RunsOutLines lines) {
         panel.removeAll();
         panel.setVisible(lines.any());
-        panel.setLayout(new MigLayout(
+        panel.setLayout(new FormLayout(
                 "insets 0, gap 10 0, fillx, hidemode 3",
                 "[64!]" + "[0::,grow,fill]".repeat(Math.max(1, lines.runs().size()))));
         panel.add(
@@ -59,7 +59,7 @@ final class RunsOutSheet {
     }
 
     private JPanel cell(List<RunsOutLines.Cell> marks) {
-        JPanel cell = new JPanel(new MigLayout("insets 0, gap 4 1, fillx", "[24!][0::,grow,fill]"));
+        JPanel cell = new JPanel(new FormLayout("insets 0, gap 4 1, fillx", "[24!][0::,grow,fill]"));
         cell.setOpaque(false);
         for (RunsOutLines.Cell mark : marks) {
             JLabel icon = new JLabel(new SeamIcon(mark.state()));

@@ -5,7 +5,7 @@ import java.awt.Dimension;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 
 /** The main sheet with the others in a column at its right; where there is no room for that, in a row under it. */
 final class SideBySide extends JPanel {
@@ -19,7 +19,7 @@ final class SideBySide extends JPanel {
     private boolean beside;
 
     SideBySide(JComponent main, List<JComponent> others) {
-        super(new MigLayout());
+        super(new FormLayout(""));
         this.main = main;
         this.others = List.copyOf(others);
         setOpaque(false);
@@ -45,20 +45,20 @@ final class SideBySide extends JPanel {
         beside = room;
         removeAll();
         if (room) {
-            setLayout(new MigLayout("insets 0, gap 0, fill", WIDE, "[grow,fill]"));
+            setLayout(new FormLayout("insets 0, gap 0, fill", WIDE, "[grow,fill]"));
             JPanel side = column();
             add(main, "grow");
             add(side, "growx, aligny top");
             return;
         }
-        setLayout(new MigLayout(
+        setLayout(new FormLayout(
                 "insets 0, gap 16, fillx, aligny top, hidemode 3, wrap 2", "[0:0:,grow,fill][0:0:,grow,fill]"));
         add(main, "span, growx, wrap");
         others.forEach(other -> add(other, "grow, aligny top"));
     }
 
     private JPanel column() {
-        JPanel side = new JPanel(new MigLayout("insets 0, gap 16, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        JPanel side = new JPanel(new FormLayout("insets 0, gap 16, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         side.setOpaque(false);
         others.forEach(side::add);
         return side;

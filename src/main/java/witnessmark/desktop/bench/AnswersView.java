@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.ColumnPane;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.OpenRow;
@@ -135,7 +135,7 @@ final class AnswersView {
     }
 
     private JPanel under(AnswerLine line) {
-        JPanel under = new JPanel(new MigLayout("insets 0, gap 8 2, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        JPanel under = new JPanel(new FormLayout("insets 0, gap 8 2, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         under.setOpaque(false);
         line.beside().forEach(said -> under.add(note(said), "growx, wmin 0"));
         line.accepted().forEach(said -> under.add(Lettering.paragraph(said, Styles.ECHO), "growx, wmin 0"));
@@ -161,7 +161,7 @@ final class AnswersView {
     }
 
     private static JPanel place(BenchLines.Stand place) {
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[24!][0::,grow,fill]"));
+        JPanel line = new JPanel(new FormLayout("insets 0, gap 6, fillx", "[24!][0::,grow,fill]"));
         line.setOpaque(false);
         line.add(Verdicts.mark(place), "aligny top");
         line.add(note(place.sentence()), "growx, wmin 0");

@@ -8,11 +8,11 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamIcon;
@@ -32,7 +32,7 @@ final class BenchHead extends JPanel {
     private final SeamMark mark = new SeamMark(SeamState.NOT_KNOWN, "", "");
     private final JLabel headline = Lettering.cutLine("", Styles.SECTION);
     private final JLabel signed = Lettering.cutLine("", Styles.NOTE);
-    private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8 0, hidemode 3"));
+    private final JPanel buttons = new JPanel(new FormLayout("insets 0, gap 8 0, hidemode 3"));
     private final JButton other;
     private final JButton speed;
     private boolean inTwoRows = true;
@@ -96,9 +96,9 @@ final class BenchHead extends JPanel {
     /** Nothing is taken out on the way: the focus would be lost. */
     private void place(boolean two) {
         inTwoRows = two;
-        MigLayout layout = two
-                ? new MigLayout("insets 0, gap 10 0, fillx, hidemode 3", "[24!][0::,grow,fill][]", "[]4[][]")
-                : new MigLayout("insets 0, gap 14 0, fillx, hidemode 3", "[][24!][0::,grow,fill][]", "[bottom][top]");
+        FormLayout layout = two
+                ? new FormLayout("insets 0, gap 10 0, fillx, hidemode 3", "[24!][0::,grow,fill][]", "[]4[][]")
+                : new FormLayout("insets 0, gap 14 0, fillx, hidemode 3", "[][24!][0::,grow,fill][]", "[bottom][top]");
         setLayout(layout);
         if (two) {
             layout.addLayoutComponent(choice, "cell 0 0, spanx 2, w 120:420:420, growx 0");

@@ -7,12 +7,12 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
@@ -58,7 +58,7 @@ final class BenchPanel extends JPanel {
             Runnable print,
             Runnable save,
             SpeedSide speed) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][]10[][0::,fill,grow]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][]10[][0::,fill,grow]"));
         this.texts = texts;
         setOpaque(false);
         head = new BenchHead(texts, chosen, this::turn, print, this::turnToSpeed);
@@ -85,7 +85,7 @@ final class BenchPanel extends JPanel {
     }
 
     private JPanel side() {
-        JPanel side = new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        JPanel side = new JPanel(new FormLayout("insets 0, gap 0 10, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         side.setOpaque(false);
         side.add(answers.component(), "growx, wmin 0");
         side.add(joints.component(), "growx, wmin 0");

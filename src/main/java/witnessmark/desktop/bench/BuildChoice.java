@@ -9,9 +9,9 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.wording.Texts;
@@ -25,7 +25,7 @@ final class BuildChoice extends JPanel {
     private boolean loading;
 
     BuildChoice(Texts texts, Consumer<String> chosen) {
-        super(new MigLayout("insets 0, fillx", "[0::,grow,fill]"));
+        super(new FormLayout("insets 0, fillx", "[0::,grow,fill]"));
         setOpaque(false);
         Lettering.plain(combo);
         combo.setRenderer(new Words());

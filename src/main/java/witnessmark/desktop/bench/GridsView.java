@@ -16,10 +16,10 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -31,7 +31,7 @@ import witnessmark.wording.Texts;
 final class GridsView {
     private final Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
     private final Map<MeasurePlace, FigureField> fields = new LinkedHashMap<>();
-    private final JPanel lacks = new JPanel(new MigLayout("insets 0 0 6 0, gap 10 2, fillx", "[0::,grow,fill][]"));
+    private final JPanel lacks = new JPanel(new FormLayout("insets 0 0 6 0, gap 10 2, fillx", "[0::,grow,fill][]"));
     private final JTextArea lacking = Lettering.paragraph("", Styles.NOTE);
     private final Told told;
     private List<BenchLines.Step> shown = List.of();
@@ -139,7 +139,7 @@ final class GridsView {
     private JPanel box(BenchLines.Grid grid) {
         String wide = grid.words() ? "[112::,fill]" : "[84::,fill]";
         JPanel box =
-                new JPanel(new MigLayout("insets 0, gap 4 3, hidemode 3", "[18::]6" + wide.repeat(grid.width()), ""));
+                new JPanel(new FormLayout("insets 0, gap 4 3, hidemode 3", "[18::]6" + wide.repeat(grid.width()), ""));
         box.setOpaque(false);
         int span = 1 + grid.width();
         box.add(Lettering.line(grid.heading(), Styles.STRONG), "span " + span + ", wrap 1");

@@ -9,12 +9,12 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoteLine;
 import witnessmark.desktop.form.Sheet;
@@ -38,13 +38,13 @@ final class InHand {
     private final FigureWords words;
     private final Sheet sheet = new Sheet("fillx, hidemode 3, insets 8 18 6 18", "[0::,grow,fill][]", "");
     private final JPanel lines =
-            new JPanel(new MigLayout("insets 0, gap 16 4, fillx, hidemode 3", "[0::,grow,fill]", ""));
+            new JPanel(new FormLayout("insets 0, gap 16 4, fillx, hidemode 3", "[0::,grow,fill]", ""));
     private final Plan plan;
     private final JLabel name = Lettering.cutLine("", Styles.SECTION);
     private final JLabel taken = Lettering.cutLine("", Styles.NOTE);
     private final NoteLine note = new NoteLine().keep(2);
-    private final JPanel repeats = new JPanel(new MigLayout("insets 0, gap 8 0"));
-    private final JPanel settings = new JPanel(new MigLayout(
+    private final JPanel repeats = new JPanel(new FormLayout("insets 0, gap 8 0"));
+    private final JPanel settings = new JPanel(new FormLayout(
             "insets 0, gap 12 0, fillx", "[0:150:,grow,fill][0:170:,grow,fill][92!,fill][0:130:,grow,fill]"));
     private final JLabel farName = Lettering.cutLine("", Styles.FAR_NAME);
     private final JLabel far = Lettering.cutLine("", Styles.FAR);

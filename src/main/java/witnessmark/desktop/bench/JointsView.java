@@ -5,8 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.ColumnPane;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.OpenRow;
@@ -86,7 +86,7 @@ final class JointsView {
     }
 
     private JPanel under(BenchLines.JointLine joint) {
-        JPanel under = new JPanel(new MigLayout("insets 0, gap 8 2, fillx, wrap", "[0::,grow,fill]"));
+        JPanel under = new JPanel(new FormLayout("insets 0, gap 8 2, fillx, wrap", "[0::,grow,fill]"));
         under.setOpaque(false);
         joint.beside().forEach(said -> under.add(Lettering.paragraph(said, Styles.NOTE), "growx, wmin 0"));
         under.add(ColumnPane.steps(BenchLines.rows(texts, joint.column())), "growx, wmin 0");

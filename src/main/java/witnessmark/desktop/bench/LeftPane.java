@@ -4,8 +4,8 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.FootGivesWay;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 
@@ -23,7 +23,7 @@ final class LeftPane extends JPanel {
     private final transient FootGivesWay below;
 
     LeftPane(InHand inHand, JComponent sheet, NoticeStrip said, JComponent foot) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]8[0::,grow,fill]8[]0[]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]8[0::,grow,fill]8[]0[]"));
         this.inHand = inHand;
         setOpaque(false);
         top.setOpaque(false);

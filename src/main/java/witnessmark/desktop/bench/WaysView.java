@@ -6,10 +6,10 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;
 import witnessmark.domain.MeasureKind;
@@ -25,7 +25,7 @@ final class WaysView extends JPanel {
     private final transient BiConsumer<Long, Consumer<List<Way>>> asking;
     private final FieldBox wanted;
     private final JButton ask;
-    private final JPanel found = new JPanel(new MigLayout("insets 0, gap 0 4, fillx, wrap", "[0::,grow,fill]"));
+    private final JPanel found = new JPanel(new FormLayout("insets 0, gap 0 4, fillx, wrap", "[0::,grow,fill]"));
 
     /**
      * A way in words.
@@ -36,7 +36,7 @@ final class WaysView extends JPanel {
 
     /** @param asking works out the ways to a figure in whole parts, and tells of them */
     WaysView(Texts texts, MeasureKind kind, AnswerLine.Wanted usual, BiConsumer<Long, Consumer<List<Way>>> asking) {
-        super(new MigLayout("insets 0, gap 8 4, fillx", "[0:110:,fill][0::,grow]"));
+        super(new FormLayout("insets 0, gap 8 4, fillx", "[0:110:,fill][0::,grow]"));
         this.texts = texts;
         this.kind = kind;
         this.asking = asking;

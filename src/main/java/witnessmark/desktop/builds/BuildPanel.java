@@ -9,12 +9,12 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
@@ -60,7 +60,7 @@ final class BuildPanel extends JPanel {
             Runnable leave) {}
 
     BuildPanel(SheetTools tools, Doing doing, SidePane side) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]0[]8[0::,grow,fill]8[]0[]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]0[]8[0::,grow,fill]8[]0[]"));
         this.texts = tools.texts();
         this.side = side;
         setOpaque(false);
@@ -86,9 +86,9 @@ final class BuildPanel extends JPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 12 2, fillx, hidemode 3", "[pref!][][0::,grow,fill][]"));
+        JPanel head = new JPanel(new FormLayout("insets 0, gap 12 2, fillx, hidemode 3", "[pref!][][0::,grow,fill][]"));
         head.setOpaque(false);
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 6 0, hidemode 3"));
+        JPanel buttons = new JPanel(new FormLayout("insets 0, gap 6 0, hidemode 3"));
         buttons.setOpaque(false);
         List.of(turn, sheet, sign, anew).forEach(buttons::add);
         head.add(title, "cell 0 0, wmin pref");
@@ -102,7 +102,7 @@ final class BuildPanel extends JPanel {
     }
 
     private JPanel copying() {
-        JPanel copying = new JPanel(new MigLayout("insets 0, gap 8", "[][]", "[center]"));
+        JPanel copying = new JPanel(new FormLayout("insets 0, gap 8", "[][]", "[center]"));
         copying.setOpaque(false);
         earlier.combo().setToolTipText(texts.get("builds.copy.from"));
         copying.add(earlier.combo(), "w 60:130:");
@@ -111,7 +111,7 @@ final class BuildPanel extends JPanel {
     }
 
     private JPanel tightening() {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[0::,grow,fill][]", "[center]"));
+        JPanel row = new JPanel(new FormLayout("insets 0, gap 8, fillx", "[0::,grow,fill][]", "[center]"));
         row.setOpaque(false);
         row.add(Lettering.cutLine(texts.get("builds.joints"), Styles.SECTION), "wmin 0");
         row.add(tighten);

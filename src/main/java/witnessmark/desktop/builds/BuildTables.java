@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.builds.BuildLines.JointLine;
 import witnessmark.desktop.builds.BuildLines.PositionLine;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.SheetTable;
@@ -24,7 +24,7 @@ final class BuildTables {
     private final SheetTable<JointLine> joints;
     private final ScrollPage scroll;
     private List<PositionLine> all = List.of();
-    private final JPanel panel = new JPanel(new MigLayout(
+    private final JPanel panel = new JPanel(new FormLayout(
             "insets 0, gap 0, fill, hidemode 3",
             "[0::,grow,fill]",
             "[220:220:,grow 65,fill]8[]4[152:152:,grow 35,fill]"));

@@ -12,12 +12,12 @@ import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.LabelledBox;
 import witnessmark.logbook.building.BuildField;
@@ -30,7 +30,7 @@ final class FieldsPane {
     private static final int COLUMNS = 6;
 
     private final Told told;
-    private final JPanel panel = new JPanel(new MigLayout(
+    private final JPanel panel = new JPanel(new FormLayout(
             "insets 0, gap 12 6, fillx, hidemode 3, wrap " + COLUMNS, "[0::,grow,fill,sg s]".repeat(COLUMNS), "[top]"));
     private final Map<Name, LabelledBox> boxes = new LinkedHashMap<>();
     private String row = "";

@@ -6,11 +6,11 @@ import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.builds.BuildLines.GapLine;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.StateWords;
@@ -24,7 +24,7 @@ final class GapsView {
     private final Consumer<GapLine> open;
     private final Supplier<JComponent> first;
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, gap 6 0, fillx, hidemode 3, wrap", "[24!][0::,grow,fill]"));
+            new JPanel(new FormLayout("insets 0, gap 6 0, fillx, hidemode 3, wrap", "[24!][0::,grow,fill]"));
     private List<GapLine> shown = List.of();
 
     /** @param first where the focus goes when what had it is put right */

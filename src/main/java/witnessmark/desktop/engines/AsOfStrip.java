@@ -4,11 +4,11 @@ import java.awt.event.KeyEvent;
 import java.time.LocalDate;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
@@ -25,7 +25,7 @@ final class AsOfStrip extends JPanel {
      * @param leave run when nothing is wanted after all
      */
     AsOfStrip(Texts texts, AsOfModel model, Consumer<LocalDate> look, Runnable leave) {
-        super(new MigLayout("insets 0, gap 8", "[220::][][]", "[bottom]"));
+        super(new FormLayout("insets 0, gap 8", "[220::][][]", "[bottom]"));
         this.model = model;
         this.look = look;
         setOpaque(false);

@@ -9,12 +9,12 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamState;
@@ -51,7 +51,7 @@ final class BehindPane extends JPanel {
 
     /** @param close run when the pane is to be put away */
     BehindPane(SheetTools tools, EntryWork work, Runnable close) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]2[]4[fill,grow]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]2[]4[fill,grow]"));
         this.texts = tools.texts();
         this.close = close;
         back = Buttons.link(Caption.of(texts.get("engines.history.back")), this::backToEntries);
@@ -161,7 +161,7 @@ final class BehindPane extends JPanel {
     }
 
     private JComponent top() {
-        JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]8[]", "[baseline]"));
+        JPanel top = new JPanel(new FormLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]8[]", "[baseline]"));
         top.setOpaque(false);
         top.add(title, "wmin 0");
         top.add(of, "wmin 0");
@@ -171,7 +171,7 @@ final class BehindPane extends JPanel {
 
     private JComponent entriesCard() {
         JPanel card = new JPanel(
-                new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill][]", "[fill,grow]3[]3[]"));
+                new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill][]", "[fill,grow]3[]3[]"));
         card.setOpaque(false);
         card.add(entries, "span, grow, w 0:0:, hmin 120, wrap");
         card.add(inHand, "span, growx, wmin 0, wrap");
@@ -181,7 +181,7 @@ final class BehindPane extends JPanel {
 
     private JComponent historyCard() {
         JPanel card = new JPanel(
-                new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill][]12[]", "[]4[fill,grow]"));
+                new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill][]12[]", "[]4[fill,grow]"));
         card.setOpaque(false);
         card.add(historyOf, "wmin 0");
         card.add(Buttons.link(Caption.of(texts.get("engines.history.correct")), () -> openShown.run()));

@@ -4,7 +4,7 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Rectangle;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.task.EventThread;
 
 /** What is under the tabs, and at its side the entries behind a figure; where there is no room for both, in its place. */
@@ -17,7 +17,7 @@ final class Beside extends JPanel {
 
     private final JTabbedPane tabs;
     private final BehindPane behind;
-    private final MigLayout layout = new MigLayout("insets 0, gap 18, fill, hidemode 3", ALONE, "[fill,grow]");
+    private final FormLayout layout = new FormLayout("insets 0, gap 18, fill, hidemode 3", ALONE, "[fill,grow]");
 
     Beside(JTabbedPane tabs, BehindPane behind) {
         this.tabs = tabs;

@@ -3,9 +3,9 @@ package witnessmark.desktop.engines;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.StateWords;
@@ -25,7 +25,7 @@ final class BuildTab extends JPanel {
      * @param part told the identity of the part that is opened
      */
     BuildTab(SheetTools tools, Consumer<Shown> open, Consumer<String> part) {
-        super(new MigLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]4[fill,grow]"));
+        super(new FormLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]4[fill,grow]"));
         setOpaque(false);
         table = table(tools.texts(), open, part).with(tools, "engines.build");
         table.sheet().whenEmpty(Lettering.paragraph(tools.texts().get("engines.build.bare"), Styles.QUIET_INK));

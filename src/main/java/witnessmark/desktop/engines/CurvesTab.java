@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -13,6 +12,7 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChartOrTable;
 import witnessmark.desktop.form.ChartView;
 import witnessmark.desktop.form.ChoiceBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.wording.Texts;
 
@@ -20,7 +20,7 @@ import witnessmark.wording.Texts;
 final class CurvesTab extends JPanel {
     private final ChoiceBox<Which> which;
     private final ChartOrTable chart;
-    private final JPanel controls = new JPanel(new MigLayout("insets 2 0 0 0, gap 8", "push[][][]"));
+    private final JPanel controls = new JPanel(new FormLayout("insets 2 0 0 0, gap 8", "push[][][]"));
     private Function<Which, Optional<Chart>> charts = w -> Optional.empty();
 
     /**
@@ -28,7 +28,7 @@ final class CurvesTab extends JPanel {
      * @param say told what was done
      */
     CurvesTab(SheetTools tools, Consumer<Dot> open, Consumer<String> say) {
-        super(new MigLayout("insets 4 0 0 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow]"));
+        super(new FormLayout("insets 4 0 0 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow]"));
         Texts texts = tools.texts();
         setOpaque(false);
         which = new ChoiceBox<>(texts, Caption.of(texts.get("engines.curves.which")), w -> texts.get(w.key()));

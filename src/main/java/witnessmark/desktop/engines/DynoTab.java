@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.form.ChartOrTable;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.SheetTable;
@@ -29,7 +29,7 @@ final class DynoTab extends JPanel {
     private final SheetTable<DynoLine> list;
     private final JTextArea basis = Lettering.paragraph(" ", Styles.QUIET_INK);
     private final ChartOrTable charts;
-    private final JPanel controls = new JPanel(new MigLayout("insets 2 0 0 0, gap 8", "push[][]"));
+    private final JPanel controls = new JPanel(new FormLayout("insets 2 0 0 0, gap 8", "push[][]"));
     private List<DynoAnswer> answers = List.of();
 
     /**
@@ -37,7 +37,7 @@ final class DynoTab extends JPanel {
      * @param say told what was done
      */
     DynoTab(SheetTools tools, Measures measures, Consumer<String> open, Consumer<String> say) {
-        super(new MigLayout("insets 6 0 0 0, gap 0, fill", "[352!,fill]14[0::,grow,fill]", "[fill,grow]"));
+        super(new FormLayout("insets 6 0 0 0, gap 0, fill", "[352!,fill]14[0::,grow,fill]", "[fill,grow]"));
         this.texts = tools.texts();
         this.model = new DynoModel(texts, measures);
         setOpaque(false);
@@ -80,11 +80,11 @@ final class DynoTab extends JPanel {
     }
 
     private void layOut() {
-        JPanel words = new JPanel(new MigLayout("insets 0, gap 0 4, fillx", "[0::,grow,fill]"));
+        JPanel words = new JPanel(new FormLayout("insets 0, gap 0 4, fillx", "[0::,grow,fill]"));
         words.setOpaque(false);
         words.add(basis, "growx, wmin 0");
         JPanel left =
-                new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[110:34%,fill]8[fill,grow]"));
+                new JPanel(new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[110:34%,fill]8[fill,grow]"));
         left.setOpaque(false);
         left.add(list, "grow, hmin 90, wmin 0, wrap");
         left.add(new ScrollPage(words), "grow, hmin 60, wmin 0");

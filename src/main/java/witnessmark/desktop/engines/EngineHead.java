@@ -5,10 +5,10 @@ import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamIcon;
 import witnessmark.desktop.form.SeamState;
@@ -31,7 +31,7 @@ final class EngineHead extends JPanel {
      * @param ways what the engine leads to, in the order they stand
      */
     EngineHead(Consumer<Shown> open, List<JButton> ways) {
-        super(new MigLayout("insets 0, gap 0, fillx, hidemode 3, novisualpadding", "[0::,grow,fill]", "[]0[]"));
+        super(new FormLayout("insets 0, gap 0, fillx, hidemode 3, novisualpadding", "[0::,grow,fill]", "[]0[]"));
         setOpaque(false);
         sinceRebuild = Buttons.link(new Caption("", -1), () -> open(rebuild, open));
         sinceSkim = Buttons.link(new Caption("", -1), () -> open(skim, open));
@@ -72,7 +72,7 @@ final class EngineHead extends JPanel {
     }
 
     private static JPanel line(String columns) {
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3", columns, "[center]"));
+        JPanel line = new JPanel(new FormLayout("insets 0, gap 0, fillx, hidemode 3", columns, "[center]"));
         line.setOpaque(false);
         return line;
     }

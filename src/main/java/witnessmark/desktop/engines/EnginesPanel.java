@@ -3,7 +3,7 @@ package witnessmark.desktop.engines;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
@@ -23,20 +23,20 @@ final class EnginesPanel extends JPanel {
     private boolean partShown;
 
     EnginesPanel(Texts texts, ListSheets lists, EngineSheetView sheet, PartView part, AsOfStrip asOf) {
-        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[][0::,fill,grow]"));
+        super(new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[][0::,fill,grow]"));
         setOpaque(false);
         this.lists = lists;
         this.sheet = sheet;
         this.part = part;
         this.asOf = asOf;
         this.none = none(texts);
-        JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
+        JPanel top = new JPanel(new FormLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
         top.setOpaque(false);
         top.add(notice);
         top.add(asOf, "gapbottom 4");
         add(top, "growx, wmin 0, wrap");
         JPanel page =
-                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]10[fill,grow]"));
+                new JPanel(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]10[fill,grow]"));
         page.setOpaque(false);
         page.add(lists, "growx, wmin 0, wrap");
         page.add(sheet.component(), "cell 0 1, grow, wmin 0");

@@ -8,12 +8,12 @@ import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
@@ -35,7 +35,7 @@ final class EntryActions extends JPanel {
     private boolean readOnly;
 
     EntryActions(Texts texts, EntryWork work, Supplier<@Nullable BehindLine> inHand) {
-        super(new MigLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
+        super(new FormLayout("insets 0, gap 0, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
         this.texts = texts;
         this.work = work;
         this.inHand = inHand;
@@ -56,7 +56,7 @@ final class EntryActions extends JPanel {
         JButton really = Styles.as(
                 Styles.MAIN, Buttons.plain(Caption.of(texts.get("engines.entry.strikeNow")), this::strikeOut));
         JButton not = Buttons.plain(Caption.of(texts.get("engines.entry.cancel")), this::stopAsking);
-        asking.setLayout(new MigLayout("insets 0, gap 8, fillx", "[0::,grow,fill][][]", "[bottom]"));
+        asking.setLayout(new FormLayout("insets 0, gap 8, fillx", "[0::,grow,fill][][]", "[bottom]"));
         asking.add(reason, "growx");
         asking.add(not, "gapbottom 18");
         asking.add(really, "gapbottom 18");
@@ -164,7 +164,7 @@ final class EntryActions extends JPanel {
     }
 
     private static JPanel row() {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3"));
+        JPanel row = new JPanel(new FormLayout("insets 0, gap 8, hidemode 3"));
         row.setOpaque(false);
         return row;
     }

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.SideBySide;
@@ -26,7 +26,7 @@ final class ListSheets extends JPanel {
      * @param part told the identity of the part that is opened
      */
     ListSheets(SheetTools tools, Consumer<Shown> open, Consumer<String> part) {
-        super(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[fill]"));
+        super(new FormLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[fill]"));
         setOpaque(false);
         engines = engines(tools.texts(), open).with(tools, "engines.engines");
         parts = parts(tools.texts(), open, part).with(tools, "engines.heads");

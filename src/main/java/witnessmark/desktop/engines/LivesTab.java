@@ -3,8 +3,8 @@ package witnessmark.desktop.engines;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.wording.Texts;
 
@@ -16,7 +16,7 @@ final class LivesTab extends JPanel {
 
     /** @param key the list's own name among the settings */
     LivesTab(SheetTools tools, String key, Consumer<Shown> open) {
-        super(new MigLayout("insets 6 0 0 0, fill", "[0::,grow,fill]", "[fill,grow]"));
+        super(new FormLayout("insets 6 0 0 0, fill", "[0::,grow,fill]", "[fill,grow]"));
         setOpaque(false);
         Texts texts = tools.texts();
         List<FigureColumn<CounterLine>> columns = List.of(

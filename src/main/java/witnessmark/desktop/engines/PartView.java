@@ -9,12 +9,12 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamIcon;
@@ -76,7 +76,7 @@ final class PartView {
                 () -> asked.correct().accept(part));
         face = Buttons.link(
                 Caption.of(texts.get("engines.part.face")), () -> asked.face().accept(part));
-        JPanel head = new JPanel(new MigLayout(
+        JPanel head = new JPanel(new FormLayout(
                 "insets 0, gap 0, fillx", "[]10[0::,grow,shrinkprio 200,fill]8[]6[0::]12[]12[]", "[baseline]"));
         head.setOpaque(false);
         head.add(mark);
@@ -154,7 +154,7 @@ final class PartView {
     }
 
     private JPanel timesTab() {
-        JPanel tab = new JPanel(new MigLayout("insets 6 0 0 0, fill", "[0::,grow,fill]", "[fill,grow]"));
+        JPanel tab = new JPanel(new FormLayout("insets 6 0 0 0, fill", "[0::,grow,fill]", "[fill,grow]"));
         tab.setOpaque(false);
         times.sheet().whenEmpty(Lettering.paragraph(texts.get("engines.part.neverAnywhere"), Styles.QUIET_INK));
         tab.add(times.sheet(), "grow, hmin 150, wmin 0");

@@ -7,8 +7,8 @@ import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
@@ -68,7 +68,7 @@ public final class BenchPages implements Place {
     public JComponent component() {
         JPanel made = page;
         if (made == null) {
-            made = new JPanel(new MigLayout("insets 0, gap 4 2, fill", "[][][0::,grow]", "[]2[grow,fill]"));
+            made = new JPanel(new FormLayout("insets 0, gap 4 2, fill", "[][][0::,grow]", "[]2[grow,fill]"));
             made.setOpaque(false);
             shown.setOpaque(false);
             shown.add(sheet.component(), SHEET);

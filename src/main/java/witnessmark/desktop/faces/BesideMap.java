@@ -6,11 +6,11 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.SheetTable;
@@ -33,7 +33,7 @@ final class BesideMap extends JPanel {
     private final JTextArea deepest = Lettering.paragraph("", Styles.NOTE);
 
     BesideMap(Texts texts, FaceLines lines, IntConsumer inHand) {
-        super(new MigLayout("insets 0, gap 0 4, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        super(new FormLayout("insets 0, gap 0 4, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         this.texts = texts;
         this.lines = lines;
         setOpaque(false);
@@ -76,7 +76,7 @@ final class BesideMap extends JPanel {
     }
 
     private static JPanel column() {
-        JPanel panel = new JPanel(new MigLayout("insets 0, gap 6 2, fillx", "[0::,grow,fill]"));
+        JPanel panel = new JPanel(new FormLayout("insets 0, gap 6 2, fillx", "[0::,grow,fill]"));
         panel.setOpaque(false);
         return panel;
     }
@@ -125,7 +125,7 @@ final class BesideMap extends JPanel {
     }
 
     private void zone(FaceLines.ZoneLine line) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 6 2, fillx", "[26!][0::,grow,fill]"));
+        JPanel row = new JPanel(new FormLayout("insets 0, gap 6 2, fillx", "[26!][0::,grow,fill]"));
         row.setOpaque(false);
         row.add(new SeamMark(line.state(), line.word(), line.sentence()), "aligny top");
         row.add(Lettering.paragraph(line.sentence(), Styles.ROW_TITLE), "growx, wmin 0, wrap");

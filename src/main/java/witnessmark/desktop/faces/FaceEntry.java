@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
@@ -17,6 +16,7 @@ import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NotesBox;
@@ -57,7 +57,7 @@ final class FaceEntry extends JPanel {
     }
 
     FaceEntry(Texts texts, Told told) {
-        super(new MigLayout("insets 0, gap 8 6, fillx, hidemode 3", "[0::,grow,fill][0::,grow,fill]"));
+        super(new FormLayout("insets 0, gap 8 6, fillx, hidemode 3", "[0::,grow,fill][0::,grow,fill]"));
         this.texts = texts;
         this.words = new RecordWords(texts);
         setOpaque(false);

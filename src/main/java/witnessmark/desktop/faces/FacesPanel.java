@@ -7,12 +7,12 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.LifeRows;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
@@ -41,7 +41,7 @@ final class FacesPanel extends JPanel {
     private final JTextArea legend = Lettering.paragraph(" ", Styles.NOTE);
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final JPanel drawing =
-            new JPanel(new MigLayout("insets 0, gap 8 2, fillx, hidemode 3", "[][0::,grow,fill][][]"));
+            new JPanel(new FormLayout("insets 0, gap 8 2, fillx, hidemode 3", "[][0::,grow,fill][][]"));
     private final JPanel side = new Sheet("fillx, wrap, hidemode 3", "[0::,grow,fill]", "");
     private final BesideMap beside;
     private final FaceEntry entry;
@@ -79,7 +79,7 @@ final class FacesPanel extends JPanel {
     }
 
     FacesPanel(Texts texts, FaceLines lines, Told told) {
-        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+        super(new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[grow,fill]"));
         this.texts = texts;
         setOpaque(false);
         which = choice("facemap.which", told::chosen);
@@ -99,7 +99,7 @@ final class FacesPanel extends JPanel {
         side.add(beside, "growx, wmin 0");
         side.add(entry, "growx, wmin 0");
         entry.setVisible(false);
-        JPanel page = new JPanel(new MigLayout("insets 0, gap 0 6, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        JPanel page = new JPanel(new FormLayout("insets 0, gap 0 6, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         page.setOpaque(false);
         page.add(notice, "growx");
         page.add(head(), "growx, wmin 0");
@@ -110,7 +110,7 @@ final class FacesPanel extends JPanel {
     }
 
     private static JPanel plain() {
-        JPanel panel = new JPanel(new MigLayout("insets 0, gap 0 2, fillx, wrap", "[0::,grow,fill]"));
+        JPanel panel = new JPanel(new FormLayout("insets 0, gap 0 2, fillx, wrap", "[0::,grow,fill]"));
         panel.setOpaque(false);
         return panel;
     }
@@ -123,7 +123,7 @@ final class FacesPanel extends JPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout(
+        JPanel head = new JPanel(new FormLayout(
                 "insets 0, gap 14 0, fillx", "[0::,grow 80,fill][0::,grow 100,fill][0::,grow 120,fill]", "[bottom]"));
         head.setOpaque(false);
         head.add(which, "wmin 0");

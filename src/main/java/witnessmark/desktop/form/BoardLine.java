@@ -4,13 +4,12 @@ import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
-import net.miginfocom.swing.MigLayout;
 
 /** The dark board across the first place: one sentence, a line under it, and a few figures at its right. */
 public final class BoardLine extends JPanel {
     private final JLabel title = Lettering.cutLine("", Styles.BOARD_TITLE);
     private final JLabel note = Lettering.cutLine("", Styles.BOARD_NOTE);
-    private final JPanel figures = new JPanel(new MigLayout("insets 0, gapx 28, gapy 0"));
+    private final JPanel figures = new JPanel(new FormLayout("insets 0, gapx 28, gapy 0"));
 
     /**
      * One figure on the board.
@@ -21,10 +20,10 @@ public final class BoardLine extends JPanel {
     public record Figure(String value, String words) {}
 
     public BoardLine() {
-        super(new MigLayout("insets 12 20 12 20, fillx", "[0::,grow,fill]22[]", "[]"));
+        super(new FormLayout("insets 12 20 12 20, fillx", "[0::,grow,fill]22[]", "[]"));
         Styles.as(Styles.BOARD, this);
         figures.setOpaque(false);
-        JPanel words = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[]0[]"));
+        JPanel words = new JPanel(new FormLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[]0[]"));
         words.setOpaque(false);
         words.add(title, "wmin 0, wrap");
         words.add(note, "wmin 0");

@@ -14,7 +14,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.ChartTable;
@@ -37,7 +36,7 @@ public final class ChartOrTable extends JPanel {
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final CardLayout cards = new CardLayout();
     private final JPanel shown = new JPanel(cards);
-    private final JPanel tableRoom = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[fill,grow]"));
+    private final JPanel tableRoom = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[fill,grow]"));
     private final JButton toggle;
     private final JButton copy;
     private final JTextArea nothing;
@@ -71,7 +70,7 @@ public final class ChartOrTable extends JPanel {
             Consumer<Dot> open,
             Consumer<String> say,
             int count) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[fill,grow]0[]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[fill,grow]0[]"));
         this.texts = texts;
         this.kept = kept;
         setOpaque(false);
@@ -97,7 +96,7 @@ public final class ChartOrTable extends JPanel {
         if (views.size() == 1) {
             return views.get(0);
         }
-        JPanel stack = new JPanel(new MigLayout("insets 0, gap 0, fill, wrap 1", "[0::,grow,fill]"));
+        JPanel stack = new JPanel(new FormLayout("insets 0, gap 0, fill, wrap 1", "[0::,grow,fill]"));
         stack.setOpaque(false);
         for (ChartView view : views) {
             stack.add(

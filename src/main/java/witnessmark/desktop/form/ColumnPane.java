@@ -2,12 +2,11 @@ package witnessmark.desktop.form;
 
 import java.util.List;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** Figures under each other as they are worked out by hand. */
 public final class ColumnPane extends JPanel {
     private ColumnPane() {
-        super(new MigLayout("insets 0, gap 8 1, fillx", "[0::,grow,fill][]"));
+        super(new FormLayout("insets 0, gap 8 1, fillx", "[0::,grow,fill][]"));
         setOpaque(false);
     }
 

@@ -10,7 +10,6 @@ import java.util.function.IntFunction;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** The foot of a form: which fields need a look, what became of the draft, and the buttons. */
 public final class FormFoot extends JPanel {
@@ -23,12 +22,12 @@ public final class FormFoot extends JPanel {
     private static final int GAP = 8;
     private static final String ROW = "insets 0, gap " + GAP + ", hidemode 3";
 
-    private final JPanel look = new JPanel(new MigLayout("insets 0, gap 6, aligny center", "[]", "[]"));
+    private final JPanel look = new JPanel(new FormLayout("insets 0, gap 6, aligny center", "[]", "[]"));
     private final JLabel about = Lettering.cutLine("", Styles.NOTE);
     private final JLabel draft = Lettering.cutLine("", Styles.NOTE);
     private final JPanel said =
-            new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
-    private final JPanel row = new JPanel(new MigLayout(ROW));
+            new JPanel(new FormLayout("insets 0, gap 0, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+    private final JPanel row = new JPanel(new FormLayout(ROW));
     private boolean keepsRoom;
     private boolean inTwoRows;
     private boolean beside;
@@ -58,7 +57,7 @@ public final class FormFoot extends JPanel {
         boolean fits = wide <= getWidth();
         if (fits == inTwoRows) {
             inTwoRows = !fits;
-            ((MigLayout) row.getLayout()).setLayoutConstraints(fits ? ROW : ROW + ", wrap " + half());
+            ((FormLayout) row.getLayout()).setLayoutConstraints(fits ? ROW : ROW + ", wrap " + half());
             revalidate();
         }
         boolean room = getWidth() - wide >= UIScale.scale(LINES);
@@ -87,9 +86,9 @@ public final class FormFoot extends JPanel {
     /** Nothing is taken out on the way: the focus would be lost. */
     private void place(boolean next) {
         beside = next;
-        MigLayout layout = next
-                ? new MigLayout("insets 0, gap 8, fillx, hidemode 3", "[0::,grow,fill][]", "[32::,center]")
-                : new MigLayout("insets 0, gap 4, fillx, wrap, hidemode 3", "[0::,grow,fill]", "[32::,center]");
+        FormLayout layout = next
+                ? new FormLayout("insets 0, gap 8, fillx, hidemode 3", "[0::,grow,fill][]", "[32::,center]")
+                : new FormLayout("insets 0, gap 4, fillx, wrap, hidemode 3", "[0::,grow,fill]", "[32::,center]");
         setLayout(layout);
         layout.addLayoutComponent(look, "span, wmin 0, wrap" + (keepsRoom ? ", h 24!" : ""));
         layout.addLayoutComponent(said, "wmin 0");

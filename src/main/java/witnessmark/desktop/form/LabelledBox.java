@@ -3,7 +3,6 @@ package witnessmark.desktop.form;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** An input with its label above and its note line under it. The note line never makes the form jump. */
 public abstract class LabelledBox extends JPanel {
@@ -16,7 +15,7 @@ public abstract class LabelledBox extends JPanel {
 
     /** @param shown what is laid out, the input itself or what it scrolls in */
     LabelledBox(Caption caption, JComponent input, JComponent shown, boolean tall) {
-        super(new MigLayout(
+        super(new FormLayout(
                 "insets 0, gap 0, fillx" + (tall ? ", filly" : ""),
                 "[0::,grow,fill]",
                 tall ? "[]3[grow,fill]3[]" : "[]3[]3[]"));

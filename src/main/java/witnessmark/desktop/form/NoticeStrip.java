@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 
 /** A quiet strip across a page or the window: a sentence and what can be done about it. Hidden while it has none. */
 public final class NoticeStrip extends JPanel {
@@ -16,10 +15,10 @@ public final class NoticeStrip extends JPanel {
     private static final String LOW = "insets 1 18 2 18, fillx";
 
     private final JTextArea words = Lettering.paragraph("", Styles.FIELD_LABEL);
-    private final JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8"));
+    private final JPanel buttons = new JPanel(new FormLayout("insets 0, gap 8"));
 
     public NoticeStrip() {
-        super(new MigLayout(ROOMY, "[0::,grow,fill]14[]", "[center]"));
+        super(new FormLayout(ROOMY, "[0::,grow,fill]14[]", "[center]"));
         Styles.as(Styles.NOTICE, this);
         buttons.setOpaque(false);
         add(words, "wmin 0");
@@ -29,7 +28,7 @@ public final class NoticeStrip extends JPanel {
 
     /** Whether there is little height for it. */
     public void low(boolean yes) {
-        ((MigLayout) getLayout()).setLayoutConstraints(yes ? LOW : ROOMY);
+        ((FormLayout) getLayout()).setLayoutConstraints(yes ? LOW : ROOMY);
         revalidate();
     }
 

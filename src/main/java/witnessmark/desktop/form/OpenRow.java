@@ -15,7 +15,6 @@ import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
-import net.miginfocom.swing.MigLayout;
 
 /**
  * A row that leads somewhere: Enter, Space or a click opens it, Up and Down go to the row before and after. What is in
@@ -45,7 +44,7 @@ public final class OpenRow extends JButton {
         Lettering.plain(this);
         setText("");
         putClientProperty(Lettering.MAY_BE_CUT, true);
-        setLayout(new MigLayout("insets 8 " + BLEED + " 8 " + BLEED + ", fillx, gap 0", columns, "[]1[]"));
+        setLayout(new FormLayout("insets 8 " + BLEED + " 8 " + BLEED + ", fillx, gap 0", columns, "[]1[]"));
         setBorder(BorderFactory.createEmptyBorder());
         setContentAreaFilled(false);
         setBorderPainted(false);

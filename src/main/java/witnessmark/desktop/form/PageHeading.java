@@ -2,7 +2,6 @@ package witnessmark.desktop.form;
 
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** The head of a page: its title and, on the same line, a note such as the day. */
 public final class PageHeading extends JPanel {
@@ -10,7 +9,7 @@ public final class PageHeading extends JPanel {
     private final JLabel note = Lettering.cutLine("", Styles.NOTE);
 
     public PageHeading(String title, String note) {
-        super(new MigLayout("insets 0, gap 18", "[0::][0::,grow,fill,shrinkprio 200]", "[baseline]"));
+        super(new FormLayout("insets 0, gap 18", "[0::][0::,grow,fill,shrinkprio 200]", "[baseline]"));
         setOpaque(false);
         add(this.title, "wmin 0");
         add(this.note, "wmin 0");

@@ -4,7 +4,6 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Color;
 import java.awt.Graphics;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** A flat sheet with one hairline round it, laid out by MigLayout. Sheets are never put on sheets. */
 public final class Sheet extends JPanel {
@@ -15,7 +14,7 @@ public final class Sheet extends JPanel {
 
     /** @param layout further layout constraints, for example {@code fill}; padding is set already */
     public Sheet(String layout, String columns, String rows) {
-        super(new MigLayout(
+        super(new FormLayout(
                 "insets 12 18 14 18, gapx 16, gapy 4" + (layout.isEmpty() ? "" : ", " + layout), columns, rows));
         Styles.as(Styles.SHEET, this);
     }

@@ -12,7 +12,6 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.task.Later;
 
 /**
@@ -63,8 +62,8 @@ final class SheetFilter extends JPanel {
         });
     }
 
-    private static MigLayout layout(int below) {
-        return new MigLayout(
+    private static FormLayout layout(int below) {
+        return new FormLayout(
                 "insets 0 0 " + below + " 0, gap 8, fillx, hidemode 3", "[0::300,grow,fill][]push[]", "[center]");
     }
 

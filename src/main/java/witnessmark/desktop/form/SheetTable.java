@@ -28,7 +28,6 @@ import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
 import javax.swing.SwingUtilities;
 import javax.swing.table.TableColumn;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.task.EventThread;
 
@@ -160,7 +159,7 @@ public final class SheetTable<R> extends JPanel {
     public SheetTable<R> filterStays(JComponent before, JComponent after) {
         SheetFilter stays = filterField();
         stays.stay();
-        JPanel top = new JPanel(new MigLayout("insets 0 0 4 0, gap 0, fillx", "[]12[0::,grow,fill]12[]", "[center]"));
+        JPanel top = new JPanel(new FormLayout("insets 0 0 4 0, gap 0, fillx", "[]12[0::,grow,fill]12[]", "[center]"));
         top.setOpaque(false);
         top.add(before);
         top.add(stays, "wmin 0");
@@ -353,7 +352,7 @@ public final class SheetTable<R> extends JPanel {
     }
 
     private JComponent nothingMatches(SheetTools tools) {
-        JPanel none = new JPanel(new MigLayout("insets 8 0 0 0, gap 8", "[][]"));
+        JPanel none = new JPanel(new FormLayout("insets 8 0 0 0, gap 8", "[][]"));
         none.setOpaque(false);
         none.add(Lettering.line(tools.texts().get("form.list.nothing"), Styles.QUIET_INK));
         none.add(Buttons.link(Caption.of(tools.texts().get("form.list.showAll")), () -> {

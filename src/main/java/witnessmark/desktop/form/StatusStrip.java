@@ -4,7 +4,6 @@ import javax.accessibility.AccessibleContext;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** What happened last, in one sentence, and one thing that can be done about it. Screen readers are told. */
@@ -20,7 +19,7 @@ public final class StatusStrip extends JPanel {
     private boolean wide;
 
     public StatusStrip(String name) {
-        super(new MigLayout("insets 0, gap 0, fillx, hidemode 3", "[0::,grow,fill]"));
+        super(new FormLayout("insets 0, gap 0, fillx, hidemode 3", "[0::,grow,fill]"));
         setOpaque(false);
         getAccessibleContext().setAccessibleName(name);
         working.setVisible(false);
@@ -32,7 +31,7 @@ public final class StatusStrip extends JPanel {
     /** Whether what can be done stands beside the sentence, in a wide strip, or under it. */
     public void wide(boolean yes) {
         wide = yes;
-        MigLayout layout = (MigLayout) getLayout();
+        FormLayout layout = (FormLayout) getLayout();
         layout.setColumnConstraints(yes ? "[0::,grow,fill]14[]" : "[0::,grow,fill]");
         layout.setComponentConstraints(working, yes ? "span, wmin 0, wrap" : "wmin 0, wrap");
         layout.setComponentConstraints(words, yes ? "wmin 0" : "wmin 0, wrap");

@@ -9,10 +9,10 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
@@ -26,7 +26,7 @@ final class CostSheet extends JPanel {
     private final Texts texts;
     private final List<JButton> names = new ArrayList<>();
     private final List<JLabel> figures = new ArrayList<>();
-    private final JPanel notes = new JPanel(new MigLayout("insets 0, gap 0 2, fillx, wrap", "[0::,grow,fill]"));
+    private final JPanel notes = new JPanel(new FormLayout("insets 0, gap 0 2, fillx, wrap", "[0::,grow,fill]"));
     private final JLabel which = Lettering.cutLine("", Styles.FIELD_LABEL);
     private final SheetTable<PageLines.PieceLine> pieces;
     private List<PageLines.Amounts> shown = List.of();
@@ -34,7 +34,7 @@ final class CostSheet extends JPanel {
 
     /** @param correct opens a cost, by the text form of its identity */
     CostSheet(SheetTools tools, Consumer<String> correct) {
-        super(new MigLayout("insets 0, gap 4 2, fillx", "[0::,grow,fill]".repeat(COLUMNS), "[]1[]6[]8[]2[]"));
+        super(new FormLayout("insets 0, gap 4 2, fillx", "[0::,grow,fill]".repeat(COLUMNS), "[]1[]6[]8[]2[]"));
         this.texts = tools.texts();
         setOpaque(false);
         notes.setOpaque(false);

@@ -6,10 +6,10 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -32,7 +32,7 @@ final class IncidentView {
     private final JLabel costHeading = Lettering.line("", Styles.SECTION);
     private final CostSheet cost;
     private final JPanel sections =
-            new JPanel(new MigLayout("insets 0, gap 12 3, fillx, hidemode 3", "[0:112:,fill][0::,grow,fill][]"));
+            new JPanel(new FormLayout("insets 0, gap 12 3, fillx, hidemode 3", "[0:112:,fill][0::,grow,fill][]"));
     private @Nullable PageLines shown;
 
     IncidentView(SheetTools tools, IncidentsAsked asked) {
@@ -45,7 +45,7 @@ final class IncidentView {
             }
         });
         sections.setOpaque(false);
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]10[]", "[baseline]"));
+        JPanel head = new JPanel(new FormLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]10[]", "[baseline]"));
         head.setOpaque(false);
         head.add(mark);
         head.add(title, "wmin 0");
@@ -123,7 +123,7 @@ final class IncidentView {
 
     /** The heading of a section, with what adds to it at the right. */
     private JPanel head(PageLines.Section section, String incident) {
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]8[]", "[baseline]"));
+        JPanel head = new JPanel(new FormLayout("insets 0, gap 0, fillx", "[0::,grow,fill]8[]", "[baseline]"));
         head.setOpaque(false);
         head.add(Lettering.cutLine(section.heading(), Styles.SECTION), "wmin 0");
         Prefilled add = section.add();

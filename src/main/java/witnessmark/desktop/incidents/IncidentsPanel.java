@@ -4,8 +4,8 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
@@ -23,7 +23,7 @@ final class IncidentsPanel extends JPanel {
     private final ScrollPage page;
 
     IncidentsPanel(SheetTools tools, IncidentsAsked asked) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][0::,fill,grow]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][0::,fill,grow]"));
         setOpaque(false);
         list = new IncidentsTable(tools, asked);
         view = new IncidentView(tools, asked);

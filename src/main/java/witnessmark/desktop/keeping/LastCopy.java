@@ -11,10 +11,10 @@ import javax.swing.JButton;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.task.Later;
@@ -104,7 +104,7 @@ final class LastCopy {
 
     /** What the dialog shows; it can be looked at without a display. */
     JPanel content(JTextArea since, JButton leave) {
-        JPanel content = new JPanel(new MigLayout("insets 18, gap 8, fillx", "[420::,grow,fill]"));
+        JPanel content = new JPanel(new FormLayout("insets 18, gap 8, fillx", "[420::,grow,fill]"));
         content.add(Lettering.line(texts.get("keeping.last"), Styles.SECTION), "wrap");
         content.add(
                 Lettering.paragraph(texts.get("keeping.last.text", place), Styles.FIELD_LABEL), "growx, wmin 0, wrap");

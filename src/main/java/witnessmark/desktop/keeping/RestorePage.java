@@ -8,12 +8,12 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -32,7 +32,7 @@ final class RestorePage implements Aside {
     private final Restores restores;
     private final Latest reading;
     private final Latest checking;
-    private final JPanel page = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
     private final SheetTable<CopyLine> table;
     private final JTextArea said = Lettering.paragraph(" ", Styles.FIELD_LABEL);
     private final JTextArea where = Lettering.paragraph(" ", Styles.NOTE);
@@ -126,7 +126,7 @@ final class RestorePage implements Aside {
         sheet.add(said, "growx, wmin 0, wrap 4");
         sheet.add(table, "grow, pushy, hmin 160, wrap");
         sheet.add(where, "growx, wmin 0, wrap");
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8, alignx right"));
+        JPanel foot = new JPanel(new FormLayout("insets 0, gap 8, alignx right"));
         foot.setOpaque(false);
         foot.add(button(
                 "keeping.restore.file", () -> context.choose().logbook().get().ifPresent(this::lookIn)));

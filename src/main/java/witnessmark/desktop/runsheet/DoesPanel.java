@@ -6,7 +6,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Life;
@@ -28,7 +28,7 @@ final class DoesPanel extends JPanel {
     private String waiting;
     private final transient StateWords states;
     private final JTextArea engine = Lettering.paragraph("", Styles.NOTE);
-    private final JPanel rows = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
+    private final JPanel rows = new JPanel(new FormLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
 
     /** @param waiting what is said while it cannot be told what the run does */
     DoesPanel(RunWords words, String waiting) {
@@ -77,7 +77,7 @@ final class DoesPanel extends JPanel {
     private void row(DoesModel.Row row) {
         SeamState state = row.state();
         JPanel line = new JPanel(
-                new MigLayout("insets 9 0 9 0, gap 0, fillx", "[24!]10[" + STRIP + "!]10[0::,grow,fill]", "[]5[20!]"));
+                new FormLayout("insets 9 0 9 0, gap 0, fillx", "[24!]10[" + STRIP + "!]10[0::,grow,fill]", "[]5[20!]"));
         line.setOpaque(false);
         line.add(
                 states.mark(state, texts.get("runsheet.does.mark", row.title(), row.stands())),

@@ -4,11 +4,11 @@ import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
@@ -24,7 +24,7 @@ final class ReasonRow extends JPanel {
      * @param leave run when the run is to stay in after all
      */
     ReasonRow(Texts texts, Consumer<String> strike, Runnable leave) {
-        super(new MigLayout("insets 0, gap 8, fillx", "[0::,grow,fill][][]", "[bottom]"));
+        super(new FormLayout("insets 0, gap 8, fillx", "[0::,grow,fill][][]", "[bottom]"));
         setOpaque(false);
         this.texts = texts;
         this.strike = strike;

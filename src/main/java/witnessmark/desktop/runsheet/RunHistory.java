@@ -4,10 +4,10 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
@@ -24,7 +24,7 @@ final class RunHistory extends JPanel {
 
     /** @param back run when the sheet is wanted again */
     RunHistory(Texts texts, Runnable back) {
-        super(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill][]", "[]4[fill,grow]"));
+        super(new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill][]", "[]4[fill,grow]"));
         setOpaque(false);
         this.texts = texts;
         this.table = HistoryTable.of(texts);

@@ -7,7 +7,7 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.ScrollPage;
 
 /** A form with what it does beside it, or under it where there is no room. */
@@ -58,9 +58,9 @@ final class SheetBeside extends JPanel {
     /** Neither is taken out on the way: the focus would be lost. */
     private void place(boolean next) {
         beside = next;
-        MigLayout layout = next
-                ? new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]17[338!,fill]", "[grow,fill]0[]")
-                : new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[]0[]0[]");
+        FormLayout layout = next
+                ? new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]17[338!,fill]", "[grow,fill]0[]")
+                : new FormLayout("insets 0, gap 0, fillx", "[0::,grow,fill]", "[]0[]0[]");
         sheets.setLayout(layout);
         for (Component each : sheets.getComponents()) {
             layout.addLayoutComponent(each, each == form ? "cell 0 0, wmin 0" : each == does ? besides() : FOOT);

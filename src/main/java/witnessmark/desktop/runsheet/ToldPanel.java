@@ -9,7 +9,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
@@ -17,6 +16,7 @@ import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.LabelledBox;
 import witnessmark.desktop.form.Lettering;
@@ -47,7 +47,7 @@ final class ToldPanel extends JPanel {
 
     /** @param leave what Esc and the back button do, and saving when it worked */
     ToldPanel(ToldModel model, ToldActions actions, ToldWords words, Runnable leave) {
-        super(new MigLayout(
+        super(new FormLayout(
                 "insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[shrink 0]8[shrink 0]"));
         setOpaque(false);
         this.model = model;

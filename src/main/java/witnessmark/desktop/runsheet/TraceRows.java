@@ -6,11 +6,11 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;
 import witnessmark.domain.Entry;
@@ -37,7 +37,7 @@ final class TraceRows extends JPanel {
      */
     TraceRows(
             RunWords words, Supplier<Facts> facts, Id<Run> run, Runnable bringIn, @Nullable Consumer<Id<Trace>> show) {
-        super(new MigLayout("insets 0, gap 12 2, fillx, hidemode 3", "[0::,grow,fill][]", "[center]"));
+        super(new FormLayout("insets 0, gap 12 2, fillx, hidemode 3", "[0::,grow,fill][]", "[center]"));
         setOpaque(false);
         this.texts = words.texts();
         this.measures = words.measures();
@@ -77,7 +77,7 @@ final class TraceRows extends JPanel {
         for (int i = 0; i < all.size(); i++) {
             Entry<Trace> trace = all.get(i);
             add(Lettering.cutLine(said(trace.fact()), Styles.FIELD_LABEL), "wmin 0");
-            JPanel ways = new JPanel(new MigLayout("insets 0, gap 8"));
+            JPanel ways = new JPanel(new FormLayout("insets 0, gap 8"));
             ways.setOpaque(false);
             Consumer<Id<Trace>> seen = show;
             if (seen != null) {

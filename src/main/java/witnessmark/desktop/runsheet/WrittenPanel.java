@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.logbook.run.RunDoes;
@@ -63,7 +63,7 @@ final class WrittenPanel extends JPanel implements SheetView {
             Runnable planJob,
             Runnable fresh,
             Runnable leave) {
-        super(new MigLayout(
+        super(new FormLayout(
                 "insets 0, gap 0, fill, hidemode 3",
                 "[0::,grow,fill]",
                 "[0::,grow,fill]8[shrink 0]4[shrink 0]8[shrink 0][shrink 0]"));

@@ -2,7 +2,7 @@ package witnessmark.desktop.season;
 
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -13,15 +13,15 @@ import witnessmark.wording.Texts;
 final class SeasonHead {
     private final Sheet sheet = new Sheet("fillx", "[0::,grow,fill]36[250::]", "");
     private final JTextArea finding = Lettering.paragraph("", Styles.SECTION);
-    private final JPanel notes = new JPanel(new MigLayout("insets 0, gap 0 3, fillx, wrap", "[0::,grow,fill]"));
-    private final JPanel money = new JPanel(new MigLayout("insets 0, gap 14 2, fillx, wrap 2", "[grow,fill][]"));
+    private final JPanel notes = new JPanel(new FormLayout("insets 0, gap 0 3, fillx, wrap", "[0::,grow,fill]"));
+    private final JPanel money = new JPanel(new FormLayout("insets 0, gap 14 2, fillx, wrap 2", "[grow,fill][]"));
     private final SwitchBoxes boxes;
 
     SeasonHead(Texts texts, Runnable changed) {
         boxes = new SwitchBoxes(texts, changed);
         notes.setOpaque(false);
         money.setOpaque(false);
-        JPanel left = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
+        JPanel left = new JPanel(new FormLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
         left.setOpaque(false);
         left.add(finding, "growx, wmin 0");
         left.add(Lettering.line(texts.get("season.switches"), Styles.FIELD_LABEL), "gaptop 12");

@@ -8,7 +8,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.Place;
@@ -16,6 +15,7 @@ import witnessmark.cost.result.Switches;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTable;
@@ -66,7 +66,7 @@ final class SeasonPageView extends JPanel {
     }
 
     SeasonPageView(SheetTools tools, Measures measures, SeasonLeads leads, Told told) {
-        super(new MigLayout("insets 0, gap 0 12, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        super(new FormLayout("insets 0, gap 0 12, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         setOpaque(false);
         this.texts = tools.texts();
         MoneyWords money = new MoneyWords(texts, measures);
@@ -152,7 +152,7 @@ final class SeasonPageView extends JPanel {
     }
 
     private static JPanel row(String layout, String columns) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 8 0, " + layout, columns, "[center]"));
+        JPanel row = new JPanel(new FormLayout("insets 0, gap 8 0, " + layout, columns, "[center]"));
         row.setOpaque(false);
         return row;
     }
@@ -166,7 +166,7 @@ final class SeasonPageView extends JPanel {
     }
 
     private JPanel legend(MoneyWords money) {
-        JPanel legend = new JPanel(new MigLayout("insets 0, gapx 8"));
+        JPanel legend = new JPanel(new FormLayout("insets 0, gapx 8"));
         legend.setOpaque(false);
         for (Place place : SeasonModel.COLUMNS) {
             legend.add(new JLabel(new FillIcon(BarModel.fill(place))));

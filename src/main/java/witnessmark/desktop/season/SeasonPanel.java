@@ -5,11 +5,11 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Kept;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
@@ -36,7 +36,7 @@ final class SeasonPanel extends JPanel {
     private boolean empty;
 
     SeasonPanel(Texts texts, SeasonPageView page, LinesPane lines, Runnable writeCost, Runnable weekend) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][0::,fill,grow]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][0::,fill,grow]"));
         setOpaque(false);
         below.setOpaque(false);
         this.texts = texts;
@@ -54,12 +54,12 @@ final class SeasonPanel extends JPanel {
     }
 
     private JComponent empty(Runnable weekend) {
-        JPanel bench = new JPanel(new MigLayout("insets 0, fillx", "[0::,grow,fill]"));
+        JPanel bench = new JPanel(new FormLayout("insets 0, fillx", "[0::,grow,fill]"));
         bench.setOpaque(false);
         Sheet sheet = new Sheet("fillx, wrap", "[0::,grow,fill]", "");
         sheet.add(Lettering.line(texts.get("season.empty.title"), Styles.SECTION));
         sheet.add(Lettering.paragraph(texts.get("season.empty"), Styles.QUIET_INK), "growx, wmin 0, gaptop 4");
-        JPanel ways = new JPanel(new MigLayout("insets 0, gap 8"));
+        JPanel ways = new JPanel(new FormLayout("insets 0, gap 8"));
         ways.setOpaque(false);
         ways.add(write);
         ways.add(Buttons.plain(Caption.of(texts.get("season.empty.weekend")), weekend));

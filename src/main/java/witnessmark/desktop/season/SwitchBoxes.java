@@ -7,9 +7,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.cost.result.Switches;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.wording.Texts;
 
@@ -23,7 +23,7 @@ final class SwitchBoxes extends JPanel {
     private final List<JCheckBox> boxes = new ArrayList<>();
 
     SwitchBoxes(Texts texts, Runnable changed) {
-        super(new MigLayout(LAYOUT + 2, "[][]"));
+        super(new FormLayout(LAYOUT + 2, "[][]"));
         setOpaque(false);
         for (String name : NAMES) {
             Caption caption = Caption.of(texts.get("season.switch." + name));
@@ -45,7 +45,7 @@ final class SwitchBoxes extends JPanel {
     public void doLayout() {
         boolean two = getWidth() >= widest(0) + UIScale.scale(GAP) + widest(1);
         String wanted = LAYOUT + (two ? 2 : 1);
-        MigLayout layout = (MigLayout) getLayout();
+        FormLayout layout = (FormLayout) getLayout();
         if (!wanted.equals(layout.getLayoutConstraints())) {
             layout.setLayoutConstraints(wanted);
             revalidate();

@@ -10,13 +10,13 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FootGivesWay;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
@@ -52,7 +52,7 @@ final class SheetPage implements Aside {
     /** Sheet, strip and foot under each other. */
     final class Page extends JPanel {
         Page() {
-            super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
+            super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[0::,grow,fill]8[]8[]"));
         }
 
         @Override
@@ -208,7 +208,7 @@ final class SheetPage implements Aside {
 
     /** A field that is not asked for leaves its columns empty, so that nothing jumps sideways. */
     private JComponent line(List<SheetField> row) {
-        JPanel line = new JPanel(new MigLayout("insets 0, gap 0, fillx", COLUMNS, "[top]"));
+        JPanel line = new JPanel(new FormLayout("insets 0, gap 0, fillx", COLUMNS, "[top]"));
         line.setOpaque(false);
         int column = 0;
         for (SheetField field : row) {

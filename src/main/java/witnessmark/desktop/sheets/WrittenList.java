@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -17,6 +16,7 @@ import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -43,7 +43,7 @@ final class WrittenList implements Aside {
     private final Consumer<Entry<?>> open;
     private final Latest reading;
     private final JPanel page =
-            new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[0::,grow,fill]8[]"));
+            new JPanel(new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[0::,grow,fill]8[]"));
     private final ChoiceBox<RecordType<?>> kind;
     private final SheetTable<Line> table;
 

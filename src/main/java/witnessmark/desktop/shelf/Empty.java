@@ -3,9 +3,9 @@ package witnessmark.desktop.shelf;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;
 
@@ -20,7 +20,7 @@ final class Empty extends JPanel {
      * @param caption of the button that leads to writing something down
      */
     Empty(String yet, Caption caption, Runnable make) {
-        super(new MigLayout("insets 10 0 10 0, gap 0 8, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        super(new FormLayout("insets 10 0 10 0, gap 0 8, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         setOpaque(false);
         this.yet = yet;
         this.sentence = Lettering.paragraph(yet, Styles.QUIET_INK);

@@ -4,7 +4,7 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
@@ -19,12 +19,12 @@ final class ShelfPanel extends JPanel {
     private final StockTable stock;
 
     ShelfPanel(SheetTools tools, ShelfAsked asked) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][0::,fill,grow]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][0::,fill,grow]"));
         setOpaque(false);
         parts = new PartsTable(tools, asked);
         stock = new StockTable(tools, asked);
-        JPanel page =
-                new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow 70]10[fill,grow 30]"));
+        JPanel page = new JPanel(
+                new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[fill,grow 70]10[fill,grow 30]"));
         page.setOpaque(false);
         Sheet above = new Sheet("fill, insets 8 14 6 14", "[0::,grow,fill]", "[fill,grow]");
         above.add(parts.sheet(), "grow, h 240:pref:, w 0:0:");

@@ -5,9 +5,9 @@ import java.awt.datatransfer.StringSelection;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
@@ -25,7 +25,7 @@ final class AboutPage {
     }
 
     JComponent component() {
-        JPanel page = new JPanel(new MigLayout("insets 0, gap 14, fillx, wrap", "[0::,grow,fill]"));
+        JPanel page = new JPanel(new FormLayout("insets 0, gap 14, fillx, wrap", "[0::,grow,fill]"));
         page.setOpaque(false);
         page.add(program());
         page.add(listed("shell.about.cautions", "shell.about.caution."));

@@ -15,10 +15,10 @@ import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.task.Tasks;
@@ -67,7 +67,7 @@ public final class CrashDialog {
 
     /** What the dialog shows; it can be looked at without a display. */
     JPanel content(@Nullable JDialog dialog, String report, JTextArea said) {
-        JPanel content = new JPanel(new MigLayout("insets 18, gap 8, fillx", "[420::,grow,fill]"));
+        JPanel content = new JPanel(new FormLayout("insets 18, gap 8, fillx", "[420::,grow,fill]"));
         content.add(Lettering.line(texts.get("shell.crash.title"), Styles.SECTION), "wrap");
         String saved = lastSaved.get();
         String sentence = saved.isEmpty() ? texts.get("shell.crash.text") : texts.get("shell.crash.textSaved", saved);
@@ -82,7 +82,7 @@ public final class CrashDialog {
         JButton save =
                 Buttons.plain(Caption.of(texts.get("shell.crash.saveReport")), () -> save(content, said, report));
         JButton leave = Buttons.plain(Caption.of(texts.get("shell.crash.quit")), quit);
-        JPanel buttons = new JPanel(new MigLayout("insets 0, gap 8", "[grow][][][]"));
+        JPanel buttons = new JPanel(new FormLayout("insets 0, gap 8", "[grow][][][]"));
         buttons.add(leave, "skip");
         buttons.add(save);
         buttons.add(on);

@@ -6,7 +6,7 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.Styles;
@@ -15,7 +15,7 @@ import witnessmark.desktop.form.Styles;
 final class FoundCell implements ListCellRenderer<FoundRow> {
     private final Row row = new Row();
     private final JLabel heading = Lettering.line("", Styles.RAIL_GROUP);
-    private final JPanel headingRow = new JPanel(new MigLayout("insets 8 10 2 10, fill", "[0::,grow,fill]"));
+    private final JPanel headingRow = new JPanel(new FormLayout("insets 8 10 2 10, fill", "[0::,grow,fill]"));
     private final JLabel title = Lettering.line("", Styles.FIELD_LABEL);
     private final JLabel note = Lettering.line("", Styles.NOTE);
 
@@ -52,7 +52,7 @@ final class FoundCell implements ListCellRenderer<FoundRow> {
         private boolean selected;
 
         Row() {
-            super(new MigLayout("insets 5 10 5 10, fill", "[0:pref:,fill]12[0:pref:,grow,fill,shrinkprio 200]"));
+            super(new FormLayout("insets 5 10 5 10, fill", "[0:pref:,fill]12[0:pref:,grow,fill,shrinkprio 200]"));
             setOpaque(false);
         }
 

@@ -14,9 +14,9 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListSelectionModel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;
@@ -55,7 +55,7 @@ final class Rail extends JPanel {
      * @param onEnter told that the page is to take the focus
      */
     Rail(Texts texts, List<PlaceId> places, JComponent copies, Consumer<PlaceId> onGo, Runnable onEnter) {
-        super(new MigLayout("insets 12 0 14 0, gap 0, fill", "[0::,grow,fill]", "[]0[]0[]0[]8[grow,fill][]"));
+        super(new FormLayout("insets 12 0 14 0, gap 0, fill", "[0::,grow,fill]", "[]0[]0[]0[]8[grow,fill][]"));
         this.texts = texts;
         this.ids = places;
         this.copies = copies;

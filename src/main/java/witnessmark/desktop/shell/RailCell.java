@@ -10,7 +10,7 @@ import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.Styles;
@@ -18,7 +18,7 @@ import witnessmark.wording.Texts;
 
 /** Draws the rows of the rail: headings in second ink, places in ink, the chosen one as a stroke. */
 final class RailCell implements ListCellRenderer<RailRow> {
-    private final JPanel heading = new JPanel(new MigLayout("insets 15 18 4 14, fill", "[0::,grow,fill]", "[]"));
+    private final JPanel heading = new JPanel(new FormLayout("insets 15 18 4 14, fill", "[0::,grow,fill]", "[]"));
     private final JLabel headingText = Lettering.line("", Styles.RAIL_GROUP);
     private final Row row = new Row();
     private final JLabel title = Lettering.line("", Styles.FIELD_LABEL);
@@ -78,7 +78,7 @@ final class RailCell implements ListCellRenderer<RailRow> {
         private boolean focused;
 
         Row() {
-            super(new MigLayout("insets 8 18 8 26, fill", "[0::,grow,fill]8[]", "[]"));
+            super(new FormLayout("insets 8 18 8 26, fill", "[0::,grow,fill]8[]", "[]"));
             setOpaque(false);
         }
 

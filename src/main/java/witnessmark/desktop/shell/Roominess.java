@@ -1,15 +1,15 @@
 package witnessmark.desktop.shell;
 
-import net.miginfocom.swing.MigLayout;
+import witnessmark.desktop.form.FormLayout;
 
 /** The edges around a page, which go down to little where the window is so low that they would take the page's rows. */
 final class Roominess {
     /** Below this height, in unscaled pixels, every row counts: 768 pixels at more than one and a half times the size. */
     private static final int ROOMY_FROM = 500;
 
-    private final MigLayout top = new MigLayout("", "[][0::,grow,fill][shrinkprio 200]", "[32!]");
-    private final MigLayout body = new MigLayout("", "[grow,fill][fill]", "[0::,grow,fill]");
-    private final MigLayout foot = new MigLayout("", "[0::,grow,fill]");
+    private final FormLayout top = new FormLayout("", "[][0::,grow,fill][shrinkprio 200]", "[32!]");
+    private final FormLayout body = new FormLayout("", "[grow,fill][fill]", "[0::,grow,fill]");
+    private final FormLayout foot = new FormLayout("", "[0::,grow,fill]");
     private boolean low;
 
     Roominess() {
@@ -31,15 +31,15 @@ final class Roominess {
         return low;
     }
 
-    MigLayout top() {
+    FormLayout top() {
         return top;
     }
 
-    MigLayout body() {
+    FormLayout body() {
         return body;
     }
 
-    MigLayout foot() {
+    FormLayout foot() {
         return foot;
     }
 

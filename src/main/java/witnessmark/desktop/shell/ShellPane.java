@@ -15,8 +15,8 @@ import javax.swing.JMenuBar;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.PageHeading;
@@ -47,7 +47,7 @@ public final class ShellPane extends JPanel {
     private final Panes panes;
     private final Roominess room = new Roominess();
     private final JPanel foot = new JPanel(room.foot());
-    private final MigLayout bodyLayout = room.body();
+    private final FormLayout bodyLayout = room.body();
     private final JPanel body = new JPanel(bodyLayout);
     private final ShellCommands own;
     private final Commands commands;

@@ -6,9 +6,9 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.ChartOrTable;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
@@ -59,7 +59,7 @@ public final class SpeedSide {
         this.chart = new ChartOrTable(texts, texts.get("speed.chart.nothing"), table -> table, dot -> {}, say);
         this.tried = new TriedFields(texts, this::refresh);
         this.component = new JPanel(
-                new MigLayout("insets 0, gap 16 0, fill", "[0::,grow 55,fill][0::,grow 45,fill]", "[fill,grow]"));
+                new FormLayout("insets 0, gap 16 0, fill", "[0::,grow 55,fill][0::,grow 45,fill]", "[fill,grow]"));
         component.setOpaque(false);
         said = new ScrollPage(view.component());
         beside = new ScrollPage(beside());
@@ -69,7 +69,7 @@ public final class SpeedSide {
 
     private JPanel beside() {
         Sheet curve = new Sheet("fillx, wrap", "[0::,grow,fill]", "");
-        JPanel controls = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
+        JPanel controls = new JPanel(new FormLayout("insets 0, gap 8", "push[][]"));
         controls.setOpaque(false);
         controls.add(chart.toggleButton());
         controls.add(chart.copyButton());
@@ -79,7 +79,7 @@ public final class SpeedSide {
         trying.add(Lettering.line(texts.get("speed.try"), Styles.SECTION));
         trying.add(Lettering.paragraph(texts.get("speed.try.about"), Styles.NOTE), "growx, wmin 0");
         trying.add(tried, "growx, wmin 0");
-        JPanel beside = new JPanel(new MigLayout("insets 0, gap 0 10, fillx, wrap", "[0::,grow,fill]"));
+        JPanel beside = new JPanel(new FormLayout("insets 0, gap 0 10, fillx, wrap", "[0::,grow,fill]"));
         beside.setOpaque(false);
         beside.add(curve, "growx, wmin 0");
         beside.add(trying, "growx, wmin 0");

@@ -2,8 +2,8 @@ package witnessmark.desktop.speed;
 
 import java.util.List;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.ColumnPane;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.SeamState;
@@ -46,7 +46,7 @@ final class SpeedView {
     }
 
     private JPanel head(SpeedLines lines) {
-        JPanel head = new JPanel(new MigLayout("insets 4 0 4 0, gap 10, fillx", "[24!][0::,grow,fill]"));
+        JPanel head = new JPanel(new FormLayout("insets 4 0 4 0, gap 10, fillx", "[24!][0::,grow,fill]"));
         head.setOpaque(false);
         SeamState state = lines.state();
         SeamMark mark = new SeamMark(state == null ? SeamState.SCRAP : state, lines.word(), lines.headline());

@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.fit.result.WhatIf;
 import witnessmark.logbook.measuring.TriedText;
 import witnessmark.logbook.measuring.TriedText.Tried;
@@ -24,7 +24,7 @@ final class TriedFields extends JPanel {
 
     /** @param changed told when something else is tried, as soon as it can be read */
     TriedFields(Texts texts, Runnable changed) {
-        super(new MigLayout("insets 0, gap 12 4, fillx, wrap 2", "[0::,grow,fill][0::,grow,fill]"));
+        super(new FormLayout("insets 0, gap 12 4, fillx, wrap 2", "[0::,grow,fill][0::,grow,fill]"));
         this.texts = texts;
         this.changed = changed;
         setOpaque(false);

@@ -3,17 +3,17 @@ package witnessmark.desktop.start;
 import java.awt.event.KeyEvent;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
 
 /** What pages that ask something share: Cancel and one main button under the sheet, with Esc and Ctrl+Enter for them. */
 final class Asking {
-    private final JPanel page = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
 
     /**
      * @param sheet with all its questions; the buttons are added under them
@@ -22,7 +22,7 @@ final class Asking {
      * @param close takes the page away
      */
     Asking(StartContext context, Sheet sheet, String main, Runnable answer, Runnable close) {
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8", "push[][]"));
+        JPanel foot = new JPanel(new FormLayout("insets 0, gap 8", "push[][]"));
         foot.setOpaque(false);
         foot.add(Buttons.plain(Caption.of(context.texts().get("beforewego.cancel")), close), "tag cancel");
         foot.add(Buttons.main(Caption.of(main), Keys.menu(KeyEvent.VK_ENTER), answer), "tag ok");

@@ -6,10 +6,10 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -22,7 +22,7 @@ import witnessmark.wording.Texts;
 /** What was read or found, its problems with their places, and what can be done about it. Nothing is done before. */
 final class ReportPage implements Aside {
     private final String title;
-    private final JPanel page = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
     private final SheetTable<ProblemLine> table;
     private final JTextArea whole = Lettering.paragraph(" ", Styles.FIELD_LABEL);
     private final List<JButton> ways;
@@ -104,7 +104,7 @@ final class ReportPage implements Aside {
         sheet.add(whole, "growx, wmin 0, hmin 54, wrap");
         table.setVisible(listed);
         whole.setVisible(listed);
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 8, alignx right"));
+        JPanel foot = new JPanel(new FormLayout("insets 0, gap 8, alignx right"));
         foot.setOpaque(false);
         ways.forEach(foot::add);
         sheet.add(foot, listed ? "growx" : "growx, pushy, aligny top");

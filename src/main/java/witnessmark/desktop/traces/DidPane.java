@@ -5,10 +5,10 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.chart.Chart;
 import witnessmark.desktop.form.ChartView;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
@@ -21,12 +21,12 @@ import witnessmark.wording.Texts;
 /** What the engine did: its figures, engine speed over the run, and what stands out. */
 final class DidPane {
     private final DidModel model;
-    private final JPanel page = new JPanel(new MigLayout(
+    private final JPanel page = new JPanel(new FormLayout(
             "insets 10 0 0 0, gap 0, fill, hidemode 3",
             "[0::,grow,fill]",
             "[]6[170:210:,grow,fill]0[]4[0::,grow,fill]"));
     private final JPanel figures =
-            new JPanel(new MigLayout("insets 0, gap 14 8, fillx, wrap 5", "[0::,grow,fill,sg]", ""));
+            new JPanel(new FormLayout("insets 0, gap 14 8, fillx, wrap 5", "[0::,grow,fill,sg]", ""));
     private final ChartView chart;
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final SheetTable<Event> events;
@@ -87,7 +87,7 @@ final class DidPane {
     }
 
     private static JPanel shown(Figure figure) {
-        JPanel box = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
+        JPanel box = new JPanel(new FormLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
         box.setOpaque(false);
         box.add(Lettering.cutLine(figure.name(), Styles.FIELD_LABEL), "wmin 0");
         box.add(Lettering.cutLine(figure.value(), Styles.STRONG), "wmin 0");

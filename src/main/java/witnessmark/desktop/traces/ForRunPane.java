@@ -12,13 +12,13 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
@@ -48,7 +48,7 @@ final class ForRunPane {
     private final ChoiceBox<Integer> part;
     private final ChoiceBox<Choice> run;
     private final JPanel said = column();
-    private final JPanel grid = new JPanel(new MigLayout(
+    private final JPanel grid = new JPanel(new FormLayout(
             "insets 0, gap 12 2, fillx, hidemode 3, wrap 3",
             "[0::,grow 100,fill][0::,grow 110,fill][0::,grow 90,fill]"));
     private final JCheckBox keep;
@@ -105,7 +105,7 @@ final class ForRunPane {
     }
 
     private static JPanel column() {
-        JPanel column = new JPanel(new MigLayout("insets 0, gap 0 4, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
+        JPanel column = new JPanel(new FormLayout("insets 0, gap 0 4, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         column.setOpaque(false);
         return column;
     }

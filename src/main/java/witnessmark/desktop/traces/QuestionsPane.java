@@ -9,12 +9,12 @@ import java.util.function.BiConsumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
@@ -80,7 +80,7 @@ final class QuestionsPane {
         rows.keySet().retainAll(shown);
         for (Question question : shown) {
             Row row = rows.computeIfAbsent(question, asked -> row(asked, model));
-            JPanel sentence = new JPanel(new MigLayout("insets 14 0 0 0, fillx", "[0::,grow,fill]"));
+            JPanel sentence = new JPanel(new FormLayout("insets 14 0 0 0, fillx", "[0::,grow,fill]"));
             sentence.setOpaque(false);
             sentence.add(row.sentence(), "growx, wmin 0");
             sheet.add(sentence, "growx, wmin 0");

@@ -8,12 +8,12 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
@@ -30,7 +30,7 @@ import witnessmark.wording.Texts;
 final class ReadPane {
     private final UnderstoodWords words;
     private final JPanel page =
-            new JPanel(new MigLayout("insets 10 0 0 0, gap 0, fill", "[0::,grow,fill]", "[]8[0::,grow,fill]8[]"));
+            new JPanel(new FormLayout("insets 10 0 0 0, gap 0, fill", "[0::,grow,fill]", "[]8[0::,grow,fill]8[]"));
     private final JTextArea form = Lettering.paragraph("", Styles.FIELD_LABEL);
     private final SheetTable<ColumnLine> table;
     private final ChoiceBox<ChannelKind> kind;
@@ -83,7 +83,7 @@ final class ReadPane {
         page.add(form, "growx, wmin 0, wrap");
         page.add(table, "grow, wmin 0, hmin 90, wrap");
         JPanel row = new JPanel(
-                new MigLayout("insets 0, gap 16, fillx", "[0:240:,grow,fill][0:200:,grow,fill][0:180:,grow,fill]"));
+                new FormLayout("insets 0, gap 16, fillx", "[0:240:,grow,fill][0:200:,grow,fill][0:180:,grow,fill]"));
         row.setOpaque(false);
         row.add(kind, "wmin 0");
         row.add(unit, "wmin 0");

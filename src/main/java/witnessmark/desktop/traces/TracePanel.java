@@ -12,11 +12,11 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormFoot;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
@@ -71,7 +71,7 @@ final class TracePanel extends JPanel {
             Runnable save) {}
 
     TracePanel(Texts texts, Doing doing, QuestionsPane questions, DidPane did, ReadPane read, ForRunPane forRun) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]0[]8[0::,grow,fill]8[]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]0[]8[0::,grow,fill]8[]"));
         this.texts = texts;
         this.questions = questions;
         setOpaque(false);
@@ -116,7 +116,7 @@ final class TracePanel extends JPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 12 0, fillx", "[pref!][0::,grow,fill]", "[baseline]"));
+        JPanel head = new JPanel(new FormLayout("insets 0, gap 12 0, fillx", "[pref!][0::,grow,fill]", "[baseline]"));
         head.setOpaque(false);
         head.add(file, "wmin 0, wmax 60%");
         head.add(about, "wmin 0");
@@ -130,7 +130,7 @@ final class TracePanel extends JPanel {
         sheet.add(choose);
         sheet.add(waiting, "w 200:520:, wmin 0");
         sheet.add(watched, "w 200:520:, wmin 0");
-        JPanel ways = new JPanel(new MigLayout("insets 0, gap 8, hidemode 3"));
+        JPanel ways = new JPanel(new FormLayout("insets 0, gap 8, hidemode 3"));
         ways.setOpaque(false);
         List.of(first, watch, unwatch).forEach(ways::add);
         sheet.add(ways);
@@ -151,7 +151,7 @@ final class TracePanel extends JPanel {
         left.add(tabs, "grow, wmin 0, h 420:420:");
         SideBySide both = new SideBySide(left, forRun.component(), SIDE, BESIDE_FROM);
         JPanel page =
-                new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]8[grow,fill]"));
+                new JPanel(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]8[grow,fill]"));
         page.setOpaque(false);
         page.add(questions.component(), "cell 0 0, growx, wmin 0");
         page.add(both, "cell 0 1, grow, wmin 0");

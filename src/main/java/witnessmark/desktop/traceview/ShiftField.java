@@ -5,9 +5,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.function.DoubleConsumer;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.wording.Texts;
 
 /** By how many seconds what is laid over a trace is drawn later; below 0 earlier. What cannot be read changes nothing. */
@@ -20,7 +20,7 @@ final class ShiftField extends JPanel {
     private boolean loading;
 
     ShiftField(Texts texts, DoubleConsumer told) {
-        super(new MigLayout("insets 0, gap 6, fillx", "[][0::,grow,fill]", "[center]"));
+        super(new FormLayout("insets 0, gap 6, fillx", "[][0::,grow,fill]", "[center]"));
         this.texts = texts;
         this.told = told;
         setOpaque(false);

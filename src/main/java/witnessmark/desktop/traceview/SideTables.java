@@ -5,12 +5,12 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.StackedBar;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
@@ -155,7 +155,7 @@ final class SideTables {
 
     private static JComponent room(JComponent table, @Nullable JComponent under) {
         JPanel room = new JPanel(
-                new MigLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[fill,grow]6[]"));
+                new FormLayout("insets 6 0 0 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[fill,grow]6[]"));
         room.setOpaque(false);
         room.add(table, "grow, w 0:0:, h 0:0:, wrap");
         if (under != null) {

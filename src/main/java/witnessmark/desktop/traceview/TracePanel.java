@@ -10,7 +10,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.ChartTable;
 import witnessmark.chart.StackedBar;
@@ -18,6 +17,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
@@ -48,7 +48,7 @@ final class TracePanel extends JPanel {
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final CardLayout cards = new CardLayout();
     private final JPanel shown = new JPanel(cards);
-    private final JPanel tableRoom = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[fill,grow]"));
+    private final JPanel tableRoom = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[fill,grow]"));
     private final JTextArea nothing = Lettering.paragraph("", Styles.QUIET_INK);
     private final transient SideTables side;
     private final JTabbedPane tabs = new JTabbedPane();
@@ -75,7 +75,7 @@ final class TracePanel extends JPanel {
     }
 
     TracePanel(SheetTools tools, Doing doing) {
-        super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]0[]8[0::,grow,fill]"));
+        super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]0[]8[0::,grow,fill]"));
         this.tools = tools;
         this.texts = tools.texts();
         setOpaque(false);
@@ -101,7 +101,7 @@ final class TracePanel extends JPanel {
     }
 
     private JPanel head(Doing doing) {
-        JPanel head = new JPanel(new MigLayout(
+        JPanel head = new JPanel(new FormLayout(
                 "insets 0, gap 8 4, fillx, hidemode 3",
                 "[][80:230:,fill]12[][80:230:,fill]8[]8:push[]8[]8[]",
                 "[center]"));
@@ -126,7 +126,7 @@ final class TracePanel extends JPanel {
         shown.add(tableRoom, TABLE);
         shown.add(nothing, NOTHING);
         sheet.add(shown, "grow, w 0:0:, h 0:0:, wrap");
-        JPanel foot = new JPanel(new MigLayout("insets 2 0 0 0, gap 8, fillx", "[0::,grow,fill][][]"));
+        JPanel foot = new JPanel(new FormLayout("insets 2 0 0 0, gap 8, fillx", "[0::,grow,fill][][]"));
         foot.setOpaque(false);
         foot.add(readout, "growx, wmin 0");
         foot.add(asTable);
@@ -282,7 +282,7 @@ final class TracePanel extends JPanel {
 
     /** Words that scroll. */
     static JComponent scrolled(JTextArea words, Consumer<JPanel> more) {
-        JPanel page = new JPanel(new MigLayout("insets 8 0 0 0, gap 0 8, fillx, wrap 1", "[0::,grow,fill]"));
+        JPanel page = new JPanel(new FormLayout("insets 8 0 0 0, gap 0 8, fillx, wrap 1", "[0::,grow,fill]"));
         page.setOpaque(false);
         page.add(words, "growx, wmin 0");
         more.accept(page);

@@ -16,12 +16,12 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JViewport;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.form.ChartOrTable;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
@@ -49,7 +49,7 @@ public final class TrendsTab extends JPanel {
     private final JTextArea answer = Lettering.paragraph("", Styles.STRONG);
     private final SheetTable<TrendLine> table;
     private final ChartOrTable pane;
-    private final JPanel controls = new JPanel(new MigLayout("insets 2 0 0 0, gap 8", "push[][]"));
+    private final JPanel controls = new JPanel(new FormLayout("insets 2 0 0 0, gap 8", "push[][]"));
     private final JPanel both = new JPanel(new Placing());
     private List<TrendLine> lines = List.of();
     private String shown = "";
@@ -61,7 +61,7 @@ public final class TrendsTab extends JPanel {
      */
     public TrendsTab(
             SheetTools tools, TrendsModel model, BiConsumer<Entry<Reading>, String> open, Consumer<String> say) {
-        super(new MigLayout("insets 6 0 0 0, gap 0, fill", "[0::,grow,fill]", "[]4[fill,grow]"));
+        super(new FormLayout("insets 6 0 0 0, gap 0, fill", "[0::,grow,fill]", "[]4[fill,grow]"));
         this.model = model;
         this.texts = tools.texts();
         this.open = open;

@@ -150,7 +150,7 @@ class MarksTest {
     void a_paragraph_wraps_to_its_width_and_says_what_it_says_now() {
         JTextArea words = Lettering.paragraph("", Styles.NOTE);
         words.setText("Run saved: car 41, practice 2, 28 min 20 s. It can be taken back until the window is closed.");
-        JPanel panel = new JPanel(new net.miginfocom.swing.MigLayout("insets 0, fillx", "[0::,grow,fill]"));
+        JPanel panel = new JPanel(new FormLayout("insets 0, fillx", "[0::,grow,fill]"));
         panel.add(words, "growx, wmin 0");
         Stage.lay(panel, 150, 300);
         int narrow = words.getHeight();

@@ -8,7 +8,6 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import net.miginfocom.swing.MigLayout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.desktop.testing.Stage;
@@ -22,7 +21,7 @@ class ScrollPageTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void what_takes_the_focus_comes_into_view(boolean typed) {
-        JPanel many = new JPanel(new MigLayout("wrap"));
+        JPanel many = new JPanel(new FormLayout("wrap"));
         JComponent last = typed ? new JTextField(8) : new JComboBox<>(new String[] {"one"});
         for (int i = 1; i < FIELDS; i++) {
             many.add(new JTextField(8));

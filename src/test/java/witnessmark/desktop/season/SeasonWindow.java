@@ -1,9 +1,5 @@
 package witnessmark.desktop.season;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -11,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import javax.swing.JRootPane;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.AboutFacts;
@@ -24,12 +19,11 @@ import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.domain.Facts;
-import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.View;
 import witnessmark.logbook.sheets.Prefilled;
-import witnessmark.sample.SampleBooks;
+import witnessmark.sample.SampleFacts;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
@@ -97,20 +91,7 @@ final class SeasonWindow implements AutoCloseable {
     }
 
     private static Facts read(boolean toItsEnd) {
-        CsvSeasonFolders folders = new CsvSeasonFolders();
-        Facts facts =
-                Facts.none().with(folders.read(SampleBooks.FOLDER, Facts.none()).orThrow());
-        if (!toItsEnd) {
-            return facts;
-        }
-        try (Stream<Path> later = Files.list(SampleBooks.FOLDER.resolve("later"))) {
-            for (Path chapter : later.filter(Files::isDirectory).sorted().toList()) {
-                facts = facts.with(folders.read(chapter, facts).orThrow());
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return facts;
+        return toItsEnd ? SampleFacts.end() : SampleFacts.opening();
     }
 
     private static String texts(Prefilled sheet) {

@@ -1,5 +1,8 @@
 package witnessmark.desktop.testing;
 
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.util.UIScale;
+import javax.swing.UIManager;
 import witnessmark.desktop.shell.Look;
 import witnessmark.desktop.shell.Theme;
 
@@ -10,6 +13,16 @@ public final class Looks {
     /** The light theme at normal size, with settings of its own. */
     public static Look light() {
         return look(Theme.LIGHT, 1.0f);
+    }
+
+    /** As {@link #light()}, left as it is where it is so already: the look takes its time to read itself in. */
+    static void atLeastLight() {
+        boolean light = UIManager.getLookAndFeel() instanceof FlatLightLaf
+                && UIScale.getZoomFactor() == 1
+                && UIManager.getInt("Table.rowHeight") == 24;
+        if (!light) {
+            light();
+        }
     }
 
     public static Look dark() {

@@ -2,6 +2,7 @@ package witnessmark.desktop.testing;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -21,10 +22,17 @@ public final class Stage {
     public static <C extends Component> C lay(C component, int width, int height) {
         component.setSize(width, height);
         // Wrapped text knows its height only once it has its width.
+        List<Rectangle> before = List.of();
         for (int pass = 0; pass < 3; pass++) {
             walk(component, Stage::giveHeading);
             walk(component, Component::invalidate);
             walk(component, Component::doLayout);
+            List<Rectangle> after = new ArrayList<>();
+            walk(component, each -> after.add(each.getBounds()));
+            if (after.equals(before)) {
+                break; // once more would move nothing either
+            }
+            before = after;
         }
         return component;
     }

@@ -51,7 +51,7 @@ public final class UiExtension
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> uncaught.add(failure));
         SwingUtilities.invokeAndWait(() -> {
             RepaintManager.setCurrentManager(guard);
-            Looks.light();
+            Looks.atLeastLight();
         });
     }
 

@@ -2,7 +2,6 @@ package witnessmark.logbook.run;
 
 import com.fasterxml.uuid.Generators;
 import com.fasterxml.uuid.impl.TimeBasedEpochGenerator;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -12,13 +11,13 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
-import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Today;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.sample.SampleFacts;
 
 /** The sample season on a desk, on a day of its story. */
 public final class SampleBook {
@@ -33,10 +32,7 @@ public final class SampleBook {
 
     /** The facts of the season as it opens. */
     public static Facts facts() {
-        return Facts.none()
-                .with(new CsvSeasonFolders()
-                        .read(Path.of("sample-season"), Facts.none())
-                        .orThrow());
+        return SampleFacts.opening();
     }
 
     /** In memory, on this day, at 09:41:12 in the team's zone. */
@@ -50,9 +46,7 @@ public final class SampleBook {
 
     /** In memory, on this day, with a history in which the season was read from its folder. */
     public static Desk written(LocalDate day) {
-        List<Entry<?>> season = new CsvSeasonFolders()
-                .read(Path.of("sample-season"), Facts.none())
-                .orThrow();
+        List<Entry<?>> season = SampleFacts.rows();
         return on(day, all -> {
             MemoryLogbook book = new MemoryLogbook(Facts.none());
             book.write(new Change("Team engineer", "read from the sample's season folder", season))

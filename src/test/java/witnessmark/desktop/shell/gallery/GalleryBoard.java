@@ -4,10 +4,10 @@ import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.BoardLine;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Life;
@@ -26,7 +26,7 @@ import witnessmark.wording.Texts;
 public final class GalleryBoard implements Place {
     private final StateWords states;
     private final JPanel page =
-            new JPanel(new MigLayout("insets 0, gap 14, fill", "[0::,grow,fill]", "[][0::,grow,fill]"));
+            new JPanel(new FormLayout("insets 0, gap 14, fill", "[0::,grow,fill]", "[][0::,grow,fill]"));
     private final JComponent first;
 
     public GalleryBoard(Texts texts) {
@@ -43,7 +43,7 @@ public final class GalleryBoard implements Place {
         page.add(board, "growx, wrap");
         Sheet jobs = jobs();
         first = Buttons.plain(Caption.of("&Log a run"), () -> {});
-        JPanel side = new JPanel(new MigLayout("insets 0, gap 16, fillx, wrap", "[0::,grow,fill]"));
+        JPanel side = new JPanel(new FormLayout("insets 0, gap 16, fillx, wrap", "[0::,grow,fill]"));
         side.setOpaque(false);
         side.add(lastOut(first));
         side.add(stillOpen());
@@ -97,7 +97,7 @@ public final class GalleryBoard implements Place {
                 "span 3, wmin 0");
         sheet.add(Buttons.link(Caption.of("&Show them"), () -> {}), "wrap");
         int at = 0;
-        JPanel all = new JPanel(new MigLayout("insets 0, gapx 8"));
+        JPanel all = new JPanel(new FormLayout("insets 0, gapx 8"));
         all.setOpaque(false);
         for (SeamState state : SeamState.values()) {
             all.add(states.mark(state, ""));

@@ -3,8 +3,8 @@ package witnessmark.desktop.shell.gallery;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.Sheet;
@@ -17,7 +17,7 @@ import witnessmark.wording.Texts;
 
 /** An invented list: figures right, marks centred, blanks, a chosen row. */
 public final class GalleryList implements Place {
-    private final JPanel page = new JPanel(new MigLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
     private final SheetTable<Row> table;
 
     /** One part of an engine. */

@@ -7,11 +7,11 @@ import java.util.function.Function;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
@@ -32,14 +32,14 @@ import witnessmark.wording.Texts;
 public final class GallerySheet implements Place {
     private final StateWords states;
     private final JPanel page =
-            new JPanel(new MigLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[0::,grow,fill]16[]"));
+            new JPanel(new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[0::,grow,fill]16[]"));
     private final FieldBox time = new FieldBox(Caption.of("Running &time"));
 
     public GallerySheet(Texts texts) {
         states = new StateWords(texts);
         page.setOpaque(false);
         page.add(new ScrollPage(new SideBySide(form(), side(), 340, 980)), "grow, wmin 0, wrap");
-        JPanel foot = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[0::,grow,fill][][][]"));
+        JPanel foot = new JPanel(new FormLayout("insets 0, gap 6, fillx", "[0::,grow,fill][][][]"));
         foot.setOpaque(false);
         foot.add(Lettering.cutLine("Draft kept 09:41:12. Not in the logbook yet.", Styles.NOTE), "wmin 0");
         foot.add(Buttons.plain(Caption.of("&Clear sheet"), () -> {}));
