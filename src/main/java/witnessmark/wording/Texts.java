@@ -31,6 +31,7 @@ public final class Texts {
             "bench",
             "builds",
             "incidents",
+            "cases",
             "problems",
             "records",
             "measures",

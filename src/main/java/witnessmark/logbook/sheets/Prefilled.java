@@ -8,10 +8,13 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Car;
+import witnessmark.domain.Cause;
+import witnessmark.domain.CauseArea;
 import witnessmark.domain.Decision;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.Finding;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
@@ -158,9 +161,42 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                 new Prefilled(new WriteFinding().key(), Map.of(WriteFinding.INCIDENT, id)),
                 new Prefilled(new WriteAction().key(), Map.of(WriteAction.INCIDENT, id)),
                 new Prefilled(new AskProof().key(), Map.of(AskProof.INCIDENT, id)),
+                linking(incident),
                 open
                         ? new Prefilled(new CloseIncident().key(), Map.of(CloseIncident.INCIDENT, id))
                         : new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, id)));
+    }
+
+    /** A cause to consider, as somebody else put it; where it lies where that is plain. */
+    public static Prefilled considering(Id<Incident> incident, String statement, @Nullable CauseArea area) {
+        Map<SheetField, String> texts =
+                new HashMap<>(Map.of(WriteCause.INCIDENT, incident.text(), WriteCause.STATEMENT, statement));
+        if (area != null) {
+            texts.put(WriteCause.AREA, area.code());
+        }
+        return new Prefilled(new WriteCause().key(), texts);
+    }
+
+    /** How a cause stands now. */
+    public static Prefilled calling(Id<Cause> cause) {
+        return new Prefilled(new CallCause().key(), Map.of(CallCause.CAUSE, cause.text()));
+    }
+
+    /** A test that decides on a cause. */
+    public static Prefilled testing(Id<Cause> cause) {
+        return new Prefilled(new WriteTest().key(), Map.of(WriteTest.CAUSE, cause.text()));
+    }
+
+    /** A finding weighed against a cause. */
+    public static Prefilled weighing(Id<Cause> cause, Id<Finding> finding) {
+        return new Prefilled(
+                new WeighOnSheet().key(),
+                Map.of(WeighOnSheet.CAUSE, cause.text(), WeighOnSheet.FINDING, finding.text()));
+    }
+
+    /** An incident linked to another. */
+    public static Prefilled linking(Id<Incident> incident) {
+        return new Prefilled(new LinkIncidents().key(), Map.of(LinkIncidents.INCIDENT, incident.text()));
     }
 
     /** What is decided of a question that waits. */

@@ -38,6 +38,7 @@ class IncidentsPageTest {
         OPENING,
         SPRINGS,
         CRACK,
+        BIG_END,
         BARE
     }
 
@@ -62,13 +63,14 @@ class IncidentsPageTest {
     private JRootPane shown(Side side, Theme theme, float zoom, Texts texts) {
         View view = switch (side) {
             case OPENING -> sample;
-            case SPRINGS, CRACK -> over;
+            case SPRINGS, CRACK, BIG_END -> over;
             case BARE -> IncidentsWindow.bare();
         };
         window = new IncidentsWindow(Looks.look(theme, zoom), texts, view);
         switch (side) {
             case SPRINGS -> window.choose("INC-06");
             case CRACK -> window.choose("INC-09");
+            case BIG_END -> window.choose("INC-05");
             default -> {} // as it comes up
         }
         return window.root(1366, 768);
@@ -143,6 +145,7 @@ class IncidentsPageTest {
                         "finding",
                         "action",
                         "proof_wanted",
+                        "incident_link",
                         "close_incident");
     }
 
@@ -164,6 +167,8 @@ class IncidentsPageTest {
         "SPRINGS, LIGHT, 1.0",
         "SPRINGS, DARK, 1.0",
         "SPRINGS, LIGHT, 1.5",
+        "BIG_END, LIGHT, 1.0",
+        "BIG_END, DARK, 1.5",
         "BARE, LIGHT, 1.0",
     })
     void it_is_painted_on_its_bench_in_many_colours(Side side, Theme theme, float zoom) {

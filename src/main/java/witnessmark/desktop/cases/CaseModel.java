@@ -1,0 +1,30 @@
+package witnessmark.desktop.cases;
+
+import java.util.List;
+import witnessmark.domain.Cause;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.logbook.View;
+import witnessmark.logbook.proof.CaseSeen;
+import witnessmark.logbook.proof.Evidence;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Words the investigation of an incident. The same answer always gives the same lines. */
+public final class CaseModel {
+    private final EvidenceWords evidence;
+
+    public CaseModel(Texts texts, Measures measures) {
+        this.evidence = new EvidenceWords(texts, measures);
+    }
+
+    public CaseLines lines(View view, Entry<Incident> incident, CaseSeen seen) {
+        return new CaseLines(incident.id().text(), incident.fact().mark(), evidence.lines(view.facts(), seen));
+    }
+
+    /** What is made of a cause now and what was before that, the latest first. */
+    public List<String> calls(Evidence of, Id<Cause> cause) {
+        return evidence.calls(of, cause);
+    }
+}
