@@ -5,6 +5,7 @@ package witnessmark.desktop.cases;
  *
  * @param incident the text form of its identity
  * @param mark the short name it goes by
+ * @param way the engine's way up to it
  * @param evidence findings against causes
  */
-public record CaseLines(String incident, String mark, EvidenceLines evidence) {}
+public record CaseLines(String incident, String mark, WayLines way, EvidenceLines evidence) {}

@@ -8,19 +8,26 @@ import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.proof.Evidence;
+import witnessmark.logbook.proof.SeeWay;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
 /** Words the investigation of an incident. The same answer always gives the same lines. */
 public final class CaseModel {
+    private final WayWords way;
     private final EvidenceWords evidence;
 
     public CaseModel(Texts texts, Measures measures) {
+        this.way = new WayWords(texts, measures);
         this.evidence = new EvidenceWords(texts, measures);
     }
 
     public CaseLines lines(View view, Entry<Incident> incident, CaseSeen seen) {
-        return new CaseLines(incident.id().text(), incident.fact().mark(), evidence.lines(view.facts(), seen));
+        return new CaseLines(
+                incident.id().text(),
+                incident.fact().mark(),
+                way.lines(view.facts(), SeeWay.of(view, incident)),
+                evidence.lines(view.facts(), seen));
     }
 
     /** What is made of a cause now and what was before that, the latest first. */

@@ -133,7 +133,7 @@ final class EvidenceGrid {
     }
 
     /** As many rows as there may be; the last is cut where there is more. */
-    private static List<String> wrapped(String words, FontMetrics metrics, double width, int most) {
+    static List<String> wrapped(String words, FontMetrics metrics, double width, int most) {
         List<String> rows = new ArrayList<>();
         StringBuilder row = new StringBuilder();
         for (String word : words.split(" ")) {

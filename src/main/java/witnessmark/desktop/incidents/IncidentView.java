@@ -53,6 +53,7 @@ final class IncidentView {
         sheet.add(closed, "growx, wmin 0");
         sheet.add(heading("incidents.section.seen"), "gaptop 8");
         sheet.add(seen, "growx, wmin 0");
+        sheet.add(cases.way(), "growx, wmin 0, gaptop 4");
         sheet.add(holds, "growx, wmin 0");
         sheet.add(cases.evidence(), "growx, wmin 0");
         sheet.add(causes, "growx, wmin 0");

@@ -37,6 +37,8 @@ import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
 import witnessmark.study.Trends;
+import witnessmark.study.cases.ReadOnTheWay.Judged;
+import witnessmark.study.cases.ReadOnTheWay.Read;
 import witnessmark.study.result.Call;
 import witnessmark.study.result.WayTo;
 import witnessmark.study.result.WayTo.Kind;
@@ -46,8 +48,8 @@ import witnessmark.study.result.WayTo.Kind;
  * practice, no source). It knows only what was written, and what was seen after the failure is not on it.
  */
 public final class WayThere {
-    private static final Set<TraceMarkKind> SIGNS = Set.of(
-            TraceMarkKind.OIL_DIP, TraceMarkKind.LIMITER, TraceMarkKind.MECHANICAL, TraceMarkKind.OVER_REV);
+    private static final Set<TraceMarkKind> SIGNS =
+            Set.of(TraceMarkKind.OIL_DIP, TraceMarkKind.LIMITER, TraceMarkKind.MECHANICAL, TraceMarkKind.OVER_REV);
 
     private final LifeLedger ledger;
     private final Facts facts;
@@ -114,26 +116,22 @@ public final class WayThere {
         }
 
         private void changed() {
-            facts
-                    .of(Build.class)
-                    .where(build -> build.engine().equals(engine.id())
-                            && build.closed() != null
-                            && within(build.closed()))
+            facts.of(Build.class)
+                    .where(build ->
+                            build.engine().equals(engine.id()) && build.closed() != null && within(build.closed()))
                     .forEach(build -> add(Kind.CHANGED, build.fact().closed(), build));
-            facts
-                    .of(Fitment.class)
+            facts.of(Fitment.class)
                     .where(fitment -> engine.id().equals(fitment.engine()) && within(fitment.from()))
                     .forEach(fitment -> {
-                        if (rebuilt == null || !rebuilt.id().equals(fitment.fact().buildIn())) {
+                        if (rebuilt == null
+                                || !rebuilt.id().equals(fitment.fact().buildIn())) {
                             add(Kind.CHANGED, fitment.fact().from(), fitment);
                         }
                     });
-            facts
-                    .of(EngineInCar.class)
+            facts.of(EngineInCar.class)
                     .where(stay -> stay.engine().equals(engine.id()) && within(stay.from()))
                     .forEach(stay -> add(Kind.CHANGED, stay.fact().from(), stay));
-            facts
-                    .of(Work.class)
+            facts.of(Work.class)
                     .where(work -> engine.id().equals(work.engine())
                             && work.kind() != WorkKind.MEASURE
                             && work.kind() != WorkKind.LOOK
@@ -141,28 +139,26 @@ public final class WayThere {
                     .forEach(work -> add(Kind.CHANGED, work.fact().at(), work));
         }
 
-        /** A day of readings is good only where none of them is worse than it should be. */
+        /** A day of readings is good only where something was judged and none of it is worse than it should be. */
         private void read() {
             Set<Id<Reading>> going = going();
-            Map<LocalDate, List<Entry<Reading>>> byDay = new TreeMap<>();
-            facts
-                    .of(Reading.class)
-                    .where(reading -> engine.id().equals(reading.engine()) && within(reading.at()))
-                    .forEach(reading -> byDay.computeIfAbsent(
-                                    reading.fact().at().day(), none -> new ArrayList<>())
-                            .add(reading));
+            Map<LocalDate, List<Read>> byDay = new TreeMap<>();
+            for (Read read : new ReadOnTheWay(ledger, engine).all()) {
+                Moment at = read.reading().fact().at();
+                if (within(at)) {
+                    byDay.computeIfAbsent(at.day(), none -> new ArrayList<>()).add(read);
+                }
+            }
             byDay.values().forEach(all -> {
-                List<Entry<Reading>> worse = all.stream()
-                        .filter(reading -> worse(reading.fact()) || going.contains(reading.id()))
+                List<Read> worse = all.stream()
+                        .filter(read -> read.judged() == Judged.WORSE
+                                || going.contains(read.reading().id()))
                         .toList();
-                Kind kind = worse.isEmpty() ? Kind.GOOD : Kind.SYMPTOM;
-                (worse.isEmpty() ? all : worse)
-                        .forEach(reading -> add(kind, reading.fact().at(), reading));
+                boolean good = worse.isEmpty() && all.stream().anyMatch(read -> read.judged() == Judged.GOOD);
+                Kind kind = good ? Kind.GOOD : Kind.SYMPTOM;
+                (good ? all : worse)
+                        .forEach(read -> add(kind, read.reading().fact().at(), read.reading()));
             });
-        }
-
-        private static boolean worse(Reading reading) {
-            return reading.grade() != null && reading.grade().badness() > 0;
         }
 
         /** The last readings of places that were going the wrong way by the day of the failure. */
@@ -186,7 +182,8 @@ public final class WayThere {
         private void held() {
             for (Raised raised : new Holds(ledger).all()) {
                 Entry<?> cause = raised.by().cause();
-                boolean ours = engine.id().equals(raised.by().engine()) && raised.by().rule() != null;
+                boolean ours =
+                        engine.id().equals(raised.by().engine()) && raised.by().rule() != null;
                 if (ours && within(raised.by().since())) {
                     add(Kind.SYMPTOM, raised.by().since(), cause);
                 }
@@ -195,8 +192,7 @@ public final class WayThere {
                 Moment at = facts.of(Run.class).get(over.fact().run()).start();
                 add(Kind.SYMPTOM, at, over);
             });
-            facts
-                    .of(TraceMark.class)
+            facts.of(TraceMark.class)
                     .where(mark -> SIGNS.contains(mark.kind()) && on(run(mark)))
                     .forEach(mark -> add(
                             Kind.SYMPTOM,
@@ -214,8 +210,7 @@ public final class WayThere {
         }
 
         private void broke() {
-            facts
-                    .of(Incident.class)
+            facts.of(Incident.class)
                     .where(other -> engine.id().equals(engine(other)) && within(other.at()))
                     .forEach(other -> {
                         if (!other.id().equals(incident.id())) {
@@ -226,7 +221,9 @@ public final class WayThere {
         }
 
         private boolean within(Moment at) {
-            return (start == null || at.isAfter(start)) && !at.isAfter(end) && ledger.asOf().counts(at);
+            return (start == null || at.isAfter(start))
+                    && !at.isAfter(end)
+                    && ledger.asOf().counts(at);
         }
 
         private void add(Kind kind, @Nullable Moment at, Entry<?> entry) {

@@ -52,8 +52,15 @@ class WayThereTest {
     /** The table of incidents prints what each engine had run by then. */
     @ParameterizedTest
     @CsvSource({
-        "INC-01, 2.70", "INC-02, 7.85", "INC-03, 6.08", "INC-04, 3.20", "INC-05, 12.46", "INC-06, 15.03",
-        "INC-07, 10.10", "INC-08, 12.26", "INC-09, 14.88"
+        "INC-01, 2.70",
+        "INC-02, 7.85",
+        "INC-03, 6.08",
+        "INC-04, 3.20",
+        "INC-05, 12.46",
+        "INC-06, 15.03",
+        "INC-07, 10.10",
+        "INC-08, 12.26",
+        "INC-09, 14.88"
     })
     void each_ends_at_the_failure_with_the_hours_printed_for_it(String incident, double printed) {
         WayTo way = to(incident);
@@ -128,7 +135,27 @@ class WayThereTest {
         long age = way.points().get(way.points().size() - 1).hours().millis();
 
         assertThat(way.points())
-                .allSatisfy(point -> assertThat(point.hours().millis() + point.before().millis())
+                .allSatisfy(point -> assertThat(
+                                point.hours().millis() + point.before().millis())
                         .isEqualTo(age));
+    }
+
+    /** Leak-down of 14 % on 3 May, and a spring down 9 % on 7 July against a limit of 8 %: neither day was good. */
+    @Test
+    void a_day_is_not_good_on_which_a_limit_of_readings_was_broken_on_the_engine_or_a_part_in_it() {
+        WayTo way = to("INC-06");
+
+        assertThat(kinds(way, "2026-05-03")).contains(Kind.SYMPTOM).doesNotContain(Kind.GOOD);
+        assertThat(kinds(way, "2026-07-07")).contains(Kind.SYMPTOM).doesNotContain(Kind.GOOD);
+        assertThat(way.lastGood().orElseThrow().at().day()).isEqualTo("2026-06-14");
+    }
+
+    /** Cylinder 4 ran lean from the middle of the season: its lash closed. */
+    @Test
+    void the_crack_found_in_winter_had_signs_before() {
+        assertThat(to("INC-09").points())
+                .flatExtracting(WayTo.Point::steps)
+                .extracting(WayTo.Step::kind)
+                .contains(Kind.SYMPTOM, Kind.BROKE);
     }
 }
