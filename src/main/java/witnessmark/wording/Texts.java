@@ -32,6 +32,7 @@ public final class Texts {
             "builds",
             "incidents",
             "cases",
+            "prompts",
             "problems",
             "records",
             "measures",

@@ -7,5 +7,6 @@ package witnessmark.desktop.cases;
  * @param mark the short name it goes by
  * @param way the engine's way up to it
  * @param evidence findings against causes
+ * @param prompts what the trade asks
  */
-public record CaseLines(String incident, String mark, WayLines way, EvidenceLines evidence) {}
+public record CaseLines(String incident, String mark, WayLines way, EvidenceLines evidence, PromptLines prompts) {}

@@ -8,6 +8,7 @@ import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.proof.Evidence;
+import witnessmark.logbook.proof.SeePrompts;
 import witnessmark.logbook.proof.SeeWay;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -16,10 +17,12 @@ import witnessmark.wording.Texts;
 public final class CaseModel {
     private final WayWords way;
     private final EvidenceWords evidence;
+    private final PromptModel prompts;
 
     public CaseModel(Texts texts, Measures measures) {
         this.way = new WayWords(texts, measures);
         this.evidence = new EvidenceWords(texts, measures);
+        this.prompts = new PromptModel(texts, measures);
     }
 
     public CaseLines lines(View view, Entry<Incident> incident, CaseSeen seen) {
@@ -27,7 +30,7 @@ public final class CaseModel {
                 incident.id().text(),
                 incident.fact().mark(),
                 way.lines(view.facts(), SeeWay.of(view, incident)),
-                evidence.lines(view.facts(), seen));
+                evidence.lines(view.facts(), seen), prompts.lines(SeePrompts.of(view, incident), seen));
     }
 
     /** What is made of a cause now and what was before that, the latest first. */

@@ -6,10 +6,12 @@ import javax.swing.JComponent;
 public final class CaseView {
     private final WaySection way;
     private final EvidenceSection evidence;
+    private final PromptSection prompts;
 
     public CaseView(CaseDoing doing) {
         this.way = new WaySection(doing.tools());
         this.evidence = new EvidenceSection(doing);
+        this.prompts = new PromptSection(doing);
     }
 
     /** The engine's way up to it. */
@@ -22,13 +24,23 @@ public final class CaseView {
         return evidence;
     }
 
+    /** What the trade asks. */
+    public JComponent prompts() {
+        return prompts;
+    }
+
     public void show(CaseLines lines) {
         way.show(lines.way());
         evidence.show(lines);
+        prompts.show(lines.prompts(), lines.incident());
     }
 
     WaySection waySection() {
         return way;
+    }
+
+    PromptSection promptSection() {
+        return prompts;
     }
 
     EvidenceSection section() {

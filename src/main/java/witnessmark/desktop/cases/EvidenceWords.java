@@ -169,7 +169,7 @@ final class EvidenceWords {
     }
 
     /** {@code Back of a shell 3}. */
-    private String lead(Finding finding) {
+    String lead(Finding finding) {
         List<String> where = new ArrayList<>();
         if (finding.place() != null) {
             where.add(records.label(records.word(finding.place())));

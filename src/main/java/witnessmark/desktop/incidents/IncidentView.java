@@ -57,6 +57,7 @@ final class IncidentView {
         sheet.add(holds, "growx, wmin 0");
         sheet.add(cases.evidence(), "growx, wmin 0");
         sheet.add(causes, "growx, wmin 0");
+        sheet.add(cases.prompts(), "growx, wmin 0");
         sheet.add(new Hairline(), "growx, gaptop 8");
         sheet.add(costHeading, "gaptop 4");
         sheet.add(cost, "growx, wmin 0");

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Car;
 import witnessmark.domain.Cause;
-import witnessmark.domain.CauseArea;
 import witnessmark.domain.Decision;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
@@ -167,14 +166,18 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                         : new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, id)));
     }
 
-    /** A cause to consider, as somebody else put it; where it lies where that is plain. */
-    public static Prefilled considering(Id<Incident> incident, String statement, @Nullable CauseArea area) {
-        Map<SheetField, String> texts =
-                new HashMap<>(Map.of(WriteCause.INCIDENT, incident.text(), WriteCause.STATEMENT, statement));
-        if (area != null) {
-            texts.put(WriteCause.AREA, area.code());
-        }
-        return new Prefilled(new WriteCause().key(), texts);
+    /**
+     * A cause to consider, as somebody else put it.
+     *
+     * @param predicts what would have to be seen if it were so
+     */
+    public static Prefilled considering(Id<Incident> incident, String statement, String predicts) {
+        return new Prefilled(
+                new WriteCause().key(),
+                Map.of(
+                        WriteCause.INCIDENT, incident.text(),
+                        WriteCause.STATEMENT, statement,
+                        WriteCause.PREDICTS, predicts));
     }
 
     /** How a cause stands now. */
