@@ -1,5 +1,7 @@
 package witnessmark.desktop.cases;
 
+import java.util.List;
+
 /**
  * The investigation of an incident in words.
  *
@@ -8,5 +10,18 @@ package witnessmark.desktop.cases;
  * @param way the engine's way up to it
  * @param evidence findings against causes
  * @param prompts what the trade asks
+ * @param others incidents it can be laid beside
  */
-public record CaseLines(String incident, String mark, WayLines way, EvidenceLines evidence, PromptLines prompts) {}
+public record CaseLines(
+        String incident,
+        String mark,
+        WayLines way,
+        EvidenceLines evidence,
+        PromptLines prompts,
+        List<BesideLines.Other> others) {
+    static final CaseLines NONE = new CaseLines("", "", WayLines.NONE, EvidenceLines.NONE, PromptLines.NONE, List.of());
+
+    public CaseLines {
+        others = List.copyOf(others);
+    }
+}

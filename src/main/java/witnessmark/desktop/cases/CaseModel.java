@@ -18,11 +18,13 @@ public final class CaseModel {
     private final WayWords way;
     private final EvidenceWords evidence;
     private final PromptModel prompts;
+    private final BesideModel beside;
 
     public CaseModel(Texts texts, Measures measures) {
         this.way = new WayWords(texts, measures);
         this.evidence = new EvidenceWords(texts, measures);
         this.prompts = new PromptModel(texts, measures);
+        this.beside = new BesideModel(texts, measures);
     }
 
     public CaseLines lines(View view, Entry<Incident> incident, CaseSeen seen) {
@@ -30,7 +32,9 @@ public final class CaseModel {
                 incident.id().text(),
                 incident.fact().mark(),
                 way.lines(view.facts(), SeeWay.of(view, incident)),
-                evidence.lines(view.facts(), seen), prompts.lines(SeePrompts.of(view, incident), seen));
+                evidence.lines(view.facts(), seen),
+                prompts.lines(SeePrompts.of(view, incident), seen),
+                beside.others(view, incident));
     }
 
     /** What is made of a cause now and what was before that, the latest first. */

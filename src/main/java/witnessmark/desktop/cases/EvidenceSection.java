@@ -37,7 +37,7 @@ final class EvidenceSection extends JPanel {
     private final int[] asked = {0, 0};
 
     private String was = "";
-    private transient CaseLines shown = new CaseLines("", "", WayLines.NONE, EvidenceLines.NONE, PromptLines.NONE);
+    private transient CaseLines shown = CaseLines.NONE;
 
     EvidenceSection(CaseDoing doing) {
         super(new MigLayout("insets 0, gap 0 3, fillx, hidemode 3, wrap", "[0::,grow,fill]"));

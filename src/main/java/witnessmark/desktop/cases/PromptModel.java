@@ -31,8 +31,7 @@ final class PromptModel {
         Set<String> written = seen.evidence().causes().stream()
                 .map(cause -> cause.fact().statement())
                 .collect(Collectors.toSet());
-        return new PromptLines(
-                all.stream().map(each -> prompt(each, written)).toList(), written.isEmpty());
+        return new PromptLines(all.stream().map(each -> prompt(each, written)).toList(), written.isEmpty());
     }
 
     private PromptLines.Prompt prompt(Prompted prompted, Set<String> written) {
@@ -48,7 +47,9 @@ final class PromptModel {
                 by.isEmpty() ? texts.get("cases.prompts.always") : texts.get("cases.prompts.by", measures.all(by)),
                 texts.get("cases.prompts.look", String.join("; ", words.look(mode))),
                 texts.get("cases.prompts.ask", String.join(" ", words.ask(mode))),
-                words.causes(mode).stream().filter(cause -> !written.contains(cause)).toList(),
+                words.causes(mode).stream()
+                        .filter(cause -> !written.contains(cause))
+                        .toList(),
                 String.join("; ", words.look(mode)));
     }
 }

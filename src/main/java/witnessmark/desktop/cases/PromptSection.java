@@ -78,8 +78,10 @@ final class PromptSection extends JPanel {
 
     /** Words that take a cause as one to consider: its sheet, filled. */
     private JButton cause(String cause, String predicts) {
-        JButton link = Buttons.link(new Caption(cause, -1), () -> doing.write()
-                .accept(Prefilled.considering(Id.<Incident>parse(incident), cause, predicts), incident));
+        JButton link = Buttons.link(
+                new Caption(cause, -1),
+                () -> doing.write()
+                        .accept(Prefilled.considering(Id.<Incident>parse(incident), cause, predicts), incident));
         String take = texts.get("cases.prompts.take", cause);
         link.getAccessibleContext().setAccessibleName(take);
         link.setToolTipText(take);

@@ -31,7 +31,7 @@ final class WaySection extends JPanel {
         super(new MigLayout("insets 0, gap 0 3, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
         this.texts = tools.texts();
         setOpaque(false);
-        view = new WayView(words -> said.setText(words.isEmpty() ? shown.said() : words));
+        view = new WayView(words -> said.setText(words.isEmpty() ? whole() : words));
         table = new SheetTable<>(texts.get("cases.way.table"), columns(), WayLines.Point::day);
         table.whole();
         toggle = Buttons.link(Caption.of(texts.get("form.chart.asTable")), this::toggle);
@@ -79,10 +79,15 @@ final class WaySection extends JPanel {
         heading.setText(lines.heading());
         view.show(lines);
         if (other) {
-            said.setText(lines.said());
+            said.setText(whole());
         }
         table.show(lines.points());
         revalidate();
+    }
+
+    private String whole() {
+        int earlier = view.leftOut();
+        return earlier == 0 || asTable ? shown.said() : texts.get("cases.way.earlier", shown.said(), earlier);
     }
 
     WayView view() {

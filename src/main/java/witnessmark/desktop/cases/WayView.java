@@ -20,6 +20,7 @@ import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.task.EventThread;
 
 /** An engine's way up to a failure in one band. Left and Right go from day to day. */
 final class WayView extends JPanel {
@@ -81,6 +82,21 @@ final class WayView extends JPanel {
         readout.accept(said);
         getAccessibleContext().setAccessibleDescription(said.isEmpty() ? lines.said() : said);
         repaint();
+    }
+
+    /** How many days have no room at the left. */
+    int leftOut() {
+        return first();
+    }
+
+    /** More or fewer have room in another width. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean other = width != getWidth();
+        super.setBounds(x, y, width, height);
+        if (other && inHand < 0) {
+            EventThread.later(() -> readout.accept(""));
+        }
     }
 
     int inHand() {

@@ -57,7 +57,7 @@ final class CaseSections {
     }
 
     /** What is to be tested, what is done. */
-    List<Section> rest(Facts facts, CaseSeen seen, Prefilled act) {
+    List<Section> rest(Facts facts, CaseSeen seen, Prefilled act, @Nullable Prefilled test) {
         return List.of(
                 section(
                         "tests",
@@ -65,7 +65,7 @@ final class CaseSections {
                                 .map(each -> test(facts, seen, each.fact()))
                                 .toList(),
                         "",
-                        null),
+                        test),
                 section(
                         "actions",
                         seen.actions().stream()

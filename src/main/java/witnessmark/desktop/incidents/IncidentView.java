@@ -62,6 +62,7 @@ final class IncidentView {
         sheet.add(costHeading, "gaptop 4");
         sheet.add(cost, "growx, wmin 0");
         sheet.add(sections, "growx, wmin 0");
+        sheet.add(cases.beside(), "growx, wmin 0");
         sheet.setVisible(false);
     }
 

@@ -14,6 +14,7 @@ import witnessmark.desktop.cases.CaseModel;
 import witnessmark.desktop.incidents.PageLines.Row;
 import witnessmark.desktop.incidents.PageLines.Section;
 import witnessmark.domain.Cause;
+import witnessmark.domain.CauseState;
 import witnessmark.domain.Decision;
 import witnessmark.domain.DecisionOption;
 import witnessmark.domain.Entry;
@@ -67,8 +68,19 @@ final class SectionWords {
         List<Prefilled> sheets = Prefilled.about(page.incident().id(), page.open());
         List<Section> all = new ArrayList<>();
         all.add(section("causes", causes(page, seen), "", null));
-        all.addAll(cases.rest(view.facts(), seen, sheets.get(5)));
+        all.addAll(cases.rest(view.facts(), seen, sheets.get(5), testing(seen)));
         return all;
+    }
+
+    /** A test on the cause that is still open, or else on the first; null while there is none. */
+    private static @Nullable Prefilled testing(CaseSeen seen) {
+        List<Entry<Cause>> causes = seen.evidence().causes();
+        return causes.stream()
+                .filter(cause -> seen.evidence().state(cause.id()) == CauseState.OPEN)
+                .findFirst()
+                .or(() -> causes.stream().findFirst())
+                .map(cause -> Prefilled.testing(cause.id()))
+                .orElse(null);
     }
 
     /** Whether it holds. */

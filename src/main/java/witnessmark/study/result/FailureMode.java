@@ -117,31 +117,20 @@ public enum FailureMode {
             Set.of(PartKind.PISTONS)),
     LEAN(Set.of(PLUG, CROWN, INJECTOR), Set.of(ERODED, HOLED, BURNT, BLOCKED), Set.of(PartKind.PISTONS)),
     SCUFFED_PISTON(Set.of(SKIRT, BORE, RINGS), Set.of(SCUFFED, SEIZED, SCORED, GLAZED, WORN), Set.of(PartKind.PISTONS)),
-    VALVE_STRIKE(
-            Set.of(CROWN, VALVE),
-            Set.of(HALF_MOON, BENT),
-            Set.of(PartKind.INLET_VALVES, PartKind.EXHAUST_VALVES)),
+    VALVE_STRIKE(Set.of(CROWN, VALVE), Set.of(HALF_MOON, BENT), Set.of(PartKind.INLET_VALVES, PartKind.EXHAUST_VALVES)),
     SQUISH_CONTACT(Set.of(CROWN, CHAMBER, HEAD_FACE), Set.of(POLISHED_ARC), Set.of()),
     GASKET_LEAK(
-            Set.of(GASKET, HEAD_FACE, BLOCK_FACE),
-            Set.of(CARBON_TRACK, LEAKING, BURNT),
-            Set.of(PartKind.HEAD_GASKET)),
+            Set.of(GASKET, HEAD_FACE, BLOCK_FACE), Set.of(CARBON_TRACK, LEAKING, BURNT), Set.of(PartKind.HEAD_GASKET)),
     FIRE_RING_BEATEN(Set.of(FIRE_RING, GASKET), Set.of(BEATEN, CRUSHED, SPLIT), Set.of(PartKind.HEAD_GASKET)),
-    HEAD_TOO_HOT(
-            Set.of(HEAD_FACE, CHAMBER, SEAT),
-            Set.of(DISTORTED, SOFT, CRACKED, RECESSED),
-            Set.of(PartKind.HEAD)),
+    HEAD_TOO_HOT(Set.of(HEAD_FACE, CHAMBER, SEAT), Set.of(DISTORTED, SOFT, CRACKED, RECESSED), Set.of(PartKind.HEAD)),
     VALVE_DROPPED(
-            Set.of(VALVE, RETAINER),
-            Set.of(BROKEN, MISSING),
-            Set.of(PartKind.INLET_VALVES, PartKind.EXHAUST_VALVES)),
+            Set.of(VALVE, RETAINER), Set.of(BROKEN, MISSING), Set.of(PartKind.INLET_VALVES, PartKind.EXHAUST_VALVES)),
     SPRING_BROKEN(Set.of(SPRING), Set.of(BROKEN, CRACKED, WORN, SOFT), Set.of(PartKind.VALVE_SPRINGS)),
     VALVE_BURNT(Set.of(VALVE, SEAT), Set.of(BURNT, PITTED), Set.of(PartKind.EXHAUST_VALVES)),
     CAM_WORN(Set.of(CAM, FOLLOWER), Set.of(WORN, PITTED, SCUFFED), Set.of(PartKind.CAMSHAFTS, PartKind.FOLLOWERS)),
     CHAIN_LONG(Set.of(CHAIN), Set.of(STRETCHED, WORN, LOOSE, BROKEN), Set.of(PartKind.TIMING_CHAIN)),
     OIL_LEAK(Set.of(SEAL), Set.of(LEAKING, SPLIT, WET), Set.of()),
-    WATER_LOST(
-            Set.of(HOSE, WATER_PUMP), Set.of(LOOSE, LEAKING, SPLIT, CHAFED), Set.of(PartKind.WATER_PUMP)),
+    WATER_LOST(Set.of(HOSE, WATER_PUMP), Set.of(LOOSE, LEAKING, SPLIT, CHAFED), Set.of(PartKind.WATER_PUMP)),
     FALSE_READING(Set.of(WIRING), Set.of(CHAFED, LOOSE, BROKEN), Set.of(PartKind.SENSOR, PartKind.HARNESS)),
     FLYWHEEL_LOOSE(
             Set.of(FLYWHEEL, DAMPER), Set.of(LOOSE, FRETTED, CRACKED), Set.of(PartKind.FLYWHEEL, PartKind.DAMPER)),

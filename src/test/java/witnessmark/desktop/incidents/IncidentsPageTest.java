@@ -160,6 +160,16 @@ class IncidentsPageTest {
         assertThat(window.said()).doesNotContain("Try again");
     }
 
+    /** All of it, as nobody sees it at once. */
+    @ParameterizedTest(name = "{0} {1} at {2}")
+    @CsvSource({"BIG_END, LIGHT, 1.0", "CRACK, DARK, 1.5", "CRACK, LIGHT, 1.0"})
+    void the_whole_page_is_laid_out_at_any_height(Side side, Theme theme, float zoom) {
+        shown(side, theme, zoom, IncidentsWindow.english());
+        JRootPane root = window.root(1366, 3000);
+        assertThat(LayoutRules.broken(root)).isEmpty();
+        Pictures.write("incidents-whole-" + side + "-" + theme, root);
+    }
+
     @ParameterizedTest(name = "{0} {1} at {2}")
     @CsvSource({
         "OPENING, LIGHT, 1.0",
