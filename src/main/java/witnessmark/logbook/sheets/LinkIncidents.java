@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.IncidentLink;
+import witnessmark.outcome.ProblemKind;
 
 /** Links two incidents that belong together, and says what joins them. */
 public final class LinkIncidents implements LogSheet {
@@ -62,9 +64,27 @@ public final class LinkIncidents implements LogSheet {
         in.note(WHY, SheetNote.of("linked_example"));
         String why = in.needed(WHY);
         String by = in.needed(BY);
+        if (incident != null && other != null && linked(in.sight(), incident.id(), other.id())) {
+            in.wrong(
+                    OTHER,
+                    ProblemKind.LINKED_ALREADY,
+                    incident.fact().mark(),
+                    other.fact().mark());
+        }
         if (incident != null && other != null && !incident.id().equals(other.id()) && in.fine()) {
             in.make(WHY, new IncidentLink(incident.id(), other.id(), why, by));
         }
+    }
+
+    private static boolean linked(SheetSight sight, Id<Incident> one, Id<Incident> other) {
+        return sight
+                .facts()
+                .of(IncidentLink.class)
+                .where(link -> link.incident().equals(one) && link.other().equals(other)
+                        || link.incident().equals(other) && link.other().equals(one))
+                .stream()
+                .findAny()
+                .isPresent();
     }
 
     @Override

@@ -17,6 +17,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Speaks;
 import witnessmark.domain.Weighing;
+import witnessmark.outcome.ProblemKind;
 
 /** Says how a finding speaks to a cause, on a sheet of its own. */
 public final class WeighOnSheet implements LogSheet {
@@ -97,9 +98,22 @@ public final class WeighOnSheet implements LogSheet {
         Entry<Finding> finding = in.chosen(FINDING, Finding.class);
         Speaks speaks = in.word(SPEAKS, Speaks.class);
         String by = in.needed(BY);
+        if (cause != null && finding != null && weighed(in.sight(), finding.id(), cause.id())) {
+            in.wrong(FINDING, ProblemKind.WEIGHED_ALREADY, cause.fact().statement());
+        }
         if (cause != null && finding != null && speaks != null && in.fine()) {
             in.make(SPEAKS, new Weighing(finding.id(), cause.id(), speaks, in.text(WHY), by));
         }
+    }
+
+    private static boolean weighed(SheetSight sight, Id<Finding> finding, Id<Cause> cause) {
+        return sight
+                .facts()
+                .of(Weighing.class)
+                .where(each -> each.finding().equals(finding) && each.cause().equals(cause))
+                .stream()
+                .findAny()
+                .isPresent();
     }
 
     @Override
