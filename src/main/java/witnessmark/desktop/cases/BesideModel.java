@@ -4,6 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -160,6 +161,9 @@ final class BesideModel {
                 }
             }
         }
+        // what is hatched goes under what is a point
+        areas.sort(
+                Comparator.comparing(area -> area.along() == 0 && area.corners().isEmpty()));
         return maps.with(face, areas, texts.get("cases.beside.told", legend, String.join(" ", said)));
     }
 

@@ -10,7 +10,12 @@ import java.util.List;
 final class EvidenceGrid {
     private static final int LEAST_NAMES = 120;
     private static final int USUAL_NAMES = 196;
-    private static final int MOST_COLUMN = 108;
+    private static final int MOST_NAMES = 420;
+    private static final int USUAL_COLUMN = 108;
+    private static final int MOST_COLUMN = 190;
+    /** So wide at least, as long as there is room for the names. */
+    private static final int TIGHT_COLUMN = 46;
+
     private static final int WIDE_COLUMN = 80;
     private static final int NARROW_COLUMN = 42;
     private static final int WORDS_ROWS = 2;
@@ -29,10 +34,13 @@ final class EvidenceGrid {
         this.text = text;
         this.small = small;
         int many = Math.max(1, lines.heads().size());
-        double usual = (width - UIScale.scale(USUAL_NAMES)) / (double) many;
+        double wanted = Math.min(
+                UIScale.scale(MOST_NAMES),
+                Math.max(UIScale.scale(USUAL_NAMES), width - many * (double) UIScale.scale(USUAL_COLUMN)));
+        double usual = (width - wanted) / many;
         double least = (width - UIScale.scale(LEAST_NAMES)) / (double) many;
-        this.column =
-                Math.max(0, Math.min(UIScale.scale(MOST_COLUMN), Math.max(usual, Math.min(least, UIScale.scale(46)))));
+        this.column = Math.max(
+                0, Math.min(UIScale.scale(MOST_COLUMN), Math.max(usual, Math.min(least, UIScale.scale(TIGHT_COLUMN)))));
         this.names = width - column * lines.heads().size();
         int statement = wide()
                 ? lines.heads().stream()
