@@ -7,6 +7,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.chart.FaceMap;
 import witnessmark.desktop.faces.FaceMapView;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
@@ -122,11 +123,12 @@ final class BesideSection extends JPanel {
     }
 
     private void lay(@Nullable BesideLines lines) {
-        boolean mapped = lines != null && lines.map() != null;
+        FaceMap drawn = lines == null ? null : lines.map();
+        boolean mapped = drawn != null;
         legend.setVisible(mapped);
         map.setVisible(mapped);
         marks.setVisible(mapped);
-        map.show(mapped ? lines.map() : null, mapped && lines.exhaustBelow(), true, null);
+        map.show(drawn, lines != null && lines.exhaustBelow(), true, null);
         revalidate();
         repaint();
     }

@@ -244,7 +244,7 @@ public final class WayThere {
             long after = life(end).total();
             days.forEach((day, kinds) -> {
                 boolean last = kinds.containsKey(Kind.FAILURE);
-                Moment at = last ? end : firsts.get(day);
+                Moment at = last ? end : firsts.getOrDefault(day, end);
                 Life since = life(at);
                 List<WayTo.Step> steps = new ArrayList<>();
                 kinds.forEach((kind, of) -> steps.add(new WayTo.Step(kind, of)));
