@@ -27,7 +27,7 @@ final class BesideSection extends JPanel {
 
     private final Texts texts;
     private final transient CaseDoing doing;
-    private final transient BesideModel model;
+    private final transient BesideWords model;
     private final transient Latest reading;
     private final ChoiceBox<BesideLines.Other> other;
     private final JTextArea joined = Lettering.paragraph("", Styles.ECHO);
@@ -42,7 +42,7 @@ final class BesideSection extends JPanel {
         super(new MigLayout("insets 0, gap 0 3, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
         this.doing = doing;
         this.texts = doing.tools().texts();
-        this.model = new BesideModel(texts, doing.measures());
+        this.model = new BesideWords(texts, doing.measures());
         this.reading = new Latest(doing.tools().tasks());
         setOpaque(false);
         groups.setOpaque(false);
@@ -139,13 +139,5 @@ final class BesideSection extends JPanel {
             groups.add(Lettering.cutLine(row.aspect(), Styles.NOTE), "newline, aligny top, wmin 0");
             groups.add(Lettering.paragraph(row.things(), Styles.FIELD_LABEL), "growx, wmin 0");
         }
-    }
-
-    ChoiceBox<BesideLines.Other> other() {
-        return other;
-    }
-
-    FaceMapView map() {
-        return map;
     }
 }

@@ -1,7 +1,6 @@
 package witnessmark.desktop.cases;
 
 import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Desk;
@@ -19,7 +18,6 @@ import witnessmark.wording.Measures;
  * @param undo takes back what was written last
  * @param write shows a sheet about an incident, which goes back to it: told the sheet and the incident
  * @param correct opens something written on its sheet, to go back to an incident: told what, and the incident
- * @param open shows an incident, told the text form of its identity
  */
 public record CaseDoing(
         SheetTools tools,
@@ -29,5 +27,4 @@ public record CaseDoing(
         WeighFinding weigh,
         Runnable undo,
         BiConsumer<Prefilled, String> write,
-        BiConsumer<String, String> correct,
-        Consumer<String> open) {}
+        BiConsumer<String, String> correct) {}

@@ -18,13 +18,13 @@ public final class CaseModel {
     private final WayWords way;
     private final EvidenceWords evidence;
     private final PromptModel prompts;
-    private final BesideModel beside;
+    private final BesideWords beside;
 
     public CaseModel(Texts texts, Measures measures) {
         this.way = new WayWords(texts, measures);
         this.evidence = new EvidenceWords(texts, measures);
         this.prompts = new PromptModel(texts, measures);
-        this.beside = new BesideModel(texts, measures);
+        this.beside = new BesideWords(texts, measures);
     }
 
     public CaseLines lines(View view, Entry<Incident> incident, CaseSeen seen) {

@@ -42,20 +42,4 @@ public final class CaseView {
         prompts.show(lines.prompts(), lines.incident());
         beside.show(lines.others(), lines.incident());
     }
-
-    WaySection waySection() {
-        return way;
-    }
-
-    BesideSection besideSection() {
-        return beside;
-    }
-
-    PromptSection promptSection() {
-        return prompts;
-    }
-
-    EvidenceSection section() {
-        return evidence;
-    }
 }

@@ -7,6 +7,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
@@ -33,9 +34,10 @@ final class EvidenceSection extends JPanel {
     private final JTextArea none = Lettering.paragraph("", Styles.QUIET_INK);
     private final JTextArea inHand = Lettering.paragraph("", Styles.NOTE);
     private final FieldBox why;
-    /** Row and column of the cell whose why is asked for. */
-    private final int[] asked = {0, 0};
+    /** The cell whose why is asked for, and what it is about; it stays that cell whatever is shown meanwhile. */
+    private transient Evidence.@Nullable Pair asked;
 
+    private transient Object[] about = {};
     private String was = "";
     private transient CaseLines shown = CaseLines.NONE;
 
@@ -98,20 +100,12 @@ final class EvidenceSection extends JPanel {
         table.setVisible(!evidence.isEmpty());
         inHand.setVisible(!noHeads);
         if (another) {
-            ends();
+            because();
             inHand.setText(texts.get("cases.evidence.keys"));
         } else if (table.isFocusOwner()) {
             inHand.setText(table.inHand());
         }
         revalidate();
-    }
-
-    EvidenceTable table() {
-        return table;
-    }
-
-    FieldBox why() {
-        return why;
     }
 
     private void reads(String said) {
@@ -125,8 +119,8 @@ final class EvidenceSection extends JPanel {
             inHand.setText(texts.get("cases.why.first"));
             return;
         }
-        asked[0] = table.row();
-        asked[1] = table.column();
+        asked = pair(table.row(), table.column());
+        about = about(table.row(), table.column());
         was = cell.why();
         why.load(was);
         why.setVisible(true);
@@ -137,16 +131,15 @@ final class EvidenceSection extends JPanel {
 
     /** Whatever stands in the field is written when it is left, so that none of it is lost; Escape leaves it as it was. */
     private void because() {
-        if (!why.isVisible()) {
+        Evidence.Pair pair = asked;
+        if (!why.isVisible() || pair == null) {
             return;
         }
-        int row = asked[0];
-        int column = asked[1];
         String typed = why.text().strip();
         boolean changed = !typed.equals(was);
         ends();
         if (changed) {
-            actions.because(pair(row, column), typed, about(row, column));
+            actions.because(pair, typed, about);
         }
     }
 

@@ -122,10 +122,6 @@ final class EvidenceTable extends JPanel {
         repaint();
     }
 
-    EvidenceLines lines() {
-        return lines;
-    }
-
     int row() {
         return row;
     }

@@ -96,7 +96,7 @@ final class EvidenceWords {
                 cause.share() == null ? texts.get("cases.no_share") : money.percent(cause.share()),
                 call == null ? texts.get("cases.not_called") : records.word(call.sure()),
                 call == null ? "" : measures.shortDate(call.at().day()),
-                tests.isEmpty() ? texts.get("cases.no_test") : texts.get("cases.tests", open.size(), tests.size()),
+                tests.isEmpty() ? texts.get("cases.no_test") : texts.get("cases.tests", open.size()),
                 due,
                 called(number, cause, seen.evidence(), entry.id()),
                 tested(number, cause, seen, tests));

@@ -87,12 +87,4 @@ final class PromptSection extends JPanel {
         link.setToolTipText(take);
         return link;
     }
-
-    JButton toggleButton() {
-        return toggle;
-    }
-
-    JPanel body() {
-        return body;
-    }
 }

@@ -34,6 +34,7 @@ final class WaySection extends JPanel {
         view = new WayView(words -> said.setText(words.isEmpty() ? whole() : words));
         table = new SheetTable<>(texts.get("cases.way.table"), columns(), WayLines.Point::day);
         table.whole();
+        table.onSelect(point -> said.setText(point == null || !asTable ? whole() : point.whole()));
         toggle = Buttons.link(Caption.of(texts.get("form.chart.asTable")), this::toggle);
         JPanel head = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[0::,grow,fill]8[]", "[baseline]"));
         head.setOpaque(false);
@@ -50,7 +51,7 @@ final class WaySection extends JPanel {
     private List<Column<WayLines.Point>> columns() {
         return List.of(
                 Column.<WayLines.Point>text(texts.get("cases.way.column.day"), WayLines.Point::day)
-                        .wide(56),
+                        .wide(70),
                 Column.<WayLines.Point>text(texts.get("cases.way.column.hours"), WayLines.Point::hours)
                         .wide(64),
                 Column.<WayLines.Point>text(texts.get("cases.way.column.before"), WayLines.Point::before)
@@ -69,6 +70,7 @@ final class WaySection extends JPanel {
                 .on(toggle);
         view.setVisible(!asTable);
         table.setVisible(asTable);
+        said.setText(whole());
         revalidate();
     }
 
@@ -88,13 +90,5 @@ final class WaySection extends JPanel {
     private String whole() {
         int earlier = view.leftOut();
         return earlier == 0 || asTable ? shown.said() : texts.get("cases.way.earlier", shown.said(), earlier);
-    }
-
-    WayView view() {
-        return view;
-    }
-
-    JButton toggleButton() {
-        return toggle;
     }
 }

@@ -99,10 +99,6 @@ final class WayView extends JPanel {
         }
     }
 
-    int inHand() {
-        return inHand;
-    }
-
     private int first() {
         return lines.points().isEmpty() ? 0 : painter().leftOut(lines.points().size());
     }

@@ -41,8 +41,4 @@ final class WeighMenu {
     void show(JComponent under, Rectangle cell) {
         menu.show(under, cell.x, cell.y + cell.height);
     }
-
-    JPopupMenu menu() {
-        return menu;
-    }
 }

@@ -58,8 +58,8 @@ public final class IncidentsPlace implements Place {
         this.model = new IncidentsModel(texts, measures);
         this.reading = new Latest(tools.tasks());
         this.readingPage = new Latest(tools.tasks());
-        CaseView cases = new CaseView(new CaseDoing(
-                tools, measures, window, view, weigh, undo, asked.write(), asked.correct(), asked.open()));
+        CaseView cases =
+                new CaseView(new CaseDoing(tools, measures, window, view, weigh, undo, asked.write(), asked.correct()));
         this.panel = new IncidentsPanel(tools, asked, cases);
         this.list = new ListInView(
                 window, PlaceId.INCIDENTS, tools.tasks(), panel.table().sheet()::select);

@@ -21,7 +21,7 @@ import witnessmark.logbook.sheets.Prefilled;
  * @param currency of its amounts
  * @param columns what it cost, the total last
  * @param span what the total can be, on what it rests, and what is in no total
- * @param investigation findings against causes
+ * @param investigation what led up to it, findings against causes, what to ask, and what it can be laid beside
  * @param holds whether what was done holds
  * @param causes what is said of its causes and decides on them
  * @param sections what else hangs on it

@@ -41,7 +41,7 @@ class CaseModelTest {
     }
 
     private static BesideLines beside(String one, String other) {
-        return new BesideModel(TEXTS, MEASURES)
+        return new BesideWords(TEXTS, MEASURES)
                 .lines(view, incident(one).id().text(), incident(other).id().text());
     }
 

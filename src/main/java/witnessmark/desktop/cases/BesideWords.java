@@ -34,7 +34,7 @@ import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /** Words two incidents beside each other, and lays their marks on one face. */
-final class BesideModel {
+final class BesideWords {
     private static final double MILLIMETRE = 1_000_000;
 
     private final Texts texts;
@@ -44,7 +44,7 @@ final class BesideModel {
     private final RecordWords records;
     private final MapWords maps;
 
-    BesideModel(Texts texts, Measures measures) {
+    BesideWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.cases = new CaseWords(texts, measures);
