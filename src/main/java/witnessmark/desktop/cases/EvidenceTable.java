@@ -22,6 +22,7 @@ import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.task.EventThread;
 import witnessmark.domain.Speaks;
@@ -59,6 +60,7 @@ final class EvidenceTable extends JPanel {
         this.readout = readout;
         setOpaque(false);
         setFocusable(true);
+        Lettering.plain(this);
         getAccessibleContext().setAccessibleName(texts.get("cases.evidence"));
         setToolTipText("");
         Styles.as(Styles.FIELD_LABEL, this);

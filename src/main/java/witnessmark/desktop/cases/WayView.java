@@ -20,6 +20,7 @@ import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.task.EventThread;
 
 /** An engine's way up to a failure in one band. Left and Right go from day to day. */
@@ -35,6 +36,7 @@ final class WayView extends JPanel {
         this.readout = readout;
         setOpaque(false);
         setFocusable(true);
+        Lettering.plain(this);
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_RIGHT), "next", () -> choose(inHand + 1));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_LEFT), "before", () -> choose(inHand - 1));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_HOME), "first", () -> choose(0));
