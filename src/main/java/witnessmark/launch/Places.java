@@ -66,6 +66,7 @@ import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
+import witnessmark.logbook.proof.WeighFinding;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
@@ -124,7 +125,7 @@ final class Places {
                 shell.settings(),
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
-        all.add(incidents(shell, measures, book, sheets));
+        all.add(incidents(shell, measures, book, sheets, new WeighFinding(book.desk(), outside.ids()), undo));
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
@@ -252,7 +253,8 @@ final class Places {
                         () -> sheets.newStock(back)));
     }
 
-    private static IncidentsPlace incidents(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
+    private static IncidentsPlace incidents(
+            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, WeighFinding weigh, UndoActions undo) {
         return new IncidentsPlace(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
@@ -264,7 +266,9 @@ final class Places {
                                 sheets.open(prefilled, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
                         (record, incident) ->
                                 sheets.correct(record, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
-                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident)));
+                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident)),
+                weigh,
+                undo::undo);
     }
 
     /** Engines, shelf and bench. */

@@ -1,5 +1,6 @@
 package witnessmark.ledger;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -9,10 +10,12 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
+import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ReadingLimit;
 import witnessmark.domain.RunOn;
 import witnessmark.ledger.result.Life;
+import witnessmark.ledger.result.ReadingUse.Broken;
 import witnessmark.quantity.Counter;
 
 /** On what limits of readings fall. */
@@ -68,8 +71,42 @@ public final class ReadingLimits {
     }
 
     /** Whether a limit is for an engine as a whole, or a part in it, as far as engine and design say. */
-    static boolean meant(ReadingLimit limit, @Nullable Id<Engine> engine, @Nullable Id<EngineDesign> design) {
+    public static boolean meant(ReadingLimit limit, @Nullable Id<Engine> engine, @Nullable Id<EngineDesign> design) {
         return (limit.engine() == null || limit.engine().equals(engine))
                 && (limit.design() == null || limit.design().equals(design));
+    }
+
+    /**
+     * Which figure of the limit a reading breaks, the worst first.
+     *
+     * @param base what it is held against
+     */
+    public static Broken broken(ReadingLimit limit, Reading reading, Reading base) {
+        if (reading.grade() != null) {
+            return limit.worstGrade() != null
+                            && reading.grade().badness() > limit.worstGrade().badness()
+                    ? Broken.GRADE
+                    : Broken.NONE;
+        }
+        long value = Objects.requireNonNull(reading.value());
+        long from = Objects.requireNonNull(base.value());
+        if (limit.atMost() != null && value > limit.atMost()) {
+            return Broken.AT_MOST;
+        }
+        if (limit.atLeast() != null && value < limit.atLeast()) {
+            return Broken.AT_LEAST;
+        }
+        if (limit.fallAtMost() != null && fellFurther(from, value, limit.fallAtMost())) {
+            return Broken.FALL;
+        }
+        return limit.changeAtMost() != null && Math.abs(value - from) > limit.changeAtMost()
+                ? Broken.CHANGE
+                : Broken.NONE;
+    }
+
+    /** Whether (from - value) / from is more than some hundredths of a percent, without dividing. */
+    private static boolean fellFurther(long from, long value, int most) {
+        BigInteger fell = BigInteger.valueOf(from - value).multiply(BigInteger.valueOf(10_000));
+        return fell.compareTo(BigInteger.valueOf(from).multiply(BigInteger.valueOf(most))) > 0;
     }
 }

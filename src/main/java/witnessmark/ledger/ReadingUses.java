@@ -1,6 +1,5 @@
 package witnessmark.ledger;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -72,7 +71,7 @@ final class ReadingUses {
             }
             Entry<Reading> last = place.last();
             Entry<Reading> base = place.baseline();
-            Broken breaks = breaks(limit.fact(), last.fact(), base.fact());
+            Broken breaks = ReadingLimits.broken(limit.fact(), last.fact(), base.fact());
             if (worst == null || worse(limit.fact(), breaks, last.fact(), broken, worst.fact())) {
                 worst = last;
                 worstBase = base;
@@ -103,36 +102,6 @@ final class ReadingUses {
         return read == null
                 ? ledger.engineLife(engine, Counter.RUNNING)
                 : ledger.engineSince(engine, Counter.RUNNING, read);
-    }
-
-    /** Which figure of the limit a reading breaks, the worst first. */
-    private static Broken breaks(ReadingLimit limit, Reading reading, Reading base) {
-        if (reading.grade() != null) {
-            return limit.worstGrade() != null
-                            && reading.grade().badness() > limit.worstGrade().badness()
-                    ? Broken.GRADE
-                    : Broken.NONE;
-        }
-        long value = Objects.requireNonNull(reading.value());
-        long from = Objects.requireNonNull(base.value());
-        if (limit.atMost() != null && value > limit.atMost()) {
-            return Broken.AT_MOST;
-        }
-        if (limit.atLeast() != null && value < limit.atLeast()) {
-            return Broken.AT_LEAST;
-        }
-        if (limit.fallAtMost() != null && fellFurther(from, value, limit.fallAtMost())) {
-            return Broken.FALL;
-        }
-        return limit.changeAtMost() != null && Math.abs(value - from) > limit.changeAtMost()
-                ? Broken.CHANGE
-                : Broken.NONE;
-    }
-
-    /** Whether (from - value) / from is more than some hundredths of a percent, without dividing. */
-    private static boolean fellFurther(long from, long value, int most) {
-        BigInteger fell = BigInteger.valueOf(from - value).multiply(BigInteger.valueOf(10_000));
-        return fell.compareTo(BigInteger.valueOf(from).multiply(BigInteger.valueOf(most))) > 0;
     }
 
     /** Whether one stands worse than another: by what it breaks, then by its grade, then by its figure. */

@@ -135,6 +135,10 @@ public enum ProblemKind {
     AS_WRITTEN_ALREADY(2, true),
     /** part: an incident names it already. */
     PART_NAMED_ALREADY(1, true),
+    /** incident, other incident: they are linked already. */
+    LINKED_ALREADY(2, true),
+    /** cause: how that finding speaks to it is written already. */
+    WEIGHED_ALREADY(1, true),
     /** share of the blame, what is left of it. */
     SHARE_BEYOND_WHOLE(2, true),
     /** incident: what it took of that start, event or run is written already. */

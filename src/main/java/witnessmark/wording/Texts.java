@@ -31,6 +31,8 @@ public final class Texts {
             "bench",
             "builds",
             "incidents",
+            "cases",
+            "prompts",
             "problems",
             "records",
             "measures",

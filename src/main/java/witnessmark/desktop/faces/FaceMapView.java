@@ -30,7 +30,7 @@ import witnessmark.desktop.form.Palette;
  * A face map to look at and to mark. Left and Right go from reading to reading; a drag marks a low area, a click a place,
  * while something is written down.
  */
-final class FaceMapView extends JPanel {
+public final class FaceMapView extends JPanel {
     private static final double LEAST_DRAG = 4;
     /** In unscaled pixels. */
     private static final int HEIGHT = 344;
@@ -47,7 +47,7 @@ final class FaceMapView extends JPanel {
     /**
      * @param readout told the words of the reading in hand; empty for none
      */
-    FaceMapView(String name, Consumer<String> readout) {
+    public FaceMapView(String name, Consumer<String> readout) {
         this.readout = readout;
         setOpaque(false);
         setFocusable(true);
@@ -78,7 +78,7 @@ final class FaceMapView extends JPanel {
      * @param left whether the front end lies to the left
      * @param marking told a place or an area somebody marks, in millimetres of the face; null while nothing is written
      */
-    void show(@Nullable FaceMap next, boolean below, boolean left, @Nullable Consumer<Rectangle2D> marking) {
+    public void show(@Nullable FaceMap next, boolean below, boolean left, @Nullable Consumer<Rectangle2D> marking) {
         model = next;
         exhaustBelow = below;
         frontLeft = left;

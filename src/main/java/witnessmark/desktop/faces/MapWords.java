@@ -180,6 +180,11 @@ public final class MapWords {
                 told(page, look, then));
     }
 
+    /** A face with nothing on it but these. */
+    public FaceMap with(Face face, List<FaceMap.Area> areas, String words) {
+        return new FaceMap(edges(face), holes(face), List.of(), areas, List.of(), List.of(), null, null, words);
+    }
+
     private FaceMap.Edges edges(Face face) {
         return new FaceMap.Edges(
                 mm(face.outline().length()),

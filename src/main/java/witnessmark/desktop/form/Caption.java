@@ -52,7 +52,7 @@ public record Caption(String text, int letter) {
     }
 
     /** Puts words and letter on a button. */
-    void on(AbstractButton button) {
+    public void on(AbstractButton button) {
         button.setText(text);
         int mnemonic = mnemonic();
         if (mnemonic != 0) {

@@ -9,13 +9,10 @@ import witnessmark.desktop.incidents.PageLines.Row;
 import witnessmark.desktop.incidents.PageLines.Section;
 import witnessmark.domain.CaseAction;
 import witnessmark.domain.Cause;
-import witnessmark.domain.CauseCall;
 import witnessmark.domain.CauseTest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
-import witnessmark.domain.Finding;
 import witnessmark.domain.Id;
-import witnessmark.domain.Part;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Moment;
@@ -26,7 +23,7 @@ import witnessmark.wording.ProofWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
-/** The investigation of an incident on its page: findings, tests, actions, and whether they hold. */
+/** What decides and what is done about an incident on its page, and whether it holds. */
 final class CaseSections {
     private final Texts texts;
     private final Measures measures;
@@ -59,23 +56,16 @@ final class CaseSections {
         return List.of(section("holds", rows, String.join(". ", words.basis(proof)), ask));
     }
 
-    /** Findings, what is to be tested, what is done. */
-    List<Section> rest(Facts facts, CaseSeen seen, Prefilled find, Prefilled act) {
+    /** What is to be tested, what is done. */
+    List<Section> rest(Facts facts, CaseSeen seen, Prefilled act, @Nullable Prefilled test) {
         return List.of(
-                section(
-                        "findings",
-                        seen.findings().stream()
-                                .map(each -> finding(facts, each.fact()))
-                                .toList(),
-                        "",
-                        find),
                 section(
                         "tests",
                         seen.tests().stream()
                                 .map(each -> test(facts, seen, each.fact()))
                                 .toList(),
                         "",
-                        null),
+                        test),
                 section(
                         "actions",
                         seen.actions().stream()
@@ -100,38 +90,6 @@ final class CaseSections {
     private String joined(List<String> all) {
         List<String> filled = all.stream().filter(each -> !each.isEmpty()).toList();
         return filled.isEmpty() ? "" : measures.row(filled);
-    }
-
-    private Row finding(Facts facts, Finding finding) {
-        List<String> where = new ArrayList<>();
-        if (finding.place() != null) {
-            where.add(records.label(records.word(finding.place())));
-        }
-        if (finding.number() != null) {
-            where.add(Integer.toString(finding.number()));
-        }
-        List<String> marks = new ArrayList<>();
-        if (finding.mark() != null) {
-            marks.add(records.word(finding.mark()));
-        }
-        if (finding.how() != null) {
-            marks.add(records.word(finding.how()));
-        }
-        List<String> under = new ArrayList<>();
-        under.add(finding.spot());
-        if (finding.part() != null) {
-            under.add(facts.of(Part.class).get(finding.part()).mark());
-        }
-        under.add(finding.by());
-        String said = finding.words().isBlank() || marks.isEmpty()
-                ? measures.row(marks.isEmpty() ? List.of(finding.words()) : marks)
-                : texts.get("incidents.finding", measures.row(marks), finding.words());
-        return new Row(
-                where.isEmpty() ? texts.get("incidents.finding.none") : String.join(" ", where),
-                said,
-                measures.shortDate(finding.at().day()),
-                joined(under),
-                "");
     }
 
     private Row test(Facts facts, CaseSeen seen, CauseTest test) {
@@ -170,21 +128,5 @@ final class CaseSections {
 
     private String due(@Nullable LocalDate due) {
         return due == null ? "" : texts.get("incidents.due", measures.shortDate(due));
-    }
-
-    /** What is made of a cause now and what was before: "main, seen: out of round; open, likely, 18 Jun". Empty for nothing. */
-    List<String> calls(CaseSeen seen, Id<Cause> cause) {
-        List<String> said = new ArrayList<>();
-        List<CauseCall> calls = seen.calls().getOrDefault(cause, List.of());
-        for (int i = 0; i < calls.size(); i++) {
-            CauseCall call = calls.get(i);
-            said.add(texts.get(
-                    i == 0 ? "incidents.call" : "incidents.call.before",
-                    records.word(call.state()),
-                    records.word(call.sure()),
-                    measures.shortDate(call.at().day()),
-                    call.because()));
-        }
-        return said;
     }
 }

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Switches;
+import witnessmark.desktop.cases.CaseModel;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -35,6 +36,7 @@ final class IncidentsModel {
     private final IncidentWords words;
     private final CostWords costs;
     private final SectionWords sections;
+    private final CaseModel cases;
 
     IncidentsModel(Texts texts, Measures measures) {
         this.texts = texts;
@@ -43,6 +45,7 @@ final class IncidentsModel {
         this.words = new IncidentWords(texts, measures);
         this.costs = new CostWords(texts, measures);
         this.sections = new SectionWords(texts, measures);
+        this.cases = new CaseModel(texts, measures);
     }
 
     IncidentsLines lines(View view, List<IncidentPage> all) {
@@ -116,7 +119,10 @@ final class IncidentsModel {
                 page.cost().home().getCurrencyCode(),
                 costs.columns(view.facts(), page.cost()),
                 costs.span(page.cost()),
-                sections.of(view, page, ran, seen));
+                cases.lines(view, entry, seen),
+                sections.holds(page, seen),
+                sections.ofCauses(view, page, seen),
+                sections.of(view, page, ran));
     }
 
     private String facts(Facts facts, Incident incident) {

@@ -1,11 +1,12 @@
 package witnessmark.desktop.incidents;
 
+import witnessmark.desktop.form.FormLayout;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import witnessmark.desktop.cases.CaseView;
 import witnessmark.desktop.form.FocusStays;
-import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
@@ -22,11 +23,11 @@ final class IncidentsPanel extends JPanel {
     private final IncidentView view;
     private final ScrollPage page;
 
-    IncidentsPanel(SheetTools tools, IncidentsAsked asked) {
+    IncidentsPanel(SheetTools tools, IncidentsAsked asked, CaseView cases) {
         super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][0::,fill,grow]"));
         setOpaque(false);
         list = new IncidentsTable(tools, asked);
-        view = new IncidentView(tools, asked);
+        view = new IncidentView(tools, asked, cases);
         Sheet left = new Sheet("fill, insets 8 14 6 14", "[0::,grow,fill]", "[fill,grow]");
         left.add(list.sheet(), "grow, h 240:pref:, w 0:0:");
         add(notice, "cell 0 0, growx");

@@ -6,6 +6,8 @@ import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.desktop.cases.CaseDoing;
+import witnessmark.desktop.cases.CaseView;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
@@ -19,6 +21,7 @@ import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.SeeIncident;
 import witnessmark.logbook.proof.SeeCase;
+import witnessmark.logbook.proof.WeighFinding;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -39,14 +42,25 @@ public final class IncidentsPlace implements Place {
      * @param window the window's desk
      * @param view the logbook as of the day looked at; asked off the event thread
      * @param asked what the page leads to
+     * @param weigh writes how findings speak
+     * @param undo takes back what was written last
      */
-    public IncidentsPlace(SheetTools tools, Measures measures, Desk window, Supplier<View> view, IncidentsAsked asked) {
+    public IncidentsPlace(
+            SheetTools tools,
+            Measures measures,
+            Desk window,
+            Supplier<View> view,
+            IncidentsAsked asked,
+            WeighFinding weigh,
+            Runnable undo) {
         this.texts = tools.texts();
         this.view = view;
         this.model = new IncidentsModel(texts, measures);
         this.reading = new Latest(tools.tasks());
         this.readingPage = new Latest(tools.tasks());
-        this.panel = new IncidentsPanel(tools, asked);
+        CaseView cases =
+                new CaseView(new CaseDoing(tools, measures, window, view, weigh, undo, asked.write(), asked.correct()));
+        this.panel = new IncidentsPanel(tools, asked, cases);
         this.list = new ListInView(
                 window, PlaceId.INCIDENTS, tools.tasks(), panel.table().sheet()::select);
         this.again = Buttons.plain(Caption.of(texts.get("incidents.again")), this::refresh);

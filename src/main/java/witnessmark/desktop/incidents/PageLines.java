@@ -3,6 +3,7 @@ package witnessmark.desktop.incidents;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.cases.CaseLines;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.logbook.sheets.Prefilled;
 
@@ -20,6 +21,9 @@ import witnessmark.logbook.sheets.Prefilled;
  * @param currency of its amounts
  * @param columns what it cost, the total last
  * @param span what the total can be, on what it rests, and what is in no total
+ * @param investigation what led up to it, findings against causes, what to ask, and what it can be laid beside
+ * @param holds whether what was done holds
+ * @param causes what is said of its causes and decides on them
  * @param sections what else hangs on it
  */
 record PageLines(
@@ -34,10 +38,15 @@ record PageLines(
         String currency,
         List<Amounts> columns,
         List<String> span,
+        CaseLines investigation,
+        List<Section> holds,
+        List<Section> causes,
         List<Section> sections) {
     PageLines {
         columns = List.copyOf(columns);
         span = List.copyOf(span);
+        holds = List.copyOf(holds);
+        causes = List.copyOf(causes);
         sections = List.copyOf(sections);
     }
 

@@ -10,9 +10,11 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.LostLife;
 import witnessmark.cost.result.Switches;
+import witnessmark.desktop.cases.CaseModel;
 import witnessmark.desktop.incidents.PageLines.Row;
 import witnessmark.desktop.incidents.PageLines.Section;
 import witnessmark.domain.Cause;
+import witnessmark.domain.CauseState;
 import witnessmark.domain.Decision;
 import witnessmark.domain.DecisionOption;
 import witnessmark.domain.Entry;
@@ -50,6 +52,7 @@ final class SectionWords {
     private final RecordWords records;
     private final MoneyWords money;
     private final CaseSections cases;
+    private final CaseModel calls;
 
     SectionWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -57,16 +60,41 @@ final class SectionWords {
         this.records = new RecordWords(texts);
         this.money = new MoneyWords(texts, measures);
         this.cases = new CaseSections(texts, measures);
+        this.calls = new CaseModel(texts, measures);
     }
 
-    List<Section> of(View view, IncidentPage page, List<LifeThen.Ran> ran, CaseSeen seen) {
+    /** What is said of the causes and decides on them, under what was found. */
+    List<Section> ofCauses(View view, IncidentPage page, CaseSeen seen) {
+        List<Prefilled> sheets = Prefilled.about(page.incident().id(), page.open());
+        List<Section> all = new ArrayList<>();
+        all.add(section("causes", causes(page, seen), "", null));
+        all.addAll(cases.rest(view.facts(), seen, sheets.get(5), testing(seen)));
+        return all;
+    }
+
+    /** A test on the cause that is still open, or else on the first; null while there is none. */
+    private static @Nullable Prefilled testing(CaseSeen seen) {
+        List<Entry<Cause>> causes = seen.evidence().causes();
+        return causes.stream()
+                .filter(cause -> seen.evidence().state(cause.id()) == CauseState.OPEN)
+                .findFirst()
+                .or(() -> causes.stream().findFirst())
+                .map(cause -> Prefilled.testing(cause.id()))
+                .orElse(null);
+    }
+
+    /** Whether it holds. */
+    List<Section> holds(IncidentPage page, CaseSeen seen) {
+        return cases.proof(
+                seen, Prefilled.about(page.incident().id(), page.open()).get(6));
+    }
+
+    /** Everything else. */
+    List<Section> of(View view, IncidentPage page, List<LifeThen.Ran> ran) {
         Facts facts = view.facts();
         List<Prefilled> sheets = Prefilled.about(page.incident().id(), page.open());
-        List<Section> holds = cases.proof(seen, sheets.get(6));
-        List<Section> all = new ArrayList<>(holds);
-        all.addAll(List.of(
+        return List.of(
                 section("parts", parts(facts, page, ran), "", sheets.get(0)),
-                section("causes", causes(page, seen), "", sheets.get(1)),
                 section("prevention", preventions(page), kept(page), sheets.get(2)),
                 section(
                         "missed",
@@ -83,9 +111,7 @@ final class SectionWords {
                                 .map(each -> decided(page, each))
                                 .toList(),
                         "",
-                        null)));
-        all.addAll(2 + holds.size(), cases.rest(facts, seen, sheets.get(4), sheets.get(5)));
-        return all;
+                        null));
     }
 
     private Section section(String key, List<Row> rows, String sum, @Nullable Prefilled add) {
@@ -157,13 +183,13 @@ final class SectionWords {
 
     private List<Row> causes(IncidentPage page, CaseSeen seen) {
         List<Row> rows = new ArrayList<>();
-        for (Entry<Cause> entry : page.causes()) {
+        for (Entry<Cause> entry : seen.evidence().causes()) {
             Cause cause = entry.fact();
-            List<String> under = new ArrayList<>(cases.calls(seen, entry.id()));
+            List<String> under = new ArrayList<>(calls.calls(seen.evidence(), entry.id()));
             under.addAll(List.of(cause.by(), cause.note()));
             under.removeIf(String::isEmpty);
             rows.add(new Row(
-                    records.label(records.word(cause.area())),
+                    texts.get("incidents.numbered", rows.size() + 1, records.label(records.word(cause.area()))),
                     cause.statement(),
                     cause.share() == null ? texts.get("incidents.no_share") : money.percent(cause.share()),
                     measures.row(under),

@@ -30,6 +30,7 @@ import witnessmark.logbook.sheets.EnterCar;
 import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.GaveBack;
 import witnessmark.logbook.sheets.JobDone;
+import witnessmark.logbook.sheets.LinkIncidents;
 import witnessmark.logbook.sheets.ListLimits;
 import witnessmark.logbook.sheets.ListPart;
 import witnessmark.logbook.sheets.LogMissed;
@@ -67,6 +68,7 @@ import witnessmark.logbook.sheets.TellNotice;
 import witnessmark.logbook.sheets.TightenJoint;
 import witnessmark.logbook.sheets.UseTool;
 import witnessmark.logbook.sheets.WeekendCosts;
+import witnessmark.logbook.sheets.WeighOnSheet;
 import witnessmark.logbook.sheets.WriteAction;
 import witnessmark.logbook.sheets.WriteBudget;
 import witnessmark.logbook.sheets.WriteBuild;
@@ -87,6 +89,7 @@ import witnessmark.logbook.sheets.WriteReading;
 import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.logbook.sheets.WriteSkim;
 import witnessmark.logbook.sheets.WriteSpeedFigures;
+import witnessmark.logbook.sheets.WriteTest;
 import witnessmark.logbook.sheets.WriteWork;
 
 /** Every sheet with its place in the menus. */
@@ -154,9 +157,12 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_INCIDENTS, 1, new ShareMissed()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteFinding()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new CallCause()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WeighOnSheet()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteTest()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteAction()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new AskProof()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteProof()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 2, new LinkIncidents()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 3, new CloseIncident()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 3, new ReopenIncident()));
     }

@@ -8,10 +8,12 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Car;
+import witnessmark.domain.Cause;
 import witnessmark.domain.Decision;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
+import witnessmark.domain.Finding;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
@@ -158,9 +160,46 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                 new Prefilled(new WriteFinding().key(), Map.of(WriteFinding.INCIDENT, id)),
                 new Prefilled(new WriteAction().key(), Map.of(WriteAction.INCIDENT, id)),
                 new Prefilled(new AskProof().key(), Map.of(AskProof.INCIDENT, id)),
+                linking(incident),
                 open
                         ? new Prefilled(new CloseIncident().key(), Map.of(CloseIncident.INCIDENT, id))
                         : new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, id)));
+    }
+
+    /**
+     * A cause to consider, as somebody else put it.
+     *
+     * @param predicts what would have to be seen if it were so
+     */
+    public static Prefilled considering(Id<Incident> incident, String statement, String predicts) {
+        return new Prefilled(
+                new WriteCause().key(),
+                Map.of(
+                        WriteCause.INCIDENT, incident.text(),
+                        WriteCause.STATEMENT, statement,
+                        WriteCause.PREDICTS, predicts));
+    }
+
+    /** How a cause stands now. */
+    public static Prefilled calling(Id<Cause> cause) {
+        return new Prefilled(new CallCause().key(), Map.of(CallCause.CAUSE, cause.text()));
+    }
+
+    /** A test that decides on a cause. */
+    public static Prefilled testing(Id<Cause> cause) {
+        return new Prefilled(new WriteTest().key(), Map.of(WriteTest.CAUSE, cause.text()));
+    }
+
+    /** A finding weighed against a cause. */
+    public static Prefilled weighing(Id<Cause> cause, Id<Finding> finding) {
+        return new Prefilled(
+                new WeighOnSheet().key(),
+                Map.of(WeighOnSheet.CAUSE, cause.text(), WeighOnSheet.FINDING, finding.text()));
+    }
+
+    /** An incident linked to another. */
+    public static Prefilled linking(Id<Incident> incident) {
+        return new Prefilled(new LinkIncidents().key(), Map.of(LinkIncidents.INCIDENT, incident.text()));
     }
 
     /** What is decided of a question that waits. */

@@ -38,6 +38,7 @@ class IncidentsPageTest {
         OPENING,
         SPRINGS,
         CRACK,
+        BIG_END,
         BARE
     }
 
@@ -62,13 +63,14 @@ class IncidentsPageTest {
     private JRootPane shown(Side side, Theme theme, float zoom, Texts texts) {
         View view = switch (side) {
             case OPENING -> sample;
-            case SPRINGS, CRACK -> over;
+            case SPRINGS, CRACK, BIG_END -> over;
             case BARE -> IncidentsWindow.bare();
         };
         window = new IncidentsWindow(Looks.look(theme, zoom), texts, view);
         switch (side) {
             case SPRINGS -> window.choose("INC-06");
             case CRACK -> window.choose("INC-09");
+            case BIG_END -> window.choose("INC-05");
             default -> {} // as it comes up
         }
         return window.root(1366, 768);
@@ -143,7 +145,34 @@ class IncidentsPageTest {
                         "finding",
                         "action",
                         "proof_wanted",
+                        "incident_link",
                         "close_incident");
+    }
+
+    /** Common practice is told only when asked for where causes are written, and a cause is taken on its sheet. */
+    @Test
+    void what_the_trade_asks_is_shown_when_asked_for_and_a_cause_of_it_fills_its_sheet() {
+        shown(Side.SPRINGS, Theme.LIGHT, 1.0f, IncidentsWindow.english());
+        Ui page = new Ui(window.place.panel());
+        assertThat(window.said()).doesNotContain("Valve spring broken or tired");
+        page.button("Show what to ask").doClick();
+        JRootPane root = window.root(1366, 3000);
+        assertThat(window.said()).contains("Valve spring broken or tired", "None of it was found on this engine");
+        assertThat(LayoutRules.broken(root)).isEmpty();
+        assertThat(AccessibleWalk.faults(root)).isEmpty();
+        Pictures.write("incidents-asked", root);
+        page.button("Take as a cause to consider: spring run past its life").doClick();
+        assertThat(window.asked).containsExactly("cause");
+    }
+
+    @Test
+    void the_way_up_to_it_is_there_as_a_table_too() {
+        shown(Side.SPRINGS, Theme.LIGHT, 1.0f, IncidentsWindow.english());
+        new Ui(window.place.panel()).button("Show as table").doClick();
+        JRootPane root = window.root(1366, 3000);
+        assertThat(window.said()).contains("Day | Hours | Before it | Seen | Changed", "rebuilt");
+        assertThat(LayoutRules.broken(root)).isEmpty();
+        Pictures.write("incidents-way-table", root);
     }
 
     @Test
@@ -157,6 +186,16 @@ class IncidentsPageTest {
         assertThat(window.said()).doesNotContain("Try again");
     }
 
+    /** All of it, as nobody sees it at once. */
+    @ParameterizedTest(name = "{0} {1} at {2}")
+    @CsvSource({"BIG_END, LIGHT, 1.0", "BIG_END, DARK, 1.5", "CRACK, LIGHT, 1.0"})
+    void the_whole_page_is_laid_out_at_any_height(Side side, Theme theme, float zoom) {
+        shown(side, theme, zoom, IncidentsWindow.english());
+        JRootPane root = window.root(1366, 3000);
+        assertThat(LayoutRules.broken(root)).isEmpty();
+        Pictures.write("incidents-whole-" + side + "-" + theme, root);
+    }
+
     @ParameterizedTest(name = "{0} {1} at {2}")
     @CsvSource({
         "OPENING, LIGHT, 1.0",
@@ -164,6 +203,8 @@ class IncidentsPageTest {
         "SPRINGS, LIGHT, 1.0",
         "SPRINGS, DARK, 1.0",
         "SPRINGS, LIGHT, 1.5",
+        "BIG_END, LIGHT, 1.0",
+        "BIG_END, DARK, 1.5",
         "BARE, LIGHT, 1.0",
     })
     void it_is_painted_on_its_bench_in_many_colours(Side side, Theme theme, float zoom) {

@@ -22,6 +22,7 @@ import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
+import witnessmark.logbook.proof.WeighFinding;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.sample.SampleBooks;
 import witnessmark.wording.Measures;
@@ -41,6 +42,11 @@ final class IncidentsWindow implements AutoCloseable {
     private Supplier<View> view;
 
     IncidentsWindow(Look look, Texts texts, View first) {
+        this(look, texts, first, SampleBook.on(SampleBook.OPENING));
+    }
+
+    /** @param desk where findings are weighed */
+    IncidentsWindow(Look look, Texts texts, View first, Desk desk) {
         this.texts = texts;
         this.view = () -> first;
         MemorySettings settings = new MemorySettings();
@@ -53,7 +59,9 @@ final class IncidentsWindow implements AutoCloseable {
                         () -> asked.add("report"),
                         (sheet, incident) -> asked.add(sheet.sheet()),
                         (record, incident) -> asked.add("correct " + record),
-                        incident -> window.go(PlaceId.INCIDENTS, incident)));
+                        incident -> window.go(PlaceId.INCIDENTS, incident)),
+                new WeighFinding(desk, SampleBook.ids()),
+                () -> asked.add("undo"));
         pane = new ShellPane(
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
                 List.of(place),

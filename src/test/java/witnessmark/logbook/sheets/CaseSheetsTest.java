@@ -13,6 +13,7 @@ import witnessmark.domain.CaseAction;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseCall;
 import witnessmark.domain.CauseState;
+import witnessmark.domain.CauseTest;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -22,10 +23,13 @@ import witnessmark.domain.FindingPlace;
 import witnessmark.domain.HowSure;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
+import witnessmark.domain.IncidentLink;
 import witnessmark.domain.ProofBy;
 import witnessmark.domain.ProofSeen;
 import witnessmark.domain.ProofWanted;
 import witnessmark.domain.ReadingKind;
+import witnessmark.domain.Speaks;
+import witnessmark.domain.Weighing;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.proof.SeeProof;
@@ -297,5 +301,118 @@ class CaseSheetsTest {
                                 .get(0)
                                 .id()
                                 .text()));
+    }
+
+    private String cause(String statement) {
+        return desk
+                .view()
+                .facts()
+                .of(Cause.class)
+                .where(each -> each.statement().equals(statement))
+                .stream()
+                .map(each -> each.id().text())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_test_is_to_be_made_or_was_made_and_says_what_it_found() {
+        String grip = cause("housing of rod 3 lost its grip");
+        WriteTest sheet = new WriteTest();
+        refuses(sheet, ProblemKind.NEEDED, WriteTest.CAUSE, WriteTest.CAUSE, "", WriteTest.WHAT, "bore gauge");
+        refuses(sheet, ProblemKind.NEEDED, WriteTest.WHAT, WriteTest.CAUSE, grip);
+        refuses(
+                sheet,
+                ProblemKind.NEEDED,
+                WriteTest.FOUND,
+                WriteTest.CAUSE,
+                grip,
+                WriteTest.WHAT,
+                "free length of the bolts",
+                WriteTest.DONE,
+                "2026-07-02");
+
+        save(sheet, WriteTest.CAUSE, grip, WriteTest.WHAT, "free length of the bolts", WriteTest.DUE, "2026-07-20");
+        assertThat(last(CauseTest.class).done()).isNull();
+        assertThat(last(CauseTest.class).due()).isEqualTo("2026-07-20");
+        save(
+                sheet,
+                WriteTest.CAUSE,
+                grip,
+                WriteTest.WHAT,
+                "hardness of the housing",
+                WriteTest.DONE,
+                "2026-07-02",
+                WriteTest.FOUND,
+                "as new");
+        assertThat(last(CauseTest.class).found()).isEqualTo("as new");
+        assertThat(sheet.written(last(CauseTest.class), sheets.sight()).orElseThrow())
+                .containsEntry(WriteTest.DONE, "2026-07-02")
+                .containsEntry(WriteTest.FOUND, "as new");
+    }
+
+    @Test
+    void two_incidents_are_linked_once_with_what_joins_them_and_none_with_itself() {
+        LinkIncidents sheet = new LinkIncidents();
+        refuses(
+                sheet,
+                ProblemKind.NEEDED,
+                LinkIncidents.WHY,
+                LinkIncidents.INCIDENT,
+                id("INC-04"),
+                LinkIncidents.OTHER,
+                id("INC-02"));
+        assertThat(sheet.choices(
+                        LinkIncidents.OTHER,
+                        new SheetTyped(Map.of(LinkIncidents.INCIDENT, id("INC-04"))),
+                        sheets.sight()))
+                .extracting(Choice::key)
+                .contains(id("INC-02"))
+                .doesNotContain(id("INC-04"));
+
+        save(
+                sheet,
+                LinkIncidents.INCIDENT,
+                id("INC-04"),
+                LinkIncidents.OTHER,
+                id("INC-02"),
+                LinkIncidents.WHY,
+                "the same driver");
+        assertThat(last(IncidentLink.class).why()).isEqualTo("the same driver");
+        refuses(
+                sheet,
+                ProblemKind.LINKED_ALREADY,
+                LinkIncidents.OTHER,
+                LinkIncidents.INCIDENT,
+                id("INC-02"),
+                LinkIncidents.OTHER,
+                id("INC-04"),
+                LinkIncidents.WHY,
+                "once more");
+    }
+
+    @Test
+    void a_finding_is_weighed_on_its_sheet_against_causes_of_its_own_incident_and_once() {
+        WeighOnSheet sheet = new WeighOnSheet();
+        String grip = cause("housing of rod 3 lost its grip");
+        List<Choice> findings =
+                sheet.choices(WeighOnSheet.FINDING, new SheetTyped(Map.of(WeighOnSheet.CAUSE, grip)), sheets.sight());
+        assertThat(findings).hasSize((int)
+                desk
+                        .view()
+                        .facts()
+                        .of(Finding.class)
+                        .where(each -> incident("INC-05").id().equals(each.incident()))
+                        .stream()
+                        .count());
+        String pin =
+                desk.view().facts().of(Finding.class).where(each -> each.place() == FindingPlace.CRANK_PIN).stream()
+                        .map(each -> each.id().text())
+                        .findFirst()
+                        .orElseThrow();
+        Object[] typed = {WeighOnSheet.CAUSE, grip, WeighOnSheet.FINDING, pin, WeighOnSheet.SPEAKS, Speaks.FOR.code()};
+        save(sheet, typed);
+        assertThat(last(Weighing.class).speaks()).isEqualTo(Speaks.FOR);
+        refuses(sheet, ProblemKind.WEIGHED_ALREADY, WeighOnSheet.FINDING, typed);
     }
 }

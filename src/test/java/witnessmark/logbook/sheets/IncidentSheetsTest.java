@@ -391,6 +391,7 @@ class IncidentSheetsTest {
                 new WriteFinding(),
                 new WriteAction(),
                 new AskProof(),
+                new LinkIncidents(),
                 new CloseIncident(),
                 new ReopenIncident());
         for (String mark : List.of("INC-05", "INC-03")) {

@@ -1,0 +1,44 @@
+package witnessmark.desktop.cases;
+
+import java.util.List;
+import witnessmark.domain.Cause;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.logbook.View;
+import witnessmark.logbook.proof.CaseSeen;
+import witnessmark.logbook.proof.Evidence;
+import witnessmark.logbook.proof.SeePrompts;
+import witnessmark.logbook.proof.SeeWay;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+
+/** Words the investigation of an incident. The same answer always gives the same lines. */
+public final class CaseModel {
+    private final WayWords way;
+    private final EvidenceWords evidence;
+    private final PromptModel prompts;
+    private final BesideWords beside;
+
+    public CaseModel(Texts texts, Measures measures) {
+        this.way = new WayWords(texts, measures);
+        this.evidence = new EvidenceWords(texts, measures);
+        this.prompts = new PromptModel(texts, measures);
+        this.beside = new BesideWords(texts, measures);
+    }
+
+    public CaseLines lines(View view, Entry<Incident> incident, CaseSeen seen) {
+        return new CaseLines(
+                incident.id().text(),
+                incident.fact().mark(),
+                way.lines(view.facts(), SeeWay.of(view, incident)),
+                evidence.lines(view.facts(), seen),
+                prompts.lines(SeePrompts.of(view, incident), seen),
+                beside.others(view, incident));
+    }
+
+    /** What is made of a cause now and what was before that, the latest first. */
+    public List<String> calls(Evidence of, Id<Cause> cause) {
+        return evidence.calls(of, cause);
+    }
+}

@@ -1,0 +1,221 @@
+package witnessmark.desktop.cases;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import witnessmark.domain.Cause;
+import witnessmark.domain.CauseCall;
+import witnessmark.domain.CauseTest;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Finding;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.Speaks;
+import witnessmark.domain.Weighing;
+import witnessmark.logbook.proof.CaseSeen;
+import witnessmark.logbook.proof.Evidence;
+import witnessmark.wording.Measures;
+import witnessmark.wording.MoneyWords;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.Texts;
+
+/** Words findings and causes for their table. */
+final class EvidenceWords {
+    private final Texts texts;
+    private final Measures measures;
+    private final RecordWords records;
+    private final MoneyWords money;
+
+    EvidenceWords(Texts texts, Measures measures) {
+        this.texts = texts;
+        this.measures = measures;
+        this.records = new RecordWords(texts);
+        this.money = new MoneyWords(texts, measures);
+    }
+
+    EvidenceLines lines(Facts facts, CaseSeen seen) {
+        Evidence evidence = seen.evidence();
+        List<EvidenceLines.Head> heads = new ArrayList<>();
+        for (int i = 0; i < evidence.causes().size(); i++) {
+            heads.add(head(i + 1, evidence.causes().get(i), seen));
+        }
+        List<EvidenceLines.Row> rows = evidence.findings().stream()
+                .map(finding -> row(facts, finding, evidence, heads))
+                .toList();
+        return new EvidenceLines(heads, rows, said(heads, rows));
+    }
+
+    /** "7 findings against 3 causes. 1, oil surge once more, ruled out: 0 for, 3 against." */
+    private String said(List<EvidenceLines.Head> heads, List<EvidenceLines.Row> rows) {
+        List<String> all = new ArrayList<>();
+        all.add(texts.get("cases.evidence.said", rows.size(), heads.size()));
+        for (int i = 0; i < heads.size(); i++) {
+            int at = i;
+            EvidenceLines.Head head = heads.get(i);
+            all.add(texts.get(
+                    "cases.evidence.said.cause",
+                    head.number(),
+                    head.statement(),
+                    head.stateWord(),
+                    rows.stream().filter(row -> weight(row.cells().get(at)) > 0).count(),
+                    rows.stream().filter(row -> weight(row.cells().get(at)) < 0).count()));
+        }
+        return String.join(" ", all);
+    }
+
+    private static int weight(EvidenceLines.Cell cell) {
+        return cell.speaks() == null ? 0 : cell.speaks().weight();
+    }
+
+    private EvidenceLines.Head head(int number, Entry<Cause> entry, CaseSeen seen) {
+        Cause cause = entry.fact();
+        CauseCall call = seen.evidence().call(entry.id());
+        List<CauseTest> tests = seen.tests().stream()
+                .map(Entry::fact)
+                .filter(test -> test.cause().equals(entry.id()))
+                .toList();
+        List<CauseTest> open =
+                tests.stream().filter(test -> seen.known(test.done()) == null).toList();
+        String key = call == null ? "none" : call.state().name().toLowerCase(Locale.ROOT);
+        String due = open.stream()
+                .map(CauseTest::due)
+                .flatMap(day -> Optional.ofNullable(day).stream())
+                .sorted()
+                .findFirst()
+                .map(day -> texts.get("cases.by", measures.shortDate(day)))
+                .orElse("");
+        return new EvidenceLines.Head(
+                entry.id(),
+                Integer.toString(number),
+                cause.statement(),
+                call == null ? null : call.state(),
+                texts.get("cases.state." + key),
+                texts.get("cases.state.short." + key),
+                cause.share() == null ? texts.get("cases.no_share") : money.percent(cause.share()),
+                call == null ? texts.get("cases.not_called") : records.word(call.sure()),
+                call == null ? "" : measures.shortDate(call.at().day()),
+                tests.isEmpty() ? texts.get("cases.no_test") : texts.get("cases.tests", open.size()),
+                due,
+                called(number, cause, seen.evidence(), entry.id()),
+                tested(number, cause, seen, tests));
+    }
+
+    /** {@code 2, debris: contributing, seen, 25 Jun: cooler full of flakes. Before that open, guess, 18 Jun: as in April}. */
+    private String called(int number, Cause cause, Evidence evidence, Id<Cause> id) {
+        List<String> calls = calls(evidence, id);
+        return texts.get(
+                "cases.called",
+                Integer.toString(number),
+                cause.statement(),
+                calls.isEmpty() ? texts.get("cases.state.none") : String.join("; ", calls));
+    }
+
+    /** What is made of a cause now and what was before that, the latest first. */
+    List<String> calls(Evidence evidence, Id<Cause> cause) {
+        List<String> said = new ArrayList<>();
+        for (CauseCall call : evidence.calls().getOrDefault(cause, List.of())) {
+            said.add(texts.get(
+                    said.isEmpty() ? "cases.call" : "cases.call.before",
+                    records.word(call.state()),
+                    records.word(call.sure()),
+                    measures.shortDate(call.at().day()),
+                    call.because()));
+        }
+        return said;
+    }
+
+    private String tested(int number, Cause cause, CaseSeen seen, List<CauseTest> tests) {
+        List<String> said = tests.stream()
+                .map(test -> seen.known(test.done()) == null
+                        ? texts.get("cases.test.open", test.what())
+                        : texts.get("cases.test.done", test.what(), test.found()))
+                .toList();
+        return texts.get(
+                "cases.called",
+                Integer.toString(number),
+                cause.statement(),
+                said.isEmpty() ? texts.get("cases.no_test.said") : String.join("; ", said));
+    }
+
+    private EvidenceLines.Row row(
+            Facts facts, Entry<Finding> entry, Evidence evidence, List<EvidenceLines.Head> heads) {
+        Finding finding = entry.fact();
+        String lead = lead(finding);
+        String words = words(finding);
+        List<String> whole = new ArrayList<>();
+        whole.add(finding.spot());
+        whole.add(
+                finding.part() == null
+                        ? ""
+                        : facts.of(Part.class).get(finding.part()).mark());
+        whole.add(finding.by());
+        whole.removeIf(String::isEmpty);
+        return new EvidenceLines.Row(
+                entry.id(),
+                lead,
+                words,
+                measures.shortDate(finding.at().day()),
+                texts.get(
+                        "cases.finding.whole",
+                        lead,
+                        words,
+                        measures.shortDate(finding.at().day()),
+                        measures.row(whole)),
+                heads.stream()
+                        .map(head -> cell(lead, head, evidence.of(entry.id(), head.cause())))
+                        .toList());
+    }
+
+    /** {@code Back of a shell 3}. */
+    String lead(Finding finding) {
+        List<String> where = new ArrayList<>();
+        if (finding.place() != null) {
+            where.add(records.label(records.word(finding.place())));
+        }
+        if (finding.number() != null) {
+            where.add(Integer.toString(finding.number()));
+        }
+        return where.isEmpty() ? texts.get("cases.finding.none") : String.join(" ", where);
+    }
+
+    /** {@code fretted, heavy: fretted brown and black}. */
+    private String words(Finding finding) {
+        List<String> marks = new ArrayList<>();
+        if (finding.mark() != null) {
+            marks.add(records.word(finding.mark()));
+        }
+        if (finding.how() != null) {
+            marks.add(records.word(finding.how()));
+        }
+        if (marks.isEmpty()) {
+            return finding.words();
+        }
+        return finding.words().isBlank()
+                ? measures.row(marks)
+                : texts.get("cases.finding", measures.row(marks), finding.words());
+    }
+
+    private EvidenceLines.Cell cell(String lead, EvidenceLines.Head head, Optional<Entry<Weighing>> weighing) {
+        if (weighing.isEmpty()) {
+            return new EvidenceLines.Cell(
+                    null, "", "", texts.get("cases.says.nothing", lead, head.number(), head.statement()));
+        }
+        Weighing said = weighing.get().fact();
+        Speaks speaks = said.speaks();
+        return new EvidenceLines.Cell(
+                speaks, texts.get("cases.word." + sign(speaks)), said.why(), says(lead, head, speaks, said.why()));
+    }
+
+    private static String sign(Speaks speaks) {
+        return speaks.weight() > 0 ? "for" : speaks.weight() < 0 ? "against" : "neither";
+    }
+
+    /** {@code Crank pin 3 speaks strongly for 2, housing of rod 3 lost its grip, because …}. */
+    private String says(String lead, EvidenceLines.Head head, Speaks speaks, String why) {
+        String said = texts.get(
+                "cases.says." + speaks.name().toLowerCase(Locale.ROOT), lead, head.number(), head.statement());
+        return why.isEmpty() ? texts.get("cases.says.plain", said) : texts.get("cases.says.because", said, why);
+    }
+}

@@ -1,0 +1,171 @@
+package witnessmark.desktop.cases;
+
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.BasicStroke;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
+import java.util.List;
+import witnessmark.desktop.form.Palette;
+import witnessmark.study.result.WayTo.Kind;
+
+/** Paints a way in one band: what was seen above the line, what was changed below it, the failure at the right. */
+final class WayPainter {
+    private static final int ABOVE = 4;
+    private static final int BELOW = 3;
+    private static final int NARROWEST = 62;
+
+    private final List<WayLines.Point> points;
+    private final Font strong;
+    private final Font small;
+    private final FontMetrics metrics;
+    private final double width;
+
+    WayPainter(List<WayLines.Point> all, Font strong, Font small, FontMetrics metrics, double width) {
+        int room = Math.max(1, (int) (width / UIScale.scale(NARROWEST)));
+        this.points = all.subList(Math.max(0, all.size() - room), all.size());
+        this.strong = strong;
+        this.small = small;
+        this.metrics = metrics;
+        this.width = width;
+    }
+
+    static double height(FontMetrics metrics) {
+        return (ABOVE + BELOW + 2) * metrics.getHeight() + UIScale.scale(34);
+    }
+
+    /** How many at the left have no room; they are in the table. */
+    int leftOut(int of) {
+        return of - points.size();
+    }
+
+    private double step() {
+        return width / points.size();
+    }
+
+    private double middle(int at) {
+        return step() * (at + 0.5);
+    }
+
+    private double line() {
+        return ABOVE * metrics.getHeight() + UIScale.scale(12);
+    }
+
+    /** The point at a place, counted from the first that has room. */
+    int at(double x) {
+        return Math.max(0, Math.min(points.size() - 1, (int) (x / step())));
+    }
+
+    /** @param hand the point in hand, counted from the first that has room; −1 for none */
+    void paint(Graphics2D g, int hand, boolean focused) {
+        if (hand >= 0 && hand < points.size()) {
+            g.setColor(Palette.TRACK.mixedWith(Palette.SHEET, 0.5));
+            Rectangle2D box = new Rectangle2D.Double(step() * hand, 0, step(), height(metrics));
+            g.fill(box);
+            if (focused) {
+                float ring = UIScale.scale(2f);
+                g.setColor(Palette.MARK.colour());
+                g.setStroke(new BasicStroke(ring));
+                g.draw(new Rectangle2D.Double(
+                        box.getX() + ring / 2, ring / 2, box.getWidth() - ring, box.getHeight() - ring));
+            }
+        }
+        g.setColor(Palette.INK2.colour());
+        g.setStroke(new BasicStroke(UIScale.scale(2f)));
+        g.draw(new Line2D.Double(0, line(), middle(points.size() - 1), line()));
+        for (int i = 0; i < points.size(); i++) {
+            point(g, points.get(i), middle(i));
+        }
+    }
+
+    private void point(Graphics2D g, WayLines.Point point, double x) {
+        double room = step() - UIScale.scale(6);
+        List<String> seen = EvidenceGrid.wrapped(point.seen(), metrics, room, ABOVE);
+        double y = line() - UIScale.scale(10) - seen.size() * metrics.getHeight();
+        boolean bad = point.kinds().stream().anyMatch(kind -> kind.compareTo(Kind.SYMPTOM) >= 0);
+        for (String row : seen) {
+            y = centred(
+                    g,
+                    bad ? strong : small,
+                    EvidenceGrid.cut(row, g.getFontMetrics(bad ? strong : small), room),
+                    x,
+                    y,
+                    Palette.INK);
+        }
+        shapes(g, point.kinds(), x);
+        y = line() + UIScale.scale(10);
+        for (String row : EvidenceGrid.wrapped(point.changed(), metrics, room, BELOW)) {
+            y = centred(g, small, row, x, y, Palette.INK);
+        }
+        y = height(metrics) - 2 * metrics.getHeight() - UIScale.scale(4);
+        y = centred(g, small, point.day(), x, y, Palette.INK2);
+        centred(g, small, EvidenceGrid.cut(point.hours(), metrics, room), x, y, Palette.INK2);
+    }
+
+    /** What was changed, and the worst of what was seen. */
+    private void shapes(Graphics2D g, List<Kind> kinds, double x) {
+        double size = UIScale.scale(11);
+        kinds.stream().filter(kind -> kind.compareTo(Kind.GOOD) < 0).forEach(kind -> shape(g, kind, x, line(), size));
+        kinds.stream()
+                .filter(kind -> kind.compareTo(Kind.GOOD) >= 0)
+                .max(Comparator.naturalOrder())
+                .ifPresent(kind -> shape(g, kind, x, line(), size));
+    }
+
+    private void shape(Graphics2D g, Kind kind, double x, double y, double size) {
+        double half = size / 2;
+        g.setStroke(new BasicStroke((float) (size / 6)));
+        switch (kind) {
+            case REBUILT -> {
+                g.setColor(Palette.INK.colour());
+                g.draw(new Line2D.Double(x - half / 2, y - half, x - half / 2, y + half));
+                g.draw(new Line2D.Double(x + half / 2, y - half, x + half / 2, y + half));
+            }
+            case CHANGED -> {
+                g.setColor(Palette.INK.colour());
+                g.draw(new Line2D.Double(x, y, x, y + half * 1.5));
+            }
+            case GOOD -> {
+                Ellipse2D ring = new Ellipse2D.Double(x - half, y - half, size, size);
+                g.setColor(Palette.SHEET.colour());
+                g.fill(ring);
+                g.setColor(Palette.INK.colour());
+                g.draw(ring);
+            }
+            case SYMPTOM -> {
+                g.setColor(Palette.DUE.colour());
+                g.fill(triangle(x, y, half));
+            }
+            case BROKE, FAILURE -> {
+                g.setColor(Palette.SHEET.colour());
+                g.fill(new Rectangle2D.Double(x - half, y - half, size, size));
+                g.setColor(Palette.OVER.colour());
+                g.setStroke(new BasicStroke((float) (size / (kind == Kind.FAILURE ? 3.5 : 6))));
+                g.draw(new Line2D.Double(x - half, y - half, x + half, y + half));
+                g.draw(new Line2D.Double(x - half, y + half, x + half, y - half));
+            }
+        }
+    }
+
+    private static Path2D triangle(double x, double y, double half) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(x - half * 1.1, y + half * 0.9);
+        path.lineTo(x + half * 1.1, y + half * 0.9);
+        path.lineTo(x, y - half);
+        path.closePath();
+        return path;
+    }
+
+    private double centred(Graphics2D g, Font font, String words, double x, double y, Palette ink) {
+        FontMetrics used = g.getFontMetrics(font);
+        g.setFont(font);
+        g.setColor(ink.colour());
+        g.drawString(words, (float) (x - used.stringWidth(words) / 2.0), (float) (y + used.getAscent()));
+        return y + metrics.getHeight();
+    }
+}

@@ -1,0 +1,3 @@
+/** Tests of the investigation of incidents. */
+@org.jspecify.annotations.NullMarked
+package witnessmark.logbook.proof;
