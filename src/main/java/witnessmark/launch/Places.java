@@ -311,7 +311,11 @@ final class Places {
                         build -> shell.desk().go(PlaceId.MEASURING_BENCH, build),
                         build -> sheets.open(
                                 Prefilled.signing(Id.parse(build)),
-                                () -> shell.desk().go(PlaceId.ENGINES, build)))));
+                                () -> shell.desk().go(PlaceId.ENGINES, build)),
+                        (build, lesson) -> sheets.open(
+                                Prefilled.answering(Id.parse(build), Id.parse(lesson)),
+                                () -> shell.desk().go(PlaceId.ENGINES, build)),
+                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident))));
         engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine));
         sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;

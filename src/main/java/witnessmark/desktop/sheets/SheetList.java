@@ -12,6 +12,7 @@ import witnessmark.logbook.sheets.AddEvent;
 import witnessmark.logbook.sheets.AddPerson;
 import witnessmark.logbook.sheets.AddPosition;
 import witnessmark.logbook.sheets.AddTool;
+import witnessmark.logbook.sheets.AnswerLesson;
 import witnessmark.logbook.sheets.AskProof;
 import witnessmark.logbook.sheets.BreakSeal;
 import witnessmark.logbook.sheets.CalibrateTool;
@@ -67,6 +68,7 @@ import witnessmark.logbook.sheets.TellNotice;
 import witnessmark.logbook.sheets.TightenJoint;
 import witnessmark.logbook.sheets.UseTool;
 import witnessmark.logbook.sheets.WeekendCosts;
+import witnessmark.logbook.sheets.WithdrawLesson;
 import witnessmark.logbook.sheets.WriteAction;
 import witnessmark.logbook.sheets.WriteBudget;
 import witnessmark.logbook.sheets.WriteBuild;
@@ -78,6 +80,7 @@ import witnessmark.logbook.sheets.WriteFinding;
 import witnessmark.logbook.sheets.WriteHold;
 import witnessmark.logbook.sheets.WriteIncome;
 import witnessmark.logbook.sheets.WriteLoggerFigures;
+import witnessmark.logbook.sheets.WriteLesson;
 import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
 import witnessmark.logbook.sheets.WriteOutline;
@@ -157,8 +160,11 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteAction()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new AskProof()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteProof()),
-                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new CloseIncident()),
-                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new ReopenIncident()));
+                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new WriteLesson()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new AnswerLesson()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new WithdrawLesson()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 4, new CloseIncident()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 4, new ReopenIncident()));
     }
 
     private static List<Listed> bySubject(StartingValues values) {

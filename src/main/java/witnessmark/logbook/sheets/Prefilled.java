@@ -15,6 +15,7 @@ import witnessmark.domain.Event;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
+import witnessmark.domain.Lesson;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
@@ -191,6 +192,22 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
     /** A build sheet to be signed. */
     public static Prefilled signing(Id<Build> build) {
         return new Prefilled(new SignSheet().key(), Map.of(SignSheet.BUILD, build.text()));
+    }
+
+    /** What an incident taught. */
+    public static Prefilled lessonOf(Id<Incident> incident) {
+        return new Prefilled(new WriteLesson().key(), Map.of(WriteLesson.INCIDENT, incident.text()));
+    }
+
+    /** A lesson answered on the sheet of a build. */
+    public static Prefilled answering(Id<Build> build, Id<Lesson> lesson) {
+        return new Prefilled(
+                new AnswerLesson().key(), Map.of(AnswerLesson.BUILD, build.text(), AnswerLesson.LESSON, lesson.text()));
+    }
+
+    /** A lesson withdrawn. */
+    public static Prefilled withdrawing(Id<Lesson> lesson) {
+        return new Prefilled(new WithdrawLesson().key(), Map.of(WithdrawLesson.LESSON, lesson.text()));
     }
 
     private static Prefilled takeOff(Where where) {
