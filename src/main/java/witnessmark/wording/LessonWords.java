@@ -109,7 +109,10 @@ public final class LessonWords {
         } else if (!lacks.isEmpty()) {
             said.add(texts.get("lessons.figure.lacks", measures.all(lacks)));
         }
-        return records.label(measures.row(said));
+        return texts.get(
+                "lessons.pair",
+                texts.get("lessons.state." + check.state().name().toLowerCase(Locale.ROOT)),
+                measures.row(said));
     }
 
     private String value(Lesson lesson, MeasureKind kind, long value) {

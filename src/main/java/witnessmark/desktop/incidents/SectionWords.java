@@ -50,6 +50,7 @@ final class SectionWords {
     private final RecordWords records;
     private final MoneyWords money;
     private final CaseSections cases;
+    private final LessonSection lessons;
 
     SectionWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -57,6 +58,7 @@ final class SectionWords {
         this.records = new RecordWords(texts);
         this.money = new MoneyWords(texts, measures);
         this.cases = new CaseSections(texts, measures);
+        this.lessons = new LessonSection(texts, measures);
     }
 
     List<Section> of(View view, IncidentPage page, List<LifeThen.Ran> ran, CaseSeen seen) {
@@ -85,6 +87,7 @@ final class SectionWords {
                         "",
                         null)));
         all.addAll(2 + holds.size(), cases.rest(facts, seen, sheets.get(4), sheets.get(5)));
+        all.add(lessons.of(view, page.incident().id()));
         return all;
     }
 

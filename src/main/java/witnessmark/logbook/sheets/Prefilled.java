@@ -164,6 +164,11 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                         : new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, id)));
     }
 
+    /** An incident that was closed too early opened again. */
+    public static Prefilled reopening(Id<Incident> incident) {
+        return new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, incident.text()));
+    }
+
     /** What is decided of a question that waits. */
     public static Prefilled decide(Id<Decision> decision) {
         return new Prefilled(new DecideIt().key(), Map.of(DecideIt.DECISION, decision.text()));
