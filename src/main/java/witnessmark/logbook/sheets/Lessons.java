@@ -3,16 +3,20 @@ package witnessmark.logbook.sheets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.UUID;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Lesson;
+import witnessmark.domain.Standing;
 import witnessmark.fit.result.LessonCheck;
+import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.outcome.ProblemKind;
@@ -55,11 +59,23 @@ final class Lessons {
         SeeBuildSheet.of(in.sight().view(), build).ifPresent(page -> stop(in, field, page, when));
     }
 
+    /** The same for a build that is written closed, of which there is no sheet yet. */
+    static void stop(ReadSheet in, SheetField field, Build build, Moment when) {
+        View view = in.sight().view();
+        Entry<Build> written = new Entry<>(new Id<>(new UUID(0, 0)), build, Standing.IN_FORCE, null, 1);
+        Facts facts = view.facts().with(List.of(written));
+        View after = new View(facts, view.day(), view.zone(), view.ledger().after(facts), view.readOnly());
+        SeeBuildSheet.of(after, written.id())
+                .ifPresent(page -> stop(in, field, SeeBuildSheet.askedOf(after, page, when)));
+    }
+
     /** The same for a sheet that is seen already. */
     static void stop(ReadSheet in, SheetField field, SheetPage page, Moment when) {
-        List<LessonCheck> open = SeeBuildSheet.askedOf(in.sight().view(), page, when).stream()
-                .filter(LessonCheck::open)
-                .toList();
+        stop(in, field, SeeBuildSheet.askedOf(in.sight().view(), page, when));
+    }
+
+    private static void stop(ReadSheet in, SheetField field, List<LessonCheck> asked) {
+        List<LessonCheck> open = asked.stream().filter(LessonCheck::open).toList();
         if (!open.isEmpty()) {
             in.wrong(
                     field,
