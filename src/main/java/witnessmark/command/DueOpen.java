@@ -1,7 +1,5 @@
 package witnessmark.command;
 
-import witnessmark.wording.ProofWords;
-import witnessmark.ledger.result.DebrisIn;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -17,6 +15,7 @@ import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.SentOut;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.DebrisIn;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
@@ -25,6 +24,7 @@ import witnessmark.study.result.PlaceTrend;
 import witnessmark.wording.IncidentWords;
 import witnessmark.wording.MeterWords;
 import witnessmark.wording.OutWords;
+import witnessmark.wording.ProofWords;
 import witnessmark.wording.RefundWords;
 import witnessmark.wording.TrendWords;
 
@@ -70,7 +70,10 @@ final class DueOpen {
                 lines,
                 "command.due.borrowed",
                 open.borrowed().stream().map(this::borrowed).toList());
-        add(lines, "command.due.debris", open.debris().stream().map(this::debris).toList());
+        add(
+                lines,
+                "command.due.debris",
+                open.debris().stream().map(this::debris).toList());
         add(lines, "command.due.low", open.low().stream().map(this::low).toList());
         add(
                 lines,

@@ -103,7 +103,9 @@ final class LessonText {
                         "incident",
                         lesson.incident() == null
                                 ? null
-                                : facts.of(Incident.class).get(lesson.incident()).mark())
+                                : facts.of(Incident.class)
+                                        .get(lesson.incident())
+                                        .mark())
                 .put("learned", lesson.what())
                 .put("asks", words.asks(lesson))
                 .put("figure", code(lesson.kind()))

@@ -106,8 +106,8 @@ public final class LessonChecks {
     private static Optional<Entry<Concession>> ofFigures(
             Lesson lesson, List<Check> checks, List<Entry<Concession>> accepted) {
         List<Entry<Concession>> since = accepted.stream()
-                .filter(each -> each.fact().kind() == lesson.kind()
-                        && !each.fact().at().isBefore(lesson.from()))
+                .filter(each ->
+                        each.fact().kind() == lesson.kind() && !each.fact().at().isBefore(lesson.from()))
                 .toList();
         boolean all = checks.stream()
                 .filter(check -> check.value() == null || room(lesson, check.value()) < 0)

@@ -50,13 +50,15 @@ public final class DebrisLeft {
             return List.of();
         }
         Moment last = ledger.asOf().last();
-        return facts.of(Fitment.class)
+        return facts
+                .of(Fitment.class)
                 .where(fitment -> fitment.car() != null
                         && !fitment.from().isAfter(last)
                         && (fitment.to() == null || fitment.to().isAfter(last)))
                 .stream()
                 .flatMap(fitment -> of(fitment.fact(), metal).stream())
-                .sorted(Comparator.comparing((DebrisIn each) -> each.car().fact().name())
+                .sorted(Comparator.comparing(
+                                (DebrisIn each) -> each.car().fact().name())
                         .thenComparing(DebrisIn::kind))
                 .toList();
     }

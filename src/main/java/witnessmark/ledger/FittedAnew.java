@@ -19,9 +19,11 @@ public final class FittedAnew {
         Facts facts = ledger.facts();
         BuildSpan span = BuildSpan.of(ledger, build);
         Set<PartKind> kinds = EnumSet.noneOf(PartKind.class);
-        facts.of(Fitment.class).where(span::fitted).forEach(fitment -> kinds.add(facts.of(PartDesign.class)
-                .get(facts.of(Part.class).get(fitment.fact().part()).design())
-                .kind()));
+        facts.of(Fitment.class)
+                .where(span::fitted)
+                .forEach(fitment -> kinds.add(facts.of(PartDesign.class)
+                        .get(facts.of(Part.class).get(fitment.fact().part()).design())
+                        .kind()));
         return kinds;
     }
 }

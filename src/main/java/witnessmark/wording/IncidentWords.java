@@ -1,13 +1,13 @@
 package witnessmark.wording;
 
-import witnessmark.study.result.ProofState;
-import witnessmark.study.result.ProofOfCase;
-import witnessmark.quantity.RunningTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Incident;
+import witnessmark.quantity.RunningTime;
+import witnessmark.study.result.ProofOfCase;
+import witnessmark.study.result.ProofState;
 
 /** An incident in words. */
 public final class IncidentWords {

@@ -81,8 +81,7 @@ class LessonChecksTest {
                     List.of()));
         }
         Answer other = new Answer(MeasureKind.BORE, FitVerdict.NOT_MEASURED, null, List.of(), null);
-        return List.of(
-                other, new Answer(MeasureKind.BIG_END_OVALITY, Answer.worst(checks), null, checks, null));
+        return List.of(other, new Answer(MeasureKind.BIG_END_OVALITY, Answer.worst(checks), null, checks, null));
     }
 
     private static Concession accepted(@Nullable MeasureKind kind, @Nullable Integer number, Moment when) {
@@ -156,7 +155,9 @@ class LessonChecksTest {
     private static boolean covers(Concession concession, @Nullable Integer place) {
         return concession.kind() == MeasureKind.BIG_END_OVALITY
                 && concession.at().equals(SET)
-                && (place == null || concession.number() == null || concession.number().equals(place));
+                && (place == null
+                        || concession.number() == null
+                        || concession.number().equals(place));
     }
 
     @Test

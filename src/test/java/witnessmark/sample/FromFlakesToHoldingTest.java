@@ -151,15 +151,18 @@ class FromFlakesToHoldingTest {
 
         assertThat(said)
                 .contains("INC-03 Copper flakes in the filter")
-                .contains("Closed Sun 10 May 2026, yet Tue 26 May 2026, filter clean: not as asked for, few bright specks")
+                .contains(
+                        "Closed Sun 10 May 2026, yet Tue 26 May 2026, filter clean: not as asked for, few bright specks")
                 .contains("Open it again before going?");
         new Ui(first.component())
-                .button("INC-03 Copper flakes in the filter, Closed Sun 10 May 2026, yet Tue 26 May 2026, filter clean: not"
-                        + " as asked for, few bright specks, taken for what was left from April: look at it again, Open it again"
-                        + " before going?")
+                .button(
+                        "INC-03 Copper flakes in the filter, Closed Sun 10 May 2026, yet Tue 26 May 2026, filter clean: not"
+                                + " as asked for, few bright specks, taken for what was left from April: look at it again, Open it again"
+                                + " before going?")
                 .doClick();
-        assertThat(written).singleElement().satisfies(sheet -> assertThat(sheet.sheet())
-                .isEqualTo("reopen_incident"));
+        assertThat(written)
+                .singleElement()
+                .satisfies(sheet -> assertThat(sheet.sheet()).isEqualTo("reopen_incident"));
         assertThat(page("2026-05-26", "INC-03"))
                 .contains("look at it again")
                 .contains("Came in together, so nobody can tell which of them it was");

@@ -296,7 +296,10 @@ final class OpenWords {
 
     private OutLine debris(DebrisIn debris) {
         return new OutLine(
-                texts.get("beforewego.part", records.label(records.word(debris.kind())), debris.part().fact().mark()),
+                texts.get(
+                        "beforewego.part",
+                        records.label(records.word(debris.kind())),
+                        debris.part().fact().mark()),
                 out.debris(debris),
                 texts.get("beforewego.debris.do"),
                 debris.part().id().text());

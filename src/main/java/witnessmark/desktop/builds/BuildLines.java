@@ -97,7 +97,10 @@ record BuildLines(
      * @param way where it is put right, where that is none of its rows; else null
      */
     record GapLine(
-            SeamState state, String words, @Nullable String row, @Nullable Way way) {
+            SeamState state,
+            String words,
+            @Nullable String row,
+            @Nullable Way way) {
         /** Where something is put right. */
         enum Way {
             SHEET,

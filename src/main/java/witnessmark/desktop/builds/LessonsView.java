@@ -31,8 +31,7 @@ final class LessonsView {
     private List<LessonLine> shown = List.of();
 
     /** @param first where the focus goes when what had it is gone */
-    LessonsView(
-            Texts texts, Consumer<LessonLine> answer, Consumer<LessonLine> incident, Supplier<JComponent> first) {
+    LessonsView(Texts texts, Consumer<LessonLine> answer, Consumer<LessonLine> incident, Supplier<JComponent> first) {
         this.texts = texts;
         this.answer = answer;
         this.incident = incident;
@@ -86,7 +85,8 @@ final class LessonsView {
             var way = Buttons.link(Caption.of(lesson.answer()), () -> answer.accept(lesson));
             way.setName(ANSWERS);
             way.getAccessibleContext()
-                    .setAccessibleName(texts.get("builds.colon", Caption.of(lesson.answer()).text(), lesson.asks()));
+                    .setAccessibleName(texts.get(
+                            "builds.colon", Caption.of(lesson.answer()).text(), lesson.asks()));
             row.add(way);
         }
         return row;

@@ -33,11 +33,7 @@ final class LessonsModel {
         return new LessonsLines(
                 all.isEmpty()
                         ? texts.get("lessons.page.none")
-                        : texts.get(
-                                "lessons.page.sum",
-                                standing,
-                                all.size() - standing,
-                                open),
+                        : texts.get("lessons.page.sum", standing, all.size() - standing, open),
                 all.stream().map(seen -> lesson(view.facts(), seen)).toList());
     }
 

@@ -26,8 +26,7 @@ final class LessonsPanel extends JPanel {
     private final NoticeStrip notice = new NoticeStrip();
     private final JLabel sum = Lettering.cutLine("", Styles.STRONG);
     private final JButton write;
-    private final Sheet sheet =
-            new Sheet("fillx, hidemode 3", "[0::,grow 60,fill]24[24!][0::,grow 40,fill]", "");
+    private final Sheet sheet = new Sheet("fillx, hidemode 3", "[0::,grow 60,fill]24[24!][0::,grow 40,fill]", "");
 
     LessonsPanel(Texts texts, LessonsAsked asked) {
         super(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[]0[]8[0::,grow,fill]"));
@@ -97,14 +96,18 @@ final class LessonsPanel extends JPanel {
         ways.setOpaque(false);
         String incident = lesson.incident();
         if (incident != null) {
-            ways.add(Buttons.link(new Caption(lesson.from(), -1), () -> asked.incident().accept(incident)));
+            ways.add(Buttons.link(
+                    new Caption(lesson.from(), -1), () -> asked.incident().accept(incident)));
         }
         if (lesson.withdrawn().isEmpty()) {
             JButton withdraw = Buttons.link(
-                    Caption.of(texts.get("lessons.page.withdraw")), () -> asked.withdraw().accept(lesson.id()));
+                    Caption.of(texts.get("lessons.page.withdraw")),
+                    () -> asked.withdraw().accept(lesson.id()));
             withdraw.getAccessibleContext()
                     .setAccessibleName(texts.get(
-                            "lessons.pair", Caption.of(texts.get("lessons.page.withdraw")).text(), lesson.what()));
+                            "lessons.pair",
+                            Caption.of(texts.get("lessons.page.withdraw")).text(),
+                            lesson.what()));
             ways.add(withdraw);
         }
         return ways;
@@ -115,7 +118,8 @@ final class LessonsPanel extends JPanel {
         sheet.add(new SeamMark(on.state(), on.word(), on.name()), row + "aligny top, gaptop 4");
         JPanel said = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap", "[0::,grow,fill]"));
         said.setOpaque(false);
-        JButton build = Buttons.link(new Caption(on.name(), -1), () -> asked.build().accept(on.build()));
+        JButton build =
+                Buttons.link(new Caption(on.name(), -1), () -> asked.build().accept(on.build()));
         said.add(build, "growx 0");
         said.add(Lettering.paragraph(on.stands(), Styles.NOTE), "growx, wmin 0, gapleft 8");
         sheet.add(said, "aligny top, growx, wmin 0");

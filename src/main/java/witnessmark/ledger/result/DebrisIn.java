@@ -16,5 +16,4 @@ import witnessmark.domain.Reading;
  * @param engine which engine shed it
  * @param filter what its filter showed, the last time
  */
-public record DebrisIn(
-        Entry<Part> part, PartKind kind, Entry<Car> car, Entry<Engine> engine, Entry<Reading> filter) {}
+public record DebrisIn(Entry<Part> part, PartKind kind, Entry<Car> car, Entry<Engine> engine, Entry<Reading> filter) {}

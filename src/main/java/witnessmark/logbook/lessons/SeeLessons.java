@@ -19,9 +19,9 @@ public final class SeeLessons {
 
     /** All that were set by the day: those that stand first, each the latest first. */
     public static List<LessonSeen> all(View view) {
-        List<Entry<Lesson>> lessons = view.facts().of(Lesson.class).where(lesson -> view.ledger()
-                .asOf()
-                .counts(lesson.from()));
+        List<Entry<Lesson>> lessons = view.facts()
+                .of(Lesson.class)
+                .where(lesson -> view.ledger().asOf().counts(lesson.from()));
         if (lessons.isEmpty()) {
             return List.of();
         }

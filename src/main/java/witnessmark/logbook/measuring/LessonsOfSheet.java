@@ -62,8 +62,7 @@ final class LessonsOfSheet {
     }
 
     /** The same lessons held against other figures. */
-    static List<LessonCheck> again(
-            List<LessonCheck> lessons, List<Answer> answers, List<Entry<Concession>> accepted) {
+    static List<LessonCheck> again(List<LessonCheck> lessons, List<Answer> answers, List<Entry<Concession>> accepted) {
         return lessons.stream()
                 .map(each -> LessonChecks.of(each.lesson(), answers, each.answer(), accepted))
                 .toList();

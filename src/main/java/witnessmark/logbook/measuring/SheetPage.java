@@ -163,7 +163,12 @@ public record SheetPage(
         List<Check> taken = open(true);
         int outside = outside(left);
         int accepted = outside(taken);
-        return new SheetCounts(outside, left.size() - outside, accepted, taken.size() - accepted, openLessons().size());
+        return new SheetCounts(
+                outside,
+                left.size() - outside,
+                accepted,
+                taken.size() - accepted,
+                openLessons().size());
     }
 
     /** Lessons that keep it from being signed. */

@@ -100,8 +100,10 @@ public final class AnswerLesson implements LogSheet {
     /** Whether its sheet asks it, or will once the part it is about is fitted. */
     private static boolean mayConcern(Lesson lesson, SheetTyped typed, SheetSight sight) {
         Id<EngineDesign> design = sight.find(Build.class, typed.text(BUILD))
-                .map(build ->
-                        sight.facts().of(Engine.class).get(build.fact().engine()).design())
+                .map(build -> sight.facts()
+                        .of(Engine.class)
+                        .get(build.fact().engine())
+                        .design())
                 .orElse(null);
         return lesson.design() == null || design == null || lesson.design().equals(design);
     }

@@ -29,7 +29,8 @@ final class Lessons {
     /** Those as asked, the latest first: by which incident, what was learned. */
     static List<Choice> choices(SheetSight sight, Predicate<Lesson> asked) {
         return sight.facts().of(Lesson.class).where(asked).stream()
-                .sorted(Comparator.comparing((Entry<Lesson> lesson) -> lesson.fact().from())
+                .sorted(Comparator.comparing(
+                                (Entry<Lesson> lesson) -> lesson.fact().from())
                         .reversed())
                 .map(lesson -> new Choice(
                         lesson.id().text(),

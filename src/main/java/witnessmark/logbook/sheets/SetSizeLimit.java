@@ -228,8 +228,7 @@ public final class SetSizeLimit implements LogSheet {
         return typed.only().map(TypedMeasure::parts).orElse(null);
     }
 
-    static void crossed(
-            ReadSheet in, SheetField low, @Nullable Long least, SheetField high, @Nullable Long most) {
+    static void crossed(ReadSheet in, SheetField low, @Nullable Long least, SheetField high, @Nullable Long most) {
         if (least != null && most != null && least > most) {
             in.wrong(high, ProblemKind.SAYS_OTHERWISE, high, in.text(high), low, in.text(low));
         }

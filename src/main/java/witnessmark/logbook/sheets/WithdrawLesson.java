@@ -26,8 +26,7 @@ public final class WithdrawLesson implements LogSheet {
 
     @Override
     public List<SheetGroup> groups() {
-        return List.of(
-                SheetGroup.of("withdraw_lesson", List.of(LESSON), List.of(WHY), List.of(WHEN, WHEN_TIME, BY)));
+        return List.of(SheetGroup.of("withdraw_lesson", List.of(LESSON), List.of(WHY), List.of(WHEN, WHEN_TIME, BY)));
     }
 
     @Override

@@ -157,9 +157,8 @@ final class SeeOpen {
         Set<Id<Incident>> against = new HashSet<>();
         facts.of(ProofSeen.class)
                 .where(seen -> !seen.met() && asOf.counts(seen.at()))
-                .forEach(seen -> against.add(facts.of(ProofWanted.class)
-                        .get(seen.fact().wanted())
-                        .incident()));
+                .forEach(seen -> against.add(
+                        facts.of(ProofWanted.class).get(seen.fact().wanted()).incident()));
         return against;
     }
 

@@ -220,12 +220,18 @@ class BuildByKeyboardTest {
         window.page.model().type(BuildField.of(Name.SIGNED), "Crew chief");
         window.tasks.awaitIdle();
         keys.press(KeyEvent.VK_ENTER, MENU);
-        assertThat(book.view().facts().of(SignOff.class).where(signed -> signed.build()
-                        .equals(window.build("K05").id())))
+        assertThat(book.view()
+                        .facts()
+                        .of(SignOff.class)
+                        .where(signed ->
+                                signed.build().equals(window.build("K05").id())))
                 .isEmpty();
-        assertThat(window.said()).contains("Lessons that are not met or not answered, and that nobody accepted: 1. They say: clamps");
+        assertThat(window.said())
+                .contains("Lessons that are not met or not answered, and that nobody accepted: 1. They say: clamps");
 
-        new Ui(window.page.panel()).button("1 lesson not met or not answered: it cannot be signed so").doClick();
+        new Ui(window.page.panel())
+                .button("1 lesson not met or not answered: it cannot be signed so")
+                .doClick();
         Focus.await(new Ui(window.page.panel()).button("Answer it…"));
         keys.press(KeyEvent.VK_SPACE);
         Id<Lesson> lesson = book.view().facts().of(Lesson.class).all().get(0).id();
@@ -246,11 +252,14 @@ class BuildByKeyboardTest {
     private void answerTheLesson() {
         Id<Lesson> lesson = book.view().facts().of(Lesson.class).all().get(0).id();
         LessonAnswer answer = new LessonAnswer(
-                lesson, window.build("K05").id(), Moment.endOf(book.today().day(), book.view().zone()), true, null,
-                "hot", "Mechanic 1");
-        book.write(
-                        "answered",
-                        List.of(new Entry<>(SampleBooks.ids().next(), answer, Standing.IN_FORCE, null, 1)))
+                lesson,
+                window.build("K05").id(),
+                Moment.endOf(book.today().day(), book.view().zone()),
+                true,
+                null,
+                "hot",
+                "Mechanic 1");
+        book.write("answered", List.of(new Entry<>(SampleBooks.ids().next(), answer, Standing.IN_FORCE, null, 1)))
                 .orThrow();
         window.show("K05");
         window.tasks.awaitIdle();

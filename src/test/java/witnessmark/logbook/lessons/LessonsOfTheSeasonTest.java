@@ -44,7 +44,8 @@ class LessonsOfTheSeasonTest {
     private static SheetPage sheet(View view, String engine, int number) {
         Entry<Engine> found = facts.of(Engine.class).named(engine).orElseThrow();
         return SeeBuildSheet.of(
-                        view, SeeBuild.find(view, found.id(), number).orElseThrow().id())
+                        view,
+                        SeeBuild.find(view, found.id(), number).orElseThrow().id())
                 .orElseThrow();
     }
 
@@ -64,13 +65,20 @@ class LessonsOfTheSeasonTest {
 
         assertThat(asked(page))
                 .containsExactlyInAnyOrder(
-                        "INC-04 MET", "INC-06 MET", "INC-06 MET", "INC-05 MET", "INC-05 MET", "INC-05 MET",
+                        "INC-04 MET",
+                        "INC-06 MET",
+                        "INC-06 MET",
+                        "INC-05 MET",
+                        "INC-05 MET",
+                        "INC-05 MET",
                         "INC-05 MET");
         LessonCheck ovality = page.lessons().stream()
                 .filter(check -> check.lesson().fact().kind() == MeasureKind.BIG_END_OVALITY)
                 .findFirst()
                 .orElseThrow();
-        assertThat(ovality.lesson().fact().atMost()).as("0.012 mm in nanometres").isEqualTo(12_000L);
+        assertThat(ovality.lesson().fact().atMost())
+                .as("0.012 mm in nanometres")
+                .isEqualTo(12_000L);
         assertThat(ovality.checks()).hasSize(4);
         assertThat(Objects.requireNonNull(ovality.decides()).place().number()).isEqualTo(3);
     }
@@ -122,7 +130,9 @@ class LessonsOfTheSeasonTest {
                 .where(repair -> true)
                 .forEach(repair -> assertThat(SeeBuildSheet.lessons(
                                 end,
-                                facts.of(Build.class).find(repair.fact().build()).orElseThrow()))
+                                facts.of(Build.class)
+                                        .find(repair.fact().build())
+                                        .orElseThrow()))
                         .isEmpty());
         assertThat(facts.of(TrackRepair.class).where(repair -> true)).isNotEmpty();
     }
@@ -132,12 +142,17 @@ class LessonsOfTheSeasonTest {
         List<LessonSeen> all = SeeLessons.all(end);
 
         assertThat(all).hasSize(9).allMatch(LessonSeen::standing);
-        assertThat(SeeLessons.of(end, facts.of(Incident.class).named("INC-05").orElseThrow().id()))
+        assertThat(SeeLessons.of(
+                        end,
+                        facts.of(Incident.class).named("INC-05").orElseThrow().id()))
                 .hasSize(4)
                 .allSatisfy(seen -> assertThat(seen.asked())
-                        .extracting(on -> on.engine().fact().number() + "/" + on.build().fact().number())
+                        .extracting(on -> on.engine().fact().number() + "/"
+                                + on.build().fact().number())
                         .containsExactly("K05/3"));
-        assertThat(SeeLessons.of(end, facts.of(Incident.class).named("INC-09").orElseThrow().id()))
+        assertThat(SeeLessons.of(
+                        end,
+                        facts.of(Incident.class).named("INC-09").orElseThrow().id()))
                 .singleElement()
                 .satisfies(seen -> assertThat(seen.asked()).isEmpty());
         assertThat(SeeLessons.all(on("2026-05-25"))).as("nothing taught yet").isEmpty();

@@ -54,9 +54,7 @@ class FailureToLessonTest extends ByHand {
     }
 
     private void rods(String before, String mark, String day) {
-        own.save(
-                        new TakeOffPart(),
-                        "place", "H1", "fitted", fitted(before), "off_when", day, "off_reason", "stripped")
+        own.save(new TakeOffPart(), "place", "H1", "fitted", fitted(before), "off_when", day, "off_reason", "stripped")
                 .orThrow();
         own.save(
                         new FitPart(),
@@ -104,19 +102,9 @@ class FailureToLessonTest extends ByHand {
                 .orThrow();
         own.save(new WriteBuild(), "engine", "H1", "zones", "bottom end", "opened", "5 Mar")
                 .orThrow();
-        own.save(
-                        new WriteFinding(),
-                        "finding_words",
-                        "housing of 3 out of round, 0.031 mm",
-                        "finding_on",
-                        "5 Mar")
+        own.save(new WriteFinding(), "finding_words", "housing of 3 out of round, 0.031 mm", "finding_on", "5 Mar")
                 .orThrow();
-        own.save(
-                        new WriteCause(),
-                        "cause_statement",
-                        "housing of rod 3 lost its grip",
-                        "cause_area",
-                        "part as made")
+        own.save(new WriteCause(), "cause_statement", "housing of rod 3 lost its grip", "cause_area", "part as made")
                 .orThrow();
     }
 
@@ -135,8 +123,7 @@ class FailureToLessonTest extends ByHand {
                             "H1")
                     .orThrow();
         }
-        own.save(new AskProof(), "proof_by", "running", "proof_after", "2")
-                .orThrow();
+        own.save(new AskProof(), "proof_by", "running", "proof_after", "2").orThrow();
         own.save(new SignSheet(), "signed_build", sheet(1).build().id().text(), "signed_by", "Ada", "when", "7 Mar")
                 .orThrow();
         own.save(new CloseBuild(), "open_build", sheet(1).build().id().text(), "build_closed", "7 Mar")
@@ -282,6 +269,9 @@ class FailureToLessonTest extends ByHand {
         own.sheets.save(new ReportIncident(), again, "by hand").orThrow();
 
         assertThat(seen().proof().state()).isEqualTo(ProofState.CAME_BACK);
-        assertThat(seen().actions()).extracting(Entry::fact).extracting(CaseAction::what).hasSize(2);
+        assertThat(seen().actions())
+                .extracting(Entry::fact)
+                .extracting(CaseAction::what)
+                .hasSize(2);
     }
 }

@@ -56,10 +56,8 @@ class LessonSheetsTest {
     }
 
     private Entry<Build> k05() {
-        Entry<Engine> engine =
-                desk.view().facts().of(Engine.class).named("K05").orElseThrow();
-        return desk
-                .view()
+        Entry<Engine> engine = desk.view().facts().of(Engine.class).named("K05").orElseThrow();
+        return desk.view()
                 .facts()
                 .of(Build.class)
                 .where(build -> build.engine().equals(engine.id()) && build.closed() == null)
@@ -76,7 +74,13 @@ class LessonSheetsTest {
     }
 
     private String incident(String mark) {
-        return desk.view().facts().of(Incident.class).named(mark).orElseThrow().id().text();
+        return desk.view()
+                .facts()
+                .of(Incident.class)
+                .named(mark)
+                .orElseThrow()
+                .id()
+                .text();
     }
 
     private void answerTheClamps() {
@@ -173,9 +177,7 @@ class LessonSheetsTest {
         String build = k05().id().text();
         String lesson = page().lessons().get(0).lesson().id().text();
         Object[] sign = {SignSheet.BUILD, build, SignSheet.BY, "Crew chief"};
-        Object[] no = {
-            AnswerLesson.BUILD, build, AnswerLesson.LESSON, lesson, AnswerLesson.MET, SheetWord.NO.key()
-        };
+        Object[] no = {AnswerLesson.BUILD, build, AnswerLesson.LESSON, lesson, AnswerLesson.MET, SheetWord.NO.key()};
         save(new AnswerLesson(), no);
         assertThat(page().lessons().get(0).state()).isEqualTo(LessonCheck.State.NOT_MET);
         refuses(new SignSheet(), ProblemKind.LESSONS_OPEN, SignSheet.BUILD, sign);
@@ -193,7 +195,8 @@ class LessonSheetsTest {
 
         Concession made = last(Concession.class).fact();
         assertThat(made.build()).isEqualTo(k05().id());
-        assertThat(last(LessonAnswer.class).fact().concession()).isEqualTo(last(Concession.class).id());
+        assertThat(last(LessonAnswer.class).fact().concession())
+                .isEqualTo(last(Concession.class).id());
         save(new SignSheet(), sign);
     }
 
@@ -232,8 +235,12 @@ class LessonSheetsTest {
     @Test
     void a_withdrawn_lesson_is_asked_no_more_and_keeps_its_reason() {
         Entry<Lesson> clamps = page().lessons().get(0).lesson();
-        refuses(new WithdrawLesson(), ProblemKind.NEEDED, WithdrawLesson.WHY, WithdrawLesson.LESSON, clamps.id()
-                .text());
+        refuses(
+                new WithdrawLesson(),
+                ProblemKind.NEEDED,
+                WithdrawLesson.WHY,
+                WithdrawLesson.LESSON,
+                clamps.id().text());
         save(
                 new WithdrawLesson(),
                 WithdrawLesson.LESSON,
@@ -259,6 +266,8 @@ class LessonSheetsTest {
                 "By stretch?",
                 WriteLesson.PART_KIND,
                 PartKind.ROD_BOLTS.code());
-        assertThat(page().lessons()).extracting(check -> check.lesson().fact().what()).doesNotContain("stretch");
+        assertThat(page().lessons())
+                .extracting(check -> check.lesson().fact().what())
+                .doesNotContain("stretch");
     }
 }
