@@ -165,6 +165,8 @@ class FromFlakesToHoldingTest {
                 .satisfies(sheet -> assertThat(sheet.sheet()).isEqualTo("reopen_incident"));
         assertThat(page("2026-05-26", "INC-03"))
                 .contains("look at it again")
+                .doesNotContain("INC-05")
+                .doesNotContain("came back")
                 .contains("Came in together, so nobody can tell which of them it was");
     }
 
