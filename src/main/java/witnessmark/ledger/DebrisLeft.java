@@ -75,12 +75,10 @@ public final class DebrisLeft {
                         && inCar(each.fact(), car)
                         && !cleaned(part.id(), each.fact().at()))
                 .max(Comparator.comparing(each -> each.fact().at()))
-                .map(each -> new DebrisIn(
-                        part,
-                        kind,
-                        facts.of(Car.class).find(car).orElseThrow(),
-                        facts.of(Engine.class).find(each.fact().engine()).orElseThrow(),
-                        each));
+                .flatMap(each -> Optional.ofNullable(each.fact().engine())
+                        .flatMap(engine -> facts.of(Engine.class).find(engine))
+                        .map(engine -> new DebrisIn(
+                                part, kind, facts.of(Car.class).find(car).orElseThrow(), engine, each)));
     }
 
     private boolean inCar(Reading reading, Id<Car> car) {
