@@ -6,6 +6,7 @@ import static witnessmark.ledger.Story.at;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -97,11 +98,12 @@ class LessonChecksTest {
         Entry<Lesson> lesson = entry(figure(null, 12_000L));
         List<Answer> sheet = sheet(List.of(6_000L, 8_000L, 31_000L, 9_000L));
 
-        for (Entry<LessonAnswer> said : new Entry[] {null, entry(answer(lesson, true, null))}) {
-            LessonCheck check = LessonChecks.of(lesson, sheet, said, List.of());
+        for (boolean answered : new boolean[] {false, true}) {
+            LessonCheck check =
+                    LessonChecks.of(lesson, sheet, answered ? entry(answer(lesson, true, null)) : null, List.of());
             assertThat(check.state()).isEqualTo(State.NOT_MET);
             assertThat(check.open()).isTrue();
-            assertThat(check.decides().place().number()).isEqualTo(3);
+            assertThat(Objects.requireNonNull(check.decides()).place().number()).isEqualTo(3);
         }
     }
 
