@@ -96,6 +96,7 @@ final class BuildOf implements Callable<Integer> {
         answer.line("");
         answer.line(words.open(page.gaps()));
         page.gaps().forEach(gap -> answer.line("  " + words.gap(page.facts(), gap)));
+        new LessonText(tools).print(answer::line, page.facts(), page.lessons());
         Zone zone = null;
         for (BuildPosition at : page.positions()) {
             if (at.zone() != zone) {
@@ -161,6 +162,7 @@ final class BuildOf implements Callable<Integer> {
                                         ? null
                                         : gap.joint().fasteners().code())
                         .put("sentence", words.gap(page.facts(), gap)));
+        new LessonText(tools).put(root, page.facts(), page.lessons());
         ArrayNode positions = root.putArray("positions");
         page.positions().forEach(at -> add(positions.addObject(), page, at));
         ArrayNode joints = root.putArray("joints");

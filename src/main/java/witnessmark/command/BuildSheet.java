@@ -81,12 +81,12 @@ final class BuildSheet implements Callable<Integer> {
         if (json) {
             answer.print(asJson(answer, view, page.get()));
         } else {
-            print(answer, page.get());
+            print(answer, view, page.get());
         }
         return Exit.WORKED;
     }
 
-    private void print(Answer answer, SheetPage page) {
+    private void print(Answer answer, View view, SheetPage page) {
         FitWords words = new FitWords(tools.texts(), tools.measures());
         answer.line(tools.texts()
                 .get(
@@ -101,6 +101,7 @@ final class BuildSheet implements Callable<Integer> {
         if (page.strongerLink() != null) {
             answer.line(words.strongerLink(page.strongerLink()));
         }
+        new LessonText(tools).print(answer::line, view.facts(), page.lessons());
         answer.line("");
         new FitText(tools).print(answer::line, page.answers(), page.contradictions(), page.pulls(), columns);
     }
@@ -114,7 +115,8 @@ final class BuildSheet implements Callable<Integer> {
                 .put("outside", counts.outside())
                 .put("notMeasured", counts.missing())
                 .put("accepted", counts.accepted())
-                .put("acceptedNotMeasured", counts.acceptedUnmeasured());
+                .put("acceptedNotMeasured", counts.acceptedUnmeasured())
+                .put("lessonsOpen", counts.lessons());
         Entry<SignOff> signed = page.signed();
         if (signed != null) {
             root.put("signedBy", signed.fact().by()).put("second", signed.fact().second());
@@ -122,6 +124,7 @@ final class BuildSheet implements Callable<Integer> {
         FitText text = new FitText(tools);
         text.put(root, page.answers(), page.contradictions());
         text.putJoints(root, page.pulls());
+        new LessonText(tools).put(root, view.facts(), page.lessons());
         return root;
     }
 }

@@ -15,6 +15,7 @@ import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.SentOut;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.DebrisIn;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.standing.StillOpen;
@@ -23,6 +24,7 @@ import witnessmark.study.result.PlaceTrend;
 import witnessmark.wording.IncidentWords;
 import witnessmark.wording.MeterWords;
 import witnessmark.wording.OutWords;
+import witnessmark.wording.ProofWords;
 import witnessmark.wording.RefundWords;
 import witnessmark.wording.TrendWords;
 
@@ -68,6 +70,10 @@ final class DueOpen {
                 lines,
                 "command.due.borrowed",
                 open.borrowed().stream().map(this::borrowed).toList());
+        add(
+                lines,
+                "command.due.debris",
+                open.debris().stream().map(this::debris).toList());
         add(lines, "command.due.low", open.low().stream().map(this::low).toList());
         add(
                 lines,
@@ -136,11 +142,22 @@ final class DueOpen {
     private String incident(StillOpen.OpenIncident open) {
         Incident incident = open.incident().fact();
         IncidentWords words = new IncidentWords(tools.texts(), tools.measures());
-        String stands = words.open(open.days());
-        String on = words.on(open.car(), open.engine());
-        String severity = tools.words().word(incident.severity());
-        return words.name(incident) + "; "
-                + tools.measures().row(on.isEmpty() ? List.of(severity, stands) : List.of(on, severity, stands));
+        List<String> said = new ArrayList<>();
+        if (open.asksToBeOpened()) {
+            said.add(new ProofWords(tools.texts(), tools.measures()).headline(open.proof()));
+            said.add(tools.texts().get("beforewego.incident.reopen"));
+            return words.name(incident) + "; " + String.join(". ", said);
+        }
+        said.add(words.on(open.car(), open.engine()));
+        said.add(open.again() == null ? "" : words.again(open.again()));
+        said.add(tools.words().word(incident.severity()));
+        said.addAll(words.stands(open.proof(), open.days()));
+        said.removeIf(String::isEmpty);
+        return words.name(incident) + "; " + tools.measures().row(said);
+    }
+
+    private String debris(DebrisIn debris) {
+        return debris.part().fact().mark() + "; " + new OutWords(tools.texts(), tools.measures()).debris(debris);
     }
 
     private String refund(Refund refund) {
@@ -227,6 +244,13 @@ final class DueOpen {
         ArrayNode out = root.putArray("outWithOthers");
         open.out().forEach(each -> out(out.addObject(), each));
         borrowed(root.putArray("toGoBack"));
+        ArrayNode debris = root.putArray("debris");
+        open.debris()
+                .forEach(each -> debris.addObject()
+                        .put("part", each.part().fact().mark())
+                        .put("car", each.car().fact().name())
+                        .put("engine", each.engine().fact().number())
+                        .put("since", each.filter().fact().at().text()));
         ArrayNode low = root.putArray("lowStock");
         open.low()
                 .forEach(each -> low.addObject()
@@ -302,7 +326,10 @@ final class DueOpen {
                 .put("car", open.car())
                 .put("engine", open.engine())
                 .put("severity", incident.severity().code())
-                .put("daysOpen", open.days());
+                .put("daysOpen", open.days())
+                .put("again", open.again())
+                .put("reopen", open.asksToBeOpened())
+                .put("doneTogether", open.proof().together().size());
     }
 
     private static void refund(ObjectNode node, Refund refund) {

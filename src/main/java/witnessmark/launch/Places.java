@@ -24,6 +24,8 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.incidents.IncidentsAsked;
 import witnessmark.desktop.incidents.IncidentsPlace;
 import witnessmark.desktop.keeping.KeepingPages;
+import witnessmark.desktop.lessons.LessonsAside;
+import witnessmark.desktop.lessons.LessonsAsked;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
@@ -68,6 +70,7 @@ import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.proof.WeighFinding;
 import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.logbook.sheets.WriteLesson;
 import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
@@ -134,6 +137,7 @@ final class Places {
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
+        commands.add(lessons(shell, measures, book, sheets, engines).command());
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
         Path sample = book.sampleFolder();
         traces = new TracePages(shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);
@@ -143,6 +147,23 @@ final class Places {
         commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
         findable.addAll(records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun)));
+    }
+
+    /** The page of all lessons, in the place of an engine. */
+    private static LessonsAside lessons(
+            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, EnginesPlace engines) {
+        Runnable back = () -> shell.desk().go(PlaceId.ENGINES);
+        return new LessonsAside(
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                () -> book.desk().view(),
+                new LessonsAsked(
+                        engines::stepAside,
+                        engines::dismiss,
+                        () -> sheets.open(Prefilled.empty(new WriteLesson().key()), back),
+                        lesson -> sheets.open(Prefilled.withdrawing(Id.parse(lesson)), back),
+                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident),
+                        build -> shell.desk().go(PlaceId.ENGINES, build)));
     }
 
     /** Shows the trace of the run in view, else the newest of the engine in view, else the newest there is. */
@@ -315,7 +336,11 @@ final class Places {
                         build -> shell.desk().go(PlaceId.MEASURING_BENCH, build),
                         build -> sheets.open(
                                 Prefilled.signing(Id.parse(build)),
-                                () -> shell.desk().go(PlaceId.ENGINES, build)))));
+                                () -> shell.desk().go(PlaceId.ENGINES, build)),
+                        (build, lesson) -> sheets.open(
+                                Prefilled.answering(Id.parse(build), Id.parse(lesson)),
+                                () -> shell.desk().go(PlaceId.ENGINES, build)),
+                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident))));
         engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine));
         sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;

@@ -20,6 +20,7 @@ public final class BuildGaps {
     /**
      * @param outside figures of its sheet that are outside their limits and that nobody accepted
      * @param missing figures that a limit asks for and that nobody measured or accepted
+     * @param lessons lessons that are not met or not answered and that nobody accepted so
      * @param signed the last signing of its sheet, or null
      */
     public static List<BuildGap> of(
@@ -28,10 +29,12 @@ public final class BuildGaps {
             List<JointGroup> joints,
             int outside,
             int missing,
+            int lessons,
             @Nullable SignOff signed) {
         List<BuildGap> all = new ArrayList<>();
         positions.forEach(each -> position(all, each));
         joints.forEach(each -> joint(all, each));
+        count(all, Kind.LESSON, lessons);
         count(all, Kind.OUTSIDE, outside);
         count(all, Kind.NOT_MEASURED, missing);
         if (build.closed() == null) {

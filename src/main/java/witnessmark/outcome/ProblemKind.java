@@ -241,6 +241,8 @@ public enum ProblemKind {
     SIGNED_WITHOUT(1, true),
     /** how many figures of a build sheet, which: outside their limits or not measured, and nobody accepted them. */
     SHEET_LEFT_OPEN(2, false),
+    /** how many lessons, what they teach: not met or not answered, and nobody accepted that. */
+    LESSONS_OPEN(2, true),
 
     // Records
     /** kind of record: what is typed cannot be true together. */

@@ -17,6 +17,8 @@ import witnessmark.ledger.result.MarkState;
  * @param printed when it was printed, in words
  * @param made the same moment, for the file
  * @param caution what nobody may take it for, on every page
+ * @param lessons what lessons ask of it, each with its mark; null where none does
+ * @param answers where questions are answered by hand; null where none is open
  * @param steps what is measured, in measuring order
  * @param stands how it stands; null where nothing is measured yet
  * @param byHand who signs on the paper, and that this is not a signing in the logbook; null where
@@ -31,6 +33,8 @@ public record BuildSheet(
         String printed,
         Instant made,
         String caution,
+        @Nullable Group lessons,
+        @Nullable ByHand answers,
         List<Step> steps,
         @Nullable Stands stands,
         @Nullable ByHand byHand) {

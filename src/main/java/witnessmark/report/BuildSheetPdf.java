@@ -37,6 +37,12 @@ public final class BuildSheetPdf {
             content.add(new Paragraph(letters.set(line, style)));
             style = Style.PLAIN;
         }
+        if (sheet.lessons() != null) {
+            content.add(findings.group(sheet.lessons()));
+        }
+        if (sheet.answers() != null) {
+            content.add(boxes.byHand(sheet.answers()));
+        }
         sheet.steps().forEach(step -> content.addAll(boxes.step(step)));
         BuildSheet.Stands stands = sheet.stands();
         if (stands != null) {

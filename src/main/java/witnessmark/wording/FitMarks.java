@@ -2,6 +2,7 @@ package witnessmark.wording;
 
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.FitVerdict;
+import witnessmark.fit.result.LessonCheck;
 import witnessmark.fit.result.Pull;
 import witnessmark.ledger.result.MarkState;
 
@@ -17,6 +18,15 @@ public final class FitMarks {
             case OFF_AIM -> MarkState.DUE;
             case INSIDE -> MarkState.WITHIN;
             case NO_LIMIT -> null;
+        };
+    }
+
+    /** The mark of what a lesson asks. */
+    public static MarkState of(LessonCheck check) {
+        return switch (check.state()) {
+            case MET -> MarkState.WITHIN;
+            case NOT_MET -> check.open() ? MarkState.OVER : MarkState.RUN_ON;
+            case NOT_MEASURED, NOT_ANSWERED -> check.open() ? MarkState.NOT_KNOWN : MarkState.RUN_ON;
         };
     }
 

@@ -348,6 +348,9 @@ public final class FitWords {
     /** What a sheet comes to, in counts: outside, not measured, accepted, accepted though not measured. */
     public String headline(SheetCounts counts) {
         List<String> parts = new ArrayList<>();
+        if (counts.lessons() > 0) {
+            parts.add(texts.get("fit.headline.lessons", counts.lessons()));
+        }
         if (counts.outside() > 0) {
             parts.add(outside(counts.outside()));
         }

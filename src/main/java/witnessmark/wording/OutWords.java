@@ -2,7 +2,9 @@ package witnessmark.wording;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Reading;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.DebrisIn;
 
 /** What is out with others, in words: what it is, with whom, for when it was promised, how long nothing was heard. */
 public final class OutWords {
@@ -47,5 +49,16 @@ public final class OutWords {
     /** "nothing heard for 6 days"; empty when something was heard on the day. */
     public String silent(Away away) {
         return away.daysSilent() == 0 ? "" : texts.get("shelf.away.silent", away.daysSilent());
+    }
+
+    /** What went through a cooler or lines: "bearing colour in the filter of K05, 14 Apr, in car 57 since". */
+    public String debris(DebrisIn debris) {
+        Reading filter = debris.filter().fact();
+        return texts.get(
+                "shelf.debris",
+                new RecordWords(texts).word(java.util.Objects.requireNonNull(filter.grade())),
+                debris.engine().fact().number(),
+                measures.shortDate(filter.at().day()),
+                debris.car().fact().name());
     }
 }

@@ -52,6 +52,7 @@ public final class Texts {
             "tracekept",
             "dyno",
             "proof",
+            "lessons",
             "jobsheet",
             "paper",
             "seasonsheet",

@@ -80,7 +80,12 @@ final class BeforeWeGoPanel extends JPanel {
         bare = new OutSheet(texts, "beforewego.bare", null, toSheet, null);
         unlogged = new OutSheet(texts, "beforewego.unlogged", null, toSheet, null);
         incomplete = new OutSheet(texts, "beforewego.incomplete", null, toSheet, null);
-        incidents = new OutSheet(texts, "beforewego.incidents", null, opening.incident(), null);
+        incidents = new OutSheet(
+                texts,
+                "beforewego.incidents",
+                null,
+                line -> (line.sheet() == null ? opening.incident() : toSheet).accept(line),
+                null);
         readings = new OutSheet(texts, "beforewego.readings", null, opening.trends(), null);
         refunds = new OutSheet(texts, "beforewego.refunds", null, opening.open(), null);
         borrowed = new OutSheet(texts, "beforewego.borrowed", null, toSheet, null);

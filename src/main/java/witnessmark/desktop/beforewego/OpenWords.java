@@ -2,6 +2,7 @@ package witnessmark.desktop.beforewego;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Refund;
@@ -11,6 +12,7 @@ import witnessmark.domain.Event;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Job;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.DebrisIn;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.logbook.sheets.Prefilled;
@@ -20,6 +22,7 @@ import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MeterWords;
 import witnessmark.wording.OutWords;
+import witnessmark.wording.ProofWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.RefundWords;
 import witnessmark.wording.Texts;
@@ -40,6 +43,7 @@ final class OpenWords {
     private final RefundWords refunds;
     private final IncidentWords incidents;
     private final TrendWords trends;
+    private final ProofWords proofs;
 
     OpenWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -49,6 +53,7 @@ final class OpenWords {
         this.refunds = new RefundWords(texts, measures);
         this.incidents = new IncidentWords(texts, measures);
         this.trends = new TrendWords(texts, measures);
+        this.proofs = new ProofWords(texts, measures);
     }
 
     /**
@@ -203,10 +208,21 @@ final class OpenWords {
 
     private OutLine incident(StillOpen.OpenIncident open) {
         Incident incident = open.incident().fact();
+        if (open.asksToBeOpened()) {
+            return new OutLine(
+                    incidents.name(incident),
+                    proofs.headline(open.proof()),
+                    texts.get("beforewego.incident.reopen"),
+                    open.incident().id().text(),
+                    Prefilled.reopening(open.incident().id()));
+        }
+        String on = records.label(incidents.on(open.car(), open.engine()));
+        List<String> stands = new ArrayList<>(List.of(records.label(records.word(incident.severity()))));
+        stands.addAll(incidents.stands(open.proof(), open.days()));
         return new OutLine(
                 incidents.name(incident),
-                records.label(incidents.on(open.car(), open.engine())),
-                joined(records.label(records.word(incident.severity())), incidents.open(open.days())),
+                open.again() == null ? on : joined(on, incidents.again(open.again())),
+                measures.row(stands),
                 open.incident().id().text());
     }
 
@@ -267,14 +283,26 @@ final class OpenWords {
                 Prefilled.backFrom(borrowed.fitment().id()));
     }
 
-    /** What the shelf lacks, and what makers asked. */
+    /** What metal went through, what the shelf lacks, and what makers asked. */
     List<OutLine> others(StillOpen open) {
-        return Stream.concat(
+        return Stream.of(
+                        open.debris().stream().map(this::debris),
                         open.low().stream().map(this::low),
-                        Stream.concat(
-                                open.notices().stream().map(this::notice),
-                                open.meters().stream().map(this::meter)))
+                        open.notices().stream().map(this::notice),
+                        open.meters().stream().map(this::meter))
+                .flatMap(Function.identity())
                 .toList();
+    }
+
+    private OutLine debris(DebrisIn debris) {
+        return new OutLine(
+                texts.get(
+                        "beforewego.part",
+                        records.label(records.word(debris.kind())),
+                        debris.part().fact().mark()),
+                out.debris(debris),
+                texts.get("beforewego.debris.do"),
+                debris.part().id().text());
     }
 
     private OutLine low(StillOpen.LowStock low) {

@@ -14,6 +14,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.builds.BuildLines.GapLine;
 import witnessmark.desktop.builds.BuildLines.JointLine;
+import witnessmark.desktop.builds.BuildLines.LessonLine;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
@@ -27,11 +28,9 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Position;
 import witnessmark.ledger.result.BuildPosition;
-import witnessmark.ledger.result.JointGroup;
 import witnessmark.logbook.building.BuildField;
 import witnessmark.logbook.building.BuildPage;
 import witnessmark.logbook.building.SeeBuild;
-import witnessmark.logbook.port.Drafts;
 import witnessmark.wording.Texts;
 
 /** The page of a build, in the place of an engine: reads it off the event thread, shows it, and takes what is typed. */
@@ -232,10 +231,7 @@ public final class BuildAside implements Aside {
         context.tasks()
                 .run(
                         texts.get("builds.reading"),
-                        () -> context.book().logbook().drafts().begun().stream()
-                                .filter(draft -> draft.form().equals(BuildInHand.FORM))
-                                .map(Drafts.Begun::record)
-                                .toList(),
+                        reader::begun,
                         found -> {
                             begun.addAll(found);
                             context.window().draft(PlaceId.ENGINES, !begun.isEmpty());
@@ -284,15 +280,8 @@ public final class BuildAside implements Aside {
         }
         BuildInHand shown = now;
         if (shown != null && shown.model().isOpen()) {
-            intoFields(shown.model().tighten(group(shown.model(), line.row()).orElse(null)));
+            intoFields(shown.model().tighten(LineWords.group(shown.model(), line.row())));
         }
-    }
-
-    private static Optional<JointGroup> group(BuildModel model, String row) {
-        return model.page().stream()
-                .flatMap(page -> page.joints().stream())
-                .filter(group -> LineWords.row(group).equals(row))
-                .findFirst();
     }
 
     private void tightenAnother() {
@@ -340,8 +329,10 @@ public final class BuildAside implements Aside {
 
     private void openGap(GapLine gap) {
         String row = gap.row();
-        if (gap.sheet()) {
+        if (gap.way() == GapLine.Way.SHEET) {
             sheet();
+        } else if (gap.way() == GapLine.Way.LESSONS) {
+            side.firstLesson().ifPresent(JComponent::requestFocusInWindow);
         } else if (row != null && BuildField.position(row).isPresent()) {
             panel.tables().select(row);
             intoFields(row);
@@ -461,6 +452,21 @@ public final class BuildAside implements Aside {
         @Override
         public void open(GapLine gap) {
             openGap(gap);
+        }
+
+        @Override
+        public void answer(LessonLine lesson) {
+            BuildPage written = now == null ? null : now.model().written();
+            if (written != null) {
+                context.asked().answer().accept(written.build().id().text(), lesson.id());
+            }
+        }
+
+        @Override
+        public void incident(LessonLine lesson) {
+            if (lesson.incident() != null) {
+                context.asked().incident().accept(lesson.incident());
+            }
         }
 
         @Override

@@ -23,10 +23,12 @@ record BuildLines(
         boolean open,
         List<PositionLine> positions,
         List<JointLine> joints,
+        List<LessonLine> lessons,
         List<GapLine> gaps) {
     BuildLines {
         positions = List.copyOf(positions);
         joints = List.copyOf(joints);
+        lessons = List.copyOf(lessons);
         gaps = List.copyOf(gaps);
     }
 
@@ -66,10 +68,43 @@ record BuildLines(
     record JointLine(String row, SeamState state, String group, String how, String about) {}
 
     /**
+     * What a lesson asks.
+     *
+     * @param id the text form of its identity
+     * @param word of its mark
+     * @param asks its question or its figure
+     * @param stands how it is met, who answered, what accepts it
+     * @param what what was learned
+     * @param from by which incident
+     * @param incident the text form of its identity, or null
+     * @param answer what leads to its answer, or null where none is wanted
+     */
+    record LessonLine(
+            String id,
+            SeamState state,
+            String word,
+            String asks,
+            String stands,
+            String what,
+            String from,
+            @Nullable String incident,
+            @Nullable String answer) {}
+
+    /**
      * Something that is still open.
      *
      * @param row the row it is about, or null
-     * @param sheet whether it is put right on the build sheet
+     * @param way where it is put right, where that is none of its rows; else null
      */
-    record GapLine(SeamState state, String words, @Nullable String row, boolean sheet) {}
+    record GapLine(
+            SeamState state,
+            String words,
+            @Nullable String row,
+            @Nullable Way way) {
+        /** Where something is put right. */
+        enum Way {
+            SHEET,
+            LESSONS
+        }
+    }
 }

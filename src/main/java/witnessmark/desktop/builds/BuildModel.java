@@ -143,6 +143,11 @@ final class BuildModel {
         return editable && (written == null || written.open());
     }
 
+    /** Whether anything can be written, if only an answer on a sheet. */
+    boolean canWrite() {
+        return editable;
+    }
+
     /** Whether anything can be written at all: an earlier day is only looked at. */
     void editable(boolean yes) {
         editable = yes;

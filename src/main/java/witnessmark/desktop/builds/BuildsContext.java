@@ -1,5 +1,6 @@
 package witnessmark.desktop.builds;
 
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.task.Tasks;
@@ -34,8 +35,16 @@ public record BuildsContext(
      * @param leave takes it away again
      * @param sheet opens a build sheet, by the text of the build's identity
      * @param sign opens the sheet that signs a build, likewise
+     * @param answer opens the sheet that answers a lesson: told the build and the lesson
+     * @param incident shows an incident, by the text of its identity
      */
-    public record Asked(Consumer<BuildAside> show, Runnable leave, Consumer<String> sheet, Consumer<String> sign) {}
+    public record Asked(
+            Consumer<BuildAside> show,
+            Runnable leave,
+            Consumer<String> sheet,
+            Consumer<String> sign,
+            BiConsumer<String, String> answer,
+            Consumer<String> incident) {}
 
     Texts texts() {
         return tools.texts();

@@ -54,7 +54,7 @@ final class GapsView {
         }
         for (GapLine gap : shown) {
             panel.add(new SeamMark(gap.state(), states.of(gap.state()), gap.words()));
-            boolean leads = gap.row() != null || gap.sheet();
+            boolean leads = gap.row() != null || gap.way() != null;
             panel.add(
                     leads ? way(gap) : Lettering.cutLine(gap.words(), Styles.FIELD_LABEL),
                     leads ? "wmin 0, growx 0" : "wmin 0, gapleft 8");

@@ -9,13 +9,16 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.builds.BuildLines.GapLine;
 import witnessmark.desktop.builds.BuildLines.JointLine;
+import witnessmark.desktop.builds.BuildLines.LessonLine;
 import witnessmark.desktop.builds.BuildLines.PositionLine;
 import witnessmark.desktop.form.SeamState;
 import witnessmark.domain.Build;
 import witnessmark.domain.Coded;
 import witnessmark.domain.JointMethod;
+import witnessmark.domain.Lesson;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.SignOff;
+import witnessmark.fit.result.LessonCheck;
 import witnessmark.ledger.result.BuildGap;
 import witnessmark.ledger.result.BuildPosition;
 import witnessmark.ledger.result.JointGroup;
@@ -24,6 +27,8 @@ import witnessmark.logbook.building.BuildField;
 import witnessmark.logbook.building.BuildField.Name;
 import witnessmark.logbook.building.BuildPage;
 import witnessmark.wording.BuildPageWords;
+import witnessmark.wording.FitMarks;
+import witnessmark.wording.LessonWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
@@ -42,6 +47,7 @@ final class LineWords {
     private final BuildPageWords words;
     private final RecordWords records;
     private final LifeWords lives;
+    private final LessonWords lessons;
 
     LineWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -49,6 +55,7 @@ final class LineWords {
         this.words = new BuildPageWords(texts, measures);
         this.records = new RecordWords(texts);
         this.lives = new LifeWords(texts, measures);
+        this.lessons = new LessonWords(texts, measures);
     }
 
     BuildPageWords words() {
@@ -73,6 +80,7 @@ final class LineWords {
                     true,
                     List.of(),
                     List.of(),
+                    List.of(),
                     List.of());
         }
         BuildPage page = seen.get();
@@ -93,6 +101,7 @@ final class LineWords {
                 model.isOpen(),
                 page.positions().stream().map(at -> position(page, at, typed)).toList(),
                 joints(model, page),
+                page.lessons().stream().map(check -> lesson(model, page, check)).toList(),
                 page.gaps().stream().map(gap -> gap(page, gap)).toList());
     }
 
@@ -175,6 +184,15 @@ final class LineWords {
         return GROUP + group.fasteners().code() + " " + group.which();
     }
 
+    /** The group that is written under that row, or null. */
+    static @Nullable JointGroup group(BuildModel model, String row) {
+        return model.page().stream()
+                .flatMap(page -> page.joints().stream())
+                .filter(group -> row(group).equals(row))
+                .findFirst()
+                .orElse(null);
+    }
+
     private JointLine typed(BuildModel model, int number) {
         PartKind kind =
                 Coded.find(PartKind.class, text(model, number, Name.FASTENERS)).orElse(null);
@@ -206,19 +224,43 @@ final class LineWords {
     private GapLine gap(BuildPage page, BuildGap gap) {
         @Nullable BuildPosition at = gap.position();
         @Nullable JointGroup joint = gap.joint();
-        boolean sheet = gap.kind() == BuildGap.Kind.OUTSIDE || gap.kind() == BuildGap.Kind.NOT_MEASURED;
         return new GapLine(
                 state(gap.kind()),
                 words.gap(page.facts(), gap),
                 at != null ? BuildField.row(at.position().id()) : joint != null ? row(joint) : null,
-                sheet);
+                way(gap.kind()));
+    }
+
+    private static GapLine.@Nullable Way way(BuildGap.Kind kind) {
+        return switch (kind) {
+            case OUTSIDE, NOT_MEASURED -> GapLine.Way.SHEET;
+            case LESSON -> GapLine.Way.LESSONS;
+            default -> null;
+        };
+    }
+
+    private LessonLine lesson(BuildModel model, BuildPage page, LessonCheck check) {
+        Lesson lesson = check.lesson().fact();
+        boolean asksForAnswer = check.state() != LessonCheck.State.MET && model.written() != null && model.canWrite();
+        return new LessonLine(
+                check.lesson().id().text(),
+                SeamState.of(FitMarks.of(check)),
+                lessons.state(check),
+                lessons.asks(lesson),
+                lessons.stands(check),
+                lesson.what(),
+                lessons.from(page.facts(), lesson),
+                lesson.incident() == null ? null : lesson.incident().text(),
+                asksForAnswer
+                        ? texts.get(lesson.kind() == null ? "builds.lesson.answer" : "builds.lesson.accept")
+                        : null);
     }
 
     private static SeamState state(BuildGap.Kind kind) {
         return switch (kind) {
             case HELD -> SeamState.HELD;
             case OVER, OUTSIDE -> SeamState.OVER;
-            case NOT_KNOWN, NOT_MEASURED, NO_LUBRICANT -> SeamState.NOT_KNOWN;
+            case NOT_KNOWN, LESSON, NOT_MEASURED, NO_LUBRICANT -> SeamState.NOT_KNOWN;
             case DUE, SEEN_BY_ONE, SIGNED_BY_ONE -> SeamState.DUE;
             case EMPTY, NOT_TIGHTENED, NOT_CLOSED, NOT_SIGNED -> SeamState.APART;
         };

@@ -75,6 +75,14 @@ final class ReadBuild {
         return words.name(view.facts().of(Engine.class).get(build.engine()).number(), build);
     }
 
+    /** The records of pages on which something was typed before the program was started; blocks. */
+    List<String> begun() {
+        return context.book().logbook().drafts().begun().stream()
+                .filter(draft -> draft.form().equals(BuildInHand.FORM))
+                .map(Drafts.Begun::record)
+                .toList();
+    }
+
     /** The engine of the build that is open, the latest of several, else of the last build, else the first engine. */
     Optional<Id<Engine>> first() {
         View view = context.book().view();

@@ -40,6 +40,8 @@ final class SidePane {
     private final JButton drop;
     private final JPanel zones = new JPanel(new FormLayout("insets 0, gap 10 2, wrap 3", "[][][]"));
     private final Map<Zone, JCheckBox> ticks = new LinkedHashMap<>();
+    private final LessonsView lessons;
+    private final JLabel asked;
     private final GapsView gaps;
     private final JLabel stillOpen;
     private final ScrollPage scroll;
@@ -53,6 +55,12 @@ final class SidePane {
         /** Something still open is to be put right. */
         void open(BuildLines.GapLine gap);
 
+        /** A lesson is to be answered. */
+        void answer(BuildLines.LessonLine lesson);
+
+        /** The incident of a lesson is to be seen. */
+        void incident(BuildLines.LessonLine lesson);
+
         /** Where the page begins. */
         JComponent first();
     }
@@ -60,6 +68,8 @@ final class SidePane {
     SidePane(Texts texts, Told told) {
         this.texts = texts;
         this.told = told;
+        asked = Lettering.line(texts.get("builds.lessons"), Styles.SECTION);
+        lessons = new LessonsView(texts, told::answer, told::incident, told::first);
         stillOpen = Lettering.line(texts.get("builds.open"), Styles.SECTION);
         position = new FieldsPane(texts, positionFields(), told);
         joint = new FieldsPane(texts, jointFields(), told);
@@ -76,6 +86,8 @@ final class SidePane {
         sheet.add(Lettering.line(texts.get("builds.whole"), Styles.SECTION), "gaptop 12");
         sheet.add(zones, "wmin 0");
         sheet.add(whole.component(), "wmin 0, growx");
+        sheet.add(asked, "gaptop 12");
+        sheet.add(lessons.component(), "wmin 0, growx");
         sheet.add(stillOpen, "gaptop 12");
         sheet.add(gaps.component(), "wmin 0, growx");
         sheet.add(Lettering.paragraph(texts.get("builds.caution"), Styles.NOTE), "wmin 0, growx, gaptop 12");
@@ -182,6 +194,9 @@ final class SidePane {
         whole.show(BuildField.BUILD, model, options, said, lines.open());
         zones(model, lines.open());
         boolean seen = model.page().isPresent();
+        asked.setVisible(!lines.lessons().isEmpty());
+        lessons.component().setVisible(!lines.lessons().isEmpty());
+        lessons.show(lines.lessons());
         stillOpen.setVisible(seen);
         gaps.component().setVisible(seen);
         gaps.show(lines.gaps());
@@ -235,6 +250,11 @@ final class SidePane {
                 ? firstZone()
                 : Optional.ofNullable(pane(field.row()).orElse(whole).input(field.name()))
                         .filter(JComponent::isVisible);
+    }
+
+    /** The first way to an answer to a lesson. */
+    Optional<JComponent> firstLesson() {
+        return lessons.firstAnswer();
     }
 
     Optional<JComponent> firstZone() {

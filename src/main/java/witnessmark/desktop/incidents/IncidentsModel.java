@@ -78,7 +78,9 @@ final class IncidentsModel {
 
     private String stands(IncidentPage page, LocalDate today) {
         int days = (int) ChronoUnit.DAYS.between(page.incident().fact().at().day(), today);
-        return page.open() ? words.open(days) : texts.get("incidents.closed");
+        return page.open()
+                ? words.open(days)
+                : texts.get(page.again().isEmpty() ? "incidents.closed" : "incidents.came_back");
     }
 
     /** {@code 57, K05}. */

@@ -53,6 +53,7 @@ final class SectionWords {
     private final MoneyWords money;
     private final CaseSections cases;
     private final CaseModel calls;
+    private final LessonSection lessons;
 
     SectionWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -61,6 +62,7 @@ final class SectionWords {
         this.money = new MoneyWords(texts, measures);
         this.cases = new CaseSections(texts, measures);
         this.calls = new CaseModel(texts, measures);
+        this.lessons = new LessonSection(texts, measures);
     }
 
     /** What is said of the causes and decides on them, under what was found. */
@@ -111,7 +113,8 @@ final class SectionWords {
                                 .map(each -> decided(page, each))
                                 .toList(),
                         "",
-                        null));
+                        null),
+                lessons.of(view, page.incident().id()));
     }
 
     private Section section(String key, List<Row> rows, String sum, @Nullable Prefilled add) {

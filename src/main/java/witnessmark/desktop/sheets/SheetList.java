@@ -12,6 +12,7 @@ import witnessmark.logbook.sheets.AddEvent;
 import witnessmark.logbook.sheets.AddPerson;
 import witnessmark.logbook.sheets.AddPosition;
 import witnessmark.logbook.sheets.AddTool;
+import witnessmark.logbook.sheets.AnswerLesson;
 import witnessmark.logbook.sheets.AskProof;
 import witnessmark.logbook.sheets.BreakSeal;
 import witnessmark.logbook.sheets.CalibrateTool;
@@ -69,6 +70,7 @@ import witnessmark.logbook.sheets.TightenJoint;
 import witnessmark.logbook.sheets.UseTool;
 import witnessmark.logbook.sheets.WeekendCosts;
 import witnessmark.logbook.sheets.WeighOnSheet;
+import witnessmark.logbook.sheets.WithdrawLesson;
 import witnessmark.logbook.sheets.WriteAction;
 import witnessmark.logbook.sheets.WriteBudget;
 import witnessmark.logbook.sheets.WriteBuild;
@@ -79,6 +81,7 @@ import witnessmark.logbook.sheets.WriteFastener;
 import witnessmark.logbook.sheets.WriteFinding;
 import witnessmark.logbook.sheets.WriteHold;
 import witnessmark.logbook.sheets.WriteIncome;
+import witnessmark.logbook.sheets.WriteLesson;
 import witnessmark.logbook.sheets.WriteLoggerFigures;
 import witnessmark.logbook.sheets.WriteLook;
 import witnessmark.logbook.sheets.WriteNotice;
@@ -163,8 +166,11 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new AskProof()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new WriteProof()),
                 new Listed(CommandMenu.RECORD_INCIDENTS, 2, new LinkIncidents()),
-                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new CloseIncident()),
-                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new ReopenIncident()));
+                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new WriteLesson()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new AnswerLesson()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 3, new WithdrawLesson()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 4, new CloseIncident()),
+                new Listed(CommandMenu.RECORD_INCIDENTS, 4, new ReopenIncident()));
     }
 
     private static List<Listed> bySubject(StartingValues values) {

@@ -26,6 +26,7 @@ public final class BuildSheetWords implements Function<BuildSheetFacts, BuildShe
     private final BuildWords builds;
     private final FigureBoxes boxes;
     private final StandsWords stands;
+    private final AskedWords lessons;
 
     public BuildSheetWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -34,6 +35,7 @@ public final class BuildSheetWords implements Function<BuildSheetFacts, BuildShe
         this.builds = new BuildWords(texts, measures);
         this.boxes = new FigureBoxes(texts, measures);
         this.stands = new StandsWords(texts, measures);
+        this.lessons = new AskedWords(texts, measures);
     }
 
     @Override
@@ -50,6 +52,8 @@ public final class BuildSheetWords implements Function<BuildSheetFacts, BuildShe
                 texts.get("buildsheet.printed", measures.fullMoment(facts.printed())),
                 facts.printed().instant(),
                 texts.get("buildsheet.caution", texts.get("fit.caution.computed"), texts.get("fit.caution.fasteners")),
+                lessons.of(facts.book(), page.lessons()),
+                lessons.byHand(facts.book(), page.lessons()),
                 boxes.measured(page, facts.tools()),
                 page.figures().isEmpty() ? null : stands.of(page, boxes.workedOut(page)),
                 isToSign(facts) ? toSign() : null);

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * @param kind what kind of gap
  * @param position where, or null when it is of no position
  * @param joint of which group of fasteners, or null
- * @param count how many figures, else 1
+ * @param count how many figures or lessons, else 1
  */
 public record BuildGap(
         Kind kind,
@@ -27,6 +27,8 @@ public record BuildGap(
         EMPTY,
         /** A group of fasteners is not tightened. */
         NOT_TIGHTENED,
+        /** Lessons ask for what is not met or not answered: its sheet cannot be signed so. */
+        LESSON,
         /** Figures of the build sheet are outside their limits. */
         OUTSIDE,
         /** Figures that a limit asks for are not measured. */

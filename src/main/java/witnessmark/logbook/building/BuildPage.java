@@ -13,6 +13,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Position;
 import witnessmark.domain.SignOff;
+import witnessmark.fit.result.LessonCheck;
 import witnessmark.ledger.result.BuildGap;
 import witnessmark.ledger.result.BuildPosition;
 import witnessmark.ledger.result.FreePart;
@@ -29,6 +30,7 @@ import witnessmark.ledger.result.JointGroup;
  * @param joints the groups of fasteners it tightens
  * @param gaps what is still open, worst first
  * @param free what lies on the shelf for each position, the likeliest first; empty for a build that is closed
+ * @param lessons what lessons ask of its sheet, in the order they were learned
  * @param signed the last signing of its sheet, or null
  */
 public record BuildPage(
@@ -40,12 +42,14 @@ public record BuildPage(
         List<JointGroup> joints,
         List<BuildGap> gaps,
         Map<Id<Position>, List<FreePart>> free,
+        List<LessonCheck> lessons,
         @Nullable Entry<SignOff> signed) {
     public BuildPage {
         positions = List.copyOf(positions);
         joints = List.copyOf(joints);
         gaps = List.copyOf(gaps);
         free = Map.copyOf(free);
+        lessons = List.copyOf(lessons);
     }
 
     /** Whether it goes on on the day looked at. */

@@ -70,8 +70,10 @@ public final class SeeBuild {
                         joints,
                         counts.outside(),
                         counts.missing(),
+                        counts.lessons(),
                         signed == null ? null : signed.fact()),
                 open ? free(new FreeParts(ledger, marks), build.fact(), positions) : Map.of(),
+                sheet == null ? List.of() : sheet.lessons(),
                 signed);
     }
 

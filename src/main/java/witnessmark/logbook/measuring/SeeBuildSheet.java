@@ -25,9 +25,12 @@ import witnessmark.fit.Contradictions;
 import witnessmark.fit.Goal;
 import witnessmark.fit.Sheet;
 import witnessmark.fit.Ways;
+import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Given;
+import witnessmark.fit.result.LessonCheck;
 import witnessmark.fit.result.Proposal;
 import witnessmark.logbook.View;
+import witnessmark.quantity.Moment;
 
 /** Sees build sheets as of the day looked at. Reads and computes only. */
 public final class SeeBuildSheet {
@@ -96,13 +99,10 @@ public final class SeeBuildSheet {
         Facts facts = view.facts();
         BuildSheets sheets = new BuildSheets(view);
         Sheet sheet = sheets.sheet(build);
-        Entry<SignOff> signed = facts.of(SignOff.class)
-                .inForce()
-                .filter(entry -> entry.fact().build().equals(build.id())
-                        && view.ledger().asOf().counts(entry.fact().at()))
-                .max(Comparator.comparing(entry -> entry.fact().at()))
-                .orElse(null);
+        Entry<SignOff> signed = signed(view, build.id());
         List<MeasurePlace> order = new MeasuringOrder(view, build, sheet).places();
+        List<Answer> answers = Checks.of(sheet);
+        List<Entry<Concession>> accepted = accepted(view, build.id());
         return new SheetPage(
                 build,
                 facts.of(Engine.class).find(build.fact().engine()).orElseThrow(),
@@ -113,13 +113,9 @@ public final class SeeBuildSheet {
                                 Function.identity(), place -> sheet.bounds(place.kind(), place.spot()))),
                 designed(sheet, order),
                 sheets.measured(build.id()),
-                Checks.of(sheet),
+                answers,
                 Contradictions.of(sheet),
-                facts.of(Concession.class)
-                        .inForce()
-                        .filter(entry -> build.id().equals(entry.fact().build())
-                                && view.ledger().asOf().counts(entry.fact().at()))
-                        .toList(),
+                accepted,
                 signed,
                 signed == null
                         ? List.of()
@@ -129,7 +125,45 @@ public final class SeeBuildSheet {
                                 .toList(),
                 new StrongerLinks(view).of(build).orElse(null),
                 sheets.pulls(build, sheet),
-                sheets.lacking(build.fact()));
+                sheets.lacking(build.fact()),
+                new LessonsOfSheet(view)
+                        .of(build, signed == null ? null : signed.fact().at(), answers, accepted));
+    }
+
+    /** What lessons ask of a sheet that is signed at a moment, whoever signed it before. */
+    public static List<LessonCheck> askedOf(View view, SheetPage page, Moment signing) {
+        return new LessonsOfSheet(view).of(page.build(), signing, page.answers(), page.accepted());
+    }
+
+    /** What lessons ask of the sheet of a build, without the rest of it. */
+    public static List<LessonCheck> lessons(View view, Entry<Build> build) {
+        Entry<SignOff> signed = signed(view, build.id());
+        return new LessonsOfSheet(view)
+                .of(
+                        build,
+                        signed == null ? null : signed.fact().at(),
+                        Checks.of(new BuildSheets(view).sheet(build)),
+                        accepted(view, build.id()));
+    }
+
+    /** The last signing up to the day looked at, or null. */
+    private static @Nullable Entry<SignOff> signed(View view, Id<Build> build) {
+        return view.facts()
+                .of(SignOff.class)
+                .inForce()
+                .filter(entry -> entry.fact().build().equals(build)
+                        && view.ledger().asOf().counts(entry.fact().at()))
+                .max(Comparator.comparing(entry -> entry.fact().at()))
+                .orElse(null);
+    }
+
+    private static List<Entry<Concession>> accepted(View view, Id<Build> build) {
+        return view.facts()
+                .of(Concession.class)
+                .inForce()
+                .filter(entry -> build.equals(entry.fact().build())
+                        && view.ledger().asOf().counts(entry.fact().at()))
+                .toList();
     }
 
     private static Map<MeasurePlace, Long> designed(Sheet sheet, List<MeasurePlace> places) {
@@ -151,11 +185,13 @@ public final class SeeBuildSheet {
     public static SheetPage with(View view, SheetPage page, List<Entry<Measurement>> changes) {
         BuildSheets sheets = new BuildSheets(view, changes);
         Sheet sheet = sheets.sheet(page.build());
+        List<Answer> answers = Checks.of(sheet);
         return page.with(
                 sheets.measured(page.build().id()),
-                Checks.of(sheet),
+                answers,
                 Contradictions.of(sheet),
-                sheets.pulls(page.build(), sheet));
+                sheets.pulls(page.build(), sheet),
+                LessonsOfSheet.again(page.lessons(), answers, page.accepted()));
     }
 
     /** Kinds of figures that ways can be looked for to. */

@@ -21,6 +21,7 @@ import witnessmark.fit.result.Answer;
 import witnessmark.fit.result.Bounds;
 import witnessmark.fit.result.Check;
 import witnessmark.fit.result.Contradiction;
+import witnessmark.fit.result.LessonCheck;
 import witnessmark.fit.result.Pull;
 import witnessmark.fit.result.SheetCounts;
 import witnessmark.fit.result.StrongerLink;
@@ -44,6 +45,7 @@ import witnessmark.fit.result.StrongerLink;
  * @param pulls what the fasteners of each joint pull with
  * @param lacking kinds of parts without which an engine is none and of which none is in it, so that what is set for their
  *     designs is not asked for
+ * @param lessons what lessons ask of it, in the order they were learned
  */
 public record SheetPage(
         Entry<Build> build,
@@ -60,7 +62,8 @@ public record SheetPage(
         List<Entry<SignedCheck>> signedChecks,
         @Nullable StrongerLink strongerLink,
         List<Pull> pulls,
-        List<PartKind> lacking) {
+        List<PartKind> lacking,
+        List<LessonCheck> lessons) {
     public SheetPage {
         order = List.copyOf(order);
         bounds = Map.copyOf(bounds);
@@ -72,6 +75,7 @@ public record SheetPage(
         signedChecks = List.copyOf(signedChecks);
         pulls = List.copyOf(pulls);
         lacking = List.copyOf(lacking);
+        lessons = List.copyOf(lessons);
     }
 
     /** What a figure may be at a place of the sheet. */
@@ -84,9 +88,14 @@ public record SheetPage(
      *
      * @param figures every measurement as it would stand
      * @param answers the checks of those
+     * @param asked how they answer the lessons
      */
     SheetPage with(
-            List<Entry<Measurement>> figures, List<Answer> answers, List<Contradiction> found, List<Pull> pulls) {
+            List<Entry<Measurement>> figures,
+            List<Answer> answers,
+            List<Contradiction> found,
+            List<Pull> pulls,
+            List<LessonCheck> asked) {
         return new SheetPage(
                 build,
                 engine,
@@ -102,7 +111,8 @@ public record SheetPage(
                 signedChecks,
                 strongerLink,
                 pulls,
-                lacking);
+                lacking,
+                asked);
     }
 
     /** How many of its places have a figure. */
@@ -153,7 +163,17 @@ public record SheetPage(
         List<Check> taken = open(true);
         int outside = outside(left);
         int accepted = outside(taken);
-        return new SheetCounts(outside, left.size() - outside, accepted, taken.size() - accepted);
+        return new SheetCounts(
+                outside,
+                left.size() - outside,
+                accepted,
+                taken.size() - accepted,
+                openLessons().size());
+    }
+
+    /** Lessons that keep it from being signed. */
+    public List<LessonCheck> openLessons() {
+        return lessons.stream().filter(LessonCheck::open).toList();
     }
 
     private static int outside(List<Check> checks) {

@@ -45,6 +45,7 @@ public final class WriteBuildSheet {
         return SeeBuildSheet.of(view, build)
                 .map(page -> new BuildSheetFacts(
                         page,
+                        view.facts(),
                         SeeBuildSheet.isOpen(view, page.build().fact()),
                         tools(view),
                         logbook,

@@ -124,7 +124,7 @@ public final class SeeIncident {
                 facts.of(MissedShare.class).where(share -> share.incident().equals(id)),
                 LifeLost.of(facts, id),
                 before(incident.fact().before()),
-                facts.of(Incident.class).where(other -> id.equals(other.before())),
+                facts.of(Incident.class).where(other -> id.equals(other.before()) && asOf.counts(other.at())),
                 facts
                         .of(Decision.class)
                         .where(decision -> (id.equals(decision.answers()) || id.equals(decision.ledTo()))

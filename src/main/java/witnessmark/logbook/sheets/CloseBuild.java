@@ -87,6 +87,9 @@ public final class CloseBuild implements LogSheet {
                     build.fact().opened(),
                     closed);
         }
+        if (!in.text(SIGNED).isEmpty()) {
+            Lessons.stop(in, SIGNED, build.id(), closed);
+        }
         if (in.fine()) {
             in.change(CLOSED, build, closed(build.fact(), closed, in.text(SIGNED), in.text(NOTE)));
         }

@@ -17,6 +17,7 @@ import witnessmark.domain.Finding;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
+import witnessmark.domain.Lesson;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
@@ -202,6 +203,11 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
         return new Prefilled(new LinkIncidents().key(), Map.of(LinkIncidents.INCIDENT, incident.text()));
     }
 
+    /** An incident that was closed too early opened again. */
+    public static Prefilled reopening(Id<Incident> incident) {
+        return new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, incident.text()));
+    }
+
     /** What is decided of a question that waits. */
     public static Prefilled decide(Id<Decision> decision) {
         return new Prefilled(new DecideIt().key(), Map.of(DecideIt.DECISION, decision.text()));
@@ -230,6 +236,22 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
     /** A build sheet to be signed. */
     public static Prefilled signing(Id<Build> build) {
         return new Prefilled(new SignSheet().key(), Map.of(SignSheet.BUILD, build.text()));
+    }
+
+    /** What an incident taught. */
+    public static Prefilled lessonOf(Id<Incident> incident) {
+        return new Prefilled(new WriteLesson().key(), Map.of(WriteLesson.INCIDENT, incident.text()));
+    }
+
+    /** A lesson answered on the sheet of a build. */
+    public static Prefilled answering(Id<Build> build, Id<Lesson> lesson) {
+        return new Prefilled(
+                new AnswerLesson().key(), Map.of(AnswerLesson.BUILD, build.text(), AnswerLesson.LESSON, lesson.text()));
+    }
+
+    /** A lesson withdrawn. */
+    public static Prefilled withdrawing(Id<Lesson> lesson) {
+        return new Prefilled(new WithdrawLesson().key(), Map.of(WithdrawLesson.LESSON, lesson.text()));
     }
 
     private static Prefilled takeOff(Where where) {

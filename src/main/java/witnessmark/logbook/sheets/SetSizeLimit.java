@@ -212,7 +212,7 @@ public final class SetSizeLimit implements LogSheet {
         return in.sight().find(type, in.text(OF)).map(Entry::id).orElse(null);
     }
 
-    private static @Nullable Long figure(ReadSheet in, SheetField field, MeasureKind kind) {
+    static @Nullable Long figure(ReadSheet in, SheetField field, MeasureKind kind) {
         Dimension dimension = kind.dimension();
         MeasureUnit unit = MeasureUnit.shown(dimension);
         in.note(field, SheetNote.of("in_sign", unit.sign()));
@@ -228,8 +228,7 @@ public final class SetSizeLimit implements LogSheet {
         return typed.only().map(TypedMeasure::parts).orElse(null);
     }
 
-    private static void crossed(
-            ReadSheet in, SheetField low, @Nullable Long least, SheetField high, @Nullable Long most) {
+    static void crossed(ReadSheet in, SheetField low, @Nullable Long least, SheetField high, @Nullable Long most) {
         if (least != null && most != null && least > most) {
             in.wrong(high, ProblemKind.SAYS_OTHERWISE, high, in.text(high), low, in.text(low));
         }
@@ -257,7 +256,7 @@ public final class SetSizeLimit implements LogSheet {
         return Optional.of(out);
     }
 
-    private static String shown(MeasureKind kind, @Nullable Long figure) {
+    static String shown(MeasureKind kind, @Nullable Long figure) {
         return figure == null ? "" : MeasureUnit.text(kind.dimension(), figure);
     }
 

@@ -20,7 +20,8 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
 /**
- * Signs a build sheet as it stands: every check is kept with it. It says that somebody looked and signed; never that an
+ * Signs a build sheet as it stands: every check is kept with it. What is outside can be signed; a lesson that is not met has
+ * to be accepted first. It says that somebody looked and signed; never that an
  * engine may run.
  */
 public final class SignSheet implements LogSheet {
@@ -72,6 +73,9 @@ public final class SignSheet implements LogSheet {
                 : SeeBuildSheet.of(in.sight().view(), build.id()).orElse(null);
         if (page != null) {
             open(in, page);
+        }
+        if (page != null && when != null) {
+            Lessons.stop(in, BUILD, page, when);
         }
         if (page == null || when == null || !in.fine()) {
             return;

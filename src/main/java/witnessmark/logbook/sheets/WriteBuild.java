@@ -83,7 +83,13 @@ public final class WriteBuild implements LogSheet {
         }
         int number = next(in.sight(), engine.id());
         in.note(ENGINE, SheetNote.of("build_number", number));
-        in.make(OPENED, new Build(engine.id(), number, zones, opened, closed, in.text(SIGNED), in.text(NOTE)));
+        Build build = new Build(engine.id(), number, zones, opened, closed, in.text(SIGNED), in.text(NOTE));
+        if (closed != null && !build.signedBy().isEmpty() && !in.isCorrecting()) {
+            Lessons.stop(in, SIGNED, build, closed);
+        }
+        if (in.fine()) {
+            in.make(OPENED, build);
+        }
     }
 
     /** The number of the next build of an engine. */

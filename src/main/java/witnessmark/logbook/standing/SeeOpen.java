@@ -19,7 +19,10 @@ import witnessmark.domain.Incident;
 import witnessmark.domain.Job;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
+import witnessmark.domain.ProofSeen;
+import witnessmark.domain.ProofWanted;
 import witnessmark.ledger.AsOf;
+import witnessmark.ledger.DebrisLeft;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Meters;
 import witnessmark.ledger.Notices;
@@ -29,6 +32,8 @@ import witnessmark.ledger.Stock;
 import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.StockLevel;
+import witnessmark.study.proof.Proofs;
+import witnessmark.study.result.ProofLine;
 
 /** Sees what is waited for. */
 final class SeeOpen {
@@ -66,7 +71,11 @@ final class SeeOpen {
                 incidents(),
                 Refunds.open(facts, asOf),
                 new SeeUnlogged(facts, asOf).all(),
-                new SeeReadings(ledger, engines).all());
+                new SeeReadings(ledger, engines).all(),
+                new DebrisLeft(ledger)
+                        .all().stream()
+                                .filter(each -> going.contains(each.car().id()))
+                                .toList());
     }
 
     private List<StillOpen.OpenJob> jobs() {
@@ -129,17 +138,32 @@ final class SeeOpen {
     }
 
     private List<StillOpen.OpenIncident> incidents() {
+        Set<Id<Incident>> against = against();
         return facts.of(Incident.class)
                 .inForce()
-                .filter(incident ->
-                        asOf.counts(incident.fact().at()) && incident.fact().openAt(asOf.last()))
+                .filter(incident -> asOf.counts(incident.fact().at())
+                        && (incident.fact().openAt(asOf.last()) || against.contains(incident.id())))
                 .filter(incident -> going.contains(incident.fact().car())
                         || engines.contains(incident.fact().engine()))
-                .sorted(Comparator.comparing(
-                                (Entry<Incident> incident) -> incident.fact().at())
-                        .reversed())
                 .map(this::incident)
+                .filter(open -> open.incident().fact().openAt(asOf.last()) || open.asksToBeOpened() && isAgainst(open))
+                .sorted(Comparator.comparing((StillOpen.OpenIncident open) -> !open.asksToBeOpened())
+                        .thenComparing(open -> open.incident().fact().at(), Comparator.reverseOrder()))
                 .toList();
+    }
+
+    /** Incidents of which something asked for as proof was once not as asked for: only these can be closed too early. */
+    private Set<Id<Incident>> against() {
+        Set<Id<Incident>> against = new HashSet<>();
+        facts.of(ProofSeen.class)
+                .where(seen -> !seen.met() && asOf.counts(seen.at()))
+                .forEach(seen -> against.add(
+                        facts.of(ProofWanted.class).get(seen.fact().wanted()).incident()));
+        return against;
+    }
+
+    private static boolean isAgainst(StillOpen.OpenIncident open) {
+        return open.proof().lines().stream().anyMatch(line -> line.state() == ProofLine.State.NOT_MET);
     }
 
     private StillOpen.OpenIncident incident(Entry<Incident> entry) {
@@ -152,7 +176,11 @@ final class SeeOpen {
                 incident.engine() == null
                         ? null
                         : facts.of(Engine.class).get(incident.engine()).number(),
-                ChronoUnit.DAYS.between(incident.at().day(), asOf.day()));
+                ChronoUnit.DAYS.between(incident.at().day(), asOf.day()),
+                incident.before() == null
+                        ? null
+                        : facts.of(Incident.class).get(incident.before()).mark(),
+                new Proofs(ledger).of(entry));
     }
 
     private List<MeterStretch> apart() {

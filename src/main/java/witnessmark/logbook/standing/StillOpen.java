@@ -15,11 +15,14 @@ import witnessmark.domain.PartKind;
 import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Position;
 import witnessmark.ledger.result.Away;
+import witnessmark.ledger.result.DebrisIn;
 import witnessmark.ledger.result.MeterStretch;
 import witnessmark.ledger.result.NoticeLeft;
 import witnessmark.ledger.result.StockLevel;
 import witnessmark.study.result.KindTrends;
 import witnessmark.study.result.PlaceTrend;
+import witnessmark.study.result.ProofOfCase;
+import witnessmark.study.result.ProofState;
 
 /**
  * What is waited for on a day.
@@ -32,10 +35,12 @@ import witnessmark.study.result.PlaceTrend;
  * @param meters where an hour meter and the logbook are apart and nobody said why
  * @param bare cars entered for the next event with no engine in them
  * @param incomplete engines in cars that go which have nothing in a needed position
- * @param incidents incidents of the cars and engines going that are not closed, the latest first
+ * @param incidents incidents of the cars and engines going: those that were closed and are not as asked for since, then those
+ *     that are not closed, each the latest first
  * @param refunds what can be asked back, the first last day first
  * @param unlogged runs of timetables that are past and neither logged nor missed
  * @param readings readings to be looked at before any limit is passed
+ * @param debris coolers and lines of the cars going that metal went through
  */
 public record StillOpen(
         List<OpenJob> jobs,
@@ -49,7 +54,8 @@ public record StillOpen(
         List<OpenIncident> incidents,
         List<Refund> refunds,
         List<Unlogged> unlogged,
-        List<Going> readings) {
+        List<Going> readings,
+        List<DebrisIn> debris) {
     public StillOpen {
         jobs = List.copyOf(jobs);
         out = List.copyOf(out);
@@ -63,13 +69,14 @@ public record StillOpen(
         refunds = List.copyOf(refunds);
         unlogged = List.copyOf(unlogged);
         readings = List.copyOf(readings);
+        debris = List.copyOf(debris);
     }
 
     /** Nothing is open. */
     public static StillOpen none() {
         return new StillOpen(
                 List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of());
     }
 
     /**
@@ -95,18 +102,27 @@ public record StillOpen(
     }
 
     /**
-     * An incident that is not closed.
+     * An incident that is not closed, or that was closed and asks to be opened again.
      *
      * @param incident which one
      * @param car the name of its car, or null
      * @param engine the number of its engine, or null
-     * @param days for how many days
+     * @param days for how many days, or how long ago it was
+     * @param again the mark of the incident it is again, or null
+     * @param proof how far it is proven that what was done holds
      */
     public record OpenIncident(
             Entry<Incident> incident,
             @Nullable String car,
             @Nullable String engine,
-            long days) {}
+            long days,
+            @Nullable String again,
+            ProofOfCase proof) {
+        /** Whether it was closed, and what was asked for as proof is not so since. */
+        public boolean asksToBeOpened() {
+            return proof.state() == ProofState.CLOSED;
+        }
+    }
 
     /**
      * Runs of an event that a car entered for it has neither run nor missed, on days that are past.

@@ -305,7 +305,7 @@ class BeforeWeGoModelTest {
     void an_open_incident_of_a_car_that_goes_says_what_it_is_on_how_bad_it_was_and_for_how_long() {
         assertThat(lines(Views.DAY).incidents()).singleElement().satisfies(row -> {
             assertThat(row.title()).startsWith("INC-05 ");
-            assertThat(row.first()).isEqualTo("Car 57, K05");
+            assertThat(row.first()).isEqualTo("Car 57, K05, again after INC-03");
             assertThat(row.second()).isEqualTo("Retired, open 24 days");
             assertThat(row.record())
                     .isEqualTo(sample.of(Incident.class)

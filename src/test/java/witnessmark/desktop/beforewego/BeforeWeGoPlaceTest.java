@@ -167,7 +167,7 @@ class BeforeWeGoPlaceTest {
         Ui ui = new Ui(Stage.window(pane, pane.menuBar(), 1366, 768));
         AbstractButton money = ui.button(
                 "Entry, Round 6, Thornacre, car 41, 520.00 EUR to ask back, Until Sat 11 Jul 2026, 3 days left");
-        ui.button("INC-05 Big end of 3 gone again, Car 57, K05, Retired, open 24 days")
+        ui.button("INC-05 Big end of 3 gone again, Car 57, K05, again after INC-03, Retired, open 24 days")
                 .doClick();
         money.doClick();
         assertThat(opened)

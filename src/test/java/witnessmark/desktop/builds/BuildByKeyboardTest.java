@@ -20,16 +20,22 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Joint;
+import witnessmark.domain.Lesson;
+import witnessmark.domain.LessonAnswer;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.SignOff;
+import witnessmark.domain.Standing;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.building.BuildDraft;
 import witnessmark.logbook.building.BuildField;
 import witnessmark.logbook.building.BuildField.Name;
+import witnessmark.quantity.Moment;
+import witnessmark.sample.SampleBooks;
 
 /** The page of a build in a real window with nothing but keys. */
 @UiTest(display = true)
@@ -208,8 +214,60 @@ class BuildByKeyboardTest {
                 .count();
     }
 
+    /** What the hose of May taught is asked of K05 too: Enter on its answer opens the sheet for it. */
+    @Test
+    void nobody_signs_before_a_lesson_is_answered_and_its_incident_and_answer_are_a_key_away() {
+        window.page.model().type(BuildField.of(Name.SIGNED), "Crew chief");
+        window.tasks.awaitIdle();
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(book.view()
+                        .facts()
+                        .of(SignOff.class)
+                        .where(signed ->
+                                signed.build().equals(window.build("K05").id())))
+                .isEmpty();
+        assertThat(window.said())
+                .contains("Lessons that are not met or not answered, and that nobody accepted: 1. They say: clamps");
+
+        new Ui(window.page.panel())
+                .button("1 lesson not met or not answered: it cannot be signed so")
+                .doClick();
+        Focus.await(new Ui(window.page.panel()).button("Answer it…"));
+        keys.press(KeyEvent.VK_SPACE);
+        Id<Lesson> lesson = book.view().facts().of(Lesson.class).all().get(0).id();
+        assertThat(window.asked)
+                .containsExactly("answer " + window.build("K05").id().text() + " " + lesson.text());
+        new Ui(window.page.panel()).button("INC-04").doClick();
+        assertThat(window.asked.get(1))
+                .isEqualTo("incident "
+                        + book.view()
+                                .facts()
+                                .of(Incident.class)
+                                .named("INC-04")
+                                .orElseThrow()
+                                .id()
+                                .text());
+    }
+
+    private void answerTheLesson() {
+        Id<Lesson> lesson = book.view().facts().of(Lesson.class).all().get(0).id();
+        LessonAnswer answer = new LessonAnswer(
+                lesson,
+                window.build("K05").id(),
+                Moment.endOf(book.today().day(), book.view().zone()),
+                true,
+                null,
+                "hot",
+                "Mechanic 1");
+        book.write("answered", List.of(new Entry<>(SampleBooks.ids().next(), answer, Standing.IN_FORCE, null, 1)))
+                .orThrow();
+        window.show("K05");
+        window.tasks.awaitIdle();
+    }
+
     @Test
     void closing_with_things_open_asks_once_and_is_written_then_with_both_who_signed() {
+        answerTheLesson();
         BuildModel model = window.page.model();
         model.type(BuildField.of(Name.CLOSED), "8 Jul 2026");
         model.type(BuildField.of(Name.SIGNED), "Crew chief");

@@ -61,7 +61,9 @@ final class BuildWindow implements AutoCloseable {
                         engines::stepAside,
                         engines::dismiss,
                         build -> asked.add("sheet " + build),
-                        build -> asked.add("sign " + build))));
+                        build -> asked.add("sign " + build),
+                        (build, lesson) -> asked.add("answer " + build + " " + lesson),
+                        incident -> asked.add("incident " + incident))));
         engines.leadsTo(page::openEngine, page::open, engine -> {});
         pane = new ShellPane(
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
