@@ -35,6 +35,7 @@ public final class Program implements Runnable {
             "dyno",
             "proof",
             "common",
+            "trial",
             "flatness",
             "trace",
             "traces",
@@ -104,6 +105,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new TracesOf(tools))
                 .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new ProofOf(tools))
+                .addSubcommand(new TrialOf(tools))
                 .addSubcommand(new CommonTo(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TraceOf(tools))

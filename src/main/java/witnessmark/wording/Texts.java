@@ -50,6 +50,7 @@ public final class Texts {
             "tracekept",
             "dyno",
             "proof",
+            "trials",
             "jobsheet",
             "paper",
             "seasonsheet",
