@@ -48,6 +48,9 @@ import witnessmark.desktop.traces.TraceCommands;
 import witnessmark.desktop.traceview.TraceAside;
 import witnessmark.desktop.traceview.TraceViewCommands;
 import witnessmark.desktop.traceview.TraceViewContext;
+import witnessmark.desktop.trials.TrialAside;
+import witnessmark.desktop.trials.TrialCommands;
+import witnessmark.desktop.trials.TrialsContext;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
@@ -125,7 +128,11 @@ final class Places {
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
         all.add(incidents(shell, measures, book, sheets));
-        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
+        ShelfPlace shelf = shelf(shell, measures, book, sheets);
+        TrialAside trial = trials(shell, measures, book, sheets, shelf);
+        shelf.onTrial(trial::openPart);
+        commands.addAll(TrialCommands.of(shell.texts(), trial::open));
+        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, shelf, start));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
         TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
@@ -141,7 +148,8 @@ final class Places {
         List.of(start.commands(), undo.commands(), sheets.commands()).forEach(commands::addAll);
         commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
-        findable.addAll(records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun)));
+        findable.addAll(records(
+                shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun), trial::open));
     }
 
     /** Shows the trace of the run in view, else the newest of the engine in view, else the newest there is. */
@@ -167,7 +175,12 @@ final class Places {
 
     /** What the find field finds in the logbook. */
     private static List<Findable> records(
-            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Consumer<String> trace) {
+            ShellContext shell,
+            Measures measures,
+            OpenBook book,
+            Sheets sheets,
+            Consumer<String> trace,
+            Consumer<String> trial) {
         return RecordsFindable.all(
                 shell.texts(),
                 measures,
@@ -176,7 +189,7 @@ final class Places {
                 () -> book.desk().day(),
                 DAYS,
                 new RecordsFindable.Opened(
-                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)), trace));
+                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)), trace, trial));
     }
 
     /** What pages lead to on other pages. */
@@ -252,6 +265,23 @@ final class Places {
                         () -> sheets.newStock(back)));
     }
 
+    /** The page of a trial, in the place of the parts shelf. */
+    private static TrialAside trials(
+            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, ShelfPlace shelf) {
+        return new TrialAside(new TrialsContext(
+                () -> book.desk().view(),
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                new TrialsContext.Asked(
+                        shelf::stepAside,
+                        shelf::dismiss,
+                        sheets::open,
+                        sheets::correct,
+                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident),
+                        part -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofPart(part)))));
+    }
+
     private static IncidentsPlace incidents(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
         return new IncidentsPlace(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
@@ -276,13 +306,14 @@ final class Places {
             UndoActions undo,
             Sheets sheets,
             EnginesPlace engines,
+            ShelfPlace shelf,
             Start start) {
         BenchPlace bench = bench(shell, measures, book, outside, undo, sheets, engines, start);
         start.buildShown(bench::buildShown);
         bench.onPage(build -> shell.desk().go(PlaceId.ENGINES, build));
         return List.of(
                 engines,
-                shelf(shell, measures, book, sheets),
+                shelf,
                 withFaces(shell, measures, book, outside, undo, sheets, bench, start));
     }
 

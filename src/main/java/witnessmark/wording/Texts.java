@@ -51,6 +51,7 @@ public final class Texts {
             "dyno",
             "proof",
             "trials",
+            "trialview",
             "jobsheet",
             "paper",
             "seasonsheet",

@@ -118,6 +118,10 @@ public final class TrialWords {
                 age(life),
                 end(life));
         List<String> more = new ArrayList<>(harms(life));
+        String condition = life.stay().fitment().fact().condition();
+        if (life.stay().to() != null && !condition.isEmpty()) {
+            more.add(condition);
+        }
         if (life.doubt() != TrialLife.Doubt.NONE) {
             more.add(doubt(life));
         }

@@ -16,11 +16,13 @@ import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.MeasureKind;
+import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.Run;
 import witnessmark.domain.SentOut;
 import witnessmark.domain.StockBatch;
+import witnessmark.domain.Trial;
 import witnessmark.ledger.result.PutAside;
 import witnessmark.ledger.result.Where;
 
@@ -78,7 +80,18 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
         if (set) {
             all.add(new Prefilled(new SplitSet().key(), Map.of(SplitSet.SET, part)));
         }
+        all.add(trying(where.part().fact().design()));
         return all;
+    }
+
+    /** A part design that is tried. */
+    public static Prefilled trying(Id<PartDesign> design) {
+        return new Prefilled(new SetUpTrial().key(), Map.of(SetUpTrial.TRIED, design.text()));
+    }
+
+    /** What came of a trial. */
+    public static Prefilled judging(Id<Trial> trial) {
+        return new Prefilled(new JudgeTrial().key(), Map.of(JudgeTrial.TRIAL, trial.text()));
     }
 
     /** A part sent out, by the text of its identity. */
