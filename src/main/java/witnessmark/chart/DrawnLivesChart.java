@@ -13,7 +13,7 @@ import java.util.List;
 /** Draws a {@link LivesChart} in a room of a width; its height follows from how many lives there are. */
 public final class DrawnLivesChart {
     /** In pixels of the design. */
-    private static final int NAMES = 202;
+    private static final int NAMES = 226;
 
     private static final int MARKS = 74;
     private static final int BESIDE = 170;

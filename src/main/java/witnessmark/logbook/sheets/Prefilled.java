@@ -16,7 +16,6 @@ import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.MeasureKind;
-import witnessmark.domain.PartDesign;
 import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.Run;
@@ -80,13 +79,7 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
         if (set) {
             all.add(new Prefilled(new SplitSet().key(), Map.of(SplitSet.SET, part)));
         }
-        all.add(trying(where.part().fact().design()));
         return all;
-    }
-
-    /** A part design that is tried. */
-    public static Prefilled trying(Id<PartDesign> design) {
-        return new Prefilled(new SetUpTrial().key(), Map.of(SetUpTrial.TRIED, design.text()));
     }
 
     /** What came of a trial. */

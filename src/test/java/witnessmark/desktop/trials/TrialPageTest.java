@@ -29,7 +29,7 @@ import witnessmark.wording.Texts;
 /** The page of a trial: what it says, what its keys do, and that nothing on it is cut, light and dark, at both sizes. */
 @UiTest
 class TrialPageTest {
-    private static View opening = TrialWindow.springs();
+    private static View opening = TrialWindow.springs(16);
     private static View end = opening;
     private static View springs = opening;
 
@@ -141,6 +141,23 @@ class TrialPageTest {
             assertThat(chart.strips().stream().filter(strip -> !strip.sure())).hasSize(1);
             assertThat(chart.strips().stream().filter(strip -> strip.from() == 3)).hasSize(1);
             assertThat(chart.table().tabbed().lines()).hasSize(17);
+        }
+    }
+
+    /** With few a figure is kept back and said why; with many it is said, in words too. */
+    @Test
+    void the_test_speaks_once_there_is_room_for_it() {
+        try (TrialWindow few = window(springs);
+                TrialWindow many = window(TrialWindow.springs(60))) {
+            few.root(1366, 768);
+            many.root(1366, 768);
+            assertThat(GoldenText.of(few.page.component()))
+                    .contains("13 failed on both sides together: too few for a figure.", "here it is 2.6.")
+                    .doesNotContain("chi-square");
+            assertThat(GoldenText.of(many.page.component()))
+                    .contains("Log-rank test: chi-square ", " of one degree of freedom, P ")
+                    .contains("Were both alike, chance alone would bring as great a difference in ")
+                    .contains("What comes of it a person says.");
         }
     }
 

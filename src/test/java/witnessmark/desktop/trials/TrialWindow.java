@@ -107,15 +107,15 @@ final class TrialWindow implements AutoCloseable {
         root(1366, 768);
     }
 
-    /** Sixteen sets of springs, of which most broke: enough for the test to speak. Drawn from a fixed seed. */
-    static View springs() {
+    /** Sets of springs of which most broke, drawn from a fixed seed. */
+    static View springs(int sets) {
         Story story = new Story();
         Id<EngineDesign> design = story.design("Four");
         Id<Position> springs = story.position(design, PartKind.VALVE_SPRINGS, "valve springs", 1, true);
         Id<PartDesign> tried = story.partDesign("beehive springs", PartKind.VALVE_SPRINGS, false);
         Id<PartDesign> usual = story.partDesign("double springs", PartKind.VALVE_SPRINGS, false);
         Random random = new Random(7);
-        for (int i = 0; i < 16; i++) {
+        for (int i = 0; i < sets; i++) {
             boolean first = i % 2 == 0;
             Id<Engine> engine = story.engine("A" + (i + 1), design);
             Id<Part> part = story.part((first ? "BS-" : "VS-") + (i / 2 + 1), first ? tried : usual);
