@@ -70,6 +70,31 @@ public record TraceRows(
      */
     public record Mark(double at, double lasted, String row, String label, boolean engine) {}
 
+    /**
+     * Where a mark is worst: at the most its row says in it, or at the least where that is not to fall below something; in its
+     * middle where its row says nothing.
+     */
+    public double worst(Mark mark) {
+        double middle = mark.at() + mark.lasted() / 2;
+        Row row = rows.stream()
+                .filter(each -> each.id().equals(mark.row()))
+                .findFirst()
+                .orElse(null);
+        if (row == null || row.curves().isEmpty() || mark.lasted() == 0) {
+            return middle;
+        }
+        boolean low = row.floor() != null;
+        double[] worst = {middle, Double.NEGATIVE_INFINITY};
+        row.curves().get(0).points(mark.at(), mark.at() + mark.lasted(), (time, least, most, hole) -> {
+            double figure = low ? -least : most;
+            if (time >= mark.at() && time <= mark.at() + mark.lasted() && figure > worst[1]) {
+                worst[0] = time;
+                worst[1] = figure;
+            }
+        });
+        return worst[0];
+    }
+
     /** The least time of something in sight that is not 0: for the closest look. */
     double closest() {
         return Math.min(last, 0.2);

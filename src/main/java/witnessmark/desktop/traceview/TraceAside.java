@@ -232,7 +232,7 @@ public final class TraceAside implements Aside {
             panel.rows();
         }
         if (!same) {
-            panel.view().hair(model.first(now));
+            panel.view().hair(model.first(now, next));
             panel.readout(
                     texts.get("traceview.hint"),
                     model.readout(next, panel.view().hair()));
@@ -388,19 +388,20 @@ public final class TraceAside implements Aside {
             double at = panel.view().hair();
             MarkLine next = by > 0
                     ? marks.stream()
-                            .filter(line -> middle(line) > at + 1e-6)
+                            .filter(line -> worst(line) > at + 1e-6)
                             .findFirst()
                             .orElse(marks.get(marks.size() - 1))
                     : marks.stream()
-                            .filter(line -> middle(line) < at - 1e-6)
+                            .filter(line -> worst(line) < at - 1e-6)
                             .reduce((one, other) -> other)
                             .orElse(marks.get(0));
             panel.side().markTable().select(next);
             panel.view().choose(next.mark());
         }
 
-        private double middle(MarkLine line) {
-            return line.seconds() + line.mark().lasted() / 2;
+        private double worst(MarkLine line) {
+            TraceRows rows = chart;
+            return rows == null ? line.seconds() : rows.worst(line.mark());
         }
 
         @Override
