@@ -67,6 +67,9 @@ import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
+import witnessmark.logbook.port.Paper;
+import witnessmark.report.Pdf;
+import witnessmark.report.TraceSheetPdf;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sheets.Prefilled;
@@ -136,7 +139,7 @@ final class Places {
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
         TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
-        TraceAside trace = traces(shell, measures, book, sheets);
+        TraceAside trace = traces(shell, measures, book, outside, sheets, start);
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
@@ -170,7 +173,7 @@ final class Places {
             } else {
                 trace.openNewest(onRun);
             }
-        });
+        }, trace::print);
     }
 
     /** What the find field finds in the logbook. */
@@ -349,7 +352,8 @@ final class Places {
     }
 
     /** The page of a trace, in the place of the run sheet or of an engine. */
-    private static TraceAside traces(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
+    private static TraceAside traces(
+            ShellContext shell, Measures measures, OpenBook book, Outside outside, Sheets sheets, Start start) {
         return new TraceAside(new TraceViewContext(
                 book.desk(),
                 shell.desk(),
@@ -357,7 +361,11 @@ final class Places {
                 measures,
                 () -> sheets.open(
                         Prefilled.empty(new WriteRevExponent().key()),
-                        () -> shell.desk().go(PlaceId.RUN_SHEET))));
+                        () -> shell.desk().go(PlaceId.RUN_SHEET)),
+                sheet -> start.printTrace(sheet.name(), file -> {
+                    Pdf pdf = new TraceSheetPdf(shell.texts()).of(sheet);
+                    return outside.papers().write(new Paper(pdf.bytes(), pdf.pages()), file);
+                })));
     }
 
     private static BenchPlace bench(

@@ -57,6 +57,7 @@ public final class Texts {
             "seasonsheet",
             "buildsheet",
             "facesheet",
+            "tracesheet",
             "help",
             "sheets");
 
