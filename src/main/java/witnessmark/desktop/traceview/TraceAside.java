@@ -48,7 +48,7 @@ public final class TraceAside implements Aside {
     private final Latest reading;
     private final Latest readingCloser;
     private final Latest readingFigures;
-    private final Latest readingPrint;
+    private final PrintTrace printing;
     private final Later settled;
     private final TracePanel panel;
     private TraceViewContext.@Nullable Host host;
@@ -69,7 +69,7 @@ public final class TraceAside implements Aside {
         this.reading = new Latest(context.tasks());
         this.readingCloser = new Latest(context.tasks());
         this.readingFigures = new Latest(context.tasks());
-        this.readingPrint = new Latest(context.tasks());
+        this.printing = new PrintTrace(context, reader, model, this::failed);
         this.panel = new TracePanel(context.tools(), new Done());
         this.settled = context.tasks().later(PAUSE, this::readStretch);
         panel.side().onMark(line -> choose(line, false), line -> choose(line, true));
@@ -297,28 +297,7 @@ public final class TraceAside implements Aside {
 
     /** Asks where to print the stretch in sight, or says that no trace is shown. */
     public void print() {
-        Shown now = shown;
-        TraceRows rows = chart;
-        DrawnTraceRows drawn = panel.view().drawn();
-        KeptTrace kept = now == null ? null : now.kept();
-        if (now == null || rows == null || drawn == null || kept == null) {
-            context.window().say(texts.get("tracesheet.first"));
-            return;
-        }
-        double from = drawn.seen().from();
-        double until = drawn.seen().to();
-        readingPrint.run(
-                texts.get("traceview.reading"),
-                () -> new TraceOnPaper(texts, context.measures(), model)
-                        .of(
-                                now,
-                                rows,
-                                from,
-                                until,
-                                model.figures(reader.between(kept, Math.round(from * 1e6), Math.round(until * 1e6))),
-                                context.book()),
-                context.print(),
-                this::failed);
+        printing.print(shown, chart, panel.view().drawn());
     }
 
     // What somebody does
