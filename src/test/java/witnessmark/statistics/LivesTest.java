@@ -215,8 +215,7 @@ class LivesTest {
 
         LogRank ours = LogRank.of(first, second);
 
-        assertThat(ours.room())
-                .isCloseTo(Math.min(ours.expected() - least, most - ours.expected()), within(1e-12));
+        assertThat(ours.room()).isCloseTo(Math.min(ours.expected() - least, most - ours.expected()), within(1e-12));
         assertThat(ours.enough()).isEqualTo(ours.room() >= 5);
     }
 

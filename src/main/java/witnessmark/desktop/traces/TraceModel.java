@@ -209,9 +209,7 @@ public final class TraceModel {
     Optional<Object> answer(Question question) {
         BroughtTrace now = trace;
         boolean taken = now != null && question.kind() == Question.Kind.DAY_OR_MONTH;
-        return taken
-                ? Optional.of(now.found().form().time().dayFirst())
-                : Optional.ofNullable(said.get(question));
+        return taken ? Optional.of(now.found().form().time().dayFirst()) : Optional.ofNullable(said.get(question));
     }
 
     /** Whether a question is not answered yet, so that nothing can be brought in. */
@@ -234,8 +232,7 @@ public final class TraceModel {
         return now == null
                 ? List.of()
                 : now.found().recognised().questions().stream()
-                        .filter(question ->
-                                !question.kind().stops() && question.kind() != Question.Kind.DAY_OR_MONTH)
+                        .filter(question -> !question.kind().stops() && question.kind() != Question.Kind.DAY_OR_MONTH)
                         .toList();
     }
 

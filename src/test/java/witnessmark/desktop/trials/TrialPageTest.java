@@ -139,7 +139,8 @@ class TrialPageTest {
             assertThat(chart.strips().stream().filter(strip -> strip.ended() == LivesChart.Ended.FAILED))
                     .hasSize(13);
             assertThat(chart.strips().stream().filter(strip -> !strip.sure())).hasSize(1);
-            assertThat(chart.strips().stream().filter(strip -> strip.from() == 3)).hasSize(1);
+            assertThat(chart.strips().stream().filter(strip -> strip.from() == 3))
+                    .hasSize(1);
             assertThat(chart.table().tabbed().lines()).hasSize(17);
         }
     }

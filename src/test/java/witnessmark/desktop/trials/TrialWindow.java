@@ -120,7 +120,14 @@ final class TrialWindow implements AutoCloseable {
             Id<Engine> engine = story.engine("A" + (i + 1), design);
             Id<Part> part = story.part((first ? "BS-" : "VS-") + (i / 2 + 1), first ? tried : usual);
             long before = i == 3 ? 3 * 3_600_000 : 0;
-            story.prior(part, Counter.RUNNING, i == 5 ? PriorKind.UNKNOWN : PriorKind.KNOWN, before, before, i == 5 ? 0 : before, day(0, 8));
+            story.prior(
+                    part,
+                    Counter.RUNNING,
+                    i == 5 ? PriorKind.UNKNOWN : PriorKind.KNOWN,
+                    before,
+                    before,
+                    i == 5 ? 0 : before,
+                    day(0, 8));
             story.fit(part, engine, springs, day(1, 8), i == 6 || i == 9 ? null : day(60, 8));
             int hours = (first ? 11 : 7) + random.nextInt(4);
             for (int hour = 0; hour < hours; hour++) {
@@ -128,19 +135,54 @@ final class TrialWindow implements AutoCloseable {
             }
             if (i != 6 && i != 9 && i != 4) {
                 Id<Incident> broke = story.add(new Incident(
-                        "INC-" + (i + 10), "spring broke", day(40, 12), FoundWhen.AT_A_CHECK, null, null, null, engine,
-                        Severity.RETIRED, "", null, "", null, "", "", ""));
+                        "INC-" + (i + 10),
+                        "spring broke",
+                        day(40, 12),
+                        FoundWhen.AT_A_CHECK,
+                        null,
+                        null,
+                        null,
+                        engine,
+                        Severity.RETIRED,
+                        "",
+                        null,
+                        "",
+                        null,
+                        "",
+                        "",
+                        ""));
                 story.add(new IncidentPart(broke, part, "3A", PartHarm.FAILED, null, false, null, "inner broken"));
             }
         }
         story.add(new Limit(
-                "renew springs", LimitAction.RENEW, null, PartKind.VALVE_SPRINGS, null, null, null, null,
-                Counter.RUNNING, 12 * 3_600_000L, LimitRank.BUILDER, "", LocalDate.parse("2026-01-01"), null));
+                "renew springs",
+                LimitAction.RENEW,
+                null,
+                PartKind.VALVE_SPRINGS,
+                null,
+                null,
+                null,
+                null,
+                Counter.RUNNING,
+                12 * 3_600_000L,
+                LimitRank.BUILDER,
+                "",
+                LocalDate.parse("2026-01-01"),
+                null));
         story.add(new Trial(
-                "beehive springs", tried, usual, "a third longer to the first break", LocalDate.parse("2026-01-01"),
-                "Crew chief", null, null, "", ""));
+                "beehive springs",
+                tried,
+                usual,
+                "a third longer to the first break",
+                LocalDate.parse("2026-01-01"),
+                "Crew chief",
+                null,
+                null,
+                "",
+                ""));
         LocalDate today = LocalDate.parse("2026-04-01");
-        return new View(story.facts(), today, Story.UTC, LifeLedger.of(story.facts(), new AsOf(today, Story.UTC)), false);
+        return new View(
+                story.facts(), today, Story.UTC, LifeLedger.of(story.facts(), new AsOf(today, Story.UTC)), false);
     }
 
     private static Moment day(int day, int hour) {

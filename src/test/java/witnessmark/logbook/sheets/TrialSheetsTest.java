@@ -61,10 +61,14 @@ class TrialSheetsTest {
                         sheet,
                         filled(
                                 sheet,
-                                SetUpTrial.TRIED, design("double springs 290"),
-                                SetUpTrial.NAME, "springs of 2026",
-                                SetUpTrial.FROM, "1 May",
-                                SetUpTrial.HOPED, "no loss of force in 12 h"),
+                                SetUpTrial.TRIED,
+                                design("double springs 290"),
+                                SetUpTrial.NAME,
+                                "springs of 2026",
+                                SetUpTrial.FROM,
+                                "1 May",
+                                SetUpTrial.HOPED,
+                                "no loss of force in 12 h"),
                         "by hand")
                 .orThrow();
 
@@ -135,8 +139,10 @@ class TrialSheetsTest {
                         sheet,
                         filled(
                                 sheet,
-                                JudgeTrial.VERDICT, TrialVerdict.NOT_TOLD.code(),
-                                JudgeTrial.BECAUSE, "one gasket, 2.92 h"),
+                                JudgeTrial.VERDICT,
+                                TrialVerdict.NOT_TOLD.code(),
+                                JudgeTrial.BECAUSE,
+                                "one gasket, 2.92 h"),
                         "by hand")
                 .orThrow();
 

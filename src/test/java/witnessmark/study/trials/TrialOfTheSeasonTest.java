@@ -45,6 +45,8 @@ class TrialOfTheSeasonTest {
                 .singleElement()
                 .extracting(harm -> harm.named().fact().harm())
                 .isEqualTo(PartHarm.DAMAGED);
-        assertThat(blown.findings()).as("seen where it had sat, the day after it came off").hasSize(1);
+        assertThat(blown.findings())
+                .as("seen where it had sat, the day after it came off")
+                .hasSize(1);
     }
 }

@@ -71,8 +71,7 @@ class TrialsTest {
     private TrialAnswer answer(Id<Trial> trial, int day) {
         LifeLedger ledger =
                 LifeLedger.of(story.facts(), Story.asOf(FIRST.plusDays(day).toString()));
-        return new Trials(ledger)
-                .of(story.facts().of(Trial.class).find(trial).orElseThrow());
+        return new Trials(ledger).of(story.facts().of(Trial.class).find(trial).orElseThrow());
     }
 
     private void broke(Id<Part> part, Id<Engine> engine, Moment moment, PartHarm harm) {
@@ -130,7 +129,8 @@ class TrialsTest {
                 String mark = "S" + i;
                 Id<Part> part = story.part(mark, of);
                 long before = random.nextInt(3) == 0 ? random.nextInt(400) * MINUTE : 0;
-                story.prior(part, Counter.RUNNING, PriorKind.KNOWN, before, before, before, at("2025-12-31T12:00Z[UTC]"));
+                story.prior(
+                        part, Counter.RUNNING, PriorKind.KNOWN, before, before, before, at("2025-12-31T12:00Z[UTC]"));
                 age.put(part, before);
                 marks.put(part, mark);
                 designs.put(part, of);
@@ -183,8 +183,7 @@ class TrialsTest {
                 return;
             }
             Moment to = end == TrialLife.End.STILL_IN ? null : on(day, 18);
-            story.add(new Fitment(
-                    part, bay.engine, null, position, on(bay.since, 8), to, null, null, "", "", false));
+            story.add(new Fitment(part, bay.engine, null, position, on(bay.since, 8), to, null, null, "", "", false));
             lived.computeIfAbsent(designs.get(part), id -> new ArrayList<>())
                     .add(new Lived(marks.get(part), bay.entry, age.get(part), end));
             bay.part = null;
@@ -206,8 +205,8 @@ class TrialsTest {
     private static List<LogRank.Life> compared(List<Lived> lives) {
         return lives.stream()
                 .filter(life -> life.exit() > life.entry())
-                .map(life -> new LogRank.Life(
-                        life.entry() / 3.6e6, life.exit() / 3.6e6, life.end() == TrialLife.End.FAILED))
+                .map(life ->
+                        new LogRank.Life(life.entry() / 3.6e6, life.exit() / 3.6e6, life.end() == TrialLife.End.FAILED))
                 .toList();
     }
 
