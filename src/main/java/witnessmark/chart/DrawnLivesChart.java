@@ -63,7 +63,8 @@ public final class DrawnLivesChart {
     public void draw(Graphics2D g, int chosen) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setFont(style.text());
-        double foot = px(ROW) * chart.groups().stream().mapToInt(LivesChart.Group::rows).sum();
+        double foot = px(ROW)
+                * chart.groups().stream().mapToInt(LivesChart.Group::rows).sum();
         scale(g, foot);
         int row = 0;
         int strip = 0;
@@ -90,8 +91,7 @@ public final class DrawnLivesChart {
             g.setColor(style.rule());
             g.draw(new Line2D.Double(x, px(ROW), x, foot));
             g.setColor(style.ink2());
-            g.drawString(
-                    tick.label(), (float) (x - letters.stringWidth(tick.label()) / 2.0), (float) (foot + px(14)));
+            g.drawString(tick.label(), (float) (x - letters.stringWidth(tick.label()) / 2.0), (float) (foot + px(14)));
         }
         LifeRows.Tick limit = chart.limit();
         if (limit != null) {

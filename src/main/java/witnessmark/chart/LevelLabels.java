@@ -71,12 +71,7 @@ final class LevelLabels {
     }
 
     private static List<Rectangle2D> placed(
-            double[] at,
-            double[] wide,
-            double high,
-            double scale,
-            Rectangle2D values,
-            Predicate<Rectangle2D> covered) {
+            double[] at, double[] wide, double high, double scale, Rectangle2D values, Predicate<Rectangle2D> covered) {
         double gap = 3 * scale;
         List<Rectangle2D> taken = new ArrayList<>();
         for (int i = 0; i < at.length; i++) {

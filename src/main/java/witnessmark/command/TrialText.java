@@ -31,8 +31,8 @@ final class TrialText {
             out.accept(tools.texts().get("command.trial.none"));
         }
         for (TrialAnswer trial : trials) {
-            out.accept(tools.texts()
-                    .get("command.trial.row", trial.trial().fact().name(), words.against(trial)));
+            out.accept(
+                    tools.texts().get("command.trial.row", trial.trial().fact().name(), words.against(trial)));
             out.accept("  " + words.stands(trial));
             said(out, words.hoped(trial));
             said(out, words.because(trial));
@@ -120,6 +120,10 @@ final class TrialText {
     }
 
     private void put(ObjectNode node, TrialLife life) {
+        String ended = life.end().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String why =
+                life.stay().to() == null ? null : life.stay().fitment().fact().why();
+        String doubt = words.doubt(life);
         node.put("part", life.part().fact().mark())
                 .put("where", life.place())
                 .put("position", life.position())
@@ -127,10 +131,10 @@ final class TrialText {
                 .put("until", text(life.stay().to()))
                 .put("fromHours", life.entry() / PER_HOUR)
                 .put("toHours", life.exit() / PER_HOUR)
-                .put("end", life.end().name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                .put("why", life.stay().to() == null ? null : life.stay().fitment().fact().why())
+                .put("end", ended)
+                .put("why", why)
                 .put("compared", life.counts())
-                .put("doubt", words.doubt(life).isEmpty() ? null : words.doubt(life));
+                .put("doubt", doubt.isEmpty() ? null : doubt);
         ArrayNode incidents = node.putArray("incidents");
         life.harms()
                 .forEach(harm -> incidents

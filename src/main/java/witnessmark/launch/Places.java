@@ -67,15 +67,15 @@ import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
-import witnessmark.logbook.port.Paper;
-import witnessmark.report.Pdf;
-import witnessmark.report.TraceSheetPdf;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
+import witnessmark.logbook.port.Paper;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.report.Pdf;
+import witnessmark.report.TraceSheetPdf;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Units;
@@ -151,8 +151,8 @@ final class Places {
         List.of(start.commands(), undo.commands(), sheets.commands()).forEach(commands::addAll);
         commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
-        findable.addAll(records(
-                shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun), trial::open));
+        findable.addAll(
+                records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun), trial::open));
     }
 
     /** Shows the trace of the run in view, else the newest of the engine in view, else the newest there is. */
@@ -163,17 +163,20 @@ final class Places {
             EnginesPlace engines,
             TraceViewContext.Host onRun,
             TraceViewContext.Host onEngine) {
-        return TraceViewCommands.of(shell.texts(), () -> {
-            Optional<Id<Run>> run = runSheet.runInView();
-            Optional<Id<Engine>> engine = engines.engineInView();
-            if (run.isPresent()) {
-                trace.openRun(run.get(), onRun);
-            } else if (engine.isPresent()) {
-                trace.openEngine(engine.get(), onEngine);
-            } else {
-                trace.openNewest(onRun);
-            }
-        }, trace::print);
+        return TraceViewCommands.of(
+                shell.texts(),
+                () -> {
+                    Optional<Id<Run>> run = runSheet.runInView();
+                    Optional<Id<Engine>> engine = engines.engineInView();
+                    if (run.isPresent()) {
+                        trace.openRun(run.get(), onRun);
+                    } else if (engine.isPresent()) {
+                        trace.openEngine(engine.get(), onEngine);
+                    } else {
+                        trace.openNewest(onRun);
+                    }
+                },
+                trace::print);
     }
 
     /** What the find field finds in the logbook. */
@@ -314,10 +317,7 @@ final class Places {
         BenchPlace bench = bench(shell, measures, book, outside, undo, sheets, engines, start);
         start.buildShown(bench::buildShown);
         bench.onPage(build -> shell.desk().go(PlaceId.ENGINES, build));
-        return List.of(
-                engines,
-                shelf,
-                withFaces(shell, measures, book, outside, undo, sheets, bench, start));
+        return List.of(engines, shelf, withFaces(shell, measures, book, outside, undo, sheets, bench, start));
     }
 
     /** The page of a build, in the place of an engine. */

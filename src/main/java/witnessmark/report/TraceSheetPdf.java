@@ -1,12 +1,12 @@
 package witnessmark.report;
 
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
 import com.lowagie.text.Element;
 import com.lowagie.text.Paragraph;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import witnessmark.chart.DrawnTraceRows;
 import witnessmark.chart.TraceRows;
 import witnessmark.chart.TraceStyle;
@@ -54,8 +54,7 @@ public final class TraceSheetPdf {
     }
 
     private static PdfPTable curves(TraceSheet sheet, Lettering letters, float width) {
-        TraceRows rows =
-                sheet.rows().spelled(text -> letters.printable(text, letters.typeface(text, Style.PLAIN)));
+        TraceRows rows = sheet.rows().spelled(text -> letters.printable(text, letters.typeface(text, Style.PLAIN)));
         PdfPTable table = SheetCells.table(width);
         table.setSpacingBefore(4);
         PdfPCell cell = SheetCells.plain(letters.set("", Style.PLAIN));
@@ -64,10 +63,7 @@ public final class TraceSheetPdf {
             DrawnTraceRows drawn = new DrawnTraceRows(rows, TraceStyle.onPaper(OnPaper.style(FINE)));
             drawn.seen().see(sheet.from(), sheet.until());
             g.scale(1.0 / FINE, 1.0 / FINE);
-            drawn.draw(
-                    g,
-                    new Rectangle2D.Double(0, 0, FINE * room.getWidth(), FINE * room.getHeight()),
-                    null);
+            drawn.draw(g, new Rectangle2D.Double(0, 0, FINE * room.getWidth(), FINE * room.getHeight()), null);
         }));
         table.addCell(cell);
         return table;

@@ -68,7 +68,9 @@ public final class TrialWords {
 
     /** On what grounds it was judged; empty while it goes on. */
     public String because(TrialAnswer answer) {
-        return answer.judged() ? texts.get("trials.because", answer.trial().fact().because()) : "";
+        return answer.judged()
+                ? texts.get("trials.because", answer.trial().fact().because())
+                : "";
     }
 
     /** "Tried". */
@@ -194,8 +196,7 @@ public final class TrialWords {
     /** What figures say of both, and what keeps them from saying more. */
     public List<String> test(TrialAnswer answer) {
         List<String> said = new ArrayList<>();
-        int failed = answer.tried().ended(TrialLife.End.FAILED)
-                + answer.usual().ended(TrialLife.End.FAILED);
+        int failed = answer.tried().ended(TrialLife.End.FAILED) + answer.usual().ended(TrialLife.End.FAILED);
         TrialTest test = answer.test();
         if (failed == 0) {
             said.add(texts.get("trials.test.nothing"));

@@ -24,7 +24,8 @@ final class ReadTrials {
     /** Every one in force that has begun by then, the latest first. */
     List<Indexed> all(Facts facts, LocalDate today) {
         return facts.of(Trial.class).where(trial -> !trial.from().isAfter(today)).stream()
-                .sorted(Comparator.comparing((Entry<Trial> trial) -> trial.fact().from())
+                .sorted(Comparator.comparing(
+                                (Entry<Trial> trial) -> trial.fact().from())
                         .reversed())
                 .map(trial -> one(facts, trial))
                 .toList();

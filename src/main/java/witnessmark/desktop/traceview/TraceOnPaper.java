@@ -78,8 +78,8 @@ final class TraceOnPaper {
 
     private Section marks(Shown shown, double from, double until) {
         List<Row> rows = model.marks(shown.seen()).stream()
-                .filter(line -> line.seconds() <= until
-                        && line.seconds() + line.mark().lasted() >= from)
+                .filter(line ->
+                        line.seconds() <= until && line.seconds() + line.mark().lasted() >= from)
                 .map(line -> row(line.at(), line.what(), line.figure(), line.lasted(), line.known()))
                 .toList();
         return new Section(

@@ -21,7 +21,12 @@ import witnessmark.wording.Texts;
  * @param print asks where to write its pages, and writes them
  */
 public record TraceViewContext(
-        Desk book, witnessmark.desktop.shell.Desk window, SheetTools tools, Measures measures, Runnable wears, Consumer<TraceSheet> print) {
+        Desk book,
+        witnessmark.desktop.shell.Desk window,
+        SheetTools tools,
+        Measures measures,
+        Runnable wears,
+        Consumer<TraceSheet> print) {
     /**
      * A place in which the page can stand.
      *

@@ -56,8 +56,7 @@ final class TrialModel {
     // Lives
 
     private LivesChart chart(TrialAnswer trial) {
-        double longest = Stream.concat(
-                        trial.tried().lives().stream(), trial.usual().lives().stream())
+        double longest = Stream.concat(trial.tried().lives().stream(), trial.usual().lives().stream())
                 .mapToDouble(TrialLife::exit)
                 .max()
                 .orElse(0);
@@ -103,7 +102,9 @@ final class TrialModel {
         TrialSide side = tried ? trial.tried() : trial.usual();
         return new LivesChart.Group(
                 words.side(trial, tried),
-                side.lives().stream().map(life -> strip(life, tried, onePlace(trial))).toList(),
+                side.lives().stream()
+                        .map(life -> strip(life, tried, onePlace(trial)))
+                        .toList(),
                 texts.get("trialview.lives.none"));
     }
 

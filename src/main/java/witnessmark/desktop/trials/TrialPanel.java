@@ -142,8 +142,7 @@ final class TrialPanel extends JPanel {
     }
 
     private JComponent aside() {
-        JPanel page =
-                new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1", "[0::,grow,fill]", "[]6[]14[]4[]"));
+        JPanel page = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1", "[0::,grow,fill]", "[]6[]14[]4[]"));
         page.setOpaque(false);
         page.add(stands, "growx, wmin 0");
         page.add(said, "growx, wmin 0");
@@ -181,8 +180,7 @@ final class TrialPanel extends JPanel {
 
     private void named() {
         turn.setVisible(!panes.both());
-        Caption caption =
-                Caption.of(texts.get(panes.sideFirst() ? "trialview.turn.lives" : "trialview.turn.side"));
+        Caption caption = Caption.of(texts.get(panes.sideFirst() ? "trialview.turn.lives" : "trialview.turn.side"));
         turn.setText(caption.text());
         turn.setMnemonic(caption.mnemonic());
     }

@@ -38,13 +38,7 @@ public final class SetUpTrial implements LogSheet {
 
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
-        return Map.of(
-                USUAL,
-                SheetWord.EVERY_OTHER.key(),
-                FROM,
-                sight.today().toString(),
-                BY,
-                sight.who());
+        return Map.of(USUAL, SheetWord.EVERY_OTHER.key(), FROM, sight.today().toString(), BY, sight.who());
     }
 
     @Override
@@ -79,9 +73,7 @@ public final class SetUpTrial implements LogSheet {
                 .filter(asked)
                 .sorted(Comparator.comparing(design -> design.fact().name()))
                 .map(design -> Choice.of(
-                        design.id().text(),
-                        design.fact().name(),
-                        design.fact().kind()));
+                        design.id().text(), design.fact().name(), design.fact().kind()));
     }
 
     @Override
@@ -100,7 +92,9 @@ public final class SetUpTrial implements LogSheet {
     public void read(ReadSheet in) {
         Entry<PartDesign> tried = in.chosen(TRIED, PartDesign.class);
         Entry<PartDesign> usual = in.is(USUAL, SheetWord.EVERY_OTHER) ? null : in.chosen(USUAL, PartDesign.class);
-        if (tried != null && usual != null && usual.fact().kind() != tried.fact().kind()) {
+        if (tried != null
+                && usual != null
+                && usual.fact().kind() != tried.fact().kind()) {
             in.wrong(USUAL, ProblemKind.NEEDED, USUAL);
         }
         String name = in.newName(NAME, Trial.class);

@@ -25,8 +25,7 @@ public record TrialSide(List<TrialLife> lives, int neverFitted) {
 
     /** How many have run and stand in no comparison. */
     public int leftOut() {
-        return (int) lives.stream()
-                .filter(life -> life.ran() > 0 && !life.counts())
-                .count();
+        return (int)
+                lives.stream().filter(life -> life.ran() > 0 && !life.counts()).count();
     }
 }

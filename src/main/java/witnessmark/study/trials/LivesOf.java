@@ -94,7 +94,8 @@ final class LivesOf {
                 && stays.get(turn)
                         .fitment()
                         .id()
-                        .equals(lastThere(finding, stays.get(turn).fitment().fact().position()));
+                        .equals(lastThere(
+                                finding, stays.get(turn).fitment().fact().position()));
     }
 
     /** Of the engine it was found on, what was fitted last in that position by then. */

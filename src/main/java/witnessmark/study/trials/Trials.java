@@ -102,8 +102,8 @@ public final class Trials {
 
     private static @Nullable Long limit(List<LimitUse> uses, Counter counter) {
         List<Long> amounts = uses.stream()
-                .filter(use -> use.used().counter() == counter
-                        && use.limit().fact().action() == LimitAction.RENEW)
+                .filter(use ->
+                        use.used().counter() == counter && use.limit().fact().action() == LimitAction.RENEW)
                 .map(LimitUse::amount)
                 .distinct()
                 .toList();
