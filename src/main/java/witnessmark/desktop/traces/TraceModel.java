@@ -208,8 +208,9 @@ public final class TraceModel {
     /** What was answered, or taken where that is not open; empty while nothing was. */
     Optional<Object> answer(Question question) {
         BroughtTrace now = trace;
-        boolean taken = now != null && question.kind() == Question.Kind.DAY_OR_MONTH;
-        return taken ? Optional.of(now.found().form().time().dayFirst()) : Optional.ofNullable(said.get(question));
+        return now != null && question.kind() == Question.Kind.DAY_OR_MONTH
+                ? Optional.of(now.found().form().time().dayFirst())
+                : Optional.ofNullable(said.get(question));
     }
 
     /** Whether a question is not answered yet, so that nothing can be brought in. */

@@ -10,10 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.PartDesign;
-import witnessmark.domain.PartKind;
 import witnessmark.domain.Trial;
 import witnessmark.outcome.ProblemKind;
 
@@ -49,21 +47,12 @@ public final class SetUpTrial implements LogSheet {
         if (!field.equals(USUAL)) {
             return List.of();
         }
-        Entry<PartDesign> tried =
-                sight.find(PartDesign.class, typed.text(TRIED)).orElse(null);
-        PartKind kind = kind(tried);
-        return Stream.concat(
-                        Stream.of(SheetWord.EVERY_OTHER.choice()),
-                        designs(
-                                sight,
-                                design -> kind != null
-                                        && design.fact().kind() == kind
-                                        && !design.id().equals(tried.id())))
-                .toList();
-    }
-
-    private static @Nullable PartKind kind(@Nullable Entry<PartDesign> design) {
-        return design == null ? null : design.fact().kind();
+        Stream<Choice> alike = sight.find(PartDesign.class, typed.text(TRIED)).stream()
+                .flatMap(tried -> designs(
+                        sight,
+                        design -> design.fact().kind() == tried.fact().kind()
+                                && !design.id().equals(tried.id())));
+        return Stream.concat(Stream.of(SheetWord.EVERY_OTHER.choice()), alike).toList();
     }
 
     private static Stream<Choice> designs(SheetSight sight, Predicate<Entry<PartDesign>> asked) {

@@ -160,11 +160,13 @@ class BringInTraceTest {
     void the_order_of_day_and_month_is_remembered_with_the_logger() {
         StringBuilder text = new StringBuilder("Date;Time;Engine Speed [rpm]\n");
         for (int i = 0; i < 2 * 1656; i++) {
-            text.append("07/05/2026;15:%02d:%04.1f;5000%n".formatted(i / 120, i % 120 / 2.0).replace(',', '.'));
+            text.append("07/05/2026;15:%02d:%04.1f;5000%n"
+                    .formatted(i / 120, i % 120 / 2.0)
+                    .replace(',', '.'));
         }
         File file = new File("2026-07-05_57_race2.csv", text.toString());
-        BroughtTrace taken =
-                bringIn.read(file, TraceAnswers.none(), bringIn.settings(file.name()), true, bytes -> true).orThrow();
+        BroughtTrace taken = bringIn.read(file, TraceAnswers.none(), bringIn.settings(file.name()), true, bytes -> true)
+                .orThrow();
         assertThat(taken.found().recognised().begins().toLocalDate()).hasToString("2026-05-07");
         assertThat(taken.found().open()).as("taken, and not asked").isEmpty();
 
