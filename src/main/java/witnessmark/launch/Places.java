@@ -108,16 +108,7 @@ final class Places {
                 shell.settings(),
                 outside.startingValues(),
                 undo::undo));
-        start = new Start(
-                startContext(shell, measures, book, outside, window, undo),
-                new BeginActions(
-                        sheets::addCar,
-                        sheets::addEngine,
-                        sheets::fitPart,
-                        sheets::setLimit,
-                        sheets::listLimits,
-                        sheets::addPerson,
-                        () -> shell.desk().go(PlaceId.RUN_SHEET)));
+        start = new Start(startContext(shell, measures, book, outside, window, undo), begin(shell, sheets));
         lead(start.place(), runSheet, sheets, shell);
         start.place().onClock(() -> book.desk().today().now());
         all.addAll(List.of(start.place(), runSheet));
@@ -133,7 +124,6 @@ final class Places {
         all.add(incidents(shell, measures, book, sheets));
         ShelfPlace shelf = shelf(shell, measures, book, sheets);
         TrialAside trial = trials(shell, measures, book, sheets, shelf);
-        shelf.onTrial(trial::openPart);
         commands.addAll(TrialCommands.of(shell.texts(), trial::open));
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, shelf, start));
         all.add(season(shell, measures, book, sheets, start));
@@ -153,6 +143,18 @@ final class Places {
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
         findable.addAll(
                 records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun), trial::open));
+    }
+
+    /** What a logbook that begins leads to. */
+    private static BeginActions begin(ShellContext shell, Sheets sheets) {
+        return new BeginActions(
+                sheets::addCar,
+                sheets::addEngine,
+                sheets::fitPart,
+                sheets::setLimit,
+                sheets::listLimits,
+                sheets::addPerson,
+                () -> shell.desk().go(PlaceId.RUN_SHEET));
     }
 
     /** Shows the trace of the run in view, else the newest of the engine in view, else the newest there is. */
@@ -274,7 +276,7 @@ final class Places {
     /** The page of a trial, in the place of the parts shelf. */
     private static TrialAside trials(
             ShellContext shell, Measures measures, OpenBook book, Sheets sheets, ShelfPlace shelf) {
-        return new TrialAside(new TrialsContext(
+        TrialAside page = new TrialAside(new TrialsContext(
                 () -> book.desk().view(),
                 shell.desk(),
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
@@ -286,6 +288,8 @@ final class Places {
                         sheets::correct,
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident),
                         part -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofPart(part)))));
+        shelf.onTrial(page::openPart);
+        return page;
     }
 
     private static IncidentsPlace incidents(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {

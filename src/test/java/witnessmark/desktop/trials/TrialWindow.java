@@ -120,40 +120,47 @@ final class TrialWindow implements AutoCloseable {
             Id<Engine> engine = story.engine("A" + (i + 1), design);
             Id<Part> part = story.part((first ? "BS-" : "VS-") + (i / 2 + 1), first ? tried : usual);
             long before = i == 3 ? 3 * 3_600_000 : 0;
-            story.prior(
-                    part,
-                    Counter.RUNNING,
-                    i == 5 ? PriorKind.UNKNOWN : PriorKind.KNOWN,
-                    before,
-                    before,
-                    i == 5 ? 0 : before,
-                    day(0, 8));
+            boolean known = i != 5;
+            PriorKind kind = known ? PriorKind.KNOWN : PriorKind.UNKNOWN;
+            story.prior(part, Counter.RUNNING, kind, before, before, known ? before : 0, day(0, 8));
             story.fit(part, engine, springs, day(1, 8), i == 6 || i == 9 ? null : day(60, 8));
             int hours = (first ? 11 : 7) + random.nextInt(4);
             for (int hour = 0; hour < hours; hour++) {
                 story.run(engine, null, day(2 + hour, 10), 45 + random.nextInt(30));
             }
             if (i != 6 && i != 9 && i != 4) {
-                Id<Incident> broke = story.add(new Incident(
-                        "INC-" + (i + 10),
-                        "spring broke",
-                        day(40, 12),
-                        FoundWhen.AT_A_CHECK,
-                        null,
-                        null,
-                        null,
-                        engine,
-                        Severity.RETIRED,
-                        "",
-                        null,
-                        "",
-                        null,
-                        "",
-                        "",
-                        ""));
-                story.add(new IncidentPart(broke, part, "3A", PartHarm.FAILED, null, false, null, "inner broken"));
+                broke(story, "INC-" + (i + 10), engine, part);
             }
         }
+        limitAndTrial(story, tried, usual);
+        LocalDate today = LocalDate.parse("2026-04-01");
+        AsOf asOf = new AsOf(today, Story.UTC);
+        return new View(story.facts(), today, Story.UTC, LifeLedger.of(story.facts(), asOf), false);
+    }
+
+    private static void broke(Story story, String mark, Id<Engine> engine, Id<Part> part) {
+        Id<Incident> broke = story.add(new Incident(
+                mark,
+                "spring broke",
+                day(40, 12),
+                FoundWhen.AT_A_CHECK,
+                null,
+                null,
+                null,
+                engine,
+                Severity.RETIRED,
+                "",
+                null,
+                "",
+                null,
+                "",
+                "",
+                ""));
+        story.add(new IncidentPart(broke, part, "3A", PartHarm.FAILED, null, false, null, "inner broken"));
+    }
+
+    private static void limitAndTrial(Story story, Id<PartDesign> tried, Id<PartDesign> usual) {
+        LocalDate first = LocalDate.parse("2026-01-01");
         story.add(new Limit(
                 "renew springs",
                 LimitAction.RENEW,
@@ -167,22 +174,19 @@ final class TrialWindow implements AutoCloseable {
                 12 * 3_600_000L,
                 LimitRank.BUILDER,
                 "",
-                LocalDate.parse("2026-01-01"),
+                first,
                 null));
         story.add(new Trial(
                 "beehive springs",
                 tried,
                 usual,
                 "a third longer to the first break",
-                LocalDate.parse("2026-01-01"),
+                first,
                 "Crew chief",
                 null,
                 null,
                 "",
                 ""));
-        LocalDate today = LocalDate.parse("2026-04-01");
-        return new View(
-                story.facts(), today, Story.UTC, LifeLedger.of(story.facts(), new AsOf(today, Story.UTC)), false);
     }
 
     private static Moment day(int day, int hour) {
