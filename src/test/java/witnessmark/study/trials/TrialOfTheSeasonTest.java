@@ -17,7 +17,7 @@ class TrialOfTheSeasonTest {
         TrialAnswer end = new Trials(SampleViews.end().ledger()).all().get(0);
 
         TrialLife coated = end.tried().lives().get(0);
-        assertThat(end.tried().lives()).singleElement();
+        assertThat(end.tried().lives()).hasSize(1);
         assertThat(coated.end()).isEqualTo(TrialLife.End.CAME_OFF);
         assertThat(coated.stay().fitment().fact().condition()).isEqualTo("sealed all round");
         // every run of K06 from 5 June to 26 October, design 06 table 14.5

@@ -300,7 +300,7 @@ class TrialsTest {
         assertThat(lives.get(0).entry()).isEqualTo(30 * MINUTE);
         assertThat(lives.get(0).exit()).isEqualTo(70 * MINUTE);
         assertThat(lives.get(1).exit()).isEqualTo(30 * MINUTE);
-        assertThat(lives.get(1).harms()).singleElement();
+        assertThat(lives.get(1).harms()).hasSize(1);
     }
 
     @Test
