@@ -10,6 +10,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -24,12 +25,16 @@ public final class DrawnTraceRows {
     private static final double TICK_APART = 80;
     private static final double FIGURE_APART = 18;
     private static final double FLAGS = 16;
+    private static final double LABEL = 20;
     private static final double EDGE = 4;
+    /** A limit so near the top of what is to be in sight has its label above that. */
+    private static final double LABELLED = 0.25;
 
     private final TraceRows rows;
     private final Stretch stretch;
     private TraceStyle style;
     private List<Rectangle2D> places = List.of();
+    private final List<Rectangle2D> lettered = new ArrayList<>();
 
     public DrawnTraceRows(TraceRows rows, TraceStyle style) {
         this.rows = rows;
@@ -61,8 +66,7 @@ public final class DrawnTraceRows {
         if (places.isEmpty()) {
             return stretch.from();
         }
-        Rectangle2D any = places.get(0);
-        return stretch.from() + (x - any.getX()) / any.getWidth() * stretch.width();
+        return time(x, places.get(0));
     }
 
     /** Where a time stood in the last drawing. */
@@ -78,6 +82,7 @@ public final class DrawnTraceRows {
         g.fill(area);
         Rectangle2D rest = Lettered.heading(g, style.base(), rows.finding(), rows.note(), area);
         places = laid(g, rest);
+        lettered.clear();
         FontMetrics metrics = g.getFontMetrics(style.base().text());
         times(g, metrics);
         for (int i = 0; i < places.size(); i++) {
@@ -101,9 +106,12 @@ public final class DrawnTraceRows {
         return laid;
     }
 
-    /** With room for flags above what is to be in sight. */
+    /** With room above what is to be in sight where a flag or the label of a limit stands there. */
     private View view(TraceRows.Row row, Rectangle2D place) {
-        double above = FLAGS * style.scale();
+        double top = row.high() - LABELLED * (row.high() - row.low());
+        boolean flags = rows.marks().stream().anyMatch(mark -> mark.row().equals(row.id()));
+        boolean label = row.levels().stream().anyMatch(level -> level.at() >= top);
+        double above = (label ? LABEL : flags ? FLAGS : EDGE) * style.scale();
         double below = EDGE * style.scale();
         double each = (row.high() - row.low()) / Math.max(1, place.getHeight() - above - below);
         return new View(stretch.from(), stretch.to(), row.low() - below * each, row.high() + above * each);
@@ -152,8 +160,15 @@ public final class DrawnTraceRows {
                     ink(i),
                     new BasicStroke((float) (1.5 * style.scale()), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         }
-        LevelLabels.draw(g, style.base(), row.levels(), at -> view.y(at, place), place);
         flags(g, row, place, chosen);
+        List<Rectangle2D> flags = List.copyOf(lettered);
+        lettered.addAll(LevelLabels.draw(
+                g,
+                style.base(),
+                row.levels(),
+                at -> view.y(at, place),
+                place,
+                words -> flags.stream().anyMatch(words::intersects) || crossed(row, view, place, words)));
         g.setFont(style.base().text());
         g.setColor(style.base().ink2());
         double y = place.getY() + metrics.getAscent();
@@ -161,6 +176,23 @@ public final class DrawnTraceRows {
             g.drawString(words, (float) (place.getMaxX() + 10 * style.scale()), (float) y);
             y += metrics.getHeight();
         }
+    }
+
+    /** Whether a curve of the row goes through words. */
+    private boolean crossed(TraceRows.Row row, View view, Rectangle2D place, Rectangle2D words) {
+        double[] least = new double[1];
+        double[] most = new double[1];
+        for (Sampled curve : row.curves()) {
+            curve.envelope(time(words.getX(), place), time(words.getMaxX(), place), least, most);
+            if (view.y(most[0], place) <= words.getMaxY() && view.y(least[0], place) >= words.getY()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double time(double x, Rectangle2D place) {
+        return stretch.from() + (x - place.getX()) / place.getWidth() * stretch.width();
     }
 
     private void figures(Graphics2D g, Rectangle2D place, View view, TraceRows.Row row, FontMetrics metrics) {
@@ -215,7 +247,7 @@ public final class DrawnTraceRows {
             if (!isIn(mark, row)) {
                 continue;
             }
-            double x = Math.max(place.getX(), Math.min(place.getMaxX(), x(mark.at() + mark.lasted() / 2)));
+            double x = Math.max(place.getX(), Math.min(place.getMaxX(), x(rows.worst(mark))));
             g.setColor(mark.engine() ? style.over() : style.base().ink2());
             if (mark.engine()) {
                 Path2D flag = new Path2D.Double();
@@ -232,7 +264,9 @@ public final class DrawnTraceRows {
             double wide = metrics.stringWidth(mark.label());
             boolean fits = from >= free && from + wide <= place.getMaxX();
             if (fits && (mark.engine() || mark.equals(chosen))) {
-                Lettered.clear(g, style.base(), new Rectangle2D.Double(from, place.getY(), wide, metrics.getHeight()));
+                Rectangle2D words = new Rectangle2D.Double(from, place.getY(), wide, metrics.getHeight());
+                lettered.add(words);
+                Lettered.clear(g, style.base(), words);
                 g.setColor(mark.engine() ? style.over() : style.base().ink2());
                 g.drawString(mark.label(), (float) from, (float) (place.getY() + metrics.getAscent()));
                 free = from + wide + 2 * size;
@@ -255,7 +289,7 @@ public final class DrawnTraceRows {
             View view = view(row, place);
             g.setColor(style.hair());
             g.setStroke(new BasicStroke((float) unit));
-            g.draw(new Line2D.Double(x, place.getY(), x, place.getMaxY()));
+            upright(g, x, place);
             double y = place.getMaxY() - metrics.getDescent() - (row.curves().size() - 1) * metrics.getHeight();
             for (int curve = 0; curve < row.curves().size(); curve++) {
                 Sampled of = row.curves().get(curve);
@@ -270,6 +304,23 @@ public final class DrawnTraceRows {
             }
         }
         g.dispose();
+    }
+
+    /** From top to bottom, but not through words that stand there. */
+    private void upright(Graphics2D g, double x, Rectangle2D place) {
+        double edge = 2 * style.scale();
+        double from = place.getY();
+        List<Rectangle2D> words = lettered.stream()
+                .filter(each -> each.getX() - edge <= x && x <= each.getMaxX() + edge && place.intersects(each))
+                .sorted(Comparator.comparingDouble(Rectangle2D::getY))
+                .toList();
+        for (Rectangle2D each : words) {
+            if (each.getY() > from) {
+                g.draw(new Line2D.Double(x, from, x, each.getY()));
+            }
+            from = Math.max(from, each.getMaxY());
+        }
+        g.draw(new Line2D.Double(x, from, x, place.getMaxY()));
     }
 
     private void figure(Graphics2D g, TraceRows.Row row, String value, Color ink, double x, double y) {

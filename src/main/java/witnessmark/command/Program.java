@@ -36,6 +36,7 @@ public final class Program implements Runnable {
             "proof",
             "common",
             "lessons",
+            "trial",
             "flatness",
             "trace",
             "traces",
@@ -105,6 +106,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new TracesOf(tools))
                 .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new ProofOf(tools))
+                .addSubcommand(new TrialOf(tools))
                 .addSubcommand(new CommonTo(tools))
                 .addSubcommand(new LessonsOf(tools))
                 .addSubcommand(new FlatnessOf(tools))

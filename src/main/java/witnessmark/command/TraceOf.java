@@ -55,6 +55,9 @@ final class TraceOf implements Callable<Integer> {
     @Option(names = "--decimal", paramLabel = "MARK", descriptionKey = "command.trace.decimal")
     private @Nullable String decimal;
 
+    @Option(names = "--month-first", descriptionKey = "command.trace.monthFirst")
+    private boolean monthFirst;
+
     @Option(names = "--entry", paramLabel = "NAME", descriptionKey = "command.trace.entry")
     private @Nullable String entry;
 
@@ -134,7 +137,13 @@ final class TraceOf implements Callable<Integer> {
                 };
         Double perSecond = rate == null ? null : figure("--rate", rate, 1e-3, TimeBase.FASTEST);
         return new TraceAnswers(
-                entry, perSecond, time == null ? null : word("--time", TimeBase.Kind.class, time), mark, kinds, said);
+                entry,
+                perSecond,
+                time == null ? null : word("--time", TimeBase.Kind.class, time),
+                mark,
+                monthFirst ? Boolean.FALSE : null,
+                kinds,
+                said);
     }
 
     private record OnDisk(Path path) implements LoggerFile {

@@ -50,6 +50,9 @@ import witnessmark.desktop.traces.TraceCommands;
 import witnessmark.desktop.traceview.TraceAside;
 import witnessmark.desktop.traceview.TraceViewCommands;
 import witnessmark.desktop.traceview.TraceViewContext;
+import witnessmark.desktop.trials.TrialAside;
+import witnessmark.desktop.trials.TrialCommands;
+import witnessmark.desktop.trials.TrialsContext;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
@@ -69,11 +72,14 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.proof.WeighFinding;
+import witnessmark.logbook.port.Paper;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.WriteLesson;
 import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.report.Pdf;
+import witnessmark.report.TraceSheetPdf;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Units;
@@ -106,16 +112,7 @@ final class Places {
                 shell.settings(),
                 outside.startingValues(),
                 undo::undo));
-        start = new Start(
-                startContext(shell, measures, book, outside, window, undo),
-                new BeginActions(
-                        sheets::addCar,
-                        sheets::addEngine,
-                        sheets::fitPart,
-                        sheets::setLimit,
-                        sheets::listLimits,
-                        sheets::addPerson,
-                        () -> shell.desk().go(PlaceId.RUN_SHEET)));
+        start = new Start(startContext(shell, measures, book, outside, window, undo), begin(shell, sheets));
         lead(start.place(), runSheet, sheets, shell);
         start.place().onClock(() -> book.desk().today().now());
         all.addAll(List.of(start.place(), runSheet));
@@ -129,11 +126,14 @@ final class Places {
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
         all.add(incidents(shell, measures, book, sheets, new WeighFinding(book.desk(), outside.ids()), undo));
-        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
+        ShelfPlace shelf = shelf(shell, measures, book, sheets);
+        TrialAside trial = trials(shell, measures, book, sheets, shelf);
+        commands.addAll(TrialCommands.of(shell.texts(), trial::open));
+        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, shelf, start));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
         TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
-        TraceAside trace = traces(shell, measures, book, sheets);
+        TraceAside trace = traces(shell, measures, book, outside, sheets, start);
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
         BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
@@ -146,7 +146,20 @@ final class Places {
         List.of(start.commands(), undo.commands(), sheets.commands()).forEach(commands::addAll);
         commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
         commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
-        findable.addAll(records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun)));
+        findable.addAll(
+                records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun), trial::open));
+    }
+
+    /** What a logbook that begins leads to. */
+    private static BeginActions begin(ShellContext shell, Sheets sheets) {
+        return new BeginActions(
+                sheets::addCar,
+                sheets::addEngine,
+                sheets::fitPart,
+                sheets::setLimit,
+                sheets::listLimits,
+                sheets::addPerson,
+                () -> shell.desk().go(PlaceId.RUN_SHEET));
     }
 
     /** The page of all lessons, in the place of an engine. */
@@ -174,22 +187,30 @@ final class Places {
             EnginesPlace engines,
             TraceViewContext.Host onRun,
             TraceViewContext.Host onEngine) {
-        return TraceViewCommands.of(shell.texts(), () -> {
-            Optional<Id<Run>> run = runSheet.runInView();
-            Optional<Id<Engine>> engine = engines.engineInView();
-            if (run.isPresent()) {
-                trace.openRun(run.get(), onRun);
-            } else if (engine.isPresent()) {
-                trace.openEngine(engine.get(), onEngine);
-            } else {
-                trace.openNewest(onRun);
-            }
-        });
+        return TraceViewCommands.of(
+                shell.texts(),
+                () -> {
+                    Optional<Id<Run>> run = runSheet.runInView();
+                    Optional<Id<Engine>> engine = engines.engineInView();
+                    if (run.isPresent()) {
+                        trace.openRun(run.get(), onRun);
+                    } else if (engine.isPresent()) {
+                        trace.openEngine(engine.get(), onEngine);
+                    } else {
+                        trace.openNewest(onRun);
+                    }
+                },
+                trace::print);
     }
 
     /** What the find field finds in the logbook. */
     private static List<Findable> records(
-            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Consumer<String> trace) {
+            ShellContext shell,
+            Measures measures,
+            OpenBook book,
+            Sheets sheets,
+            Consumer<String> trace,
+            Consumer<String> trial) {
         return RecordsFindable.all(
                 shell.texts(),
                 measures,
@@ -198,7 +219,7 @@ final class Places {
                 () -> book.desk().day(),
                 DAYS,
                 new RecordsFindable.Opened(
-                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)), trace));
+                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)), trace, trial));
     }
 
     /** What pages lead to on other pages. */
@@ -274,6 +295,25 @@ final class Places {
                         () -> sheets.newStock(back)));
     }
 
+    /** The page of a trial, in the place of the parts shelf. */
+    private static TrialAside trials(
+            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, ShelfPlace shelf) {
+        TrialAside page = new TrialAside(new TrialsContext(
+                () -> book.desk().view(),
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                new TrialsContext.Asked(
+                        shelf::stepAside,
+                        shelf::dismiss,
+                        sheets::open,
+                        sheets::correct,
+                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident),
+                        part -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofPart(part)))));
+        shelf.onTrial(page::openPart);
+        return page;
+    }
+
     private static IncidentsPlace incidents(
             ShellContext shell, Measures measures, OpenBook book, Sheets sheets, WeighFinding weigh, UndoActions undo) {
         return new IncidentsPlace(
@@ -301,14 +341,12 @@ final class Places {
             UndoActions undo,
             Sheets sheets,
             EnginesPlace engines,
+            ShelfPlace shelf,
             Start start) {
         BenchPlace bench = bench(shell, measures, book, outside, undo, sheets, engines, start);
         start.buildShown(bench::buildShown);
         bench.onPage(build -> shell.desk().go(PlaceId.ENGINES, build));
-        return List.of(
-                engines,
-                shelf(shell, measures, book, sheets),
-                withFaces(shell, measures, book, outside, undo, sheets, bench, start));
+        return List.of(engines, shelf, withFaces(shell, measures, book, outside, undo, sheets, bench, start));
     }
 
     /** The page of a build, in the place of an engine. */
@@ -347,7 +385,8 @@ final class Places {
     }
 
     /** The page of a trace, in the place of the run sheet or of an engine. */
-    private static TraceAside traces(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
+    private static TraceAside traces(
+            ShellContext shell, Measures measures, OpenBook book, Outside outside, Sheets sheets, Start start) {
         return new TraceAside(new TraceViewContext(
                 book.desk(),
                 shell.desk(),
@@ -355,7 +394,11 @@ final class Places {
                 measures,
                 () -> sheets.open(
                         Prefilled.empty(new WriteRevExponent().key()),
-                        () -> shell.desk().go(PlaceId.RUN_SHEET))));
+                        () -> shell.desk().go(PlaceId.RUN_SHEET)),
+                sheet -> start.printTrace(sheet.name(), file -> {
+                    Pdf pdf = new TraceSheetPdf(shell.texts()).of(sheet);
+                    return outside.papers().write(new Paper(pdf.bytes(), pdf.pages()), file);
+                })));
     }
 
     private static BenchPlace bench(

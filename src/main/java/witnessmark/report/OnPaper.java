@@ -36,8 +36,13 @@ final class OnPaper implements PdfPCellEvent {
 
     /** Dark ink on white, in the letters of the document. */
     static ChartStyle style() {
+        return style(1);
+    }
+
+    /** The same for a drawing that is made so many times as large and scaled down. */
+    static ChartStyle style(int fine) {
         Font plain = plain();
-        return ChartStyle.onPaper(plain.deriveFont(SIZE), plain.deriveFont(TITLE));
+        return ChartStyle.onPaper(plain.deriveFont(fine * SIZE), plain.deriveFont(fine * TITLE));
     }
 
     private static Font plain() {

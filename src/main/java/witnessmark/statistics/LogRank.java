@@ -15,10 +15,13 @@ import org.hipparchus.special.Gamma;
  * @param chiSquare the difference squared over its variance, of one degree of freedom; 0 where the variance is 0
  * @param p the chance of as great a difference were both alike
  * @param failures of both groups together
+ * @param room how far the expected failures of the first group lie from the least and the most there could have been, whichever
+ *     is nearer (N. Mantel and J. L. Fleiss 1980, American Journal of Epidemiology 112)
  */
-public record LogRank(int observed, double expected, double variance, double chiSquare, double p, int failures) {
-    /** Fewer failures in both groups together say nothing worth a figure (common practice, no source). */
-    public static final int FEWEST = 5;
+public record LogRank(
+        int observed, double expected, double variance, double chiSquare, double p, int failures, double room) {
+    /** With less room the chi-square distribution does not fit, and the chance says nothing (Mantel and Fleiss 1980). */
+    public static final int LEAST_ROOM = 5;
 
     /**
      * One life.
@@ -50,6 +53,8 @@ public record LogRank(int observed, double expected, double variance, double chi
         int failures = 0;
         double expected = 0;
         double variance = 0;
+        double least = 0;
+        double most = 0;
         for (double age : ages) {
             double atRisk = atRisk(one, age);
             double both = atRisk + atRisk(other, age);
@@ -59,6 +64,8 @@ public record LogRank(int observed, double expected, double variance, double chi
             failures += failedBoth;
             double share = atRisk / both;
             expected += failedBoth * share;
+            least += Math.max(0, failedBoth - (both - atRisk));
+            most += Math.min(failedBoth, atRisk);
             if (both > 1) {
                 variance += failedBoth * share * (1 - share) * (both - failedBoth) / (both - 1);
             }
@@ -66,7 +73,13 @@ public record LogRank(int observed, double expected, double variance, double chi
         double difference = observed - expected;
         double chiSquare = variance > 0 ? difference * difference / variance : 0;
         double p = chiSquare > 0 ? Gamma.regularizedGammaQ(0.5, chiSquare / 2) : 1;
-        return new LogRank(observed, expected, variance, chiSquare, p, failures);
+        double room = Math.min(expected - least, most - expected);
+        return new LogRank(observed, expected, variance, chiSquare, p, failures, room);
+    }
+
+    /** Whether enough failed for the chance to say anything. */
+    public boolean enough() {
+        return room >= LEAST_ROOM;
     }
 
     private static Life[] all(List<Life> group) {

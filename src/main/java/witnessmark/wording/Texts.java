@@ -53,11 +53,14 @@ public final class Texts {
             "dyno",
             "proof",
             "lessons",
+            "trials",
+            "trialview",
             "jobsheet",
             "paper",
             "seasonsheet",
             "buildsheet",
             "facesheet",
+            "tracesheet",
             "help",
             "sheets");
 

@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -190,6 +191,53 @@ class LivesTest {
         assertThat(ours.chiSquare()).isCloseTo(Math.pow(number(row, 2), 2), within(1e-10));
         assertThat(ours.p()).isCloseTo(number(row, 3), within(1e-10));
         assertThat(LogRank.of(second, first).chiSquare()).as("turned about").isCloseTo(ours.chiSquare(), within(1e-10));
+    }
+
+    /** The least and the most that could have failed of the first are looked for one by one, at every age. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void the_room_of_mantel_and_fleiss_is_that_of_every_table_there_could_have_been(long seed) {
+        Random random = new Random(seed);
+        List<LogRank.Life> first = drawn(random);
+        List<LogRank.Life> second = drawn(random);
+        double least = 0;
+        double most = 0;
+        for (int age = 1; age <= 12; age++) {
+            int of = atRisk(first, age);
+            int others = atRisk(second, age);
+            int failed = failed(first, age) + failed(second, age);
+            int[] could = IntStream.rangeClosed(0, failed)
+                    .filter(k -> k <= of && failed - k <= others)
+                    .toArray();
+            least += could[0];
+            most += could[could.length - 1];
+        }
+
+        LogRank ours = LogRank.of(first, second);
+
+        assertThat(ours.room()).isCloseTo(Math.min(ours.expected() - least, most - ours.expected()), within(1e-12));
+        assertThat(ours.enough()).isEqualTo(ours.room() >= 5);
+    }
+
+    private static List<LogRank.Life> drawn(Random random) {
+        return IntStream.range(0, 4 + random.nextInt(30))
+                .mapToObj(i -> {
+                    int entry = random.nextInt(4);
+                    return new LogRank.Life(entry, entry + 1 + random.nextInt(8), random.nextBoolean());
+                })
+                .toList();
+    }
+
+    private static int atRisk(List<LogRank.Life> lives, int age) {
+        return (int) lives.stream()
+                .filter(life -> life.entry() < age && life.exit() >= age)
+                .count();
+    }
+
+    private static int failed(List<LogRank.Life> lives, int age) {
+        return (int) lives.stream()
+                .filter(life -> life.failed() && life.exit() == age)
+                .count();
     }
 
     @Test

@@ -26,6 +26,7 @@ import witnessmark.trace.result.TimeBase;
 import witnessmark.trace.result.TraceForm;
 import witnessmark.trace.result.TraceRead;
 import witnessmark.trace.result.TraceSettings;
+import witnessmark.trace.text.Recognition;
 import witnessmark.trace.text.TraceReader;
 
 /** Each defect of a logger's file that the trade knows (common practice, no source), and files that are no traces. */
@@ -256,6 +257,25 @@ class BadTracesTest {
                 .contains(Question.Kind.WHICH_CHANNEL);
         assertThat(asked("Date;Time;Engine Speed\n03/04/2026;10:00:00.0;6000\n03/04/2026;10:00:00.1;6050\n"))
                 .containsExactly(Question.Kind.DAY_OR_MONTH);
+    }
+
+    /** The same cells, first as 3 April, then as 4 March: the answer moves the whole trace and changes nothing else in it. */
+    @Test
+    void the_order_of_day_and_month_can_be_said() {
+        byte[] rows = utf8("Date;Time;Engine Speed\n03/04/2026;10:00:00.0;6000\n03/04/2026;10:00:00.1;6050\n");
+        byte[] lines = utf8("Date: 03/04/2026\nTime: 10:15:00\nTime [s];Engine Speed\n0.0;6000\n0.1;6050\n");
+        for (byte[] file : List.of(rows, lines)) {
+            Recognised day = Recognition.of(file, file.length, true, true).orThrow();
+            Recognised month = Recognition.of(file, file.length, true, false).orThrow();
+            assertThat(day.begins().toLocalDate()).isEqualTo("2026-04-03");
+            assertThat(month.begins().toLocalDate()).isEqualTo("2026-03-04");
+            assertThat(month.begins().toLocalTime()).isEqualTo(day.begins().toLocalTime());
+            assertThat(month.questions()).isEqualTo(day.questions());
+            Reads.Read one = Reads.of(file, day, day.form(), TraceSettings.usual());
+            Reads.Read other = Reads.of(file, month, month.form(), TraceSettings.usual());
+            assertThat(other.read().rows()).isEqualTo(one.read().rows());
+            assertThat(other.read().lasted()).isEqualTo(one.read().lasted());
+        }
     }
 
     private static List<Question.Kind> asked(String text) {

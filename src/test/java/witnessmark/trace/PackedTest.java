@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.zip.GZIPOutputStream;
 import java.util.zip.ZipEntry;
@@ -46,6 +47,43 @@ class PackedTest {
                 .isInstanceOfSatisfying(
                         PackedProblem.class,
                         e -> assertThat(e.problem().kind()).isEqualTo(ProblemKind.PACKED_NOT_IN_IT));
+    }
+
+    /** Nothing of the first file is unpacked: it may be spoilt, and the question comes all the same. */
+    @Test
+    void an_archive_of_several_is_asked_about_before_its_first_file_is_read() throws IOException {
+        byte[] zip =
+                zip("race 1/trace.csv", TEXT, "race 1/", new byte[0], "race 2/trace.csv", TEXT, "__MACOSX/x", TEXT);
+        byte[] spoilt = zip.clone();
+        for (int i = 60; i < 400; i++) {
+            spoilt[i] = 0;
+        }
+        for (byte[] each : List.of(zip, spoilt, joined(zip, new byte[0]))) {
+            assertThatThrownBy(() -> Packed.notSeveral(new ByteArrayInputStream(each), USUAL))
+                    .isInstanceOfSatisfying(
+                            PackedProblem.class,
+                            e -> assertThat(e.problem().facts())
+                                    .containsExactly(List.of("race 1/trace.csv", "race 2/trace.csv")));
+        }
+        Packed.notSeveral(new ByteArrayInputStream(zip("a.csv", TEXT)), USUAL);
+        Packed.notSeveral(new ByteArrayInputStream(TEXT), USUAL);
+        Packed.notSeveral(new ByteArrayInputStream(gzip(TEXT)), USUAL);
+    }
+
+    /** A list that is cut off, spoilt or lies is left to reading: never a crash, and no other answer than names or nothing. */
+    @Test
+    void a_spoilt_list_at_the_end_of_an_archive_is_left_to_reading() throws IOException {
+        SplittableRandom random = new SplittableRandom(5);
+        byte[] zip = zip("a.csv", TEXT, "b.csv", TEXT);
+        for (int i = 0; i < 3000; i++) {
+            byte[] spoilt = random.nextBoolean() ? Arrays.copyOf(zip, 4 + random.nextInt(zip.length - 4)) : zip.clone();
+            spoilt[4 + random.nextInt(spoilt.length - 4)] ^= (byte) (1 << random.nextInt(8));
+            try {
+                Packed.notSeveral(new ByteArrayInputStream(spoilt), USUAL);
+            } catch (PackedProblem e) {
+                assertThat(e.problem().kind()).isEqualTo(ProblemKind.PACKED_SEVERAL);
+            }
+        }
     }
 
     @Test

@@ -8,6 +8,7 @@ public enum FindGroup {
     DYNO("beforewego.find.dynoSheets"),
     RUNS("beforewego.find.runs"),
     TRACES("beforewego.find.traces"),
+    TRIALS("beforewego.find.trials"),
     INCIDENTS("beforewego.find.incidents"),
     EVENTS("beforewego.find.events"),
     JOBS("beforewego.find.jobs");

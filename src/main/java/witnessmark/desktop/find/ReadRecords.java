@@ -33,6 +33,7 @@ final class ReadRecords {
     private final ReadRuns runs;
     private final ReadDynoSheets dyno;
     private final ReadTraces traces;
+    private final ReadTrials trials;
     private final ReadIncidents incidents;
     private final ReadEvents events;
     private final ReadJobs jobs;
@@ -44,6 +45,7 @@ final class ReadRecords {
         this.runs = new ReadRuns(texts, measures);
         this.dyno = new ReadDynoSheets(texts, measures);
         this.traces = new ReadTraces(texts, measures);
+        this.trials = new ReadTrials(texts, measures);
         this.incidents = new ReadIncidents(texts, measures);
         this.events = new ReadEvents(texts, measures, runs);
         this.jobs = new ReadJobs(texts, measures);
@@ -58,6 +60,7 @@ final class ReadRecords {
         all.put(FindGroup.DYNO, dyno.all(facts));
         all.put(FindGroup.RUNS, runs.all(facts));
         all.put(FindGroup.TRACES, traces.all(facts));
+        all.put(FindGroup.TRIALS, trials.all(facts, today));
         all.put(FindGroup.INCIDENTS, incidents.all(facts));
         all.put(FindGroup.EVENTS, events.all(facts, today));
         all.put(FindGroup.JOBS, jobs.all(facts));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.Findable;
 import witnessmark.desktop.shell.Found;
@@ -31,8 +32,9 @@ public final class RecordsFindable implements Findable {
      *
      * @param sheet shows an entry on its sheet
      * @param trace shows a trace
+     * @param trial shows a trial
      */
-    public record Opened(Consumer<String> sheet, Consumer<String> trace) {}
+    public record Opened(Consumer<String> sheet, Consumer<String> trace, Consumer<String> trial) {}
 
     private RecordsFindable(
             FindGroup group,
@@ -91,10 +93,20 @@ public final class RecordsFindable implements Findable {
                 .toList();
     }
 
+    /** What opens records of a group that has no place of its own. */
+    private @Nullable Consumer<String> opener() {
+        return switch (group) {
+            case JOBS -> opened.sheet();
+            case TRACES -> opened.trace();
+            case TRIALS -> opened.trial();
+            default -> null;
+        };
+    }
+
     private Found found(Indexed record) {
         PlaceId place = record.place();
-        if (group == FindGroup.JOBS || group == FindGroup.TRACES) {
-            Consumer<String> open = group == FindGroup.JOBS ? opened.sheet() : opened.trace();
+        Consumer<String> open = opener();
+        if (open != null) {
             return new Found(record.title(), record.note(), () -> open.accept(record.record()));
         }
         return place == null

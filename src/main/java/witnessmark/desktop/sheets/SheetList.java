@@ -32,6 +32,7 @@ import witnessmark.logbook.sheets.FitPart;
 import witnessmark.logbook.sheets.GaveBack;
 import witnessmark.logbook.sheets.JobDone;
 import witnessmark.logbook.sheets.LinkIncidents;
+import witnessmark.logbook.sheets.JudgeTrial;
 import witnessmark.logbook.sheets.ListLimits;
 import witnessmark.logbook.sheets.ListPart;
 import witnessmark.logbook.sheets.LogMissed;
@@ -57,6 +58,7 @@ import witnessmark.logbook.sheets.SetLimit;
 import witnessmark.logbook.sheets.SetReadingLimit;
 import witnessmark.logbook.sheets.SetSizeLimit;
 import witnessmark.logbook.sheets.SetTrigger;
+import witnessmark.logbook.sheets.SetUpTrial;
 import witnessmark.logbook.sheets.ShareMissed;
 import witnessmark.logbook.sheets.SignClear;
 import witnessmark.logbook.sheets.SignRunOn;
@@ -186,6 +188,8 @@ final class SheetList {
                 new Listed(CommandMenu.RECORD_PARTS, 3, new ListPart()),
                 new Listed(CommandMenu.RECORD_PARTS, 3, new AcceptAsIs()),
                 new Listed(CommandMenu.RECORD_PARTS, 4, new AddPosition()),
+                new Listed(CommandMenu.RECORD_PARTS, 5, new SetUpTrial()),
+                new Listed(CommandMenu.RECORD_PARTS, 5, new JudgeTrial()),
                 new Listed(CommandMenu.RECORD_STOCK, 1, new NewStock()),
                 new Listed(CommandMenu.RECORD_STOCK, 1, new MoveStock()),
                 new Listed(CommandMenu.RECORD_OUT, 1, new SendOut()),

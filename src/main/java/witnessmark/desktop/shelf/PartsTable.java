@@ -2,6 +2,7 @@ package witnessmark.desktop.shelf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +31,7 @@ final class PartsTable {
     private final SheetMenu<ShelfLine> menu;
     private final JButton write;
     private final Empty empty;
+    private Consumer<String> trial = part -> {};
     private ShelfLines lines = ShelfLines.NONE;
 
     PartsTable(SheetTools tools, ShelfAsked asked) {
@@ -55,6 +57,11 @@ final class PartsTable {
         sheet.onOpen(line -> asked.page().accept(line.id()));
         sheet.onSelect(line -> write.setEnabled(line != null));
         write.setEnabled(false);
+    }
+
+    /** Says what opens the trial of the design of a part, by the text form of the part's identity. */
+    void onTrial(Consumer<String> opens) {
+        trial = opens;
     }
 
     SheetTable<ShelfLine> sheet() {
@@ -98,6 +105,9 @@ final class PartsTable {
     List<SheetMenu.Way> ways(ShelfLine line) {
         List<SheetMenu.Way> ways = new ArrayList<>();
         ways.add(way("shelf.do.page", () -> asked.page().accept(line.id())));
+        if (line.onTrial()) {
+            ways.add(way("shelf.do.trials", () -> trial.accept(line.id())));
+        }
         for (Prefilled sheet : line.sheets()) {
             ways.add(way("shelf.do." + sheet.sheet(), () -> asked.write().accept(sheet)));
         }

@@ -27,6 +27,7 @@ import witnessmark.quantity.Moment;
  * @param note why it is there, what it is kept for, what was noted
  * @param shownUnder for which choices of where it is shown
  * @param sheets what can be written down about it
+ * @param onTrial whether its design is in a trial
  */
 record ShelfLine(
         String id,
@@ -45,7 +46,8 @@ record ShelfLine(
         String worst,
         String note,
         Set<Whereabout> shownUnder,
-        List<Prefilled> sheets) {
+        List<Prefilled> sheets,
+        boolean onTrial) {
     ShelfLine {
         shownUnder = Set.copyOf(shownUnder);
         sheets = List.copyOf(sheets);

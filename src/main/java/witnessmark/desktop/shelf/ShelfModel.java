@@ -90,7 +90,8 @@ final class ShelfModel {
                 worst(part),
                 note(part),
                 under(part),
-                Prefilled.about(part.where(), part.whole()));
+                Prefilled.about(part.where(), part.whole()),
+                part.onTrial());
     }
 
     /** What nothing is held against is not known; what is out of use or away stands for itself. */

@@ -1,5 +1,7 @@
 package witnessmark.desktop.shelf;
 
+import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -8,6 +10,8 @@ import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.shell.Aside;
+import witnessmark.desktop.shell.AsideStage;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.ListInView;
 import witnessmark.desktop.shell.Place;
@@ -29,6 +33,7 @@ public final class ShelfPlace implements Place {
     private final ShelfPanel panel;
     private final JButton again;
     private final ListInView list;
+    private final AsideStage stage;
 
     /**
      * @param window the window's desk
@@ -41,6 +46,7 @@ public final class ShelfPlace implements Place {
         this.model = new ShelfModel(texts, measures);
         this.reading = new Latest(tools.tasks());
         this.panel = new ShelfPanel(tools, asked);
+        this.stage = new AsideStage(window, PlaceId.PARTS_SHELF, panel, window::go);
         this.list = new ListInView(window, PlaceId.PARTS_SHELF, tools.tasks(), panel::choose);
         this.again = Buttons.plain(Caption.of(texts.get("shelf.again")), this::refresh);
     }
@@ -52,16 +58,47 @@ public final class ShelfPlace implements Place {
 
     @Override
     public JComponent component() {
-        return panel;
+        return stage.component();
+    }
+
+    /** Says what opens the trial of the design of a part, by the text form of the part's identity. */
+    public void onTrial(Consumer<String> opens) {
+        panel.parts().onTrial(opens);
+    }
+
+    /** Puts another page in the place of the shelf until {@link #dismiss} is called. */
+    public void stepAside(Aside other) {
+        stage.show(other);
+    }
+
+    /** Brings the shelf back. */
+    public void dismiss() {
+        if (stage.dismiss()) {
+            refresh();
+            firstFocus().requestFocusInWindow();
+        }
+    }
+
+    @Override
+    public void again() {
+        if (stage.isAskedFor()) {
+            dismiss();
+        }
+    }
+
+    @Override
+    public List<String> help() {
+        return stage.shown().map(Aside::help).orElse(List.of(id().helpKey()));
     }
 
     @Override
     public JComponent firstFocus() {
-        return panel.firstFocus();
+        return stage.shown().map(Aside::firstFocus).orElseGet(panel::firstFocus);
     }
 
     @Override
     public void refresh() {
+        stage.shown().ifPresent(Aside::changed);
         reading.run(texts.get("shelf.reading"), () -> model.lines(SeeShelf.of(view.get())), this::show, failure -> {
             LOG.error("where the parts are could not be worked out", failure);
             panel.failed(texts.get("shelf.failed"), again);
@@ -76,11 +113,15 @@ public final class ShelfPlace implements Place {
     /** Brings a part or a batch into view. */
     @Override
     public void open(String record) {
+        stage.dismiss();
         list.open(record);
     }
 
     private void show(ShelfLines lines) {
         panel.show(lines);
+        if (stage.shown().isPresent()) {
+            return; // the title is that page's
+        }
         list.shown(lines.day(), lines.needHand());
     }
 

@@ -44,6 +44,9 @@ public interface Choosing {
     /** Where to write the page of a face; empty when somebody thought better of it. */
     Optional<Path> faceSheetToWrite(Path suggested);
 
+    /** Where the pages of a trace go. */
+    Optional<Path> traceSheetToWrite(Path suggested);
+
     /** A backup, or another file that is or was a logbook. */
     Optional<Path> copy();
 

@@ -9,7 +9,7 @@ import witnessmark.logbook.faces.SeeFaces;
 
 /** Writes the face on the bench as pages to print; where nobody was there yet, the first that was looked at. */
 final class FaceSheetOut {
-    private static final String NOT_IN_NAMES = "[^\\p{L}\\p{N}._-]+";
+    static final String NOT_IN_NAMES = "[^\\p{L}\\p{N}._-]+";
 
     private final StartContext context;
     private final Reports reports;

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.bank.BankContext;
@@ -154,6 +155,24 @@ public final class Start {
     /** Asks where to write the page of the face that is shown, as the command does. */
     public void printFace() {
         faceSheet.writeOut();
+    }
+
+    /**
+     * Asks where to write the pages of a trace, and writes them.
+     *
+     * @param name what the file is named after
+     * @param write lays them out and writes them to a file; off the event thread
+     */
+    public void printTrace(String name, Function<Path, Outcome<Integer>> write) {
+        new FileOut(
+                        context,
+                        reports,
+                        "tracesheet",
+                        ".pdf",
+                        context.choosing()::traceSheetToWrite,
+                        () -> write::apply,
+                        () -> name.replaceAll(FaceSheetOut.NOT_IN_NAMES, "-"))
+                .writeOut();
     }
 
     /** Of the season that is shown when somebody asks, whatever is shown by the time it is written. */

@@ -98,6 +98,11 @@ public final class SystemChoosing implements Choosing {
     }
 
     @Override
+    public Optional<Path> traceSheetToWrite(Path suggested) {
+        return fileToWrite("traceSheetToWrite", suggested);
+    }
+
+    @Override
     public Optional<Path> faceSheetToWrite(Path suggested) {
         return fileToWrite("faceSheetToWrite", suggested);
     }

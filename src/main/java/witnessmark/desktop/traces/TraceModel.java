@@ -185,7 +185,7 @@ public final class TraceModel {
     private void ask(Question question) {
         boolean known =
                 asked.stream().anyMatch(each -> each.kind() == question.kind() && each.column() == question.column());
-        if (!known && question.kind().stops()) {
+        if (!known && (question.kind().stops() || question.kind() == Question.Kind.DAY_OR_MONTH)) {
             asked.add(question);
         }
     }
@@ -205,9 +205,12 @@ public final class TraceModel {
         return List.copyOf(asked);
     }
 
-    /** What was answered; empty while nothing was. */
+    /** What was answered, or taken where that is not open; empty while nothing was. */
     Optional<Object> answer(Question question) {
-        return Optional.ofNullable(said.get(question));
+        BroughtTrace now = trace;
+        return now != null && question.kind() == Question.Kind.DAY_OR_MONTH
+                ? Optional.of(now.found().form().time().dayFirst())
+                : Optional.ofNullable(said.get(question));
     }
 
     /** Whether a question is not answered yet, so that nothing can be brought in. */
@@ -224,13 +227,13 @@ public final class TraceModel {
         return asked.stream().anyMatch(this::isOpen);
     }
 
-    /** What is told and needs no answer: a clock that was not set, a date that can be read in two ways. */
+    /** What is told and needs no answer: a clock that was not set. */
     List<Question> told() {
         BroughtTrace now = trace;
         return now == null
                 ? List.of()
                 : now.found().recognised().questions().stream()
-                        .filter(question -> !question.kind().stops())
+                        .filter(question -> !question.kind().stops() && question.kind() != Question.Kind.DAY_OR_MONTH)
                         .toList();
     }
 
@@ -241,6 +244,7 @@ public final class TraceModel {
             case RATE_SAYS_OTHERWISE ->
                 List.of(question.facts().get(1), question.facts().get(2));
             case DECIMAL_MARK -> List.of('.', ',');
+            case DAY_OR_MONTH -> List.of(Boolean.TRUE, Boolean.FALSE);
             case UNIT -> List.copyOf(((ChannelKind) question.facts().get(1)).units());
             case WHICH_CHANNEL, WHICH_TEXT ->
                 List.copyOf((List<?>) question.facts().get(1));
@@ -267,6 +271,7 @@ public final class TraceModel {
                                 .kind())
                         : answers.rate((Double) answer);
             case DECIMAL_MARK -> answers.decimal((Character) answer);
+            case DAY_OR_MONTH -> answers.dayFirst((Boolean) answer);
             case UNIT -> answers.unit(heading(question), (ChannelUnit) answer);
             case WHICH_CHANNEL ->
                 answers.channel((String) answer, (ChannelKind) question.facts().get(0));

@@ -198,6 +198,9 @@ final class UnderstoodWords {
         if (choice instanceof ChannelUnit unit) {
             return unit.code();
         }
+        if (choice instanceof Boolean dayFirst) {
+            return texts.get(dayFirst ? "traces.order.day" : "traces.order.month");
+        }
         if (choice instanceof Character mark) {
             return texts.get(mark == ',' ? "traces.decimal.comma" : "traces.decimal.point");
         }

@@ -123,7 +123,7 @@ final class RowsView extends JPanel {
         if (now != null && mark != null) {
             now.seen().bringIntoView(mark.at());
             changed();
-            hair(mark.at() + mark.lasted() / 2);
+            hair(now.rows().worst(mark));
             told.seen(now.seen());
         } else {
             changed();

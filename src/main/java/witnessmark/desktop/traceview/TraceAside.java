@@ -48,6 +48,7 @@ public final class TraceAside implements Aside {
     private final Latest reading;
     private final Latest readingCloser;
     private final Latest readingFigures;
+    private final PrintTrace printing;
     private final Later settled;
     private final TracePanel panel;
     private TraceViewContext.@Nullable Host host;
@@ -68,11 +69,14 @@ public final class TraceAside implements Aside {
         this.reading = new Latest(context.tasks());
         this.readingCloser = new Latest(context.tasks());
         this.readingFigures = new Latest(context.tasks());
+        this.printing = new PrintTrace(context, reader, model, this::failed);
         this.panel = new TracePanel(context.tools(), new Done());
         this.settled = context.tasks().later(PAUSE, this::readStretch);
         panel.side().onMark(line -> choose(line, false), line -> choose(line, true));
         panel.onTab(settled::poke);
         FormKeys.bindWithin(panel, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", this::leave);
+        FormKeys.bindWithin(
+                panel, Keys.menu(KeyEvent.VK_P), "wm-print", this::print); // where it shows, before the menus
     }
 
     @Override
@@ -232,7 +236,7 @@ public final class TraceAside implements Aside {
             panel.rows();
         }
         if (!same) {
-            panel.view().hair(model.first(now));
+            panel.view().hair(model.first(now, next));
             panel.readout(
                     texts.get("traceview.hint"),
                     model.readout(next, panel.view().hair()));
@@ -289,6 +293,11 @@ public final class TraceAside implements Aside {
                                         model.words().at(from),
                                         model.words().at(until))),
                 this::failed);
+    }
+
+    /** Asks where to print the stretch in sight, or says that no trace is shown. */
+    public void print() {
+        printing.print(shown, chart, panel.view().drawn());
     }
 
     // What somebody does
@@ -388,19 +397,20 @@ public final class TraceAside implements Aside {
             double at = panel.view().hair();
             MarkLine next = by > 0
                     ? marks.stream()
-                            .filter(line -> middle(line) > at + 1e-6)
+                            .filter(line -> worst(line) > at + 1e-6)
                             .findFirst()
                             .orElse(marks.get(marks.size() - 1))
                     : marks.stream()
-                            .filter(line -> middle(line) < at - 1e-6)
+                            .filter(line -> worst(line) < at - 1e-6)
                             .reduce((one, other) -> other)
                             .orElse(marks.get(0));
             panel.side().markTable().select(next);
             panel.view().choose(next.mark());
         }
 
-        private double middle(MarkLine line) {
-            return line.seconds() + line.mark().lasted() / 2;
+        private double worst(MarkLine line) {
+            TraceRows rows = chart;
+            return rows == null ? line.seconds() : rows.worst(line.mark());
         }
 
         @Override
@@ -461,6 +471,11 @@ public final class TraceAside implements Aside {
                         .setContents(new ChartCopy(picture, tableOf(rows, drawn).tabbed()), null);
                 context.window().say(texts.get("form.chart.copied"));
             }
+        }
+
+        @Override
+        public void print() {
+            TraceAside.this.print();
         }
 
         @Override

@@ -56,14 +56,12 @@ final class TraceModel {
         return words.shortTitle(seen.engine().fact().number(), seen.run().fact());
     }
 
-    /** Where to look first: the middle of the worst mark, or of the trace; seconds. */
-    double first(Shown shown) {
+    /** Where to look first: where the worst mark is worst, or the middle of the trace; seconds. */
+    double first(Shown shown, TraceRows chart) {
         TraceMark worst = worst(shown.seen());
-        if (worst == null) {
-            return shown.lasted() / 2e6;
-        }
-        RunningTime lasted = worst.lasted();
-        return (worst.at().millis() + (lasted == null ? 0 : lasted.millis() / 2.0)) / 1e3;
+        return worst == null
+                ? shown.lasted() / 2e6
+                : chart.worst(mark(shown.seen().form(), worst).mark());
     }
 
     /** What it shows, as a sentence: what the engine did worst, the highest over-rev first. */

@@ -2,6 +2,7 @@ package witnessmark.desktop.traceview;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.CardLayout;
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
@@ -18,6 +19,7 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
 import witnessmark.desktop.form.FormLayout;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
@@ -43,6 +45,7 @@ final class TracePanel extends JPanel {
     private final JButton channels;
     private final JButton asTable;
     private final JButton copy;
+    private final JButton print;
     private final JButton turn;
     private final RowsView rows;
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
@@ -68,6 +71,8 @@ final class TracePanel extends JPanel {
 
         void copy();
 
+        void print();
+
         void leave();
 
         /** Opens the sheet that says how speed wears a kind of part. */
@@ -87,6 +92,8 @@ final class TracePanel extends JPanel {
         channels = Buttons.plain(Caption.of(texts.get("traceview.channels")), () -> doing.channels(channelButton()));
         asTable = Buttons.link(Caption.of(texts.get("form.chart.asTable")), doing::table);
         copy = Buttons.link(Caption.of(texts.get("form.chart.copy")), doing::copy);
+        print = Buttons.link(Caption.of(texts.get("tracesheet.button")), doing::print);
+        print.setToolTipText(texts.get("tracesheet.button.tip", Keys.words(Keys.menu(KeyEvent.VK_P))));
         turn = Buttons.plain(Caption.of(texts.get("traceview.turn.side")), this::turn);
         rows = new RowsView(doing);
         side = new SideTables(tools, doing::wears);
@@ -126,11 +133,12 @@ final class TracePanel extends JPanel {
         shown.add(tableRoom, TABLE);
         shown.add(nothing, NOTHING);
         sheet.add(shown, "grow, w 0:0:, h 0:0:, wrap");
-        JPanel foot = new JPanel(new FormLayout("insets 2 0 0 0, gap 8, fillx", "[0::,grow,fill][][]"));
+        JPanel foot = new JPanel(new FormLayout("insets 2 0 0 0, gap 8, fillx", "[0::,grow,fill][][][]"));
         foot.setOpaque(false);
         foot.add(readout, "growx, wmin 0");
         foot.add(asTable);
         foot.add(copy);
+        foot.add(print);
         sheet.add(foot, "growx, wmin 0");
         return sheet;
     }
@@ -239,6 +247,7 @@ final class TracePanel extends JPanel {
         channels.setEnabled(yes);
         asTable.setEnabled(yes);
         copy.setEnabled(yes);
+        print.setEnabled(yes);
     }
 
     /** @param heard what screen readers say of it: every row */

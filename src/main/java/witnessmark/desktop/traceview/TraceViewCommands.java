@@ -9,8 +9,15 @@ import witnessmark.wording.Texts;
 public final class TraceViewCommands {
     private TraceViewCommands() {}
 
-    /** @param show shows the trace of the run in view, else of the engine in view, else the newest */
-    public static List<Command> of(Texts texts, Runnable show) {
-        return List.of(new Command(texts, "traceview.command.show", CommandMenu.VIEW, 2, null, show));
+    /**
+     * All of them.
+     *
+     * @param show shows the trace of the run in view, else of the engine in view, else the newest
+     * @param print prints what is in sight of the trace that is shown
+     */
+    public static List<Command> of(Texts texts, Runnable show, Runnable print) {
+        return List.of(
+                new Command(texts, "traceview.command.show", CommandMenu.VIEW, 2, null, show),
+                new Command(texts, "tracesheet.command.print", CommandMenu.LOGBOOK, 3, null, print));
     }
 }

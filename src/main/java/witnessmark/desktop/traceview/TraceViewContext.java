@@ -5,6 +5,7 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.logbook.Desk;
+import witnessmark.report.TraceSheet;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -17,9 +18,15 @@ import witnessmark.wording.Texts;
  * @param tools texts, tasks, and where it is remembered what is shown
  * @param measures figures as shown, in the team's units
  * @param wears opens the sheet that says how speed wears a kind of part
+ * @param print asks where to write its pages, and writes them
  */
 public record TraceViewContext(
-        Desk book, witnessmark.desktop.shell.Desk window, SheetTools tools, Measures measures, Runnable wears) {
+        Desk book,
+        witnessmark.desktop.shell.Desk window,
+        SheetTools tools,
+        Measures measures,
+        Runnable wears,
+        Consumer<TraceSheet> print) {
     /**
      * A place in which the page can stand.
      *

@@ -24,6 +24,7 @@ import witnessmark.domain.Quarantine;
 import witnessmark.domain.Run;
 import witnessmark.domain.SentOut;
 import witnessmark.domain.StockBatch;
+import witnessmark.domain.Trial;
 import witnessmark.ledger.result.PutAside;
 import witnessmark.ledger.result.Where;
 
@@ -82,6 +83,11 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
             all.add(new Prefilled(new SplitSet().key(), Map.of(SplitSet.SET, part)));
         }
         return all;
+    }
+
+    /** What came of a trial. */
+    public static Prefilled judging(Id<Trial> trial) {
+        return new Prefilled(new JudgeTrial().key(), Map.of(JudgeTrial.TRIAL, trial.text()));
     }
 
     /** A part sent out, by the text of its identity. */

@@ -42,7 +42,8 @@ public enum SheetWord {
     PAID,
     STILL_TO_PAY,
     OWN_LABOUR,
-    ALL_PLACES;
+    ALL_PLACES,
+    EVERY_OTHER;
 
     /** What a field holds when this is picked, and the name in the bundles. */
     public String key() {

@@ -36,6 +36,7 @@ import witnessmark.logbook.engines.FittedTime;
 import witnessmark.logbook.engines.PartRow;
 import witnessmark.logbook.engines.SeePart;
 import witnessmark.logbook.standing.MarkOn;
+import witnessmark.logbook.trials.SeeTrials;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 
@@ -60,6 +61,7 @@ public final class SeeShelf {
     private final Marks marks;
     private final Stock stock;
     private final Set<Id<Part>> sets;
+    private final Set<Id<PartDesign>> onTrial;
     private final Map<Id<Engine>, Optional<Moment>> rebuilt = new HashMap<>();
 
     private SeeShelf(View view) {
@@ -68,6 +70,7 @@ public final class SeeShelf {
         this.ledger = view.ledger();
         this.marks = new Marks(ledger);
         this.stock = new Stock(facts, ledger.asOf());
+        this.onTrial = SeeTrials.designs(view);
         this.sets = facts.of(SetMember.class)
                 .inForce()
                 .map(member -> member.fact().set())
@@ -127,7 +130,8 @@ public final class SeeShelf {
                 counted(all),
                 since(row, there),
                 sets.contains(where.part().id()) && !gone,
-                keptFor);
+                keptFor,
+                onTrial.contains(row.part().fact().design()));
     }
 
     /** A part is looked after by its running time; what else its limits count stands beside it. */

@@ -24,6 +24,7 @@ import witnessmark.logbook.standing.MarkOn;
  * @param since what it ran since the work that starts a count of its own, or null for a part of which none does
  * @param whole whether it is a set of which members are still together
  * @param keptFor the open jobs it is kept for
+ * @param onTrial whether a trial that has begun names its design
  */
 public record ShelfPart(
         PartRow row,
@@ -35,7 +36,8 @@ public record ShelfPart(
         List<LimitUse> counted,
         @Nullable SinceWork since,
         boolean whole,
-        List<Entry<Job>> keptFor) {
+        List<Entry<Job>> keptFor,
+        boolean onTrial) {
     public ShelfPart {
         counted = List.copyOf(counted);
         keptFor = List.copyOf(keptFor);

@@ -77,7 +77,7 @@ public final class ReduceTrace {
             TraceSettings settings,
             Optional<SampleSink> beside,
             LongPredicate goOn) {
-        return recognised(source, said.entry()).then(recognised -> {
+        return recognised(source, said, remembered).then(recognised -> {
             Optional<TraceForm> before = remembered.apply(recognised.form()).map(form -> withItsMark(form, recognised));
             return said.putRight(before.orElse(recognised.form())).then(form -> {
                 List<Question> open = said.open(recognised, form).stream()
@@ -90,6 +90,20 @@ public final class ReduceTrace {
         });
     }
 
+    /** By the order of day and month that was said, else that of files with its headings before. */
+    private static Outcome<Recognised> recognised(
+            Source source, TraceAnswers said, Function<TraceForm, Optional<TraceForm>> remembered) {
+        Boolean order = said.dayFirst();
+        return recognised(source, said.entry(), order == null || order)
+                .then(first -> order == null
+                                && remembered
+                                        .apply(first.form())
+                                        .filter(before -> !before.time().dayFirst())
+                                        .isPresent()
+                        ? recognised(source, said.entry(), false)
+                        : Outcome.worked(first));
+    }
+
     /** Two loggers may name their channels alike: a decimal mark that a file shows by itself is its own. */
     private static TraceForm withItsMark(TraceForm before, Recognised recognised) {
         boolean doubtful =
@@ -100,11 +114,24 @@ public final class ReduceTrace {
 
     /** How the beginning of a file is understood. */
     public static Outcome<Recognised> recognised(Source source, @Nullable String entry) {
+        return recognised(source, entry, true);
+    }
+
+    private static Outcome<Recognised> recognised(Source source, @Nullable String entry, boolean dayFirst) {
+        if (entry == null) {
+            try (InputStream file = source.open()) {
+                Packed.notSeveral(file, UnpackLimits.usual());
+            } catch (PackedProblem e) {
+                return Outcome.didNot(e.problem());
+            } catch (IOException e) {
+                return broke(e);
+            }
+        }
         try (InputStream file = source.open();
                 InputStream text = Packed.open(file, entry, UnpackLimits.usual())) {
             byte[] head = text.readNBytes(Recognition.HEAD);
             boolean whole = head.length < Recognition.HEAD || text.read() < 0;
-            return Recognition.of(head, head.length, whole);
+            return Recognition.of(head, head.length, whole, dayFirst);
         } catch (PackedProblem e) {
             return Outcome.didNot(e.problem());
         } catch (IOException e) {

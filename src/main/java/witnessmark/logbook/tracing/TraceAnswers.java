@@ -23,6 +23,7 @@ import witnessmark.trace.result.TraceForm;
  * @param rate samples a second, or null
  * @param time the unit of its time, or null
  * @param decimal its decimal mark, or null
+ * @param dayFirst whether 03/04 is the third of April, or null
  * @param channels what columns measure, by their heading
  * @param units what columns are in, by their heading
  */
@@ -31,6 +32,7 @@ public record TraceAnswers(
         @Nullable Double rate,
         TimeBase.@Nullable Kind time,
         @Nullable Character decimal,
+        @Nullable Boolean dayFirst,
         Map<String, ChannelKind> channels,
         Map<String, ChannelUnit> units) {
     public TraceAnswers {
@@ -39,27 +41,32 @@ public record TraceAnswers(
     }
 
     public static TraceAnswers none() {
-        return new TraceAnswers(null, null, null, null, Map.of(), Map.of());
+        return new TraceAnswers(null, null, null, null, null, Map.of(), Map.of());
     }
 
     /** With the file in an archive that is meant. */
     public TraceAnswers entry(String name) {
-        return new TraceAnswers(name, rate, time, decimal, channels, units);
+        return new TraceAnswers(name, rate, time, decimal, dayFirst, channels, units);
     }
 
     /** With so many samples a second, whatever a column says. */
     public TraceAnswers rate(double perSecond) {
-        return new TraceAnswers(entry, perSecond, null, decimal, channels, units);
+        return new TraceAnswers(entry, perSecond, null, decimal, dayFirst, channels, units);
     }
 
     /** With the time in this unit. */
     public TraceAnswers time(TimeBase.Kind unit) {
-        return new TraceAnswers(entry, null, unit, decimal, channels, units);
+        return new TraceAnswers(entry, null, unit, decimal, dayFirst, channels, units);
     }
 
     /** With this decimal mark. */
     public TraceAnswers decimal(char mark) {
-        return new TraceAnswers(entry, rate, time, mark, channels, units);
+        return new TraceAnswers(entry, rate, time, mark, dayFirst, channels, units);
+    }
+
+    /** With the day before the month in its dates, or after it. */
+    public TraceAnswers dayFirst(boolean first) {
+        return new TraceAnswers(entry, rate, time, decimal, first, channels, units);
     }
 
     /** With a column as this channel; a unit said of it before stays where it can be one of it. */
@@ -69,14 +76,14 @@ public record TraceAnswers(
         kinds.values().removeIf(other -> other == kind && !kind.oftenMany());
         kinds.put(heading, kind);
         in.computeIfPresent(heading, (same, unit) -> kind.units().contains(unit) ? unit : null);
-        return new TraceAnswers(entry, rate, time, decimal, kinds, in);
+        return new TraceAnswers(entry, rate, time, decimal, dayFirst, kinds, in);
     }
 
     /** With a column in this unit. */
     public TraceAnswers unit(String heading, ChannelUnit unit) {
         Map<String, ChannelUnit> in = new HashMap<>(units);
         in.put(heading, unit);
-        return new TraceAnswers(entry, rate, time, decimal, channels, in);
+        return new TraceAnswers(entry, rate, time, decimal, dayFirst, channels, in);
     }
 
     /** The form as it was understood, put right by what was said. */
@@ -108,6 +115,7 @@ public record TraceAnswers(
         }
         form = decimal == null ? form : form.withDecimal(decimal);
         form = rate == null ? form : form.with(TimeBase.at(rate));
+        form = dayFirst == null ? form : form.with(form.time().dayFirst(dayFirst));
         if (time != null && form.time().column() >= 0) {
             form = form.with(form.time().as(time));
         }

@@ -15,6 +15,7 @@ import witnessmark.quantity.Counter;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
+import witnessmark.study.FailedAt;
 import witnessmark.study.result.UseOfRuns;
 
 /** Running of an engine or a part between two moments, as the ledger charges it. */
@@ -53,15 +54,9 @@ final class RanBetween {
                 : ledger.since(part, Counter.RUNNING, since);
     }
 
-    /** The moment an incident counts from: after the start of its run, so that the run is among those before the failure. */
+    /** The moment an incident counts from. */
     Moment failedAt(Entry<Incident> incident) {
-        Id<Run> run = incident.fact().run();
-        Moment at = incident.fact().at();
-        if (run == null) {
-            return at;
-        }
-        Moment start = ledger.facts().of(Run.class).get(run).start();
-        return start.isBefore(at) ? at : start.plus(new RunningTime(1));
+        return FailedAt.of(ledger.facts(), incident);
     }
 
     /** How hard an engine was used between two moments. */

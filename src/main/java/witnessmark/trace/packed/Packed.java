@@ -6,7 +6,6 @@ import java.io.InputStream;
 import java.io.PushbackInputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -44,6 +43,20 @@ public final class Packed {
         } catch (ZipException | java.io.EOFException | IllegalArgumentException e) {
             throw damaged(e);
         }
+    }
+
+    /**
+     * Refuses a zip of several files by the list at its end, before the first of them is read; lets pass whatever cannot be told
+     * like this, since reading tells it too.
+     *
+     * @param in from the first byte of the file
+     * @throws PackedProblem naming the files
+     */
+    public static void notSeveral(InputStream in, UnpackLimits limits) throws IOException {
+        byte[] magic = in.readNBytes(MAGIC);
+        List<String> names = isZip(magic, magic.length) ? ZipList.names(in) : List.of();
+        refuse(names.size() > limits.entries(), ProblemKind.PACKED_TOO_MANY, limits.entries());
+        refuse(names.size() > 1, ProblemKind.PACKED_SEVERAL, List.copyOf(few(names)));
     }
 
     /** The names of the files in a zip, as they are written in it; empty for anything else. */
@@ -106,10 +119,8 @@ public final class Packed {
         return back;
     }
 
-    /** Folders and what some systems put beside files are none. */
     private static boolean isFile(ZipEntry entry) {
-        String name = entry.getName().toLowerCase(Locale.ROOT);
-        return !entry.isDirectory() && !name.startsWith("__macosx/") && !name.endsWith(".ds_store");
+        return ZipList.isFile(entry.getName());
     }
 
     private static List<String> few(List<String> names) {

@@ -34,6 +34,15 @@ public final class Recognition {
      * @return the likeliest form with its questions, or why it is no trace
      */
     public static Outcome<Recognised> of(byte[] head, int length, boolean whole) {
+        return of(head, length, whole, true);
+    }
+
+    /**
+     * The same where it was said how dates are read.
+     *
+     * @param dayFirst whether 03/04 is the third of April
+     */
+    public static Outcome<Recognised> of(byte[] head, int length, boolean whole, boolean dayFirst) {
         if (length - Encodings.mark(head, length) <= 0) {
             return Outcome.didNot(Problem.of(ProblemKind.TRACE_EMPTY));
         }
@@ -51,13 +60,13 @@ public final class Recognition {
         if (table.width() > TraceForm.MOST_COLUMNS) {
             return Outcome.didNot(Problem.of(ProblemKind.TRACE_TOO_WIDE, TraceForm.MOST_COLUMNS));
         }
-        return Outcome.worked(understood(lines, table));
+        return Outcome.worked(understood(lines, table, dayFirst));
     }
 
-    private static Recognised understood(HeadLines lines, Table table) {
+    private static Recognised understood(HeadLines lines, Table table, boolean dayFirst) {
         Marks marks = Marks.of(table);
         Headings headings = Headings.of(lines.lines(), table);
-        TimeGuess time = new TimeGuess(table, headings, marks.decimal());
+        TimeGuess time = new TimeGuess(table, headings, marks.decimal(), dayFirst);
         TimeBase base = time.base();
         List<Question> questions = new ArrayList<>(time.questions());
         if (marks.doubtful() != null) {

@@ -31,13 +31,16 @@ final class TimeGuess {
     private final Table table;
     private final Headings headings;
     private final char decimal;
+    private final boolean taken;
     private final List<Question> questions = new ArrayList<>();
     private @Nullable LocalDateTime begins;
 
-    TimeGuess(Table table, Headings headings, char decimal) {
+    /** @param taken whether 03/04 is taken as the third of April */
+    TimeGuess(Table table, Headings headings, char decimal, boolean taken) {
         this.table = table;
         this.headings = headings;
         this.decimal = decimal;
+        this.taken = taken;
     }
 
     List<Question> questions() {
@@ -97,7 +100,7 @@ final class TimeGuess {
         if (one != null && !one.equals(other) && cell.indexOf('.') < 0) {
             questions.add(Question.of(Question.Kind.DAY_OR_MONTH, column, cell));
         }
-        return true;
+        return taken;
     }
 
     private static @Nullable LocalDate date(String cell, boolean dayFirst) {
@@ -111,8 +114,8 @@ final class TimeGuess {
             if (!name.matches(".*\\b(date|datum|data|fecha|jour)\\b.*")) {
                 continue;
             }
-            LocalDateTime whole = TimeCells.dateTime(line.getValue(), true);
-            LocalDate day = TimeCells.date(line.getValue(), true);
+            LocalDateTime whole = TimeCells.dateTime(line.getValue(), taken);
+            LocalDate day = TimeCells.date(line.getValue(), taken);
             if (whole == null && day != null) {
                 whole = day.atStartOfDay();
                 for (Map.Entry<String, String> other : headings.said().entrySet()) {

@@ -312,7 +312,7 @@ class RecordsFindableTest {
                         now::get,
                         () -> TODAY,
                         DayOrder.DAY_FIRST,
-                        new RecordsFindable.Opened(record -> {}, record -> {}))
+                        new RecordsFindable.Opened(record -> {}, record -> {}, record -> {}))
                 .get(FindGroup.PARTS.ordinal());
         Entry<Part> springs = sample.of(Part.class).named("VS-03").orElseThrow();
         assertThat(parts.find("VS-03", 8)).isNotEmpty();
@@ -341,7 +341,7 @@ class RecordsFindableTest {
                         () -> sample,
                         () -> TODAY,
                         DayOrder.DAY_FIRST,
-                        new RecordsFindable.Opened(SHEETS::add, SHEETS::add))
+                        new RecordsFindable.Opened(SHEETS::add, SHEETS::add, SHEETS::add))
                 .get(group.ordinal())
                 .find(typed, most);
     }

@@ -75,7 +75,7 @@ final class RunSheetStage implements AutoCloseable {
                         () -> book.view().facts(),
                         book::day,
                         DayOrder.DAY_FIRST,
-                        new RecordsFindable.Opened(record -> {}, record -> {})));
+                        new RecordsFindable.Opened(record -> {}, record -> {}, record -> {})));
         pane.logbook(texts.get("shell.program"));
     }
 

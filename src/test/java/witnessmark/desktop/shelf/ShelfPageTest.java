@@ -3,6 +3,8 @@ package witnessmark.desktop.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
@@ -10,6 +12,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.desktop.form.SheetMenu;
 import witnessmark.desktop.shell.Theme;
 import witnessmark.desktop.testing.AccessibleWalk;
 import witnessmark.desktop.testing.Contrast;
@@ -89,6 +92,24 @@ class ShelfPageTest {
         assertThat(LayoutRules.broken(shown(side, Theme.LIGHT, 1.0f, Texts.pseudo())))
                 .filteredOn(fault -> fault.contains("overlaps"))
                 .isEmpty();
+    }
+
+    /** The coated gasket is on trial against the plain one; springs are in none. */
+    @Test
+    void a_part_whose_design_is_on_trial_leads_to_the_trial() {
+        shown(Side.SAMPLE, Theme.LIGHT, 1.0f, ShelfWindow.english());
+        List<String> opened = new ArrayList<>();
+        window.place.onTrial(opened::add);
+        PartsTable parts = window.place.panel().parts();
+        List<SheetMenu.Way> ways = parts.ways(window.part("HG-06b"));
+
+        assertThat(ways.get(1).caption().text()).isEqualTo("Look at the trial of its design");
+        ways.get(1).work().run();
+        assertThat(opened).containsExactly(window.part("HG-06b").id());
+        assertThat(parts.ways(window.part("HG-03b"))).hasSameSizeAs(ways);
+        assertThat(parts.ways(window.part("VS-03")))
+                .extracting(way -> way.caption().text())
+                .doesNotContain("Look at the trial of its design");
     }
 
     @Test

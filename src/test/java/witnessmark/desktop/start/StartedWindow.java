@@ -263,6 +263,11 @@ final class StartedWindow implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> traceSheetToWrite(Path suggested) {
+            return faceSheetToWrite(suggested);
+        }
+
+        @Override
         public Optional<Path> faceSheetToWrite(Path suggested) {
             suggestedName = suggested;
             return Optional.ofNullable(answer);

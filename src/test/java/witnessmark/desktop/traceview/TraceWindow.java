@@ -19,6 +19,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Trace;
 import witnessmark.logbook.Desk;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.report.TraceSheet;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleTraces;
 import witnessmark.wording.Measures;
@@ -33,6 +34,7 @@ final class TraceWindow implements AutoCloseable {
     });
     final MemorySettings settings = new MemorySettings();
     final List<String> led = new ArrayList<>();
+    final List<TraceSheet> printed = new ArrayList<>();
     final TraceAside page;
     final EnginesPlace place;
     final TraceViewContext.Host host;
@@ -54,7 +56,7 @@ final class TraceWindow implements AutoCloseable {
         Measures measures = new Measures(texts, units);
         place = new EnginesPlace(texts, measures, tasks, window, () -> desk, settings, DayOrder.DAY_FIRST, entry -> {});
         page = new TraceAside(new TraceViewContext(
-                desk, window, new SheetTools(texts, tasks, settings), measures, () -> led.add("wears")));
+                desk, window, new SheetTools(texts, tasks, settings), measures, () -> led.add("wears"), printed::add));
         host = new TraceViewContext.Host(place::stepAside, () -> {
             led.add("left");
             place.dismiss();

@@ -155,6 +155,33 @@ class BringInTraceTest {
         assertThat(desk.view().facts().of(LoggerForm.class).all()).hasSize(1);
     }
 
+    /** 07/05/2026, said once to be 5 July, is read so in the next file of that logger without anybody saying it again. */
+    @Test
+    void the_order_of_day_and_month_is_remembered_with_the_logger() {
+        StringBuilder text = new StringBuilder("Date;Time;Engine Speed [rpm]\n");
+        for (int i = 0; i < 2 * 1656; i++) {
+            text.append("07/05/2026;15:%02d:%04.1f;5000%n"
+                    .formatted(i / 120, i % 120 / 2.0)
+                    .replace(',', '.'));
+        }
+        File file = new File("2026-07-05_57_race2.csv", text.toString());
+        BroughtTrace taken = bringIn.read(file, TraceAnswers.none(), bringIn.settings(file.name()), true, bytes -> true)
+                .orThrow();
+        assertThat(taken.found().recognised().begins().toLocalDate()).hasToString("2026-05-07");
+        assertThat(taken.found().open()).as("taken, and not asked").isEmpty();
+
+        BroughtTrace said = bringIn.read(
+                        file, TraceAnswers.none().dayFirst(false), bringIn.settings(file.name()), true, bytes -> true)
+                .orThrow();
+        assertThat(said.found().recognised().begins().toLocalDate()).hasToString("2026-07-05");
+        save(said, bringIn.runs(said, 0).get(0));
+
+        BroughtTrace next = read("2026-07-05_41_race2.csv", text.toString().replace("5000", "5100"));
+        assertThat(next.found().asBefore()).isTrue();
+        assertThat(next.found().form().time().dayFirst()).isFalse();
+        assertThat(next.found().recognised().begins().toLocalDate()).hasToString("2026-07-05");
+    }
+
     @Test
     void a_run_nobody_logged_is_written_with_its_trace_in_one_change() {
         BroughtTrace trace = read("2026-07-08_41_test.csv", LoggerFiles.undated());

@@ -154,7 +154,7 @@ class SeasonFilesTest {
                 .containsExactly("By its time the trace lasts 4 h 36 min, and the run 27 min 36 s: 10 times as much.");
         assertThat(bringIn.save(proposal, proposal.taken(), "", "no").didWork()).isFalse();
 
-        TraceAnswers rate = new TraceAnswers(null, 20.0, null, null, Map.of(), Map.of());
+        TraceAnswers rate = new TraceAnswers(null, 20.0, null, null, null, Map.of(), Map.of());
         BroughtTrace right = read("2026-07-05_57_race2.csv.gz", rate);
         TraceProposal again = bringIn.propose(right, 0, run);
         assertThat(again.problems()).isEmpty();
