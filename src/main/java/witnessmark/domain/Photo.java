@@ -63,4 +63,9 @@ public record Photo(
     public Moment happened() {
         return at;
     }
+
+    @Override
+    public String beside() {
+        return content;
+    }
 }

@@ -6,8 +6,10 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.image.RecordType;
@@ -58,14 +60,20 @@ final class BesideRows {
     List<Problem> problems(List<Entry<?>> rows) {
         Map<String, Integer> missing = new LinkedHashMap<>();
         Set<String> others = new TreeSet<>();
+        int photos = 0;
         for (Entry<?> row : rows) {
-            String name = row.fact().kept();
             String file = RecordTypes.of(row.fact().getClass()).file();
-            if (name != null && !there.contains(name)) {
-                if (found.missing().contains(name)) {
-                    missing.merge(file, 1, Integer::sum);
-                } else if (found.others().contains(name)) {
+            for (String name : named(List.of(row))) {
+                if (there.contains(name)) {
+                    continue;
+                }
+                if (found.others().contains(name)) {
                     others.add(name);
+                } else if (found.missing().contains(name)
+                        && name.equals(row.fact().beside())) {
+                    photos++;
+                } else if (found.missing().contains(name)) {
+                    missing.merge(file, 1, Integer::sum);
                 }
             }
         }
@@ -73,6 +81,9 @@ final class BesideRows {
         List<Problem> problems = new ArrayList<>();
         missing.forEach((file, count) ->
                 problems.add(Problem.of(ProblemKind.KEPT_MISSING, count).at(new Place(file, 0, null))));
+        if (photos > 0) {
+            problems.add(Problem.of(ProblemKind.PHOTOS_NOT_IN_FOLDER, photos));
+        }
         others.forEach(
                 name -> problems.add(Problem.of(ProblemKind.KEPT_NOT_AS_NAMED).at(new Place("kept/" + name, 0, null))));
         return problems;
@@ -86,14 +97,13 @@ final class BesideRows {
         return names;
     }
 
-    /** What entries name as kept. */
+    /** What entries name as kept in the logbook or beside it. */
     static Set<String> named(Iterable<? extends Entry<?>> entries) {
         Set<String> names = new HashSet<>();
         for (Entry<?> entry : entries) {
-            String name = entry.fact().kept();
-            if (name != null) {
-                names.add(name);
-            }
+            Stream.of(entry.fact().kept(), entry.fact().beside())
+                    .filter(Objects::nonNull)
+                    .forEach(names::add);
         }
         return names;
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -20,6 +21,7 @@ import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Photos;
 import witnessmark.logbook.port.SecondPlace;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
@@ -43,6 +45,7 @@ final class SqliteLogbook implements Logbook {
     private final Backups backups;
     private final Drafts drafts;
     private final Witness witness;
+    private final PhotoFolder photos;
     private @Nullable Database database;
     private @Nullable Writer writer;
     private volatile Facts facts;
@@ -71,7 +74,9 @@ final class SqliteLogbook implements Logbook {
         this.id = Home.idOf(database);
         this.backups = new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf);
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
-        this.secondPlace = new CopiesElsewhere(home, id, path, this::ownReader, backups, SafeFiles::copy);
+        this.photos = new PhotoFolder(PhotoFolder.beside(path), backups.folder().resolve(PhotoCopies.FOLDER));
+        this.secondPlace =
+                new CopiesElsewhere(home, id, path, this::ownReader, backups, SafeFiles::copy, this::bringPhotos);
         this.witness = home.witness(id, path);
         home.opened(path);
     }
@@ -114,7 +119,16 @@ final class SqliteLogbook implements Logbook {
         if (!key.stillAt(path)) {
             return movedAway(change);
         }
-        UUID id = home.id();
+        try {
+            Change left = photos.taken(change, facts);
+            writtenSinceBackup |= left != change;
+            return left == null ? Outcome.worked(new Written(home.id(), List.of(), facts)) : writeRows(left, home.id());
+        } catch (IOException e) {
+            return Outcome.didNot(Faults.writing(photos.folder(), e));
+        }
+    }
+
+    private Outcome<Written> writeRows(Change change, UUID id) {
         try {
             Database open = opened();
             readAgainIfForeign(open);
@@ -150,12 +164,28 @@ final class SqliteLogbook implements Logbook {
 
     @Override
     public Outcome<Optional<Kept>> kept(String sha256) {
-        return KeptPieces.read(this::reader, path, sha256);
+        return KeptPieces.read(this::reader, path, sha256)
+                .then(found -> found.isPresent() ? Outcome.worked(found) : photos.kept(sha256));
     }
 
     @Override
     public Outcome<List<String>> keptNames() {
-        return KeptPieces.readNames(this::reader, path);
+        return KeptPieces.readNames(this::reader, path)
+                .map(names ->
+                        Stream.concat(names.stream(), photos.names().stream()).toList());
+    }
+
+    @Override
+    public Photos photos() {
+        return photos;
+    }
+
+    /** Those that are not there yet go into a folder of copies. */
+    private List<Problem> bringPhotos(Path to, CopiesElsewhere.Carry carry) {
+        PhotoCopies.Left left = PhotoCopies.bring(photos.folder(), to, PhotoFolder.named(facts), carry);
+        return left.count() == 0
+                ? List.of()
+                : List.of(Problem.of(ProblemKind.PHOTOS_NOT_COPIED, left.count(), to, left.said()));
     }
 
     @Override
@@ -191,8 +221,10 @@ final class SqliteLogbook implements Logbook {
             Outcome<Path> made = backups.make(path, reader);
             if (!made.didWork()) {
                 notBackedUp();
+                return made;
             }
-            return made;
+            Path photosThere = backups.folder().resolve(PhotoCopies.FOLDER);
+            return made.then(copy -> Outcome.of(copy, bringPhotos(photosThere, PhotoCopies::linked)));
         } catch (SQLException e) {
             notBackedUp();
             return Outcome.didNot(Faults.reading(path, e));
@@ -213,8 +245,9 @@ final class SqliteLogbook implements Logbook {
                 home.witness(id, to).forget();
                 Files.move(aside, to);
                 SafeFiles.syncFolder(SafeFiles.folderOf(to));
+                return made.then(any -> Outcome.of(to, bringPhotos(PhotoFolder.beside(to), PhotoCopies::linked)));
             }
-            return made.map(any -> to);
+            return made;
         } catch (IOException e) {
             return Outcome.didNot(Faults.writing(to, e));
         } catch (SQLException e) {
