@@ -84,6 +84,7 @@ final class Places {
     private final List<Findable> findable = new ArrayList<>();
     private final Start start;
     private final TracePages traces;
+    private final PhotoPages photos;
     private final @Nullable SampleStrip strip;
 
     Places(ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window) {
@@ -124,7 +125,10 @@ final class Places {
                 shell.settings(),
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
-        all.add(incidents(shell, measures, book, sheets));
+        IncidentsPlace incidents = incidents(shell, measures, book, sheets);
+        all.add(incidents);
+        photos = new PhotoPages(shell, measures, book, outside, choosing(shell, window), undo, sheets, start);
+        photos.on(incidents, engines);
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
@@ -219,7 +223,9 @@ final class Places {
 
     /** Takes files that were dropped on the window. */
     void dropped(List<Path> files) {
-        traces.page().open(files);
+        if (!photos.dropped(files)) {
+            traces.page().open(files);
+        }
     }
 
     /** Everything about copies of the logbook. */

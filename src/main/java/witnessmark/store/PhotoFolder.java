@@ -50,14 +50,17 @@ final class PhotoFolder implements Photos {
 
     private final Path folder;
     private final Path copies;
+    private final boolean readOnly;
 
     /**
      * @param folder where they lie
      * @param copies another such folder, in which one that is missing is looked for
+     * @param readOnly whether none is put there
      */
-    PhotoFolder(Path folder, Path copies) {
+    PhotoFolder(Path folder, Path copies, boolean readOnly) {
         this.folder = folder;
         this.copies = copies;
+        this.readOnly = readOnly;
     }
 
     /** Where the photos of a logbook lie. */
@@ -102,6 +105,21 @@ final class PhotoFolder implements Photos {
         } catch (IOException e) {
             return Outcome.didNot(Problem.of(ProblemKind.CANNOT_READ_FILE, file, Faults.words(e)));
         }
+    }
+
+    @Override
+    public Outcome<PhotoFile> take(Path file) {
+        if (readOnly) {
+            return Outcome.didNot(Problem.of(ProblemKind.OPEN_READ_ONLY));
+        }
+        return look(file).then(found -> {
+            try {
+                put(found.bytes());
+                return Outcome.worked(found);
+            } catch (IOException e) {
+                return Outcome.didNot(Faults.writing(folder, e));
+            }
+        });
     }
 
     /**

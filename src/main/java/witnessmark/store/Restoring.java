@@ -137,7 +137,7 @@ final class Restoring {
         Path to = PhotoFolder.beside(file);
         for (Path from : List.of(copy.resolveSibling(PhotoCopies.FOLDER), PhotoFolder.beside(copy))) {
             PhotoCopies.Left left =
-                    PhotoCopies.bring(from, to, new PhotoFolder(from, from).names(), PhotoCopies::linked);
+                    PhotoCopies.bring(from, to, new PhotoFolder(from, from, true).names(), PhotoCopies::linked);
             if (left.count() > 0) {
                 return List.of(Problem.of(ProblemKind.PHOTOS_NOT_COPIED, left.count(), to, left.said()));
             }

@@ -31,6 +31,7 @@ public final class Texts {
             "bench",
             "builds",
             "incidents",
+            "photos",
             "problems",
             "records",
             "measures",

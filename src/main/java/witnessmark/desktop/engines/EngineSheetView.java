@@ -13,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -23,10 +24,13 @@ import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.trends.TrendsModel;
 import witnessmark.desktop.trends.TrendsTab;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Reading;
+import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.study.result.DynoAnswer;
 import witnessmark.study.result.KindTrends;
 import witnessmark.wording.Measures;
@@ -47,6 +51,7 @@ final class EngineSheetView {
     private final DynoTab dyno;
     private final Beside beside;
     private final Texts texts;
+    private @Nullable PhotoStrip photos;
     private String shown = "";
 
     /** What the page can be asked to do. */
@@ -148,8 +153,17 @@ final class EngineSheetView {
         curves.show(charts);
         trends.show(lines.number(), readings);
         dyno.show(sheets);
+        if (photos != null) {
+            photos.show(PhotosOf.engine(Id.parse(lines.engine())));
+        }
         sheet.revalidate();
         sheet.repaint();
+    }
+
+    /** Adds the tab of the engine's photos. */
+    void with(PhotoStrip strip) {
+        tabs.addTab(texts.get("photos.section"), strip);
+        photos = strip;
     }
 
     EngineHead head() {

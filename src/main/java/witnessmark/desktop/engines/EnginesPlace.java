@@ -12,6 +12,7 @@ import witnessmark.chart.Dot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.shell.AsideStage;
 import witnessmark.desktop.shell.Command;
@@ -140,6 +141,12 @@ public final class EnginesPlace implements Place {
         page = ofEngine;
         build = ofBuild;
         traces = tracesOf;
+    }
+
+    /** Adds the photos of the engine, and those of the part, to their pages. */
+    public void with(PhotoStrip ofEngine, PhotoStrip ofPart) {
+        sheet.with(ofEngine);
+        partView.with(ofPart);
     }
 
     /** Puts another page in the place of the engine until {@link #dismiss} is called. */

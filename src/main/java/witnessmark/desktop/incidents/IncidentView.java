@@ -151,6 +151,16 @@ final class IncidentView {
         return link;
     }
 
+    /** Puts the photos under what was seen. */
+    void with(JComponent photos) {
+        for (int i = 0; i < sheet.getComponentCount(); i++) {
+            if (sheet.getComponent(i) == seen) {
+                sheet.add(photos, "growx, wmin 0, gaptop 8", i + 1);
+                return;
+            }
+        }
+    }
+
     JPanel sections() {
         return sections;
     }

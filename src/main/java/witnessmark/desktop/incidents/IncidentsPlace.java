@@ -1,5 +1,6 @@
 package witnessmark.desktop.incidents;
 
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -9,6 +10,7 @@ import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.ListInView;
 import witnessmark.desktop.shell.Place;
@@ -18,6 +20,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.SeeIncident;
+import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.logbook.proof.SeeCase;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -34,6 +37,7 @@ public final class IncidentsPlace implements Place {
     private final IncidentsPanel panel;
     private final JButton again;
     private final ListInView list;
+    private Consumer<@Nullable PhotosOf> photos = of -> {};
 
     /**
      * @param window the window's desk
@@ -51,6 +55,12 @@ public final class IncidentsPlace implements Place {
                 window, PlaceId.INCIDENTS, tools.tasks(), panel.table().sheet()::select);
         this.again = Buttons.plain(Caption.of(texts.get("incidents.again")), this::refresh);
         panel.table().sheet().onSelect(this::chosen);
+    }
+
+    /** Puts the photos of the incident in hand on its page. */
+    public void with(PhotoStrip strip) {
+        panel.view().with(strip);
+        photos = strip::show;
     }
 
     @Override
@@ -98,6 +108,7 @@ public final class IncidentsPlace implements Place {
     }
 
     private void chosen(@Nullable IncidentLine line) {
+        photos.accept(line == null ? null : PhotosOf.incident(Id.parse(line.id())));
         if (line == null) {
             readingPage.drop();
             panel.view().none();

@@ -1,6 +1,7 @@
 package witnessmark.desktop.start;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** Asks for a file or folder. Event thread only; it waits for the answer. */
@@ -25,6 +26,12 @@ public interface Choosing {
 
     /** A folder in which loggers' files appear. */
     Optional<Path> tracesFolder();
+
+    /** Pictures to put in; empty when somebody thought better of it. */
+    List<Path> photosToRead();
+
+    /** Where to write a copy of a photo. */
+    Optional<Path> photoToWrite(Path suggested);
 
     /** Where to write a calendar. */
     Optional<Path> calendarToWrite(Path suggested);

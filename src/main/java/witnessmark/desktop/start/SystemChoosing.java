@@ -4,8 +4,10 @@ import com.formdev.flatlaf.util.SystemFileChooser;
 import java.awt.Component;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.port.Settings;
 import witnessmark.wording.Texts;
@@ -70,6 +72,22 @@ public final class SystemChoosing implements Choosing {
     @Override
     public Optional<Path> tracesFolder() {
         return folder("tracesFolder", "traces.choose.folder");
+    }
+
+    @Override
+    public List<Path> photosToRead() {
+        SystemFileChooser chooser = chooser("photosToRead", "photos.choose");
+        chooser.setMultiSelectionEnabled(true);
+        return shown("photosToRead", chooser, chooser.showOpenDialog(parent.get())).isEmpty()
+                ? List.of()
+                : Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList();
+    }
+
+    @Override
+    public Optional<Path> photoToWrite(Path suggested) {
+        SystemFileChooser chooser = chooser("photoToWrite", "photos.choose.copy");
+        chooser.setSelectedFile(last.place("photoToWrite", suggested).toFile());
+        return shown("photoToWrite", chooser, chooser.showSaveDialog(parent.get()));
     }
 
     @Override

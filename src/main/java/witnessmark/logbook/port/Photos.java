@@ -19,6 +19,9 @@ public interface Photos {
      */
     Outcome<PhotoFile> look(Path file);
 
+    /** Looks at a file and puts its bytes there, whether or not a record names them yet. */
+    Outcome<PhotoFile> take(Path file);
+
     /** A small picture of it, made the first time it is asked for. */
     Outcome<Pixels> small(Photo photo);
 

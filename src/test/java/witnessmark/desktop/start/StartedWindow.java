@@ -290,6 +290,16 @@ final class StartedWindow implements AutoCloseable {
         }
 
         @Override
+        public List<Path> photosToRead() {
+            return answer == null ? List.of() : List.of(answer);
+        }
+
+        @Override
+        public Optional<Path> photoToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
         public Optional<Path> secondPlace() {
             return Optional.ofNullable(answer);
         }
