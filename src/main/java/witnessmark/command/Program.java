@@ -35,6 +35,7 @@ public final class Program implements Runnable {
             "dyno",
             "proof",
             "common",
+            "case",
             "flatness",
             "trace",
             "traces",
@@ -105,6 +106,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new ProofOf(tools))
                 .addSubcommand(new CommonTo(tools))
+                .addSubcommand(new CaseOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TraceOf(tools))
                 .addSubcommand(new TakeInStatement(tools))

@@ -10,6 +10,7 @@ import witnessmark.command.Console;
 import witnessmark.command.Program;
 import witnessmark.command.Tools;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
@@ -18,6 +19,7 @@ import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
+import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.ChargeWords;
@@ -72,6 +74,7 @@ public final class Main {
                 new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(texts, measures)),
                 new WriteBuildSheet(outside.papers(), new BuildSheetPaper(texts, measures)),
                 new WriteFaceSheet(outside.papers(), new FaceSheetPaper(texts, measures)),
+                new WriteCaseSheet(outside.papers(), new CaseSheetPaper(texts, measures)),
                 outside.startingValues(),
                 outside.statements(),
                 outside.ids(),

@@ -52,6 +52,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
@@ -66,6 +67,7 @@ import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
+import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
@@ -129,6 +131,7 @@ final class Places {
         all.add(incidents);
         photos = new PhotoPages(shell, measures, book, outside, choosing(shell, window), undo, sheets, start);
         photos.on(incidents, engines);
+        start.caseShown(incidents::shown);
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
@@ -433,7 +436,8 @@ final class Places {
                         new WriteSeasonTable(outside.tables()),
                         new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures)),
                         new WriteBuildSheet(outside.papers(), new BuildSheetPaper(shell.texts(), measures)),
-                        new WriteFaceSheet(outside.papers(), new FaceSheetPaper(shell.texts(), measures))),
+                        new WriteFaceSheet(outside.papers(), new FaceSheetPaper(shell.texts(), measures)),
+                        new WriteCaseSheet(outside.papers(), new CaseSheetPaper(shell.texts(), measures))),
                 new StartContext.Copies(
                         outside.files().copies(),
                         new CopyElsewhere(book.desk().logbook(), shell.settings(), outside.clock()),

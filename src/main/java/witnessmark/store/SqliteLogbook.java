@@ -74,7 +74,8 @@ final class SqliteLogbook implements Logbook {
         this.id = Home.idOf(database);
         this.backups = new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf);
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
-        this.photos = new PhotoFolder(PhotoFolder.beside(path), backups.folder().resolve(PhotoCopies.FOLDER), readOnly != null);
+        this.photos = new PhotoFolder(
+                PhotoFolder.beside(path), backups.folder().resolve(PhotoCopies.FOLDER), readOnly != null);
         this.secondPlace =
                 new CopiesElsewhere(home, id, path, this::ownReader, backups, SafeFiles::copy, this::bringPhotos);
         this.witness = home.witness(id, path);

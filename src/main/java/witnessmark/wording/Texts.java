@@ -32,6 +32,7 @@ public final class Texts {
             "builds",
             "incidents",
             "photos",
+            "casesheet",
             "problems",
             "records",
             "measures",

@@ -1,5 +1,6 @@
 package witnessmark.desktop.incidents;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -55,6 +56,12 @@ public final class IncidentsPlace implements Place {
                 window, PlaceId.INCIDENTS, tools.tasks(), panel.table().sheet()::select);
         this.again = Buttons.plain(Caption.of(texts.get("incidents.again")), this::refresh);
         panel.table().sheet().onSelect(this::chosen);
+    }
+
+    /** The incident in hand, whether or not this place is in view. */
+    public Optional<Id<Incident>> shown() {
+        IncidentLine line = panel.table().sheet().selected();
+        return line == null ? Optional.empty() : Optional.of(Id.parse(line.id()));
     }
 
     /** Puts the photos of the incident in hand on its page. */

@@ -32,7 +32,6 @@ import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.task.Ticking;
 import witnessmark.domain.Engine;
-import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Finding;
 import witnessmark.domain.Id;
@@ -260,7 +259,8 @@ final class BringInPage implements Aside {
         over();
         if (!outcome.didWork()) {
             keep.setEnabled(true);
-            said.setText(String.join("\n", outcome.problems().stream().map(problems::sentence).toList()));
+            said.setText(String.join(
+                    "\n", outcome.problems().stream().map(problems::sentence).toList()));
             return;
         }
         KeepPhotos.Kept kept = outcome.orThrow();
@@ -268,7 +268,10 @@ final class BringInPage implements Aside {
         String words = texts.get(kept.left() == 0 ? "photos.kept" : "photos.kept.stopped", kept.kept(), kept.left());
         if (kept.written() != null) {
             context.window()
-                    .say(words, Caption.of(texts.get("photos.undo")), context.asked().undo());
+                    .say(
+                            words,
+                            Caption.of(texts.get("photos.undo")),
+                            context.asked().undo());
         }
         if (kept.problems().isEmpty()) {
             leave();

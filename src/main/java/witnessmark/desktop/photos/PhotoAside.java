@@ -230,13 +230,15 @@ final class PhotoAside implements Aside {
         }
         Entry<Photo> before = line.entry();
         Photo photo = before.fact().showing(typed);
-        Entry<Photo> now =
-                new Entry<>(before.id(), photo, before.standing(), before.struckBecause(), before.rev() + 1);
+        Entry<Photo> now = new Entry<>(before.id(), photo, before.standing(), before.struckBecause(), before.rev() + 1);
         List<PhotoLine> next = new java.util.ArrayList<>(all);
         next.set(which, new PhotoLine(now, words.title(photo), line.when(), line.about()));
         all = List.copyOf(next);
         context.window()
-                .say(texts.get("photos.captioned"), Caption.of(texts.get("photos.undo")), context.asked().undo());
+                .say(
+                        texts.get("photos.captioned"),
+                        Caption.of(texts.get("photos.undo")),
+                        context.asked().undo());
         if (which == at) {
             title.setText(line().title());
         }

@@ -73,7 +73,8 @@ public final class PhotoStrip extends JPanel {
         this.none = Lettering.paragraph(texts.get("photos.none"), Styles.NOTE);
         this.list = new PhotoList(pictures, this::open);
         list.getAccessibleContext().setAccessibleName(texts.get("photos.list"));
-        JPanel head = new JPanel(new MigLayout("insets 0, gap 10, fillx, hidemode 3", "[][0::,grow,fill][][][]", "[baseline]"));
+        JPanel head = new JPanel(
+                new MigLayout("insets 0, gap 10, fillx, hidemode 3", "[][0::,grow,fill][][][]", "[baseline]"));
         head.setOpaque(false);
         head.add(Lettering.line(texts.get("photos.section"), Styles.SECTION));
         head.add(count, "wmin 0");
@@ -176,7 +177,8 @@ public final class PhotoStrip extends JPanel {
     }
 
     private void paste() {
-        PicturesDropped.pasted(this::take, this::takePasted, () -> context.window().say(texts.get("photos.paste.none")));
+        PicturesDropped.pasted(
+                this::take, this::takePasted, () -> context.window().say(texts.get("photos.paste.none")));
     }
 
     /** Takes files in, after asking what they are about. */

@@ -135,8 +135,7 @@ final class PhotoView extends JComponent {
     }
 
     private double scale(BufferedImage shown) {
-        return closer
-                * Math.min((double) getWidth() / shown.getWidth(), (double) getHeight() / shown.getHeight());
+        return closer * Math.min((double) getWidth() / shown.getWidth(), (double) getHeight() / shown.getHeight());
     }
 
     @Override

@@ -41,8 +41,7 @@ public record PhotosContext(
      * @param correct opens an entry on its sheet, by the text form of its identity, and comes back
      * @param undo takes the last change back
      */
-    public record Asked(
-            Consumer<Aside> show, Runnable leave, BiConsumer<String, Runnable> correct, Runnable undo) {}
+    public record Asked(Consumer<Aside> show, Runnable leave, BiConsumer<String, Runnable> correct, Runnable undo) {}
 
     Texts texts() {
         return tools.texts();

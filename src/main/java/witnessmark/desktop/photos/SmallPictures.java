@@ -63,7 +63,9 @@ final class SmallPictures {
                             },
                             failure -> {
                                 LOG.error("a small picture could not be made", failure);
-                                kept.put(photo.content(), new Small(null, context.texts().get("photos.none.drawn")));
+                                kept.put(
+                                        photo.content(),
+                                        new Small(null, context.texts().get("photos.none.drawn")));
                             });
         }
         return Optional.ofNullable(there);
@@ -77,7 +79,8 @@ final class SmallPictures {
     private Small small(Outcome<Pixels> drawn) {
         return drawn.didWork()
                 ? new Small(image(drawn.orThrow()), "")
-                : new Small(null, context.texts().get(key(drawn.problems().get(0).kind())));
+                : new Small(
+                        null, context.texts().get(key(drawn.problems().get(0).kind())));
     }
 
     private static String key(ProblemKind kind) {

@@ -51,6 +51,9 @@ public interface Choosing {
     /** Where to write the page of a face; empty when somebody thought better of it. */
     Optional<Path> faceSheetToWrite(Path suggested);
 
+    /** Where to write the case sheet of an incident. */
+    Optional<Path> caseSheetToWrite(Path suggested);
+
     /** A backup, or another file that is or was a logbook. */
     Optional<Path> copy();
 

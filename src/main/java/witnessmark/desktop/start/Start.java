@@ -15,6 +15,7 @@ import witnessmark.desktop.keeping.KeepingPages;
 import witnessmark.desktop.shell.Command;
 import witnessmark.domain.Build;
 import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.faces.FaceInSight;
 import witnessmark.logbook.money.SeasonAsked;
@@ -37,6 +38,7 @@ public final class Start {
     private final FileOut seasonSheet;
     private final BuildSheetOut buildSheet;
     private final FaceSheetOut faceSheet;
+    private final CaseSheetOut caseSheet;
     private @Nullable SampleStrip walksOn;
     private Supplier<SeasonAsked> seasonAsked = () -> SeasonAsked.USUAL;
 
@@ -97,6 +99,7 @@ public final class Start {
                 () -> shown((asked, file) -> context.uses().seasonSheet().write(context.logbook(), asked, file)));
         this.buildSheet = new BuildSheetOut(context, reports);
         this.faceSheet = new FaceSheetOut(context, reports);
+        this.caseSheet = new CaseSheetOut(context, reports);
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -122,6 +125,7 @@ public final class Start {
                                 seasonSheet,
                                 buildSheet::writeOut,
                                 faceSheet::writeOut,
+                                caseSheet::ask,
                                 walksOn == null ? null : walksOn::walkOn))
                 .all();
     }
@@ -149,6 +153,11 @@ public final class Start {
     /** Says which face the bench shows: that is what is printed. */
     public void faceShown(Supplier<Optional<FaceInSight>> shown) {
         faceSheet.shown(shown);
+    }
+
+    /** Says which incident is in view: that is what is shared. */
+    public void caseShown(Supplier<Optional<Id<Incident>>> shown) {
+        caseSheet.shown(shown);
     }
 
     /** Asks where to write the page of the face that is shown, as the command does. */

@@ -33,6 +33,7 @@ final class StartCommands {
             FileOut seasonSheet,
             Runnable buildSheet,
             Runnable faceSheet,
+            Runnable caseSheet,
             @Nullable Runnable walkOn) {}
 
     StartCommands(StartContext context, Work work) {
@@ -51,6 +52,7 @@ final class StartCommands {
         add("seasonsheet.command.print", 3, null, work.seasonSheet()::writeOut);
         add("buildsheet.command.print", 3, null, work.buildSheet());
         add("facesheet.command.print", 3, null, work.faceSheet());
+        add("casesheet.command.print", 3, null, work.caseSheet());
         add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);

@@ -20,6 +20,7 @@ import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StatementFiles;
+import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -72,7 +73,8 @@ public record StartContext(
             WriteSeasonTable seasonTable,
             WriteSeasonSheet seasonSheet,
             WriteBuildSheet buildSheet,
-            WriteFaceSheet faceSheet) {}
+            WriteFaceSheet faceSheet,
+            WriteCaseSheet caseSheet) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

@@ -78,7 +78,8 @@ public final class SystemChoosing implements Choosing {
     public List<Path> photosToRead() {
         SystemFileChooser chooser = chooser("photosToRead", "photos.choose");
         chooser.setMultiSelectionEnabled(true);
-        return shown("photosToRead", chooser, chooser.showOpenDialog(parent.get())).isEmpty()
+        return shown("photosToRead", chooser, chooser.showOpenDialog(parent.get()))
+                        .isEmpty()
                 ? List.of()
                 : Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList();
     }
@@ -118,6 +119,11 @@ public final class SystemChoosing implements Choosing {
     @Override
     public Optional<Path> faceSheetToWrite(Path suggested) {
         return fileToWrite("faceSheetToWrite", suggested);
+    }
+
+    @Override
+    public Optional<Path> caseSheetToWrite(Path suggested) {
+        return fileToWrite("caseSheetToWrite", suggested);
     }
 
     @Override

@@ -55,8 +55,7 @@ public final class KeepPhotos {
      * @param left how many were not looked at any more, since it was called off
      * @param problems why single files were not taken, and what is to be known of those that were
      */
-    public record Kept(
-            @Nullable Written written, int kept, int left, List<Problem> problems) {
+    public record Kept(@Nullable Written written, int kept, int left, List<Problem> problems) {
         public Kept {
             problems = List.copyOf(problems);
         }
@@ -97,11 +96,7 @@ public final class KeepPhotos {
             } else {
                 problems.addAll(taken.problems());
                 photos.add(new Entry<>(
-                        ids.next(),
-                        photo(taken.orThrow(), about, view.zone(), now),
-                        Standing.IN_FORCE,
-                        null,
-                        1));
+                        ids.next(), photo(taken.orThrow(), about, view.zone(), now), Standing.IN_FORCE, null, 1));
             }
         }
         int left = files.size() - done;
@@ -154,6 +149,10 @@ public final class KeepPhotos {
         return desk.write(
                 why,
                 List.of(new Entry<>(
-                        photo.id(), photo.fact().showing(caption), photo.standing(), photo.struckBecause(), photo.rev() + 1)));
+                        photo.id(),
+                        photo.fact().showing(caption),
+                        photo.standing(),
+                        photo.struckBecause(),
+                        photo.rev() + 1)));
     }
 }

@@ -33,6 +33,7 @@ import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
@@ -49,6 +50,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -128,7 +130,8 @@ final class StartedWindow implements AutoCloseable {
                         new WriteSeasonTable(new CsvTableFiles()),
                         new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                         new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
-                        new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures))),
+                        new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures)),
+                        new WriteCaseSheet(new PdfFiles(), new CaseSheetPaper(texts, measures))),
                 new StartContext.Copies(
                         new SqliteLogbookFiles(
                                         folder.resolve("data"),
@@ -259,6 +262,11 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> seasonTableToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> caseSheetToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
 
