@@ -36,6 +36,7 @@ public final class Program implements Runnable {
             "proof",
             "common",
             "case",
+            "tags",
             "flatness",
             "trace",
             "traces",
@@ -107,6 +108,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new ProofOf(tools))
                 .addSubcommand(new CommonTo(tools))
                 .addSubcommand(new CaseOf(tools))
+                .addSubcommand(new TagsOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TraceOf(tools))
                 .addSubcommand(new TakeInStatement(tools))

@@ -14,6 +14,7 @@ import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.StatementFiles;
 import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -32,6 +33,7 @@ import witnessmark.wording.Texts;
  * @param buildSheet writes build sheets for printing
  * @param faceSheet writes faces for printing
  * @param caseSheet writes incidents for others
+ * @param tags writes tags for bagged parts
  * @param startingValues what limits usually start from
  * @param statements files of banks and bookkeepers
  * @param ids gives new identities
@@ -50,6 +52,7 @@ public record Tools(
         WriteBuildSheet buildSheet,
         WriteFaceSheet faceSheet,
         WriteCaseSheet caseSheet,
+        WriteTags tags,
         StartingValues startingValues,
         StatementFiles statements,
         Ids ids,

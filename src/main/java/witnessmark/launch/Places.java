@@ -56,6 +56,7 @@ import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
@@ -68,6 +69,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
@@ -132,13 +134,15 @@ final class Places {
         photos = new PhotoPages(shell, measures, book, outside, choosing(shell, window), undo, sheets, start);
         photos.on(incidents, engines);
         start.caseShown(incidents::shown);
+        start.engineShown(engines::engineInView);
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
         TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
         TraceAside trace = traces(shell, measures, book, sheets);
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
-        BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
+        BuildAside build =
+                builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine, start::printTags);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
         Path sample = book.sampleFolder();
@@ -305,7 +309,8 @@ final class Places {
             Sheets sheets,
             EnginesPlace engines,
             TraceAside trace,
-            TraceViewContext.Host onEngine) {
+            TraceViewContext.Host onEngine,
+            Runnable printTags) {
         WriteBuildWork work = new WriteBuildWork(book.desk(), outside.ids(), Sheets.units(measures, DAYS));
         BuildAside page = new BuildAside(new BuildsContext(
                 book.desk(),
@@ -321,7 +326,7 @@ final class Places {
                         build -> sheets.open(
                                 Prefilled.signing(Id.parse(build)),
                                 () -> shell.desk().go(PlaceId.ENGINES, build)))));
-        engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine));
+        engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine), printTags);
         sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;
     }
@@ -437,7 +442,8 @@ final class Places {
                         new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures)),
                         new WriteBuildSheet(outside.papers(), new BuildSheetPaper(shell.texts(), measures)),
                         new WriteFaceSheet(outside.papers(), new FaceSheetPaper(shell.texts(), measures)),
-                        new WriteCaseSheet(outside.papers(), new CaseSheetPaper(shell.texts(), measures))),
+                        new WriteCaseSheet(outside.papers(), new CaseSheetPaper(shell.texts(), measures)),
+                        new WriteTags(outside.papers(), new TagPaper(shell.texts(), measures))),
                 new StartContext.Copies(
                         outside.files().copies(),
                         new CopyElsewhere(book.desk().logbook(), shell.settings(), outside.clock()),

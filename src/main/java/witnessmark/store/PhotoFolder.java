@@ -192,8 +192,16 @@ final class PhotoFolder implements Photos {
                 : new Change(change.who(), change.why(), change.next(), others);
     }
 
+    /** Brings those that photos of these facts name into a folder of copies, as far as they are not there; what did not get there. */
+    List<Problem> bring(Facts facts, Path to, CopiesElsewhere.Carry carry) {
+        PhotoCopies.Left left = PhotoCopies.bring(folder, to, named(facts), carry);
+        return left.count() == 0
+                ? List.of()
+                : List.of(Problem.of(ProblemKind.PHOTOS_NOT_COPIED, left.count(), to, left.said()));
+    }
+
     /** What photos name, struck out or not. */
-    static Set<String> named(Facts facts) {
+    private static Set<String> named(Facts facts) {
         Set<String> named = new HashSet<>();
         facts.of(Photo.class).all().forEach(entry -> named.add(entry.fact().content()));
         return named;

@@ -2,10 +2,8 @@ package witnessmark.store;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -76,8 +74,14 @@ final class SqliteLogbook implements Logbook {
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
         this.photos = new PhotoFolder(
                 PhotoFolder.beside(path), backups.folder().resolve(PhotoCopies.FOLDER), readOnly != null);
-        this.secondPlace =
-                new CopiesElsewhere(home, id, path, this::ownReader, backups, SafeFiles::copy, this::bringPhotos);
+        this.secondPlace = new CopiesElsewhere(
+                home,
+                id,
+                path,
+                this::ownReader,
+                backups,
+                SafeFiles::copy,
+                (to, carry) -> photos.bring(facts, to, carry));
         this.witness = home.witness(id, path);
         home.opened(path);
     }
@@ -181,14 +185,6 @@ final class SqliteLogbook implements Logbook {
         return photos;
     }
 
-    /** Those that are not there yet go into a folder of copies. */
-    private List<Problem> bringPhotos(Path to, CopiesElsewhere.Carry carry) {
-        PhotoCopies.Left left = PhotoCopies.bring(photos.folder(), to, PhotoFolder.named(facts), carry);
-        return left.count() == 0
-                ? List.of()
-                : List.of(Problem.of(ProblemKind.PHOTOS_NOT_COPIED, left.count(), to, left.said()));
-    }
-
     @Override
     public Optional<Problem> readOnly() {
         return Optional.ofNullable(readOnly);
@@ -225,7 +221,7 @@ final class SqliteLogbook implements Logbook {
                 return made;
             }
             Path photosThere = backups.folder().resolve(PhotoCopies.FOLDER);
-            return made.then(copy -> Outcome.of(copy, bringPhotos(photosThere, PhotoCopies::linked)));
+            return made.then(copy -> Outcome.of(copy, photos.bring(facts, photosThere, PhotoCopies::linked)));
         } catch (SQLException e) {
             notBackedUp();
             return Outcome.didNot(Faults.reading(path, e));
@@ -235,27 +231,11 @@ final class SqliteLogbook implements Logbook {
     @Override
     public Outcome<Path> copyTo(Path file) {
         Path to = file.toAbsolutePath().normalize();
-        Problem inTheWay = Probe.inTheWay(to);
-        if (inTheWay != null) {
-            return Outcome.didNot(inTheWay);
-        }
-        Path aside = to.resolveSibling(to.getFileName() + ".new");
-        try {
-            Outcome<Path> made = isMovedAway() ? rescued(aside) : copied(aside);
-            if (made.didWork()) {
-                home.witness(id, to).forget();
-                Files.move(aside, to);
-                SafeFiles.syncFolder(SafeFiles.folderOf(to));
-                return made.then(any -> Outcome.of(to, bringPhotos(PhotoFolder.beside(to), PhotoCopies::linked)));
-            }
-            return made;
-        } catch (IOException e) {
-            return Outcome.didNot(Faults.writing(to, e));
-        } catch (SQLException e) {
-            return Outcome.didNot(Faults.reading(path, e));
-        } finally {
-            SafeFiles.remove(aside);
-        }
+        return new NewCopy(to, path)
+                .of(
+                        home.witness(id, to),
+                        aside -> isMovedAway() ? rescued(aside) : copied(aside),
+                        () -> photos.bring(facts, PhotoFolder.beside(to), PhotoCopies::linked));
     }
 
     private Outcome<Path> copied(Path aside) throws SQLException {
@@ -329,7 +309,7 @@ final class SqliteLogbook implements Logbook {
         }
         boolean moved = lock != null && !key.stillAt(path);
         if (moved && database != null) {
-            checkpoint(); // else what lies beside would be taken for writes to another file put here
+            quietly("file/checkpoint"); // else what lies beside would be taken for writes to another file put here
         }
         closed = true;
         letGo();
@@ -345,17 +325,7 @@ final class SqliteLogbook implements Logbook {
 
     /** Backs up when the file is newer than the newest backup; what went wrong is told beside the open logbook. */
     List<Problem> backUpIfStale() {
-        Optional<Instant> newest = backups.newest(path);
-        try {
-            Instant changed = Files.getLastModifiedTime(path).toInstant();
-            Instant now = Instant.ofEpochMilli(home.clock.getAsLong());
-            boolean fresh = newest.isPresent() && !newest.get().isBefore(changed);
-            boolean credible = fresh && !newest.get().isAfter(now); // else a clock was wrong
-            return credible ? List.of() : backUp().problems();
-        } catch (IOException e) {
-            LOG.warn("the file's time cannot be read: {}", path, e);
-            return List.of();
-        }
+        return backups.isFresh(path) ? List.of() : backUp().problems();
     }
 
     /** Another program wrote past the lock: what it wrote is read first, so that revisions are compared with it. */
@@ -424,13 +394,14 @@ final class SqliteLogbook implements Logbook {
     private synchronized void settle() {
         if (readOnly == null) {
             writtenSinceBackup = false; // what is written from now on may be missing in the copy
-            checkpoint();
+            quietly("file/checkpoint");
         }
     }
 
-    private void checkpoint() {
+    /** Where it does not work the log beside the file stays, and nobody is the worse for it. */
+    private void quietly(String query) {
         try {
-            opened().set("file/checkpoint");
+            opened().set(query);
         } catch (SQLException e) {
             LOG.warn("the log beside the file stays: {}", path, e);
         }
@@ -491,11 +462,7 @@ final class SqliteLogbook implements Logbook {
      * which nobody waits for, and which come after every save of a form.
      */
     private void takeIn() {
-        try {
-            opened().set("file/take_in");
-        } catch (SQLException e) {
-            LOG.info("the log beside the file stays: {}", path, e);
-        }
+        quietly("file/take_in");
     }
 
     private List<Amendment> read(String query, @Nullable Object... parameters) {

@@ -33,6 +33,7 @@ public final class Texts {
             "incidents",
             "photos",
             "casesheet",
+            "tags",
             "problems",
             "records",
             "measures",

@@ -68,6 +68,9 @@ final class EngineSheetView {
         /** Opens the sheet of the engine's build. */
         void buildSheet();
 
+        /** Prints tags for the parts of the engine. */
+        void tags();
+
         /** Shows the traces of the engine's runs. */
         void traces();
 
@@ -97,7 +100,8 @@ final class EngineSheetView {
                 open,
                 List.of(
                         Buttons.link(Caption.of(texts.get("builds.page")), asked::page),
-                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet)));
+                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet),
+                        Buttons.link(Caption.of(texts.get("tags.link")), asked::tags)));
         LineOfLifePainter painter = new LineOfLifePainter(
                 line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
         lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::open);

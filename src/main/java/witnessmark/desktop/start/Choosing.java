@@ -54,6 +54,9 @@ public interface Choosing {
     /** Where to write the case sheet of an incident. */
     Optional<Path> caseSheetToWrite(Path suggested);
 
+    /** Where to write tags for parts. */
+    Optional<Path> tagsToWrite(Path suggested);
+
     /** A backup, or another file that is or was a logbook. */
     Optional<Path> copy();
 

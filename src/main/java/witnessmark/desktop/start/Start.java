@@ -14,6 +14,7 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.keeping.KeepingPages;
 import witnessmark.desktop.shell.Command;
 import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.SampleSeason;
@@ -39,6 +40,7 @@ public final class Start {
     private final BuildSheetOut buildSheet;
     private final FaceSheetOut faceSheet;
     private final CaseSheetOut caseSheet;
+    private final TagsOut tags;
     private @Nullable SampleStrip walksOn;
     private Supplier<SeasonAsked> seasonAsked = () -> SeasonAsked.USUAL;
 
@@ -100,6 +102,7 @@ public final class Start {
         this.buildSheet = new BuildSheetOut(context, reports);
         this.faceSheet = new FaceSheetOut(context, reports);
         this.caseSheet = new CaseSheetOut(context, reports);
+        this.tags = new TagsOut(context, reports);
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -126,6 +129,7 @@ public final class Start {
                                 buildSheet::writeOut,
                                 faceSheet::writeOut,
                                 caseSheet::ask,
+                                tags::writeOut,
                                 walksOn == null ? null : walksOn::walkOn))
                 .all();
     }
@@ -153,6 +157,16 @@ public final class Start {
     /** Says which face the bench shows: that is what is printed. */
     public void faceShown(Supplier<Optional<FaceInSight>> shown) {
         faceSheet.shown(shown);
+    }
+
+    /** Says which engine is in view: its parts are what tags are for. */
+    public void engineShown(Supplier<Optional<Id<Engine>>> shown) {
+        tags.shown(shown);
+    }
+
+    /** Asks where to write tags for the parts of the engine in view, as the command does. */
+    public void printTags() {
+        tags.writeOut();
     }
 
     /** Says which incident is in view: that is what is shared. */

@@ -21,6 +21,7 @@ import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StatementFiles;
 import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -74,7 +75,8 @@ public record StartContext(
             WriteSeasonSheet seasonSheet,
             WriteBuildSheet buildSheet,
             WriteFaceSheet faceSheet,
-            WriteCaseSheet caseSheet) {}
+            WriteCaseSheet caseSheet,
+            WriteTags tags) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

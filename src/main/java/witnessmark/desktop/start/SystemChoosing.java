@@ -127,6 +127,11 @@ public final class SystemChoosing implements Choosing {
     }
 
     @Override
+    public Optional<Path> tagsToWrite(Path suggested) {
+        return fileToWrite("tagsToWrite", suggested);
+    }
+
+    @Override
     public Optional<Path> copy() {
         SystemFileChooser chooser = chooser("copy", "keeping.choose.copy");
         return shown("copy", chooser, chooser.showOpenDialog(parent.get()));

@@ -37,6 +37,7 @@ import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.ExportSeason;
@@ -51,6 +52,7 @@ import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -131,7 +133,8 @@ final class StartedWindow implements AutoCloseable {
                         new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                         new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
                         new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures)),
-                        new WriteCaseSheet(new PdfFiles(), new CaseSheetPaper(texts, measures))),
+                        new WriteCaseSheet(new PdfFiles(), new CaseSheetPaper(texts, measures)),
+                        new WriteTags(new PdfFiles(), new TagPaper(texts, measures))),
                 new StartContext.Copies(
                         new SqliteLogbookFiles(
                                         folder.resolve("data"),
@@ -267,6 +270,11 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> caseSheetToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> tagsToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
 
