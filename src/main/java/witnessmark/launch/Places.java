@@ -133,8 +133,7 @@ final class Places {
         all.add(incidents);
         photos = new PhotoPages(shell, measures, book, outside, choosing(shell, window), undo, sheets, start);
         photos.on(incidents, engines);
-        start.caseShown(incidents::shown);
-        start.engineShown(engines::engineInView);
+        printed(start, incidents, engines);
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, start));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
@@ -145,13 +144,11 @@ final class Places {
                 builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine, start::printTags);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
-        Path sample = book.sampleFolder();
         traces = new TracePages(shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);
         commands.addAll(TraceCommands.of(shell.texts(), traces.page(), runSheet::runInView));
-        strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
+        strip = sampleStrip(book, start);
         List.of(start.commands(), undo.commands(), sheets.commands()).forEach(commands::addAll);
-        commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
-        commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
+        commands.addAll(units(shell, measures, window));
         findable.addAll(records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun)));
     }
 
@@ -174,6 +171,17 @@ final class Places {
                 trace.openNewest(onRun);
             }
         });
+    }
+
+    private static @Nullable SampleStrip sampleStrip(OpenBook book, Start start) {
+        Path sample = book.sampleFolder();
+        return book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
+    }
+
+    /** What is in view is what is printed. */
+    private static void printed(Start start, IncidentsPlace incidents, EnginesPlace engines) {
+        start.caseShown(incidents::shown);
+        start.engineShown(engines::engineInView);
     }
 
     /** What the find field finds in the logbook. */
@@ -226,6 +234,7 @@ final class Places {
     /** Another logbook takes their place: nothing of them goes on by itself. */
     void close() {
         traces.close();
+        photos.close();
     }
 
     /** Takes files that were dropped on the window. */
@@ -404,6 +413,12 @@ final class Places {
                         start::printSeason));
         start.seasonShown(place::asked);
         return place;
+    }
+
+    private static List<Command> units(ShellContext shell, Measures measures, Window window) {
+        return List.of(
+                units(shell, "shell.command.units.metric", Units.METRIC, measures, window),
+                units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
     }
 
     private static Command units(ShellContext shell, String key, Units units, Measures now, Window window) {

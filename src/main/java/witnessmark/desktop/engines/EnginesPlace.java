@@ -41,7 +41,6 @@ import witnessmark.wording.Texts;
 public final class EnginesPlace implements Place {
 
     private final Texts texts;
-    private final Measures measures;
     private final witnessmark.desktop.shell.Desk window;
     private final Supplier<Desk> desk;
     private final Consumer<Entry<?>> correct;
@@ -87,7 +86,6 @@ public final class EnginesPlace implements Place {
             Consumer<Entry<?>> correct) {
         SheetTools tools = new SheetTools(texts, tasks, settings);
         this.texts = texts;
-        this.measures = measures;
         this.window = window;
         this.desk = desk;
         this.correct = correct;

@@ -189,7 +189,11 @@ final class BringInPage implements Aside {
         return List.of("help.photos");
     }
 
-    private void keep() {
+    FieldBox caption() {
+        return caption;
+    }
+
+    void keep() {
         if (!keep.isEnabled()) {
             return;
         }

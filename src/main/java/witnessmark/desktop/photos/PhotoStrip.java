@@ -46,6 +46,11 @@ public final class PhotoStrip extends JPanel {
     private final JTextArea none;
     private final PhotoList list;
     private final JButton more;
+    private final JPanel waits =
+            new JPanel(new MigLayout("insets 0, gap 8, fillx, hidemode 3", "[0::,grow,fill][][][]", "[baseline]"));
+    private final JTextArea waiting = Lettering.paragraph("", Styles.NOTE);
+    private final JButton take;
+    private final JButton leave;
     private final boolean scrolls;
     private @Nullable PhotosOf of;
     private boolean all;
@@ -70,21 +75,27 @@ public final class PhotoStrip extends JPanel {
         this.reading = new Latest(context.tools().tasks());
         this.scrolls = scrolls;
         this.more = Buttons.link(Caption.of(texts.get("photos.all")), this::showAll);
+        this.take = Buttons.link(
+                Caption.of(texts.get("photos.watch.take")),
+                () -> take(context.watch().waiting()));
+        this.leave = Buttons.link(Caption.of(texts.get("photos.watch.leave")), context.watch()::leave);
         this.none = Lettering.paragraph(texts.get("photos.none"), Styles.NOTE);
         this.list = new PhotoList(pictures, this::open);
         list.getAccessibleContext().setAccessibleName(texts.get("photos.list"));
         JPanel head = new JPanel(
-                new MigLayout("insets 0, gap 10, fillx, hidemode 3", "[][0::,grow,fill][][][]", "[baseline]"));
+                new MigLayout("insets 0, gap 10, fillx, hidemode 3", "[][0::,grow,fill][][][][]", "[baseline]"));
         head.setOpaque(false);
         head.add(Lettering.line(texts.get("photos.section"), Styles.SECTION));
         head.add(count, "wmin 0");
         head.add(more);
+        head.add(Buttons.link(Caption.of(texts.get("photos.watch")), this::watch));
         head.add(Buttons.link(Caption.of(texts.get("photos.paste")), this::paste));
         head.add(Buttons.link(Caption.of(texts.get("photos.add")), this::pick));
         JPanel body = new JPanel(new MigLayout(
                 "insets " + (scrolls ? "6" : "0") + " 0 0 0, gap 0 4, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
         body.setOpaque(false);
         body.add(head, "wmin 0");
+        body.add(waits(), "growx, wmin 0");
         body.add(none, "growx, wmin 0");
         body.add(list, "growx, wmin 0");
         setOpaque(false);
@@ -93,6 +104,34 @@ public final class PhotoStrip extends JPanel {
         setTransferHandler(new PicturesDropped(this::take, this::takePasted));
         list.setTransferHandler(getTransferHandler());
         show(List.of());
+    }
+
+    /** What lies in the folder that is watched, and what can be done with it. */
+    private JPanel waits() {
+        waits.setOpaque(false);
+        waits.add(waiting, "growx, wmin 0");
+        waits.add(take);
+        waits.add(leave);
+        waits.add(Buttons.link(
+                Caption.of(texts.get("photos.watch.stop")),
+                () -> context.watch().watch(null)));
+        context.watch().onChange(this::sayWaiting);
+        sayWaiting();
+        return waits;
+    }
+
+    private void sayWaiting() {
+        String said = context.watch().said();
+        boolean any = !context.watch().waiting().isEmpty();
+        waits.setVisible(!said.isEmpty());
+        waiting.setText(said);
+        take.setVisible(any);
+        leave.setVisible(any);
+        revalidate();
+    }
+
+    private void watch() {
+        context.chooseFolder().get().ifPresent(context.watch()::watch);
     }
 
     private void keys() {

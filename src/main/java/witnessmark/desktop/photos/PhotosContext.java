@@ -20,6 +20,8 @@ import witnessmark.wording.Texts;
  * @param book the logbook in hand
  * @param keep puts photos in
  * @param window the window's desk
+ * @param watch a folder in which photos appear
+ * @param chooseFolder asks for such a folder
  * @param choose asks for picture files; empty when somebody thought better of it
  * @param save asks where to write a copy, beginning with a name
  * @param asked what they lead to
@@ -30,6 +32,8 @@ public record PhotosContext(
         Desk window,
         SheetTools tools,
         Measures measures,
+        PhotoWatch watch,
+        Supplier<Optional<Path>> chooseFolder,
         Supplier<List<Path>> choose,
         Function<String, Optional<Path>> save,
         Asked asked) {

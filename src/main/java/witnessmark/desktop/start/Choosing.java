@@ -30,6 +30,9 @@ public interface Choosing {
     /** Pictures to put in; empty when somebody thought better of it. */
     List<Path> photosToRead();
 
+    /** A folder in which photos appear. */
+    Optional<Path> photosFolder();
+
     /** Where to write a copy of a photo. */
     Optional<Path> photoToWrite(Path suggested);
 

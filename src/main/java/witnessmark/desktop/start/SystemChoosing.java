@@ -85,6 +85,11 @@ public final class SystemChoosing implements Choosing {
     }
 
     @Override
+    public Optional<Path> photosFolder() {
+        return folder("photosFolder", "photos.choose.folder");
+    }
+
+    @Override
     public Optional<Path> photoToWrite(Path suggested) {
         SystemFileChooser chooser = chooser("photoToWrite", "photos.choose.copy");
         chooser.setSelectedFile(last.place("photoToWrite", suggested).toFile());

@@ -311,6 +311,11 @@ final class StartedWindow implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> photosFolder() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
         public Optional<Path> photoToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
