@@ -100,8 +100,7 @@ final class EngineSheetView {
                 open,
                 List.of(
                         Buttons.link(Caption.of(texts.get("builds.page")), asked::page),
-                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet),
-                        Buttons.link(Caption.of(texts.get("tags.link")), asked::tags)));
+                        Buttons.link(Caption.of(texts.get("builds.sheet")), asked::buildSheet)));
         LineOfLifePainter painter = new LineOfLifePainter(
                 line, day -> day.getDayOfYear() == 1 ? Integer.toString(day.getYear()) : measures.shortDate(day));
         lineView = new LineOfLifeView(texts, line, painter, this::readLine, asked::open);
@@ -126,9 +125,10 @@ final class EngineSheetView {
         beside = new Beside(tabs, new BehindPane(tools, work, asked::closeBehind));
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(lineView, "growx, wmin 0, wrap");
-        JPanel said = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[0::,grow,fill][]", "[center]"));
+        JPanel said = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[0::,grow,fill][][]", "[center]"));
         said.setOpaque(false);
         said.add(readout, "growx, wmin 0");
+        said.add(Buttons.link(Caption.of(texts.get("tags.link")), asked::tags));
         said.add(Buttons.link(Caption.of(texts.get("traceview.page")), asked::traces));
         sheet.add(said, "growx, wmin 0, wrap");
         sheet.add(beside, "grow, wmin 0");
