@@ -111,9 +111,10 @@ public final class WriteTags {
                 .stream()
                 .map(Entry::fact)
                 .toList();
-        Stream<Fitment> off = all.stream()
-                .filter(fitment -> out(fitment, asOf) != null
-                        && opened.stream().anyMatch(moment -> !fitment.to().isBefore(moment)));
+        Stream<Fitment> off = all.stream().filter(fitment -> {
+            Moment out = out(fitment, asOf);
+            return out != null && opened.stream().anyMatch(moment -> !out.isBefore(moment));
+        });
         Stream<Fitment> in = all.stream().filter(fitment -> out(fitment, asOf) == null);
         Map<Id<Part>, Fitment> last = new LinkedHashMap<>();
         Stream.concat(off, in).forEach(fitment -> last.put(fitment.part(), fitment));
