@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Photo;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Kept;
@@ -28,9 +29,11 @@ import witnessmark.outcome.ProblemKind;
 final class BesideRows {
     private final Set<String> lacking;
     private final Set<String> there;
+    private final Set<String> photos;
     private final SeasonFolders.Beside found;
 
-    private BesideRows(Set<String> lacking, Set<String> there, SeasonFolders.Beside found) {
+    private BesideRows(Set<String> lacking, Set<String> there, Set<String> photos, SeasonFolders.Beside found) {
+        this.photos = photos;
         this.lacking = lacking;
         this.there = there;
         this.found = found;
@@ -44,7 +47,7 @@ final class BesideRows {
         Set<String> wanted = named(read);
         wanted.removeAll(there);
         wanted.addAll(lacking);
-        return new BesideRows(lacking, there, folders.beside(folder, wanted));
+        return new BesideRows(lacking, there, photos(logbook.facts(), read), folders.beside(folder, wanted));
     }
 
     /** What goes into the logbook with some of the rows. */
@@ -56,11 +59,26 @@ final class BesideRows {
                 .toList();
     }
 
+    private static Set<String> photos(Facts facts, List<Entry<?>> read) {
+        Set<String> names = new HashSet<>();
+        Stream.concat(facts.of(Photo.class).all().stream(), read.stream())
+                .map(entry -> entry.fact().beside())
+                .filter(Objects::nonNull)
+                .forEach(names::add);
+        return names;
+    }
+
+    /** How many of these are photos. */
+    int photos(List<Kept> kept) {
+        return (int)
+                kept.stream().filter(each -> photos.contains(each.sha256())).count();
+    }
+
     /** What of the bytes of some of the rows does not come with them. */
     List<Problem> problems(List<Entry<?>> rows) {
         Map<String, Integer> missing = new LinkedHashMap<>();
         Set<String> others = new TreeSet<>();
-        int photos = 0;
+        int missingPhotos = 0;
         for (Entry<?> row : rows) {
             String file = RecordTypes.of(row.fact().getClass()).file();
             for (String name : named(List.of(row))) {
@@ -71,7 +89,7 @@ final class BesideRows {
                     others.add(name);
                 } else if (found.missing().contains(name)
                         && name.equals(row.fact().beside())) {
-                    photos++;
+                    missingPhotos++;
                 } else if (found.missing().contains(name)) {
                     missing.merge(file, 1, Integer::sum);
                 }
@@ -81,8 +99,8 @@ final class BesideRows {
         List<Problem> problems = new ArrayList<>();
         missing.forEach((file, count) ->
                 problems.add(Problem.of(ProblemKind.KEPT_MISSING, count).at(new Place(file, 0, null))));
-        if (photos > 0) {
-            problems.add(Problem.of(ProblemKind.PHOTOS_NOT_IN_FOLDER, photos));
+        if (missingPhotos > 0) {
+            problems.add(Problem.of(ProblemKind.PHOTOS_NOT_IN_FOLDER, missingPhotos));
         }
         others.forEach(
                 name -> problems.add(Problem.of(ProblemKind.KEPT_NOT_AS_NAMED).at(new Place("kept/" + name, 0, null))));

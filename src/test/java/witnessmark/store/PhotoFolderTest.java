@@ -194,6 +194,8 @@ class PhotoFolderTest {
             ImportSeason importing = new ImportSeason(desk(taken), folders);
             var reading = importing.read(season).orThrow();
             assertThat(reading.taking().problems()).isEmpty();
+            assertThat(reading.taking().photos()).isEqualTo(1);
+            assertThat(reading.taking().samples()).isZero();
             importing.write(reading.taking(), false, "Ada", "taken in").orThrow();
             assertThat(taken.photos().drawn(photo.fact(), 100).didWork()).isTrue();
         }

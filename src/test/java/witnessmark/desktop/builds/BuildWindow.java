@@ -62,7 +62,7 @@ final class BuildWindow implements AutoCloseable {
                         engines::dismiss,
                         build -> asked.add("sheet " + build),
                         build -> asked.add("sign " + build))));
-        engines.leadsTo(page::openEngine, page::open, engine -> {});
+        engines.leadsTo(page::openEngine, page::open, engine -> {}, () -> {});
         pane = new ShellPane(
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
                 List.of(engines),
