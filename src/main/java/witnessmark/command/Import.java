@@ -71,7 +71,8 @@ final class Import implements Callable<Integer> {
                     .put("same", reading.same())
                     .put("differing", reading.differing())
                     .put("leftOut", plan.leftOut())
-                    .put("traces", plan.kept().size()));
+                    .put("traces", plan.samples())
+                    .put("photos", plan.photos()));
         } else {
             answer.line(tools.texts().get("command.import.done", rows, folder.toString()));
             sayTheRest(reading, plan, answer);
@@ -80,8 +81,11 @@ final class Import implements Callable<Integer> {
     }
 
     private void sayTheRest(ImportSeason.Reading reading, ImportSeason.Plan plan, Answer answer) {
-        if (!plan.kept().isEmpty()) {
-            answer.line(tools.texts().get("command.import.samples", plan.kept().size()));
+        if (plan.samples() > 0) {
+            answer.line(tools.texts().get("command.import.samples", plan.samples()));
+        }
+        if (plan.photos() > 0) {
+            answer.line(tools.texts().get("command.import.photos", plan.photos()));
         }
         if (reading.same() > 0) {
             answer.line(tools.texts().get("command.import.same", reading.same()));

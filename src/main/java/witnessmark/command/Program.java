@@ -37,6 +37,8 @@ public final class Program implements Runnable {
             "common",
             "lessons",
             "trial",
+            "case",
+            "tags",
             "flatness",
             "trace",
             "traces",
@@ -109,6 +111,8 @@ public final class Program implements Runnable {
                 .addSubcommand(new TrialOf(tools))
                 .addSubcommand(new CommonTo(tools))
                 .addSubcommand(new LessonsOf(tools))
+                .addSubcommand(new CaseOf(tools))
+                .addSubcommand(new TagsOf(tools))
                 .addSubcommand(new FlatnessOf(tools))
                 .addSubcommand(new TraceOf(tools))
                 .addSubcommand(new TakeInStatement(tools))

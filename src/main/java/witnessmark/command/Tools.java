@@ -13,6 +13,8 @@ import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.StatementFiles;
+import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -30,6 +32,8 @@ import witnessmark.wording.Texts;
  * @param seasonSheet writes the pages of a season for printing
  * @param buildSheet writes build sheets for printing
  * @param faceSheet writes faces for printing
+ * @param caseSheet writes incidents for others
+ * @param tags writes tags for bagged parts
  * @param startingValues what limits usually start from
  * @param statements files of banks and bookkeepers
  * @param ids gives new identities
@@ -47,6 +51,8 @@ public record Tools(
         WriteSeasonSheet seasonSheet,
         WriteBuildSheet buildSheet,
         WriteFaceSheet faceSheet,
+        WriteCaseSheet caseSheet,
+        WriteTags tags,
         StartingValues startingValues,
         StatementFiles statements,
         Ids ids,

@@ -125,4 +125,9 @@ public sealed interface Fact
     default @Nullable String kept() {
         return null;
     }
+
+    /** SHA-256 of a file that lies in a folder beside the logbook, 64 hexadecimal digits, or null when there is none. */
+    default @Nullable String beside() {
+        return null;
+    }
 }

@@ -63,4 +63,16 @@ public record Photo(
     public Moment happened() {
         return at;
     }
+
+    /** The same photo with another caption. */
+    public Photo showing(String other) {
+        return new Photo(
+                name, content, size, media, width, height, taken, incident, finding, engine, part, reading, number,
+                other, at, by);
+    }
+
+    @Override
+    public String beside() {
+        return content;
+    }
 }

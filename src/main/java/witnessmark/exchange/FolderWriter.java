@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -133,7 +134,8 @@ final class FolderWriter {
         Set<String> names = new TreeSet<>();
         for (RecordType<?> type : RecordTypes.all()) {
             facts.of(type.kind()).all().stream()
-                    .map(entry -> entry.fact().kept())
+                    .flatMap(
+                            entry -> Stream.of(entry.fact().kept(), entry.fact().beside()))
                     .filter(Objects::nonNull)
                     .forEach(names::add);
         }

@@ -10,14 +10,18 @@ import witnessmark.command.Console;
 import witnessmark.command.Program;
 import witnessmark.command.Tools;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
+import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.ChargeWords;
@@ -72,6 +76,8 @@ public final class Main {
                 new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(texts, measures)),
                 new WriteBuildSheet(outside.papers(), new BuildSheetPaper(texts, measures)),
                 new WriteFaceSheet(outside.papers(), new FaceSheetPaper(texts, measures)),
+                new WriteCaseSheet(outside.papers(), new CaseSheetPaper(texts, measures)),
+                new WriteTags(outside.papers(), new TagPaper(texts, measures)),
                 outside.startingValues(),
                 outside.statements(),
                 outside.ids(),

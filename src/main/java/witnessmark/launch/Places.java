@@ -13,7 +13,6 @@ import witnessmark.desktop.bench.BenchContext;
 import witnessmark.desktop.bench.BenchPlace;
 import witnessmark.desktop.builds.BuildAside;
 import witnessmark.desktop.builds.BuildCommands;
-import witnessmark.desktop.builds.BuildsContext;
 import witnessmark.desktop.engines.EnginePage;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.faces.BenchPages;
@@ -24,8 +23,6 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.incidents.IncidentsAsked;
 import witnessmark.desktop.incidents.IncidentsPlace;
 import witnessmark.desktop.keeping.KeepingPages;
-import witnessmark.desktop.lessons.LessonsAside;
-import witnessmark.desktop.lessons.LessonsAsked;
 import witnessmark.desktop.runsheet.RunContext;
 import witnessmark.desktop.runsheet.RunSheetPlace;
 import witnessmark.desktop.runsheet.UndoActions;
@@ -52,19 +49,19 @@ import witnessmark.desktop.traceview.TraceViewCommands;
 import witnessmark.desktop.traceview.TraceViewContext;
 import witnessmark.desktop.trials.TrialAside;
 import witnessmark.desktop.trials.TrialCommands;
-import witnessmark.desktop.trials.TrialsContext;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.StartLogbook;
-import witnessmark.logbook.building.WriteBuildWork;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
@@ -72,21 +69,18 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.proof.WeighFinding;
-import witnessmark.logbook.port.Paper;
+import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.logbook.sheets.Prefilled;
-import witnessmark.logbook.sheets.WriteLesson;
-import witnessmark.logbook.sheets.WriteRevExponent;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
-import witnessmark.report.Pdf;
-import witnessmark.report.TraceSheetPdf;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Units;
 
 /** The places around one logbook, with what can be done in each. */
 final class Places {
-    private static final DayOrder DAYS = DayOrder.DAY_FIRST;
+    static final DayOrder DAYS = DayOrder.DAY_FIRST;
     private static final String CURRENCY = "EUR";
 
     private final List<Place> all = new ArrayList<>();
@@ -94,6 +88,7 @@ final class Places {
     private final List<Findable> findable = new ArrayList<>();
     private final Start start;
     private final TracePages traces;
+    private final PhotoPages photos;
     private final @Nullable SampleStrip strip;
 
     Places(ShellContext shell, Measures measures, OpenBook book, Outside outside, Window window) {
@@ -125,27 +120,31 @@ final class Places {
                 shell.settings(),
                 DAYS,
                 entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
-        all.add(incidents(shell, measures, book, sheets, new WeighFinding(book.desk(), outside.ids()), undo));
+        IncidentsPlace incidents =
+                incidents(shell, measures, book, sheets, new WeighFinding(book.desk(), outside.ids()), undo);
+        all.add(incidents);
+        photos = new PhotoPages(shell, measures, book, outside, choosing(shell, window), undo, sheets, start);
+        photos.on(incidents, engines);
+        printed(start, incidents, engines);
         ShelfPlace shelf = shelf(shell, measures, book, sheets);
-        TrialAside trial = trials(shell, measures, book, sheets, shelf);
+        TrialAside trial = Asides.trials(shell, measures, book, sheets, shelf);
         commands.addAll(TrialCommands.of(shell.texts(), trial::open));
         all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, shelf, start));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
         TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
-        TraceAside trace = traces(shell, measures, book, outside, sheets, start);
+        TraceAside trace = Asides.traces(shell, measures, book, outside, sheets, start);
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
-        BuildAside build = builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine);
+        BuildAside build =
+                Asides.builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine, start::printTags);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
-        commands.add(lessons(shell, measures, book, sheets, engines).command());
+        commands.add(Asides.lessons(shell, measures, book, sheets, engines).command());
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
-        Path sample = book.sampleFolder();
         traces = new TracePages(shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);
         commands.addAll(TraceCommands.of(shell.texts(), traces.page(), runSheet::runInView));
-        strip = book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
+        strip = sampleStrip(book, start);
         List.of(start.commands(), undo.commands(), sheets.commands()).forEach(commands::addAll);
-        commands.add(units(shell, "shell.command.units.metric", Units.METRIC, measures, window));
-        commands.add(units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
+        commands.addAll(units(shell, measures, window));
         findable.addAll(
                 records(shell, measures, book, sheets, record -> trace.open(Id.parse(record), onRun), trial::open));
     }
@@ -160,23 +159,6 @@ final class Places {
                 sheets::listLimits,
                 sheets::addPerson,
                 () -> shell.desk().go(PlaceId.RUN_SHEET));
-    }
-
-    /** The page of all lessons, in the place of an engine. */
-    private static LessonsAside lessons(
-            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, EnginesPlace engines) {
-        Runnable back = () -> shell.desk().go(PlaceId.ENGINES);
-        return new LessonsAside(
-                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
-                measures,
-                () -> book.desk().view(),
-                new LessonsAsked(
-                        engines::stepAside,
-                        engines::dismiss,
-                        () -> sheets.open(Prefilled.empty(new WriteLesson().key()), back),
-                        lesson -> sheets.open(Prefilled.withdrawing(Id.parse(lesson)), back),
-                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident),
-                        build -> shell.desk().go(PlaceId.ENGINES, build)));
     }
 
     /** Shows the trace of the run in view, else the newest of the engine in view, else the newest there is. */
@@ -201,6 +183,17 @@ final class Places {
                     }
                 },
                 trace::print);
+    }
+
+    private static @Nullable SampleStrip sampleStrip(OpenBook book, Start start) {
+        Path sample = book.sampleFolder();
+        return book.season() == null || sample == null ? null : start.sampleStrip(book.season(), sample);
+    }
+
+    /** What is in view is what is printed. */
+    private static void printed(Start start, IncidentsPlace incidents, EnginesPlace engines) {
+        start.caseShown(incidents::shown);
+        start.engineShown(engines::engineInView);
     }
 
     /** What the find field finds in the logbook. */
@@ -258,11 +251,14 @@ final class Places {
     /** Another logbook takes their place: nothing of them goes on by itself. */
     void close() {
         traces.close();
+        photos.close();
     }
 
     /** Takes files that were dropped on the window. */
     void dropped(List<Path> files) {
-        traces.page().open(files);
+        if (!photos.dropped(files)) {
+            traces.page().open(files);
+        }
     }
 
     /** Everything about copies of the logbook. */
@@ -293,25 +289,6 @@ final class Places {
                         prefilled -> sheets.open(prefilled, back),
                         () -> sheets.fitPart(back),
                         () -> sheets.newStock(back)));
-    }
-
-    /** The page of a trial, in the place of the parts shelf. */
-    private static TrialAside trials(
-            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, ShelfPlace shelf) {
-        TrialAside page = new TrialAside(new TrialsContext(
-                () -> book.desk().view(),
-                shell.desk(),
-                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
-                measures,
-                new TrialsContext.Asked(
-                        shelf::stepAside,
-                        shelf::dismiss,
-                        sheets::open,
-                        sheets::correct,
-                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident),
-                        part -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofPart(part)))));
-        shelf.onTrial(page::openPart);
-        return page;
     }
 
     private static IncidentsPlace incidents(
@@ -347,58 +324,6 @@ final class Places {
         start.buildShown(bench::buildShown);
         bench.onPage(build -> shell.desk().go(PlaceId.ENGINES, build));
         return List.of(engines, shelf, withFaces(shell, measures, book, outside, undo, sheets, bench, start));
-    }
-
-    /** The page of a build, in the place of an engine. */
-    private static BuildAside builds(
-            ShellContext shell,
-            Measures measures,
-            OpenBook book,
-            Outside outside,
-            UndoActions undo,
-            Sheets sheets,
-            EnginesPlace engines,
-            TraceAside trace,
-            TraceViewContext.Host onEngine) {
-        WriteBuildWork work = new WriteBuildWork(book.desk(), outside.ids(), Sheets.units(measures, DAYS));
-        BuildAside page = new BuildAside(new BuildsContext(
-                book.desk(),
-                work,
-                shell.desk(),
-                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
-                measures,
-                undo::undo,
-                new BuildsContext.Asked(
-                        engines::stepAside,
-                        engines::dismiss,
-                        build -> shell.desk().go(PlaceId.MEASURING_BENCH, build),
-                        build -> sheets.open(
-                                Prefilled.signing(Id.parse(build)),
-                                () -> shell.desk().go(PlaceId.ENGINES, build)),
-                        (build, lesson) -> sheets.open(
-                                Prefilled.answering(Id.parse(build), Id.parse(lesson)),
-                                () -> shell.desk().go(PlaceId.ENGINES, build)),
-                        incident -> shell.desk().go(PlaceId.INCIDENTS, incident))));
-        engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine));
-        sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
-        return page;
-    }
-
-    /** The page of a trace, in the place of the run sheet or of an engine. */
-    private static TraceAside traces(
-            ShellContext shell, Measures measures, OpenBook book, Outside outside, Sheets sheets, Start start) {
-        return new TraceAside(new TraceViewContext(
-                book.desk(),
-                shell.desk(),
-                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
-                measures,
-                () -> sheets.open(
-                        Prefilled.empty(new WriteRevExponent().key()),
-                        () -> shell.desk().go(PlaceId.RUN_SHEET)),
-                sheet -> start.printTrace(sheet.name(), file -> {
-                    Pdf pdf = new TraceSheetPdf(shell.texts()).of(sheet);
-                    return outside.papers().write(new Paper(pdf.bytes(), pdf.pages()), file);
-                })));
     }
 
     private static BenchPlace bench(
@@ -464,6 +389,12 @@ final class Places {
         return place;
     }
 
+    private static List<Command> units(ShellContext shell, Measures measures, Window window) {
+        return List.of(
+                units(shell, "shell.command.units.metric", Units.METRIC, measures, window),
+                units(shell, "shell.command.units.imperial", Units.IMPERIAL, measures, window));
+    }
+
     private static Command units(ShellContext shell, String key, Units units, Measures now, Window window) {
         return new Command(shell.texts(), key, CommandMenu.VIEW, 4, null, () -> window.use(units))
                 .asChoice(units.equals(now.units()));
@@ -499,7 +430,9 @@ final class Places {
                         new WriteSeasonTable(outside.tables()),
                         new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures)),
                         new WriteBuildSheet(outside.papers(), new BuildSheetPaper(shell.texts(), measures)),
-                        new WriteFaceSheet(outside.papers(), new FaceSheetPaper(shell.texts(), measures))),
+                        new WriteFaceSheet(outside.papers(), new FaceSheetPaper(shell.texts(), measures)),
+                        new WriteCaseSheet(outside.papers(), new CaseSheetPaper(shell.texts(), measures)),
+                        new WriteTags(outside.papers(), new TagPaper(shell.texts(), measures))),
                 new StartContext.Copies(
                         outside.files().copies(),
                         new CopyElsewhere(book.desk().logbook(), shell.settings(), outside.clock()),

@@ -6,10 +6,13 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Photo;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Kept;
@@ -26,9 +29,11 @@ import witnessmark.outcome.ProblemKind;
 final class BesideRows {
     private final Set<String> lacking;
     private final Set<String> there;
+    private final Set<String> photos;
     private final SeasonFolders.Beside found;
 
-    private BesideRows(Set<String> lacking, Set<String> there, SeasonFolders.Beside found) {
+    private BesideRows(Set<String> lacking, Set<String> there, Set<String> photos, SeasonFolders.Beside found) {
+        this.photos = photos;
         this.lacking = lacking;
         this.there = there;
         this.found = found;
@@ -42,7 +47,7 @@ final class BesideRows {
         Set<String> wanted = named(read);
         wanted.removeAll(there);
         wanted.addAll(lacking);
-        return new BesideRows(lacking, there, folders.beside(folder, wanted));
+        return new BesideRows(lacking, there, photos(logbook.facts(), read), folders.beside(folder, wanted));
     }
 
     /** What goes into the logbook with some of the rows. */
@@ -54,18 +59,39 @@ final class BesideRows {
                 .toList();
     }
 
+    private static Set<String> photos(Facts facts, List<Entry<?>> read) {
+        Set<String> names = new HashSet<>();
+        Stream.concat(facts.of(Photo.class).all().stream(), read.stream())
+                .map(entry -> entry.fact().beside())
+                .filter(Objects::nonNull)
+                .forEach(names::add);
+        return names;
+    }
+
+    /** How many of these are photos. */
+    int photos(List<Kept> kept) {
+        return (int)
+                kept.stream().filter(each -> photos.contains(each.sha256())).count();
+    }
+
     /** What of the bytes of some of the rows does not come with them. */
     List<Problem> problems(List<Entry<?>> rows) {
         Map<String, Integer> missing = new LinkedHashMap<>();
         Set<String> others = new TreeSet<>();
+        int missingPhotos = 0;
         for (Entry<?> row : rows) {
-            String name = row.fact().kept();
             String file = RecordTypes.of(row.fact().getClass()).file();
-            if (name != null && !there.contains(name)) {
-                if (found.missing().contains(name)) {
-                    missing.merge(file, 1, Integer::sum);
-                } else if (found.others().contains(name)) {
+            for (String name : named(List.of(row))) {
+                if (there.contains(name)) {
+                    continue;
+                }
+                if (found.others().contains(name)) {
                     others.add(name);
+                } else if (found.missing().contains(name)
+                        && name.equals(row.fact().beside())) {
+                    missingPhotos++;
+                } else if (found.missing().contains(name)) {
+                    missing.merge(file, 1, Integer::sum);
                 }
             }
         }
@@ -73,6 +99,9 @@ final class BesideRows {
         List<Problem> problems = new ArrayList<>();
         missing.forEach((file, count) ->
                 problems.add(Problem.of(ProblemKind.KEPT_MISSING, count).at(new Place(file, 0, null))));
+        if (missingPhotos > 0) {
+            problems.add(Problem.of(ProblemKind.PHOTOS_NOT_IN_FOLDER, missingPhotos));
+        }
         others.forEach(
                 name -> problems.add(Problem.of(ProblemKind.KEPT_NOT_AS_NAMED).at(new Place("kept/" + name, 0, null))));
         return problems;
@@ -86,14 +115,13 @@ final class BesideRows {
         return names;
     }
 
-    /** What entries name as kept. */
+    /** What entries name as kept in the logbook or beside it. */
     static Set<String> named(Iterable<? extends Entry<?>> entries) {
         Set<String> names = new HashSet<>();
         for (Entry<?> entry : entries) {
-            String name = entry.fact().kept();
-            if (name != null) {
-                names.add(name);
-            }
+            Stream.of(entry.fact().kept(), entry.fact().beside())
+                    .filter(Objects::nonNull)
+                    .forEach(names::add);
         }
         return names;
     }

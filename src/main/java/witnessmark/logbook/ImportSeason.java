@@ -51,14 +51,20 @@ public final class ImportSeason {
      *
      * @param entries what would be written
      * @param kept the bytes that go with them, and those that entries of the logbook name and it had not got
+     * @param photos how many of these are photos; the others are samples of traces
      * @param problems what stops or is queried, each with its place
      * @param leftOut rows of the folder that cannot be taken
      */
-    public record Plan(List<Entry<?>> entries, List<Kept> kept, List<Problem> problems, int leftOut) {
+    public record Plan(List<Entry<?>> entries, List<Kept> kept, int photos, List<Problem> problems, int leftOut) {
         public Plan {
             entries = List.copyOf(entries);
             kept = List.copyOf(kept);
             problems = List.copyOf(problems);
+        }
+
+        /** How many traces come with the samples behind their curves. */
+        public int samples() {
+            return kept.size() - photos;
         }
 
         /** Whether there is anything to write. */
@@ -141,7 +147,8 @@ public final class ImportSeason {
         differing.forEach(entry -> problems.addAll(differences.of(entry)));
         int out = rows.met - rows.same - differing.size() - kept.size();
         problems.addAll(beside.problems(kept));
-        Plan keeping = new Plan(kept, beside.with(kept), told(problems, unread), out);
+        List<Kept> withKept = beside.with(kept);
+        Plan keeping = new Plan(kept, withKept, beside.photos(withKept), told(problems, unread), out);
 
         List<Problem> all = new ArrayList<>(found);
         Set<Place> refused = new HashSet<>();
@@ -150,7 +157,9 @@ public final class ImportSeason {
         wanted.removeIf(entry -> refused.contains(rows.places.get(entry.id().value())));
         List<Entry<?>> taken = good.of(wanted, all);
         all.addAll(beside.problems(taken));
-        Plan taking = new Plan(taken, beside.with(taken), told(all, unread), rows.met - rows.same - taken.size());
+        List<Kept> withTaken = beside.with(taken);
+        Plan taking = new Plan(
+                taken, withTaken, beside.photos(withTaken), told(all, unread), rows.met - rows.same - taken.size());
         return new Reading(keeping, taking, rows.same, differing.size(), unread);
     }
 

@@ -25,6 +25,11 @@ public sealed interface Outcome<T> {
         }
     }
 
+    /** Worked; worked-except where there is something to be known of it. */
+    static <T> Outcome<T> of(T value, List<Problem> known) {
+        return known.isEmpty() ? worked(value) : new WorkedExcept<>(value, known);
+    }
+
     static <T> Outcome<T> worked(T value) {
         return new Worked<>(value);
     }

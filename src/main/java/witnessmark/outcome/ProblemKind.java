@@ -411,6 +411,41 @@ public enum ProblemKind {
     TRACE_OF_RUN_ALREADY(2, false),
     /** share of the run it logged, percent. */
     TRACE_COVERS_LITTLE(1, false),
+
+    // Photos
+    /** file: there is nothing in it. */
+    PHOTO_EMPTY(1, true),
+    /** file: it is no picture, whatever it is called. */
+    PHOTO_NO_PICTURE(1, true),
+    /** file: a drawing in words. */
+    PHOTO_IS_DRAWING(1, true),
+    /** file, MB it may have at most. */
+    PHOTO_TOO_LARGE(2, true),
+    /** file, width and height it claims to have. */
+    PHOTO_TOO_MANY_PIXELS(3, true),
+    /** file: pictures of a telephone that nothing here draws. */
+    PHOTO_HEIC(1, false),
+    /** file, what it is: it is kept, and nothing here draws it. */
+    PHOTO_WITHOUT_PICTURE(2, false),
+    /** file: it ends before its picture does. */
+    PHOTO_BREAKS_OFF(1, false),
+    /** file, how many pictures follow each other in it. */
+    PHOTO_MOVES(2, false),
+    /** file: the same bytes are in the logbook, about the same thing. */
+    PHOTO_HERE_ALREADY(1, false),
+    /** file, what it is: it cannot be drawn. */
+    PHOTO_NOT_DRAWN(2, true),
+    /** file, what it is: where it was taken can only be left out by drawing it anew. */
+    PHOTO_PLACE_STAYS(2, true),
+    /** file, folder: its bytes are not there. */
+    PHOTO_MISSING(2, true),
+    /** file, place: its bytes are not what they were. */
+    PHOTO_CHANGED(2, true),
+    /** how many photos of a season folder are not in it. */
+    PHOTOS_NOT_IN_FOLDER(1, false),
+    /** how many, where to, what the system said: they are in no copy there. */
+    PHOTOS_NOT_COPIED(3, false),
+    // Archives
     /** what the archive says is wrong with it. */
     PACKED_DAMAGED(1, true),
     /** bytes it may unpack to at most. */

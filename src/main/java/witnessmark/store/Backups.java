@@ -113,6 +113,20 @@ final class Backups {
         }
     }
 
+    /** Whether the newest holds what the file does, by its time; never one that is newer than the clock. */
+    boolean isFresh(Path logbook) {
+        Optional<Instant> newest = newest(logbook);
+        try {
+            Instant changed = Files.getLastModifiedTime(logbook).toInstant();
+            Instant now = Instant.ofEpochMilli(clock.getAsLong());
+            boolean fresh = newest.isPresent() && !newest.get().isBefore(changed);
+            return fresh && !newest.get().isAfter(now); // else a clock was wrong
+        } catch (IOException e) {
+            LOG.warn("the file's time cannot be read: {}", logbook, e);
+            return true; // what cannot be read now is told where it is read
+        }
+    }
+
     /** When the newest of a logbook was made; empty when there is none. */
     Optional<Instant> newest(Path logbook) {
         return new CopyFolder(folder, logbook).newest();

@@ -50,14 +50,23 @@ final class CopiesElsewhere implements SecondPlace {
     private final Source source;
     private final Backups backups;
     private final Carry carry;
+    private final Beside beside;
 
-    CopiesElsewhere(Home home, String logbookId, Path logbook, Source source, Backups backups, Carry carry) {
+    /** What lies beside the logbook and goes with it. */
+    interface Beside {
+        /** @return what did not get there */
+        List<Problem> bring(Path to, Carry carry);
+    }
+
+    CopiesElsewhere(
+            Home home, String logbookId, Path logbook, Source source, Backups backups, Carry carry, Beside beside) {
         this.home = home;
         this.logbookId = logbookId;
         this.logbook = logbook;
         this.source = source;
         this.backups = backups;
         this.carry = carry;
+        this.beside = beside;
     }
 
     @Override
@@ -116,7 +125,7 @@ final class CopiesElsewhere implements SecondPlace {
                 return new Outcome.WorkedExcept<>(made, copied.problems());
             }
             copies.thin(new Thinning(ZoneId.systemDefault(), APART), this::isOurs);
-            return Outcome.worked(made);
+            return Outcome.of(made, beside.bring(folder.get().resolve(PhotoCopies.FOLDER), carry));
         } catch (IOException e) {
             return Outcome.didNot(Faults.place(place, folder.get(), e));
         } catch (SQLException e) {

@@ -57,7 +57,7 @@ final class Restoring {
             forgetSeen(aside, file);
             Files.move(aside, file); // refuses where somebody made one meanwhile
             SafeFiles.syncFolder(SafeFiles.folderOf(file));
-            return Outcome.worked(new Restored(file, null, made.orThrow()));
+            return Outcome.of(new Restored(file, null, made.orThrow()), photos(copy, file));
         } catch (FileAlreadyExistsException e) {
             return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, file));
         } catch (IOException e) {
@@ -85,9 +85,11 @@ final class Restoring {
             }
             try (lock) {
                 Outcome<String> made = copy(copy, aside);
-                return made.didWork()
-                        ? Outcome.worked(new Restored(file, exchanged(file, aside), made.orThrow()))
-                        : Outcome.didNot(made.problems());
+                if (!made.didWork()) {
+                    return Outcome.didNot(made.problems());
+                }
+                Restored restored = new Restored(file, exchanged(file, aside), made.orThrow());
+                return Outcome.of(restored, photos(copy, file));
             }
         } catch (IOException e) {
             return Outcome.didNot(Faults.writing(present, e));
@@ -128,6 +130,19 @@ final class Restoring {
         }
         Files.deleteIfExists(file.resolveSibling(file.getFileName() + "-shm"));
         return before;
+    }
+
+    /** Brings the photos that lie among the copies, or beside a logbook that is a copy itself. */
+    static List<Problem> photos(Path copy, Path file) {
+        Path to = PhotoFolder.beside(file);
+        for (Path from : List.of(copy.resolveSibling(PhotoCopies.FOLDER), PhotoFolder.beside(copy))) {
+            PhotoCopies.Left left =
+                    PhotoCopies.bring(from, to, new PhotoFolder(from, from, true).names(), PhotoCopies::linked);
+            if (left.count() > 0) {
+                return List.of(Problem.of(ProblemKind.PHOTOS_NOT_COPIED, left.count(), to, left.said()));
+            }
+        }
+        return List.of();
     }
 
     /** A copy is put in a place on purpose: what was seen there before is not missing in it. */

@@ -48,7 +48,8 @@ final class Salvage {
         }
         return files.create(to).then(made -> {
             try (Logbook logbook = made) {
-                return Outcome.worked(filled(logbook, to, wreck, words));
+                Salvaged salvaged = filled(logbook, to, wreck, words);
+                return Outcome.of(salvaged, Restoring.photos(damaged, salvaged.logbook()));
             }
         });
     }

@@ -2,14 +2,13 @@ package witnessmark.store;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -20,6 +19,7 @@ import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Photos;
 import witnessmark.logbook.port.SecondPlace;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
@@ -43,6 +43,7 @@ final class SqliteLogbook implements Logbook {
     private final Backups backups;
     private final Drafts drafts;
     private final Witness witness;
+    private final PhotoFolder photos;
     private @Nullable Database database;
     private @Nullable Writer writer;
     private volatile Facts facts;
@@ -71,7 +72,16 @@ final class SqliteLogbook implements Logbook {
         this.id = Home.idOf(database);
         this.backups = new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf);
         this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), home.canonical), home.canonical);
-        this.secondPlace = new CopiesElsewhere(home, id, path, this::ownReader, backups, SafeFiles::copy);
+        this.photos = new PhotoFolder(
+                PhotoFolder.beside(path), backups.folder().resolve(PhotoCopies.FOLDER), readOnly != null);
+        this.secondPlace = new CopiesElsewhere(
+                home,
+                id,
+                path,
+                this::ownReader,
+                backups,
+                SafeFiles::copy,
+                (to, carry) -> photos.bring(facts, to, carry));
         this.witness = home.witness(id, path);
         home.opened(path);
     }
@@ -114,7 +124,16 @@ final class SqliteLogbook implements Logbook {
         if (!key.stillAt(path)) {
             return movedAway(change);
         }
-        UUID id = home.id();
+        try {
+            Change left = photos.taken(change, facts);
+            writtenSinceBackup |= left != change;
+            return left == null ? Outcome.worked(new Written(home.id(), List.of(), facts)) : writeRows(left, home.id());
+        } catch (IOException e) {
+            return Outcome.didNot(Faults.writing(photos.folder(), e));
+        }
+    }
+
+    private Outcome<Written> writeRows(Change change, UUID id) {
         try {
             Database open = opened();
             readAgainIfForeign(open);
@@ -150,12 +169,20 @@ final class SqliteLogbook implements Logbook {
 
     @Override
     public Outcome<Optional<Kept>> kept(String sha256) {
-        return KeptPieces.read(this::reader, path, sha256);
+        return KeptPieces.read(this::reader, path, sha256)
+                .then(found -> found.isPresent() ? Outcome.worked(found) : photos.kept(sha256));
     }
 
     @Override
     public Outcome<List<String>> keptNames() {
-        return KeptPieces.readNames(this::reader, path);
+        return KeptPieces.readNames(this::reader, path)
+                .map(names ->
+                        Stream.concat(names.stream(), photos.names().stream()).toList());
+    }
+
+    @Override
+    public Photos photos() {
+        return photos;
     }
 
     @Override
@@ -191,8 +218,10 @@ final class SqliteLogbook implements Logbook {
             Outcome<Path> made = backups.make(path, reader);
             if (!made.didWork()) {
                 notBackedUp();
+                return made;
             }
-            return made;
+            Path photosThere = backups.folder().resolve(PhotoCopies.FOLDER);
+            return made.then(copy -> Outcome.of(copy, photos.bring(facts, photosThere, PhotoCopies::linked)));
         } catch (SQLException e) {
             notBackedUp();
             return Outcome.didNot(Faults.reading(path, e));
@@ -202,26 +231,11 @@ final class SqliteLogbook implements Logbook {
     @Override
     public Outcome<Path> copyTo(Path file) {
         Path to = file.toAbsolutePath().normalize();
-        Problem inTheWay = Probe.inTheWay(to);
-        if (inTheWay != null) {
-            return Outcome.didNot(inTheWay);
-        }
-        Path aside = to.resolveSibling(to.getFileName() + ".new");
-        try {
-            Outcome<Path> made = isMovedAway() ? rescued(aside) : copied(aside);
-            if (made.didWork()) {
-                home.witness(id, to).forget();
-                Files.move(aside, to);
-                SafeFiles.syncFolder(SafeFiles.folderOf(to));
-            }
-            return made.map(any -> to);
-        } catch (IOException e) {
-            return Outcome.didNot(Faults.writing(to, e));
-        } catch (SQLException e) {
-            return Outcome.didNot(Faults.reading(path, e));
-        } finally {
-            SafeFiles.remove(aside);
-        }
+        return new NewCopy(to, path)
+                .of(
+                        home.witness(id, to),
+                        aside -> isMovedAway() ? rescued(aside) : copied(aside),
+                        () -> photos.bring(facts, PhotoFolder.beside(to), PhotoCopies::linked));
     }
 
     private Outcome<Path> copied(Path aside) throws SQLException {
@@ -295,7 +309,7 @@ final class SqliteLogbook implements Logbook {
         }
         boolean moved = lock != null && !key.stillAt(path);
         if (moved && database != null) {
-            checkpoint(); // else what lies beside would be taken for writes to another file put here
+            quietly("file/checkpoint"); // else what lies beside would be taken for writes to another file put here
         }
         closed = true;
         letGo();
@@ -311,17 +325,7 @@ final class SqliteLogbook implements Logbook {
 
     /** Backs up when the file is newer than the newest backup; what went wrong is told beside the open logbook. */
     List<Problem> backUpIfStale() {
-        Optional<Instant> newest = backups.newest(path);
-        try {
-            Instant changed = Files.getLastModifiedTime(path).toInstant();
-            Instant now = Instant.ofEpochMilli(home.clock.getAsLong());
-            boolean fresh = newest.isPresent() && !newest.get().isBefore(changed);
-            boolean credible = fresh && !newest.get().isAfter(now); // else a clock was wrong
-            return credible ? List.of() : backUp().problems();
-        } catch (IOException e) {
-            LOG.warn("the file's time cannot be read: {}", path, e);
-            return List.of();
-        }
+        return backups.isFresh(path) ? List.of() : backUp().problems();
     }
 
     /** Another program wrote past the lock: what it wrote is read first, so that revisions are compared with it. */
@@ -390,13 +394,14 @@ final class SqliteLogbook implements Logbook {
     private synchronized void settle() {
         if (readOnly == null) {
             writtenSinceBackup = false; // what is written from now on may be missing in the copy
-            checkpoint();
+            quietly("file/checkpoint");
         }
     }
 
-    private void checkpoint() {
+    /** Where it does not work the log beside the file stays, and nobody is the worse for it. */
+    private void quietly(String query) {
         try {
-            opened().set("file/checkpoint");
+            opened().set(query);
         } catch (SQLException e) {
             LOG.warn("the log beside the file stays: {}", path, e);
         }
@@ -457,11 +462,7 @@ final class SqliteLogbook implements Logbook {
      * which nobody waits for, and which come after every save of a form.
      */
     private void takeIn() {
-        try {
-            opened().set("file/take_in");
-        } catch (SQLException e) {
-            LOG.info("the log beside the file stays: {}", path, e);
-        }
+        quietly("file/take_in");
     }
 
     private List<Amendment> read(String query, @Nullable Object... parameters) {

@@ -13,8 +13,10 @@ class LibrariesTest {
     private enum Library {
         SWING("only the window has widgets", "javax.swing", Room.DESKTOP),
         AWT(
-                "only what is drawn knows fonts and colours",
+                "only what is drawn knows fonts and colours, and the store carries small pictures of photos",
                 "java.awt",
+                Room.PICTURE,
+                Room.STORE,
                 Room.DESKTOP,
                 Room.CHART,
                 Room.REPORT,

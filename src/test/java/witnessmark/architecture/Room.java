@@ -33,6 +33,9 @@ enum Room {
             Sight.nothing().downFrom(LEDGER, STATISTICS, MECHANICS)),
     COST("costs are shared out by what the ledger says", Sight.nothing().downFrom(LEDGER)),
     PLAN("a plan weighs studies, costs and lives", Sight.nothing().downFrom(STUDY, COST)),
+    PICTURE(
+            "a picture is read from its file, whatever it shows",
+            Sight.nothing().whole(OUTCOME)),
     LOGBOOK(
             "use cases serve window, command line and report alike, and reach outside by ports",
             Sight.nothing().downFrom(PLAN, FIT, TRACE)),
@@ -41,7 +44,7 @@ enum Room {
             Sight.values().results(STATISTICS, MECHANICS, LEDGER, FIT, TRACE, STUDY, COST, PLAN)),
     STORE(
             "the store keeps what the ports hand it; deciding is for the use cases",
-            Sight.values().portsOfLogbook()),
+            Sight.values().portsOfLogbook().whole(PICTURE)),
     EXCHANGE(
             "exchange reads and writes for the ports; deciding is for the use cases",
             Sight.values().portsOfLogbook()),

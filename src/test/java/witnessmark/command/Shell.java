@@ -19,14 +19,18 @@ import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
+import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.sample.PlacedBook;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
@@ -109,6 +113,8 @@ final class Shell {
                 new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                 new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
                 new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures)),
+                new WriteCaseSheet(new PdfFiles(), new CaseSheetPaper(texts, measures)),
+                new WriteTags(new PdfFiles(), new TagPaper(texts, measures)),
                 new CsvStartingValues(),
                 new CsvStatementFiles(),
                 SampleBooks.ids(),

@@ -219,7 +219,8 @@ class SecondPlaceTest {
                 logbooks.file(),
                 () -> home.connections.reader(logbooks.file()),
                 backups,
-                carry);
+                carry,
+                (to, how) -> List.of());
     }
 
     private List<Path> copies() throws IOException {

@@ -88,6 +88,8 @@ class ProblemsTest {
                 "problems.changes_missing.count",
                 "problems.entries_kept_aside.count",
                 "problems.kept_missing.count",
+                "problems.photos_not_copied.count",
+                "problems.photos_not_in_folder.count",
                 "problems.typed",
                 "problems.placed",
                 "problems.rows_wait.count",

@@ -12,6 +12,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Chart;
 import witnessmark.chart.Dot;
 import witnessmark.desktop.engines.CurvesModel.Which;
@@ -23,10 +24,13 @@ import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.trends.TrendsModel;
 import witnessmark.desktop.trends.TrendsTab;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Reading;
+import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.study.result.DynoAnswer;
 import witnessmark.study.result.KindTrends;
 import witnessmark.wording.Measures;
@@ -47,6 +51,7 @@ final class EngineSheetView {
     private final DynoTab dyno;
     private final Beside beside;
     private final Texts texts;
+    private @Nullable PhotoStrip photos;
     private String shown = "";
 
     /** What the page can be asked to do. */
@@ -62,6 +67,9 @@ final class EngineSheetView {
 
         /** Opens the sheet of the engine's build. */
         void buildSheet();
+
+        /** Prints tags for the parts of the engine. */
+        void tags();
 
         /** Shows the traces of the engine's runs. */
         void traces();
@@ -117,9 +125,10 @@ final class EngineSheetView {
         beside = new Beside(tabs, new BehindPane(tools, work, asked::closeBehind));
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(lineView, "growx, wmin 0, wrap");
-        JPanel said = new JPanel(new FormLayout("insets 0, gap 8, fillx", "[0::,grow,fill][]", "[center]"));
+        JPanel said = new JPanel(new FormLayout("insets 0, gap 8, fillx", "[0::,grow,fill][][]", "[center]"));
         said.setOpaque(false);
         said.add(readout, "growx, wmin 0");
+        said.add(Buttons.link(Caption.of(texts.get("tags.link")), asked::tags));
         said.add(Buttons.link(Caption.of(texts.get("traceview.page")), asked::traces));
         sheet.add(said, "growx, wmin 0, wrap");
         sheet.add(beside, "grow, wmin 0");
@@ -148,8 +157,17 @@ final class EngineSheetView {
         curves.show(charts);
         trends.show(lines.number(), readings);
         dyno.show(sheets);
+        if (photos != null) {
+            photos.show(PhotosOf.engine(Id.parse(lines.engine())));
+        }
         sheet.revalidate();
         sheet.repaint();
+    }
+
+    /** Adds the tab of the engine's photos. */
+    void with(PhotoStrip strip) {
+        tabs.addTab(texts.get("photos.section"), strip);
+        photos = strip;
     }
 
     EngineHead head() {

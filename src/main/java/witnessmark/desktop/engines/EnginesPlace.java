@@ -12,6 +12,7 @@ import witnessmark.chart.Dot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.shell.AsideStage;
 import witnessmark.desktop.shell.Command;
@@ -40,7 +41,6 @@ import witnessmark.wording.Texts;
 public final class EnginesPlace implements Place {
 
     private final Texts texts;
-    private final Measures measures;
     private final witnessmark.desktop.shell.Desk window;
     private final Supplier<Desk> desk;
     private final Consumer<Entry<?>> correct;
@@ -56,11 +56,13 @@ public final class EnginesPlace implements Place {
     private final PartView partView;
     private final PartInHand part;
     private final AsOfStrip asOf;
+    private final AnotherDay another;
     private final EnginesPanel panel;
     private final AsideStage stage;
     private Consumer<Id<Engine>> page = id -> {};
     private Consumer<Id<Build>> build = id -> {};
     private Consumer<Id<Engine>> traces = id -> {};
+    private Runnable tags = () -> {};
     private final EngineCommands commands;
     private @Nullable Engines engines;
     private @Nullable String wanted;
@@ -84,7 +86,6 @@ public final class EnginesPlace implements Place {
             Consumer<Entry<?>> correct) {
         SheetTools tools = new SheetTools(texts, tasks, settings);
         this.texts = texts;
-        this.measures = measures;
         this.window = window;
         this.desk = desk;
         this.correct = correct;
@@ -114,6 +115,7 @@ public final class EnginesPlace implements Place {
                         id -> window.go(PlaceId.MEASURING_BENCH, id),
                         figure::close,
                         this::backToEngine));
+        another = new AnotherDay(texts, measures, window, desk);
         asOf = new AsOfStrip(texts, new AsOfModel(texts, measures, order), this::lookAsOf, this::leaveAsOf);
         panel = new EnginesPanel(texts, lists, sheet, partView, asOf);
         part = new PartInHand(texts, measures, tasks, desk, partView, panel::showPart, this::failed);
@@ -122,7 +124,7 @@ public final class EnginesPlace implements Place {
         commands = new EngineCommands(
                 texts,
                 new EngineCommands.Doing(
-                        this::askAsOf, this::backToToday, this::chartAsTable, this::copyChart, this::showTrends));
+                        this::askAsOf, another::back, this::chartAsTable, this::copyChart, this::showTrends));
     }
 
     @Override
@@ -135,11 +137,22 @@ public final class EnginesPlace implements Place {
         return stage.component();
     }
 
-    /** Says what shows the page of an engine's build, that of a build, and the traces of an engine's runs. */
-    public void leadsTo(Consumer<Id<Engine>> ofEngine, Consumer<Id<Build>> ofBuild, Consumer<Id<Engine>> tracesOf) {
+    /** Says what shows the page of an engine's build, that of a build, the traces of its runs, and what prints its tags. */
+    public void leadsTo(
+            Consumer<Id<Engine>> ofEngine,
+            Consumer<Id<Build>> ofBuild,
+            Consumer<Id<Engine>> tracesOf,
+            Runnable printTags) {
         page = ofEngine;
         build = ofBuild;
         traces = tracesOf;
+        tags = printTags;
+    }
+
+    /** Adds the photos of the engine, and those of the part, to their pages. */
+    public void with(PhotoStrip ofEngine, PhotoStrip ofPart) {
+        sheet.with(ofEngine);
+        partView.with(ofPart);
     }
 
     /** Puts another page in the place of the engine until {@link #dismiss} is called. */
@@ -203,7 +216,13 @@ public final class EnginesPlace implements Place {
      */
     @Override
     public void open(String record) {
-        if (!EnginePage.isPage(record) && isBuild(Id.parse(record))) {
+        if (!EnginePage.isPage(record)
+                && desk.get()
+                        .logbook()
+                        .facts()
+                        .of(Build.class)
+                        .find(Id.parse(record))
+                        .isPresent()) {
             build.accept(Id.parse(record));
             return;
         }
@@ -213,12 +232,6 @@ public final class EnginesPlace implements Place {
             openWanted();
         }
     }
-
-    private boolean isBuild(Id<Build> id) {
-        return desk.get().logbook().facts().of(Build.class).find(id).isPresent();
-    }
-
-    // Showing
 
     private void showList(Engines read) {
         engines = read;
@@ -282,8 +295,6 @@ public final class EnginesPlace implements Place {
         }
         readSheet();
     }
-
-    // A part
 
     private void openPart(String record) {
         wanted = null;
@@ -360,8 +371,6 @@ public final class EnginesPlace implements Place {
         panel.failed(texts.get("engines.failed"), again);
     }
 
-    // Another day
-
     private void askAsOf() {
         window.go(PlaceId.ENGINES);
         panel.askAsOf(true);
@@ -374,22 +383,10 @@ public final class EnginesPlace implements Place {
     }
 
     private void lookAsOf(LocalDate day) {
-        desk.get().lookAsOf(day);
         panel.askAsOf(false);
-        window.notice(
-                texts.get("engines.asOf.notice", measures.date(day)),
-                List.of(Buttons.plain(Caption.of(texts.get("engines.asOf.back")), this::backToToday)));
-        window.changed();
+        another.look(day);
         firstFocus().requestFocusInWindow();
     }
-
-    private void backToToday() {
-        desk.get().lookAsOf(null);
-        window.dismissNotice();
-        window.changed();
-    }
-
-    // The chart
 
     private void chartAsTable() {
         window.go(PlaceId.ENGINES);
@@ -447,6 +444,11 @@ public final class EnginesPlace implements Place {
         @Override
         public void buildSheet() {
             engineInView().ifPresent(id -> window.go(PlaceId.MEASURING_BENCH, id.text()));
+        }
+
+        @Override
+        public void tags() {
+            tags.run();
         }
 
         @Override

@@ -21,7 +21,10 @@ import witnessmark.desktop.form.SeamIcon;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.task.EventThread;
+import witnessmark.domain.Id;
+import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.quantity.Moment;
 import witnessmark.wording.Texts;
 
@@ -39,6 +42,7 @@ final class PartView {
     private final Beside beside;
     private final Texts texts;
     private final JButton face;
+    private @Nullable PhotoStrip photos;
     private String part = "";
 
     /**
@@ -96,6 +100,12 @@ final class PartView {
         return sheet;
     }
 
+    /** Adds the tab of the part's photos. */
+    void with(PhotoStrip strip) {
+        tabs.addTab(texts.get("photos.section"), strip);
+        photos = strip;
+    }
+
     /** @param hasFace whether it has a face to be seen on the bench */
     void show(PartLines lines, boolean hasFace) {
         face.setVisible(hasFace);
@@ -109,6 +119,9 @@ final class PartView {
         Styles.as(lines.state().style(), stands);
         times.sheet().show(lines.times());
         lives.show(lines.lives());
+        if (photos != null) {
+            photos.show(PhotosOf.part(Id.parse(part)));
+        }
         sheet.getAccessibleContext().setAccessibleName(texts.get("engines.comma", lines.mark(), lines.where()));
         sheet.revalidate();
         sheet.repaint();

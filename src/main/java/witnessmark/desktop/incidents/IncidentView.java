@@ -1,6 +1,7 @@
 package witnessmark.desktop.incidents;
 
 import witnessmark.desktop.form.FormLayout;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -110,5 +111,15 @@ final class IncidentView {
         sheet.revalidate();
         sheet.repaint();
         return another;
+    }
+
+    /** Puts the photos under what was seen. */
+    void with(JComponent photos) {
+        for (int i = 0; i < sheet.getComponentCount(); i++) {
+            if (sheet.getComponent(i) == seen) {
+                sheet.add(photos, "growx, wmin 0, gaptop 8", i + 1);
+                return;
+            }
+        }
     }
 }

@@ -1,5 +1,7 @@
 package witnessmark.desktop.incidents;
 
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -11,6 +13,7 @@ import witnessmark.desktop.cases.CaseView;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.desktop.shell.ListInView;
 import witnessmark.desktop.shell.Place;
@@ -20,6 +23,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.SeeIncident;
+import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.logbook.proof.SeeCase;
 import witnessmark.logbook.proof.WeighFinding;
 import witnessmark.wording.Measures;
@@ -37,6 +41,7 @@ public final class IncidentsPlace implements Place {
     private final IncidentsPanel panel;
     private final JButton again;
     private final ListInView list;
+    private Consumer<@Nullable PhotosOf> photos = of -> {};
 
     /**
      * @param window the window's desk
@@ -65,6 +70,18 @@ public final class IncidentsPlace implements Place {
                 window, PlaceId.INCIDENTS, tools.tasks(), panel.table().sheet()::select);
         this.again = Buttons.plain(Caption.of(texts.get("incidents.again")), this::refresh);
         panel.table().sheet().onSelect(this::chosen);
+    }
+
+    /** The incident in hand, whether or not this place is in view. */
+    public Optional<Id<Incident>> shown() {
+        IncidentLine line = panel.table().sheet().selected();
+        return line == null ? Optional.empty() : Optional.of(Id.parse(line.id()));
+    }
+
+    /** Puts the photos of the incident in hand on its page. */
+    public void with(PhotoStrip strip) {
+        panel.view().with(strip);
+        photos = strip::show;
     }
 
     @Override
@@ -112,6 +129,7 @@ public final class IncidentsPlace implements Place {
     }
 
     private void chosen(@Nullable IncidentLine line) {
+        photos.accept(line == null ? null : PhotosOf.incident(Id.parse(line.id())));
         if (line == null) {
             readingPage.drop();
             panel.view().none();

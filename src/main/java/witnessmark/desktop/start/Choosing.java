@@ -1,6 +1,7 @@
 package witnessmark.desktop.start;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** Asks for a file or folder. Event thread only; it waits for the answer. */
@@ -26,6 +27,15 @@ public interface Choosing {
     /** A folder in which loggers' files appear. */
     Optional<Path> tracesFolder();
 
+    /** Pictures to put in; empty when somebody thought better of it. */
+    List<Path> photosToRead();
+
+    /** A folder in which photos appear. */
+    Optional<Path> photosFolder();
+
+    /** Where to write a copy of a photo. */
+    Optional<Path> photoToWrite(Path suggested);
+
     /** Where to write a calendar. */
     Optional<Path> calendarToWrite(Path suggested);
 
@@ -46,6 +56,11 @@ public interface Choosing {
 
     /** Where the pages of a trace go. */
     Optional<Path> traceSheetToWrite(Path suggested);
+    /** Where to write the case sheet of an incident. */
+    Optional<Path> caseSheetToWrite(Path suggested);
+
+    /** Where to write tags for parts. */
+    Optional<Path> tagsToWrite(Path suggested);
 
     /** A backup, or another file that is or was a logbook. */
     Optional<Path> copy();

@@ -67,11 +67,16 @@ final class ReportModel {
         return texts.get(key, plan.entries().size(), measures.all(kinds));
     }
 
-    /** The curves that come along. */
-    Optional<String> samples(ImportSeason.Plan plan) {
-        return plan.kept().isEmpty()
-                ? Optional.empty()
-                : Optional.of(texts.get("beforewego.import.samples", plan.kept().size()));
+    /** The curves and the photos that come along. */
+    List<String> samples(ImportSeason.Plan plan) {
+        List<String> along = new ArrayList<>();
+        if (plan.samples() > 0) {
+            along.add(texts.get("beforewego.import.samples", plan.samples()));
+        }
+        if (plan.photos() > 0) {
+            along.add(texts.get("beforewego.import.photos", plan.photos()));
+        }
+        return along;
     }
 
     /** What the problems mean for the reading. */

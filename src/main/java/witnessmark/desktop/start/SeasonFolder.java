@@ -53,7 +53,7 @@ final class SeasonFolder {
         List<String> sentences = new ArrayList<>();
         sentences.add(reports.texts().get("beforewego.import.from", folder));
         sentences.add(model.rows(plan, folders));
-        model.samples(plan).ifPresent(sentences::add);
+        sentences.addAll(model.samples(plan));
         model.known(reading, folders).ifPresent(sentences::add);
         if (plan.stops() || plan.any()) {
             sentences.add(model.verdict(reading, plan));

@@ -15,7 +15,9 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.keeping.KeepingPages;
 import witnessmark.desktop.shell.Command;
 import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.faces.FaceInSight;
 import witnessmark.logbook.money.SeasonAsked;
@@ -38,6 +40,8 @@ public final class Start {
     private final FileOut seasonSheet;
     private final BuildSheetOut buildSheet;
     private final FaceSheetOut faceSheet;
+    private final CaseSheetOut caseSheet;
+    private final TagsOut tags;
     private @Nullable SampleStrip walksOn;
     private Supplier<SeasonAsked> seasonAsked = () -> SeasonAsked.USUAL;
 
@@ -98,6 +102,8 @@ public final class Start {
                 () -> shown((asked, file) -> context.uses().seasonSheet().write(context.logbook(), asked, file)));
         this.buildSheet = new BuildSheetOut(context, reports);
         this.faceSheet = new FaceSheetOut(context, reports);
+        this.caseSheet = new CaseSheetOut(context, reports);
+        this.tags = new TagsOut(context, reports);
         place.onPrint(jobSheet::writeOut);
     }
 
@@ -123,6 +129,8 @@ public final class Start {
                                 seasonSheet,
                                 buildSheet::writeOut,
                                 faceSheet::writeOut,
+                                caseSheet::ask,
+                                tags::writeOut,
                                 walksOn == null ? null : walksOn::walkOn))
                 .all();
     }
@@ -150,6 +158,21 @@ public final class Start {
     /** Says which face the bench shows: that is what is printed. */
     public void faceShown(Supplier<Optional<FaceInSight>> shown) {
         faceSheet.shown(shown);
+    }
+
+    /** Says which engine is in view: its parts are what tags are for. */
+    public void engineShown(Supplier<Optional<Id<Engine>>> shown) {
+        tags.shown(shown);
+    }
+
+    /** Asks where to write tags for the parts of the engine in view, as the command does. */
+    public void printTags() {
+        tags.writeOut();
+    }
+
+    /** Says which incident is in view: that is what is shared. */
+    public void caseShown(Supplier<Optional<Id<Incident>>> shown) {
+        caseSheet.shown(shown);
     }
 
     /** Asks where to write the page of the face that is shown, as the command does. */

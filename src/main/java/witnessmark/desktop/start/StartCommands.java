@@ -33,6 +33,8 @@ final class StartCommands {
             FileOut seasonSheet,
             Runnable buildSheet,
             Runnable faceSheet,
+            Runnable caseSheet,
+            Runnable tags,
             @Nullable Runnable walkOn) {}
 
     StartCommands(StartContext context, Work work) {
@@ -51,6 +53,8 @@ final class StartCommands {
         add("seasonsheet.command.print", 3, null, work.seasonSheet()::writeOut);
         add("buildsheet.command.print", 3, null, work.buildSheet());
         add("facesheet.command.print", 3, null, work.faceSheet());
+        add("casesheet.command.print", 3, null, work.caseSheet());
+        add("tags.command.print", 3, null, work.tags());
         add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);

@@ -20,6 +20,8 @@ import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StatementFiles;
+import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -72,7 +74,9 @@ public record StartContext(
             WriteSeasonTable seasonTable,
             WriteSeasonSheet seasonSheet,
             WriteBuildSheet buildSheet,
-            WriteFaceSheet faceSheet) {}
+            WriteFaceSheet faceSheet,
+            WriteCaseSheet caseSheet,
+            WriteTags tags) {}
 
     /**
      * Where the computer stands: what a new logbook is given until the team says otherwise.

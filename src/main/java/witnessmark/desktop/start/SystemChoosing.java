@@ -4,8 +4,10 @@ import com.formdev.flatlaf.util.SystemFileChooser;
 import java.awt.Component;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.port.Settings;
 import witnessmark.wording.Texts;
@@ -73,6 +75,28 @@ public final class SystemChoosing implements Choosing {
     }
 
     @Override
+    public List<Path> photosToRead() {
+        SystemFileChooser chooser = chooser("photosToRead", "photos.choose");
+        chooser.setMultiSelectionEnabled(true);
+        return shown("photosToRead", chooser, chooser.showOpenDialog(parent.get()))
+                        .isEmpty()
+                ? List.of()
+                : Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList();
+    }
+
+    @Override
+    public Optional<Path> photosFolder() {
+        return folder("photosFolder", "photos.choose.folder");
+    }
+
+    @Override
+    public Optional<Path> photoToWrite(Path suggested) {
+        SystemFileChooser chooser = chooser("photoToWrite", "photos.choose.copy");
+        chooser.setSelectedFile(last.place("photoToWrite", suggested).toFile());
+        return shown("photoToWrite", chooser, chooser.showSaveDialog(parent.get()));
+    }
+
+    @Override
     public Optional<Path> calendarToWrite(Path suggested) {
         return fileToWrite("calendarToWrite", suggested);
     }
@@ -105,6 +129,16 @@ public final class SystemChoosing implements Choosing {
     @Override
     public Optional<Path> faceSheetToWrite(Path suggested) {
         return fileToWrite("faceSheetToWrite", suggested);
+    }
+
+    @Override
+    public Optional<Path> caseSheetToWrite(Path suggested) {
+        return fileToWrite("caseSheetToWrite", suggested);
+    }
+
+    @Override
+    public Optional<Path> tagsToWrite(Path suggested) {
+        return fileToWrite("tagsToWrite", suggested);
     }
 
     @Override

@@ -45,6 +45,9 @@ public interface Logbook extends AutoCloseable {
     /** Of everything that is kept the SHA-256. */
     Outcome<List<String>> keptNames();
 
+    /** The photos that lie beside it. */
+    Photos photos();
+
     /** Why nothing can be written, or empty when it can: the file is in use, newer, or in a read-only place. */
     Optional<Problem> readOnly();
 

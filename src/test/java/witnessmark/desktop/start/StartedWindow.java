@@ -33,9 +33,11 @@ import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.PdfFiles;
 import witnessmark.launch.DatedWords;
 import witnessmark.launch.buildsheet.BuildSheetPaper;
+import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.ExportSeason;
@@ -49,6 +51,8 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -128,7 +132,9 @@ final class StartedWindow implements AutoCloseable {
                         new WriteSeasonTable(new CsvTableFiles()),
                         new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                         new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
-                        new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures))),
+                        new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures)),
+                        new WriteCaseSheet(new PdfFiles(), new CaseSheetPaper(texts, measures)),
+                        new WriteTags(new PdfFiles(), new TagPaper(texts, measures))),
                 new StartContext.Copies(
                         new SqliteLogbookFiles(
                                         folder.resolve("data"),
@@ -268,6 +274,16 @@ final class StartedWindow implements AutoCloseable {
         }
 
         @Override
+        public Optional<Path> caseSheetToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> tagsToWrite(Path suggested) {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
         public Optional<Path> faceSheetToWrite(Path suggested) {
             suggestedName = suggested;
             return Optional.ofNullable(answer);
@@ -291,6 +307,21 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> copiesFolder() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public List<Path> photosToRead() {
+            return answer == null ? List.of() : List.of(answer);
+        }
+
+        @Override
+        public Optional<Path> photosFolder() {
+            return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> photoToWrite(Path suggested) {
             return Optional.ofNullable(answer);
         }
 

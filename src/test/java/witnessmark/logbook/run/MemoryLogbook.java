@@ -24,6 +24,7 @@ import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Photos;
 import witnessmark.logbook.port.SecondPlace;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
@@ -156,6 +157,11 @@ public final class MemoryLogbook implements Logbook {
     @Override
     public Outcome<Path> copyTo(Path file) {
         return Outcome.didNot(Problem.of(ProblemKind.OPEN_READ_ONLY));
+    }
+
+    @Override
+    public Photos photos() {
+        throw new UnsupportedOperationException("nothing here is on a disk");
     }
 
     @Override

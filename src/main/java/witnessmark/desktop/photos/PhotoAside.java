@@ -1,0 +1,292 @@
+package witnessmark.desktop.photos;
+
+import witnessmark.desktop.form.FormLayout;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.GridLayout;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FieldBox;
+import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.shell.Aside;
+import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Photo;
+import witnessmark.logbook.port.Pixels;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
+import witnessmark.wording.Problems;
+import witnessmark.wording.Texts;
+
+/** A photo large, another beside it when asked. Left and Right go through those of its page. */
+final class PhotoAside implements Aside {
+    private static final Logger LOG = LoggerFactory.getLogger(PhotoAside.class);
+
+    /** Of the longer side, pixels: what is kept in memory of a photo, however large it is. */
+    private static final int DRAWN = 3_000;
+
+    private final PhotosContext context;
+    private final Texts texts;
+    private final Problems problems;
+    private final PhotoWords words;
+    private final Runnable back;
+    private final Sheet page = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]4[grow,fill]6[]");
+    private final JLabel title = Lettering.cutLine("", Styles.SECTION);
+    private final JTextArea about = Lettering.paragraph("", Styles.NOTE);
+    private final JLabel otherTitle = Lettering.cutLine("", Styles.NOTE);
+    private final JPanel views = new JPanel(new GridLayout(1, 0, UIScale.scale(8), 0));
+    private final JPanel foot = new JPanel(new GridLayout(1, 0, UIScale.scale(8), 0));
+    private final PhotoView view = new PhotoView();
+    private final PhotoView other = new PhotoView();
+    private final FieldBox caption;
+    private final Latest reading;
+    private final Latest readingOther;
+    private List<PhotoLine> all;
+    private int at;
+    private int beside = -1;
+
+    PhotoAside(PhotosContext context, List<PhotoLine> all, PhotoLine first, Runnable back) {
+        this.context = context;
+        this.texts = context.texts();
+        this.problems = new Problems(texts, context.measures());
+        this.words = new PhotoWords(texts, context.measures());
+        this.all = List.copyOf(all);
+        this.at = Math.max(0, all.indexOf(first));
+        this.back = back;
+        this.caption = new FieldBox(Caption.of(texts.get("photos.caption")));
+        this.reading = new Latest(context.tools().tasks());
+        this.readingOther = new Latest(context.tools().tasks());
+        layOut();
+        keys();
+        show();
+    }
+
+    private void layOut() {
+        JPanel head = new JPanel(new FormLayout("insets 0, gap 12 0, fillx", "[0::,grow,fill][][][][]", "[baseline]"));
+        head.setOpaque(false);
+        head.add(title, "wmin 0");
+        head.add(Buttons.link(Caption.of(texts.get("photos.beside")), this::beside));
+        head.add(Buttons.link(Caption.of(texts.get("photos.share")), this::share));
+        head.add(Buttons.link(Caption.of(texts.get("photos.correct")), this::correct));
+        head.add(Buttons.link(Caption.of(texts.get("photos.close")), this::leave), "wrap");
+        head.add(about, "span, growx, wmin 0");
+        views.setOpaque(false);
+        views.add(view);
+        foot.setOpaque(false);
+        foot.add(caption);
+        page.add(head, "growx, wmin 0, wrap");
+        page.add(views, "grow, wmin 0, hmin 120, wrap");
+        page.add(foot, "growx, wmin 0");
+        caption.onEnter(this::keepCaption);
+        caption.field().addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent e) {
+                keepCaption(); // nothing typed is lost by looking at the next one
+            }
+        });
+    }
+
+    private void keys() {
+        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", this::leave);
+        for (PhotoView each : List.of(view, other)) {
+            FormKeys.bind(each, Keys.plain(KeyEvent.VK_LEFT), "wm-before", () -> go(-1));
+            FormKeys.bind(each, Keys.plain(KeyEvent.VK_RIGHT), "wm-next", () -> go(1));
+            FormKeys.bind(each, Keys.plain(KeyEvent.VK_PAGE_UP), "wm-other-before", () -> goBeside(-1));
+            FormKeys.bind(each, Keys.plain(KeyEvent.VK_PAGE_DOWN), "wm-other-next", () -> goBeside(1));
+            FormKeys.bind(each, Keys.plain(KeyEvent.VK_F2), "wm-caption", caption::takeFocus);
+            FormKeys.bind(each, Keys.plain(KeyEvent.VK_DELETE), "wm-strike", this::correct);
+        }
+    }
+
+    @Override
+    public String heading() {
+        return texts.get("photos.heading");
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        return view;
+    }
+
+    @Override
+    public List<String> help() {
+        return List.of("help.photos");
+    }
+
+    private PhotoLine line() {
+        return all.get(at);
+    }
+
+    private void go(int by) {
+        keepCaption();
+        at = Math.floorMod(at + by, all.size());
+        show();
+    }
+
+    private void show() {
+        PhotoLine line = line();
+        title.setText(line.title());
+        about.setText(texts.get("photos.which", at + 1, all.size(), line.about()));
+        caption.load(line.entry().fact().caption());
+        read(reading, line, view);
+    }
+
+    private void beside() {
+        boolean on = beside < 0;
+        beside = on ? Math.floorMod(at + 1, all.size()) : -1;
+        if (on) {
+            views.add(other);
+            foot.add(otherTitle);
+            showBeside();
+        } else {
+            views.remove(other);
+            foot.remove(otherTitle);
+        }
+        page.revalidate();
+        page.repaint();
+        view.requestFocusInWindow();
+    }
+
+    private void goBeside(int by) {
+        if (beside >= 0) {
+            beside = Math.floorMod(beside + by, all.size());
+            showBeside();
+        }
+    }
+
+    private void showBeside() {
+        PhotoLine line = all.get(beside);
+        otherTitle.setText(texts.get("photos.which", beside + 1, all.size(), line.title() + ", " + line.about()));
+        read(readingOther, line, other);
+    }
+
+    private void read(Latest by, PhotoLine line, PhotoView into) {
+        Photo photo = line.entry().fact();
+        by.run(
+                texts.get("photos.reading"),
+                () -> context.book().logbook().photos().drawn(photo, DRAWN),
+                drawn -> show(drawn, line, into),
+                failure -> {
+                    LOG.error("a photo could not be drawn", failure);
+                    into.none(texts.get("photos.none.drawn"));
+                });
+    }
+
+    private void show(Outcome<Pixels> drawn, PhotoLine line, PhotoView into) {
+        if (drawn.didWork()) {
+            into.show(SmallPictures.image(drawn.orThrow()), line.title());
+        } else {
+            into.none(problems.happened(drawn.problems().get(0)));
+            context.window().say(problems.sentence(drawn.problems().get(0)));
+        }
+    }
+
+    private void keepCaption() {
+        String typed = caption.text().strip();
+        PhotoLine line = line();
+        if (typed.equals(line.entry().fact().caption())) {
+            return;
+        }
+        int which = at;
+        String why = texts.get("photos.why.caption", line.title());
+        context.tools()
+                .tasks()
+                .write(
+                        why,
+                        () -> context.keep().caption(line.entry(), typed, why),
+                        written -> captioned(written, which, line, typed),
+                        failure -> {
+                            LOG.error("a caption could not be written", failure);
+                            caption.stop(texts.get("photos.failed"));
+                        });
+    }
+
+    private void captioned(Outcome<Written> written, int which, PhotoLine line, String typed) {
+        if (!written.didWork()) {
+            caption.stop(problems.sentence(written.problems().get(0)));
+            return;
+        }
+        Entry<Photo> before = line.entry();
+        Photo photo = before.fact().showing(typed);
+        Entry<Photo> now = new Entry<>(before.id(), photo, before.standing(), before.struckBecause(), before.rev() + 1);
+        List<PhotoLine> next = new java.util.ArrayList<>(all);
+        next.set(which, new PhotoLine(now, words.title(photo), line.when(), line.about()));
+        all = List.copyOf(next);
+        context.window()
+                .say(
+                        texts.get("photos.captioned"),
+                        Caption.of(texts.get("photos.undo")),
+                        context.asked().undo());
+        if (which == at) {
+            title.setText(line().title());
+        }
+    }
+
+    private void correct() {
+        context.asked().correct().accept(line().id(), back);
+    }
+
+    /** Writes a copy that says nothing but the picture. */
+    private void share() {
+        Photo photo = line().entry().fact();
+        String name = photo.name().replaceAll("[^\\p{L}\\p{N}._-]+", "-");
+        Optional<Path> file = context.save().apply(texts.get("photos.share.name", name));
+        if (file.isEmpty()) {
+            return;
+        }
+        context.tools()
+                .tasks()
+                .run(
+                        texts.get("photos.share.writing"),
+                        () -> written(photo, file.get()),
+                        sentence -> context.window().say(sentence),
+                        failure -> {
+                            LOG.error("a copy could not be written", failure);
+                            context.window().say(texts.get("photos.failed"));
+                        });
+    }
+
+    private String written(Photo photo, Path file) {
+        Outcome<byte[]> bare = context.book().logbook().photos().withoutPlace(photo);
+        if (!bare.didWork()) {
+            return problems.sentence(bare.problems().get(0));
+        }
+        try {
+            Files.write(file, bare.orThrow(), java.nio.file.StandardOpenOption.CREATE_NEW);
+            return texts.get("photos.share.written", file);
+        } catch (java.nio.file.FileAlreadyExistsException e) {
+            return texts.get("photos.share.exists", file);
+        } catch (IOException e) {
+            LOG.warn("a copy could not be written to {}", file, e);
+            return texts.get("photos.share.refused", file);
+        }
+    }
+
+    private void leave() {
+        keepCaption();
+        context.asked().leave().run();
+        back.run();
+    }
+}

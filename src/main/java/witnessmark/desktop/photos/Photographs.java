@@ -1,0 +1,106 @@
+package witnessmark.desktop.photos;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.logbook.photos.KeepPhotos.About;
+import witnessmark.logbook.photos.PhotosOf;
+
+/** Photos in the window of one logbook: the strips on its pages, the page that brings them in, the one that shows them large. */
+public final class Photographs {
+    private static final Set<String> ENDINGS =
+            Set.of("jpg", "jpeg", "png", "gif", "bmp", "webp", "heic", "heif", "avif", "tif", "tiff", "svg");
+
+    private final PhotosContext context;
+    private final SmallPictures pictures;
+    private final List<PhotoStrip> strips = new ArrayList<>();
+    private @Nullable About last;
+
+    public Photographs(PhotosContext context) {
+        this.context = context;
+        this.pictures = new SmallPictures(context);
+    }
+
+    /**
+     * A strip for a page.
+     *
+     * @param scrolls whether it scrolls by itself, and not with the page it stands on
+     * @param home brings that page back into view
+     */
+    public PhotoStrip strip(boolean scrolls, Consumer<PhotosOf> home) {
+        PhotoStrip strip = new PhotoStrip(context, this, pictures, scrolls, home);
+        strips.add(strip);
+        return strip;
+    }
+
+    /** What is brought in on a page is about what the page is of; on that of an incident, of its engine too. */
+    private About about(PhotosOf of) {
+        Id<Incident> incident = of.incident();
+        Id<Engine> engine = incident == null
+                ? of.engine()
+                : context.book()
+                        .view()
+                        .facts()
+                        .of(Incident.class)
+                        .find(incident)
+                        .map(Entry::fact)
+                        .map(Incident::engine)
+                        .orElse(null);
+        return new About(incident, null, engine, of.part(), null, "");
+    }
+
+    /** Takes files dropped on the window, if they are called pictures and a page with photos is in sight. */
+    public boolean dropped(List<Path> files) {
+        if (files.isEmpty() || !files.stream().allMatch(Photographs::isCalledPicture)) {
+            return false;
+        }
+        for (PhotoStrip strip : strips) {
+            if (strip.isShowing()) {
+                strip.take(files);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isCalledPicture(Path file) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        return ENDINGS.contains(name.substring(name.lastIndexOf('.') + 1));
+    }
+
+    void open(List<PhotoLine> all, PhotoLine first, Runnable back) {
+        context.asked().show().accept(new PhotoAside(context, all, first, back));
+    }
+
+    /** Asks once what the files are about; what was answered last for the same thing stands there. */
+    void bringIn(List<Path> files, PhotosOf of, Runnable back) {
+        About about = about(of);
+        About before = last;
+        About begin = before != null && sameThing(before, about)
+                ? new About(
+                        about.incident(),
+                        before.finding(),
+                        before.engine() == null ? about.engine() : before.engine(),
+                        about.part() == null ? before.part() : about.part(),
+                        before.number(),
+                        "")
+                : about;
+        pictures.lookAgain();
+        context.asked().show().accept(new BringInPage(context, files, begin, now -> last = now, back));
+    }
+
+    private static boolean sameThing(About one, About other) {
+        return Objects.equals(one.incident(), other.incident())
+                && (other.incident() != null || Objects.equals(one.engine(), other.engine()))
+                && (other.part() == null || Objects.equals(one.part(), other.part()));
+    }
+}

@@ -1,0 +1,100 @@
+package witnessmark.desktop.start;
+
+import witnessmark.desktop.form.FormLayout;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.Hairline;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.form.Lettering;
+import witnessmark.desktop.form.ScrollPage;
+import witnessmark.desktop.form.Sheet;
+import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.shell.Aside;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Incident;
+import witnessmark.logbook.View;
+import witnessmark.logbook.sharing.TypedWords;
+import witnessmark.logbook.sharing.Unnamed;
+import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.wording.Texts;
+
+/** What of an incident goes to somebody outside: the typed words as they would stand on the sheet, to be read before. */
+final class CaseSheetPage implements Aside {
+    private final Texts texts;
+    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final JCheckBox words;
+    private final JCheckBox photos;
+    private final JButton write;
+
+    CaseSheetPage(
+            StartContext context,
+            View view,
+            Entry<Incident> incident,
+            Consumer<WriteCaseSheet.Asked> out,
+            Runnable leave) {
+        this.texts = context.texts();
+        Unnamed unnamed = new Unnamed(
+                view.facts(),
+                (who, letter) -> texts.get("casesheet.who." + who.name().toLowerCase(Locale.ROOT), letter));
+        this.words = Buttons.tick(Caption.of(texts.get("casesheet.words")), ticked -> {});
+        this.photos = Buttons.tick(Caption.of(texts.get("casesheet.photos")), ticked -> {});
+        photos.setSelected(true);
+        Runnable writes =
+                () -> out.accept(new WriteCaseSheet.Asked(incident.id(), words.isSelected(), photos.isSelected()));
+        this.write = Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("casesheet.write")), writes));
+        page.setOpaque(false);
+        page.add(new ScrollPage(layOut(incident, TypedWords.of(view, incident), unnamed, leave)), "grow");
+        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
+        FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-write", writes);
+    }
+
+    private Sheet layOut(Entry<Incident> incident, List<String> typed, Unnamed unnamed, Runnable leave) {
+        Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
+        sheet.add(Lettering.cutLine(texts.get("casesheet.which", incident.fact().mark()), Styles.SECTION), "wmin 0");
+        sheet.add(Lettering.paragraph(texts.get("casesheet.always"), Styles.FIELD_LABEL), "growx, wmin 0");
+        sheet.add(photos, "growx 0, gaptop 6");
+        sheet.add(words, "growx 0");
+        sheet.add(Lettering.paragraph(texts.get("casesheet.words.note"), Styles.NOTE), "growx, wmin 0, gapleft 22");
+        JPanel foot = new JPanel(new FormLayout("insets 0, gap 8, alignx right"));
+        foot.setOpaque(false);
+        foot.add(Buttons.plain(Caption.of(texts.get("casesheet.leave")), leave));
+        foot.add(write);
+        sheet.add(foot, "growx, gaptop 4");
+        sheet.add(new Hairline(), "growx");
+        if (typed.isEmpty()) {
+            sheet.add(Lettering.paragraph(texts.get("casesheet.nothing"), Styles.QUIET_INK), "growx, wmin 0");
+        }
+        typed.forEach(text ->
+                sheet.add(Lettering.paragraph(unnamed.of(text), Styles.FIELD_LABEL), "growx, wmin 0, gaptop 3"));
+        return sheet;
+    }
+
+    @Override
+    public String heading() {
+        return texts.get("casesheet.page");
+    }
+
+    @Override
+    public JComponent component() {
+        return page;
+    }
+
+    @Override
+    public JComponent firstFocus() {
+        return photos;
+    }
+
+    @Override
+    public List<String> help() {
+        return List.of("help.casesheet");
+    }
+}

@@ -1,0 +1,81 @@
+package witnessmark.launch;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.engines.EnginePage;
+import witnessmark.desktop.engines.EnginesPlace;
+import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.incidents.IncidentsPlace;
+import witnessmark.desktop.photos.PhotoWatch;
+import witnessmark.desktop.photos.Photographs;
+import witnessmark.desktop.photos.PhotosContext;
+import witnessmark.desktop.runsheet.UndoActions;
+import witnessmark.desktop.sheets.Sheets;
+import witnessmark.desktop.shell.Desk;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.shell.ShellContext;
+import witnessmark.desktop.start.Choosing;
+import witnessmark.desktop.start.Start;
+import witnessmark.domain.Id;
+import witnessmark.logbook.photos.KeepPhotos;
+import witnessmark.logbook.photos.WatchedPhotos;
+import witnessmark.wording.Measures;
+
+/** Photos on the pages of incidents, engines and parts; their own pages stand in the first place, as sheets do. */
+final class PhotoPages {
+    private final Desk window;
+    private final Photographs photographs;
+    private final PhotoWatch watch;
+
+    PhotoPages(
+            ShellContext shell,
+            Measures measures,
+            OpenBook book,
+            Outside outside,
+            Choosing choosing,
+            UndoActions undo,
+            Sheets sheets,
+            Start start) {
+        this.window = shell.desk();
+        Path home = Path.of(System.getProperty("user.home"));
+        this.watch = new PhotoWatch(
+                shell.texts(), shell.tasks(), new WatchedPhotos(book.desk(), shell.settings(), outside.traces()));
+        this.photographs = new Photographs(new PhotosContext(
+                book.desk(),
+                new KeepPhotos(book.desk(), outside.ids()),
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                watch,
+                choosing::photosFolder,
+                choosing::photosToRead,
+                name -> choosing.photoToWrite(home.resolve(name)),
+                new PhotosContext.Asked(
+                        start.place()::stepAside, start.place()::dismiss, sheets::correct, undo::undo)));
+    }
+
+    /** Puts photos on the pages. */
+    void on(IncidentsPlace incidents, EnginesPlace engines) {
+        incidents.with(photographs.strip(false, of -> go(PlaceId.INCIDENTS, of.incident(), "")));
+        engines.with(
+                photographs.strip(true, of -> go(PlaceId.ENGINES, of.engine(), "")),
+                photographs.strip(true, of -> go(PlaceId.ENGINES, of.part(), EnginePage.ofPart(""))));
+    }
+
+    private void go(PlaceId place, @Nullable Id<?> record, String page) {
+        if (record != null) {
+            window.go(place, page + record.text());
+        }
+    }
+
+    /** Looks at no folder any more. */
+    void close() {
+        watch.close();
+    }
+
+    /** Takes files dropped on the window, if they are pictures for a page in sight. */
+    boolean dropped(List<Path> files) {
+        return photographs.dropped(files);
+    }
+}

@@ -1,0 +1,169 @@
+package witnessmark.launch.casesheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Incident;
+import witnessmark.domain.Photo;
+import witnessmark.logbook.View;
+import witnessmark.logbook.port.Paper;
+import witnessmark.logbook.sharing.CaseSheetFacts;
+import witnessmark.logbook.sharing.Unnamed;
+import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.picture.MadePictures;
+import witnessmark.quantity.Moment;
+import witnessmark.sample.SampleBooks;
+import witnessmark.sample.SampleViews;
+import witnessmark.wording.Measures;
+import witnessmark.wording.Texts;
+import witnessmark.wording.Units;
+
+/**
+ * A case on paper, read back by a library that did not write it (Apache PDFBox). The names that must not stand there come from
+ * the tables of the season folder, read here by hand.
+ */
+class CaseSheetTest {
+    private static final Pattern MONEY = Pattern.compile("(?i)(€|£|\\$|\\bEUR\\b|\\beuros?\\b)|\\d\\s?(EUR|GBP)");
+
+    private final Texts texts = Texts.in(Locale.UK);
+    private final Measures measures = new Measures(texts, Units.METRIC);
+    private final View view = SampleViews.end();
+
+    private Paper paper(Entry<Incident> incident, boolean words, List<CaseSheetFacts.Picture> photos) {
+        Moment printed = Moment.of(Instant.parse("2026-12-18T09:00:00Z"), view.zone());
+        return new CaseSheetPaper(texts, measures)
+                .apply(WriteCaseSheet.facts(
+                                view, new WriteCaseSheet.Asked(incident.id(), words, true), photos, 0, printed)
+                        .orElseThrow());
+    }
+
+    /** A column of a table of the season folder; its tables have no quoted line breaks in these columns. */
+    private static List<String> column(String table, String heading) throws IOException {
+        List<String> lines = Files.readAllLines(SampleBooks.FOLDER.resolve(table));
+        int at = List.of(lines.get(0).split(",")).indexOf(heading);
+        List<String> values = new ArrayList<>();
+        for (String line : lines.subList(1, lines.size())) {
+            String[] cells = line.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1);
+            if (cells.length > at && cells[at].length() > 2) {
+                values.add(cells[at].replace("\"", ""));
+            }
+        }
+        return values;
+    }
+
+    private static String text(Paper paper) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(paper.bytes())) {
+            assertThat(pdf.getDocumentInformation().getAuthor()).doesNotContain("Racing");
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void no_name_customer_place_or_money_of_the_sample_is_on_any_of_its_cases(boolean words) throws IOException {
+        List<String> names = new ArrayList<>();
+        names.addAll(column("people.csv", "name"));
+        names.addAll(column("team.csv", "name"));
+        names.addAll(column("engines.csv", "owner"));
+        names.addAll(column("events.csv", "circuit"));
+        names.addAll(column("costs.csv", "supplier"));
+        names.addAll(column("costs.csv", "customer"));
+        names.addAll(column("out-with-others.csv", "sent_to"));
+        assertThat(names).as("the tables were read").hasSizeGreaterThan(12).contains("Team engineer", "customer C1");
+        List<Entry<Incident>> all = view.facts().of(Incident.class).inForce().toList();
+        assertThat(all).hasSize(9);
+        for (Entry<Incident> incident : all) {
+            Paper paper = paper(incident, words, List.of());
+            if (words) {
+                Files.write(
+                        Files.createDirectories(Path.of("target", "pictures"))
+                                .resolve("case-" + incident.fact().mark() + ".pdf"),
+                        paper.bytes());
+            }
+            String text = text(paper);
+            assertThat(text).contains("Case " + incident.fact().mark(), "no inspection");
+            for (String name : names) {
+                assertThat(Pattern.compile("(?i)(?<![\\p{L}\\p{N}])" + Pattern.quote(name) + "(?![\\p{L}\\p{N}])")
+                                .matcher(text)
+                                .find())
+                        .as("%s on %s: %s", name, incident.fact().mark(), text)
+                        .isFalse();
+            }
+            assertThat(MONEY.matcher(text).find()).as(text).isFalse();
+        }
+    }
+
+    @Test
+    void what_was_typed_stands_there_only_when_it_is_wanted() throws IOException {
+        Entry<Incident> incident =
+                view.facts().of(Incident.class).named("INC-05").orElseThrow();
+        assertThat(text(paper(incident, false, List.of())))
+                .doesNotContain("Big end of 3", "fretted, cooler")
+                .contains("Evidence", "Causes", "F1");
+        assertThat(text(paper(incident, true, List.of()))).contains("Big end of 3", "then a knock");
+    }
+
+    @Test
+    void a_photo_stands_there_with_its_words_and_the_same_case_gives_the_same_bytes() throws IOException {
+        Entry<Incident> incident =
+                view.facts().of(Incident.class).named("INC-05").orElseThrow();
+        Moment at = incident.fact().at();
+        Photo photo = new Photo(
+                "a.jpg",
+                "0".repeat(64),
+                1,
+                "image/jpeg",
+                3,
+                2,
+                null,
+                incident.id(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                "shell of 3, held by Crew chief",
+                at,
+                "Crew chief");
+        List<CaseSheetFacts.Picture> photos =
+                List.of(new CaseSheetFacts.Picture(photo, MadePictures.bytes("jpg", 300, 200, 1)));
+        Paper paper = paper(incident, true, photos);
+        assertThat(text(paper)).contains("shell of 3, held by person");
+        assertThat(new String(paper.bytes(), StandardCharsets.ISO_8859_1)).contains("/DCTDecode");
+        assertThat(paper(incident, true, photos).bytes()).isEqualTo(paper.bytes());
+    }
+
+    /** Common practice, no source: amounts as people write them. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"paid 3 975.00 EUR", "paid €40", "cost £1,200.50 in all", "about 300 euros", "EUR 5", "12 pounds"
+            })
+    void amounts_are_taken_out_of_words(String typed) {
+        String without = new Unnamed(view.facts(), (who, letter) -> who + letter).of(typed);
+        assertThat(without).contains("MONEY").doesNotContainPattern("\\d");
+    }
+
+    @Test
+    void the_same_name_has_the_same_letter_and_figures_stay() {
+        Unnamed unnamed = new Unnamed(view.facts(), (who, letter) -> who + " " + letter);
+        String first = unnamed.of("Crew chief told driver 1");
+        assertThat(first).doesNotContainIgnoringCase("crew chief", "driver 1");
+        assertThat(unnamed.of("crew CHIEF told Driver 1")).isEqualTo(first);
+        assertThat(unnamed.of("9340 rpm for 0.42 s at 5.72 h")).isEqualTo("9340 rpm for 0.42 s at 5.72 h");
+    }
+}

@@ -1,0 +1,5 @@
+/** What leaves the team on a case sheet, and what must not. */
+@NullMarked
+package witnessmark.launch.casesheet;
+
+import org.jspecify.annotations.NullMarked;

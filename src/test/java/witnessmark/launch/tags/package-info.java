@@ -1,0 +1,5 @@
+/** Tags for the bags of parts, on paper. */
+@NullMarked
+package witnessmark.launch.tags;
+
+import org.jspecify.annotations.NullMarked;
