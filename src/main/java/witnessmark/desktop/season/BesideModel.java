@@ -12,11 +12,11 @@ import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
 /** Words seasons beside each other: as reported when they were closed, and as the logbook has them now. */
-final class BesideWords {
+final class BesideModel {
     private final Texts texts;
     private final Measures measures;
 
-    BesideWords(Texts texts, Measures measures) {
+    BesideModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
     }

@@ -32,7 +32,7 @@ final class SeasonModel {
     private final BarModel bars;
     private final TimelineModel timeline;
     private final DecisionModel decisions;
-    private final BesideWords beside;
+    private final BesideModel beside;
 
     SeasonModel(Texts texts, Measures measures) {
         this.texts = texts;
@@ -41,7 +41,7 @@ final class SeasonModel {
         this.bars = new BarModel(texts, measures);
         this.timeline = new TimelineModel(texts, measures);
         this.decisions = new DecisionModel(texts, measures);
-        this.beside = new BesideWords(texts, measures);
+        this.beside = new BesideModel(texts, measures);
     }
 
     /** Reads and words what is asked; off the event thread. */
