@@ -244,13 +244,7 @@ final class DueOpen {
         ArrayNode out = root.putArray("outWithOthers");
         open.out().forEach(each -> out(out.addObject(), each));
         borrowed(root.putArray("toGoBack"));
-        ArrayNode debris = root.putArray("debris");
-        open.debris()
-                .forEach(each -> debris.addObject()
-                        .put("part", each.part().fact().mark())
-                        .put("car", each.car().fact().name())
-                        .put("engine", each.engine().fact().number())
-                        .put("since", each.filter().fact().at().text()));
+        debris(root.putArray("debris"));
         ArrayNode low = root.putArray("lowStock");
         open.low()
                 .forEach(each -> low.addObject()
@@ -268,6 +262,15 @@ final class DueOpen {
                     .putArray("parts");
             marks(each).forEach(parts::add);
         });
+    }
+
+    private void debris(ArrayNode debris) {
+        open.debris()
+                .forEach(each -> debris.addObject()
+                        .put("part", each.part().fact().mark())
+                        .put("car", each.car().fact().name())
+                        .put("engine", each.engine().fact().number())
+                        .put("since", each.filter().fact().at().text()));
     }
 
     private void borrowed(ArrayNode borrowed) {

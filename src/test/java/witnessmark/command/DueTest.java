@@ -74,7 +74,10 @@ class DueTest {
     @Test
     void on_8_july_it_says_which_incident_is_open_and_what_can_be_asked_back() throws Exception {
         assertThat(shell.run("due", book, "--as-of", "2026-07-08").out())
-                .contains("Incidents still open: 1", "  INC-05 ", "car 57, K05, again after INC-03, retired, open 24 days")
+                .contains(
+                        "Incidents still open: 1",
+                        "  INC-05 ",
+                        "car 57, K05, again after INC-03, retired, open 24 days")
                 .contains("Money to ask back: 4")
                 .contains(
                         "Entry, Round 6, Thornacre, car 41: 520.00 EUR to ask back, until Sat 11 Jul 2026, 3 days left")

@@ -147,6 +147,9 @@ class LessonChecksTest {
             }
             State expected = outside ? State.NOT_MET : missing ? State.NOT_MEASURED : State.MET;
             assertThat(check.state()).as("seed " + seed + " round " + round).isEqualTo(expected);
+            assertThat(check.accepted() == null)
+                    .as("what is met needs nobody to accept it, seed " + seed + " round " + round)
+                    .isEqualTo(expected == State.MET || !covered || accepted.isEmpty());
             assertThat(check.open())
                     .as("seed " + seed + " round " + round)
                     .isEqualTo(expected != State.MET && !covered);
