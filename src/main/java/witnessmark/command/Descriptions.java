@@ -15,9 +15,8 @@ final class Descriptions extends ResourceBundle {
 
     Descriptions(Texts texts) {
         this.texts = texts;
-        this.keys = texts.keys().stream()
-                .filter(key -> key.startsWith("command."))
-                .toList();
+        this.keys =
+                texts.keys().stream().filter(key -> key.startsWith("command.")).toList();
     }
 
     @Override

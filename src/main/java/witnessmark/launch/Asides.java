@@ -49,8 +49,7 @@ final class Asides {
     }
 
     /** The page of a trial, in the place of the parts shelf. */
-    static TrialAside trials(
-            ShellContext shell, Measures measures, OpenBook book, Sheets sheets, ShelfPlace shelf) {
+    static TrialAside trials(ShellContext shell, Measures measures, OpenBook book, Sheets sheets, ShelfPlace shelf) {
         TrialAside page = new TrialAside(new TrialsContext(
                 () -> book.desk().view(),
                 shell.desk(),

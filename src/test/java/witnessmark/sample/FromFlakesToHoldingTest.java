@@ -30,6 +30,8 @@ import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
+import witnessmark.logbook.proof.WeighFinding;
+import witnessmark.logbook.run.SampleBook;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -75,7 +77,9 @@ class FromFlakesToHoldingTest {
                         nothing,
                         (sheet, incident) -> written.add(sheet),
                         (record, incident) -> {},
-                        incident -> window.go(PlaceId.INCIDENTS, incident)));
+                        incident -> window.go(PlaceId.INCIDENTS, incident)),
+                new WeighFinding(SampleBook.on(SampleBook.OPENING), SampleBook.ids()),
+                nothing);
         pane = new ShellPane(
                 new ShellContext(
                         texts,

@@ -1,6 +1,5 @@
 package witnessmark.desktop.builds;
 
-import witnessmark.desktop.form.FormLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -13,6 +12,7 @@ import witnessmark.desktop.builds.BuildLines.LessonLine;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.Styles;

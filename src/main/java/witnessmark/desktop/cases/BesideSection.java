@@ -1,6 +1,5 @@
 package witnessmark.desktop.cases;
 
-import witnessmark.desktop.form.FormLayout;
 import java.util.List;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -12,6 +11,7 @@ import witnessmark.desktop.faces.FaceMapView;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;

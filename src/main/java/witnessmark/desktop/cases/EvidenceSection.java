@@ -1,6 +1,5 @@
 package witnessmark.desktop.cases;
 
-import witnessmark.desktop.form.FormLayout;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import javax.swing.JButton;
@@ -12,6 +11,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;

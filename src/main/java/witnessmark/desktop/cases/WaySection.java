@@ -1,6 +1,5 @@
 package witnessmark.desktop.cases;
 
-import witnessmark.desktop.form.FormLayout;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -9,6 +8,7 @@ import javax.swing.JTextArea;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.SheetTable;

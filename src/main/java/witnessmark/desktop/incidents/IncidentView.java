@@ -1,12 +1,12 @@
 package witnessmark.desktop.incidents;
 
-import witnessmark.desktop.form.FormLayout;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.cases.CaseView;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;

@@ -1,12 +1,12 @@
 package witnessmark.desktop.incidents;
 
-import witnessmark.desktop.form.FormLayout;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import witnessmark.desktop.cases.CaseView;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;

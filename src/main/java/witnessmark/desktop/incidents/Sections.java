@@ -1,6 +1,5 @@
 package witnessmark.desktop.incidents;
 
-import witnessmark.desktop.form.FormLayout;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
@@ -8,6 +7,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Styles;

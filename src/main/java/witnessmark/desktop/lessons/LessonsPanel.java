@@ -1,6 +1,5 @@
 package witnessmark.desktop.lessons;
 
-import witnessmark.desktop.form.FormLayout;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
@@ -10,6 +9,7 @@ import javax.swing.JPanel;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FocusStays;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;

@@ -1,6 +1,5 @@
 package witnessmark.desktop.photos;
 
-import witnessmark.desktop.form.FormLayout;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -24,6 +23,7 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;

@@ -1,6 +1,5 @@
 package witnessmark.desktop.photos;
 
-import witnessmark.desktop.form.FormLayout;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.GridLayout;
 import java.awt.event.FocusAdapter;
@@ -21,6 +20,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FieldBox;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;

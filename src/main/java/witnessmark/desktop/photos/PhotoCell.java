@@ -1,6 +1,5 @@
 package witnessmark.desktop.photos;
 
-import witnessmark.desktop.form.FormLayout;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Component;
@@ -13,6 +12,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.Styles;

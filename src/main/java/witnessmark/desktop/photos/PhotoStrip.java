@@ -1,6 +1,5 @@
 package witnessmark.desktop.photos;
 
-import witnessmark.desktop.form.FormLayout;
 import java.awt.BorderLayout;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
@@ -17,6 +16,7 @@ import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;

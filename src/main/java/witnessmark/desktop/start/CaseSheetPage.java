@@ -1,6 +1,5 @@
 package witnessmark.desktop.start;
 
-import witnessmark.desktop.form.FormLayout;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +11,7 @@ import javax.swing.JPanel;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;

@@ -1,6 +1,5 @@
 package witnessmark.desktop.trials;
 
-import witnessmark.desktop.form.FormLayout;
 import java.awt.CardLayout;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -15,6 +14,7 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
@@ -105,8 +105,8 @@ final class TrialPanel extends JPanel {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(
-                new FormLayout("insets 0, gap 8 4, fillx, hidemode 3", "[][80:280:,fill]8:push[]8[]8[]8[]", "[center]"));
+        JPanel head = new JPanel(new FormLayout(
+                "insets 0, gap 8 4, fillx, hidemode 3", "[][80:280:,fill]8:push[]8[]8[]8[]", "[center]"));
         head.setOpaque(false);
         head.add(trial.label());
         head.add(trial.combo(), "wmin 0");

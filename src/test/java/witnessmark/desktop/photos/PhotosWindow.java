@@ -23,6 +23,8 @@ import witnessmark.exchange.DiskLoggerFiles;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.photos.KeepPhotos;
 import witnessmark.logbook.photos.WatchedPhotos;
+import witnessmark.logbook.proof.WeighFinding;
+import witnessmark.logbook.run.SampleBook;
 import witnessmark.store.TimeOrderedIds;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -68,7 +70,9 @@ final class PhotosWindow implements AutoCloseable {
                 measures,
                 window,
                 desk::view,
-                new IncidentsAsked(() -> {}, (sheet, incident) -> {}, (record, incident) -> {}, incident -> {}));
+                new IncidentsAsked(() -> {}, (sheet, incident) -> {}, (record, incident) -> {}, incident -> {}),
+                new WeighFinding(desk, SampleBook.ids()),
+                () -> {});
         place.with(strip);
         pane = new ShellPane(
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),

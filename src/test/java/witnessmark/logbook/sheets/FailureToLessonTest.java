@@ -161,7 +161,7 @@ class FailureToLessonTest extends ByHand {
     void from_the_track_to_the_next_build_sheet_and_to_the_page_the_owner_reads() {
         failAndStrip();
         assertThat(seen().proof().state()).isEqualTo(ProofState.OPEN);
-        assertThat(seen().findings()).hasSize(1);
+        assertThat(seen().evidence().findings()).hasSize(1);
         putRight();
         learn();
 
