@@ -40,7 +40,7 @@ final class Verify implements Callable<Integer> {
             desk.logbook().acceptMissing();
         }
         boolean missing = !acceptMissing && answer.said(ProblemKind.CHANGES_MISSING);
-        List<Problem> found = desk.logbook().verify();
+        List<Problem> found = desk.logbook().verifyWithPhotos();
         int amendments = desk.logbook().history().size();
         answer.problems(found);
         if (json) {

@@ -23,6 +23,7 @@ import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Photo;
 import witnessmark.logbook.port.Change;
@@ -198,6 +199,11 @@ final class PhotoFolder implements Photos {
         return left.count() == 0
                 ? List.of()
                 : List.of(Problem.of(ProblemKind.PHOTOS_NOT_COPIED, left.count(), to, left.said()));
+    }
+
+    @Override
+    public List<Problem> check(Facts facts) {
+        return facts.of(Photo.class).inForce().map(Entry::fact).map(this::whole).flatMap(file -> file.problems().stream()).toList();
     }
 
     /** What photos name, struck out or not. */

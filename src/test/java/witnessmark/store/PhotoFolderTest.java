@@ -27,6 +27,7 @@ import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.PhotoFile;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.picture.MadePictures;
 
@@ -133,11 +134,14 @@ class PhotoFolderTest {
         Files.delete(lies(photo));
         Sentences.only(logbook.photos().drawn(photo.fact(), 100), ProblemKind.PHOTO_MISSING);
         assertThat(logbook.verify()).as("the record is whole").isEmpty();
+        assertThat(logbook.verifyWithPhotos()).extracting(Problem::kind).containsExactly(ProblemKind.PHOTO_MISSING);
 
         Files.write(lies(photo), MadePictures.bytes("png", 30, 30, 2));
         Sentences.only(logbook.photos().drawn(photo.fact(), 100), ProblemKind.PHOTO_CHANGED);
         Sentences.only(logbook.kept(photo.fact().content()), ProblemKind.PHOTO_CHANGED);
+        assertThat(logbook.verifyWithPhotos()).extracting(Problem::kind).containsExactly(ProblemKind.PHOTO_CHANGED);
         kept(camera);
+        assertThat(logbook.verifyWithPhotos()).isEmpty();
         assertThat(logbook.photos().drawn(photo.fact(), 100).didWork()).isTrue();
         assertThat(lies(photo)).hasBinaryContent(bytes);
         assertThat(inFolder()).as("what lay there is not lost").hasSize(2);

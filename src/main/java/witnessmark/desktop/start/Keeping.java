@@ -46,7 +46,7 @@ final class Keeping {
         context.tasks()
                 .write(
                         reports.texts().get("beforewego.check.working"),
-                        () -> context.logbook().logbook().verify(),
+                        () -> context.logbook().logbook().verifyWithPhotos(),
                         this::checked,
                         reports::failed);
     }

@@ -1,6 +1,7 @@
 package witnessmark.logbook.port;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -57,6 +58,13 @@ public interface Logbook extends AutoCloseable {
      * @return what was found; empty when all is as it was written
      */
     List<Problem> verify();
+
+    /** The same, and every photo beside it: takes as long as reading them does. */
+    default List<Problem> verifyWithPhotos() {
+        List<Problem> found = new ArrayList<>(verify());
+        found.addAll(photos().check(facts()));
+        return List.copyOf(found);
+    }
 
     /**
      * Copies the logbook to its backup folder and opens the copy to see that it is good. One that has faults itself is

@@ -2,6 +2,9 @@ package witnessmark.logbook.port;
 
 import java.nio.file.Path;
 import witnessmark.domain.Photo;
+import java.util.List;
+import witnessmark.domain.Facts;
+import witnessmark.outcome.Problem;
 import witnessmark.outcome.Outcome;
 
 /**
@@ -43,6 +46,13 @@ public interface Photos {
      * @return did-not for what is neither JPEG nor PNG
      */
     Outcome<byte[]> withoutPlace(Photo photo);
+
+    /**
+     * Reads the bytes of every photo that facts name, as far as they are in force.
+     *
+     * @return one problem for each that is missing or is not what it was; empty when all are as they came
+     */
+    List<Problem> check(Facts facts);
 
     /** Where they lie. */
     Path folder();

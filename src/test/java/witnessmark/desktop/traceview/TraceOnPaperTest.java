@@ -48,6 +48,12 @@ class TraceOnPaperTest {
         }
     }
 
+    /** To be looked at. */
+    private static void keep(String name, Pdf pdf) throws IOException {
+        Path folder = Files.createDirectories(Path.of(System.getProperty("project.build.directory"), "pictures"));
+        Files.write(folder.resolve(name), pdf.bytes());
+    }
+
     @Test
     void the_stretch_in_sight_is_printed_with_its_marks_and_figures() throws IOException {
         try (TraceWindow window = new TraceWindow(desk, Looks.light(), Texts.in(Locale.UK))) {
@@ -63,7 +69,7 @@ class TraceOnPaperTest {
             // 0.42 s from 18:47.42 on, with four seconds before and after: eight seconds and a half
             assertThat(sheet.until() - sheet.from()).isBetween(8.3, 8.6);
             Pdf pdf = new TraceSheetPdf(Texts.in(Locale.UK)).of(sheet);
-            Files.write(Path.of("target", "pictures", "trace.pdf"), pdf.bytes());
+            keep("trace.pdf", pdf);
             String said = text(pdf);
             assertThat(said)
                     .contains("Trace of K03")
@@ -92,7 +98,7 @@ class TraceOnPaperTest {
             window.tasks.awaitIdle();
 
             Pdf pdf = new TraceSheetPdf(Texts.in(Locale.UK)).of(window.printed.get(0));
-            Files.write(Path.of("target", "pictures", "trace-whole.pdf"), pdf.bytes());
+            keep("trace-whole.pdf", pdf);
             assertThat(text(pdf)).contains("The whole of it, 29:06.0").contains("second colour K05, Run 3");
         }
     }
