@@ -24,7 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
  * there whole or not at all, the check finds nothing, and a backup that has its name is whole.
  */
 class PowerLossTest {
-    private static final int STATES = Numbers.of("cuts", 3_000, 100_000);
+    /** So many cuts leave somewhat more than twice as many states to be judged, copies counted. */
+    private static final int STATES = Numbers.of("cuts", 1_300, 100_000);
     /** So many of them, at most, lie within openings after another cut. */
     private static final int RECOVERIES = Numbers.of("recoveries", 6, 60);
 

@@ -257,7 +257,8 @@ public final class BeforeWeGoPlace implements Place {
 
     private void show(Read read) {
         StandingLines lines = read.lines();
-        boolean another = !day.isEmpty() && !day.equals(lines.day());
+        boolean first = day.isEmpty();
+        boolean another = !first && !day.equals(lines.day());
         day = lines.day();
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         boolean within = owner != null && SwingUtilities.isDescendingFrom(owner, panel);
@@ -277,7 +278,9 @@ public final class BeforeWeGoPlace implements Place {
         } else if ((focusWhenShown && !typesElsewhere(owner) || within)
                 && own
                 && stage.component().isShowing()) {
-            lastFocus.component().orElseGet(panel::firstFocus).requestFocusInWindow();
+            // before the first rows there was nothing to choose: where the focus stood then, nobody put it
+            JComponent to = first ? panel.firstFocus() : lastFocus.component().orElseGet(panel::firstFocus);
+            to.requestFocusInWindow();
         }
         focusWhenShown = false;
     }

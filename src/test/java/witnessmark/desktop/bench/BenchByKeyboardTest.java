@@ -239,7 +239,9 @@ class BenchByKeyboardTest {
     /** K05, build 3, counted by what is written once it is. */
     @Test
     void head_and_answers_follow_what_is_typed_once_it_is_understood_and_say_so() {
-        assertThat(laidOut()).contains("1 lesson open, 64 figures not measured", "0 of 1").doesNotContain("With what is typed");
+        assertThat(laidOut())
+                .contains("1 lesson open, 64 figures not measured", "0 of 1")
+                .doesNotContain("With what is typed");
         goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
         keys.type("0.055");
         keys.press(KeyEvent.VK_ENTER);
@@ -249,10 +251,10 @@ class BenchByKeyboardTest {
                         "How it stands with what is typed, not yet written");
         keys.type("0.155");
         keys.press(KeyEvent.VK_ENTER);
-        assertThat(laidOut()).contains("With what is typed: 1 figure outside, 62 figures not measured");
+        assertThat(laidOut()).contains("With what is typed: 1 lesson open, 1 figure outside, 62 figures not measured");
         keys.press(KeyEvent.VK_ENTER, MENU);
         assertThat(laidOut())
-                .contains("1 figure outside, 62 figures not measured", "2 of 1")
+                .contains("1 lesson open, 1 figure outside, 62 figures not measured", "2 of 1")
                 .doesNotContain("With what is typed", "not yet written");
     }
 

@@ -3,6 +3,7 @@ package witnessmark.logbook.building;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,10 +19,13 @@ import witnessmark.domain.Fact;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Id;
 import witnessmark.domain.Joint;
+import witnessmark.domain.Lesson;
+import witnessmark.domain.LessonAnswer;
 import witnessmark.domain.Part;
 import witnessmark.domain.Position;
 import witnessmark.domain.Quarantine;
 import witnessmark.domain.SignOff;
+import witnessmark.domain.Standing;
 import witnessmark.domain.StockMove;
 import witnessmark.domain.Zone;
 import witnessmark.ledger.result.BuildGap;
@@ -30,8 +34,10 @@ import witnessmark.ledger.result.FreePart;
 import witnessmark.ledger.result.ProposedPart;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.building.BuildField.Name;
+import witnessmark.logbook.run.SampleBook;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.sample.SampleBooks;
 
@@ -108,6 +114,16 @@ class WriteBuildWorkTest {
         return (int) desk.view().facts().of(kind).inForce().count();
     }
 
+    private void answerLessons(Id<Build> build) {
+        Moment now = Moment.of(desk.day().atTime(8, 0), desk.view().zone());
+        List<Entry<?>> answers = new ArrayList<>();
+        for (Entry<Lesson> lesson : desk.view().facts().of(Lesson.class).all()) {
+            LessonAnswer met = new LessonAnswer(lesson.id(), build, now, true, null, "hot, on the dyno", "Crew chief");
+            answers.add(new Entry<>(SampleBook.ids().next(), met, Standing.IN_FORCE, null, 1));
+        }
+        desk.write("lessons answered", answers).orThrow();
+    }
+
     @Test
     void fitted_tightened_closed_and_signed_is_one_change_that_one_undo_takes_back() {
         BuildPage before = page("K05");
@@ -123,6 +139,10 @@ class WriteBuildWorkTest {
         type(Name.CLOSED, "2026-07-08");
         type(Name.SIGNED, "Crew chief");
         type(Name.SECOND, "Team engineer");
+        assertThat(kinds(work.read(draft("K05", false))))
+                .as("what INC-04 taught is not answered yet")
+                .containsExactly(ProblemKind.LESSONS_OPEN);
+        answerLessons(before.build().id());
         WriteBuildWork.Reading reading = work.read(draft("K05", false));
         assertThat(kinds(reading)).isEmpty();
         int fitments = count(Fitment.class);
