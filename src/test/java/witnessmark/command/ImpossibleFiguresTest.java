@@ -7,11 +7,13 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.sample.PlacedBook;
 
 /**
  * Folders made by hand in which one figure cannot be, beside an engine that was built from 2 to 9 March 2026 and is open
@@ -19,6 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class ImpossibleFiguresTest {
     private static final ObjectMapper JSON = new ObjectMapper();
+
+    private static final String BUILDS = "engine,number,zones,opened,closed,signed_by,note\n";
 
     private static final String RUNS =
             "engine,kind,name,start,start_known,running_s,known_by,highest_rpm,laps,driver_asked,remarks,as_typed,queried\n";
@@ -30,21 +34,43 @@ class ImpossibleFiguresTest {
     private String book;
     private Path season;
 
-    @BeforeEach
-    void an_engine_with_two_builds() throws IOException {
-        shell = new Shell(folder);
-        book = shell.path("team.witness").toString();
-        season = Files.createDirectory(shell.path("season"));
+    /** Taken in once; each test works on a copy. */
+    private static PlacedBook taken;
+
+    @BeforeAll
+    static void an_engine_with_two_builds(@TempDir Path once) throws IOException {
+        Shell shell = new Shell(once);
+        String book = shell.path("team.witness").toString();
         assertThat(shell.run("new", book, "--team", "Ours", "--zone", "Europe/London")
                         .code())
                 .isZero();
-        design("8200", "8500");
-        table("engines.csv", "number,design,owner,note\nE1,Four,,\n");
-        builds("E1,1,head,2026-03-02T09:00,2026-03-09T18:00,,\nE1,2,head,2026-06-01T09:00,,,\n");
-        assertThat(shell.run("import", book, season.toString())).satisfies(ran -> {
+        begin(Files.createDirectory(shell.path("season")));
+        assertThat(shell.run("import", book, shell.path("season").toString())).satisfies(ran -> {
             assertThat(ran.err()).isEmpty();
             assertThat(ran.code()).isZero();
         });
+        Path alone = Files.createDirectory(once.resolve("taken"));
+        Files.move(once.resolve("data"), alone.resolve("data"));
+        taken = PlacedBook.takenFrom(alone, Files.move(once.resolve("team.witness"), alone.resolve("team.witness")));
+    }
+
+    @BeforeEach
+    void a_copy() throws IOException {
+        shell = new Shell(folder);
+        book = shell.path("team.witness").toString();
+        taken.put(folder, shell.path("team.witness"));
+        season = Files.createDirectory(shell.path("season"));
+        begin(season);
+    }
+
+    private static void begin(Path season) throws IOException {
+        Files.writeString(
+                season.resolve("engine-designs.csv"),
+                "name,cylinders,layout,red_line_rpm,over_rev_above_rpm,note\nFour,4,,8200,8500,\n");
+        Files.writeString(season.resolve("engines.csv"), "number,design,owner,note\nE1,Four,,\n");
+        Files.writeString(
+                season.resolve("builds.csv"),
+                BUILDS + "E1,1,head,2026-03-02T09:00,2026-03-09T18:00,,\nE1,2,head,2026-06-01T09:00,,,\n");
     }
 
     @ParameterizedTest(name = "{0} at {1} rpm: {2} {3}")
@@ -149,15 +175,8 @@ class ImpossibleFiguresTest {
         assertThat(answer.get("worked").asBoolean()).isNotEqualTo(stops);
     }
 
-    private void design(String limiter, String overRev) throws IOException {
-        table(
-                "engine-designs.csv",
-                "name,cylinders,layout,red_line_rpm,over_rev_above_rpm,note\nFour,4,," + limiter + "," + overRev
-                        + ",\n");
-    }
-
     private void builds(String rows) throws IOException {
-        table("builds.csv", "engine,number,zones,opened,closed,signed_by,note\n" + rows);
+        table("builds.csv", BUILDS + rows);
     }
 
     private void table(String name, String text) throws IOException {
