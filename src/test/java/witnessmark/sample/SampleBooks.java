@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.LoggerFigures;
@@ -79,13 +80,18 @@ public final class SampleBooks {
     public Desk open() {
         Path file = folder.resolve(FILE);
         if (!Files.exists(file)) {
-            place(file);
+            place(Made.ONCE, file);
         }
         return sample.open(FOLDER, "Team engineer").orThrow();
     }
 
     /** The same before any trace was brought in: those of the sample are struck out, with what was written for them. */
     public Desk untraced() {
+        Path file = folder.resolve(FILE);
+        if (!Files.exists(file)) {
+            place(Untraced.ONCE, file);
+            return open();
+        }
         Desk desk = open();
         strikeTraces(desk);
         return desk;
@@ -109,10 +115,10 @@ public final class SampleBooks {
      * What the program makes of the folder the first time, and the backup it makes of that on closing: reading and
      * copying all of it again for every test would take minutes.
      */
-    private void place(Path file) {
+    private void place(PlacedBook made, Path file) {
         try {
             Files.createDirectories(folder);
-            Made.ONCE.put(folder, file);
+            made.put(folder, file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -120,21 +126,26 @@ public final class SampleBooks {
 
     /** The working copy as the program made it from the season folder, and its first backup, once for all tests. */
     private static final class Made {
-        static final PlacedBook ONCE = make();
+        static final PlacedBook ONCE =
+                made(books -> books.sample.open(FOLDER, "Team engineer").orThrow());
+    }
 
-        private static PlacedBook make() {
-            try {
-                Path folder = Files.createTempDirectory("sample-made");
-                new SampleBooks(folder)
-                        .sample
-                        .open(FOLDER, "Team engineer")
-                        .orThrow()
-                        .logbook()
-                        .close();
-                return PlacedBook.takenFrom(folder, folder.resolve(FILE)).writtenAt(FileTime.from(NOW.minusSeconds(1)));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+    /** The same without its traces. */
+    private static final class Untraced {
+        static final PlacedBook ONCE = made(books -> {
+            Desk desk = books.open();
+            strikeTraces(desk);
+            return desk;
+        });
+    }
+
+    private static PlacedBook made(Function<SampleBooks, Desk> how) {
+        try {
+            Path folder = Files.createTempDirectory("sample-made");
+            how.apply(new SampleBooks(folder)).logbook().close();
+            return PlacedBook.takenFrom(folder, folder.resolve(FILE)).writtenAt(FileTime.from(NOW.minusSeconds(1)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
