@@ -139,7 +139,7 @@ final class EvidenceSection extends JPanel {
         boolean changed = !typed.equals(was);
         ends();
         if (changed) {
-            actions.because(pair, typed, about);
+            actions.because(pair, typed, said -> {}, about);
         }
     }
 
@@ -165,8 +165,8 @@ final class EvidenceSection extends JPanel {
     /** What the table asks for. */
     private final class Asks implements EvidenceTable.Asked {
         @Override
-        public void speaks(int row, int column, Speaks speaks) {
-            actions.speaks(pair(row, column), speaks, about(row, column));
+        public void towards(int row, int column, Speaks way) {
+            actions.towards(pair(row, column), way, about(row, column));
         }
 
         @Override

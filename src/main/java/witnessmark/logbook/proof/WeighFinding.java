@@ -2,6 +2,8 @@ package witnessmark.logbook.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Speaks;
@@ -32,6 +34,23 @@ public final class WeighFinding {
     public Outcome<Written> speaks(Evidence.Pair pair, Speaks speaks, String why) {
         Entry<Weighing> was = last(pair);
         return write(pair, was, speaks, was == null ? "" : was.fact().why(), why);
+    }
+
+    /**
+     * The finding speaks more that way than it last did, which is looked up here and not where it is shown: what is shown may be
+     * older.
+     *
+     * @param way for, neither or against; strongly where it speaks that way already
+     * @param why the words for the history of how it speaks then
+     * @return how it speaks then; empty where it did so before, and nothing was written
+     */
+    public Outcome<Optional<Speaks>> towards(Evidence.Pair pair, Speaks way, Function<Speaks, String> why) {
+        Entry<Weighing> was = last(pair);
+        Speaks before = was == null ? null : was.fact().speaks();
+        Speaks now = way.onceMore(before);
+        return now == before
+                ? Outcome.worked(Optional.empty())
+                : speaks(pair, now, why.apply(now)).map(written -> Optional.of(now));
     }
 
     /**

@@ -106,6 +106,24 @@ class WeighedByKeyboardTest {
         assertThat(last().speaks()).as("what was taken back twice").isEqualTo(Speaks.AGAINST);
     }
 
+    /** Between two keys nothing is read anew: the second goes by what the first wrote, not by what is shown. */
+    @Test
+    void keys_typed_quickly_each_count() {
+        int before = weighings().size();
+        keys.type("++");
+        assertThat(last().speaks()).isEqualTo(Speaks.STRONGLY_FOR);
+        keys.type("--");
+        assertThat(last().speaks()).isEqualTo(Speaks.STRONGLY_AGAINST);
+        keys.type("0+");
+        assertThat(last().speaks()).isEqualTo(Speaks.FOR);
+        keys.type("00");
+        assertThat(last().speaks()).isEqualTo(Speaks.NEITHER);
+        assertThat(weighings()).hasSize(before + 1);
+
+        desk.undo().orThrow();
+        assertThat(last().speaks()).as("what was neither already is no change").isEqualTo(Speaks.FOR);
+    }
+
     @Test
     void enter_asks_why_in_place_and_what_is_typed_is_kept_when_the_field_is_left() {
         keys.type("-");
