@@ -2,6 +2,8 @@ package witnessmark.desktop.cases;
 
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.util.HashMap;
+import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -39,6 +41,9 @@ final class EvidenceSection extends JPanel {
 
     private transient Object[] about = {};
     private String was = "";
+    /** What was typed and could not be written: it stands in the field again when that cell's why is asked for. */
+    private final transient Map<Evidence.Pair, String> notWritten = new HashMap<>();
+
     private transient CaseLines shown = CaseLines.NONE;
 
     EvidenceSection(CaseDoing doing) {
@@ -54,10 +59,7 @@ final class EvidenceSection extends JPanel {
             table.requestFocusInWindow();
         });
         why.onLeave(this::because);
-        FormKeys.bind(why.field(), Keys.plain(KeyEvent.VK_ESCAPE), "wm-escape", () -> {
-            ends();
-            table.requestFocusInWindow();
-        });
+        FormKeys.bind(why.field(), Keys.plain(KeyEvent.VK_ESCAPE), "wm-escape", this::leaves);
         why.setVisible(false);
         add(new Hairline(), "growx, wmin 0, gaptop 6");
         add(head(), "growx, wmin 0");
@@ -122,11 +124,22 @@ final class EvidenceSection extends JPanel {
         asked = pair(table.row(), table.column());
         about = about(table.row(), table.column());
         was = cell.why();
-        why.load(was);
+        opens(notWritten.getOrDefault(asked, was), "");
+        why.takeFocus();
+    }
+
+    private void opens(String text, String said) {
+        why.load(text);
+        why.stop(said);
         why.setVisible(true);
         revalidate();
         validate();
-        why.takeFocus();
+    }
+
+    private void leaves() {
+        notWritten.remove(asked);
+        ends();
+        table.requestFocusInWindow();
     }
 
     /** Whatever stands in the field is written when it is left, so that none of it is lost; Escape leaves it as it was. */
@@ -138,9 +151,25 @@ final class EvidenceSection extends JPanel {
         String typed = why.text().strip();
         boolean changed = !typed.equals(was);
         ends();
+        notWritten.remove(pair);
         if (changed) {
-            actions.because(pair, typed, said -> {}, about);
+            actions.because(pair, typed, said -> again(pair, typed, said), about);
         }
+    }
+
+    /** It could not be written: the field stands there again with what was typed, unless another cell is looked at by now. */
+    private void again(Evidence.Pair pair, String typed, String said) {
+        notWritten.put(pair, typed);
+        if (!why.isVisible() && pair.equals(asked) && shows(pair)) {
+            opens(typed, said);
+            if (table.isFocusOwner()) {
+                why.takeFocus();
+            }
+        }
+    }
+
+    private boolean shows(Evidence.Pair pair) {
+        return shown.evidence().rows().stream().anyMatch(row -> row.finding().equals(pair.finding()));
     }
 
     private void ends() {

@@ -125,6 +125,21 @@ class WeighedByKeyboardTest {
     }
 
     @Test
+    void a_why_that_could_not_be_written_stays_in_its_field_and_is_written_when_it_can_be() {
+        keys.type("-").press(KeyEvent.VK_ENTER);
+        JTextField why = (JTextField) Keyboard.owner();
+        desk.lookAsOf(SampleBook.OPENING.minusDays(1));
+        keys.type("no lateral g").press(KeyEvent.VK_ENTER);
+        Focus.await(why);
+        assertThat(why.getText()).isEqualTo("no lateral g");
+
+        desk.lookAsOf(null);
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(table);
+        assertThat(last().why()).isEqualTo("no lateral g");
+    }
+
+    @Test
     void enter_asks_why_in_place_and_what_is_typed_is_kept_when_the_field_is_left() {
         keys.type("-");
         keys.press(KeyEvent.VK_ENTER);
