@@ -55,10 +55,10 @@ final class EvidenceSection extends JPanel {
         table = new EvidenceTable(texts, new Asks(), this::reads);
         why = new FieldBox(Caption.of(texts.get("cases.why")));
         why.onEnter(() -> {
-            because();
+            because(true);
             table.requestFocusInWindow();
         });
-        why.onLeave(this::because);
+        why.onLeave(() -> because(false));
         FormKeys.bind(why.field(), Keys.plain(KeyEvent.VK_ESCAPE), "wm-escape", this::leaves);
         why.setVisible(false);
         add(new Hairline(), "growx, wmin 0, gaptop 6");
@@ -102,7 +102,7 @@ final class EvidenceSection extends JPanel {
         table.setVisible(!evidence.isEmpty());
         inHand.setVisible(!noHeads);
         if (another) {
-            because();
+            because(false);
             inHand.setText(texts.get("cases.evidence.keys"));
         } else if (table.isFocusOwner()) {
             inHand.setText(table.inHand());
@@ -121,9 +121,13 @@ final class EvidenceSection extends JPanel {
             inHand.setText(texts.get("cases.why.first"));
             return;
         }
-        asked = pair(table.row(), table.column());
-        about = about(table.row(), table.column());
-        was = cell.why();
+        asksWhy(pair(table.row(), table.column()), about(table.row(), table.column()), cell.why());
+    }
+
+    private void asksWhy(Evidence.Pair pair, Object[] ofPair, String before) {
+        asked = pair;
+        about = ofPair;
+        was = before;
         opens(notWritten.getOrDefault(asked, was), "");
         why.takeFocus();
     }
@@ -142,8 +146,12 @@ final class EvidenceSection extends JPanel {
         table.requestFocusInWindow();
     }
 
-    /** Whatever stands in the field is written when it is left, so that none of it is lost; Escape leaves it as it was. */
-    private void because() {
+    /**
+     * Whatever stands in the field is written when it is left, so that none of it is lost; Escape leaves it as it was.
+     *
+     * @param entered by Enter, so that the focus comes back where it could not be written
+     */
+    private void because(boolean entered) {
         Evidence.Pair pair = asked;
         if (!why.isVisible() || pair == null) {
             return;
@@ -153,16 +161,16 @@ final class EvidenceSection extends JPanel {
         ends();
         notWritten.remove(pair);
         if (changed) {
-            actions.because(pair, typed, said -> again(pair, typed, said), about);
+            actions.because(pair, typed, said -> again(pair, typed, said, entered), about);
         }
     }
 
     /** It could not be written: the field stands there again with what was typed, unless another cell is looked at by now. */
-    private void again(Evidence.Pair pair, String typed, String said) {
+    private void again(Evidence.Pair pair, String typed, String said, boolean entered) {
         notWritten.put(pair, typed);
         if (!why.isVisible() && pair.equals(asked) && shows(pair)) {
             opens(typed, said);
-            if (table.isFocusOwner()) {
+            if (entered) {
                 why.takeFocus();
             }
         }
@@ -228,10 +236,13 @@ final class EvidenceSection extends JPanel {
         WeighMenu menu = new WeighMenu(texts);
         if (row < shown.evidence().rows().size()) {
             EvidenceLines.Row finding = shown.evidence().rows().get(row);
-            boolean weighed = finding.cells().get(column).speaks() != null;
-            menu.weigh(speaks -> actions.speaks(pair(row, column), speaks, about(row, column)));
-            menu.way("cases.menu.why", weighed, this::asksWhy);
-            menu.way("cases.menu.away", weighed, () -> actions.takeAway(pair(row, column), about(row, column)));
+            EvidenceLines.Cell cell = finding.cells().get(column);
+            boolean weighed = cell.speaks() != null;
+            Evidence.Pair pair = pair(row, column); // now: another incident may be shown when an item is chosen
+            Object[] of = about(row, column);
+            menu.weigh(speaks -> actions.speaks(pair, speaks, of));
+            menu.way("cases.menu.why", weighed, () -> asksWhy(pair, of, cell.why()));
+            menu.way("cases.menu.away", weighed, () -> actions.takeAway(pair, of));
             menu.way(
                     "cases.menu.finding",
                     true,

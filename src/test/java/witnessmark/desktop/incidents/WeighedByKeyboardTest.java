@@ -3,11 +3,15 @@ package witnessmark.desktop.incidents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
 import javax.swing.JTextField;
+import javax.swing.MenuSelectionManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,6 +21,9 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Speaks;
 import witnessmark.domain.Weighing;
 import witnessmark.logbook.Desk;
@@ -137,6 +144,27 @@ class WeighedByKeyboardTest {
         keys.press(KeyEvent.VK_ENTER);
         Focus.await(table);
         assertThat(last().why()).isEqualTo("no lateral g");
+    }
+
+    @Test
+    void a_menu_weighs_the_cell_it_was_opened_on_whatever_is_shown_by_then() {
+        keys.press(KeyEvent.VK_F10, InputEvent.SHIFT_DOWN_MASK);
+        JPopupMenu menu = (JPopupMenu) MenuSelectionManager.defaultManager().getSelectedPath()[0];
+        JMenuItem speaksFor = (JMenuItem) menu.getComponent(Speaks.FOR.ordinal());
+        Id<Incident> opened = desk.view()
+                .facts()
+                .of(Incident.class)
+                .named("INC-05")
+                .orElseThrow()
+                .id();
+        window.choose("INC-03");
+        speaksFor.doClick();
+        window.tasks.awaitIdle();
+
+        assertThat(last().speaks()).isEqualTo(Speaks.FOR);
+        assertThat(desk.view().facts().of(Finding.class).get(last().finding()).incident())
+                .isEqualTo(opened);
+        menu.setVisible(false);
     }
 
     @Test
