@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -31,6 +32,7 @@ import witnessmark.ledger.AsOf;
 import witnessmark.ledger.Holds;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
+import witnessmark.ledger.result.HeldBy;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.Raised;
 import witnessmark.quantity.Counter;
@@ -81,6 +83,7 @@ public final class WayThere {
         private final @Nullable Entry<Build> rebuilt;
         private final @Nullable Moment start;
         private final Map<LocalDate, Map<Kind, List<Entry<?>>>> days = new TreeMap<>();
+        private final Map<LocalDate, List<HeldBy>> broken = new TreeMap<>();
         private final Map<LocalDate, Moment> firsts = new TreeMap<>();
 
         Walk(Entry<Incident> incident, Entry<Engine> engine) {
@@ -186,6 +189,7 @@ public final class WayThere {
                         engine.id().equals(raised.by().engine()) && raised.by().rule() != null;
                 if (ours && within(raised.by().since())) {
                     add(Kind.SYMPTOM, raised.by().since(), cause);
+                    broken(raised.by());
                 }
             }
             facts.of(OverRev.class).where(over -> on(over.run())).forEach(over -> {
@@ -198,6 +202,17 @@ public final class WayThere {
                             Kind.SYMPTOM,
                             facts.of(Run.class).get(run(mark.fact())).start(),
                             mark));
+        }
+
+        private void broken(HeldBy by) {
+            List<HeldBy> all = broken.computeIfAbsent(by.since().day(), none -> new ArrayList<>());
+            if (by.cause().fact() instanceof Run
+                    && all.stream()
+                            .noneMatch(
+                                    each -> each.cause().id().equals(by.cause().id())
+                                            && Objects.equals(each.rule(), by.rule()))) {
+                all.add(by); // a rule that holds several parts holds each of them by the same run
+            }
         }
 
         private Id<Run> run(TraceMark mark) {
@@ -247,7 +262,9 @@ public final class WayThere {
                 Moment at = last ? end : firsts.getOrDefault(day, end);
                 Life since = life(at);
                 List<WayTo.Step> steps = new ArrayList<>();
-                kinds.forEach((kind, of) -> steps.add(new WayTo.Step(kind, of)));
+                List<HeldBy> broke = broken.getOrDefault(day, List.of());
+                kinds.forEach(
+                        (kind, of) -> steps.add(new WayTo.Step(kind, of, kind == Kind.SYMPTOM ? broke : List.of())));
                 points.add(new WayTo.Point(
                         at,
                         new RunningTime(Math.max(0, whole.total() - since.total())),
