@@ -38,6 +38,7 @@ import witnessmark.ledger.result.Raised;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
+import witnessmark.study.FailedAt;
 import witnessmark.study.Trends;
 import witnessmark.study.cases.ReadOnTheWay.Judged;
 import witnessmark.study.cases.ReadOnTheWay.Read;
@@ -63,16 +64,10 @@ public final class WayThere {
 
     /** Of one incident; empty where it names no engine. */
     public Optional<WayTo> of(Entry<Incident> incident) {
-        Id<Engine> id = engine(incident.fact());
+        Id<Engine> id = FailedAt.engine(facts, incident.fact());
         Entry<Engine> engine =
                 id == null ? null : facts.of(Engine.class).find(id).orElse(null);
         return engine == null ? Optional.empty() : Optional.of(new Walk(incident, engine).way());
-    }
-
-    private @Nullable Id<Engine> engine(Incident incident) {
-        return incident.engine() != null || incident.run() == null
-                ? incident.engine()
-                : facts.of(Run.class).get(incident.run()).engine();
     }
 
     /** One way, gathered day by day. */
@@ -89,7 +84,7 @@ public final class WayThere {
         Walk(Entry<Incident> incident, Entry<Engine> engine) {
             this.incident = incident;
             this.engine = engine;
-            this.end = failedAt(incident.fact());
+            this.end = FailedAt.of(facts, incident);
             this.rebuilt = rebuilt();
             this.start = rebuilt == null ? null : rebuilt.fact().closed();
         }
@@ -226,7 +221,7 @@ public final class WayThere {
 
         private void broke() {
             facts.of(Incident.class)
-                    .where(other -> engine.id().equals(engine(other)) && within(other.at()))
+                    .where(other -> engine.id().equals(FailedAt.engine(facts, other)) && within(other.at()))
                     .forEach(other -> {
                         if (!other.id().equals(incident.id())) {
                             add(Kind.BROKE, other.fact().at(), other);
@@ -279,16 +274,6 @@ public final class WayThere {
             return since == null
                     ? ledger.engineLife(engine.id(), Counter.RUNNING)
                     : ledger.engineSince(engine.id(), Counter.RUNNING, since);
-        }
-
-        /** After the start of its run, so that the run is among those before the failure. */
-        private Moment failedAt(Incident failure) {
-            Id<Run> run = failure.run();
-            if (run == null) {
-                return failure.at();
-            }
-            Moment begun = facts.of(Run.class).get(run).start();
-            return begun.isBefore(failure.at()) ? failure.at() : begun.plus(new RunningTime(1));
         }
     }
 }
