@@ -169,7 +169,7 @@ final class EvidenceTable extends JPanel {
     }
 
     private void takeAway() {
-        if (onFinding() && lines.rows().get(row).cells().get(column).speaks() != null) {
+        if (onFinding()) {
             asked.takeAway(row, column);
         }
     }

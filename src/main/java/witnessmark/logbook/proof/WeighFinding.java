@@ -62,7 +62,7 @@ public final class WeighFinding {
     public Outcome<Written> because(Evidence.Pair pair, String because, String why) {
         Entry<Weighing> was = last(pair);
         return was == null
-                ? Outcome.didNot(Problem.of(ProblemKind.NEEDED, "speaks"))
+                ? Outcome.didNot(Problem.of(ProblemKind.NOT_WEIGHED))
                 : write(pair, was, was.fact().speaks(), because.strip(), why);
     }
 
@@ -76,7 +76,7 @@ public final class WeighFinding {
         all(pair)
                 .forEach(was ->
                         struck.add(new Entry<>(was.id(), was.fact(), Standing.STRUCK_OUT, reason, was.rev() + 1)));
-        return struck.isEmpty() ? Outcome.didNot(Problem.of(ProblemKind.NEEDED, "speaks")) : desk.write(why, struck);
+        return struck.isEmpty() ? Outcome.didNot(Problem.of(ProblemKind.NOT_WEIGHED)) : desk.write(why, struck);
     }
 
     private Outcome<Written> write(

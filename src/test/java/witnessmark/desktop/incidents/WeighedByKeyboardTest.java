@@ -16,6 +16,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.testing.Focus;
+import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Stage;
@@ -129,6 +130,14 @@ class WeighedByKeyboardTest {
 
         desk.undo().orThrow();
         assertThat(last().speaks()).as("what was neither already is no change").isEqualTo(Speaks.FOR);
+    }
+
+    @Test
+    void delete_on_a_cell_that_is_not_weighed_says_so() {
+        int before = weighings().size();
+        keys.press(KeyEvent.VK_DELETE);
+        assertThat(weighings()).hasSize(before);
+        assertThat(GoldenText.of(window.pane)).contains("This finding is not weighed against that cause.");
     }
 
     @Test
