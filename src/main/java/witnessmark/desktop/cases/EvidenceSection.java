@@ -125,16 +125,17 @@ final class EvidenceSection extends JPanel {
     }
 
     private void asksWhy(Evidence.Pair pair, Object[] ofPair, String before) {
+        because(false);
         asked = pair;
         about = ofPair;
         was = before;
-        opens(notWritten.getOrDefault(asked, was), "");
+        why.note("");
+        opens(notWritten.getOrDefault(asked, was));
         why.takeFocus();
     }
 
-    private void opens(String text, String said) {
+    private void opens(String text) {
         why.load(text);
-        why.stop(said);
         why.setVisible(true);
         revalidate();
         validate();
@@ -169,7 +170,8 @@ final class EvidenceSection extends JPanel {
     private void again(Evidence.Pair pair, String typed, String said, boolean entered) {
         notWritten.put(pair, typed);
         if (!why.isVisible() && pair.equals(asked) && shows(pair)) {
-            opens(typed, said);
+            why.stop(said);
+            opens(typed);
             if (entered) {
                 why.takeFocus();
             }

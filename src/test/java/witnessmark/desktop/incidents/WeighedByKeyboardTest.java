@@ -144,10 +144,12 @@ class WeighedByKeyboardTest {
     void a_why_that_could_not_be_written_stays_in_its_field_and_is_written_when_it_can_be() {
         keys.type("-").press(KeyEvent.VK_ENTER);
         JTextField why = (JTextField) Keyboard.owner();
+        assertThat(why.getClientProperty("JComponent.outline")).isNull();
         desk.lookAsOf(SampleBook.OPENING.minusDays(1));
         keys.type("no lateral g").press(KeyEvent.VK_ENTER);
         Focus.await(why);
         assertThat(why.getText()).isEqualTo("no lateral g");
+        assertThat(why.getClientProperty("JComponent.outline")).isEqualTo("error");
 
         desk.lookAsOf(null);
         keys.press(KeyEvent.VK_ENTER);
