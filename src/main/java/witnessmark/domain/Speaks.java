@@ -1,5 +1,7 @@
 package witnessmark.domain;
 
+import org.jspecify.annotations.Nullable;
+
 /** For or against a cause. */
 public enum Speaks implements Coded {
     STRONGLY_FOR("strongly for", 2),
@@ -19,6 +21,18 @@ public enum Speaks implements Coded {
     @Override
     public String code() {
         return code;
+    }
+
+    /** Said once more: for becomes strongly for, against strongly against; anything else begins again there. */
+    public Speaks onceMore(@Nullable Speaks was) {
+        if (was != this) {
+            return this;
+        }
+        return switch (this) {
+            case FOR -> STRONGLY_FOR;
+            case AGAINST -> STRONGLY_AGAINST;
+            default -> this;
+        };
     }
 
     /** From 2 for strongly for to -2 for strongly against. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
+import witnessmark.domain.EngineInCar;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Fitment;
@@ -72,7 +73,7 @@ public final class DebrisLeft {
         }
         return metal.stream()
                 .filter(each -> !each.fact().at().isBefore(fitment.from())
-                        && inCar(each.fact(), car)
+                        && ranIn(each.fact(), car)
                         && !cleaned(part.id(), each.fact().at()))
                 .max(Comparator.comparing(each -> each.fact().at()))
                 .flatMap(each -> Optional.ofNullable(each.fact().engine())
@@ -81,9 +82,15 @@ public final class DebrisLeft {
                                 part, kind, facts.of(Car.class).find(car).orElseThrow(), engine, each)));
     }
 
-    private boolean inCar(Reading reading, Id<Car> car) {
-        return ledger.engineIn(car, reading.at())
-                .map(stay -> stay.fact().engine().equals(reading.engine()))
+    /** Whether its engine ran last in that car: a filter is often opened when the engine is out. */
+    private boolean ranIn(Reading reading, Id<Car> car) {
+        return facts
+                .of(EngineInCar.class)
+                .where(stay ->
+                        stay.engine().equals(reading.engine()) && stay.from().isBefore(reading.at()))
+                .stream()
+                .max(Comparator.comparing(stay -> stay.fact().from()))
+                .map(stay -> stay.fact().car().equals(car))
                 .orElse(false);
     }
 

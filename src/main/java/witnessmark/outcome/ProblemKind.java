@@ -244,6 +244,9 @@ public enum ProblemKind {
     /** how many lessons, what they teach: not met or not answered, and nobody accepted that. */
     LESSONS_OPEN(2, true),
 
+    /** A finding that nobody has weighed against the cause has no why and nothing to take away. */
+    NOT_WEIGHED(0, true),
+
     // Records
     /** kind of record: what is typed cannot be true together. */
     NOT_TOGETHER(1, true),

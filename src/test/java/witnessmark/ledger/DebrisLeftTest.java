@@ -7,6 +7,8 @@ import static witnessmark.ledger.Story.at;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Grade;
@@ -88,6 +90,26 @@ class DebrisLeftTest {
         story.work(cooler, WorkKind.CLEAN, at("2026-04-17T18:00Z[UTC]"), WorkResult.DONE);
         assertThat(on("2026-04-16")).as("not yet then").hasSize(1);
         assertThat(on("2026-04-17")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-04-14T23:59:59.999Z[UTC]", "2026-04-14T12:00Z[UTC]", "2026-04-13T12:00Z[UTC]"})
+    void a_filter_opened_when_its_engine_is_out_tells_of_the_car_it_ran_in(String out) {
+        Id<Engine> taken = story.engine("A3", story.design("Flat"));
+        Id<Car> left = story.car("8");
+        Id<Part> there = story.part("OC-2", story.partDesign("cooler of it", PartKind.OIL_COOLER, false));
+        story.fitToCar(
+                there,
+                left,
+                story.carPosition(left, PartKind.OIL_COOLER, "cooler of it", 1),
+                at("2026-03-01T08:00Z[UTC]"),
+                null);
+        story.put(taken, left, at("2026-03-01T08:00Z[UTC]"), at(out));
+        story.put(taken, story.car("9"), at("2026-04-20T08:00Z[UTC]"), null);
+        filter(taken, Grade.BEARING_COLOUR, at("2026-04-14T23:59:59.999Z[UTC]"));
+
+        assertThat(on("2026-04-14")).containsExactly("OC-2 2026-04-14");
+        assertThat(on("2026-05-01")).containsExactly("OC-2 2026-04-14");
     }
 
     @Test

@@ -2,6 +2,8 @@ package witnessmark.desktop.cases;
 
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.util.HashMap;
+import java.util.Map;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -39,6 +41,9 @@ final class EvidenceSection extends JPanel {
 
     private transient Object[] about = {};
     private String was = "";
+    /** What was typed and could not be written: it stands in the field again when that cell's why is asked for. */
+    private final transient Map<Evidence.Pair, String> notWritten = new HashMap<>();
+
     private transient CaseLines shown = CaseLines.NONE;
 
     EvidenceSection(CaseDoing doing) {
@@ -50,14 +55,11 @@ final class EvidenceSection extends JPanel {
         table = new EvidenceTable(texts, new Asks(), this::reads);
         why = new FieldBox(Caption.of(texts.get("cases.why")));
         why.onEnter(() -> {
-            because();
+            because(true);
             table.requestFocusInWindow();
         });
-        why.onLeave(this::because);
-        FormKeys.bind(why.field(), Keys.plain(KeyEvent.VK_ESCAPE), "wm-escape", () -> {
-            ends();
-            table.requestFocusInWindow();
-        });
+        why.onLeave(() -> because(false));
+        FormKeys.bind(why.field(), Keys.plain(KeyEvent.VK_ESCAPE), "wm-escape", this::leaves);
         why.setVisible(false);
         add(new Hairline(), "growx, wmin 0, gaptop 6");
         add(head(), "growx, wmin 0");
@@ -100,7 +102,7 @@ final class EvidenceSection extends JPanel {
         table.setVisible(!evidence.isEmpty());
         inHand.setVisible(!noHeads);
         if (another) {
-            because();
+            because(false);
             inHand.setText(texts.get("cases.evidence.keys"));
         } else if (table.isFocusOwner()) {
             inHand.setText(table.inHand());
@@ -119,18 +121,38 @@ final class EvidenceSection extends JPanel {
             inHand.setText(texts.get("cases.why.first"));
             return;
         }
-        asked = pair(table.row(), table.column());
-        about = about(table.row(), table.column());
-        was = cell.why();
-        why.load(was);
-        why.setVisible(true);
-        revalidate();
-        validate();
+        asksWhy(pair(table.row(), table.column()), about(table.row(), table.column()), cell.why());
+    }
+
+    private void asksWhy(Evidence.Pair pair, Object[] ofPair, String before) {
+        because(false);
+        asked = pair;
+        about = ofPair;
+        was = before;
+        why.note("");
+        opens(notWritten.getOrDefault(asked, was));
         why.takeFocus();
     }
 
-    /** Whatever stands in the field is written when it is left, so that none of it is lost; Escape leaves it as it was. */
-    private void because() {
+    private void opens(String text) {
+        why.load(text);
+        why.setVisible(true);
+        revalidate();
+        validate();
+    }
+
+    private void leaves() {
+        notWritten.remove(asked);
+        ends();
+        table.requestFocusInWindow();
+    }
+
+    /**
+     * Whatever stands in the field is written when it is left, so that none of it is lost; Escape leaves it as it was.
+     *
+     * @param entered by Enter, so that the focus comes back where it could not be written
+     */
+    private void because(boolean entered) {
         Evidence.Pair pair = asked;
         if (!why.isVisible() || pair == null) {
             return;
@@ -138,9 +160,26 @@ final class EvidenceSection extends JPanel {
         String typed = why.text().strip();
         boolean changed = !typed.equals(was);
         ends();
+        notWritten.remove(pair);
         if (changed) {
-            actions.because(pair, typed, about);
+            actions.because(pair, typed, said -> again(pair, typed, said, entered), about);
         }
+    }
+
+    /** It could not be written: the field stands there again with what was typed, unless another cell is looked at by now. */
+    private void again(Evidence.Pair pair, String typed, String said, boolean entered) {
+        notWritten.put(pair, typed);
+        if (!why.isVisible() && pair.equals(asked) && shows(pair)) {
+            why.stop(said);
+            opens(typed);
+            if (entered) {
+                why.takeFocus();
+            }
+        }
+    }
+
+    private boolean shows(Evidence.Pair pair) {
+        return shown.evidence().rows().stream().anyMatch(row -> row.finding().equals(pair.finding()));
     }
 
     private void ends() {
@@ -165,8 +204,8 @@ final class EvidenceSection extends JPanel {
     /** What the table asks for. */
     private final class Asks implements EvidenceTable.Asked {
         @Override
-        public void speaks(int row, int column, Speaks speaks) {
-            actions.speaks(pair(row, column), speaks, about(row, column));
+        public void towards(int row, int column, Speaks way) {
+            actions.towards(pair(row, column), way, about(row, column));
         }
 
         @Override
@@ -199,10 +238,13 @@ final class EvidenceSection extends JPanel {
         WeighMenu menu = new WeighMenu(texts);
         if (row < shown.evidence().rows().size()) {
             EvidenceLines.Row finding = shown.evidence().rows().get(row);
-            boolean weighed = finding.cells().get(column).speaks() != null;
-            menu.weigh(speaks -> actions.speaks(pair(row, column), speaks, about(row, column)));
-            menu.way("cases.menu.why", weighed, this::asksWhy);
-            menu.way("cases.menu.away", weighed, () -> actions.takeAway(pair(row, column), about(row, column)));
+            EvidenceLines.Cell cell = finding.cells().get(column);
+            boolean weighed = cell.speaks() != null;
+            Evidence.Pair pair = pair(row, column); // now: another incident may be shown when an item is chosen
+            Object[] of = about(row, column);
+            menu.weigh(speaks -> actions.speaks(pair, speaks, of));
+            menu.way("cases.menu.why", weighed, () -> asksWhy(pair, of, cell.why()));
+            menu.way("cases.menu.away", weighed, () -> actions.takeAway(pair, of));
             menu.way(
                     "cases.menu.finding",
                     true,

@@ -35,7 +35,7 @@ import witnessmark.wording.Texts;
 final class EvidenceTable extends JPanel {
     /** What keys and menus ask for. */
     interface Asked {
-        void speaks(int row, int column, Speaks speaks);
+        void towards(int row, int column, Speaks way);
 
         void takeAway(int row, int column);
 
@@ -94,10 +94,9 @@ final class EvidenceTable extends JPanel {
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_F2), "open", this::open);
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_CONTEXT_MENU), "menu", this::menu);
         FormKeys.bind(this, Keys.shift(KeyEvent.VK_F10), "menu", this::menu);
-        FormKeys.bind(this, KeyStroke.getKeyStroke('+'), "for", () -> towards(Speaks.FOR, Speaks.STRONGLY_FOR));
-        FormKeys.bind(
-                this, KeyStroke.getKeyStroke('-'), "against", () -> towards(Speaks.AGAINST, Speaks.STRONGLY_AGAINST));
-        FormKeys.bind(this, KeyStroke.getKeyStroke('0'), "neither", () -> towards(Speaks.NEITHER, Speaks.NEITHER));
+        FormKeys.bind(this, KeyStroke.getKeyStroke('+'), "for", () -> towards(Speaks.FOR));
+        FormKeys.bind(this, KeyStroke.getKeyStroke('-'), "against", () -> towards(Speaks.AGAINST));
+        FormKeys.bind(this, KeyStroke.getKeyStroke('0'), "neither", () -> towards(Speaks.NEITHER));
     }
 
     /** The same incident keeps the cell in hand; another begins at the first. */
@@ -163,18 +162,14 @@ final class EvidenceTable extends JPanel {
         repaint();
     }
 
-    private void towards(Speaks once, Speaks again) {
+    private void towards(Speaks way) {
         if (onFinding()) {
-            Speaks now = lines.rows().get(row).cells().get(column).speaks();
-            Speaks next = now == once ? again : once;
-            if (next != now) {
-                asked.speaks(row, column, next);
-            }
+            asked.towards(row, column, way);
         }
     }
 
     private void takeAway() {
-        if (onFinding() && lines.rows().get(row).cells().get(column).speaks() != null) {
+        if (onFinding()) {
             asked.takeAway(row, column);
         }
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import witnessmark.domain.Build;
 import witnessmark.domain.Car;
@@ -23,7 +24,9 @@ import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.Run;
 import witnessmark.domain.TraceMark;
+import witnessmark.domain.TriggerKind;
 import witnessmark.domain.Work;
+import witnessmark.ledger.result.HeldBy;
 import witnessmark.study.result.WayTo;
 import witnessmark.study.result.WayTo.Kind;
 import witnessmark.wording.Measures;
@@ -108,7 +111,7 @@ final class WayWords {
                         .reduce((one, next) -> one)
                         .orElse("");
             case CHANGED -> changed(facts, step.of(), false);
-            case SYMPTOM -> symptoms(facts, step.of(), false);
+            case SYMPTOM -> symptoms(step, false);
         };
     }
 
@@ -125,7 +128,7 @@ final class WayWords {
                         .map(each -> texts.get("incidents.name", each.mark(), each.title()))
                         .toList());
             case CHANGED -> changed(facts, step.of(), true);
-            case SYMPTOM -> symptoms(facts, step.of(), true);
+            case SYMPTOM -> symptoms(step, true);
         };
     }
 
@@ -194,9 +197,9 @@ final class WayWords {
         return facts.of(PartDesign.class).get(part.design()).kind();
     }
 
-    private String symptoms(Facts facts, List<Entry<?>> all, boolean whole) {
+    private String symptoms(WayTo.Step step, boolean whole) {
         List<String> said = new ArrayList<>();
-        for (Entry<?> each : all) {
+        for (Entry<?> each : step.of()) {
             Fact fact = each.fact();
             if (fact instanceof Reading reading) {
                 said.add(reading(reading, whole));
@@ -204,14 +207,27 @@ final class WayWords {
                 said.add(texts.get("cases.way.over_rev", measures.speed(over.peak())));
             } else if (fact instanceof TraceMark mark) {
                 said.add(records.word(mark.kind()));
-            } else if (fact instanceof Run run && all.size() == 1) {
-                said.add(texts.get("cases.way.run", run.name()));
+            } else if (fact instanceof Run run) {
+                step.broke().stream()
+                        .filter(broke -> broke.cause().id().equals(each.id()))
+                        .map(HeldBy::rule)
+                        .filter(Objects::nonNull)
+                        .map(Entry::fact)
+                        .filter(rule -> rule.kind() != TriggerKind.SPEED_ABOVE || !overRev(step, each))
+                        .forEach(rule -> said.add(texts.get("cases.way.run", run.name(), rule.name())));
             }
         }
         List<String> distinct = said.stream().distinct().toList();
         return whole || distinct.size() <= NAMED
                 ? measures.all(distinct)
                 : texts.get("cases.way.signs", distinct.size());
+    }
+
+    /** Whether the step tells the speed of a run already. */
+    private static boolean overRev(WayTo.Step step, Entry<?> run) {
+        return step.of().stream()
+                .anyMatch(each ->
+                        each.fact() instanceof OverRev over && over.run().equals(run.id()));
     }
 
     private String reading(Reading reading, boolean whole) {

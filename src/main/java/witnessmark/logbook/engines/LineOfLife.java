@@ -21,6 +21,7 @@ import witnessmark.domain.ToldRunning;
 import witnessmark.domain.Work;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.quantity.Moment;
+import witnessmark.study.FailedAt;
 
 /** What happened to an engine, entry by entry. A run that is perhaps the same as another is on it too. */
 final class LineOfLife {
@@ -51,7 +52,7 @@ final class LineOfLife {
                         facts.of(Event.class).get(missed.fact().event()).name(),
                         facts.of(Car.class).get(missed.fact().car()).name())));
         facts.of(Incident.class)
-                .where(incident -> engine.equals(engineOf(incident)))
+                .where(incident -> engine.equals(FailedAt.engine(facts, incident)))
                 .forEach(incident -> line.add(new Happening.Broke(
                         incident,
                         event(incident.fact().event()),
@@ -71,13 +72,6 @@ final class LineOfLife {
                 .sorted(Comparator.comparing(Happening::from)
                         .thenComparing(happening -> happening.source().id().value()))
                 .toList();
-    }
-
-    /** The engine an incident names; where it names none, that of its run. */
-    private @Nullable Id<Engine> engineOf(Incident incident) {
-        return incident.engine() != null || incident.run() == null
-                ? incident.engine()
-                : facts.of(Run.class).get(incident.run()).engine();
     }
 
     private List<Happening> works(Id<Engine> engine) {

@@ -5,16 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartKind;
-import witnessmark.domain.Run;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.View;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
+import witnessmark.study.FailedAt;
 
 /**
  * The life of a head or block with its skims and what broke while it was in the engine; hours of running.
@@ -84,10 +85,7 @@ public record FaceLife(
     /** Whether it happened to the engine while the part was in it. */
     private static boolean of(View view, FacePage page, Entry<Incident> incident) {
         Moment at = incident.fact().happened();
-        Id<Run> run = incident.fact().run();
-        var engine = incident.fact().engine() != null || run == null
-                ? incident.fact().engine()
-                : view.facts().of(Run.class).get(run).engine();
+        Id<Engine> engine = FailedAt.engine(view.facts(), incident.fact());
         return at != null
                 && engine != null
                 && Optional.ofNullable(view.ledger()

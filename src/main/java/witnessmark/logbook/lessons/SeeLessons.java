@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
@@ -19,13 +20,22 @@ public final class SeeLessons {
 
     /** All that were set by the day: those that stand first, each the latest first. */
     public static List<LessonSeen> all(View view) {
+        return those(view, lesson -> true);
+    }
+
+    /** Those an incident taught. Where there is none, no sheet is worked out. */
+    public static List<LessonSeen> of(View view, Id<Incident> incident) {
+        return those(view, lesson -> incident.equals(lesson.incident()));
+    }
+
+    private static List<LessonSeen> those(View view, Predicate<Lesson> asks) {
         List<Entry<Lesson>> lessons = view.facts()
                 .of(Lesson.class)
-                .where(lesson -> view.ledger().asOf().counts(lesson.from()));
+                .where(lesson -> asks.test(lesson) && view.ledger().asOf().counts(lesson.from()));
         if (lessons.isEmpty()) {
             return List.of();
         }
-        Map<Id<Lesson>, List<LessonSeen.AskedOn>> asked = asked(view);
+        Map<Id<Lesson>, List<LessonSeen.AskedOn>> asked = asked(view, lessons);
         return lessons.stream()
                 .map(lesson -> new LessonSeen(
                         lesson,
@@ -37,18 +47,11 @@ public final class SeeLessons {
                 .toList();
     }
 
-    /** Those an incident taught. */
-    public static List<LessonSeen> of(View view, Id<Incident> incident) {
-        return all(view).stream()
-                .filter(seen -> incident.equals(seen.lesson().fact().incident()))
-                .toList();
-    }
-
-    private static Map<Id<Lesson>, List<LessonSeen.AskedOn>> asked(View view) {
+    private static Map<Id<Lesson>, List<LessonSeen.AskedOn>> asked(View view, List<Entry<Lesson>> lessons) {
         Map<Id<Lesson>, List<LessonSeen.AskedOn>> asked = new HashMap<>();
         SeeBuildSheet.all(view).stream()
                 .sorted(Comparator.comparing(build -> build.fact().opened(), Comparator.reverseOrder()))
-                .forEach(build -> SeeBuildSheet.lessons(view, build)
+                .forEach(build -> SeeBuildSheet.lessons(view, build, lessons)
                         .forEach(check -> asked.computeIfAbsent(check.lesson().id(), none -> new ArrayList<>())
                                 .add(new LessonSeen.AskedOn(
                                         build,

@@ -44,7 +44,15 @@ final class LessonsOfSheet {
      */
     List<LessonCheck> of(
             Entry<Build> build, @Nullable Moment signed, List<Answer> answers, List<Entry<Concession>> accepted) {
-        List<Entry<Lesson>> lessons = facts.of(Lesson.class).where(lesson -> true);
+        return held(asked(build, signed, facts.of(Lesson.class).where(lesson -> true)), build, answers, accepted);
+    }
+
+    /**
+     * Those of some lessons that a sheet is asked, in the order they were learned. The sheet itself is not worked out for it.
+     *
+     * @param signed when the sheet is signed; null while it is not
+     */
+    List<Entry<Lesson>> asked(Entry<Build> build, @Nullable Moment signed, List<Entry<Lesson>> lessons) {
         if (lessons.isEmpty() || isTrackRepair(build.id())) {
             return List.of();
         }
@@ -57,6 +65,13 @@ final class LessonsOfSheet {
                 .sorted(Comparator.comparing(
                                 (Entry<Lesson> lesson) -> lesson.fact().from())
                         .thenComparing(Entry::id))
+                .toList();
+    }
+
+    /** Lessons that a sheet is asked, held against it. */
+    List<LessonCheck> held(
+            List<Entry<Lesson>> asked, Entry<Build> build, List<Answer> answers, List<Entry<Concession>> accepted) {
+        return asked.stream()
                 .map(lesson -> LessonChecks.of(lesson, answers, answer(lesson.id(), build.id()), accepted))
                 .toList();
     }

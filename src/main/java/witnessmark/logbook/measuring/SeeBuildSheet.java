@@ -15,6 +15,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Lesson;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
@@ -137,13 +138,18 @@ public final class SeeBuildSheet {
 
     /** What lessons ask of the sheet of a build, without the rest of it. */
     public static List<LessonCheck> lessons(View view, Entry<Build> build) {
+        return lessons(view, build, view.facts().of(Lesson.class).where(lesson -> true));
+    }
+
+    /** What some lessons ask of the sheet of a build, which is worked out only where they ask something. */
+    public static List<LessonCheck> lessons(View view, Entry<Build> build, List<Entry<Lesson>> lessons) {
+        LessonsOfSheet sheet = new LessonsOfSheet(view);
         Entry<SignOff> signed = signed(view, build.id());
-        return new LessonsOfSheet(view)
-                .of(
-                        build,
-                        signed == null ? null : signed.fact().at(),
-                        Checks.of(new BuildSheets(view).sheet(build)),
-                        accepted(view, build.id()));
+        List<Entry<Lesson>> asked =
+                sheet.asked(build, signed == null ? null : signed.fact().at(), lessons);
+        return asked.isEmpty()
+                ? List.of()
+                : sheet.held(asked, build, Checks.of(new BuildSheets(view).sheet(build)), accepted(view, build.id()));
     }
 
     /** The last signing up to the day looked at, or null. */

@@ -18,7 +18,6 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.IncidentPart;
 import witnessmark.domain.Part;
-import witnessmark.domain.Run;
 import witnessmark.domain.Work;
 import witnessmark.domain.WorkKind;
 import witnessmark.fit.result.face.Face;
@@ -28,6 +27,7 @@ import witnessmark.logbook.faces.FacePage;
 import witnessmark.logbook.faces.LookLine;
 import witnessmark.logbook.faces.SeeFaces;
 import witnessmark.quantity.Moment;
+import witnessmark.study.FailedAt;
 
 /**
  * Sees what incidents left on faces: what was found on the head, gasket and block that were in the engine, or that the incident
@@ -64,7 +64,7 @@ public final class SeeMarks {
         facts.of(IncidentPart.class)
                 .where(each -> each.incident().equals(incident.id()))
                 .forEach(each -> parts.add(each.fact().part()));
-        Id<Engine> engine = engine(incident.fact());
+        Id<Engine> engine = FailedAt.engine(facts, incident.fact());
         if (engine != null) {
             Moment before = incident.fact().at().before();
             view.ledger()
@@ -73,12 +73,6 @@ public final class SeeMarks {
                     .forEach(fitment -> parts.add(fitment.fact().part()));
         }
         return parts;
-    }
-
-    private @Nullable Id<Engine> engine(Incident incident) {
-        return incident.engine() != null || incident.run() == null
-                ? incident.engine()
-                : facts.of(Run.class).get(incident.run()).engine();
     }
 
     private void marks(FacePage page, Incident incident, List<MarksOfCases.Marked> marks) {
@@ -115,7 +109,7 @@ public final class SeeMarks {
         facts.of(Fitment.class)
                 .where(fitment -> fitment.part().equals(part))
                 .forEach(fitment -> ends.add(fitment.fact().from()));
-        Id<Engine> engine = engine(incident);
+        Id<Engine> engine = FailedAt.engine(facts, incident);
         facts.of(Build.class)
                 .where(build -> build.engine().equals(engine) && build.closed() != null)
                 .forEach(build -> ends.add(build.fact().closed()));

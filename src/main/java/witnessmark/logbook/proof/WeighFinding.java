@@ -2,6 +2,8 @@ package witnessmark.logbook.proof;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Speaks;
@@ -35,6 +37,23 @@ public final class WeighFinding {
     }
 
     /**
+     * The finding speaks more that way than it last did, which is looked up here and not where it is shown: what is shown may be
+     * older.
+     *
+     * @param way for, neither or against; strongly where it speaks that way already
+     * @param why the words for the history of how it speaks then
+     * @return how it speaks then; empty where it did so before, and nothing was written
+     */
+    public Outcome<Optional<Speaks>> towards(Evidence.Pair pair, Speaks way, Function<Speaks, String> why) {
+        Entry<Weighing> was = last(pair);
+        Speaks before = was == null ? null : was.fact().speaks();
+        Speaks now = way.onceMore(before);
+        return now == before
+                ? Outcome.worked(Optional.empty())
+                : speaks(pair, now, why.apply(now)).map(written -> Optional.of(now));
+    }
+
+    /**
      * Why it speaks so.
      *
      * @param because in a few words; empty takes them away
@@ -43,7 +62,7 @@ public final class WeighFinding {
     public Outcome<Written> because(Evidence.Pair pair, String because, String why) {
         Entry<Weighing> was = last(pair);
         return was == null
-                ? Outcome.didNot(Problem.of(ProblemKind.NEEDED, "speaks"))
+                ? Outcome.didNot(Problem.of(ProblemKind.NOT_WEIGHED))
                 : write(pair, was, was.fact().speaks(), because.strip(), why);
     }
 
@@ -57,7 +76,7 @@ public final class WeighFinding {
         all(pair)
                 .forEach(was ->
                         struck.add(new Entry<>(was.id(), was.fact(), Standing.STRUCK_OUT, reason, was.rev() + 1)));
-        return struck.isEmpty() ? Outcome.didNot(Problem.of(ProblemKind.NEEDED, "speaks")) : desk.write(why, struck);
+        return struck.isEmpty() ? Outcome.didNot(Problem.of(ProblemKind.NOT_WEIGHED)) : desk.write(why, struck);
     }
 
     private Outcome<Written> write(

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -31,11 +32,13 @@ import witnessmark.ledger.AsOf;
 import witnessmark.ledger.Holds;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
+import witnessmark.ledger.result.HeldBy;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.Raised;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
+import witnessmark.study.FailedAt;
 import witnessmark.study.Trends;
 import witnessmark.study.cases.ReadOnTheWay.Judged;
 import witnessmark.study.cases.ReadOnTheWay.Read;
@@ -61,16 +64,10 @@ public final class WayThere {
 
     /** Of one incident; empty where it names no engine. */
     public Optional<WayTo> of(Entry<Incident> incident) {
-        Id<Engine> id = engine(incident.fact());
+        Id<Engine> id = FailedAt.engine(facts, incident.fact());
         Entry<Engine> engine =
                 id == null ? null : facts.of(Engine.class).find(id).orElse(null);
         return engine == null ? Optional.empty() : Optional.of(new Walk(incident, engine).way());
-    }
-
-    private @Nullable Id<Engine> engine(Incident incident) {
-        return incident.engine() != null || incident.run() == null
-                ? incident.engine()
-                : facts.of(Run.class).get(incident.run()).engine();
     }
 
     /** One way, gathered day by day. */
@@ -81,12 +78,13 @@ public final class WayThere {
         private final @Nullable Entry<Build> rebuilt;
         private final @Nullable Moment start;
         private final Map<LocalDate, Map<Kind, List<Entry<?>>>> days = new TreeMap<>();
+        private final Map<LocalDate, List<HeldBy>> broken = new TreeMap<>();
         private final Map<LocalDate, Moment> firsts = new TreeMap<>();
 
         Walk(Entry<Incident> incident, Entry<Engine> engine) {
             this.incident = incident;
             this.engine = engine;
-            this.end = failedAt(incident.fact());
+            this.end = FailedAt.of(facts, incident);
             this.rebuilt = rebuilt();
             this.start = rebuilt == null ? null : rebuilt.fact().closed();
         }
@@ -186,6 +184,7 @@ public final class WayThere {
                         engine.id().equals(raised.by().engine()) && raised.by().rule() != null;
                 if (ours && within(raised.by().since())) {
                     add(Kind.SYMPTOM, raised.by().since(), cause);
+                    broken(raised.by());
                 }
             }
             facts.of(OverRev.class).where(over -> on(over.run())).forEach(over -> {
@@ -200,6 +199,17 @@ public final class WayThere {
                             mark));
         }
 
+        private void broken(HeldBy by) {
+            List<HeldBy> all = broken.computeIfAbsent(by.since().day(), none -> new ArrayList<>());
+            if (by.cause().fact() instanceof Run
+                    && all.stream()
+                            .noneMatch(
+                                    each -> each.cause().id().equals(by.cause().id())
+                                            && Objects.equals(each.rule(), by.rule()))) {
+                all.add(by); // a rule that holds several parts holds each of them by the same run
+            }
+        }
+
         private Id<Run> run(TraceMark mark) {
             return facts.of(Trace.class).get(mark.trace()).run();
         }
@@ -211,7 +221,7 @@ public final class WayThere {
 
         private void broke() {
             facts.of(Incident.class)
-                    .where(other -> engine.id().equals(engine(other)) && within(other.at()))
+                    .where(other -> engine.id().equals(FailedAt.engine(facts, other)) && within(other.at()))
                     .forEach(other -> {
                         if (!other.id().equals(incident.id())) {
                             add(Kind.BROKE, other.fact().at(), other);
@@ -247,7 +257,9 @@ public final class WayThere {
                 Moment at = last ? end : firsts.getOrDefault(day, end);
                 Life since = life(at);
                 List<WayTo.Step> steps = new ArrayList<>();
-                kinds.forEach((kind, of) -> steps.add(new WayTo.Step(kind, of)));
+                List<HeldBy> broke = broken.getOrDefault(day, List.of());
+                kinds.forEach(
+                        (kind, of) -> steps.add(new WayTo.Step(kind, of, kind == Kind.SYMPTOM ? broke : List.of())));
                 points.add(new WayTo.Point(
                         at,
                         new RunningTime(Math.max(0, whole.total() - since.total())),
@@ -262,16 +274,6 @@ public final class WayThere {
             return since == null
                     ? ledger.engineLife(engine.id(), Counter.RUNNING)
                     : ledger.engineSince(engine.id(), Counter.RUNNING, since);
-        }
-
-        /** After the start of its run, so that the run is among those before the failure. */
-        private Moment failedAt(Incident failure) {
-            Id<Run> run = failure.run();
-            if (run == null) {
-                return failure.at();
-            }
-            Moment begun = facts.of(Run.class).get(run).start();
-            return begun.isBefore(failure.at()) ? failure.at() : begun.plus(new RunningTime(1));
         }
     }
 }

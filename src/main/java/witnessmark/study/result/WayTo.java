@@ -7,6 +7,7 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Incident;
+import witnessmark.ledger.result.HeldBy;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
 
@@ -53,10 +54,12 @@ public record WayTo(
      * One thing that happened.
      *
      * @param of the entries that say so, at least one
+     * @param broke what the runs among them broke: each run by each rule once
      */
-    public record Step(Kind kind, List<Entry<?>> of) {
+    public record Step(Kind kind, List<Entry<?>> of, List<HeldBy> broke) {
         public Step {
             of = List.copyOf(of);
+            broke = List.copyOf(broke);
         }
     }
 

@@ -3,20 +3,28 @@ package witnessmark.desktop.incidents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
 import javax.swing.JTextField;
+import javax.swing.MenuSelectionManager;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.desktop.testing.Focus;
+import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Speaks;
 import witnessmark.domain.Weighing;
 import witnessmark.logbook.Desk;
@@ -104,6 +112,70 @@ class WeighedByKeyboardTest {
         desk.undo().orThrow();
         desk.undo().orThrow();
         assertThat(last().speaks()).as("what was taken back twice").isEqualTo(Speaks.AGAINST);
+    }
+
+    /** Between two keys nothing is read anew: the second goes by what the first wrote, not by what is shown. */
+    @Test
+    void keys_typed_quickly_each_count() {
+        int before = weighings().size();
+        keys.type("++");
+        assertThat(last().speaks()).isEqualTo(Speaks.STRONGLY_FOR);
+        keys.type("--");
+        assertThat(last().speaks()).isEqualTo(Speaks.STRONGLY_AGAINST);
+        keys.type("0+");
+        assertThat(last().speaks()).isEqualTo(Speaks.FOR);
+        keys.type("00");
+        assertThat(last().speaks()).isEqualTo(Speaks.NEITHER);
+        assertThat(weighings()).hasSize(before + 1);
+
+        desk.undo().orThrow();
+        assertThat(last().speaks()).as("what was neither already is no change").isEqualTo(Speaks.FOR);
+    }
+
+    @Test
+    void delete_on_a_cell_that_is_not_weighed_says_so() {
+        int before = weighings().size();
+        keys.press(KeyEvent.VK_DELETE);
+        assertThat(weighings()).hasSize(before);
+        assertThat(GoldenText.of(window.pane)).contains("This finding is not weighed against that cause.");
+    }
+
+    @Test
+    void a_why_that_could_not_be_written_stays_in_its_field_and_is_written_when_it_can_be() {
+        keys.type("-").press(KeyEvent.VK_ENTER);
+        JTextField why = (JTextField) Keyboard.owner();
+        assertThat(why.getClientProperty("JComponent.outline")).isNull();
+        desk.lookAsOf(SampleBook.OPENING.minusDays(1));
+        keys.type("no lateral g").press(KeyEvent.VK_ENTER);
+        Focus.await(why);
+        assertThat(why.getText()).isEqualTo("no lateral g");
+        assertThat(why.getClientProperty("JComponent.outline")).isEqualTo("error");
+
+        desk.lookAsOf(null);
+        keys.press(KeyEvent.VK_ENTER);
+        Focus.await(table);
+        assertThat(last().why()).isEqualTo("no lateral g");
+    }
+
+    @Test
+    void a_menu_weighs_the_cell_it_was_opened_on_whatever_is_shown_by_then() {
+        keys.press(KeyEvent.VK_F10, InputEvent.SHIFT_DOWN_MASK);
+        JPopupMenu menu = (JPopupMenu) MenuSelectionManager.defaultManager().getSelectedPath()[0];
+        JMenuItem speaksFor = (JMenuItem) menu.getComponent(Speaks.FOR.ordinal());
+        Id<Incident> opened = desk.view()
+                .facts()
+                .of(Incident.class)
+                .named("INC-05")
+                .orElseThrow()
+                .id();
+        window.choose("INC-03");
+        speaksFor.doClick();
+        window.tasks.awaitIdle();
+
+        assertThat(last().speaks()).isEqualTo(Speaks.FOR);
+        assertThat(desk.view().facts().of(Finding.class).get(last().finding()).incident())
+                .isEqualTo(opened);
+        menu.setVisible(false);
     }
 
     @Test

@@ -137,6 +137,21 @@ class LessonsOfTheSeasonTest {
         assertThat(facts.of(TrackRepair.class).where(repair -> true)).isNotEmpty();
     }
 
+    /** Asking for one incident is asking for all and leaving out the rest. */
+    @Test
+    void the_lessons_of_one_incident_are_those_of_it_among_all() {
+        for (View view : List.of(end, on("2026-09-07"), on("2026-07-08"))) {
+            List<LessonSeen> all = SeeLessons.all(view);
+            for (Entry<Incident> incident : facts.of(Incident.class).all()) {
+                assertThat(SeeLessons.of(view, incident.id()))
+                        .isEqualTo(all.stream()
+                                .filter(seen -> incident.id()
+                                        .equals(seen.lesson().fact().incident()))
+                                .toList());
+            }
+        }
+    }
+
     @Test
     void every_lesson_says_which_sheets_asked_it_and_a_lesson_of_the_head_waits_for_the_next_head() {
         List<LessonSeen> all = SeeLessons.all(end);

@@ -13,6 +13,8 @@ import witnessmark.domain.Standing;
 import witnessmark.domain.Weighing;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.SampleBook;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /** Weighing a finding of the sample season against a cause. */
 class WeighFindingTest {
@@ -59,6 +61,18 @@ class WeighFindingTest {
     }
 
     @Test
+    void the_same_way_once_more_is_strongly_and_what_it_says_already_is_no_change() {
+        Evidence.Pair pair = pair();
+        assertThat(weigh.towards(pair, Speaks.FOR, Speaks::code).orThrow()).contains(Speaks.FOR);
+        assertThat(weigh.towards(pair, Speaks.FOR, Speaks::code).orThrow()).contains(Speaks.STRONGLY_FOR);
+        assertThat(weigh.towards(pair, Speaks.FOR, Speaks::code).orThrow()).contains(Speaks.FOR);
+        assertThat(weigh.towards(pair, Speaks.AGAINST, Speaks::code).orThrow()).contains(Speaks.AGAINST);
+        assertThat(weigh.towards(pair, Speaks.NEITHER, Speaks::code).orThrow()).contains(Speaks.NEITHER);
+        assertThat(weigh.towards(pair, Speaks.NEITHER, Speaks::code).orThrow()).isEmpty();
+        assertThat(of(pair)).singleElement().extracting(Entry::rev).isEqualTo(5L);
+    }
+
+    @Test
     void taken_away_it_is_struck_out_with_a_reason_and_undo_brings_it_back() {
         Evidence.Pair pair = pair();
         weigh.speaks(pair, Speaks.AGAINST, "by hand").orThrow();
@@ -77,8 +91,14 @@ class WeighFindingTest {
     @Test
     void a_why_needs_a_weighing_and_so_does_taking_away() {
         Evidence.Pair pair = pair();
-        assertThat(weigh.because(pair, "blue", "by hand").didWork()).isFalse();
-        assertThat(weigh.takeAway(pair, "nothing", "by hand").didWork()).isFalse();
+        for (var refused :
+                List.of(weigh.because(pair, "blue", "by hand"), weigh.takeAway(pair, "nothing", "by hand"))) {
+            assertThat(refused.didWork()).isFalse();
+            assertThat(refused.problems())
+                    .extracting(Problem::kind)
+                    .as("says that it is not weighed")
+                    .containsExactly(ProblemKind.NOT_WEIGHED);
+        }
         assertThat(of(pair)).isEmpty();
     }
 
