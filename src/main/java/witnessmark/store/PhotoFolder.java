@@ -55,8 +55,8 @@ final class PhotoFolder implements Photos {
 
     /**
      * @param folder where they lie
-     * @param copies another such folder, in which one that is missing is looked for
-     * @param readOnly whether none is put there
+     * @param copies another such folder, in which one that is missing or spoilt is looked for
+     * @param readOnly whether nothing is written there
      */
     PhotoFolder(Path folder, Path copies, boolean readOnly) {
         this.folder = folder;
@@ -203,7 +203,12 @@ final class PhotoFolder implements Photos {
 
     @Override
     public List<Problem> check(Facts facts) {
-        return facts.of(Photo.class).inForce().map(Entry::fact).map(this::whole).flatMap(file -> file.problems().stream()).toList();
+        return facts.of(Photo.class)
+                .inForce()
+                .map(Entry::fact)
+                .map(this::whole)
+                .flatMap(file -> file.problems().stream())
+                .toList();
     }
 
     /** What photos name, struck out or not. */
@@ -215,14 +220,16 @@ final class PhotoFolder implements Photos {
 
     /** The bytes of that name, wherever they are found; empty when there are none. */
     Outcome<Optional<Kept>> kept(String sha256) {
-        Optional<Path> file = found(sha256);
-        if (file.isEmpty()) {
-            return Outcome.worked(Optional.empty());
+        Optional<Path> found = found(sha256);
+        if (found.isEmpty()) {
+            return lies(sha256)
+                    ? Outcome.didNot(Problem.of(ProblemKind.PHOTO_CHANGED, sha256, file(sha256)))
+                    : Outcome.worked(Optional.empty());
         }
-        Path path = file.get();
+        Path path = found.get();
         try {
             long size = Files.size(path);
-            return size < 1 || size > Kept.MOST || !isWhole(path, sha256)
+            return size < 1 || size > Kept.MOST
                     ? Outcome.didNot(Problem.of(ProblemKind.PHOTO_CHANGED, sha256, path))
                     : Outcome.worked(Optional.of(Kept.at(sha256, (int) size, () -> Files.newInputStream(path))));
         } catch (IOException e) {
@@ -245,24 +252,32 @@ final class PhotoFolder implements Photos {
         }
     }
 
-    /** The file, brought back from the copies where it is missing; empty when it is nowhere. */
+    /** The file as it was, else a copy of it that is, brought back from there; empty when there is none. */
     private Optional<Path> found(String sha256) {
         Path file = file(sha256);
-        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+        if (isWhole(file, sha256)) {
             return Optional.of(file);
         }
         Path copy = copies.resolve(sha256.substring(0, 2)).resolve(sha256);
         if (!isWhole(copy, sha256)) {
             return Optional.empty();
         }
-        try {
-            put(Kept.at(sha256, (int) Files.size(copy), () -> Files.newInputStream(copy)));
-            LOG.info("a missing photo was brought back from the backups: {}", file);
-            return Optional.of(file);
-        } catch (IOException e) {
-            LOG.warn("a missing photo is shown from the backups: {}", copy, e);
+        if (readOnly) {
             return Optional.of(copy);
         }
+        try {
+            put(Kept.at(sha256, (int) Files.size(copy), () -> Files.newInputStream(copy)));
+            LOG.info("a photo was brought back from the backups: {}", file);
+            return Optional.of(file);
+        } catch (IOException e) {
+            LOG.warn("a photo is shown from the backups: {}", copy, e);
+            return Optional.of(copy);
+        }
+    }
+
+    /** Whether something lies there by that name, be it what it was or not. */
+    private boolean lies(String sha256) {
+        return Files.isRegularFile(file(sha256), LinkOption.NOFOLLOW_LINKS);
     }
 
     private Path file(String sha256) {
@@ -283,7 +298,7 @@ final class PhotoFolder implements Photos {
             LOG.info("a small picture is made anew: {}", small, e);
         }
         Outcome<BufferedImage> drawn = image(photo, SMALL);
-        if (drawn.didWork()) {
+        if (drawn.didWork() && !readOnly) {
             keepSmall(drawn.orThrow(), small);
         }
         return drawn.map(PhotoFolder::pixels);
@@ -349,13 +364,12 @@ final class PhotoFolder implements Photos {
 
     /** Its file, if that is there and is what it was. */
     private Outcome<Path> whole(Photo photo) {
-        Optional<Path> file = found(photo.content());
-        if (file.isEmpty()) {
-            return Outcome.didNot(Problem.of(ProblemKind.PHOTO_MISSING, photo.name(), folder));
-        }
-        return isWhole(file.get(), photo.content())
-                ? Outcome.worked(file.get())
-                : Outcome.didNot(Problem.of(ProblemKind.PHOTO_CHANGED, photo.name(), file.get()));
+        return found(photo.content())
+                .map(Outcome::worked)
+                .orElseGet(() -> Outcome.didNot(
+                        lies(photo.content())
+                                ? Problem.of(ProblemKind.PHOTO_CHANGED, photo.name(), file(photo.content()))
+                                : Problem.of(ProblemKind.PHOTO_MISSING, photo.name(), folder)));
     }
 
     private static boolean isWhole(Path file, String sha256) {
