@@ -146,14 +146,20 @@ final class PhotoFolder implements Photos {
                 throw new IOException("it was changed while it was read");
             }
             SafeFiles.sync(aside);
-            name(aside, file);
+            name(aside, file, kept.sha256());
         } finally {
             SafeFiles.remove(aside);
         }
     }
 
-    /** Gives it its name; what lies there and is something else gets another one first. */
-    private void name(Path aside, Path file) throws IOException {
+    /**
+     * Gives it its name, unless the same bytes got there meanwhile; what lies there and is something else gets another one
+     * first.
+     */
+    private synchronized void name(Path aside, Path file, String sha256) throws IOException {
+        if (isWhole(file, sha256)) {
+            return;
+        }
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             Files.move(file, file.resolveSibling(file.getFileName() + ".spoilt-" + UUID.randomUUID()));
         }
