@@ -10,10 +10,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -95,7 +93,7 @@ final class PhotoFolder implements Photos {
             boolean sized = picture.width() > 0 && picture.height() > 0;
             PhotoFile found = new PhotoFile(
                     name,
-                    Kept.at(digest(file), (int) size, () -> Files.newInputStream(file)),
+                    Kept.at(Sha256.of(file), (int) size, () -> Files.newInputStream(file)),
                     picture.media().mime(),
                     sized ? picture.width() : null,
                     sized ? picture.height() : null,
@@ -137,12 +135,12 @@ final class PhotoFolder implements Photos {
         Path aside = folder.resolve(UUID.randomUUID() + CopyFolder.ASIDE);
         try {
             SafeFiles.createPrivate(aside);
-            MessageDigest digest = sha256();
+            MessageDigest digest = Sha256.begun();
             try (InputStream in = new DigestInputStream(kept.open(), digest);
                     var out = Files.newOutputStream(aside, StandardOpenOption.WRITE)) {
                 in.transferTo(out);
             }
-            if (!HexFormat.of().formatHex(digest.digest()).equals(kept.sha256())) {
+            if (!Sha256.text(digest).equals(kept.sha256())) {
                 throw new IOException("it was changed while it was read");
             }
             SafeFiles.sync(aside);
@@ -381,7 +379,7 @@ final class PhotoFolder implements Photos {
     private static boolean isWhole(Path file, String sha256) {
         try {
             return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                    && digest(file).equals(sha256);
+                    && Sha256.of(file).equals(sha256);
         } catch (IOException e) {
             LOG.warn("a photo cannot be read: {}", file, e);
             return false;
@@ -400,21 +398,5 @@ final class PhotoFolder implements Photos {
         int w = image.getWidth();
         int h = image.getHeight();
         return new Pixels(w, h, image.getRGB(0, 0, w, h, null, 0, w));
-    }
-
-    private static String digest(Path file) throws IOException {
-        MessageDigest digest = sha256();
-        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-            in.transferTo(java.io.OutputStream.nullOutputStream());
-        }
-        return HexFormat.of().formatHex(digest.digest());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }
