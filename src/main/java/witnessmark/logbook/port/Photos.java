@@ -1,11 +1,11 @@
 package witnessmark.logbook.port;
 
 import java.nio.file.Path;
-import witnessmark.domain.Photo;
 import java.util.List;
 import witnessmark.domain.Facts;
-import witnessmark.outcome.Problem;
+import witnessmark.domain.Photo;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
 
 /**
  * The photos of one logbook: their bytes lie in a folder beside it, each under its SHA-256, as they came. They are put there
@@ -40,8 +40,8 @@ public interface Photos {
     Outcome<byte[]> forPaper(Photo photo, int longest);
 
     /**
-     * Its own bytes without where it was taken and whatever else is written beside the picture, which stays as it is to the
-     * last bit.
+     * Its own bytes without where it was taken and whatever else is written beside the picture, but for its colours, how it is
+     * turned and when it was taken by the camera's clock. The picture stays as it is to the last bit.
      *
      * @return did-not for what is neither JPEG nor PNG
      */
