@@ -107,14 +107,13 @@ final class PhotoFolder implements Photos {
     }
 
     @Override
-    public Outcome<PhotoFile> take(Path file) {
+    public Outcome<Taken> take(Path file) {
         if (readOnly) {
             return Outcome.didNot(Problem.of(ProblemKind.OPEN_READ_ONLY));
         }
         return look(file).then(found -> {
             try {
-                put(found.bytes());
-                return Outcome.worked(found);
+                return Outcome.worked(new Taken(found, put(found.bytes())));
             } catch (IOException e) {
                 return Outcome.didNot(Faults.writing(folder, e));
             }
@@ -124,12 +123,13 @@ final class PhotoFolder implements Photos {
     /**
      * Puts bytes there unless they are there.
      *
+     * @return whether they were not
      * @throws IOException if they cannot be read or written, or are not what they were said to be
      */
-    void put(Kept kept) throws IOException {
+    boolean put(Kept kept) throws IOException {
         Path file = file(kept.sha256());
         if (isWhole(file, kept.sha256())) {
-            return;
+            return false;
         }
         SafeFiles.createPrivateFolder(SafeFiles.folderOf(file));
         Path aside = folder.resolve(UUID.randomUUID() + CopyFolder.ASIDE);
@@ -144,7 +144,7 @@ final class PhotoFolder implements Photos {
                 throw new IOException("it was changed while it was read");
             }
             SafeFiles.sync(aside);
-            name(aside, file, kept.sha256());
+            return name(aside, file, kept.sha256());
         } finally {
             SafeFiles.remove(aside);
         }
@@ -153,10 +153,12 @@ final class PhotoFolder implements Photos {
     /**
      * Gives it its name, unless the same bytes got there meanwhile; what lies there and is something else gets another one
      * first.
+     *
+     * @return whether it has it
      */
-    private synchronized void name(Path aside, Path file, String sha256) throws IOException {
+    private synchronized boolean name(Path aside, Path file, String sha256) throws IOException {
         if (isWhole(file, sha256)) {
-            return;
+            return false;
         }
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             Files.move(file, file.resolveSibling(file.getFileName() + ".spoilt-" + UUID.randomUUID()));
@@ -164,6 +166,7 @@ final class PhotoFolder implements Photos {
         Files.move(aside, file);
         SafeFiles.syncFolder(SafeFiles.folderOf(file));
         SafeFiles.syncFolder(folder);
+        return true;
     }
 
     /**

@@ -56,6 +56,7 @@ final class BringInPage implements Aside {
     private final List<Path> files;
     private final @Nullable Id<Incident> incident;
     private final Consumer<About> remember;
+    private final Runnable taken;
     private final Runnable back;
     private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
     private final FieldBox caption;
@@ -73,13 +74,25 @@ final class BringInPage implements Aside {
     /** Something that can be chosen; none where the identity is empty. */
     private record Option(String id, String words) {}
 
-    BringInPage(PhotosContext context, List<Path> files, About about, Consumer<About> remember, Runnable back) {
+    /**
+     * @param remember told what was answered
+     * @param taken told when files were taken in, before anything is shown anew
+     * @param back told when it is done with
+     */
+    BringInPage(
+            PhotosContext context,
+            List<Path> files,
+            About about,
+            Consumer<About> remember,
+            Runnable taken,
+            Runnable back) {
         this.context = context;
         this.texts = context.texts();
         this.problems = new Problems(texts, context.measures());
         this.files = List.copyOf(files);
         this.incident = about.incident();
         this.remember = remember;
+        this.taken = taken;
         this.back = back;
         this.caption = new FieldBox(Caption.of(texts.get("photos.caption")));
         this.number = new FieldBox(Caption.of(texts.get("photos.cylinder")));
@@ -268,6 +281,7 @@ final class BringInPage implements Aside {
             return;
         }
         KeepPhotos.Kept kept = outcome.orThrow();
+        taken.run();
         context.window().changed();
         String words = texts.get(kept.left() == 0 ? "photos.kept" : "photos.kept.stopped", kept.kept(), kept.left());
         if (kept.written() != null) {
@@ -288,7 +302,7 @@ final class BringInPage implements Aside {
     }
 
     /** While photos are taken in it stops that; else it goes back. */
-    private void leave() {
+    void leave() {
         if (ticking != null) {
             stopped.set(true);
             return;

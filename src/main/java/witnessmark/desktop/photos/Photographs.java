@@ -77,6 +77,10 @@ public final class Photographs {
         return ENDINGS.contains(name.substring(name.lastIndexOf('.') + 1));
     }
 
+    SmallPictures pictures() {
+        return pictures;
+    }
+
     void open(List<PhotoLine> all, PhotoLine first, Runnable back) {
         context.asked().show().accept(new PhotoAside(context, all, first, back));
     }
@@ -94,8 +98,9 @@ public final class Photographs {
                         before.number(),
                         "")
                 : about;
-        pictures.lookAgain();
-        context.asked().show().accept(new BringInPage(context, files, begin, now -> last = now, back));
+        context.asked()
+                .show()
+                .accept(new BringInPage(context, files, begin, now -> last = now, pictures::lookAgain, back));
     }
 
     private static boolean sameThing(About one, About other) {

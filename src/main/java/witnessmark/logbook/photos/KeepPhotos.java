@@ -22,6 +22,7 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.PhotoFile;
+import witnessmark.logbook.port.Photos;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -87,16 +88,19 @@ public final class KeepPhotos {
                 break;
             }
             done++;
-            Outcome<PhotoFile> taken = desk.logbook().photos().take(file);
+            Outcome<Photos.Taken> taken = desk.logbook().photos().take(file);
             if (!taken.didWork()) {
                 problems.addAll(taken.problems());
-            } else if (!here.add(taken.orThrow().bytes().sha256())) {
+                continue;
+            }
+            PhotoFile photo = taken.orThrow().file();
+            if (!here.add(photo.bytes().sha256())) {
                 problems.add(Problem.of(
-                        ProblemKind.PHOTO_HERE_ALREADY, taken.orThrow().name()));
+                        taken.orThrow().brought() ? ProblemKind.PHOTO_MENDED : ProblemKind.PHOTO_HERE_ALREADY,
+                        photo.name()));
             } else {
                 problems.addAll(taken.problems());
-                photos.add(new Entry<>(
-                        ids.next(), photo(taken.orThrow(), about, view.zone(), now), Standing.IN_FORCE, null, 1));
+                photos.add(new Entry<>(ids.next(), photo(photo, about, view.zone(), now), Standing.IN_FORCE, null, 1));
             }
         }
         int left = files.size() - done;

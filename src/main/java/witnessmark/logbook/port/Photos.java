@@ -22,8 +22,15 @@ public interface Photos {
      */
     Outcome<PhotoFile> look(Path file);
 
+    /**
+     * A file that was taken.
+     *
+     * @param brought whether its bytes were put there; false where they were, as they are to be
+     */
+    record Taken(PhotoFile file, boolean brought) {}
+
     /** Looks at a file and puts its bytes there, whether or not a record names them yet. */
-    Outcome<PhotoFile> take(Path file);
+    Outcome<Taken> take(Path file);
 
     /** A small picture of it, made the first time it is asked for. */
     Outcome<Pixels> small(Photo photo);
