@@ -230,23 +230,31 @@ final class BringInPage implements Aside {
         String why = texts.get("photos.why", files.size());
         context.tools()
                 .tasks()
+                .apart(
+                        why,
+                        () -> context.keep().take(files, about, count -> {
+                            done.set(count);
+                            return !stopped.get();
+                        }),
+                        batch -> write(batch, why),
+                        this::failed);
+    }
+
+    /** The bytes are there, however long a card held them up: only now does it stand in line with what else is saved. */
+    private void write(Outcome<KeepPhotos.Batch> batch, String why) {
+        context.tools()
+                .tasks()
                 .write(
                         why,
-                        () -> context.keep()
-                                .keep(
-                                        files,
-                                        about,
-                                        count -> {
-                                            done.set(count);
-                                            return !stopped.get();
-                                        },
-                                        why),
+                        () -> batch.then(taken -> context.keep().write(taken, why)),
                         this::kept,
-                        failure -> {
-                            LOG.error("photos could not be brought in", failure);
-                            over();
-                            said.setText(texts.get("photos.failed"));
-                        });
+                        this::failed);
+    }
+
+    private void failed(Throwable failure) {
+        LOG.error("photos could not be brought in", failure);
+        over();
+        said.setText(texts.get("photos.failed"));
     }
 
     private @Nullable Integer number() {

@@ -55,7 +55,7 @@ class KeepPhotosTest {
     }
 
     private Outcome<KeepPhotos.Kept> keep(List<Path> files, About of, IntPredicate goOn) {
-        return keep.keep(files, of, goOn, "photos");
+        return keep.take(files, of, goOn).then(batch -> keep.write(batch, "photos"));
     }
 
     private List<Path> files(int count) throws IOException {
