@@ -225,6 +225,7 @@ final class BringInPage implements Aside {
                 caption.text().strip());
         remember.accept(about);
         keep.setEnabled(false);
+        stopped.set(false);
         leave.setText(Caption.of(texts.get("photos.stop")).text());
         ticking = context.tools().tasks().every(BETWEEN, this::progress);
         String why = texts.get("photos.why", files.size());
@@ -254,6 +255,7 @@ final class BringInPage implements Aside {
     private void failed(Throwable failure) {
         LOG.error("photos could not be brought in", failure);
         over();
+        keep.setEnabled(true);
         said.setText(texts.get("photos.failed"));
     }
 
