@@ -85,8 +85,13 @@ public final class Photographs {
         context.asked().show().accept(new PhotoAside(context, all, first, back));
     }
 
-    /** Asks once what the files are about; what was answered last for the same thing stands there. */
-    void bringIn(List<Path> files, PhotosOf of, Runnable back) {
+    /**
+     * Asks once what the files are about; what was answered last for the same thing stands there.
+     *
+     * @param back told when somebody is done with it
+     * @param over told when the files are wanted no more
+     */
+    void bringIn(List<Path> files, PhotosOf of, Runnable back, Runnable over) {
         About about = about(of);
         About before = last;
         About begin = before != null && sameThing(before, about)
@@ -98,9 +103,8 @@ public final class Photographs {
                         before.number(),
                         "")
                 : about;
-        context.asked()
-                .show()
-                .accept(new BringInPage(context, files, begin, now -> last = now, pictures::lookAgain, back));
+        BringInPage.Told told = new BringInPage.Told(now -> last = now, pictures::lookAgain, back, over);
+        context.asked().show().accept(new BringInPage(context, files, begin, told));
     }
 
     private static boolean sameThing(About one, About other) {

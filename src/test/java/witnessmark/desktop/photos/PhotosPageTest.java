@@ -148,9 +148,11 @@ class PhotosPageTest {
     @Test
     void a_photo_brought_in_again_is_seen_again() throws IOException {
         open(Theme.LIGHT, 1.0f).bring(FILES.subList(0, 1), "");
-        Entry<Photo> photo = desk.view().facts().of(Photo.class).inForce().findFirst().orElseThrow();
+        Entry<Photo> photo =
+                desk.view().facts().of(Photo.class).inForce().findFirst().orElseThrow();
         String name = photo.fact().content();
-        Files.delete(desk.logbook().photos().folder().resolve(name.substring(0, 2)).resolve(name));
+        Files.delete(
+                desk.logbook().photos().folder().resolve(name.substring(0, 2)).resolve(name));
         SmallPictures pictures = window.photographs.pictures();
         pictures.of(photo.fact(), () -> {});
         window.tasks.awaitIdle();
@@ -228,13 +230,20 @@ class PhotosPageTest {
         assertThat(large.caption().text()).isEqualTo("crack of 4 mm");
         Ui.press(large.component(), Keys.plain(KeyEvent.VK_ESCAPE));
         window.tasks.awaitIdle();
-        assertThat(desk.view().facts().of(Photo.class).inForce().map(photo -> photo.fact().caption()))
+        assertThat(desk.view()
+                        .facts()
+                        .of(Photo.class)
+                        .inForce()
+                        .map(photo -> photo.fact().caption()))
                 .as("a second try goes by what stands there now")
                 .contains("typed on the next one", "crack of 4 mm");
     }
 
     private static void byAnother(PhotoLine line, String caption) {
-        Entry<Photo> now = desk.view().facts().of(Photo.class).find(line.entry().id()).orElseThrow();
-        new KeepPhotos(desk, new TimeOrderedIds()).caption(now, caption, "meanwhile").orThrow();
+        Entry<Photo> now =
+                desk.view().facts().of(Photo.class).find(line.entry().id()).orElseThrow();
+        new KeepPhotos(desk, new TimeOrderedIds())
+                .caption(now, caption, "meanwhile")
+                .orThrow();
     }
 }

@@ -19,9 +19,9 @@ import witnessmark.desktop.shell.ShellPane;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
-import witnessmark.exchange.DiskLoggerFiles;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Id;
+import witnessmark.exchange.DiskLoggerFiles;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.photos.KeepPhotos;
 import witnessmark.logbook.photos.WatchedPhotos;
@@ -78,8 +78,8 @@ final class PhotosWindow implements AutoCloseable {
                 List::of,
                 name -> Optional.empty(),
                 new PhotosContext.Asked(
-                        page -> aside = page,
-                        () -> aside = null,
+                        this::stand,
+                        () -> stand(null),
                         (record, back) -> asked.add("correct"),
                         () -> asked.add("undo"))));
         strip = photographs.strip(false, of -> {});
@@ -108,6 +108,15 @@ final class PhotosWindow implements AutoCloseable {
         page.caption().load(caption);
         page.keep();
         tasks.awaitIdle();
+    }
+
+    /** What stood there goes, as in the window. */
+    void stand(@Nullable Aside next) {
+        Aside before = aside;
+        aside = next;
+        if (before != null && before != next) {
+            before.gone();
+        }
     }
 
     Aside aside() {
