@@ -436,6 +436,8 @@ public enum ProblemKind {
     PHOTO_MOVES(2, false),
     /** file: the same bytes are in the logbook, about the same thing. */
     PHOTO_HERE_ALREADY(1, false),
+    /** file: a photo of the logbook whose bytes were missing or spoilt has them again. */
+    PHOTO_MENDED(1, false),
     /** file, what it is: it cannot be drawn. */
     PHOTO_NOT_DRAWN(2, true),
     /** file, what it is: where it was taken can only be left out by drawing it anew. */

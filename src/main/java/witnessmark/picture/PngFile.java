@@ -5,10 +5,13 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
+import java.util.zip.CRC32;
 
 /** The chunks of a PNG file (W3C, Portable Network Graphics, third edition, 5 and 11). */
 final class PngFile {
     private static final int SIGNATURE = 8;
+    private static final int CHECK = 4;
+    private static final String EXIF = "eXIf";
     private static final int MOST_TEXT = 1 << 16;
     /** What is needed to draw it as it is meant to look. */
     private static final Set<String> DRAWN =
@@ -41,12 +44,12 @@ final class PngFile {
                 } else if (kind.equals("acTL") && length == 8) {
                     frames = (int) Math.max(1, Math.min(Integer.MAX_VALUE, in.four()));
                     read = 4;
-                } else if (kind.equals("eXIf") && length <= MOST_TEXT) {
+                } else if (kind.equals(EXIF) && length <= MOST_TEXT) {
                     exif = Exif.of(in.bytes((int) length));
                     read = length;
                 }
                 in.skip(length - read);
-                in.skip(4);
+                in.skip(CHECK);
                 whole = kind.equals("IEND");
             }
         } catch (EOFException e) {
@@ -66,7 +69,8 @@ final class PngFile {
     }
 
     /**
-     * Writes the same picture with nothing beside it but its colours. What is written of it is the same to the last bit.
+     * Writes the same picture with nothing beside it but its colours, how it is turned and when it was taken. What is written
+     * of the picture is the same to the last bit.
      *
      * @return whether it was whole
      */
@@ -77,15 +81,16 @@ final class PngFile {
             while (true) {
                 long length = in.four();
                 String kind = kind(in);
-                if (!DRAWN.contains(kind)) {
-                    in.skip(length + 4);
-                    continue;
-                }
-                out.write(
-                        new byte[] {(byte) (length >> 24), (byte) (length >> 16), (byte) (length >> 8), (byte) length});
-                out.write(kind.getBytes(StandardCharsets.ISO_8859_1));
-                for (long left = length + 4; left > 0; left -= Math.min(left, MOST_TEXT)) {
-                    out.write(in.bytes((int) Math.min(left, MOST_TEXT)));
+                if (kind.equals(EXIF) && length <= MOST_TEXT) {
+                    chunk(out, kind, Exif.of(in.bytes((int) length)).bare());
+                    in.skip(CHECK);
+                } else if (DRAWN.contains(kind)) {
+                    begin(out, length, kind);
+                    for (long left = length + CHECK; left > 0; left -= Math.min(left, MOST_TEXT)) {
+                        out.write(in.bytes((int) Math.min(left, MOST_TEXT)));
+                    }
+                } else {
+                    in.skip(length + CHECK);
                 }
                 if (kind.equals("IEND")) {
                     return true;
@@ -94,6 +99,25 @@ final class PngFile {
         } catch (EOFException e) {
             return false;
         }
+    }
+
+    private static void begin(OutputStream out, long length, String kind) throws IOException {
+        out.write(four(length));
+        out.write(kind.getBytes(StandardCharsets.ISO_8859_1));
+    }
+
+    /** One of ours, with its check: CRC-32 of what kind it is and what is in it (5.5). */
+    private static void chunk(OutputStream out, String kind, byte[] body) throws IOException {
+        CRC32 check = new CRC32();
+        check.update(kind.getBytes(StandardCharsets.ISO_8859_1));
+        check.update(body);
+        begin(out, body.length, kind);
+        out.write(body);
+        out.write(four(check.getValue()));
+    }
+
+    private static byte[] four(long number) {
+        return new byte[] {(byte) (number >> 24), (byte) (number >> 16), (byte) (number >> 8), (byte) number};
     }
 
     private static String kind(Reading in) throws IOException {

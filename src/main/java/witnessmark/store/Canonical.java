@@ -9,8 +9,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -63,12 +61,9 @@ final class Canonical {
 
     /** SHA-256 of the UTF-8 bytes, 64 hexadecimal digits (FIPS 180-4). */
     String hash(String text) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        MessageDigest digest = Sha256.begun();
+        digest.update(text.getBytes(StandardCharsets.UTF_8));
+        return Sha256.text(digest);
     }
 
     private static <V extends @Nullable Object> Map<String, V> sorted(Map<String, V> values) {

@@ -2,7 +2,6 @@ package witnessmark.store;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
@@ -25,11 +24,7 @@ final class CanonicalBytes {
     private int size;
 
     CanonicalBytes() {
-        try {
-            sha256 = MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        sha256 = Sha256.begun();
     }
 
     /** A column's name as {@link #name} takes it. */

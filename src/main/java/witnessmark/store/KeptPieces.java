@@ -5,10 +5,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -47,7 +45,7 @@ final class KeptPieces {
         if (database.number("kept_piece/has", kept.sha256()) == 1) {
             return;
         }
-        MessageDigest digest = sha256();
+        MessageDigest digest = Sha256.begun();
         try (InputStream in = kept.open()) {
             int left = Kept.MOST;
             int number = 0;
@@ -61,16 +59,8 @@ final class KeptPieces {
                 number++;
             }
         }
-        if (!HexFormat.of().formatHex(digest.digest()).equals(kept.sha256())) {
+        if (!Sha256.text(digest).equals(kept.sha256())) {
             throw new Changed(kept.sha256());
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
         }
     }
 

@@ -10,10 +10,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -55,8 +53,8 @@ final class PhotoFolder implements Photos {
 
     /**
      * @param folder where they lie
-     * @param copies another such folder, in which one that is missing is looked for
-     * @param readOnly whether none is put there
+     * @param copies another such folder, in which one that is missing or spoilt is looked for
+     * @param readOnly whether nothing is written there
      */
     PhotoFolder(Path folder, Path copies, boolean readOnly) {
         this.folder = folder;
@@ -95,7 +93,7 @@ final class PhotoFolder implements Photos {
             boolean sized = picture.width() > 0 && picture.height() > 0;
             PhotoFile found = new PhotoFile(
                     name,
-                    Kept.at(digest(file), (int) size, () -> Files.newInputStream(file)),
+                    Kept.at(Sha256.of(file), (int) size, () -> Files.newInputStream(file)),
                     picture.media().mime(),
                     sized ? picture.width() : null,
                     sized ? picture.height() : null,
@@ -109,14 +107,13 @@ final class PhotoFolder implements Photos {
     }
 
     @Override
-    public Outcome<PhotoFile> take(Path file) {
+    public Outcome<Taken> take(Path file) {
         if (readOnly) {
             return Outcome.didNot(Problem.of(ProblemKind.OPEN_READ_ONLY));
         }
         return look(file).then(found -> {
             try {
-                put(found.bytes());
-                return Outcome.worked(found);
+                return Outcome.worked(new Taken(found, put(found.bytes())));
             } catch (IOException e) {
                 return Outcome.didNot(Faults.writing(folder, e));
             }
@@ -126,40 +123,50 @@ final class PhotoFolder implements Photos {
     /**
      * Puts bytes there unless they are there.
      *
+     * @return whether they were not
      * @throws IOException if they cannot be read or written, or are not what they were said to be
      */
-    void put(Kept kept) throws IOException {
+    boolean put(Kept kept) throws IOException {
         Path file = file(kept.sha256());
         if (isWhole(file, kept.sha256())) {
-            return;
+            return false;
         }
         SafeFiles.createPrivateFolder(SafeFiles.folderOf(file));
         Path aside = folder.resolve(UUID.randomUUID() + CopyFolder.ASIDE);
         try {
             SafeFiles.createPrivate(aside);
-            MessageDigest digest = sha256();
+            MessageDigest digest = Sha256.begun();
             try (InputStream in = new DigestInputStream(kept.open(), digest);
                     var out = Files.newOutputStream(aside, StandardOpenOption.WRITE)) {
                 in.transferTo(out);
             }
-            if (!HexFormat.of().formatHex(digest.digest()).equals(kept.sha256())) {
+            if (!Sha256.text(digest).equals(kept.sha256())) {
                 throw new IOException("it was changed while it was read");
             }
             SafeFiles.sync(aside);
-            name(aside, file);
+            return name(aside, file, kept.sha256());
         } finally {
             SafeFiles.remove(aside);
         }
     }
 
-    /** Gives it its name; what lies there and is something else gets another one first. */
-    private void name(Path aside, Path file) throws IOException {
+    /**
+     * Gives it its name, unless the same bytes got there meanwhile; what lies there and is something else gets another one
+     * first.
+     *
+     * @return whether it has it
+     */
+    private synchronized boolean name(Path aside, Path file, String sha256) throws IOException {
+        if (isWhole(file, sha256)) {
+            return false;
+        }
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             Files.move(file, file.resolveSibling(file.getFileName() + ".spoilt-" + UUID.randomUUID()));
         }
         Files.move(aside, file);
         SafeFiles.syncFolder(SafeFiles.folderOf(file));
         SafeFiles.syncFolder(folder);
+        return true;
     }
 
     /**
@@ -220,14 +227,16 @@ final class PhotoFolder implements Photos {
 
     /** The bytes of that name, wherever they are found; empty when there are none. */
     Outcome<Optional<Kept>> kept(String sha256) {
-        Optional<Path> file = found(sha256);
-        if (file.isEmpty()) {
-            return Outcome.worked(Optional.empty());
+        Optional<Path> found = found(sha256);
+        if (found.isEmpty()) {
+            return lies(sha256)
+                    ? Outcome.didNot(Problem.of(ProblemKind.PHOTO_CHANGED, sha256, file(sha256)))
+                    : Outcome.worked(Optional.empty());
         }
-        Path path = file.get();
+        Path path = found.get();
         try {
             long size = Files.size(path);
-            return size < 1 || size > Kept.MOST || !isWhole(path, sha256)
+            return size < 1 || size > Kept.MOST
                     ? Outcome.didNot(Problem.of(ProblemKind.PHOTO_CHANGED, sha256, path))
                     : Outcome.worked(Optional.of(Kept.at(sha256, (int) size, () -> Files.newInputStream(path))));
         } catch (IOException e) {
@@ -250,24 +259,32 @@ final class PhotoFolder implements Photos {
         }
     }
 
-    /** The file, brought back from the copies where it is missing; empty when it is nowhere. */
+    /** The file as it was, else a copy of it that is, brought back from there; empty when there is none. */
     private Optional<Path> found(String sha256) {
         Path file = file(sha256);
-        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+        if (isWhole(file, sha256)) {
             return Optional.of(file);
         }
         Path copy = copies.resolve(sha256.substring(0, 2)).resolve(sha256);
         if (!isWhole(copy, sha256)) {
             return Optional.empty();
         }
-        try {
-            put(Kept.at(sha256, (int) Files.size(copy), () -> Files.newInputStream(copy)));
-            LOG.info("a missing photo was brought back from the backups: {}", file);
-            return Optional.of(file);
-        } catch (IOException e) {
-            LOG.warn("a missing photo is shown from the backups: {}", copy, e);
+        if (readOnly) {
             return Optional.of(copy);
         }
+        try {
+            put(Kept.at(sha256, (int) Files.size(copy), () -> Files.newInputStream(copy)));
+            LOG.info("a photo was brought back from the backups: {}", file);
+            return Optional.of(file);
+        } catch (IOException e) {
+            LOG.warn("a photo is shown from the backups: {}", copy, e);
+            return Optional.of(copy);
+        }
+    }
+
+    /** Whether something lies there by that name, be it what it was or not. */
+    private boolean lies(String sha256) {
+        return Files.isRegularFile(file(sha256), LinkOption.NOFOLLOW_LINKS);
     }
 
     private Path file(String sha256) {
@@ -288,7 +305,7 @@ final class PhotoFolder implements Photos {
             LOG.info("a small picture is made anew: {}", small, e);
         }
         Outcome<BufferedImage> drawn = image(photo, SMALL);
-        if (drawn.didWork()) {
+        if (drawn.didWork() && !readOnly) {
             keepSmall(drawn.orThrow(), small);
         }
         return drawn.map(PhotoFolder::pixels);
@@ -354,19 +371,18 @@ final class PhotoFolder implements Photos {
 
     /** Its file, if that is there and is what it was. */
     private Outcome<Path> whole(Photo photo) {
-        Optional<Path> file = found(photo.content());
-        if (file.isEmpty()) {
-            return Outcome.didNot(Problem.of(ProblemKind.PHOTO_MISSING, photo.name(), folder));
-        }
-        return isWhole(file.get(), photo.content())
-                ? Outcome.worked(file.get())
-                : Outcome.didNot(Problem.of(ProblemKind.PHOTO_CHANGED, photo.name(), file.get()));
+        return found(photo.content())
+                .map(Outcome::worked)
+                .orElseGet(() -> Outcome.didNot(
+                        lies(photo.content())
+                                ? Problem.of(ProblemKind.PHOTO_CHANGED, photo.name(), file(photo.content()))
+                                : Problem.of(ProblemKind.PHOTO_MISSING, photo.name(), folder)));
     }
 
     private static boolean isWhole(Path file, String sha256) {
         try {
             return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                    && digest(file).equals(sha256);
+                    && Sha256.of(file).equals(sha256);
         } catch (IOException e) {
             LOG.warn("a photo cannot be read: {}", file, e);
             return false;
@@ -385,21 +401,5 @@ final class PhotoFolder implements Photos {
         int w = image.getWidth();
         int h = image.getHeight();
         return new Pixels(w, h, image.getRGB(0, 0, w, h, null, 0, w));
-    }
-
-    private static String digest(Path file) throws IOException {
-        MessageDigest digest = sha256();
-        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-            in.transferTo(java.io.OutputStream.nullOutputStream());
-        }
-        return HexFormat.of().formatHex(digest.digest());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }

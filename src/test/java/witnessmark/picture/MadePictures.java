@@ -73,6 +73,18 @@ public final class MadePictures {
                 "a second picture behind the end, with its GPS".getBytes(StandardCharsets.US_ASCII));
     }
 
+    /** A PNG with the same beside it, in chunks right after the first (PNG, third edition, 11.3). */
+    public static byte[] photographedPng(int width, int height, int turn, long seed) throws IOException {
+        byte[] png = bytes("png", width, height, seed);
+        int afterHeader = 8 + 12 + 13;
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.write(png, 0, afterHeader);
+        chunk(out, "eXIf", exif(turn));
+        chunk(out, "tEXt", "Comment\0taken behind the old barn".getBytes(StandardCharsets.US_ASCII));
+        out.write(png, afterHeader, png.length - afterHeader);
+        return out.toByteArray();
+    }
+
     /** A TIFF stream with orientation, moment, offset and place, least significant byte first. */
     public static byte[] exif(int turn) {
         ByteBuffer out = ByteBuffer.allocate(240).order(ByteOrder.LITTLE_ENDIAN);

@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Random;
+import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.plugins.tiff.ExifParentTIFFTagSet;
@@ -125,6 +127,34 @@ class PicturesTest {
         BufferedImage before = ImageIO.read(new ByteArrayInputStream(made));
         BufferedImage after = ImageIO.read(new ByteArrayInputStream(bare));
         assertThat(after.getRGB(0, 0, 320, 200, null, 0, 320)).isEqualTo(before.getRGB(0, 0, 320, 200, null, 0, 320));
+        assertThat(Pictures.bare(shared).orElseThrow())
+                .as("once more changes nothing")
+                .isEqualTo(bare);
+    }
+
+    /** The oracle of a chunk's check is the CRC-32 of the platform (PNG, third edition, 5.5). */
+    @Test
+    void a_shared_png_says_no_place_and_stays_upright() throws IOException {
+        byte[] made = MadePictures.photographedPng(160, 80, 6, 3);
+        Path file = file("from-phone.png", made);
+        assertThat(Pictures.look(file).located()).isTrue();
+
+        byte[] bare = Pictures.bare(file).orElseThrow();
+        Path shared = file("shared.png", bare);
+        Picture now = Pictures.look(shared);
+        assertThat(now.located()).isFalse();
+        assertThat(now.turn()).isEqualTo(6);
+        assertThat(now.taken()).isEqualTo(LocalDateTime.of(2026, 5, 3, 16, 7, 9));
+        assertThat(new String(bare, StandardCharsets.ISO_8859_1)).doesNotContain("barn", "+02:00");
+        ByteBuffer chunks = ByteBuffer.wrap(bare, 8, bare.length - 8);
+        while (chunks.hasRemaining()) {
+            int length = chunks.getInt();
+            CRC32 check = new CRC32();
+            check.update(bare, chunks.position(), length + 4);
+            chunks.position(chunks.position() + length + 4);
+            assertThat(chunks.getInt()).isEqualTo((int) check.getValue());
+        }
+        assertThat(Pictures.draw(shared, 160).orElseThrow().getHeight()).isEqualTo(160);
         assertThat(Pictures.bare(shared).orElseThrow())
                 .as("once more changes nothing")
                 .isEqualTo(bare);

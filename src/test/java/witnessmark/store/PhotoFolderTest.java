@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
@@ -23,6 +24,7 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.ExportSeason;
 import witnessmark.logbook.ImportSeason;
 import witnessmark.logbook.port.Change;
+import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.PhotoFile;
 import witnessmark.logbook.port.Written;
@@ -164,6 +166,47 @@ class PhotoFolderTest {
             assertThat(restored.photos().folder()).isEqualTo(folder.resolve("elsewhere/back.photos"));
             assertThat(restored.photos().drawn(photo.fact(), 100).didWork()).isTrue();
         }
+    }
+
+    @Test
+    void a_spoilt_photo_gives_way_to_a_good_copy_of_the_backups() throws IOException {
+        Entry<Photo> photo = kept(camera);
+        logbook.backUp().orThrow();
+        Path other = Files.write(folder.resolve("other"), MadePictures.bytes("png", 30, 30, 2));
+        Files.move(other, lies(photo), StandardCopyOption.REPLACE_EXISTING);
+
+        assertThat(logbook.photos().drawn(photo.fact(), 100).didWork()).isTrue();
+        assertThat(lies(photo)).hasBinaryContent(bytes);
+        assertThat(inFolder()).as("what lay there is not lost").hasSize(2);
+    }
+
+    @Test
+    void a_logbook_opened_for_looking_leaves_the_folder_as_it_is() throws IOException {
+        Entry<Photo> photo = kept(camera);
+        Path copies = folder.resolve("copies");
+        Path copy = copies.resolve(
+                lies(photo).subpath(lies(photo).getNameCount() - 2, lies(photo).getNameCount()));
+        Files.createDirectories(copy.getParent());
+        Files.move(lies(photo), copy);
+        Path looked = folder.resolve("team.photos");
+        PhotoFolder onlyLooking = new PhotoFolder(looked, copies, true);
+
+        assertThat(onlyLooking.small(photo.fact()).didWork())
+                .as("from the copies")
+                .isTrue();
+        assertThat(inFolder()).isEmpty();
+        assertThat(looked.resolve("small")).doesNotExist();
+    }
+
+    @Test
+    void the_same_bytes_put_twice_at_a_time_leave_one_file() throws IOException {
+        PhotoFolder photos = new PhotoFolder(folder.resolve("team.photos"), folder.resolve("none"), false);
+        Kept first = Kept.of(bytes);
+        photos.put(Kept.at(first.sha256(), first.size(), () -> {
+            photos.put(first); // the other is done while this one reads
+            return first.open();
+        }));
+        assertThat(inFolder()).hasSize(1);
     }
 
     @Test

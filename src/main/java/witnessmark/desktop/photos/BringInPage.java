@@ -55,8 +55,7 @@ final class BringInPage implements Aside {
     private final Problems problems;
     private final List<Path> files;
     private final @Nullable Id<Incident> incident;
-    private final Consumer<About> remember;
-    private final Runnable back;
+    private final Told told;
     private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
     private final FieldBox caption;
     private final FieldBox number;
@@ -69,18 +68,28 @@ final class BringInPage implements Aside {
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final AtomicInteger done = new AtomicInteger();
     private @Nullable Ticking ticking;
+    private boolean gone;
 
     /** Something that can be chosen; none where the identity is empty. */
     private record Option(String id, String words) {}
 
-    BringInPage(PhotosContext context, List<Path> files, About about, Consumer<About> remember, Runnable back) {
+    /**
+     * Who is told what of it.
+     *
+     * @param remember told what was answered
+     * @param taken told when files were taken in, before anything is shown anew
+     * @param back told when somebody is done with it
+     * @param over told when its files are wanted no more, whatever took its place
+     */
+    record Told(Consumer<About> remember, Runnable taken, Runnable back, Runnable over) {}
+
+    BringInPage(PhotosContext context, List<Path> files, About about, Told told) {
         this.context = context;
         this.texts = context.texts();
         this.problems = new Problems(texts, context.measures());
         this.files = List.copyOf(files);
         this.incident = about.incident();
-        this.remember = remember;
-        this.back = back;
+        this.told = told;
         this.caption = new FieldBox(Caption.of(texts.get("photos.caption")));
         this.number = new FieldBox(Caption.of(texts.get("photos.cylinder")));
         this.engine = choice("photos.engine");
@@ -189,6 +198,19 @@ final class BringInPage implements Aside {
         return List.of("help.photos");
     }
 
+    /** What is being taken in is not taken away from under it. */
+    @Override
+    public void gone() {
+        gone = true;
+        if (ticking == null) {
+            told.over().run();
+        }
+    }
+
+    List<Path> files() {
+        return files;
+    }
+
     FieldBox caption() {
         return caption;
     }
@@ -210,30 +232,36 @@ final class BringInPage implements Aside {
                 this.<Part>chosen(part),
                 which,
                 caption.text().strip());
-        remember.accept(about);
+        told.remember().accept(about);
         keep.setEnabled(false);
+        stopped.set(false);
         leave.setText(Caption.of(texts.get("photos.stop")).text());
         ticking = context.tools().tasks().every(BETWEEN, this::progress);
         String why = texts.get("photos.why", files.size());
         context.tools()
                 .tasks()
-                .write(
+                .apart(
                         why,
-                        () -> context.keep()
-                                .keep(
-                                        files,
-                                        about,
-                                        count -> {
-                                            done.set(count);
-                                            return !stopped.get();
-                                        },
-                                        why),
-                        this::kept,
-                        failure -> {
-                            LOG.error("photos could not be brought in", failure);
-                            over();
-                            said.setText(texts.get("photos.failed"));
-                        });
+                        () -> context.keep().take(files, about, count -> {
+                            done.set(count);
+                            return !stopped.get();
+                        }),
+                        batch -> write(batch, why),
+                        this::failed);
+    }
+
+    /** The bytes are there, however long a card held them up: only now does it stand in line with what else is saved. */
+    private void write(Outcome<KeepPhotos.Batch> batch, String why) {
+        context.tools()
+                .tasks()
+                .write(why, () -> batch.then(taken -> context.keep().write(taken, why)), this::kept, this::failed);
+    }
+
+    private void failed(Throwable failure) {
+        LOG.error("photos could not be brought in", failure);
+        over();
+        keep.setEnabled(true);
+        said.setText(texts.get("photos.failed"));
     }
 
     private @Nullable Integer number() {
@@ -256,6 +284,9 @@ final class BringInPage implements Aside {
             now.close();
             ticking = null;
         }
+        if (gone) {
+            told.over().run();
+        }
         leave.setText(Caption.of(texts.get("photos.leave")).text());
     }
 
@@ -268,6 +299,7 @@ final class BringInPage implements Aside {
             return;
         }
         KeepPhotos.Kept kept = outcome.orThrow();
+        told.taken().run();
         context.window().changed();
         String words = texts.get(kept.left() == 0 ? "photos.kept" : "photos.kept.stopped", kept.kept(), kept.left());
         if (kept.written() != null) {
@@ -278,7 +310,9 @@ final class BringInPage implements Aside {
                             context.asked().undo());
         }
         if (kept.problems().isEmpty()) {
-            leave();
+            if (!gone) {
+                leave();
+            }
             return;
         }
         List<String> all = new ArrayList<>(List.of(words));
@@ -288,12 +322,12 @@ final class BringInPage implements Aside {
     }
 
     /** While photos are taken in it stops that; else it goes back. */
-    private void leave() {
+    void leave() {
         if (ticking != null) {
             stopped.set(true);
             return;
         }
         context.asked().leave().run();
-        back.run();
+        told.back().run();
     }
 }

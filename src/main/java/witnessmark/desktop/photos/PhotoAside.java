@@ -8,8 +8,13 @@ import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -61,6 +66,11 @@ final class PhotoAside implements Aside {
     private List<PhotoLine> all;
     private int at;
     private int beside = -1;
+    /** What was typed under a photo and is not written yet, by its place in the row. */
+    private final Map<Integer, String> typed = new TreeMap<>();
+
+    private final Set<Integer> writing = new HashSet<>();
+    private boolean left;
 
     PhotoAside(PhotosContext context, List<PhotoLine> all, PhotoLine first, Runnable back) {
         this.context = context;
@@ -135,6 +145,10 @@ final class PhotoAside implements Aside {
         return List.of("help.photos");
     }
 
+    FieldBox caption() {
+        return caption;
+    }
+
     private PhotoLine line() {
         return all.get(at);
     }
@@ -149,7 +163,7 @@ final class PhotoAside implements Aside {
         PhotoLine line = line();
         title.setText(line.title());
         about.setText(texts.get("photos.which", at + 1, all.size(), line.about()));
-        caption.load(line.entry().fact().caption());
+        caption.load(typed.getOrDefault(at, line.entry().fact().caption()));
         read(reading, line, view);
     }
 
@@ -204,36 +218,64 @@ final class PhotoAside implements Aside {
     }
 
     private void keepCaption() {
-        String typed = caption.text().strip();
-        PhotoLine line = line();
-        if (typed.equals(line.entry().fact().caption())) {
+        typed.put(at, caption.text().strip());
+        write(at);
+    }
+
+    /** Writes what was typed under a photo; once it is written, what was typed there meanwhile. */
+    private void write(int which) {
+        PhotoLine line = all.get(which);
+        String said = typed.get(which);
+        if (said == null || writing.contains(which)) {
             return;
         }
-        int which = at;
+        if (said.equals(line.entry().fact().caption())) {
+            typed.remove(which);
+            return;
+        }
+        writing.add(which);
         String why = texts.get("photos.why.caption", line.title());
         context.tools()
                 .tasks()
                 .write(
                         why,
-                        () -> context.keep().caption(line.entry(), typed, why),
-                        written -> captioned(written, which, line, typed),
+                        () -> context.keep().caption(line.entry(), said, why),
+                        written -> captioned(written, which, line, said),
                         failure -> {
                             LOG.error("a caption could not be written", failure);
-                            caption.stop(texts.get("photos.failed"));
+                            refused(which, texts.get("photos.failed"));
                         });
     }
 
-    private void captioned(Outcome<Written> written, int which, PhotoLine line, String typed) {
+    /**
+     * Shows that photo again, whatever is looked at by now, with what was typed under it and why it is not written. A second try
+     * goes by the entry as it stands now.
+     */
+    private void refused(int which, String sentence) {
+        writing.remove(which);
+        PhotoLine line = all.get(which);
+        context.book().view().facts().of(Photo.class).find(line.entry().id()).ifPresent(now -> put(which, now));
+        if (left) {
+            left = false;
+            context.asked().show().accept(this);
+        }
+        if (which != at) {
+            typed.put(at, caption.text().strip());
+            at = which;
+            show();
+        }
+        caption.stop(sentence);
+    }
+
+    private void captioned(Outcome<Written> written, int which, PhotoLine line, String said) {
         if (!written.didWork()) {
-            caption.stop(problems.sentence(written.problems().get(0)));
+            refused(which, problems.sentence(written.problems().get(0)));
             return;
         }
+        writing.remove(which);
         Entry<Photo> before = line.entry();
-        Photo photo = before.fact().showing(typed);
-        Entry<Photo> now = new Entry<>(before.id(), photo, before.standing(), before.struckBecause(), before.rev() + 1);
-        List<PhotoLine> next = new java.util.ArrayList<>(all);
-        next.set(which, new PhotoLine(now, words.title(photo), line.when(), line.about()));
-        all = List.copyOf(next);
+        Photo photo = before.fact().showing(said);
+        put(which, new Entry<>(before.id(), photo, before.standing(), before.struckBecause(), before.rev() + 1));
         context.window()
                 .say(
                         texts.get("photos.captioned"),
@@ -242,9 +284,18 @@ final class PhotoAside implements Aside {
         if (which == at) {
             title.setText(line().title());
         }
+        write(which);
+    }
+
+    private void put(int which, Entry<Photo> now) {
+        PhotoLine before = all.get(which);
+        List<PhotoLine> next = new ArrayList<>(all);
+        next.set(which, new PhotoLine(now, words.title(now.fact()), before.when(), before.about()));
+        all = List.copyOf(next);
     }
 
     private void correct() {
+        left = true;
         context.asked().correct().accept(line().id(), back);
     }
 
@@ -286,6 +337,8 @@ final class PhotoAside implements Aside {
 
     private void leave() {
         keepCaption();
+        Set.copyOf(typed.keySet()).forEach(this::write);
+        left = true;
         context.asked().leave().run();
         back.run();
     }

@@ -2,6 +2,7 @@ package witnessmark.desktop.photos;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
+import java.awt.Graphics;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
@@ -21,7 +22,10 @@ import witnessmark.desktop.form.Lettering;
 final class PhotoList extends JList<PhotoLine> {
     private final DefaultListModel<PhotoLine> lines = new DefaultListModel<>();
 
+    private final SmallPictures pictures;
+
     PhotoList(SmallPictures pictures, Consumer<PhotoLine> open) {
+        this.pictures = pictures;
         setModel(lines);
         Lettering.plain(this);
         setLayoutOrientation(HORIZONTAL_WRAP);
@@ -82,6 +86,12 @@ final class PhotoList extends JList<PhotoLine> {
         if (lines != null) {
             sized();
         }
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        pictures.inSight(getLastVisibleIndex() - getFirstVisibleIndex() + 1);
+        super.paintComponent(g);
     }
 
     private void sized() {

@@ -1,6 +1,7 @@
 package witnessmark.desktop.photos;
 
 import java.awt.BorderLayout;
+import java.awt.Image;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
@@ -225,20 +226,32 @@ public final class PhotoStrip extends JPanel {
         take(files, () -> {});
     }
 
-    private void takePasted(Path file) {
-        take(List.of(file), () -> PicturesDropped.forget(file));
+    private void takePasted(Image image) {
+        context.tools()
+                .tasks()
+                .run(
+                        texts.get("photos.reading"),
+                        () -> PicturesDropped.file(image),
+                        file -> file.ifPresentOrElse(
+                                made -> take(List.of(made), () -> PicturesDropped.forget(made)), this::sayUnread),
+                        failure -> {
+                            LOG.error("a picture could not be made a file", failure);
+                            sayUnread();
+                        });
     }
 
-    private void take(List<Path> files, Runnable done) {
+    private void sayUnread() {
+        context.window().say(texts.get("photos.paste.unread"));
+    }
+
+    /** @param over told when the files are wanted no more */
+    private void take(List<Path> files, Runnable over) {
         PhotosOf now = of;
         if (files.isEmpty() || now == null) {
-            done.run();
+            over.run();
             return;
         }
-        photographs.bringIn(files, now, () -> {
-            done.run();
-            comeBack();
-        });
+        photographs.bringIn(files, now, this::comeBack, over);
     }
 
     PhotoList pictures() {

@@ -25,6 +25,8 @@ public final class PhotoWatch implements AutoCloseable {
     private @Nullable Ticking ticking;
     private Look last = new Look(List.of(), true);
     private boolean looking;
+    /** What was asked for so often was changed: an answer to what was asked before is dropped. */
+    private int asked;
 
     public PhotoWatch(Texts texts, Tasks tasks, WatchedPhotos folder) {
         this.texts = texts;
@@ -40,6 +42,7 @@ public final class PhotoWatch implements AutoCloseable {
     /** Watches this one from now on, or none. */
     void watch(@Nullable Path other) {
         folder.watch(other);
+        asked++;
         last = new Look(List.of(), true);
         follow();
         look();
@@ -54,6 +57,7 @@ public final class PhotoWatch implements AutoCloseable {
     /** They are not wanted. */
     void leave() {
         folder.leave(last.waiting());
+        asked++;
         last = new Look(List.of(), last.there());
         tell();
     }
@@ -86,12 +90,15 @@ public final class PhotoWatch implements AutoCloseable {
             return;
         }
         looking = true;
+        int mine = asked;
         tasks.apart(
                 texts.get("photos.reading"),
                 () -> folder.look(System.nanoTime() / 1_000_000),
                 now -> {
                     looking = false;
-                    if (!now.equals(last)) {
+                    if (mine != asked) {
+                        look();
+                    } else if (!now.equals(last)) {
                         last = now;
                         tell();
                     }

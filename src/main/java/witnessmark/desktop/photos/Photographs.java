@@ -77,12 +77,21 @@ public final class Photographs {
         return ENDINGS.contains(name.substring(name.lastIndexOf('.') + 1));
     }
 
+    SmallPictures pictures() {
+        return pictures;
+    }
+
     void open(List<PhotoLine> all, PhotoLine first, Runnable back) {
         context.asked().show().accept(new PhotoAside(context, all, first, back));
     }
 
-    /** Asks once what the files are about; what was answered last for the same thing stands there. */
-    void bringIn(List<Path> files, PhotosOf of, Runnable back) {
+    /**
+     * Asks once what the files are about; what was answered last for the same thing stands there.
+     *
+     * @param back told when somebody is done with it
+     * @param over told when the files are wanted no more
+     */
+    void bringIn(List<Path> files, PhotosOf of, Runnable back, Runnable over) {
         About about = about(of);
         About before = last;
         About begin = before != null && sameThing(before, about)
@@ -94,8 +103,8 @@ public final class Photographs {
                         before.number(),
                         "")
                 : about;
-        pictures.lookAgain();
-        context.asked().show().accept(new BringInPage(context, files, begin, now -> last = now, back));
+        BringInPage.Told told = new BringInPage.Told(now -> last = now, pictures::lookAgain, back, over);
+        context.asked().show().accept(new BringInPage(context, files, begin, told));
     }
 
     private static boolean sameThing(About one, About other) {

@@ -1,5 +1,7 @@
 package witnessmark.desktop.photos;
 
+import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.Image;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
@@ -11,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.swing.TransferHandler;
@@ -23,13 +26,13 @@ final class PicturesDropped extends TransferHandler {
     private static final Logger LOG = LoggerFactory.getLogger(PicturesDropped.class);
 
     private final transient Consumer<List<Path>> files;
-    private final transient Consumer<Path> picture;
+    private final transient Consumer<Image> picture;
 
     /**
      * @param files told of files
-     * @param picture told of a picture without a file, in a file that is to be forgotten once it was taken
+     * @param picture told of a picture without a file
      */
-    PicturesDropped(Consumer<List<Path>> files, Consumer<Path> picture) {
+    PicturesDropped(Consumer<List<Path>> files, Consumer<Image> picture) {
         this.files = files;
         this.picture = picture;
     }
@@ -46,7 +49,7 @@ final class PicturesDropped extends TransferHandler {
     }
 
     /** Takes what lies on the clipboard. */
-    static void pasted(Consumer<List<Path>> files, Consumer<Path> picture, Runnable nothing) {
+    static void pasted(Consumer<List<Path>> files, Consumer<Image> picture, Runnable nothing) {
         Transferable there = null;
         try {
             there = Toolkit.getDefaultToolkit().getSystemClipboard().getContents(null);
@@ -58,7 +61,7 @@ final class PicturesDropped extends TransferHandler {
         }
     }
 
-    private static boolean taken(Transferable from, Consumer<List<Path>> files, Consumer<Path> picture) {
+    private static boolean taken(Transferable from, Consumer<List<Path>> files, Consumer<Image> picture) {
         try {
             if (from.isDataFlavorSupported(DataFlavor.javaFileListFlavor)) {
                 List<?> all = (List<?>) from.getTransferData(DataFlavor.javaFileListFlavor);
@@ -66,7 +69,7 @@ final class PicturesDropped extends TransferHandler {
                 return true;
             }
             if (from.isDataFlavorSupported(DataFlavor.imageFlavor)) {
-                picture.accept(file((Image) from.getTransferData(DataFlavor.imageFlavor)));
+                picture.accept((Image) from.getTransferData(DataFlavor.imageFlavor));
                 return true;
             }
         } catch (UnsupportedFlavorException | IOException e) {
@@ -75,16 +78,29 @@ final class PicturesDropped extends TransferHandler {
         return false;
     }
 
-    private static Path file(Image image) throws IOException {
-        BufferedImage drawn =
-                new BufferedImage(image.getWidth(null), image.getHeight(null), BufferedImage.TYPE_INT_RGB);
-        var g = drawn.createGraphics();
-        g.drawImage(image, 0, 0, null);
+    /**
+     * Makes it a PNG in a file that is to be forgotten once it was taken; white where it does not cover. Blocks.
+     *
+     * @return empty when it does not say how large it is
+     */
+    static Optional<Path> file(Image image) throws IOException {
+        int width = image.getWidth(null);
+        int height = image.getHeight(null);
+        if (width < 1 || height < 1) {
+            return Optional.empty();
+        }
+        BufferedImage drawn = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = drawn.createGraphics();
+        g.drawImage(image, 0, 0, Color.WHITE, null);
         g.dispose();
-        Path folder = Files.createTempDirectory("witness-mark");
-        Path file = folder.resolve("pasted.png");
-        ImageIO.write(drawn, "png", file.toFile());
-        return file;
+        Path file = Files.createTempDirectory("witness-mark").resolve("pasted.png");
+        try {
+            ImageIO.write(drawn, "png", file.toFile());
+        } catch (IOException e) {
+            forget(file);
+            throw e;
+        }
+        return Optional.of(file);
     }
 
     /** Takes a file away that was made for a picture without one. */

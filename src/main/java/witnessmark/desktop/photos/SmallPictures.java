@@ -25,13 +25,14 @@ final class SmallPictures {
     private static final int KEPT = 80;
 
     private final PhotosContext context;
+    private int most = KEPT;
     private final Set<String> asked = new HashSet<>();
     private final Map<String, Small> kept = new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
         @Override
         protected boolean removeEldestEntry(Map.Entry<String, Small> eldest) {
-            return size() > KEPT;
+            return size() > most;
         }
     };
 
@@ -45,6 +46,11 @@ final class SmallPictures {
 
     SmallPictures(PhotosContext context) {
         this.context = context;
+    }
+
+    /** So many are in sight at a time: they must not drive each other out, or they are made for ever. */
+    void inSight(int count) {
+        most = Math.max(KEPT, count);
     }
 
     /** The picture, if it is there; else it is asked for, and the listener told when it is. */
@@ -63,9 +69,11 @@ final class SmallPictures {
                             },
                             failure -> {
                                 LOG.error("a small picture could not be made", failure);
+                                asked.remove(photo.content());
                                 kept.put(
                                         photo.content(),
                                         new Small(null, context.texts().get("photos.none.drawn")));
+                                listener.run();
                             });
         }
         return Optional.ofNullable(there);

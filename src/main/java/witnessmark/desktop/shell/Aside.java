@@ -17,4 +17,7 @@ public interface Aside {
 
     /** The logbook changed while it is in view. */
     default void changed() {}
+
+    /** Something else stands where it stood. */
+    default void gone() {}
 }

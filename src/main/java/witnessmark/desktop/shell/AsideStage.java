@@ -53,6 +53,9 @@ public final class AsideStage {
         steppingAside = false;
         desk.title(place, other.heading());
         other.firstFocus().requestFocusInWindow();
+        if (before != null && before != other) {
+            before.gone();
+        }
     }
 
     /** Brings the place's own page back; whether another stood there. */
@@ -64,6 +67,7 @@ public final class AsideStage {
         Kept.leaves(before.component());
         aside = null;
         put(own);
+        before.gone();
         return true;
     }
 

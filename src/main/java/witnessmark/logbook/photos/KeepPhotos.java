@@ -22,6 +22,7 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.PhotoFile;
+import witnessmark.logbook.port.Photos;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -67,43 +68,69 @@ public final class KeepPhotos {
     }
 
     /**
-     * Takes files in. A file that cannot be taken leaves the others be. Off the event thread.
+     * A batch whose bytes are there and of which nothing is written yet.
+     *
+     * @param files what became of each that was looked at
+     * @param left how many were not, since it was called off
+     */
+    public record Batch(About about, List<Outcome<Photos.Taken>> files, int left) {
+        public Batch {
+            files = List.copyOf(files);
+        }
+    }
+
+    /**
+     * Takes the bytes of files in, one after the other. A file that cannot be taken leaves the others be. A card or a stick may
+     * hold it up for as long as it likes: no writing ought to wait for it.
      *
      * @param goOn told how many are done before each; false calls off the rest
-     * @param why the words for the history
      */
-    public Outcome<Kept> keep(List<Path> files, About about, IntPredicate goOn, String why) {
+    public Outcome<Batch> take(List<Path> files, About about, IntPredicate goOn) {
         View view = desk.view();
         if (view.readOnly()) {
             return Outcome.didNot(Problem.of(ProblemKind.AS_OF_EARLIER_DAY, view.day()));
         }
-        Set<String> here = here(view, about);
+        List<Outcome<Photos.Taken>> taken = new ArrayList<>();
+        while (taken.size() < files.size() && goOn.test(taken.size())) {
+            taken.add(desk.logbook().photos().take(files.get(taken.size())));
+        }
+        return Outcome.worked(new Batch(about, taken, files.size() - taken.size()));
+    }
+
+    /**
+     * Writes what there is to be said of a batch, in one change. Off the event thread.
+     *
+     * @param why the words for the history
+     */
+    public Outcome<Kept> write(Batch batch, String why) {
+        View view = desk.view();
+        if (view.readOnly()) {
+            return Outcome.didNot(Problem.of(ProblemKind.AS_OF_EARLIER_DAY, view.day()));
+        }
+        Set<String> here = here(view, batch.about());
         Moment now = now(view);
         List<Entry<Photo>> photos = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
-        int done = 0;
-        for (Path file : files) {
-            if (!goOn.test(done)) {
-                break;
-            }
-            done++;
-            Outcome<PhotoFile> taken = desk.logbook().photos().take(file);
+        for (Outcome<Photos.Taken> taken : batch.files()) {
             if (!taken.didWork()) {
                 problems.addAll(taken.problems());
-            } else if (!here.add(taken.orThrow().bytes().sha256())) {
-                problems.add(Problem.of(
-                        ProblemKind.PHOTO_HERE_ALREADY, taken.orThrow().name()));
-            } else {
+                continue;
+            }
+            PhotoFile file = taken.orThrow().file();
+            if (here.add(file.bytes().sha256())) {
                 problems.addAll(taken.problems());
-                photos.add(new Entry<>(
-                        ids.next(), photo(taken.orThrow(), about, view.zone(), now), Standing.IN_FORCE, null, 1));
+                Photo photo = photo(file, batch.about(), view.zone(), now);
+                photos.add(new Entry<>(ids.next(), photo, Standing.IN_FORCE, null, 1));
+            } else {
+                problems.add(Problem.of(
+                        taken.orThrow().brought() ? ProblemKind.PHOTO_MENDED : ProblemKind.PHOTO_HERE_ALREADY,
+                        file.name()));
             }
         }
-        int left = files.size() - done;
         if (photos.isEmpty()) {
-            return Outcome.worked(new Kept(null, 0, left, problems));
+            return Outcome.worked(new Kept(null, 0, batch.left(), problems));
         }
-        return desk.write(why, photos).map(written -> new Kept(written, photos.size(), left, problems));
+        return desk.write(why, photos).map(written -> new Kept(written, photos.size(), batch.left(), problems));
     }
 
     /** By the clock; the end of the day taken for today where the clock is of another. */

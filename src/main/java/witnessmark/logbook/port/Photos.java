@@ -22,8 +22,15 @@ public interface Photos {
      */
     Outcome<PhotoFile> look(Path file);
 
+    /**
+     * A file that was taken.
+     *
+     * @param brought whether its bytes were put there; false where they were, as they are to be
+     */
+    record Taken(PhotoFile file, boolean brought) {}
+
     /** Looks at a file and puts its bytes there, whether or not a record names them yet. */
-    Outcome<PhotoFile> take(Path file);
+    Outcome<Taken> take(Path file);
 
     /** A small picture of it, made the first time it is asked for. */
     Outcome<Pixels> small(Photo photo);
@@ -40,8 +47,8 @@ public interface Photos {
     Outcome<byte[]> forPaper(Photo photo, int longest);
 
     /**
-     * Its own bytes without where it was taken and whatever else is written beside the picture, which stays as it is to the
-     * last bit.
+     * Its own bytes without where it was taken and whatever else is written beside the picture, but for its colours, how it is
+     * turned and when it was taken by the camera's clock. The picture stays as it is to the last bit.
      *
      * @return did-not for what is neither JPEG nor PNG
      */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,9 +30,13 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Photo;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.photos.KeepPhotos;
 import witnessmark.picture.MadePictures;
 import witnessmark.sample.SampleBooks;
+import witnessmark.store.TimeOrderedIds;
 import witnessmark.wording.Texts;
 
 /** Photos on the page of an incident, brought in and looked at large: as text, by rules, to screen readers, in pictures. */
@@ -138,5 +143,107 @@ class PhotosPageTest {
         assertThat(view.closer()).isEqualTo(1);
         Ui.press(view, Keys.plain(KeyEvent.VK_RIGHT));
         assertThat(GoldenText.of(window.page())).contains("2 of 3");
+    }
+
+    @Test
+    void a_photo_brought_in_again_is_seen_again() throws IOException {
+        open(Theme.LIGHT, 1.0f).bring(FILES.subList(0, 1), "");
+        Entry<Photo> photo =
+                desk.view().facts().of(Photo.class).inForce().findFirst().orElseThrow();
+        String name = photo.fact().content();
+        Files.delete(
+                desk.logbook().photos().folder().resolve(name.substring(0, 2)).resolve(name));
+        SmallPictures pictures = window.photographs.pictures();
+        pictures.of(photo.fact(), () -> {});
+        window.tasks.awaitIdle();
+        assertThat(pictures.of(photo.fact(), () -> {}).orElseThrow().image()).isNull();
+
+        window.strip.take(FILES.subList(0, 1));
+        pictures.of(photo.fact(), () -> {}); // painted while it is asked what they are of
+        window.tasks.awaitIdle();
+        ((BringInPage) window.aside()).keep();
+        window.tasks.awaitIdle();
+        assertThat(GoldenText.of(window.page())).contains("are whole again");
+        pictures.of(photo.fact(), () -> {});
+        window.tasks.awaitIdle();
+        assertThat(pictures.of(photo.fact(), () -> {}).orElseThrow().image()).isNotNull();
+    }
+
+    @Test
+    void a_batch_that_was_stopped_or_failed_can_be_kept_after_all() {
+        open(Theme.LIGHT, 1.0f).strip.take(FILES.subList(0, 3));
+        BringInPage page = (BringInPage) window.aside();
+        desk.lookAsOf(LocalDate.of(2020, 1, 1));
+        page.keep();
+        page.leave();
+        window.tasks.awaitIdle();
+        desk.lookAsOf(null);
+
+        window.failing = true;
+        page.keep();
+        window.tasks.awaitIdle();
+        window.failing = false;
+        page.keep();
+        window.tasks.awaitIdle();
+        assertThat(desk.view().facts().of(Photo.class).inForce()).hasSize(3);
+    }
+
+    @Test
+    void a_slow_card_holds_up_no_saving() {
+        open(Theme.LIGHT, 1.0f).strip.take(FILES.subList(0, 3));
+        window.tasks.awaitIdle();
+        ((BringInPage) window.aside()).keep();
+        assertThat(window.tasks.underWay()).hasSize(1);
+        assertThat(window.tasks.awaited()).as("what a saving stands behind").isEmpty();
+        window.tasks.awaitIdle();
+        assertThat(desk.view().facts().of(Photo.class).inForce()).hasSize(3);
+    }
+
+    @Test
+    void a_caption_that_could_not_be_written_comes_back_with_what_was_typed() {
+        open(Theme.LIGHT, 1.0f).bring(FILES, "shell of 3");
+        window.root();
+        Ui.press(window.strip.pictures(), Keys.plain(KeyEvent.VK_ENTER));
+        PhotoAside large = (PhotoAside) window.aside();
+        PhotoView view = (PhotoView) large.firstFocus();
+        window.page();
+        PhotoLine line = (PhotoLine) window.strip.pictures().getModel().getElementAt(0);
+        byAnother(line, "by another");
+
+        large.caption().load("crack at the oil hole");
+        Ui.press(view, Keys.plain(KeyEvent.VK_RIGHT));
+        large.caption().load("typed on the next one");
+        window.tasks.awaitIdle();
+        assertThat(GoldenText.of(window.page())).contains("1 of 3");
+        assertThat(large.caption().text()).isEqualTo("crack at the oil hole");
+        Ui.press(view, Keys.plain(KeyEvent.VK_RIGHT));
+        assertThat(large.caption().text()).isEqualTo("typed on the next one");
+        window.tasks.awaitIdle();
+
+        Ui.press(view, Keys.plain(KeyEvent.VK_LEFT));
+        window.aside = null;
+        byAnother(line, "by another again");
+        large.caption().load("crack of 4 mm");
+        Ui.press(large.component(), Keys.plain(KeyEvent.VK_ESCAPE));
+        window.tasks.awaitIdle();
+        assertThat(window.aside()).as("put up again").isSameAs(large);
+        assertThat(large.caption().text()).isEqualTo("crack of 4 mm");
+        Ui.press(large.component(), Keys.plain(KeyEvent.VK_ESCAPE));
+        window.tasks.awaitIdle();
+        assertThat(desk.view()
+                        .facts()
+                        .of(Photo.class)
+                        .inForce()
+                        .map(photo -> photo.fact().caption()))
+                .as("a second try goes by what stands there now")
+                .contains("typed on the next one", "crack of 4 mm");
+    }
+
+    private static void byAnother(PhotoLine line, String caption) {
+        Entry<Photo> now =
+                desk.view().facts().of(Photo.class).find(line.entry().id()).orElseThrow();
+        new KeepPhotos(desk, new TimeOrderedIds())
+                .caption(now, caption, "meanwhile")
+                .orThrow();
     }
 }

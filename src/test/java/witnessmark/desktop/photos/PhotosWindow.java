@@ -19,10 +19,13 @@ import witnessmark.desktop.shell.ShellPane;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
+import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.exchange.DiskLoggerFiles;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.photos.KeepPhotos;
 import witnessmark.logbook.photos.WatchedPhotos;
+import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.proof.WeighFinding;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.store.TimeOrderedIds;
@@ -42,8 +45,23 @@ final class PhotosWindow implements AutoCloseable {
     final IncidentsPlace place;
     final ShellPane pane;
 
+    /** Whether nothing can be put in. */
+    volatile boolean failing;
+
     @Nullable
     Aside aside;
+
+    private final Ids ids = new Ids() {
+        private final Ids good = new TimeOrderedIds();
+
+        @Override
+        public <F extends Fact> Id<F> next() {
+            if (failing) {
+                throw new IllegalStateException("asked for by the test");
+            }
+            return good.next();
+        }
+    };
 
     PhotosWindow(Desk desk, Look look, Texts texts) {
         MemorySettings settings = new MemorySettings();
@@ -51,7 +69,7 @@ final class PhotosWindow implements AutoCloseable {
         Measures measures = new Measures(texts, Units.METRIC);
         photographs = new Photographs(new PhotosContext(
                 desk,
-                new KeepPhotos(desk, new TimeOrderedIds()),
+                new KeepPhotos(desk, ids),
                 window,
                 tools,
                 measures,
@@ -60,8 +78,8 @@ final class PhotosWindow implements AutoCloseable {
                 List::of,
                 name -> Optional.empty(),
                 new PhotosContext.Asked(
-                        page -> aside = page,
-                        () -> aside = null,
+                        this::stand,
+                        () -> stand(null),
                         (record, back) -> asked.add("correct"),
                         () -> asked.add("undo"))));
         strip = photographs.strip(false, of -> {});
@@ -90,6 +108,15 @@ final class PhotosWindow implements AutoCloseable {
         page.caption().load(caption);
         page.keep();
         tasks.awaitIdle();
+    }
+
+    /** What stood there goes, as in the window. */
+    void stand(@Nullable Aside next) {
+        Aside before = aside;
+        aside = next;
+        if (before != null && before != next) {
+            before.gone();
+        }
     }
 
     Aside aside() {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.StrikeOut;
 import witnessmark.logbook.photos.KeepPhotos.About;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.outcome.Outcome;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.picture.MadePictures;
 import witnessmark.sample.FixedToday;
@@ -52,6 +54,10 @@ class KeepPhotosTest {
         logbook.close();
     }
 
+    private Outcome<KeepPhotos.Kept> keep(List<Path> files, About of, IntPredicate goOn) {
+        return keep.take(files, of, goOn).then(batch -> keep.write(batch, "photos"));
+    }
+
     private List<Path> files(int count) throws IOException {
         List<Path> files = new ArrayList<>();
         for (int i = 0; i < count; i++) {
@@ -65,7 +71,7 @@ class KeepPhotosTest {
         List<Path> files = files(3);
         files.add(1, Files.write(folder.resolve("no.jpg"), "MZ".getBytes(StandardCharsets.US_ASCII)));
         files.add(Files.copy(files.get(0), folder.resolve("again.jpg")));
-        KeepPhotos.Kept kept = keep.keep(files, about, done -> true, "photos").orThrow();
+        KeepPhotos.Kept kept = keep(files, about, done -> true).orThrow();
 
         assertThat(kept.kept()).isEqualTo(3);
         assertThat(kept.problems())
@@ -80,9 +86,35 @@ class KeepPhotosTest {
         assertThat(PhotosOf.engine(garage.e1.id()).in(desk.view())).hasSize(3);
         desk.undo().orThrow();
         assertThat(of.in(desk.view())).isEmpty();
-        assertThat(keep.keep(files(3), about, done -> true, "photos").orThrow().kept())
+        assertThat(keep(files(3), about, done -> true).orThrow().kept())
                 .as("after it was taken back it is not here")
                 .isEqualTo(3);
+    }
+
+    @Test
+    void one_whose_bytes_were_lost_or_spoilt_is_mended_by_bringing_it_in_again() throws IOException {
+        List<Path> files = files(2);
+        keep(files, about, done -> true).orThrow();
+        List<Entry<Photo>> photos = of.in(desk.view());
+        Files.delete(lies(photos.get(0)));
+        Files.write(lies(photos.get(1)), MadePictures.bytes("png", 3, 3, 1));
+
+        KeepPhotos.Kept kept = keep(files, about, done -> true).orThrow();
+        assertThat(kept.kept()).isZero();
+        assertThat(kept.problems())
+                .extracting(problem -> problem.kind())
+                .containsExactly(ProblemKind.PHOTO_MENDED, ProblemKind.PHOTO_MENDED);
+        assertThat(of.in(desk.view())).hasSize(2);
+        assertThat(logbook.photos().check(logbook.facts())).isEmpty();
+        assertThat(keep(files, about, done -> true).orThrow().problems())
+                .as("once more")
+                .extracting(problem -> problem.kind())
+                .containsExactly(ProblemKind.PHOTO_HERE_ALREADY, ProblemKind.PHOTO_HERE_ALREADY);
+    }
+
+    private Path lies(Entry<Photo> photo) {
+        String name = photo.fact().content();
+        return logbook.photos().folder().resolve(name.substring(0, 2)).resolve(name);
     }
 
     @Test
@@ -92,14 +124,10 @@ class KeepPhotosTest {
             files.add(folder.resolve("never-looked-at-" + i));
         }
         List<Integer> told = new ArrayList<>();
-        KeepPhotos.Kept kept = keep.keep(
-                        files,
-                        about,
-                        done -> {
-                            told.add(done);
-                            return done < 4;
-                        },
-                        "photos")
+        KeepPhotos.Kept kept = keep(files, about, done -> {
+                    told.add(done);
+                    return done < 4;
+                })
                 .orThrow();
         assertThat(told).containsExactly(0, 1, 2, 3, 4);
         assertThat(kept.kept()).isEqualTo(4);
@@ -108,7 +136,7 @@ class KeepPhotosTest {
 
     @Test
     void a_caption_is_changed_and_a_photo_struck_out_and_brought_back() throws IOException {
-        keep.keep(files(1), about, done -> true, "photos").orThrow();
+        keep(files(1), about, done -> true).orThrow();
         Entry<Photo> photo = of.in(desk.view()).get(0);
         keep.caption(photo, "bolt of 3, head side", "caption").orThrow();
         photo = of.in(desk.view()).get(0);
@@ -123,7 +151,7 @@ class KeepPhotosTest {
     @Test
     void on_an_earlier_day_none_is_put_in() throws IOException {
         desk.lookAsOf(LocalDate.of(2026, 3, 1));
-        assertThat(keep.keep(files(1), about, done -> true, "photos").problems())
+        assertThat(keep(files(1), about, done -> true).problems())
                 .extracting(problem -> problem.kind())
                 .containsExactly(ProblemKind.AS_OF_EARLIER_DAY);
     }

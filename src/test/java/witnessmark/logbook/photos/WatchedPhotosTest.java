@@ -46,8 +46,9 @@ class WatchedPhotosTest {
             assertThat(names(watched.look(4_000))).as("one is being written").containsExactly("b.jpg");
             assertThat(names(watched.look(9_000))).containsExactly("a.jpg", "b.jpg");
 
-            new KeepPhotos(desk, new TimeOrderedIds())
-                    .keep(List.of(first), new About(null, null, garage.e1.id(), null, null, ""), done -> true, "why")
+            KeepPhotos keep = new KeepPhotos(desk, new TimeOrderedIds());
+            keep.take(List.of(first), new About(null, null, garage.e1.id(), null, null, ""), done -> true)
+                    .then(batch -> keep.write(batch, "why"))
                     .orThrow();
             WatchedPhotos.Look look = watched.look(10_000);
             assertThat(names(look)).containsExactly("b.jpg");
