@@ -203,7 +203,12 @@ final class PhotoFolder implements Photos {
 
     @Override
     public List<Problem> check(Facts facts) {
-        return facts.of(Photo.class).inForce().map(Entry::fact).map(this::whole).flatMap(file -> file.problems().stream()).toList();
+        return facts.of(Photo.class)
+                .inForce()
+                .map(Entry::fact)
+                .map(this::whole)
+                .flatMap(file -> file.problems().stream())
+                .toList();
     }
 
     /** What photos name, struck out or not. */

@@ -1,11 +1,11 @@
 package witnessmark.logbook.port;
 
 import java.nio.file.Path;
-import witnessmark.domain.Photo;
 import java.util.List;
 import witnessmark.domain.Facts;
-import witnessmark.outcome.Problem;
+import witnessmark.domain.Photo;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
 
 /**
  * The photos of one logbook: their bytes lie in a folder beside it, each under its SHA-256, as they came. They are put there

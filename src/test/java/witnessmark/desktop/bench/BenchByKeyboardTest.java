@@ -239,7 +239,9 @@ class BenchByKeyboardTest {
     /** K05, build 3, counted by what is written once it is. */
     @Test
     void head_and_answers_follow_what_is_typed_once_it_is_understood_and_say_so() {
-        assertThat(laidOut()).contains("1 lesson open, 64 figures not measured", "0 of 1").doesNotContain("With what is typed");
+        assertThat(laidOut())
+                .contains("1 lesson open, 64 figures not measured", "0 of 1")
+                .doesNotContain("With what is typed");
         goTo(MeasureKind.MAIN_CLEARANCE, 1, 0);
         keys.type("0.055");
         keys.press(KeyEvent.VK_ENTER);

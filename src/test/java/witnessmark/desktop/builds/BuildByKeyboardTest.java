@@ -232,7 +232,8 @@ class BuildByKeyboardTest {
         new Ui(window.page.panel())
                 .button("1 lesson not met or not answered: it cannot be signed so")
                 .doClick();
-        Focus.await(new Ui(window.page.panel()).button("Answer it…: Clamps tightened again after the first heat cycle, by whom?"));
+        Focus.await(new Ui(window.page.panel())
+                .button("Answer it…: Clamps tightened again after the first heat cycle, by whom?"));
         keys.press(KeyEvent.VK_SPACE);
         Id<Lesson> lesson = book.view().facts().of(Lesson.class).all().get(0).id();
         assertThat(window.asked)
