@@ -29,10 +29,6 @@ import witnessmark.domain.Team;
  * amount of money. A name nobody wrote down as one is not known here: whoever shares words looks at them first.
  */
 public final class Unnamed {
-    private static final String CURRENCY = "(?:€|£|\\$|EUR|GBP|USD|CHF|euros?|pounds?|dollars?)";
-    private static final Pattern MONEY = Pattern.compile("(?i)" + CURRENCY + "\\s?\\d[\\d.,\\u00A0\\u202F ]*\\d|"
-            + CURRENCY + "\\s?\\d|\\d(?:[\\d.,\\u00A0\\u202F ]*\\d)?\\s?" + CURRENCY + "(?!\\p{L})");
-
     /** Whom or what a name is of. */
     public enum Who {
         TEAM,
@@ -53,11 +49,13 @@ public final class Unnamed {
 
     private final Map<String, String> names = new LinkedHashMap<>();
     private final Words words;
+    private final Amounts amounts;
     private final Pattern any;
 
     /** @param facts whose names are taken out */
     public Unnamed(Facts facts, Words words) {
         this.words = words;
+        this.amounts = new Amounts(facts);
         all(facts, Team.class, Who.TEAM, team -> Stream.of(team.name()));
         all(facts, Person.class, Who.PERSON, person -> Stream.of(person.name()));
         all(facts, Finding.class, Who.PERSON, each -> Stream.of(each.by()));
@@ -119,6 +117,6 @@ public final class Unnamed {
             without = any.matcher(text)
                     .replaceAll(found -> Matcher.quoteReplacement(names.getOrDefault(key(found.group()), "")));
         }
-        return MONEY.matcher(without).replaceAll(Matcher.quoteReplacement(words.of(Who.MONEY, "")));
+        return amounts.without(without, words.of(Who.MONEY, ""));
     }
 }

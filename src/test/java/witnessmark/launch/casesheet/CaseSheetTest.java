@@ -18,8 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Photo;
+import witnessmark.domain.Team;
 import witnessmark.logbook.View;
 import witnessmark.logbook.port.Paper;
 import witnessmark.logbook.sharing.CaseSheetFacts;
@@ -151,11 +153,45 @@ class CaseSheetTest {
     /** Common practice, no source: amounts as people write them. */
     @ParameterizedTest
     @ValueSource(
-            strings = {"paid 3 975.00 EUR", "paid €40", "cost £1,200.50 in all", "about 300 euros", "EUR 5", "12 pounds"
+            strings = {
+                "paid 3 975.00 EUR",
+                "paid €40",
+                "cost £1,200.50 in all",
+                "about 300 euros",
+                "EUR 5",
+                "12 pounds sterling",
+                "paid 1 200 SEK",
+                "¥5000",
+                "it came to 4 000 kr",
+                "kr 4 000"
             })
     void amounts_are_taken_out_of_words(String typed) {
-        String without = new Unnamed(view.facts(), (who, letter) -> who + letter).of(typed);
-        assertThat(without).contains("MONEY").doesNotContainPattern("\\d");
+        assertThat(counted(view.facts()).of(typed)).contains("MONEY").doesNotContainPattern("\\d");
+    }
+
+    /** Pounds of force and of weight: the units of the imperial system; common practice, no source. */
+    @ParameterizedTest
+    @ValueSource(strings = {"seat load down to 45 pounds", "pulled to 60 pounds feet", "a pound lighter", "took 5 L"})
+    void what_is_no_money_stays(String typed) {
+        assertThat(counted(view.facts()).of(typed)).isEqualTo(typed);
+    }
+
+    /** Codes of ISO 4217; the sign is the one of the locale data of Unicode (CLDR). */
+    @ParameterizedTest
+    @ValueSource(strings = {"paid 700 ZAR", "paid R700", "paid R 700"})
+    void the_currency_of_the_team_is_money_too(String typed) {
+        Entry<Team> team = view.facts().of(Team.class).all().get(0);
+        Team was = team.fact();
+        Team moved =
+                new Team(was.name(), was.zone(), "ZAR", was.runningAbove(), was.loadedAbove(), was.highSpeedAbove());
+        Facts facts = view.facts()
+                .with(List.of(new Entry<>(team.id(), moved, team.standing(), team.struckBecause(), team.rev())));
+        assertThat(counted(facts).of(typed)).isEqualTo("paid MONEY");
+        assertThat(counted(facts).of("pulled 5 R")).as("no amount").isEqualTo("pulled 5 R");
+    }
+
+    private static Unnamed counted(Facts facts) {
+        return new Unnamed(facts, (who, letter) -> who + letter);
     }
 
     @Test
