@@ -243,6 +243,10 @@ public enum ProblemKind {
     SHEET_LEFT_OPEN(2, false),
     /** how many lessons, what they teach: not met or not answered, and nobody accepted that. */
     LESSONS_OPEN(2, true),
+    /** engine, number of its build, when that was signed: a lesson would be asked on it from before. */
+    LESSON_BEFORE_SIGNING(3, true),
+    /** lesson: withdrawn already. */
+    LESSON_WITHDRAWN(1, true),
 
     /** A finding that nobody has weighed against the cause has no why and nothing to take away. */
     NOT_WEIGHED(0, true),

@@ -6,6 +6,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -331,8 +332,13 @@ final class PhotoAside implements Aside {
             return texts.get("photos.share.exists", file);
         } catch (IOException e) {
             LOG.warn("a copy could not be written to {}", file, e);
-            return texts.get("photos.share.refused", file);
+            return texts.get("photos.share.refused", file, why(e));
         }
+    }
+
+    private String why(IOException e) {
+        String said = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
+        return said == null ? texts.get("photos.share.refused.nowhere") : said;
     }
 
     private void leave() {

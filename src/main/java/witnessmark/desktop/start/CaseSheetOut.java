@@ -3,13 +3,17 @@ package witnessmark.desktop.start;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.IncidentPage;
 import witnessmark.logbook.money.SeeIncident;
+import witnessmark.logbook.sharing.TypedWords;
+import witnessmark.logbook.sharing.Unnamed;
 import witnessmark.logbook.sharing.WriteCaseSheet;
+import witnessmark.wording.NameLetters;
 
 /** Shares the incident in view, else the first of the list; first it shows the words that may go along. */
 final class CaseSheetOut {
@@ -17,11 +21,16 @@ final class CaseSheetOut {
 
     private final StartContext context;
     private final Reports reports;
+    private final Latest reading;
     private Supplier<Optional<Id<Incident>>> shown = Optional::empty;
+
+    /** An incident and what was typed about it, names taken out. */
+    private record Read(Entry<Incident> incident, List<String> typed) {}
 
     CaseSheetOut(StartContext context, Reports reports) {
         this.context = context;
         this.reports = reports;
+        this.reading = new Latest(context.tasks());
     }
 
     /** Says which incident is in view. */
@@ -31,16 +40,34 @@ final class CaseSheetOut {
 
     /** Shows what goes on the sheet of the incident in view; says so where there is none. */
     void ask() {
+        Optional<Id<Incident>> asked = shown.get();
+        reports.say("casesheet.reading");
+        reading.run(
+                reports.texts().get("casesheet.reading"),
+                () -> read(asked),
+                found -> found.ifPresentOrElse(this::show, () -> reports.say("casesheet.none")),
+                reports::failed);
+    }
+
+    private Optional<Read> read(Optional<Id<Incident>> asked) {
         View view = context.logbook().view();
-        Optional<IncidentPage> page = shown.get().flatMap(id -> SeeIncident.of(view, id));
-        if (page.isEmpty()) {
-            List<IncidentPage> all = SeeIncident.all(view);
-            page = all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
-        }
-        page.ifPresentOrElse(
-                found -> reports.show(new CaseSheetPage(
-                        context, view, found.incident(), asked -> out(found.incident(), asked), reports::dismiss)),
-                () -> reports.say("casesheet.none"));
+        return asked.flatMap(id -> SeeIncident.of(view, id))
+                .or(() -> SeeIncident.all(view).stream().findFirst())
+                .map(IncidentPage::incident)
+                .map(incident -> {
+                    Unnamed unnamed = new Unnamed(view.facts(), new NameLetters(reports.texts())::of);
+                    return new Read(
+                            incident,
+                            TypedWords.of(view, incident).stream()
+                                    .map(unnamed::of)
+                                    .toList());
+                });
+    }
+
+    private void show(Read read) {
+        Entry<Incident> incident = read.incident();
+        reports.show(new CaseSheetPage(
+                reports.texts(), incident, read.typed(), asked -> out(incident, asked), reports::dismiss));
     }
 
     private void out(Entry<Incident> incident, WriteCaseSheet.Asked asked) {

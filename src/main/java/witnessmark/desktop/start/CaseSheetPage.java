@@ -2,7 +2,6 @@ package witnessmark.desktop.start;
 
 import java.awt.event.KeyEvent;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -21,9 +20,6 @@ import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Incident;
-import witnessmark.logbook.View;
-import witnessmark.logbook.sharing.TypedWords;
-import witnessmark.logbook.sharing.Unnamed;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.wording.Texts;
 
@@ -35,16 +31,14 @@ final class CaseSheetPage implements Aside {
     private final JCheckBox photos;
     private final JButton write;
 
+    /** @param typed what would stand on the sheet, names taken out */
     CaseSheetPage(
-            StartContext context,
-            View view,
+            Texts texts,
             Entry<Incident> incident,
+            List<String> typed,
             Consumer<WriteCaseSheet.Asked> out,
             Runnable leave) {
-        this.texts = context.texts();
-        Unnamed unnamed = new Unnamed(
-                view.facts(),
-                (who, letter) -> texts.get("casesheet.who." + who.name().toLowerCase(Locale.ROOT), letter));
+        this.texts = texts;
         this.words = Buttons.tick(Caption.of(texts.get("casesheet.words")), ticked -> {});
         this.photos = Buttons.tick(Caption.of(texts.get("casesheet.photos")), ticked -> {});
         photos.setSelected(true);
@@ -52,12 +46,12 @@ final class CaseSheetPage implements Aside {
                 () -> out.accept(new WriteCaseSheet.Asked(incident.id(), words.isSelected(), photos.isSelected()));
         this.write = Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("casesheet.write")), writes));
         page.setOpaque(false);
-        page.add(new ScrollPage(layOut(incident, TypedWords.of(view, incident), unnamed, leave)), "grow");
+        page.add(new ScrollPage(layOut(incident, typed, leave)), "grow");
         FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-write", writes);
     }
 
-    private Sheet layOut(Entry<Incident> incident, List<String> typed, Unnamed unnamed, Runnable leave) {
+    private Sheet layOut(Entry<Incident> incident, List<String> typed, Runnable leave) {
         Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
         sheet.add(Lettering.cutLine(texts.get("casesheet.which", incident.fact().mark()), Styles.SECTION), "wmin 0");
         sheet.add(Lettering.paragraph(texts.get("casesheet.always"), Styles.FIELD_LABEL), "growx, wmin 0");
@@ -73,8 +67,7 @@ final class CaseSheetPage implements Aside {
         if (typed.isEmpty()) {
             sheet.add(Lettering.paragraph(texts.get("casesheet.nothing"), Styles.QUIET_INK), "growx, wmin 0");
         }
-        typed.forEach(text ->
-                sheet.add(Lettering.paragraph(unnamed.of(text), Styles.FIELD_LABEL), "growx, wmin 0, gaptop 3"));
+        typed.forEach(text -> sheet.add(Lettering.paragraph(text, Styles.FIELD_LABEL), "growx, wmin 0, gaptop 3"));
         return sheet;
     }
 

@@ -33,6 +33,7 @@ import witnessmark.report.SeasonSheet.Section;
 import witnessmark.report.SeasonSheet.Weight;
 import witnessmark.study.result.ProofOfCase;
 import witnessmark.wording.Measures;
+import witnessmark.wording.NameLetters;
 import witnessmark.wording.ProofWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
@@ -46,22 +47,19 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
     private final Measures measures;
     private final RecordWords records;
     private final ProofWords proofs;
+    private final NameLetters letters;
 
     public CaseSheetWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
         this.proofs = new ProofWords(texts, measures);
-    }
-
-    /** A letter in place of a name: "person B". */
-    String named(Unnamed.Who who, String letter) {
-        return texts.get("casesheet.who." + who.name().toLowerCase(Locale.ROOT), letter);
+        this.letters = new NameLetters(texts);
     }
 
     @Override
     public CaseSheet apply(CaseSheetFacts facts) {
-        Unnamed unnamed = new Unnamed(facts.view().facts(), this::named);
+        Unnamed unnamed = new Unnamed(facts.view().facts(), letters::of);
         Incident incident = facts.page().incident().fact();
         List<Section> tables = new ArrayList<>(List.of(evidence(facts), causes(facts)));
         tables.addAll(List.of(parts(facts), actions(facts), proof(facts)));

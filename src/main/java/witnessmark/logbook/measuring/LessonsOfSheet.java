@@ -76,6 +76,22 @@ final class LessonsOfSheet {
                 .toList();
     }
 
+    /**
+     * Whether a lesson is asked on a sheet.
+     *
+     * @param signed when the sheet was signed
+     */
+    boolean concerns(Lesson lesson, Entry<Build> build, Moment signed) {
+        Moment then = then(build.fact(), signed);
+        return lesson.standsAt(then)
+                && !isTrackRepair(build.id())
+                && LessonChecks.concerns(
+                        lesson,
+                        facts.of(Engine.class).get(build.fact().engine()).design(),
+                        FittedAnew.kinds(view.ledger(), build),
+                        then);
+    }
+
     /** The same lessons held against other figures. */
     static List<LessonCheck> again(List<LessonCheck> lessons, List<Answer> answers, List<Entry<Concession>> accepted) {
         return lessons.stream()

@@ -54,9 +54,14 @@ public final class LifeThen {
         return at;
     }
 
+    /** A part's running, with how it is known. */
+    public Life running(Id<Part> part) {
+        return ledger.life(part, Counter.RUNNING);
+    }
+
     /** A part's running, and the nearest running limit that stood on it. */
     public Ran of(Id<Part> part) {
-        Life life = ledger.life(part, Counter.RUNNING);
+        Life life = running(part);
         RunningTime limit = limits.ofPart(part).stream()
                 .filter(use -> use.limit().fact().action() == LimitAction.RENEW
                         && use.used().counter() == Counter.RUNNING) // others do not count the whole life

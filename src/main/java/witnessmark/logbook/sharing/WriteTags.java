@@ -2,6 +2,7 @@ package witnessmark.logbook.sharing;
 
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import witnessmark.domain.Position;
 import witnessmark.ledger.AsOf;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
+import witnessmark.logbook.money.LifeThen;
 import witnessmark.logbook.port.Paper;
 import witnessmark.logbook.port.PaperFiles;
 import witnessmark.outcome.Outcome;
@@ -118,8 +120,9 @@ public final class WriteTags {
         Stream<Fitment> in = all.stream().filter(fitment -> out(fitment, asOf) == null);
         Map<Id<Part>, Fitment> last = new LinkedHashMap<>();
         Stream.concat(off, in).forEach(fitment -> last.put(fitment.part(), fitment));
+        Map<Moment, LifeThen> lives = new HashMap<>();
         return last.values().stream()
-                .map(fitment -> tag(view, fitment, out(fitment, asOf)))
+                .map(fitment -> tag(view, fitment, out(fitment, asOf), lives))
                 .sorted(Comparator.comparing((TagFacts.Tag tag) -> tag.off() == null)
                         .thenComparing(tag -> tag.position().ordinal()))
                 .toList();
@@ -131,13 +134,17 @@ public final class WriteTags {
         return to == null || !asOf.counts(to) ? null : to;
     }
 
-    private static TagFacts.Tag tag(View view, Fitment fitment, @Nullable Moment off) {
+    /** @param lives what parts had run by then, of each moment at which one came off so far */
+    private static TagFacts.Tag tag(View view, Fitment fitment, @Nullable Moment off, Map<Moment, LifeThen> lives) {
         Entry<Part> part = view.facts().of(Part.class).find(fitment.part()).orElseThrow();
         return new TagFacts.Tag(
                 part,
                 view.facts().of(PartDesign.class).get(part.fact().design()),
                 view.facts().of(Position.class).get(fitment.position()),
                 off,
-                view.ledger().life(fitment.part(), Counter.RUNNING));
+                off == null
+                        ? view.ledger().life(fitment.part(), Counter.RUNNING)
+                        : lives.computeIfAbsent(off, then -> LifeThen.at(view.facts(), then, view.zone()))
+                                .running(fitment.part()));
     }
 }

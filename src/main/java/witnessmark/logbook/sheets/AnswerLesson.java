@@ -152,21 +152,13 @@ public final class AnswerLesson implements LogSheet {
         return lesson.kind() == null ? lesson.question() : lesson.kind();
     }
 
+    /** It accepts the lesson alone: a kind of figure would accept what is outside the sheet's own limits too. */
     private static @Nullable Id<Concession> concede(
             ReadSheet in, Entry<Build> build, Lesson lesson, Moment when, String why, String by) {
         return in.make(
                 ACCEPTED,
                 new Concession(
-                        build.fact().engine(),
-                        null,
-                        build.id(),
-                        null,
-                        when,
-                        lesson.what(),
-                        why,
-                        by,
-                        lesson.kind(),
-                        null));
+                        build.fact().engine(), null, build.id(), null, when, lesson.what(), why, by, null, null));
     }
 
     @Override

@@ -102,6 +102,14 @@ final class ReadSheet {
         return corrected != null;
     }
 
+    /** What is corrected, as it is written. */
+    <F extends Fact> Optional<F> corrected(Class<F> kind) {
+        return Optional.ofNullable(corrected)
+                .map(Entry::fact)
+                .filter(kind::isInstance)
+                .map(kind::cast);
+    }
+
     boolean is(SheetField field, SheetWord word) {
         return typed.is(field, word);
     }

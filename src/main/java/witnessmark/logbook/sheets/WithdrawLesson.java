@@ -43,7 +43,7 @@ public final class WithdrawLesson implements LogSheet {
     public void read(ReadSheet in) {
         Entry<Lesson> lesson = in.chosen(LESSON, Lesson.class);
         if (lesson != null && lesson.fact().withdrawn() != null) {
-            in.wrong(LESSON, ProblemKind.NEEDED, LESSON);
+            in.wrong(LESSON, ProblemKind.LESSON_WITHDRAWN, lesson.fact().what());
         }
         in.note(WHY, SheetNote.of("withdrawn_because_example"));
         String why = in.needed(WHY);

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
+import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -20,6 +21,7 @@ import witnessmark.domain.Incident;
 import witnessmark.domain.Lesson;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.PartKind;
+import witnessmark.logbook.measuring.Signing;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 
@@ -72,9 +74,7 @@ public final class WriteLesson implements LogSheet {
         return picked.equals(INCIDENT)
                 ? sight.find(Incident.class, typed.text(INCIDENT))
                         .map(incident -> incident.fact().engine())
-                        .flatMap(engine -> sight.facts()
-                                .of(witnessmark.domain.Engine.class)
-                                .find(engine))
+                        .flatMap(engine -> sight.facts().of(Engine.class).find(engine))
                         .map(engine -> Map.of(DESIGN, engine.fact().design().text()))
                         .orElse(Map.of())
                 : Map.of();
@@ -121,23 +121,34 @@ public final class WriteLesson implements LogSheet {
             in.wrong(FROM, ProblemKind.EARLIER_THAN, FROM, from, incident.fact().at());
         }
         if (in.fine() && from != null) {
-            in.make(
-                    WHAT,
-                    new Lesson(
-                            incident == null ? null : incident.id(),
-                            what,
-                            question,
-                            kind,
-                            least,
-                            most,
-                            design == null ? null : design.id(),
-                            part,
-                            from,
-                            by,
-                            null,
-                            "",
-                            ""));
+            Lesson lesson = new Lesson(
+                    incident == null ? null : incident.id(),
+                    what,
+                    question,
+                    kind,
+                    least,
+                    most,
+                    design == null ? null : design.id(),
+                    part,
+                    from,
+                    by,
+                    null,
+                    "",
+                    "");
+            beforeSigned(in, lesson);
+            in.make(WHAT, lesson);
         }
+    }
+
+    /** What was signed without it is not asked it afterwards. */
+    private static void beforeSigned(ReadSheet in, Lesson lesson) {
+        Signing.before(in.sight().view(), lesson, in.corrected(Lesson.class).orElse(null))
+                .ifPresent(signing -> in.wrong(
+                        FROM,
+                        ProblemKind.LESSON_BEFORE_SIGNING,
+                        in.sight().name(Engine.class, signing.build().fact().engine()),
+                        signing.build().fact().number(),
+                        signing.at()));
     }
 
     @Override

@@ -246,4 +246,16 @@ class PhotosPageTest {
                 .caption(now, caption, "meanwhile")
                 .orThrow();
     }
+
+    @Test
+    void a_copy_that_cannot_be_written_says_why_what_it_means_and_what_to_do() {
+        open(Theme.LIGHT, 1.0f).bring(FILES, "shell of 3");
+        window.root();
+        Ui.press(window.strip.pictures(), Keys.plain(KeyEvent.VK_ENTER));
+        window.copyTo = folder.resolve("gone").resolve("copy.jpg");
+        new Ui(window.page()).button("Copy without its place…").doClick();
+        window.tasks.awaitIdle();
+        assertThat(GoldenText.of(window.root()))
+                .contains("nothing can be made at that place", "as it was", "choose another place");
+    }
 }

@@ -35,6 +35,10 @@ import witnessmark.wording.Units;
 
 /** The place Incidents with its photos, on a real logbook; pages that photos put up are noted down. */
 final class PhotosWindow implements AutoCloseable {
+    /** Where a copy is to go, or null while nobody says where. */
+    @Nullable
+    Path copyTo;
+
     final Tasks tasks = new Tasks((thread, failure) -> {
         throw new IllegalStateException(failure);
     });
@@ -76,7 +80,7 @@ final class PhotosWindow implements AutoCloseable {
                 new PhotoWatch(texts, tasks, new WatchedPhotos(desk, settings, new DiskLoggerFiles())),
                 Optional::empty,
                 List::of,
-                name -> Optional.empty(),
+                name -> Optional.ofNullable(copyTo),
                 new PhotosContext.Asked(
                         this::stand,
                         () -> stand(null),

@@ -10,16 +10,23 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.UUID;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
+import witnessmark.domain.Person;
 import witnessmark.domain.Photo;
+import witnessmark.domain.Standing;
+import witnessmark.domain.Team;
 import witnessmark.logbook.View;
 import witnessmark.logbook.port.Paper;
 import witnessmark.logbook.sharing.CaseSheetFacts;
@@ -84,6 +91,9 @@ class CaseSheetTest {
         names.addAll(column("costs.csv", "supplier"));
         names.addAll(column("costs.csv", "customer"));
         names.addAll(column("out-with-others.csv", "sent_to"));
+        names.addAll(column("events.csv", "name"));
+        names.addAll(column("parts.csv", "supplier"));
+        names.addAll(column("stock.csv", "supplier"));
         assertThat(names).as("the tables were read").hasSizeGreaterThan(12).contains("Team engineer", "customer C1");
         List<Entry<Incident>> all = view.facts().of(Incident.class).inForce().toList();
         assertThat(all).hasSize(9);
@@ -151,11 +161,95 @@ class CaseSheetTest {
     /** Common practice, no source: amounts as people write them. */
     @ParameterizedTest
     @ValueSource(
-            strings = {"paid 3 975.00 EUR", "paid €40", "cost £1,200.50 in all", "about 300 euros", "EUR 5", "12 pounds"
+            strings = {
+                "paid 3 975.00 EUR",
+                "paid €40",
+                "cost £1,200.50 in all",
+                "about 300 euros",
+                "EUR 5",
+                "12 pounds sterling",
+                "paid 1 200 SEK",
+                "¥5000",
+                "it came to 4 000 kr",
+                "kr 4 000"
             })
     void amounts_are_taken_out_of_words(String typed) {
-        String without = new Unnamed(view.facts(), (who, letter) -> who + letter).of(typed);
-        assertThat(without).contains("MONEY").doesNotContainPattern("\\d");
+        assertThat(counted(view.facts()).of(typed)).contains("MONEY").doesNotContainPattern("\\d");
+    }
+
+    /** Pounds of force and of weight: the units of the imperial system; common practice, no source. */
+    @ParameterizedTest
+    @ValueSource(strings = {"seat load down to 45 pounds", "pulled to 60 pounds feet", "a pound lighter", "took 5 L"})
+    void what_is_no_money_stays(String typed) {
+        assertThat(counted(view.facts()).of(typed)).isEqualTo(typed);
+    }
+
+    /** Codes of ISO 4217; the sign is the one of the locale data of Unicode (CLDR). */
+    @ParameterizedTest
+    @ValueSource(strings = {"paid 700 ZAR", "paid R700", "paid R 700"})
+    void the_currency_of_the_team_is_money_too(String typed) {
+        Entry<Team> team = view.facts().of(Team.class).all().get(0);
+        Team was = team.fact();
+        Team moved =
+                new Team(was.name(), was.zone(), "ZAR", was.runningAbove(), was.loadedAbove(), was.highSpeedAbove());
+        Facts facts = view.facts()
+                .with(List.of(new Entry<>(team.id(), moved, team.standing(), team.struckBecause(), team.rev())));
+        assertThat(counted(facts).of(typed)).isEqualTo("paid MONEY");
+        assertThat(counted(facts).of("pulled 5 R")).as("no amount").isEqualTo("pulled 5 R");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "parts.csv,supplier",
+        "stock.csv,supplier",
+        "part-designs.csv,maker",
+        "makers-notices.csv,maker",
+        "income.csv,from",
+        "seals.csv,owner",
+        "dyno-sheets.csv,operator",
+        "dyno-sheets.csv,dyno",
+        "notices-told.csv,who",
+        "calibrations.csv,by",
+        "works.csv,by",
+        "proofs-seen.csv,by",
+        "told-running.csv,told_by",
+        "events.csv,name"
+    })
+    void whoever_stands_in_the_tables_of_the_season_is_a_letter_in_words(String table, String heading)
+            throws IOException {
+        Unnamed unnamed = counted(view.facts());
+        assertThat(column(table, heading)).isNotEmpty();
+        for (String name : column(table, heading)) {
+            if (!name.equals("Orrow")) { // an engine design bears it, and designs stay
+                assertThat(unnamed.of("bolts of " + name + " let go")).as(name).matches("bolts of [A-Z]+ let go");
+            }
+        }
+        assertThat(unnamed.of("as in any Orrow 18-16")).isEqualTo("as in any Orrow 18-16");
+    }
+
+    @Test
+    void a_first_name_or_a_surname_alone_is_the_person_and_a_role_is_a_word() {
+        Facts facts = view.facts()
+                .with(List.of(
+                        person(1, "Ada Brook", "mechanic"),
+                        person(2, "Lee O'Hara-Finch", "driver"),
+                        person(3, "Chief Mechanic", "mechanic, chief")));
+        Unnamed unnamed = counted(facts);
+        String ada = unnamed.of("Ada Brook");
+        assertThat(ada).startsWith("PERSON");
+        assertThat(unnamed.of("Ada heard it, ADA too; brook looked"))
+                .isEqualTo(ada + " heard it, " + ada + " too; " + ada + " looked");
+        assertThat(unnamed.of("O'Hara-Finch lifted")).isEqualTo(unnamed.of("Lee O'Hara-Finch") + " lifted");
+        assertThat(unnamed.of("the mechanic heard the engine; the brooks ran"))
+                .isEqualTo("the mechanic heard the engine; the brooks ran");
+    }
+
+    private static Entry<Person> person(long number, String name, String role) {
+        return new Entry<>(new Id<>(new UUID(7, number)), new Person(name, role), Standing.IN_FORCE, null, 1);
+    }
+
+    private static Unnamed counted(Facts facts) {
+        return new Unnamed(facts, (who, letter) -> who + letter);
     }
 
     @Test

@@ -1,6 +1,8 @@
 package witnessmark.launch.tags;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static witnessmark.ledger.Story.at;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,12 +11,19 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.Engine;
+import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.PartKind;
+import witnessmark.domain.Position;
+import witnessmark.domain.Zone;
+import witnessmark.ledger.Story;
 import witnessmark.logbook.View;
 import witnessmark.logbook.port.Paper;
 import witnessmark.logbook.sharing.TagFacts;
@@ -80,5 +89,35 @@ class TagPaperTest {
                         .named("K05")
                         .orElseThrow()
                         .id());
+    }
+
+    /** Rods run 2 h, come off for good of an engine that is still apart, and run 4 h more in another. */
+    @Test
+    void what_a_part_ran_elsewhere_since_it_came_off_is_not_on_its_tag() {
+        Story story = new Story();
+        Id<EngineDesign> design = story.design("D");
+        Id<Engine> apart = story.engine("E1", design);
+        Id<Engine> other = story.engine("E2", design);
+        Id<Position> seat = story.position(design, PartKind.RODS, "rods", 1, true);
+        Id<Part> rods = story.part("R", story.partDesign("rods", PartKind.RODS, false));
+        Id<Part> stays = story.part("S", story.partDesign("rods two", PartKind.RODS, false));
+        Id<Position> second = story.position(design, PartKind.RODS, "rods two", 2, true);
+        story.build(apart, 1, Set.of(Zone.BOTTOM_END), at("2026-05-02T08:00:00Z"), null);
+        story.fit(rods, apart, seat, at("2026-03-01T08:00:00Z"), at("2026-05-03T12:00:00Z"));
+        story.fit(stays, apart, second, at("2026-03-01T08:00:00Z"), null);
+        story.fit(rods, other, seat, at("2026-05-03T13:00:00Z"), null);
+        story.run(apart, null, at("2026-04-01T10:00:00Z"), 120);
+        story.run(other, null, at("2026-05-03T15:00:00Z"), 60); // the same day
+        story.run(other, null, at("2026-05-10T10:00:00Z"), 180);
+
+        View view = SampleViews.on(story.facts(), LocalDate.of(2026, 5, 20));
+        TagFacts facts =
+                WriteTags.facts(view, apart, "L", at("2026-05-20T10:00:00Z")).orElseThrow();
+
+        assertThat(facts.tags())
+                .extracting(tag -> tag.part().fact().mark(), tag -> tag.life().total())
+                .containsExactly(
+                        tuple("R", Story.minutes(120).millis()),
+                        tuple("S", Story.minutes(120).millis()));
     }
 }

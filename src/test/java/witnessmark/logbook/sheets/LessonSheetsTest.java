@@ -2,21 +2,26 @@ package witnessmark.logbook.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.Build;
 import witnessmark.domain.Concession;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Lesson;
 import witnessmark.domain.LessonAnswer;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.SignOff;
+import witnessmark.fit.result.Check;
 import witnessmark.fit.result.LessonCheck;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.lessons.SeeLessons;
@@ -25,6 +30,7 @@ import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.DayOrder;
 
 /** Lessons written, answered and withdrawn by their sheets, and what they keep from being signed: K05 lies apart since June. */
@@ -218,6 +224,8 @@ class LessonSheetsTest {
                 AnswerLesson.LESSON,
                 lesson);
         assertThat(page().counts().lessons()).isEqualTo(1);
+        List<Check> open = page().leftOpen();
+        assertThat(open).extracting(check -> check.place().kind()).contains(MeasureKind.BIG_END_OVALITY);
 
         save(
                 sheet,
@@ -229,7 +237,79 @@ class LessonSheetsTest {
                 "rods are new, maker's sheet says 0.004");
 
         assertThat(page().counts().lessons()).isZero();
-        assertThat(last(Concession.class).fact().kind()).isEqualTo(MeasureKind.BIG_END_OVALITY);
+        assertThat(page().leftOpen())
+                .as("what the sheet's own limits ask about, nobody was asked to accept")
+                .isEqualTo(open);
+        assertThat(last(Concession.class).fact().kind()).isNull();
+    }
+
+    /** How many lessons are open on each sheet that was signed. */
+    private Map<Id<Build>, Integer> openOnSigned() {
+        Map<Id<Build>, Integer> open = new HashMap<>();
+        desk.view().facts().of(SignOff.class).inForce().forEach(signed -> {
+            Id<Build> build = signed.fact().build();
+            SeeBuildSheet.of(desk.view(), build)
+                    .ifPresent(page -> open.put(build, page.openLessons().size()));
+        });
+        return open;
+    }
+
+    @Test
+    void no_lesson_is_asked_on_a_sheet_that_was_signed_before_it() {
+        Map<Id<Build>, Integer> before = openOnSigned();
+        Stream<Moment> bySheet = desk.view()
+                .facts()
+                .of(SignOff.class)
+                .inForce()
+                .map(each -> each.fact().at());
+        Stream<Moment> closed = desk.view()
+                .facts()
+                .of(Build.class)
+                .inForce()
+                .filter(build -> !build.fact().signedBy().isBlank())
+                .flatMap(build -> Stream.ofNullable(build.fact().closed()));
+        Moment signed =
+                Stream.concat(bySheet, closed).max(Comparator.naturalOrder()).orElseThrow();
+        WriteLesson sheet = new WriteLesson();
+        Object[] asked = {
+            WriteLesson.FROM,
+            "1 January",
+            WriteLesson.INCIDENT,
+            "",
+            WriteLesson.WHAT,
+            "learned late",
+            WriteLesson.QUESTION,
+            "Looked at?"
+        };
+        refuses(sheet, ProblemKind.LESSON_BEFORE_SIGNING, WriteLesson.FROM, asked);
+
+        asked[1] = signed.day().plusDays(1).toString();
+        save(sheet, asked);
+
+        assertThat(openOnSigned()).as("it stands from the day after").isEqualTo(before);
+        Entry<Lesson> late = last(Lesson.class);
+        Map<SheetField, String> typed =
+                new HashMap<>(sheet.written(late.fact(), sheets.sight()).orElseThrow());
+        assertThat(correcting(sheet, typed, late)).as("as it stands").isNull();
+        typed.put(WriteLesson.FROM, "1 January");
+        assertThat(correcting(sheet, typed, late)).isEqualTo(ProblemKind.LESSON_BEFORE_SIGNING);
+    }
+
+    @Test
+    void a_lesson_that_was_asked_on_signed_sheets_can_still_be_corrected() {
+        Entry<Lesson> clamps = page().lessons().get(0).lesson();
+        WriteLesson sheet = new WriteLesson();
+        Map<SheetField, String> typed =
+                new HashMap<>(sheet.written(clamps.fact(), sheets.sight()).orElseThrow());
+        typed.put(WriteLesson.WHAT, "clamps come loose");
+        assertThat(correcting(sheet, typed, clamps)).isNull();
+    }
+
+    private @Nullable ProblemKind correcting(LogSheet sheet, Map<SheetField, String> typed, Entry<?> written) {
+        Problem problem = ReadSheet.correct(sheet, new SheetTyped(typed), sheets.sight(), SampleBook.ids(), written)
+                .of(WriteLesson.FROM)
+                .problem();
+        return problem == null ? null : problem.kind();
     }
 
     @Test
@@ -248,6 +328,14 @@ class LessonSheetsTest {
                 WithdrawLesson.WHY,
                 "constant-tension clamps everywhere");
 
+        refuses(
+                new WithdrawLesson(),
+                ProblemKind.LESSON_WITHDRAWN,
+                WithdrawLesson.LESSON,
+                WithdrawLesson.LESSON,
+                clamps.id().text(),
+                WithdrawLesson.WHY,
+                "again");
         assertThat(page().lessons()).isEmpty();
         assertThat(SeeLessons.all(desk.view())).singleElement().satisfies(seen -> {
             assertThat(seen.standing()).isFalse();
