@@ -2,7 +2,9 @@ package witnessmark.study.trials;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
@@ -123,8 +125,18 @@ public final class Trials {
                         .thenComparing(life -> life.part().fact().mark())
                         .thenComparing(life -> life.stay().from()))
                 .toList();
-        long fitted = all.stream().map(life -> life.part().id()).distinct().count();
-        return new TrialSide(all, Math.toIntExact(parts.size() - fitted));
+        Set<Id<Part>> fitted = all.stream().map(life -> life.part().id()).collect(Collectors.toSet());
+        long waiting = parts.stream()
+                .filter(part -> !fitted.contains(part.id()) && waits(part.fact()))
+                .count();
+        return new TrialSide(all, Math.toIntExact(waiting));
+    }
+
+    /** Whether it was there to be fitted: bought by now, and with no life yet, as one that was split from a set has. */
+    private boolean waits(Part part) {
+        return part.ofSet() == null
+                && (part.boughtOn() == null
+                        || !part.boughtOn().isAfter(ledger.asOf().day()));
     }
 
     private static @Nullable TrialTest test(TrialSide tried, TrialSide usual) {
