@@ -156,6 +156,46 @@ class TrialSheetsTest {
                 .isEqualTo(List.of());
     }
 
+    /** As when a sheet stood open while the trial was judged, or what is tried was changed after. */
+    @Test
+    void what_was_judged_or_is_no_part_of_the_kind_is_said_as_that() {
+        Entry<Trial> judged = trial("coated head gasket");
+        JudgeTrial sheet = new JudgeTrial();
+        sheets.save(
+                        sheet,
+                        filled(
+                                sheet,
+                                JudgeTrial.VERDICT,
+                                TrialVerdict.NOT_TOLD.code(),
+                                JudgeTrial.BECAUSE,
+                                "one gasket, 2.92 h"),
+                        "by hand")
+                .orThrow();
+
+        refuses(
+                sheet,
+                ProblemKind.JUDGED_ALREADY,
+                JudgeTrial.TRIAL,
+                JudgeTrial.TRIAL,
+                judged.id().text(),
+                JudgeTrial.VERDICT,
+                TrialVerdict.BETTER.code(),
+                JudgeTrial.BECAUSE,
+                "dry");
+        refuses(
+                new SetUpTrial(),
+                ProblemKind.DESIGN_OF_ANOTHER_KIND,
+                SetUpTrial.USUAL,
+                SetUpTrial.TRIED,
+                design("double springs 290"),
+                SetUpTrial.USUAL,
+                design("steel gasket 0.85"),
+                SetUpTrial.NAME,
+                "x",
+                SetUpTrial.HOPED,
+                "y");
+    }
+
     /** Oracle: the first of all the answers whose lives are of the part's design, though no answer is worked out. */
     @Test
     void a_part_is_looked_at_in_the_trial_that_stands_first_of_those_of_its_design() {
