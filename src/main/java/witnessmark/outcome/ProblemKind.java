@@ -139,6 +139,10 @@ public enum ProblemKind {
     LINKED_ALREADY(2, true),
     /** cause: how that finding speaks to it is written already. */
     WEIGHED_ALREADY(1, true),
+    /** trial, day on which it was judged. */
+    JUDGED_ALREADY(2, true),
+    /** design, design it is held against: the two are parts of different kinds. */
+    DESIGN_OF_ANOTHER_KIND(2, true),
     /** share of the blame, what is left of it. */
     SHARE_BEYOND_WHOLE(2, true),
     /** incident: what it took of that start, event or run is written already. */

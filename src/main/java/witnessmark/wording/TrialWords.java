@@ -20,6 +20,8 @@ import witnessmark.study.result.TrialTest;
 public final class TrialWords {
     private static final int OF_A_HUNDRED = 100;
     private static final double HALF = 0.5;
+    private static final int P_DECIMALS = 3;
+    private static final double LEAST_P = 0.001;
 
     private final Texts texts;
     private final Measures measures;
@@ -208,7 +210,7 @@ public final class TrialWords {
                     test.failed(),
                     figure(test.expected(), 1),
                     figure(test.chiSquare(), 2),
-                    figure(test.p(), 3)));
+                    chanceFigure(test.p())));
             said.add(chance(test.p()));
         } else {
             said.add(texts.get("trials.test.few", failed, figure(test.needed(), 0), figure(test.room(), 1)));
@@ -218,6 +220,11 @@ public final class TrialWords {
             said.add(texts.get("trials.leftOut", leftOut));
         }
         return said;
+    }
+
+    /** "0.032", "below 0.001": a chance is never nothing. */
+    private String chanceFigure(double p) {
+        return p < LEAST_P ? texts.get("trials.test.p.least", figure(LEAST_P, P_DECIMALS)) : figure(p, P_DECIMALS);
     }
 
     private String chance(double p) {

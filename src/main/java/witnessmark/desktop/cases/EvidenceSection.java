@@ -104,8 +104,8 @@ final class EvidenceSection extends JPanel {
         if (another) {
             because(false);
             inHand.setText(texts.get("cases.evidence.keys"));
-        } else if (table.isFocusOwner()) {
-            inHand.setText(table.inHand());
+        } else if (!inHand.getText().equals(texts.get("cases.evidence.keys"))) {
+            reads(table.inHand());
         }
         revalidate();
     }

@@ -99,9 +99,9 @@ final class EvidenceTable extends JPanel {
         FormKeys.bind(this, KeyStroke.getKeyStroke('0'), "neither", () -> towards(Speaks.NEITHER));
     }
 
-    /** The same incident keeps the cell in hand; another begins at the first. */
+    /** The same incident keeps the cell in hand; another begins at the first, and so does one that had no finding yet. */
     void show(EvidenceLines next, boolean another) {
-        if (another) {
+        if (another || lines.rows().isEmpty()) {
             row = 0;
             column = 0;
         } else if (row < lines.rows().size() && !next.rows().isEmpty()) {

@@ -11,11 +11,11 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Finding;
 import witnessmark.domain.Id;
-import witnessmark.domain.Part;
 import witnessmark.domain.Speaks;
 import witnessmark.domain.Weighing;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.proof.Evidence;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
 import witnessmark.wording.RecordWords;
@@ -26,12 +26,14 @@ final class EvidenceWords {
     private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
+    private final FindingWords findings;
     private final MoneyWords money;
 
     EvidenceWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
+        this.findings = new FindingWords(texts, measures);
         this.money = new MoneyWords(texts, measures);
     }
 
@@ -142,59 +144,16 @@ final class EvidenceWords {
     private EvidenceLines.Row row(
             Facts facts, Entry<Finding> entry, Evidence evidence, List<EvidenceLines.Head> heads) {
         Finding finding = entry.fact();
-        String lead = lead(finding);
-        String words = words(finding);
-        List<String> whole = new ArrayList<>();
-        whole.add(finding.spot());
-        whole.add(
-                finding.part() == null
-                        ? ""
-                        : facts.of(Part.class).get(finding.part()).mark());
-        whole.add(finding.by());
-        whole.removeIf(String::isEmpty);
+        String lead = findings.lead(finding);
         return new EvidenceLines.Row(
                 entry.id(),
                 lead,
-                words,
+                findings.words(finding),
                 measures.shortDate(finding.at().day()),
-                texts.get(
-                        "cases.finding.whole",
-                        lead,
-                        words,
-                        measures.shortDate(finding.at().day()),
-                        measures.row(whole)),
+                findings.whole(facts, finding),
                 heads.stream()
                         .map(head -> cell(lead, head, evidence.of(entry.id(), head.cause())))
                         .toList());
-    }
-
-    /** {@code Back of a shell 3}. */
-    String lead(Finding finding) {
-        List<String> where = new ArrayList<>();
-        if (finding.place() != null) {
-            where.add(records.label(records.word(finding.place())));
-        }
-        if (finding.number() != null) {
-            where.add(Integer.toString(finding.number()));
-        }
-        return where.isEmpty() ? texts.get("cases.finding.none") : String.join(" ", where);
-    }
-
-    /** {@code fretted, heavy: fretted brown and black}. */
-    private String words(Finding finding) {
-        List<String> marks = new ArrayList<>();
-        if (finding.mark() != null) {
-            marks.add(records.word(finding.mark()));
-        }
-        if (finding.how() != null) {
-            marks.add(records.word(finding.how()));
-        }
-        if (marks.isEmpty()) {
-            return finding.words();
-        }
-        return finding.words().isBlank()
-                ? measures.row(marks)
-                : texts.get("cases.finding", measures.row(marks), finding.words());
     }
 
     private EvidenceLines.Cell cell(String lead, EvidenceLines.Head head, Optional<Entry<Weighing>> weighing) {

@@ -9,6 +9,7 @@ import witnessmark.domain.Part;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.study.result.FailureMode;
 import witnessmark.study.result.Prompted;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.PromptWords;
 import witnessmark.wording.Texts;
@@ -18,13 +19,13 @@ final class PromptModel {
     private final Texts texts;
     private final Measures measures;
     private final PromptWords words;
-    private final EvidenceWords evidence;
+    private final FindingWords found;
 
     PromptModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.words = new PromptWords(texts);
-        this.evidence = new EvidenceWords(texts, measures);
+        this.found = new FindingWords(texts, measures);
     }
 
     PromptLines lines(List<Prompted> all, CaseSeen seen) {
@@ -38,7 +39,7 @@ final class PromptModel {
         FailureMode mode = prompted.mode();
         List<String> by = new ArrayList<>();
         prompted.findings().stream()
-                .map(finding -> evidence.lead(finding.fact()))
+                .map(finding -> found.lead(finding.fact()))
                 .distinct()
                 .forEach(by::add);
         prompted.failed().stream().map(Entry::fact).map(Part::mark).forEach(by::add);

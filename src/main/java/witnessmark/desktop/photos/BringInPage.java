@@ -41,6 +41,7 @@ import witnessmark.logbook.View;
 import witnessmark.logbook.photos.KeepPhotos;
 import witnessmark.logbook.photos.KeepPhotos.About;
 import witnessmark.outcome.Outcome;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
@@ -110,23 +111,19 @@ final class BringInPage implements Aside {
     }
 
     private void fill(View view, About about) {
+        FindingWords findings = new FindingWords(texts, context.measures());
         load(engine, all(view, Engine.class, Engine::number, about.engine()), about.engine());
         load(part, all(view, Part.class, Part::mark, about.part()), about.part());
         load(
                 finding,
                 view.facts().of(Finding.class).where(found -> Objects.equals(found.incident(), incident)).stream()
-                        .map(found -> new Option(found.id().text(), words(found.fact())))
+                        .map(found -> new Option(found.id().text(), findings.whole(view.facts(), found.fact())))
                         .toList(),
                 about.finding());
         finding.setVisible(incident != null && finding.combo().getItemCount() > 1);
         number.load(about.number() == null ? "" : Integer.toString(about.number()));
         caption.note(texts.get("photos.caption.note"));
         number.note(texts.get("photos.cylinder.note"));
-    }
-
-    private String words(Finding found) {
-        String said = found.words().isBlank() ? found.spot() : found.words();
-        return said.isBlank() ? context.measures().shortDate(found.at().day()) : said;
     }
 
     private <F extends Fact> List<Option> all(
@@ -209,6 +206,10 @@ final class BringInPage implements Aside {
 
     List<Path> files() {
         return files;
+    }
+
+    ChoiceBox<?> finding() {
+        return finding;
     }
 
     FieldBox caption() {

@@ -65,7 +65,11 @@ public final class JudgeTrial implements LogSheet {
     public void read(ReadSheet in) {
         Entry<Trial> trial = in.chosen(TRIAL, Trial.class);
         if (trial != null && trial.fact().ended() != null) {
-            in.wrong(TRIAL, ProblemKind.NEEDED, TRIAL);
+            in.wrong(
+                    TRIAL,
+                    ProblemKind.JUDGED_ALREADY,
+                    trial.fact().name(),
+                    trial.fact().ended());
         }
         TrialVerdict verdict = in.word(VERDICT, TrialVerdict.class);
         in.note(BECAUSE, SheetNote.of("trial_because_example"));

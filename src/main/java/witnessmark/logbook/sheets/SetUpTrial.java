@@ -84,7 +84,11 @@ public final class SetUpTrial implements LogSheet {
         if (tried != null
                 && usual != null
                 && usual.fact().kind() != tried.fact().kind()) {
-            in.wrong(USUAL, ProblemKind.NEEDED, USUAL);
+            in.wrong(
+                    USUAL,
+                    ProblemKind.DESIGN_OF_ANOTHER_KIND,
+                    usual.fact().name(),
+                    tried.fact().name());
         }
         String name = in.newName(NAME, Trial.class);
         LocalDate from = new ReadValues(in).neededDay(FROM);

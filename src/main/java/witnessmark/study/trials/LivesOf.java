@@ -2,8 +2,10 @@ package witnessmark.study.trials;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -45,9 +47,7 @@ final class LivesOf {
 
     /** Oldest first. What was split from a set has those since; before, they are the set's. */
     List<TrialLife> part(Entry<Part> part) {
-        List<Stay> stays = ledger.stays(part.id()).stream()
-                .filter(stay -> stay.fitment().fact().part().equals(part.id()))
-                .toList();
+        List<Stay> stays = own(part.id());
         List<TrialLife.Harm> harms = harms(part.id());
         List<TrialLife> lives = new ArrayList<>();
         for (int i = 0; i < stays.size(); i++) {
@@ -68,11 +68,33 @@ final class LivesOf {
     }
 
     private List<TrialLife.Harm> harms(Id<Part> part) {
-        return facts.of(IncidentPart.class).where(named -> named.part().equals(part)).stream()
+        return facts.of(IncidentPart.class)
+                .inForce()
                 .flatMap(named -> facts.of(Incident.class).find(named.fact().incident()).filter(Entry::inForce).stream()
                         .map(incident -> new TrialLife.Harm(named, incident)))
-                .filter(harm -> ledger.asOf().counts(harm.incident().fact().at()))
+                .filter(harm -> ledger.asOf().counts(harm.incident().fact().at())
+                        && part.equals(ran(harm.named().fact().part(), FailedAt.of(facts, harm.incident()))))
                 .sorted(Comparator.comparing(harm -> harm.incident().fact().at()))
+                .toList();
+    }
+
+    /** As what a part ran to a moment: as itself, else as the set it was split from since, or after which it ran no more. */
+    private @Nullable Id<Part> ran(@Nullable Id<Part> part, Moment at) {
+        Set<Id<Part>> met = new HashSet<>();
+        Id<Part> now = part;
+        while (now != null && met.add(now)) {
+            Part fact = facts.of(Part.class).get(now);
+            if (fact.splitAt() == null || fact.splitAt().isBefore(at) && !own(now).isEmpty()) {
+                return now;
+            }
+            now = fact.ofSet();
+        }
+        return part;
+    }
+
+    private List<Stay> own(Id<Part> part) {
+        return ledger.stays(part).stream()
+                .filter(stay -> stay.fitment().fact().part().equals(part))
                 .toList();
     }
 
@@ -87,7 +109,7 @@ final class LivesOf {
 
     private boolean of(Finding finding, Id<Part> part, List<Stay> stays, int turn) {
         if (finding.part() != null) {
-            return finding.part().equals(part) && turn(stays, finding.at()) == turn;
+            return part.equals(ran(finding.part(), finding.at())) && turn(stays, finding.at()) == turn;
         }
         return finding.place() != null
                 && FoundAt.places(kind).contains(finding.place())

@@ -2,7 +2,9 @@ package witnessmark.study.trials;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
@@ -42,6 +44,11 @@ public final class Trials {
 
     /** Every trial that has begun, those that go on first, then the latest first. */
     public List<TrialAnswer> all() {
+        return begun().stream().map(this::of).toList();
+    }
+
+    /** The same, in the same order, as they were set up: quick, as no life is worked out. */
+    public List<Entry<Trial>> begun() {
         return facts
                 .of(Trial.class)
                 .where(trial -> !trial.from().isAfter(ledger.asOf().day()))
@@ -49,7 +56,6 @@ public final class Trials {
                 .sorted(Comparator.comparing((Entry<Trial> trial) -> judged(trial.fact()))
                         .thenComparing(trial -> trial.fact().from(), Comparator.reverseOrder())
                         .thenComparing(trial -> trial.fact().name()))
-                .map(this::of)
                 .toList();
     }
 
@@ -119,8 +125,18 @@ public final class Trials {
                         .thenComparing(life -> life.part().fact().mark())
                         .thenComparing(life -> life.stay().from()))
                 .toList();
-        long fitted = all.stream().map(life -> life.part().id()).distinct().count();
-        return new TrialSide(all, Math.toIntExact(parts.size() - fitted));
+        Set<Id<Part>> fitted = all.stream().map(life -> life.part().id()).collect(Collectors.toSet());
+        long waiting = parts.stream()
+                .filter(part -> !fitted.contains(part.id()) && waits(part.fact()))
+                .count();
+        return new TrialSide(all, Math.toIntExact(waiting));
+    }
+
+    /** Whether it was there to be fitted: bought by now, and with no life yet, as one that was split from a set has. */
+    private boolean waits(Part part) {
+        return part.ofSet() == null
+                && (part.boughtOn() == null
+                        || !part.boughtOn().isAfter(ledger.asOf().day()));
     }
 
     private static @Nullable TrialTest test(TrialSide tried, TrialSide usual) {

@@ -11,6 +11,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
+import javax.swing.ComboBoxModel;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterAll;
@@ -31,9 +33,17 @@ import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
+import witnessmark.domain.FindingMark;
+import witnessmark.domain.FindingPlace;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Photo;
+import witnessmark.domain.Standing;
+import witnessmark.ledger.Story;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.photos.KeepPhotos;
+import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.picture.MadePictures;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.TimeOrderedIds;
@@ -257,5 +267,54 @@ class PhotosPageTest {
         window.tasks.awaitIdle();
         assertThat(GoldenText.of(window.root()))
                 .contains("nothing can be made at that place", "as it was", "choose another place");
+    }
+
+    /** Four shells looked at on one day, none with a word beside its mark. */
+    @Test
+    void findings_of_one_day_can_be_told_from_each_other() {
+        open(Theme.LIGHT, 1.0f);
+        Id<Incident> incident = desk.view()
+                .facts()
+                .of(Incident.class)
+                .inForce()
+                .findFirst()
+                .orElseThrow()
+                .id();
+        List<Entry<Finding>> four = IntStream.rangeClosed(1, 4)
+                .mapToObj(number -> new Entry<>(
+                        SampleBooks.ids().<Finding>next(), back(incident, number), Standing.IN_FORCE, null, 1))
+                .toList();
+        desk.write("seen at the strip", four).orThrow();
+
+        window.photographs.bringIn(FILES, PhotosOf.incident(incident), () -> {});
+
+        ComboBoxModel<?> offered =
+                ((BringInPage) window.aside()).finding().combo().getModel();
+        List<String> words = IntStream.range(0, offered.getSize())
+                .mapToObj(i -> offered.getElementAt(i).toString())
+                .map(option -> option.replaceAll("id=[^,]*", ""))
+                .toList();
+        assertThat(words).doesNotHaveDuplicates().anyMatch(option -> option.contains("Back of a shell 3, fretted"));
+    }
+
+    private static Finding back(Id<Incident> incident, int number) {
+        return new Finding(
+                incident,
+                null,
+                null,
+                null,
+                "",
+                FindingPlace.SHELL_BACK,
+                number,
+                "",
+                FindingMark.FRETTED,
+                null,
+                null,
+                null,
+                null,
+                null,
+                Story.at("2026-06-05T18:00Z[UTC]"),
+                "",
+                "");
     }
 }

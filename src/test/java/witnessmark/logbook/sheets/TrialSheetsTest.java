@@ -6,8 +6,11 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 import witnessmark.domain.Trial;
 import witnessmark.domain.TrialVerdict;
@@ -151,5 +154,81 @@ class TrialSheetsTest {
         assertThat(new JudgeTrial().choices(JudgeTrial.TRIAL, new SheetTyped(Map.of()), sheets.sight()))
                 .as("judged once; a correction is made of the trial")
                 .isEqualTo(List.of());
+    }
+
+    /** As when a sheet stood open while the trial was judged, or what is tried was changed after. */
+    @Test
+    void what_was_judged_or_is_no_part_of_the_kind_is_said_as_that() {
+        Entry<Trial> judged = trial("coated head gasket");
+        JudgeTrial sheet = new JudgeTrial();
+        sheets.save(
+                        sheet,
+                        filled(
+                                sheet,
+                                JudgeTrial.VERDICT,
+                                TrialVerdict.NOT_TOLD.code(),
+                                JudgeTrial.BECAUSE,
+                                "one gasket, 2.92 h"),
+                        "by hand")
+                .orThrow();
+
+        refuses(
+                sheet,
+                ProblemKind.JUDGED_ALREADY,
+                JudgeTrial.TRIAL,
+                JudgeTrial.TRIAL,
+                judged.id().text(),
+                JudgeTrial.VERDICT,
+                TrialVerdict.BETTER.code(),
+                JudgeTrial.BECAUSE,
+                "dry");
+        refuses(
+                new SetUpTrial(),
+                ProblemKind.DESIGN_OF_ANOTHER_KIND,
+                SetUpTrial.USUAL,
+                SetUpTrial.TRIED,
+                design("double springs 290"),
+                SetUpTrial.USUAL,
+                design("steel gasket 0.85"),
+                SetUpTrial.NAME,
+                "x",
+                SetUpTrial.HOPED,
+                "y");
+    }
+
+    /** Oracle: the first of all the answers whose lives are of the part's design, though no answer is worked out. */
+    @Test
+    void a_part_is_looked_at_in_the_trial_that_stands_first_of_those_of_its_design() {
+        SetUpTrial sheet = new SetUpTrial();
+        sheets.save(
+                        sheet,
+                        filled(
+                                sheet,
+                                SetUpTrial.TRIED,
+                                design("steel gasket 0.85"),
+                                SetUpTrial.USUAL,
+                                design("steel gasket 0.85 coated"),
+                                SetUpTrial.NAME,
+                                "the other way round",
+                                SetUpTrial.FROM,
+                                "10 June",
+                                SetUpTrial.HOPED,
+                                "the same"),
+                        "by hand")
+                .orThrow();
+
+        desk.view().facts().of(Part.class).inForce().forEach(part -> {
+            Optional<Id<Trial>> first = SeeTrials.all(desk.view()).stream()
+                    .filter(answer -> answer.triedDesign().name().equals(name(part.fact()))
+                            || answer.usualDesign() != null
+                                    && answer.usualDesign().name().equals(name(part.fact())))
+                    .findFirst()
+                    .map(answer -> answer.trial().id());
+            assertThat(SeeTrials.ofPart(desk.view(), part.id())).isEqualTo(first);
+        });
+    }
+
+    private String name(Part part) {
+        return desk.view().facts().of(PartDesign.class).get(part.design()).name();
     }
 }

@@ -165,7 +165,8 @@ class TrialsTest {
             }
             int fate = random.nextInt(24);
             if (fate == 0) {
-                broke(bay.part, bay.engine, on(day, 12), PartHarm.FAILED);
+                Id<Part> named = random.nextBoolean() ? bay.part : split(bay.part, day);
+                broke(named, bay.engine, on(day, 12), PartHarm.FAILED);
                 off(bay, day, TrialLife.End.FAILED);
             } else if (fate < 3) {
                 if (fate == 1) {
@@ -173,8 +174,29 @@ class TrialsTest {
                 }
                 Id<Part> part = bay.part;
                 off(bay, day, TrialLife.End.CAME_OFF);
-                tomorrow.add(part);
+                tomorrow.add(random.nextInt(3) > 0 ? part : split(part, day));
             }
+        }
+
+        /** One of a set gets a mark of its own at the strip, with the life the set has; of the rest nothing is fitted again. */
+        private Id<Part> split(Id<Part> set, int day) {
+            String mark = marks.get(set) + "/" + day;
+            Id<Part> member = story.split(mark, designs.get(set), set, on(day, 19));
+            age.put(member, age.get(set));
+            marks.put(member, mark);
+            designs.put(member, designs.get(set));
+            return member;
+        }
+
+        /** Of what was bought, how many never went in. */
+        private long waiting(List<Id<PartDesign>> asked) {
+            return shelf.stream()
+                    .filter(part -> asked.contains(designs.get(part)))
+                    .map(marks::get)
+                    .filter(mark -> !mark.contains("/"))
+                    .filter(mark ->
+                            of(asked).stream().noneMatch(life -> life.mark().equals(mark)))
+                    .count();
         }
 
         private void off(Bay bay, int day, TrialLife.End end) {
@@ -229,6 +251,7 @@ class TrialsTest {
                             .mapToLong(life -> life.exit() - life.entry())
                             .sum());
             assertThat(answer.tried().leftOut()).isZero();
+            assertThat(answer.tried().neverFitted()).isEqualTo(shop.waiting(List.of(tried)));
             LogRank test = LogRank.of(compared(first), compared(second));
             assertThat(answer.test()).isNotNull();
             assertThat(answer.test().chiSquare()).isCloseTo(test.chiSquare(), within(1e-12));
@@ -301,6 +324,42 @@ class TrialsTest {
         assertThat(lives.get(0).exit()).isEqualTo(70 * MINUTE);
         assertThat(lives.get(1).exit()).isEqualTo(30 * MINUTE);
         assertThat(lives.get(1).harms()).hasSize(1);
+    }
+
+    /** A bolt that is found broken at the strip and split off then broke in its set; damage after that is the bolt's own. */
+    @Test
+    void what_broke_in_a_set_ends_the_life_of_the_set() {
+        Id<Engine> engine = story.engine("A1", design);
+        Id<Part> set = story.part("S1", tried);
+        story.fit(set, engine, position, on(0, 8), on(5, 8));
+        story.run(engine, null, on(1, 10), 30);
+        Id<Part> broken = story.split("S1/3", tried, set, on(5, 9));
+        Id<Part> kept = story.split("S1/4", tried, set, on(5, 9));
+        broke(broken, engine, on(4, 12), PartHarm.FAILED);
+        story.fit(kept, engine, position, on(6, 8), null);
+        story.run(engine, null, on(7, 10), 10);
+        broke(kept, engine, on(8, 12), PartHarm.FAILED);
+        broke(story.split("S1/5", tried, set, on(5, 9)), engine, on(5, 10), PartHarm.DAMAGED);
+
+        TrialSide side = answer(trial(usual), 30).tried();
+
+        assertThat(shown(side))
+                .containsExactly(
+                        new Lived("S1/4", 30 * MINUTE, 40 * MINUTE, TrialLife.End.FAILED),
+                        new Lived("S1", 0, 30 * MINUTE, TrialLife.End.FAILED));
+        assertThat(side.lives().get(1).harms())
+                .as("what was seen at the strip of one that never ran by itself is the set's too")
+                .hasSize(2);
+        assertThat(side.neverFitted()).isZero();
+    }
+
+    @Test
+    void what_is_bought_later_does_not_wait_yet() {
+        story.part("S1", tried, FIRST.plusDays(9));
+        story.part("S2", tried, FIRST.plusDays(10));
+
+        assertThat(answer(trial(usual), 9).tried().neverFitted()).isEqualTo(1);
+        assertThat(answer(trial(usual), 10).tried().neverFitted()).isEqualTo(2);
     }
 
     @Test
