@@ -6,7 +6,6 @@ import java.awt.Rectangle;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Incident;
