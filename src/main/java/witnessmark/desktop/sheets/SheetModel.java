@@ -266,7 +266,11 @@ final class SheetModel {
         begun = with(begun, chosen);
         text.putAll(chosen);
         left.addAll(chosen.keySet());
+        Map<SheetField, String> before = texts();
         chosen.keySet().forEach(this::follow);
+        Map<SheetField, String> came = new HashMap<>(text);
+        came.entrySet().removeIf(each -> each.getValue().equals(before.get(each.getKey())));
+        begun = with(begun, came); // nobody typed what came with it
         reread();
     }
 

@@ -167,6 +167,7 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                 new Prefilled(new WriteFinding().key(), Map.of(WriteFinding.INCIDENT, id)),
                 new Prefilled(new WriteAction().key(), Map.of(WriteAction.INCIDENT, id)),
                 new Prefilled(new AskProof().key(), Map.of(AskProof.INCIDENT, id)),
+                new Prefilled(new WriteLesson().key(), Map.of(WriteLesson.INCIDENT, id)),
                 linking(incident),
                 open
                         ? new Prefilled(new CloseIncident().key(), Map.of(CloseIncident.INCIDENT, id))

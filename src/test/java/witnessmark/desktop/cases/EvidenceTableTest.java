@@ -6,7 +6,6 @@ import java.awt.Rectangle;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Incident;
@@ -36,7 +35,7 @@ class EvidenceTableTest {
                 TEXTS,
                 new EvidenceTable.Asked() {
                     @Override
-                    public void speaks(int row, int column, Speaks speaks) {}
+                    public void towards(int row, int column, Speaks way) {}
 
                     @Override
                     public void takeAway(int row, int column) {}

@@ -145,6 +145,7 @@ class IncidentsPageTest {
                         "finding",
                         "action",
                         "proof_wanted",
+                        "lesson",
                         "incident_link",
                         "close_incident");
     }

@@ -286,7 +286,7 @@ class PhotosPageTest {
                 .toList();
         desk.write("seen at the strip", four).orThrow();
 
-        window.photographs.bringIn(FILES, PhotosOf.incident(incident), () -> {});
+        window.photographs.bringIn(FILES, PhotosOf.incident(incident), () -> {}, () -> {});
 
         ComboBoxModel<?> offered =
                 ((BringInPage) window.aside()).finding().combo().getModel();

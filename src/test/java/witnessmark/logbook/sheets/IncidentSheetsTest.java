@@ -393,7 +393,8 @@ class IncidentSheetsTest {
                 new AskProof(),
                 new LinkIncidents(),
                 new CloseIncident(),
-                new ReopenIncident());
+                new ReopenIncident(),
+                new WriteLesson());
         for (String mark : List.of("INC-05", "INC-03")) {
             Entry<Incident> incident = the(Incident.class, mark);
             for (Prefilled about :
