@@ -205,7 +205,13 @@ public final class SheetWords {
             case PLANNED_RUNS_OVERLAP -> facts;
             case ENDS_BEFORE_IT_BEGINS, NAME_TAKEN, NOT_FOUND, MEMBER_ALONE -> List.of(facts.get(1));
             case EARLIER_THAN, FORCE_CAME_BACK, NOT_A_CYLINDER -> List.of(facts.get(2));
-            case MORE_BACK_THAN_PAID, SHARES_NOT_WHOLE, NOT_LOOKED_AT, SIGNED_WITHOUT, LESSON_BEFORE_SIGNING -> facts;
+            case MORE_BACK_THAN_PAID,
+                    SHARES_NOT_WHOLE,
+                    NOT_LOOKED_AT,
+                    SIGNED_WITHOUT,
+                    SHEET_LEFT_OPEN,
+                    LESSONS_OPEN,
+                    LESSON_BEFORE_SIGNING -> facts;
             case OTHER_CURRENCY, DAY_OF_ANOTHER_SEASON, WRITTEN_FOR_IT_ALREADY, SEASON_NOT_OVER ->
                 List.of(facts.get(1));
             case SAYS_OTHERWISE -> List.of(facts.get(3));
