@@ -77,7 +77,9 @@ final class WayWords {
         List<String> whole = new ArrayList<>();
         for (WayTo.Step step : point.steps()) {
             boolean change = step.kind() == Kind.CHANGED || step.kind() == Kind.REBUILT;
-            (change ? changed : seen).add(brief(facts, step));
+            List<String> said = change ? changed : seen;
+            boolean named = step.kind() == Kind.FAILURE || step.kind() == Kind.BROKE;
+            said.add(named ? 0 : said.size(), brief(facts, step)); // its name stays where the rest is cut
             whole.add(texts.get("cases.way.kind." + step.kind().name().toLowerCase(Locale.ROOT), full(facts, step)));
         }
         String hours =

@@ -92,13 +92,17 @@ class WayWordsTest {
     }
 
     private WayLines.Point day() {
+        return day("12 Apr");
+    }
+
+    private WayLines.Point day(String day) {
         return new WayWords(TEXTS, new Measures(TEXTS, Units.METRIC))
                         .lines(
                                 story.facts(),
                                 new WayThere(LifeLedger.of(story.facts(), asOf("2026-05-02"))).of(failure))
                         .points()
                         .stream()
-                        .filter(point -> point.day().equals("12 Apr"))
+                        .filter(point -> point.day().equals(day))
                         .findFirst()
                         .orElseThrow();
     }
@@ -110,6 +114,17 @@ class WayWordsTest {
 
         assertThat(day().seen()).isEqualTo("Warm-up: water too hot and Race 1: water too hot");
         assertThat(day().whole()).contains("Signs: Warm-up: water too hot and Race 1: water too hot.");
+    }
+
+    /** Where there is no room for all, the end is cut. */
+    @Test
+    void the_incident_is_named_before_the_signs_of_its_day() {
+        story.add(new RunDraft(engine, null, at("2026-05-01T10:00Z[UTC]"), minutes(20))
+                .named("Race 2")
+                .water(HOT)
+                .written());
+
+        assertThat(day("1 May").seen()).isEqualTo("I1; Race 2: water too hot");
     }
 
     @Test
