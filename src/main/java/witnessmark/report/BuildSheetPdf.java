@@ -2,11 +2,9 @@ package witnessmark.report;
 
 import com.lowagie.text.Chunk;
 import com.lowagie.text.Element;
-import com.lowagie.text.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import witnessmark.report.Lettering.Style;
 import witnessmark.wording.Texts;
 
 /** Lays a build sheet out on pages. The same sheet always gives the same bytes. */
@@ -31,12 +29,7 @@ public final class BuildSheetPdf {
         BuildBoxes boxes = new BuildBoxes(letters, width);
         BuildFindings findings = new BuildFindings(letters, width);
         List<Element> content = new ArrayList<>();
-        content.add(cells.board(sheet.title(), sheet.board(), width));
-        Style style = Style.STRONG;
-        for (String line : sheet.under()) {
-            content.add(new Paragraph(letters.set(line, style)));
-            style = Style.PLAIN;
-        }
+        content.addAll(cells.top(sheet.title(), sheet.board(), sheet.under(), width));
         if (sheet.lessons() != null) {
             content.add(findings.group(sheet.lessons()));
         }

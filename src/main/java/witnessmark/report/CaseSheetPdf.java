@@ -35,12 +35,7 @@ public final class CaseSheetPdf {
     private static List<Element> content(CaseSheet sheet, Lettering letters, float width) {
         SheetCells cells = new SheetCells(letters);
         List<Element> content = new ArrayList<>();
-        content.add(cells.board(sheet.title(), sheet.board(), width));
-        Style style = Style.STRONG;
-        for (String line : sheet.under()) {
-            content.add(new Paragraph(letters.set(line, style)));
-            style = Style.PLAIN;
-        }
+        content.addAll(cells.top(sheet.title(), sheet.board(), sheet.under(), width));
         sheet.tables().forEach(section -> content.add(new FigureTable(letters, width, section).table()));
         if (!sheet.pictures().isEmpty()) {
             content.add(pictures(sheet.pictures(), letters, width));

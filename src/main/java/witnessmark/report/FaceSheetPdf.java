@@ -40,12 +40,7 @@ public final class FaceSheetPdf {
     private static List<Element> content(FaceSheet sheet, Lettering letters, float width) {
         SheetCells cells = new SheetCells(letters);
         List<Element> content = new ArrayList<>();
-        content.add(cells.board(sheet.title(), sheet.board(), width));
-        Style style = Style.STRONG;
-        for (String line : sheet.under()) {
-            content.add(new Paragraph(letters.set(line, style)));
-            style = Style.PLAIN;
-        }
+        content.addAll(cells.top(sheet.title(), sheet.board(), sheet.under(), width));
         FaceSheet.Drawing drawing = sheet.drawing();
         if (drawing != null) {
             content.add(map(drawing, letters, width));

@@ -1,11 +1,14 @@
 package witnessmark.report;
 
 import com.lowagie.text.Element;
+import com.lowagie.text.Paragraph;
 import com.lowagie.text.Phrase;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.GrayColor;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
+import java.util.ArrayList;
+import java.util.List;
 import witnessmark.report.Lettering.Style;
 
 /** What the tables of all sheets are put together of: the board, headings over a firm line, rows over a quiet one. */
@@ -27,6 +30,18 @@ final class SheetCells {
         board.addCell(boardCell(right, Element.ALIGN_RIGHT));
         board.setSpacingAfter(4);
         return board;
+    }
+
+    /** What a page begins with: its board, and the lines under it, of which the first stands out. */
+    List<Element> top(String title, String right, List<String> under, float width) {
+        List<Element> top = new ArrayList<>();
+        top.add(board(title, right, width));
+        Style style = Style.STRONG;
+        for (String line : under) {
+            top.add(new Paragraph(letters.set(line, style)));
+            style = Style.PLAIN;
+        }
+        return top;
     }
 
     private PdfPCell boardCell(String words, int side) {

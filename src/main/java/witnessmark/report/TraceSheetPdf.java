@@ -1,7 +1,6 @@
 package witnessmark.report;
 
 import com.lowagie.text.Element;
-import com.lowagie.text.Paragraph;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
 import java.awt.geom.Rectangle2D;
@@ -42,12 +41,7 @@ public final class TraceSheetPdf {
     private static List<Element> content(TraceSheet sheet, Lettering letters, float width) {
         SheetCells cells = new SheetCells(letters);
         List<Element> content = new ArrayList<>();
-        content.add(cells.board(sheet.title(), sheet.board(), width));
-        Style style = Style.STRONG;
-        for (String line : sheet.under()) {
-            content.add(new Paragraph(letters.set(line, style)));
-            style = Style.PLAIN;
-        }
+        content.addAll(cells.top(sheet.title(), sheet.board(), sheet.under(), width));
         content.add(curves(sheet, letters, width));
         sheet.tables().forEach(section -> content.add(new FigureTable(letters, width, section).table()));
         return content;
