@@ -6,10 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
+import witnessmark.desktop.task.Lookout;
 import witnessmark.desktop.task.Tasks;
-import witnessmark.desktop.task.Ticking;
 import witnessmark.logbook.tracing.WatchedFolder;
 import witnessmark.logbook.tracing.WatchedFolder.Look;
 import witnessmark.logbook.tracing.WatchedFolder.Waiting;
@@ -21,35 +19,35 @@ import witnessmark.wording.Texts;
  * none is chosen nothing runs.
  */
 public final class TraceWatch implements AutoCloseable {
-    private static final Logger LOG = LoggerFactory.getLogger(TraceWatch.class);
     private static final Duration BETWEEN_LOOKS = Duration.ofSeconds(3);
     private static final int NAMED = 3;
 
     private final Texts texts;
     private final Measures measures;
-    private final Tasks tasks;
     private final WatchedFolder folder;
-    private final List<Runnable> listeners = new ArrayList<>();
-    private @Nullable Ticking ticking;
-    private Look last = new Look(List.of(), 0, null);
-    private boolean looking;
+    private final Lookout<Look> lookout;
 
     public TraceWatch(Texts texts, Measures measures, Tasks tasks, WatchedFolder folder) {
         this.texts = texts;
         this.measures = measures;
-        this.tasks = tasks;
         this.folder = folder;
-        follow();
+        this.lookout = new Lookout<>(
+                tasks,
+                texts.get("traces.watch.looking"),
+                BETWEEN_LOOKS,
+                () -> folder.folder().isPresent(),
+                () -> folder.look(System.nanoTime() / 1_000_000),
+                Look.NOTHING);
     }
 
     /** Told whenever something else waits, or the folder came or went. */
     public void onChange(Runnable listener) {
-        listeners.add(listener);
+        lookout.onChange(listener);
     }
 
     /** What waits, by name. */
     public List<Waiting> waiting() {
-        return last.waiting();
+        return lookout.last().waiting();
     }
 
     /** Which folder is watched. */
@@ -60,24 +58,26 @@ public final class TraceWatch implements AutoCloseable {
     /** Watches this one from now on, or none. */
     void watch(@Nullable Path other) {
         folder.watch(other);
-        follow();
-        look();
+        lookout.changed(Look.NOTHING);
     }
 
     /** A trace that waits by its path. */
     Optional<Waiting> at(@Nullable Path path) {
-        return last.waiting().stream().filter(each -> each.path().equals(path)).findFirst();
+        return lookout.last().waiting().stream()
+                .filter(each -> each.path().equals(path))
+                .findFirst();
     }
 
     /** It is no run of this team. */
     void setAside(Waiting trace) {
         folder.setAside(trace.content());
-        look();
+        lookout.changed(lookout.last().without(trace));
     }
 
     /** {@code 3 traces wait: a.csv, b.csv and c.csv}; empty when none does. */
     public String said() {
-        List<String> names = last.waiting().stream().map(Waiting::name).toList();
+        List<String> names =
+                lookout.last().waiting().stream().map(Waiting::name).toList();
         if (names.isEmpty()) {
             return "";
         }
@@ -94,8 +94,8 @@ public final class TraceWatch implements AutoCloseable {
         if (watched == null) {
             return "";
         }
-        String gone = last.gone();
-        if (gone != null) {
+        Look last = lookout.last();
+        if (last.gone() != null) {
             return texts.get("traces.watch.gone", watched);
         }
         return last.growing() > 0
@@ -103,47 +103,13 @@ public final class TraceWatch implements AutoCloseable {
                 : texts.get("traces.watch.watched", watched);
     }
 
-    private void follow() {
-        Ticking now = ticking;
-        boolean wanted = folder.folder().isPresent();
-        if (wanted && now == null) {
-            ticking = tasks.every(BETWEEN_LOOKS, this::look);
-        } else if (!wanted && now != null) {
-            now.close();
-            ticking = null;
-        }
-    }
-
     /** Looks now, unless a look is under way. */
     public void look() {
-        if (looking || folder.folder().isEmpty() && last.waiting().isEmpty() && last.gone() == null) {
-            return;
-        }
-        looking = true;
-        tasks.apart(
-                texts.get("traces.watch.looking"),
-                () -> folder.look(System.nanoTime() / 1_000_000),
-                this::looked,
-                failure -> {
-                    looking = false;
-                    LOG.error("the folder of traces could not be looked at", failure);
-                });
-    }
-
-    private void looked(Look now) {
-        looking = false;
-        if (!now.equals(last)) {
-            last = now;
-            List.copyOf(listeners).forEach(Runnable::run);
-        }
+        lookout.look();
     }
 
     @Override
     public void close() {
-        Ticking now = ticking;
-        if (now != null) {
-            now.close();
-            ticking = null;
-        }
+        lookout.close();
     }
 }

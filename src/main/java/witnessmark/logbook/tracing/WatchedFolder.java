@@ -52,7 +52,13 @@ public final class WatchedFolder {
      */
     public record Look(
             List<Waiting> waiting, int growing, @Nullable String gone) {
-        static final Look NOTHING = new Look(List.of(), 0, null);
+        /** Where no folder is watched. */
+        public static final Look NOTHING = new Look(List.of(), 0, null);
+
+        /** The same when one of them waits no more. */
+        public Look without(Waiting trace) {
+            return new Look(waiting.stream().filter(each -> !each.equals(trace)).toList(), growing, gone);
+        }
     }
 
     /**
