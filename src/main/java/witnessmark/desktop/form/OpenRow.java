@@ -1,6 +1,5 @@
 package witnessmark.desktop.form;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Cursor;
 import java.awt.Dimension;
@@ -85,13 +84,7 @@ public final class OpenRow extends JButton {
             g.setColor(Palette.BENCH.colour());
             g.fillRect(0, 0, getWidth(), getHeight());
         }
-        if (isFocusOwner()) {
-            g.setColor(Palette.MARK.colour());
-            int ring = UIScale.scale(2);
-            for (int i = 0; i < ring; i++) {
-                g.drawRect(i, i, getWidth() - 1 - 2 * i, getHeight() - 1 - 2 * i);
-            }
-        }
+        FocusRing.paint(this, g);
     }
 
     private void toRow(int step) {

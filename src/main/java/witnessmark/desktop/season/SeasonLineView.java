@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.chart.DrawnSeasonLine;
 import witnessmark.chart.SeasonLine;
 import witnessmark.desktop.form.ChartLook;
+import witnessmark.desktop.form.FocusRing;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Palette;
@@ -118,13 +119,7 @@ final class SeasonLineView extends JPanel {
         super.paintComponent(graphics);
         Graphics2D g = (Graphics2D) graphics.create();
         drawn().draw(g, chosen);
-        if (isFocusOwner()) {
-            g.setColor(Palette.MARK.colour());
-            int ring = UIScale.scale(2);
-            for (int i = 0; i < ring; i++) {
-                g.drawRect(i, i, getWidth() - 1 - 2 * i, getHeight() - 1 - 2 * i);
-            }
-        }
+        FocusRing.paint(this, g);
         g.dispose();
     }
 
