@@ -13,6 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormLayout;
+import witnessmark.desktop.form.Kept;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.Styles;
@@ -39,6 +40,7 @@ final class PhotoCell implements ListCellRenderer<PhotoLine> {
             JList<? extends PhotoLine> list, PhotoLine value, int index, boolean selected, boolean focused) {
         SmallPictures.Small small =
                 pictures.of(value.entry().fact(), list::repaint).orElse(null);
+        Kept.returns(cell); // a renderer is in no window, so that a change of look passes it by
         title.setText(value.title());
         when.setText(value.when());
         cell.image = small == null ? null : small.image();

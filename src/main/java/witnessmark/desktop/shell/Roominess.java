@@ -46,6 +46,6 @@ final class Roominess {
     private void edges() {
         top.setLayoutConstraints((low ? "insets 5 22 4 22" : "insets 16 22 10 22") + ", gap 0, fillx");
         body.setLayoutConstraints((low ? "insets 0 22 4 22" : "insets 0 22 18 22") + ", gap 0, fill, hidemode 3");
-        foot.setLayoutConstraints((low ? "insets 0 22 2 22" : "insets 4 22 8 22") + ", fillx, hidemode 3");
+        foot.setLayoutConstraints((low ? "insets 0 22 2 22" : "insets 4 22 8 22") + ", gap 0, fillx, hidemode 3, wrap");
     }
 }

@@ -41,7 +41,6 @@ final class CaseSheetOut {
     /** Shows what goes on the sheet of the incident in view; says so where there is none. */
     void ask() {
         Optional<Id<Incident>> asked = shown.get();
-        reports.say("casesheet.reading");
         reading.run(
                 reports.texts().get("casesheet.reading"),
                 () -> read(asked),

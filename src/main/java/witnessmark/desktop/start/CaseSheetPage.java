@@ -11,7 +11,6 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.FormLayout;
-import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
@@ -26,7 +25,7 @@ import witnessmark.wording.Texts;
 /** What of an incident goes to somebody outside: the typed words as they would stand on the sheet, to be read before. */
 final class CaseSheetPage implements Aside {
     private final Texts texts;
-    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
+    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[]8[0::,grow,fill]"));
     private final JCheckBox words;
     private final JCheckBox photos;
     private final JButton write;
@@ -46,12 +45,16 @@ final class CaseSheetPage implements Aside {
                 () -> out.accept(new WriteCaseSheet.Asked(incident.id(), words.isSelected(), photos.isSelected()));
         this.write = Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("casesheet.write")), writes));
         page.setOpaque(false);
-        page.add(new ScrollPage(layOut(incident, typed, leave)), "grow");
+        page.add(choices(incident, leave), "growx, wmin 0, wrap");
+        ScrollPage scroll = new ScrollPage(typed(typed));
+        page.add(scroll, "grow");
+        scroll.fromTop();
         FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
         FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-write", writes);
     }
 
-    private Sheet layOut(Entry<Incident> incident, List<String> typed, Runnable leave) {
+    /** Stays in sight while the words are read. */
+    private Sheet choices(Entry<Incident> incident, Runnable leave) {
         Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
         sheet.add(Lettering.cutLine(texts.get("casesheet.which", incident.fact().mark()), Styles.SECTION), "wmin 0");
         sheet.add(Lettering.paragraph(texts.get("casesheet.always"), Styles.FIELD_LABEL), "growx, wmin 0");
@@ -63,7 +66,11 @@ final class CaseSheetPage implements Aside {
         foot.add(Buttons.plain(Caption.of(texts.get("casesheet.leave")), leave));
         foot.add(write);
         sheet.add(foot, "growx, gaptop 4");
-        sheet.add(new Hairline(), "growx");
+        return sheet;
+    }
+
+    private Sheet typed(List<String> typed) {
+        Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
         if (typed.isEmpty()) {
             sheet.add(Lettering.paragraph(texts.get("casesheet.nothing"), Styles.QUIET_INK), "growx, wmin 0");
         }

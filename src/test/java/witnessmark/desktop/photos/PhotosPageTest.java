@@ -2,6 +2,7 @@ package witnessmark.desktop.photos;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Container;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -14,7 +15,9 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import javax.swing.ComboBoxModel;
 import javax.swing.JComponent;
+import javax.swing.JList;
 import javax.swing.JRootPane;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -156,6 +159,23 @@ class PhotosPageTest {
     }
 
     @Test
+    void a_caption_follows_the_size_of_the_text() {
+        open(Theme.LIGHT, 1.5f).bring(FILES.subList(0, 1), "shell of 3");
+        window.root();
+        int large = captionSize();
+        Looks.light();
+        SwingUtilities.updateComponentTreeUI(window.root());
+        assertThat(captionSize()).isLessThan(large);
+    }
+
+    private int captionSize() {
+        JList<PhotoLine> list = window.strip.pictures();
+        Container cell = (Container) list.getCellRenderer()
+                .getListCellRendererComponent(list, list.getModel().getElementAt(0), 0, false, false);
+        return cell.getComponent(0).getFont().getSize();
+    }
+
+    @Test
     void a_photo_brought_in_again_is_seen_again() throws IOException {
         open(Theme.LIGHT, 1.0f).bring(FILES.subList(0, 1), "");
         Entry<Photo> photo =
@@ -163,6 +183,8 @@ class PhotosPageTest {
         String name = photo.fact().content();
         Files.delete(
                 desk.logbook().photos().folder().resolve(name.substring(0, 2)).resolve(name));
+        Files.deleteIfExists(
+                desk.logbook().photos().folder().resolve("small").resolve(name + ".jpg")); // of another test
         SmallPictures pictures = window.photographs.pictures();
         pictures.of(photo.fact(), () -> {});
         window.tasks.awaitIdle();

@@ -31,13 +31,13 @@ class CaseSheetOutTest {
     }
 
     @Test
-    void what_goes_along_is_read_beside_the_window_which_says_so_meanwhile() {
+    void what_goes_along_is_read_beside_the_window() {
         Command share = window.commands.stream()
                 .filter(command -> command.key().equals("casesheet.command.print"))
                 .findFirst()
                 .orElseThrow();
         share.perform();
-        assertThat(window.said()).contains("Reading what goes on the sheet").doesNotContain("Words that were typed");
+        assertThat(window.said()).doesNotContain("Words that were typed");
         window.settle();
 
         String mark = window.logbook
