@@ -5,8 +5,15 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import witnessmark.trace.Layout;
 import witnessmark.trace.SampleSink;
@@ -19,11 +26,14 @@ import witnessmark.trace.text.TraceReader;
 
 /**
  * How fast a trace of 100 MB and 20 channels is read: to numbers, and with everything worked out of it, beside a bare
- * loop over FastCSV that makes texts, and one that makes numbers of them. Each is the median of several rounds, turn about.
+ * loop over FastCSV that makes texts, one that makes numbers of them, and R's {@code fread} with one thread where R and its
+ * {@code data.table} are installed. Each is the median of several rounds, turn about, in time of the processor, so that other
+ * work on the machine counts less.
  *
  * <p>{@code java -Xmx1g -cp CLASSPATH witnessmark.bench.TraceBench [MEGABYTES]}
  */
 public final class TraceBench {
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int ROUNDS = 7;
     private static final String HEADING = "Time [s],Engine Speed [rpm],Throttle [%],Speed [km/h],Lat G [g],Long G [g],"
             + "Oil Press [bar],Oil Temp [C],Water Temp [C],Fuel Press [bar],Lambda,Gear,Battery [V],EGT 1 [C],EGT 2 [C],"
@@ -43,22 +53,52 @@ public final class TraceBench {
         String[] names = {"FastCSV, texts", "FastCSV, parseDouble", "this, numbers", "this, reduced"};
         double[][] took = new double[works.length][ROUNDS];
         double kept = 0;
+        List<Double> fread = new ArrayList<>();
+        Path file = Files.createTempFile("trace-bench", ".csv");
+        Files.write(file, bytes);
         for (int round = 0; round < ROUNDS; round++) {
+            fread(file).ifPresent(fread::add);
             for (int i = 0; i < works.length; i++) {
-                long start = System.nanoTime();
+                long start = THREADS.getCurrentThreadCpuTime();
                 kept += works[i].run();
-                took[i][round] = (System.nanoTime() - start) / 1e9;
+                took[i][round] = (THREADS.getCurrentThreadCpuTime() - start) / 1e9;
             }
         }
         for (int i = 0; i < works.length; i++) {
             java.util.Arrays.sort(took[i]);
             System.out.printf(Locale.ROOT, "%-22s %7.1f MB/s%n", names[i], bytes.length / 1e6 / took[i][ROUNDS / 2]);
         }
+        Files.delete(file);
+        fread.sort(null);
+        System.out.println(
+                fread.isEmpty()
+                        ? "R's fread: R or its data.table is not installed, so it is not beside these"
+                        : String.format(
+                                Locale.ROOT,
+                                "%-22s %7.1f MB/s",
+                                "R's fread, one thread",
+                                bytes.length / 1e6 / fread.get(fread.size() / 2)));
         System.out.printf(
                 Locale.ROOT,
                 "numbers %.2f times FastCSV with parseDouble (%g)%n",
                 took[1][ROUNDS / 2] / took[2][ROUNDS / 2],
                 kept);
+    }
+
+    /** Seconds of the processor R takes for the file; the second reading, as the first loads what it needs. */
+    private static Optional<Double> fread(Path file) throws IOException {
+        String program = "library(data.table); setDTthreads(1); f <- '" + file + "'; x <- fread(f, nrows = 1000);"
+                + " t <- system.time(x <- fread(f)); cat('seconds', t[['user.self']] + t[['sys.self']])";
+        try {
+            Process r = new ProcessBuilder("Rscript", "-e", program)
+                    .redirectErrorStream(true)
+                    .start();
+            String said = new String(r.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            int at = said.indexOf("seconds ");
+            return at < 0 ? Optional.empty() : Optional.of(Double.valueOf(said.substring(at + 8).strip()));
+        } catch (IOException e) {
+            return Optional.empty(); // no R
+        }
     }
 
     private static byte[] trace(int size) {
