@@ -9,6 +9,7 @@ import java.sql.Savepoint;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.ProgressHandler;
 
@@ -71,6 +72,17 @@ final class Database implements AutoCloseable {
                 each.take(rows);
             }
         }
+    }
+
+    /**
+     * The rows of a query put otherwise than it is written, to be read beside others; for once, and not kept.
+     *
+     * @param put makes the text that is run of the one of that name
+     */
+    ResultSet rows(String name, UnaryOperator<String> put) throws SQLException {
+        PreparedStatement statement = connection.prepareStatement(put.apply(sql.text(name)));
+        statement.closeOnCompletion();
+        return statement.executeQuery();
     }
 
     /** The first column of the first row. */
