@@ -104,8 +104,7 @@ final class AsWritten {
             lastDevice = amendment.device();
             ofLastDevice = chains.computeIfAbsent(new String(lastDevice, StandardCharsets.UTF_8), any -> new Chain());
         }
-        boolean next = amendment.number() == ofLastDevice.number + 1
-                && amendment.goesOnFrom(ofLastDevice.hash);
+        boolean next = amendment.number() == ofLastDevice.number + 1 && amendment.goesOnFrom(ofLastDevice.hash);
         ofLastDevice.number = amendment.number();
         ofLastDevice.hash = amendment.hash();
         return next;

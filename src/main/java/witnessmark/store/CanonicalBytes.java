@@ -3,7 +3,6 @@ package witnessmark.store;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The text of {@link Canonical} as UTF-8 bytes, made without an object for each value, for a check that reads a whole

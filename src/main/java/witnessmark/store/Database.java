@@ -6,6 +6,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Savepoint;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
@@ -55,6 +56,13 @@ final class Database implements AutoCloseable {
      */
     int run(String name, @Nullable Object... parameters) throws SQLException {
         return bound(name, parameters).executeUpdate();
+    }
+
+    /** Runs steps of a schema. */
+    void execute(String steps) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate(steps);
+        }
     }
 
     /** Runs a statement whose rows, if it gives any, are of no interest. */
