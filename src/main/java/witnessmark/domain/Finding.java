@@ -104,7 +104,7 @@ public record Finding(
             @Nullable Integer around,
             @Nullable Integer out) {
         return new Finding(
-                of, engine, build, part, member, place, number, where, next, far, face, x, y, reading, at, by, seen, around,
-                out);
+                of, engine, build, part, member, place, number, where, next, far, face, x, y, reading, at, by, seen,
+                around, out);
     }
 }

@@ -78,7 +78,9 @@ class KilledAtWorkTest {
         said.take("begins 00000000-0000-7000-8000-000000000000:1");
         said.take("saved 00000000-0000-7000-8000-000000000000:1");
         compared(logbooks, said, "planted");
-        assertThat(wrong).containsExactly("planted: lost of what was saved: 1, as 00000000-0000-7000-8000-000000000000:1, found null");
+        assertThat(wrong)
+                .containsExactly(
+                        "planted: lost of what was saved: 1, as 00000000-0000-7000-8000-000000000000:1, found null");
     }
 
     private SaidSoFar asKept(int form) throws IOException {

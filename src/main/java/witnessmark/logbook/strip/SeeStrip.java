@@ -34,7 +34,8 @@ public final class SeeStrip {
 
     /** Whether the engine was still apart at the end of that day. */
     public static boolean open(View view, Entry<Build> build) {
-        return build.fact().closed() == null || !view.ledger().asOf().counts(build.fact().closed());
+        return build.fact().closed() == null
+                || !view.ledger().asOf().counts(build.fact().closed());
     }
 
     /** The report of a build; empty where there is no such build by that day. */
@@ -47,10 +48,7 @@ public final class SeeStrip {
 
     private static StripPage page(View view, Entry<Build> build) {
         return new StripPage(
-                new Strips(view.ledger()).of(build),
-                open(view, build),
-                incidents(view, build),
-                photos(view));
+                new Strips(view.ledger()).of(build), open(view, build), incidents(view, build), photos(view));
     }
 
     /** What an engine was opened for is an incident of it, the last first. */
@@ -61,13 +59,16 @@ public final class SeeStrip {
                 .where(incident -> build.fact().engine().equals(incident.engine())
                         && view.ledger().asOf().counts(incident.at()))
                 .stream()
-                .sorted(Comparator.comparing((Entry<Incident> incident) -> incident.fact().at())
+                .sorted(Comparator.comparing(
+                                (Entry<Incident> incident) -> incident.fact().at())
                         .reversed())
                 .toList();
     }
 
     private static Map<Id<Finding>, Long> photos(View view) {
-        return view.facts().of(Photo.class).inForce()
+        return view.facts()
+                .of(Photo.class)
+                .inForce()
                 .map(photo -> photo.fact().finding())
                 .filter(Objects::nonNull)
                 .collect(Collectors.groupingBy(id -> id, HashMap::new, Collectors.counting()));

@@ -45,7 +45,8 @@ public final class WriteStrip {
      *
      * @param number which cylinder or main bearing, counted from 1; null for all of them
      */
-    public record Where(Id<Build> build, StripLine line, @Nullable Integer number) {}
+    public record Where(
+            Id<Build> build, StripLine line, @Nullable Integer number) {}
 
     /**
      * There is such a mark, so far gone. Where something was found there already, that is what it is now.
@@ -57,9 +58,7 @@ public final class WriteStrip {
     public Outcome<Written> mark(
             Where where, @Nullable Id<Finding> finding, FindingMark mark, @Nullable HowMarked how, String why) {
         Optional<Entry<Finding>> was = found(where, finding);
-        return was.isPresent()
-                ? amend(was.get(), seen -> seen.marked(mark, how), why)
-                : first(where, mark, how, why);
+        return was.isPresent() ? amend(was.get(), seen -> seen.marked(mark, how), why) : first(where, mark, how, why);
     }
 
     /** Another mark beside those that are there. */
@@ -125,8 +124,7 @@ public final class WriteStrip {
      * @param around degrees, 0 to 359, or null for nowhere in particular
      * @param out hundredths, 0 to 100, or null
      */
-    public Outcome<Written> placed(
-            Id<Finding> finding, @Nullable Integer around, @Nullable Integer out, String why) {
+    public Outcome<Written> placed(Id<Finding> finding, @Nullable Integer around, @Nullable Integer out, String why) {
         return amend(finding, seen -> seen.placed(around, out), why);
     }
 

@@ -33,7 +33,8 @@ public record StripCell(@Nullable Integer number, List<Entry<Finding>> found, Li
     }
 
     private static Optional<Entry<Finding>> worst(List<Entry<Finding>> of) {
-        return of.stream().max(Comparator.comparingInt(finding -> badness(finding.fact().how())));
+        return of.stream()
+                .max(Comparator.comparingInt(finding -> badness(finding.fact().how())));
     }
 
     /** How far the worst of it has gone; empty where nobody looked or judged. */

@@ -52,8 +52,8 @@ public record StripReport(
 
     /** What has gone that far or further, line by line. */
     public List<Entry<Finding>> from(HowMarked how) {
-        return all().filter(finding -> finding.fact().how() != null
-                        && finding.fact().how().compareTo(how) >= 0)
+        return all().filter(finding ->
+                        finding.fact().how() != null && finding.fact().how().compareTo(how) >= 0)
                 .toList();
     }
 

@@ -56,8 +56,9 @@ public record StripRow(
     /** The one that stands alone. */
     public Optional<StripCell> alone() {
         return pattern == Pattern.ONE_ALONE
-                ? cells.stream().max(Comparator.comparingInt(
-                        cell -> cell.how().map(HowMarked::ordinal).orElse(-1)))
+                ? cells.stream()
+                        .max(Comparator.comparingInt(
+                                cell -> cell.how().map(HowMarked::ordinal).orElse(-1)))
                 : Optional.empty();
     }
 

@@ -25,7 +25,6 @@ import witnessmark.domain.Position;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Limits;
-import witnessmark.ledger.result.Life;
 import witnessmark.quantity.Counter;
 import witnessmark.quantity.Moment;
 import witnessmark.study.result.StripCell;
@@ -111,7 +110,8 @@ public final class Strips {
                     .where(other -> other.engine().equals(engine.id())
                             && other.opened().isBefore(build.fact().opened()))
                     .stream()
-                    .sorted(Comparator.comparing((Entry<Build> other) -> other.fact().opened())
+                    .sorted(Comparator.comparing(
+                                    (Entry<Build> other) -> other.fact().opened())
                             .reversed())
                     .toList();
         }

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
@@ -44,7 +44,8 @@ class StripsTest {
     }
 
     private static Entry<Build> build(String engine, int number) {
-        return facts.of(Build.class).inForce()
+        return facts.of(Build.class)
+                .inForce()
                 .filter(build -> facts.of(witnessmark.domain.Engine.class)
                                 .get(build.fact().engine())
                                 .number()
@@ -76,7 +77,8 @@ class StripsTest {
         assertThat(report.run().total() / 36_000.0).isCloseTo(1246, org.assertj.core.data.Offset.offset(1.0));
         assertThat(backs.part()).isNotNull();
         assertThat(backs.part().fact().mark()).isEqualTo("BE-05b");
-        assertThat(row(report("K05", 2), StripLine.SHELL_BACK_UPPER).cell(3).how()).contains(HowMarked.LIGHT);
+        assertThat(row(report("K05", 2), StripLine.SHELL_BACK_UPPER).cell(3).how())
+                .contains(HowMarked.LIGHT);
     }
 
     /** 14.11, INC-09: found at strip-down, nothing of it in running. */
@@ -84,14 +86,20 @@ class StripsTest {
     void what_was_found_at_a_strip_down_is_in_its_report() {
         StripReport report = report("K06", 5);
         assertThat(row(report, StripLine.CHAMBER).cell(4).how()).contains(HowMarked.CLEAR);
-        assertThat(row(report, StripLine.SEAT_EXHAUST).cell(4).worst().orElseThrow().fact().mark())
+        assertThat(row(report, StripLine.SEAT_EXHAUST)
+                        .cell(4)
+                        .worst()
+                        .orElseThrow()
+                        .fact()
+                        .mark())
                 .isEqualTo(FindingMark.RECESSED);
     }
 
     @Test
     void every_finding_of_every_build_is_in_its_report_once() {
         Strips strips = new Strips(SampleViews.on(facts, SampleViews.WINTER).ledger());
-        List<Id<Finding>> told = facts.of(Build.class).inForce()
+        List<Id<Finding>> told = facts.of(Build.class)
+                .inForce()
                 .flatMap(build -> strips.of(build).all())
                 .map(Entry::id)
                 .toList();
@@ -159,15 +167,33 @@ class StripsTest {
     })
     void a_spot_that_begins_with_a_side_belongs_to_its_line(FindingPlace place, String spot, StripLine line) {
         assertThat(StripLine.of(finding(place, 3, spot, null))).isEqualTo(line);
-        assertThat(StripLine.of(finding(place, 3, line.spot(line.beyondSide(spot)), null))).isEqualTo(line);
+        assertThat(StripLine.of(finding(place, 3, line.spot(line.beyondSide(spot)), null)))
+                .isEqualTo(line);
     }
 
     private static Finding finding(
             @Nullable FindingPlace place, @Nullable Integer number, String spot, @Nullable HowMarked how) {
         Entry<Build> of = build("K05", 3);
         return new Finding(
-                null, of.fact().engine(), of.id(), null, "", place, number, spot, FindingMark.WORN, how, null, null, null, null,
-                Moment.parse("2026-06-20T12:00Z[Europe/London]"), "", "", null, null);
+                null,
+                of.fact().engine(),
+                of.id(),
+                null,
+                "",
+                place,
+                number,
+                spot,
+                FindingMark.WORN,
+                how,
+                null,
+                null,
+                null,
+                null,
+                Moment.parse("2026-06-20T12:00Z[Europe/London]"),
+                "",
+                "",
+                null,
+                null);
     }
 
     /** One stands alone, or all are alike, told over from the marks themselves. */
@@ -180,12 +206,14 @@ class StripsTest {
                     .mapToObj(i -> random.nextInt(4) == 0 ? null : random.nextInt(5))
                     .toArray(Integer[]::new);
             Pattern pattern = pattern(how);
-            List<Integer> judged = Arrays.stream(how).filter(each -> each != null).toList();
+            List<Integer> judged =
+                    Arrays.stream(how).filter(each -> each != null).toList();
             boolean alone = judged.size() >= 3
-                    && judged.stream().anyMatch(worst -> judged.stream()
-                                    .filter(other -> other <= worst - 2)
-                                    .count()
-                            == judged.size() - 1);
+                    && judged.stream()
+                            .anyMatch(worst -> judged.stream()
+                                            .filter(other -> other <= worst - 2)
+                                            .count()
+                                    == judged.size() - 1);
             boolean alike = judged.size() == 4
                     && judged.stream().allMatch(each -> each > 0)
                     && judged.stream().allMatch(one -> judged.stream().allMatch(other -> Math.abs(one - other) <= 1));
