@@ -3,13 +3,11 @@ package witnessmark.study.result;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Finding;
-import witnessmark.domain.FindingMark;
 import witnessmark.domain.FindingPlace;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.Zone;
@@ -488,20 +486,5 @@ public enum StripLine {
                 .filter(word -> !word.isEmpty())
                 .reduce((one, other) -> one + " " + other)
                 .orElse("");
-    }
-
-    /** Marks, those first that the trade knows failures of this place by. */
-    public List<FindingMark> marks() {
-        List<FindingMark> all = List.of(FindingMark.values());
-        return Stream.of(true, false)
-                .flatMap(known -> all.stream().filter(mark -> known(mark) == known))
-                .toList();
-    }
-
-    private boolean known(FindingMark mark) {
-        return mark == FindingMark.NO_MARK
-                || mark == FindingMark.AS_NEW
-                || mark == FindingMark.EVEN_WEAR
-                || Arrays.stream(FailureMode.values()).anyMatch(mode -> mode.shows(place, mark));
     }
 }
