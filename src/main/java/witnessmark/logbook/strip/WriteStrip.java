@@ -73,6 +73,9 @@ public final class WriteStrip {
      */
     public Outcome<Written> how(Where where, @Nullable Id<Finding> finding, HowMarked how, String why) {
         Optional<Entry<Finding>> was = found(where, finding);
+        if (was.isEmpty() && finding != null) {
+            return gone();
+        }
         if (was.isEmpty()) {
             return how == HowMarked.NONE
                     ? first(where, FindingMark.NO_MARK, how, why)

@@ -42,10 +42,10 @@ public record StripReport(
                 .sum();
     }
 
-    /** How many of those were looked at. */
+    /** How many positions were looked at; what was written of a place without its side is one of them. */
     public int lookedAt() {
         return rows.stream()
-                .filter(StripRow::opened)
+                .filter(row -> row.opened() || row.line().side() == StripLine.Side.WHOLE)
                 .mapToInt(StripRow::lookedAt)
                 .sum();
     }
