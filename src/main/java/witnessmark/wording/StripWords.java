@@ -126,14 +126,23 @@ public final class StripWords {
 
     /** What stands out when the positions of a line are looked at together; empty for nothing. */
     public Optional<String> pattern(StripRow row) {
+        return pattern(row, "strip.alone", "strip.alike");
+    }
+
+    /** The same in two words. */
+    public Optional<String> brief(StripRow row) {
+        return pattern(row, "strip.alone.brief", "strip.alike.brief");
+    }
+
+    private Optional<String> pattern(StripRow row, String alone, String alike) {
         return switch (row.pattern()) {
             case NONE -> Optional.empty();
-            case ALL_ALIKE -> Optional.of(texts.get("strip.alike"));
+            case ALL_ALIKE -> Optional.of(texts.get(alike));
             case ONE_ALONE ->
                 row.alone()
                         .map(StripCell::number)
                         .filter(Objects::nonNull)
-                        .map(number -> texts.get("strip.alone", measures.number(number)));
+                        .map(number -> texts.get(alone, measures.number(number)));
         };
     }
 

@@ -50,7 +50,7 @@ public final class BenchPages implements Place {
             turn(FACES);
             go.run();
         });
-        this.strips = new Command(texts, "strip.page.command", CommandMenu.VIEW, 2, null, () -> {
+        this.strips = new Command(texts, "strip.command.report", CommandMenu.VIEW, 2, null, () -> {
             turn(STRIP);
             go.run();
         });

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import witnessmark.domain.Build;
@@ -125,10 +126,16 @@ final class StripModel {
                 row.line(),
                 area,
                 words.line(row.line()),
-                words.pattern(row).or(() -> words.part(row)).orElse(""),
+                note(row),
                 Stream.concat(Stream.of(row.whole()), row.cells().stream())
                         .map(cell -> cell(view, page, row, cell))
                         .toList());
+    }
+
+    private String note(StripRow row) {
+        return Stream.of(words.brief(row), words.part(row))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(". "));
     }
 
     private StripLines.Cell cell(View view, StripPage page, StripRow row, StripCell cell) {
@@ -164,8 +171,8 @@ final class StripModel {
                         .map(Entry::fact)
                         .anyMatch(seen ->
                                 seen.mark() != null && mode.shows(row.line().place(), seen.mark())))
-                .forEach(mode ->
-                        said.add(texts.get("strip.page.asked", prompts.name(mode), measures.row(prompts.ask(mode)))));
+                .forEach(mode -> said.add(
+                        texts.get("strip.page.asked", prompts.name(mode), String.join(" ", prompts.ask(mode)))));
         return said;
     }
 

@@ -58,6 +58,9 @@ public final class WriteStrip {
     public Outcome<Written> mark(
             Where where, @Nullable Id<Finding> finding, FindingMark mark, @Nullable HowMarked how, String why) {
         Optional<Entry<Finding>> was = found(where, finding);
+        if (was.isEmpty() && finding != null) {
+            return gone();
+        }
         return was.isPresent() ? amend(was.get(), seen -> seen.marked(mark, how), why) : first(where, mark, how, why);
     }
 

@@ -89,7 +89,7 @@ final class StripWindow implements AutoCloseable {
         pane.logbook("Marrowgate, sample season");
         window.go(PlaceId.MEASURING_BENCH);
         place.commands().stream()
-                .filter(command -> command.key().equals("strip.page.command"))
+                .filter(command -> command.key().equals("strip.command.report"))
                 .forEach(Command::perform);
         tasks.awaitIdle();
     }
