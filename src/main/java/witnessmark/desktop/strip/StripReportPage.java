@@ -38,6 +38,7 @@ public final class StripReportPage {
     private final StripActions actions;
     private final WriteStrip writing;
     private final Latest reading;
+    private final Beside beside = new Beside();
     private final StripPanel panel;
     private final JButton again;
     private String wanted = "";
@@ -53,7 +54,7 @@ public final class StripReportPage {
         this.actions = new StripActions(context);
         this.writing = new WriteStrip(context.book(), context.ids());
         this.reading = new Latest(context.tools().tasks());
-        this.panel = new StripPanel(texts, new Table(), new Beside(), this::chosen);
+        this.panel = new StripPanel(texts, new Table(), beside, this::chosen);
         this.again = Buttons.plain(Caption.of(texts.get("strip.page.again")), this::refresh);
     }
 
@@ -72,10 +73,6 @@ public final class StripReportPage {
     /** The strip in view. */
     String build() {
         return build;
-    }
-
-    StripSide.Told beside() {
-        return new Beside();
     }
 
     /** What is read. */
@@ -164,7 +161,8 @@ public final class StripReportPage {
             if (now == null || row.isEmpty() || cell.isEmpty()) {
                 panel.side().showNone();
             } else {
-                panel.side().show(row.get().line(), cell.get(), now.incidents(), now.readOnly());
+                where().ifPresent(where ->
+                        panel.side().show(new StripSide.At(where, cell.get()), now.incidents(), now.readOnly()));
             }
         }
 
@@ -187,49 +185,50 @@ public final class StripReportPage {
 
         @Override
         public void takeAway() {
-            new Beside().takeAway();
+            beside.takeAway();
         }
     }
 
     /** What the fields beside ask for. */
     private final class Beside implements StripSide.Told {
         @Override
-        public void mark(FindingMark mark) {
-            Id<Finding> finding = panel.side().finding();
-            HowMarked how = mark == FindingMark.NO_MARK
-                    ? HowMarked.NONE
-                    : panel.table()
-                            .inHand()
-                            .map(StripLines.Cell::how)
-                            .filter(was -> was != HowMarked.NONE)
-                            .orElse(null);
-            where().ifPresent(where -> writes(
-                    where,
-                    records.word(mark),
-                    () -> writing.mark(where, finding, mark, how, why(where, records.word(mark)))));
-        }
-
-        @Override
-        public void another(FindingMark mark) {
-            where().ifPresent(where -> writes(
-                    where,
-                    records.word(mark),
-                    () -> writing.another(where, mark, null, why(where, records.word(mark)))));
-        }
-
-        @Override
-        public void words(String spot, String said) {
-            of((where, finding) -> writes(where, said, () -> writing.told(finding, spot, said, why(where, said))));
-        }
-
-        @Override
-        public void incident(String incident) {
-            String what = texts.get("strip.page.evidence");
-            of((where, finding) -> writes(
-                    where,
+        public void mark(StripSide.At at, FindingMark mark) {
+            HowMarked was = at.cell().how() == HowMarked.NONE ? null : at.cell().how();
+            HowMarked how = mark == FindingMark.NO_MARK ? HowMarked.NONE : was;
+            String what = records.word(mark);
+            writes(
+                    at.where(),
                     what,
-                    () -> writing.evidenceOf(
-                            finding, incident.isEmpty() ? null : Id.<Incident>parse(incident), why(where, what))));
+                    () -> writing.mark(at.where(), at.cell().finding(), mark, how, why(at.where(), what)));
+        }
+
+        @Override
+        public void another(StripSide.At at, FindingMark mark) {
+            String what = records.word(mark);
+            writes(at.where(), what, () -> writing.another(at.where(), mark, null, why(at.where(), what)));
+        }
+
+        @Override
+        public void words(StripSide.At at, String spot, String said) {
+            Id<Finding> finding = at.cell().finding();
+            if (finding != null) {
+                writes(at.where(), said, () -> writing.told(finding, spot, said, why(at.where(), said)));
+            }
+        }
+
+        @Override
+        public void incident(StripSide.At at, String incident) {
+            Id<Finding> finding = at.cell().finding();
+            String what = texts.get("strip.page.evidence");
+            if (finding != null) {
+                writes(
+                        at.where(),
+                        what,
+                        () -> writing.evidenceOf(
+                                finding,
+                                incident.isEmpty() ? null : Id.<Incident>parse(incident),
+                                why(at.where(), what)));
+            }
         }
 
         @Override

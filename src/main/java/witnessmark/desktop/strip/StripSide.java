@@ -4,7 +4,10 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
@@ -23,22 +26,25 @@ import witnessmark.desktop.form.Styles;
 import witnessmark.domain.Finding;
 import witnessmark.domain.FindingMark;
 import witnessmark.domain.Id;
+import witnessmark.logbook.strip.WriteStrip;
 import witnessmark.study.result.FailureMode;
-import witnessmark.study.result.StripLine;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /** Beside the table: what is known of the position in hand, and what can be said of it. A field that is left is written. */
 final class StripSide extends JPanel {
+    /** The position its fields are of: what is written is of that one, whichever is in hand by then. */
+    record At(WriteStrip.Where where, StripLines.Cell cell) {}
+
     /** What is asked of it. */
     interface Told {
-        void mark(FindingMark mark);
+        void mark(At at, FindingMark mark);
 
-        void another(FindingMark mark);
+        void another(At at, FindingMark mark);
 
-        void words(String spot, String words);
+        void words(At at, String spot, String words);
 
-        void incident(String incident);
+        void incident(At at, String incident);
 
         void correct();
 
@@ -60,9 +66,13 @@ final class StripSide extends JPanel {
     private final JButton another;
     private final JButton correct;
     private final JButton away;
-    private transient StripLines.@Nullable Cell shown;
-    private transient @Nullable StripLine line;
+    /** What was typed and is not in the logbook yet: it stands in its fields again when its finding does. */
+    private final transient Map<Id<Finding>, Typed> notWritten = new HashMap<>();
+
+    private transient @Nullable At shown;
     private boolean adding;
+
+    private record Typed(String spot, String words) {}
 
     StripSide(Texts texts, Told told) {
         super(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[top]"));
@@ -123,9 +133,10 @@ final class StripSide extends JPanel {
 
     /** What was begun in a field and not left is as it was. */
     private void leaves() {
-        StripLines.Cell cell = shown;
-        if (cell != null) {
-            fill(cell);
+        At at = shown;
+        if (at != null) {
+            notWritten.remove(at.cell().finding());
+            fill(at);
         }
         told.back();
     }
@@ -138,63 +149,86 @@ final class StripSide extends JPanel {
     }
 
     private List<StripChoice.Mark> choices() {
-        StripLine of = line;
+        At at = shown;
         List<StripChoice.Mark> all = new ArrayList<>();
         all.add(new StripChoice.Mark(null, texts.get("strip.page.mark.none")));
-        if (of != null) {
-            FailureMode.marksAt(of.place()).forEach(each -> all.add(new StripChoice.Mark(each, records.word(each))));
+        if (at != null) {
+            FailureMode.marksAt(at.where().line().place())
+                    .forEach(each -> all.add(new StripChoice.Mark(each, records.word(each))));
         }
         return all;
     }
 
     private void markLeft() {
         StripChoice.Mark chosen = mark.chosen();
-        StripLines.Cell cell = shown;
-        if (cell == null || chosen == null || chosen.mark() == null) {
-            adding = false;
-        } else if (adding) {
-            adding = false;
-            told.another(chosen.mark());
-        } else if (chosen.mark() != cell.mark()) {
-            told.mark(chosen.mark());
+        At at = shown;
+        boolean more = adding;
+        adding = false;
+        if (at == null || chosen == null || chosen.mark() == null) {
+            return;
+        }
+        if (more) {
+            told.another(at, chosen.mark());
+        } else if (chosen.mark() != at.cell().mark()) {
+            told.mark(at, chosen.mark());
         }
     }
 
     private void wordsLeft() {
-        StripLines.Cell cell = shown;
-        if (cell != null
-                && cell.finding() != null
-                && !(cell.spot().equals(spot.text().strip())
-                        && cell.words().equals(words.text().strip()))) {
-            told.words(spot.text(), words.text());
+        At at = shown;
+        Id<Finding> finding = at == null ? null : at.cell().finding();
+        if (at == null || finding == null) {
+            return;
+        }
+        Typed typed = new Typed(spot.text().strip(), words.text().strip());
+        if (!typed.equals(new Typed(at.cell().spot(), at.cell().words()))) {
+            notWritten.put(finding, typed);
+            told.words(at, typed.spot(), typed.words());
         }
     }
 
     private void incidentLeft() {
         StripChoice.Of chosen = incident.chosen();
-        StripLines.Cell cell = shown;
-        if (cell != null
-                && cell.finding() != null
+        At at = shown;
+        if (at != null
+                && at.cell().finding() != null
                 && chosen != null
-                && !chosen.key().equals(cell.incident())) {
-            told.incident(chosen.key());
+                && !chosen.key().equals(at.cell().incident())) {
+            told.incident(at, chosen.key());
         }
     }
 
     /**
-     * Shows a position. What is being typed of the same finding stays.
+     * Shows a position. What stands in the fields of another is written first: a click on the table comes before the focus has left
+     * them. What is being typed or chosen of the same stays.
      *
      * @param incidents of which it may be evidence, none first
      */
-    void show(StripLine of, StripLines.Cell cell, List<StripChoice.Of> incidents, boolean readOnly) {
-        line = of;
-        shown = cell;
-        adding = false;
+    void show(At next, List<StripChoice.Of> incidents, boolean readOnly) {
+        At was = shown;
+        boolean same = was != null && was.where().equals(next.where());
+        if (!same && !readOnly) {
+            markLeft();
+            wordsLeft();
+            incidentLeft();
+        }
+        boolean typing = was != null
+                && same
+                && (spot.field().isFocusOwner() || words.field().isFocusOwner())
+                && Objects.equals(was.cell().finding(), next.cell().finding());
+        Id<Finding> finding = next.cell().finding();
+        if (typing && finding != null) {
+            notWritten.put(finding, new Typed(spot.text().strip(), words.text().strip()));
+        }
+        shown = next;
+        StripLines.Cell cell = next.cell();
         title.setText(cell.said().get(0));
         said.removeAll();
         cell.said().stream().skip(1).forEach(each -> said.add(Lettering.paragraph(each, Styles.NOTE), "growx, wmin 0"));
-        incident.load(incidents, incidents.get(0));
-        fill(cell);
+        if (!(same && (mark.combo().isFocusOwner() || incident.combo().isFocusOwner()))) {
+            incident.load(incidents, incidents.get(0));
+            fill(next);
+        }
         boolean there = cell.finding() != null;
         mark.combo().setEnabled(!readOnly);
         spot.field().setEnabled(there && !readOnly);
@@ -207,7 +241,8 @@ final class StripSide extends JPanel {
         repaint();
     }
 
-    private void fill(StripLines.Cell cell) {
+    private void fill(At at) {
+        StripLines.Cell cell = at.cell();
         adding = false;
         List<StripChoice.Mark> all = choices();
         mark.load(
@@ -216,8 +251,13 @@ final class StripSide extends JPanel {
                         .filter(each -> each.mark() == cell.mark())
                         .findFirst()
                         .orElse(all.get(0)));
-        spot.load(cell.spot());
-        words.load(cell.words());
+        Typed written = new Typed(cell.spot(), cell.words());
+        Typed typed = cell.finding() == null ? written : notWritten.getOrDefault(cell.finding(), written);
+        if (typed.equals(written)) {
+            notWritten.remove(cell.finding());
+        }
+        spot.load(typed.spot());
+        words.load(typed.words());
         for (int i = 0; i < incident.combo().getItemCount(); i++) {
             StripChoice.Of each = incident.combo().getItemAt(i);
             if (each.key().equals(cell.incident())) {
@@ -246,13 +286,11 @@ final class StripSide extends JPanel {
         return mark;
     }
 
-    FieldBox words() {
-        return words;
+    FieldBox spot() {
+        return spot;
     }
 
-    /** Which finding its fields are of. */
-    @Nullable
-    Id<Finding> finding() {
-        return shown == null ? null : shown.finding();
+    FieldBox words() {
+        return words;
     }
 }

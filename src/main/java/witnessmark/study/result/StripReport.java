@@ -2,7 +2,6 @@ package witnessmark.study.result;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
@@ -19,7 +18,6 @@ import witnessmark.ledger.result.Life;
  * @param rows what can be looked at, and what was; in the order in which an engine comes apart
  * @param elsewhere what was found at no place on the engine, the earliest first
  * @param numbers how many positions a line may have at most
- * @param mains how many main bearings, or null when nobody wrote that down
  */
 public record StripReport(
         Entry<Engine> engine,
@@ -27,8 +25,7 @@ public record StripReport(
         Life run,
         List<StripRow> rows,
         List<Entry<Finding>> elsewhere,
-        int numbers,
-        @Nullable Integer mains) {
+        int numbers) {
     public StripReport {
         rows = List.copyOf(rows);
         elsewhere = List.copyOf(elsewhere);

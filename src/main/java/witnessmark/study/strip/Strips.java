@@ -135,8 +135,7 @@ public final class Strips {
                     found.stream()
                             .filter(finding -> StripLine.of(finding.fact()) == null)
                             .toList(),
-                    rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0),
-                    design.mains());
+                    rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0));
         }
 
         private List<Entry<Finding>> found(Id<Build> of) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.util.Locale;
+import javax.swing.JComboBox;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -117,8 +118,15 @@ class StripReportPageTest {
     @Test
     void a_mark_that_is_picked_is_written_and_then_judged_by_a_figure() {
         april().at(StripLine.ROD_BOLT, 2);
-        window.page.beside().mark(FindingMark.STRETCHED);
-        window.settle();
+        JComboBox<StripChoice.Mark> marks = window.page.panel().side().mark().combo();
+        for (int i = 0; i < marks.getItemCount(); i++) {
+            if (marks.getItemAt(i).mark() == FindingMark.STRETCHED) {
+                marks.setSelectedIndex(i);
+            }
+        }
+        window.at(StripLine.ROD_BOLT, 3).settle(); // a click elsewhere, before the focus has left
+        window.at(StripLine.ROD_BOLT, 2);
+        assertThat(window.findings(StripLine.ROD_BOLT, 3)).isEmpty();
         window.type('3');
         assertThat(window.findings(StripLine.ROD_BOLT, 2)).singleElement().satisfies(finding -> {
             assertThat(finding.mark()).isEqualTo(FindingMark.STRETCHED);
@@ -129,8 +137,13 @@ class StripReportPageTest {
     @Test
     void delete_takes_away_and_words_keep_the_side() {
         april().at(StripLine.BIG_END_UPPER, 3);
-        window.page.beside().words("near the parting line", "smeared");
-        window.settle();
+        window.page.panel().side().words().field().setText("smeared");
+        window.page.panel().side().spot().field().setText("near the parting line");
+        window.at(StripLine.BIG_END_UPPER, 4).settle(); // a click elsewhere, before the focus has left
+        assertThat(window.findings(StripLine.BIG_END_UPPER, 4)).isEmpty();
+        assertThat(window.findings(StripLine.BIG_END_UPPER, 3))
+                .extracting(finding -> finding.words())
+                .contains("smeared");
         assertThat(window.findings(StripLine.BIG_END_UPPER, 3))
                 .extracting(finding -> finding.spot())
                 .contains("upper near the parting line");
