@@ -80,6 +80,11 @@ public record Finding(
         return with(incident, spot, next, far, words, aroundDegrees, outPercent);
     }
 
+    /** The same, so far gone. */
+    public Finding judged(HowMarked far) {
+        return with(incident, spot, mark, far, words, aroundDegrees, outPercent);
+    }
+
     /** The same in other words. */
     public Finding told(String where, String seen) {
         return with(incident, where, mark, how, seen, aroundDegrees, outPercent);

@@ -88,30 +88,7 @@ public final class WriteStrip {
         boolean none = mark == FindingMark.NO_MARK || mark == FindingMark.AS_NEW;
         return none && how != HowMarked.NONE
                 ? Outcome.didNot(Problem.of(ProblemKind.NOT_MARKED))
-                : amend(was.get(), seen -> judged(seen, how), why);
-    }
-
-    private static Finding judged(Finding seen, HowMarked how) {
-        return new Finding(
-                seen.incident(),
-                seen.engine(),
-                seen.build(),
-                seen.part(),
-                seen.member(),
-                seen.place(),
-                seen.number(),
-                seen.spot(),
-                seen.mark(),
-                how,
-                seen.face(),
-                seen.x(),
-                seen.y(),
-                seen.reading(),
-                seen.at(),
-                seen.by(),
-                seen.words(),
-                seen.aroundDegrees(),
-                seen.outPercent());
+                : amend(was.get(), seen -> seen.judged(how), why);
     }
 
     /** In words, and where there. */
