@@ -20,12 +20,14 @@ public final class StripWords {
     private final Measures measures;
     private final RecordWords records;
     private final LifeWords lives;
+    private final PartPlaceWords places;
 
     public StripWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
         this.lives = new LifeWords(texts, measures);
+        this.places = new PartPlaceWords(texts);
     }
 
     /** {@code K05, build 3}. */
@@ -93,12 +95,7 @@ public final class StripWords {
         said.add(finding.mark() == null ? "" : records.word(finding.mark()));
         said.add(finding.how() == null ? "" : records.word(finding.how()));
         said.add(line == null ? finding.spot() : line.beyondSide(finding.spot()));
-        Integer around = finding.aroundDegrees();
-        Integer out = finding.outPercent();
-        said.add(
-                around == null || out == null
-                        ? ""
-                        : texts.get("strip.place", measures.number(around), measures.number(out)));
+        said.add(places.of(finding).orElse(""));
         said.removeIf(String::isBlank);
         String marks = measures.row(said);
         return finding.words().isBlank()

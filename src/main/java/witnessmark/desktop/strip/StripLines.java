@@ -46,6 +46,7 @@ record StripLines(List<String> heads, List<Row> rows, String said) {
      * @param how how far that has gone, or null where nobody judged
      * @param word its mark
      * @param worse whether it got worse since somebody looked last
+     * @param spots where on its part
      * @param said all of it, in sentences
      */
     record Cell(
@@ -59,6 +60,7 @@ record StripLines(List<String> heads, List<Row> rows, String said) {
             String words,
             String incident,
             boolean worse,
+            PartSpots spots,
             List<String> said) {
         Cell {
             said = List.copyOf(said);

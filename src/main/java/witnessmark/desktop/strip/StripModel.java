@@ -33,6 +33,7 @@ final class StripModel {
     private final StripWords words;
     private final RecordWords records;
     private final PromptWords prompts;
+    private final PartReading parts;
 
     StripModel(Texts texts, Measures measures) {
         this.texts = texts;
@@ -40,6 +41,7 @@ final class StripModel {
         this.words = new StripWords(texts, measures);
         this.records = new RecordWords(texts);
         this.prompts = new PromptWords(texts);
+        this.parts = new PartReading(texts, words);
     }
 
     /**
@@ -152,6 +154,7 @@ final class StripModel {
                 seen == null ? "" : seen.words(),
                 seen == null || seen.incident() == null ? "" : seen.incident().text(),
                 cell.worse(),
+                parts.of(row, cell, finding -> number(view, finding)),
                 said(view, page, row, cell));
     }
 

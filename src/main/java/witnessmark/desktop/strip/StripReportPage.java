@@ -232,6 +232,20 @@ public final class StripReportPage {
         }
 
         @Override
+        public void place(StripSide.At at, PartSpots.@Nullable Place place) {
+            Id<Finding> finding = at.cell().finding();
+            if (finding == null) {
+                context.window().say(texts.get("strip.page.drawing.first"));
+                panel.side().ask(null);
+                return;
+            }
+            String what = texts.get("strip.page.drawing.place");
+            Integer around = place == null ? null : place.around();
+            Integer out = place == null ? null : place.out();
+            writes(at.where(), what, () -> writing.placed(finding, around, out, why(at.where(), what)));
+        }
+
+        @Override
         public void correct() {
             of((where, finding) -> context.correct().accept(finding.text()));
         }

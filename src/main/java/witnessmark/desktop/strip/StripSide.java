@@ -28,6 +28,8 @@ import witnessmark.domain.FindingMark;
 import witnessmark.domain.Id;
 import witnessmark.logbook.strip.WriteStrip;
 import witnessmark.study.result.FailureMode;
+import witnessmark.study.result.StripLine.Outline;
+import witnessmark.wording.PartPlaceWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -46,6 +48,9 @@ final class StripSide extends JPanel {
 
         void incident(At at, String incident);
 
+        /** @param place where on its part, or null for nowhere in particular */
+        void place(At at, PartSpots.@Nullable Place place);
+
         void correct();
 
         void takeAway();
@@ -62,6 +67,8 @@ final class StripSide extends JPanel {
     private final ChoiceBox<StripChoice.Mark> mark;
     private final FieldBox spot;
     private final FieldBox words;
+    private final PartDrawing drawing;
+    private final JTextArea where = Lettering.paragraph(" ", Styles.NOTE);
     private final ChoiceBox<StripChoice.Of> incident;
     private final JButton another;
     private final JButton correct;
@@ -83,6 +90,7 @@ final class StripSide extends JPanel {
         said.setOpaque(false);
         mark = new ChoiceBox<>(texts, Caption.of(texts.get("strip.page.mark")), StripChoice.Mark::words);
         spot = new FieldBox(Caption.of(texts.get("strip.page.spot")));
+        drawing = new PartDrawing(texts.get("strip.page.drawing"), new PartPlaceWords(texts), new Drawing());
         words = new FieldBox(Caption.of(texts.get("strip.page.seen")));
         incident = new ChoiceBox<>(texts, Caption.of(texts.get("strip.page.evidence")), StripChoice.Of::words);
         another = Buttons.plain(Caption.of(texts.get("strip.page.another")), this::addAnother);
@@ -94,10 +102,12 @@ final class StripSide extends JPanel {
         sheet.add(said, "growx, wmin 0");
         sheet.add(mark, "growx, wmin 0, gaptop 6");
         sheet.add(spot, "growx, wmin 0");
+        sheet.add(drawing, "growx, wmin 0");
+        sheet.add(where, "growx, wmin 0");
         sheet.add(words, "growx, wmin 0");
         sheet.add(incident, "growx, wmin 0");
-        sheet.add(another, "split 3, growx 0, gaptop 4");
-        sheet.add(correct, "growx 0");
+        sheet.add(another, "growx 0, gaptop 4");
+        sheet.add(correct, "split 2, growx 0");
         sheet.add(away, "growx 0");
         add(sheet, "growx, wmin 0");
     }
@@ -229,10 +239,14 @@ final class StripSide extends JPanel {
             incident.load(incidents, incidents.get(0));
             fill(next);
         }
+        drawing.show(next.where().line().outline(), cell.spots());
+        where.setText(cell.spots().said());
+        where.setVisible(drawing.isVisible());
         boolean there = cell.finding() != null;
         mark.combo().setEnabled(!readOnly);
         spot.field().setEnabled(there && !readOnly);
         words.field().setEnabled(there && !readOnly);
+        drawing.setEnabled(!readOnly);
         incident.combo().setEnabled(there && !readOnly);
         another.setEnabled(there && !readOnly);
         correct.setEnabled(there && !readOnly);
@@ -266,6 +280,22 @@ final class StripSide extends JPanel {
         }
     }
 
+    /** What the drawing asks for: of the position in hand. */
+    private final class Drawing implements PartDrawing.Asked {
+        @Override
+        public void place(PartSpots.@Nullable Place place) {
+            At at = shown;
+            if (at != null && !Objects.equals(place, at.cell().spots().inHand())) {
+                told.place(at, place);
+            }
+        }
+
+        @Override
+        public void back() {
+            told.back();
+        }
+    }
+
     /** @param letter with which the mark begins, or null */
     void ask(@Nullable Character letter) {
         mark.combo().requestFocusInWindow();
@@ -279,11 +309,17 @@ final class StripSide extends JPanel {
         shown = null;
         title.setText(" ");
         said.removeAll();
+        drawing.show(Outline.NONE, PartSpots.NONE);
+        where.setVisible(false);
         revalidate();
     }
 
     ChoiceBox<StripChoice.Mark> mark() {
         return mark;
+    }
+
+    PartDrawing drawing() {
+        return drawing;
     }
 
     FieldBox spot() {

@@ -170,7 +170,7 @@ public enum StripLine {
             FindingPlace.PIN,
             Side.WHOLE,
             Counted.CYLINDERS,
-            Outline.ROUND,
+            Outline.TUNNEL,
             PartKind.PISTONS,
             Area.CYLINDERS,
             Zone.BOTTOM_END),
@@ -195,7 +195,7 @@ public enum StripLine {
             FindingPlace.LITTLE_END,
             Side.WHOLE,
             Counted.CYLINDERS,
-            Outline.ROUND,
+            Outline.TUNNEL,
             PartKind.RODS,
             Area.CRANK,
             Zone.BOTTOM_END),
@@ -203,7 +203,7 @@ public enum StripLine {
             FindingPlace.ROD_HOUSING,
             Side.WHOLE,
             Counted.CYLINDERS,
-            Outline.ROUND,
+            Outline.TUNNEL,
             PartKind.RODS,
             Area.CRANK,
             Zone.BOTTOM_END),
@@ -265,7 +265,7 @@ public enum StripLine {
             FindingPlace.CRANK_PIN,
             Side.WHOLE,
             Counted.CYLINDERS,
-            Outline.ROUND,
+            Outline.TUNNEL,
             PartKind.CRANK,
             Area.CRANK,
             Zone.SUMP,
@@ -292,7 +292,7 @@ public enum StripLine {
             FindingPlace.MAIN_JOURNAL,
             Side.WHOLE,
             Counted.MAINS,
-            Outline.ROUND,
+            Outline.TUNNEL,
             PartKind.CRANK,
             Area.CRANK,
             Zone.BOTTOM_END),
@@ -300,7 +300,7 @@ public enum StripLine {
             FindingPlace.MAIN_TUNNEL,
             Side.WHOLE,
             Counted.MAINS,
-            Outline.ROUND,
+            Outline.TUNNEL,
             PartKind.BLOCK,
             Area.CRANK,
             Zone.BOTTOM_END),
@@ -308,13 +308,13 @@ public enum StripLine {
             FindingPlace.THRUST_FACE,
             Side.WHOLE,
             Counted.NOT,
-            Outline.DISC,
+            Outline.WHEEL,
             PartKind.MAIN_SHELLS,
             Area.CRANK,
             Zone.BOTTOM_END),
     CRANK(FindingPlace.CRANK, Side.WHOLE, Counted.NOT, Outline.NONE, PartKind.CRANK, Area.CRANK, Zone.BOTTOM_END),
     CHAIN(FindingPlace.CHAIN, Side.WHOLE, Counted.NOT, Outline.NONE, PartKind.TIMING_CHAIN, Area.OUTSIDE, Zone.FRONT),
-    DAMPER(FindingPlace.DAMPER, Side.WHOLE, Counted.NOT, Outline.DISC, PartKind.DAMPER, Area.OUTSIDE, Zone.FRONT),
+    DAMPER(FindingPlace.DAMPER, Side.WHOLE, Counted.NOT, Outline.WHEEL, PartKind.DAMPER, Area.OUTSIDE, Zone.FRONT),
     WATER_PUMP(
             FindingPlace.WATER_PUMP,
             Side.WHOLE,
@@ -349,11 +349,11 @@ public enum StripLine {
             FindingPlace.FLYWHEEL,
             Side.WHOLE,
             Counted.NOT,
-            Outline.DISC,
+            Outline.WHEEL,
             PartKind.FLYWHEEL,
             Area.OUTSIDE,
             Zone.OUT_OF_CAR),
-    CLUTCH(FindingPlace.CLUTCH, Side.WHOLE, Counted.NOT, Outline.DISC, PartKind.CLUTCH, Area.OUTSIDE, Zone.OUT_OF_CAR),
+    CLUTCH(FindingPlace.CLUTCH, Side.WHOLE, Counted.NOT, Outline.WHEEL, PartKind.CLUTCH, Area.OUTSIDE, Zone.OUT_OF_CAR),
     OIL_COOLER(FindingPlace.OIL_COOLER, Side.WHOLE, Counted.NOT, Outline.NONE, PartKind.OIL_COOLER, Area.OUTSIDE),
     HOSE(FindingPlace.HOSE, Side.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE),
     SEAL(FindingPlace.SEAL, Side.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE),
@@ -396,8 +396,25 @@ public enum StripLine {
         DISC,
         /** Half a bearing laid flat: round from the parting line on the inlet side, out from the front edge. */
         HALF,
-        /** A cylinder laid flat: round from the front end over the exhaust side, out from its upper or front edge. */
-        ROUND
+        /** A cylinder that stands, laid flat: round from the front end over the exhaust side, out from its upper edge. */
+        ROUND,
+        /**
+         * One that lies along the crank, laid flat: round from the top over the exhaust side, out from its front edge. What turns is
+         * taken with cylinder 1 at top dead centre.
+         */
+        TUNNEL,
+        /** Seen from the front end: round from the top over the exhaust side, out from the middle to the edge; the same for what turns. */
+        WHEEL;
+
+        /** Whether it is drawn as a disc; else laid flat. */
+        public boolean disc() {
+            return this == DISC || this == WHEEL;
+        }
+
+        /** How far round it goes, in degrees: 360, or 180 for a half. */
+        public int degrees() {
+            return this == HALF ? 180 : 360;
+        }
     }
 
     /** Where on an engine lines belong together. */

@@ -1,9 +1,13 @@
 package witnessmark.desktop.strip;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Component;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.awt.event.KeyEvent;
+import java.awt.geom.Point2D;
 import java.util.Locale;
 import javax.swing.JComboBox;
 import javax.swing.JRootPane;
@@ -19,8 +23,10 @@ import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Finding;
 import witnessmark.domain.FindingMark;
 import witnessmark.domain.HowMarked;
 import witnessmark.logbook.Desk;
@@ -149,5 +155,70 @@ class StripReportPageTest {
                 .contains("upper near the parting line");
         window.at(StripLine.BIG_END_UPPER, 3).press(Keys.plain(KeyEvent.VK_DELETE));
         assertThat(window.findings(StripLine.BIG_END_UPPER, 3)).isEmpty();
+    }
+
+    @Test
+    void a_click_on_the_drawing_says_where_and_the_place_can_be_taken_away() {
+        PartDrawing drawing = onShell();
+        Point2D at = drawing.plane().point(new PartSpots.Place(90, 50));
+        Ui.click(drawing, (int) at.getX(), (int) at.getY());
+        window.settle();
+        assertThat(placed()).isNotNull();
+        assertThat(placed().around()).isCloseTo(90, within(1));
+        assertThat(placed().out()).isCloseTo(50, within(1));
+        assertThat(window.said()).contains("in the middle, middle of its width");
+        Ui.press(drawing, Keys.plain(KeyEvent.VK_DELETE));
+        window.settle();
+        assertThat(placed()).isNull();
+    }
+
+    @Test
+    void arrows_move_a_cross_and_enter_puts_the_mark_there() {
+        PartDrawing drawing = onShell();
+        for (FocusListener each : drawing.getFocusListeners()) {
+            each.focusGained(new FocusEvent(drawing, FocusEvent.FOCUS_GAINED));
+        }
+        PartSpots.Place from = drawing.cursor();
+        Ui.press(drawing, Keys.plain(KeyEvent.VK_RIGHT));
+        Ui.press(drawing, Keys.plain(KeyEvent.VK_DOWN));
+        assertThat(drawing.cursor().around()).isEqualTo(from.around() + 9);
+        assertThat(drawing.cursor().out()).isEqualTo(from.out() + 5);
+        PartSpots.Place to = drawing.cursor();
+        Ui.press(drawing, Keys.plain(KeyEvent.VK_ENTER));
+        window.settle();
+        assertThat(placed()).isEqualTo(to);
+    }
+
+    @Test
+    void where_nobody_said_what_it_is_the_drawing_asks_for_that_first() {
+        april().at(StripLine.SHELL_BACK_LOWER, 2);
+        window.root(1366, 768);
+        PartDrawing drawing = window.page.panel().side().drawing();
+        Ui.click(drawing, drawing.getWidth() / 2, drawing.getHeight() / 2);
+        window.settle();
+        assertThat(window.findings(StripLine.SHELL_BACK_LOWER, 2)).isEmpty();
+        window.root(1366, 768);
+        assertThat(GoldenText.of(window.pane)).contains("Say first what it is");
+    }
+
+    @Test
+    void what_is_not_drawn_has_no_drawing() {
+        april().at(StripLine.ROD_BOLT, 2);
+        assertThat(window.page.panel().side().drawing().isVisible()).isFalse();
+    }
+
+    /** A back of a shell with a mark that has no place yet. */
+    private PartDrawing onShell() {
+        april().at(StripLine.SHELL_BACK_UPPER, 2);
+        window.root(1366, 768);
+        assertThat(placed()).isNull();
+        return window.page.panel().side().drawing();
+    }
+
+    private PartSpots.Place placed() {
+        Finding finding = window.findings(StripLine.SHELL_BACK_UPPER, 2).get(0);
+        return finding.aroundDegrees() == null
+                ? null
+                : new PartSpots.Place(finding.aroundDegrees(), finding.outPercent());
     }
 }

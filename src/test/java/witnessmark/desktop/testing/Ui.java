@@ -2,6 +2,8 @@ package witnessmark.desktop.testing;
 
 import java.awt.Component;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseListener;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.Action;
@@ -63,6 +65,15 @@ public final class Ui {
             }
         }
         throw new AssertionError(key + " does nothing in " + Words.name(component));
+    }
+
+    /** Presses the mouse there. */
+    public static void click(JComponent component, int x, int y) {
+        MouseEvent pressed =
+                new MouseEvent(component, MouseEvent.MOUSE_PRESSED, 0L, 0, x, y, 1, false, MouseEvent.BUTTON1);
+        for (MouseListener listener : component.getMouseListeners()) {
+            listener.mousePressed(pressed);
+        }
     }
 
     private <C extends Component> C one(Class<C> type, String name) {
