@@ -40,10 +40,18 @@ public final class StripWords {
 
     /** {@code Big-end shell, upper}. */
     public String line(StripLine line) {
-        String place = records.label(records.word(line.place()));
-        return line.side() == StripLine.Side.WHOLE
-                ? place
-                : texts.get("strip.line.side", place, texts.get("strip." + code(line.side())));
+        String side = side(line);
+        return side.isEmpty() ? place(line) : texts.get("strip.line.side", place(line), side);
+    }
+
+    /** {@code Big-end shell}. */
+    public String place(StripLine line) {
+        return records.label(records.word(line.place()));
+    }
+
+    /** {@code upper}; empty for the whole. */
+    public String side(StripLine line) {
+        return line.side() == StripLine.Side.WHOLE ? "" : texts.get("strip." + code(line.side()));
     }
 
     /** {@code Rods, crank and shells}. */
@@ -116,9 +124,18 @@ public final class StripWords {
 
     /** The part that sat there and what it had run by then; empty where nobody can tell. */
     public Optional<String> part(StripRow row) {
+        return part(row, "strip.part");
+    }
+
+    /** The same where it stands in a table. */
+    public Optional<String> partBriefly(StripRow row) {
+        return part(row, "strip.part.brief");
+    }
+
+    private Optional<String> part(StripRow row, String key) {
         return row.part() == null || row.run() == null
                 ? Optional.empty()
-                : Optional.of(texts.get("strip.part", row.part().fact().mark(), lives.life(row.run())));
+                : Optional.of(texts.get(key, row.part().fact().mark(), lives.life(row.run())));
     }
 
     /** What stands out when the positions of a line are looked at together; empty for nothing. */

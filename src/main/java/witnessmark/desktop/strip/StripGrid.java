@@ -10,7 +10,7 @@ import java.util.List;
 final class StripGrid {
     private static final int LEAST_NAMES = 120;
     private static final int MOST_NAMES = 280;
-    private static final int USUAL_COLUMN = 88;
+    private static final int LEAST_COLUMN = 62;
     private static final int MOST_COLUMN = 140;
 
     private final StripLines lines;
@@ -26,8 +26,8 @@ final class StripGrid {
         this.text = text;
         this.small = small;
         int many = Math.max(1, lines.heads().size());
-        double room = width - many * (double) UIScale.scale(USUAL_COLUMN);
-        double wanted = Math.max(UIScale.scale(LEAST_NAMES), Math.min(UIScale.scale(MOST_NAMES), room));
+        double room = Math.min(UIScale.scale(MOST_NAMES), width - many * (double) UIScale.scale(LEAST_COLUMN));
+        double wanted = Math.max(UIScale.scale(LEAST_NAMES), Math.min(widest(), room));
         this.column = Math.max(0, Math.min(UIScale.scale(MOST_COLUMN), (width - wanted) / many));
         this.names = width - column * lines.heads().size();
         double y = headHeight();
@@ -37,6 +37,15 @@ final class StripGrid {
             y += rowHeight();
         }
         this.height = y;
+    }
+
+    /** What the longest name takes, or what is said of its part. */
+    private double widest() {
+        return lines.rows().stream()
+                        .mapToInt(row -> Math.max(text.stringWidth(row.title().name()), small.stringWidth(row.title().note())))
+                        .max()
+                        .orElse(0)
+                + 2 * gap();
     }
 
     static double gap() {

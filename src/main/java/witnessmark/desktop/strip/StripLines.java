@@ -24,14 +24,22 @@ record StripLines(List<String> heads, List<Row> rows, String said) {
     }
 
     /**
+     * What stands before a line.
+     *
+     * @param name which place
+     * @param note what stands out among its positions, or its part; empty for nothing
+     */
+    record Title(String name, String note) {}
+
+    /**
      * A line.
      *
      * @param area the area it begins, or empty
-     * @param name which place
-     * @param note what stands out among its positions, or its part; empty for nothing
+     * @param title which place
+     * @param narrow the same where there is no room for it
      * @param cells all of it, then each position it has
      */
-    record Row(StripLine line, String area, String name, String note, List<Cell> cells) {
+    record Row(StripLine line, String area, Title title, Title narrow, List<Cell> cells) {
         Row {
             cells = List.copyOf(cells);
         }

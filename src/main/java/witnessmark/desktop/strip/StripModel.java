@@ -127,15 +127,19 @@ final class StripModel {
         return new StripLines.Row(
                 row.line(),
                 area,
-                words.line(row.line()),
-                note(row),
+                new StripLines.Title(words.line(row.line()), note(row)),
+                new StripLines.Title(
+                        words.place(row.line()),
+                        Stream.of(words.side(row.line()), note(row))
+                                .filter(each -> !each.isEmpty())
+                                .collect(Collectors.joining(", "))),
                 Stream.concat(Stream.of(row.whole()), row.cells().stream())
                         .map(cell -> cell(view, page, row, cell))
                         .toList());
     }
 
     private String note(StripRow row) {
-        return Stream.of(words.brief(row), words.part(row))
+        return Stream.of(words.brief(row), words.partBriefly(row))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(". "));
     }

@@ -28,25 +28,35 @@ final class StripPainter {
     }
 
     /**
+     * @param top from where it is in view: its head stays there
      * @param row in hand
      * @param column in hand
      * @param focused whether keys go to it
      */
-    void paint(double width, int row, int column, boolean focused) {
-        for (int i = 0; i < lines.heads().size(); i++) {
-            centred(
-                    strong,
-                    Palette.INK2.colour(),
-                    lines.heads().get(i),
-                    grid.left(i) + grid.column() / 2,
-                    StripGrid.gap());
-        }
+    void paint(double width, double top, int row, int column, boolean focused) {
         for (int i = 0; i < lines.rows().size(); i++) {
             row(lines.rows().get(i), i, width);
         }
         rule(grid.height() - UIScale.scale(1f), width, Palette.RULE.colour());
         if (row < lines.rows().size() && column < lines.rows().get(row).cells().size()) {
             hand(grid.cell(row, column), focused);
+        }
+        head(width, top);
+    }
+
+    private void head(double width, double top) {
+        if (top > 0) {
+            g.setColor(Palette.SHEET.colour());
+            g.fill(new Rectangle2D.Double(0, top, width, grid.headHeight()));
+            rule(top + grid.headHeight(), width, Palette.RULE.colour());
+        }
+        for (int i = 0; i < lines.heads().size(); i++) {
+            centred(
+                    strong,
+                    Palette.INK2.colour(),
+                    lines.heads().get(i),
+                    grid.left(i) + grid.column() / 2,
+                    top + StripGrid.gap());
         }
     }
 
@@ -57,13 +67,15 @@ final class StripPainter {
         }
         rule(top, width, row.area().isEmpty() ? Palette.RULE.colour() : Palette.INK2.colour());
         double room = grid.names() - 2 * StripGrid.gap();
+        boolean fits = g.getFontMetrics(strong).stringWidth(row.title().name()) <= room;
+        StripLines.Title title = fits ? row.title() : row.narrow();
         double y = write(
                 strong,
                 Palette.INK.colour(),
-                Cut.to(row.name(), g.getFontMetrics(strong), room),
+                Cut.to(title.name(), g.getFontMetrics(strong), room),
                 0,
                 top + StripGrid.gap());
-        write(small, Palette.INK2.colour(), Cut.to(row.note(), g.getFontMetrics(small), room), 0, y);
+        write(small, Palette.INK2.colour(), Cut.to(title.note(), g.getFontMetrics(small), room), 0, y);
         for (int i = 0; i < row.cells().size(); i++) {
             cell(row.cells().get(i), grid.cell(at, i), i == 0 && row.cells().size() > 1);
         }

@@ -5,6 +5,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.JViewport;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FormLayout;
@@ -19,7 +20,7 @@ import witnessmark.wording.Texts;
 /** The page: which strip above, what it comes to, its table, and beside it the position in hand. */
 final class StripPanel extends JPanel {
     private static final int SIDE = 330;
-    private static final int BOTH_FROM = 860;
+    private static final int BOTH_FROM = 820;
 
     private final NoticeStrip notice = new NoticeStrip();
     private final ChoiceBox<StripChoice.Of> which;
@@ -39,15 +40,22 @@ final class StripPanel extends JPanel {
         side = new StripSide(texts, told);
         room.add(Lettering.paragraph(texts.get("strip.page.keys"), Styles.QUIET_INK), "growx, wmin 0");
         room.add(table, "growx, wmin 0");
-        both = new SideBySide(room, side, SIDE, BOTH_FROM);
+        both = new SideBySide(scrolls(room), side, SIDE, BOTH_FROM).mainStays();
         JPanel page = new JPanel(new FormLayout("insets 0, gap 0 6, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         page.setOpaque(false);
         page.add(notice, "growx");
-        page.add(which, "wmin 0, wmax 460");
-        page.add(headline, "growx, wmin 0");
+        page.add(which, "split 2, wmin 200, wmax 460");
+        page.add(headline, "growx, wmin 0, gapleft 12");
         page.add(empty, "growx, wmin 0");
         page.add(both, "growx, wmin 0");
-        add(new ScrollPage(page), "grow, w 0:0:, h 0:0:");
+        add(scrolls(page), "grow, w 0:0:, h 0:0:");
+    }
+
+    /** The head of the table stays while all else moves, so that what is there already cannot be moved as it is. */
+    private static ScrollPage scrolls(JPanel content) {
+        ScrollPage scroll = new ScrollPage(content);
+        scroll.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+        return scroll;
     }
 
     void show(StripModel.Shown shown, boolean another) {

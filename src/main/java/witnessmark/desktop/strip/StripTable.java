@@ -5,6 +5,7 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -49,6 +50,8 @@ final class StripTable extends JPanel {
     private transient StripLines lines = StripLines.NONE;
     private int row;
     private int column = 1;
+    /** The column that was gone to: a line that has fewer does not change it. */
+    private int wanted = 1;
 
     StripTable(String name, Asked asked) {
         this.asked = asked;
@@ -64,7 +67,7 @@ final class StripTable extends JPanel {
         addFocusListener(new FocusAdapter() {
             @Override
             public void focusGained(FocusEvent e) {
-                choose(row, column);
+                choose(row, wanted);
             }
 
             @Override
@@ -77,8 +80,8 @@ final class StripTable extends JPanel {
     private void keys() {
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_RIGHT), "right", () -> choose(row, column + 1));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_LEFT), "left", () -> choose(row, column - 1));
-        FormKeys.bind(this, Keys.plain(KeyEvent.VK_DOWN), "down", () -> choose(row + 1, column));
-        FormKeys.bind(this, Keys.plain(KeyEvent.VK_UP), "up", () -> choose(row - 1, column));
+        FormKeys.bind(this, Keys.plain(KeyEvent.VK_DOWN), "down", () -> choose(row + 1, wanted));
+        FormKeys.bind(this, Keys.plain(KeyEvent.VK_UP), "up", () -> choose(row - 1, wanted));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_HOME), "first", () -> choose(row, 0));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_END), "last", () -> choose(row, Integer.MAX_VALUE));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_ENTER), "open", () -> asked.mark(null));
@@ -111,7 +114,7 @@ final class StripTable extends JPanel {
     void show(StripLines next, boolean another) {
         if (another || row >= next.rows().size()) {
             row = 0;
-            column = 1;
+            wanted = 1;
         } else {
             var line = row < lines.rows().size() ? lines.rows().get(row).line() : null;
             for (int i = 0; i < next.rows().size(); i++) {
@@ -120,7 +123,7 @@ final class StripTable extends JPanel {
         }
         lines = next;
         getAccessibleContext().setAccessibleDescription(next.said());
-        choose(row, column);
+        choose(row, wanted);
         revalidate();
     }
 
@@ -138,11 +141,14 @@ final class StripTable extends JPanel {
         row = Math.max(0, Math.min(toRow, lines.rows().size() - 1));
         int last = inLine().map(each -> each.cells().size() - 1).orElse(0);
         column = Math.max(0, Math.min(toColumn, last));
+        wanted = toColumn == wanted ? wanted : column;
         asked.inHand();
         inHand().ifPresent(cell -> {
             getAccessibleContext().setAccessibleDescription(String.join(". ", cell.said()));
             if (isFocusOwner()) {
-                scrollRectToVisible(grid().cell(row, column).getBounds());
+                Rectangle wanted = grid().cell(row, column).getBounds();
+                int head = (int) Math.ceil(grid().headHeight());
+                scrollRectToVisible(new Rectangle(wanted.x, wanted.y - head, wanted.width, wanted.height + head));
             }
         });
         repaint();
@@ -188,15 +194,25 @@ final class StripTable extends JPanel {
     @Override
     public @Nullable String getToolTipText(MouseEvent e) {
         StripGrid grid = grid();
-        int at = grid.rowAt(e.getY());
+        int at = rowAt(e);
         if (at < 0) {
             return null;
         }
         StripLines.Row of = lines.rows().get(at);
         int over = grid.columnAt(e.getX());
         return over < 0 || over >= of.cells().size()
-                ? of.note().isEmpty() ? of.name() : of.note()
+                ? of.title().note().isEmpty() ? of.title().name() : String.join(". ", of.title().name(), of.title().note())
                 : String.join(". ", of.cells().get(over).said());
+    }
+
+    /** The head stays in view while the rows go by under it. */
+    private int headTop() {
+        return Math.max(0, getVisibleRect().y);
+    }
+
+    private int rowAt(MouseEvent e) {
+        boolean head = e.getY() < headTop() + grid().headHeight();
+        return head ? -1 : grid().rowAt(e.getY());
     }
 
     @Override
@@ -208,7 +224,8 @@ final class StripTable extends JPanel {
             g.addRenderingHints(hints);
         }
         Font text = UIManager.getFont("Label.font");
-        new StripPainter(lines, grid(), strong(text), small(text), g).paint(getWidth(), row, column, isFocusOwner());
+        new StripPainter(lines, grid(), strong(text), small(text), g)
+                .paint(getWidth(), headTop(), row, column, isFocusOwner());
         g.dispose();
     }
 
@@ -217,7 +234,7 @@ final class StripTable extends JPanel {
         public void mousePressed(MouseEvent e) {
             requestFocusInWindow();
             StripGrid grid = grid();
-            int at = grid.rowAt(e.getY());
+            int at = rowAt(e);
             int over = grid.columnAt(e.getX());
             if (at >= 0) {
                 choose(at, over < 0 ? column : over);
@@ -226,7 +243,7 @@ final class StripTable extends JPanel {
 
         @Override
         public void mouseClicked(MouseEvent e) {
-            if (e.getClickCount() == 2 && grid().rowAt(e.getY()) >= 0) {
+            if (e.getClickCount() == 2 && rowAt(e) >= 0) {
                 asked.mark(null);
             }
         }

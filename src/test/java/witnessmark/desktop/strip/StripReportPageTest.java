@@ -158,6 +158,18 @@ class StripReportPageTest {
     }
 
     @Test
+    void a_line_of_one_position_does_not_change_the_column_one_goes_down_in() {
+        shown(Side.APART, Theme.LIGHT, 1.0f, Texts.in(Locale.UK));
+        window.at(StripLine.PLUG, 3);
+        StripTable table = window.page.panel().table();
+        Ui.press(table, Keys.plain(KeyEvent.VK_DOWN));
+        assertThat(table.inLine().orElseThrow().line()).isEqualTo(StripLine.CAM);
+        window.settle();
+        Ui.press(table, Keys.plain(KeyEvent.VK_DOWN));
+        assertThat(table.inHand().orElseThrow().number()).isEqualTo(3);
+    }
+
+    @Test
     void a_click_on_the_drawing_says_where_and_the_place_can_be_taken_away() {
         PartDrawing drawing = onShell();
         Point2D at = drawing.plane().point(new PartSpots.Place(90, 50));
