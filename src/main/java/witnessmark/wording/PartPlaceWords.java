@@ -1,9 +1,9 @@
 package witnessmark.wording;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.List;
 import witnessmark.domain.Finding;
 import witnessmark.study.result.StripLine;
 import witnessmark.study.result.StripLine.Outline;
@@ -55,9 +55,13 @@ public final class PartPlaceWords {
         if (outline.disc()) {
             return out < MIDDLE
                     ? texts.get("strip.place.middle")
-                    : texts.get("strip.place.both", side(outline, around), texts.get(out < EDGE ? "strip.place.halfway" : "strip.place.edge"));
+                    : texts.get(
+                            "strip.place.both",
+                            side(outline, around),
+                            texts.get(out < EDGE ? "strip.place.halfway" : "strip.place.edge"));
         }
-        return texts.get("strip.place.both", side(outline, around), along(outline == Outline.ROUND ? "height" : "width", out));
+        return texts.get(
+                "strip.place.both", side(outline, around), along(outline == Outline.ROUND ? "height" : "width", out));
     }
 
     private String along(String which, int out) {
@@ -66,7 +70,10 @@ public final class PartPlaceWords {
 
     private String half(int around) {
         int sixth = Math.min(around, Outline.HALF.degrees()) * 6 / (Outline.HALF.degrees() + 1);
-        return texts.get("strip.place.half." + (sixth == 0 ? "inlet_parting" : sixth == 1 ? "inlet" : sixth <= 3 ? "middle" : sixth == 4 ? "exhaust" : "exhaust_parting"));
+        return texts.get("strip.place.half."
+                + (sixth == 0
+                        ? "inlet_parting"
+                        : sixth == 1 ? "inlet" : sixth <= 3 ? "middle" : sixth == 4 ? "exhaust" : "exhaust_parting"));
     }
 
     private String side(Outline outline, int around) {
@@ -83,7 +90,8 @@ public final class PartPlaceWords {
         return outline == Outline.HALF
                 ? List.of(texts.get("strip.place.lying.6"), texts.get("strip.place.lying.2"))
                 : IntStream.range(0, QUARTERS)
-                        .mapToObj(quarter -> texts.get("strip.place." + (standing(outline) ? "upright." : "lying.") + 2 * quarter))
+                        .mapToObj(quarter ->
+                                texts.get("strip.place." + (standing(outline) ? "upright." : "lying.") + 2 * quarter))
                         .toList();
     }
 

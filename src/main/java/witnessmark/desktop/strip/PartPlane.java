@@ -35,9 +35,7 @@ final class PartPlane {
     }
 
     Shape edge() {
-        return outline.disc()
-                ? new Ellipse2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight())
-                : box;
+        return outline.disc() ? new Ellipse2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight()) : box;
     }
 
     Point2D point(PartSpots.Place place) {

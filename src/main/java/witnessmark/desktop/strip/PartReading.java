@@ -39,11 +39,13 @@ final class PartReading {
         List<PartSpots.Spot> spots = new ArrayList<>();
         Stream.concat(Stream.of(row.whole()), row.cells().stream())
                 .filter(other -> !Objects.equals(other.number(), cell.number()))
-                .forEach(other -> other.found().forEach(
-                        seen -> spot(seen, PartSpots.Whose.OTHER, words.number(other)).ifPresent(spots::add)));
+                .forEach(other -> other.found()
+                        .forEach(seen -> spot(seen, PartSpots.Whose.OTHER, words.number(other))
+                                .ifPresent(spots::add)));
         cell.before().forEach(seen -> spot(seen, PartSpots.Whose.BEFORE, "").ifPresent(spots::add));
-        cell.found().forEach(seen -> spot(seen, seen == inHand ? PartSpots.Whose.IN_HAND : PartSpots.Whose.NOW, "")
-                .ifPresent(spots::add));
+        cell.found()
+                .forEach(seen -> spot(seen, seen == inHand ? PartSpots.Whose.IN_HAND : PartSpots.Whose.NOW, "")
+                        .ifPresent(spots::add));
         spots.sort(Comparator.comparing(PartSpots.Spot::whose));
         PartSpots.Place at = inHand == null ? null : place(inHand);
         return new PartSpots(at, spots, said(outline, at, spots, cell, build));

@@ -42,7 +42,9 @@ final class StripGrid {
     /** What the longest name takes, or what is said of its part. */
     private double widest() {
         return lines.rows().stream()
-                        .mapToInt(row -> Math.max(text.stringWidth(row.title().name()), small.stringWidth(row.title().note())))
+                        .mapToInt(row -> Math.max(
+                                text.stringWidth(row.title().name()),
+                                small.stringWidth(row.title().note())))
                         .max()
                         .orElse(0)
                 + 2 * gap();

@@ -201,7 +201,9 @@ final class StripTable extends JPanel {
         StripLines.Row of = lines.rows().get(at);
         int over = grid.columnAt(e.getX());
         return over < 0 || over >= of.cells().size()
-                ? of.title().note().isEmpty() ? of.title().name() : String.join(". ", of.title().name(), of.title().note())
+                ? of.title().note().isEmpty()
+                        ? of.title().name()
+                        : String.join(". ", of.title().name(), of.title().note())
                 : String.join(". ", of.cells().get(over).said());
     }
 
