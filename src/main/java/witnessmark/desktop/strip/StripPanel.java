@@ -44,7 +44,7 @@ final class StripPanel extends JPanel {
         JPanel page = new JPanel(new FormLayout("insets 0, gap 0 6, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         page.setOpaque(false);
         page.add(notice, "growx");
-        page.add(which, "split 2, wmin 200, wmax 460");
+        page.add(which, "split 2, w 345::460");
         page.add(headline, "growx, wmin 0, gapleft 12");
         page.add(empty, "growx, wmin 0");
         page.add(both, "growx, wmin 0");

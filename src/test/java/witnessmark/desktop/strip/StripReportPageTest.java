@@ -158,6 +158,12 @@ class StripReportPageTest {
     }
 
     @Test
+    void a_letter_begins_the_mark() {
+        april().at(StripLine.ROD_BOLT, 2).key('s');
+        assertThat(window.page.panel().side().mark().chosen().words()).startsWith("s");
+    }
+
+    @Test
     void a_line_of_one_position_does_not_change_the_column_one_goes_down_in() {
         shown(Side.APART, Theme.LIGHT, 1.0f, Texts.in(Locale.UK));
         window.at(StripLine.PLUG, 3);

@@ -126,12 +126,17 @@ final class StripWindow implements AutoCloseable {
 
     /** Types into the table. */
     void type(char letter) {
+        key(letter);
+        settle();
+    }
+
+    /** The same, and nothing is read again after it. */
+    void key(char letter) {
         StripTable table = page.panel().table();
         KeyEvent typed = new KeyEvent(table, KeyEvent.KEY_TYPED, 0, 0, KeyEvent.VK_UNDEFINED, letter);
         for (KeyListener listener : table.getKeyListeners()) {
             listener.keyTyped(typed); // without a window that has the focus nothing is typed into anything
         }
-        settle();
     }
 
     void press(KeyStroke key) {
