@@ -2,8 +2,6 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -13,15 +11,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import witnessmark.domain.Build;
 import witnessmark.domain.Coded;
-import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.strip.SeeStrip;
 import witnessmark.logbook.strip.StripPage;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
 import witnessmark.study.result.StripCell;
 import witnessmark.study.result.StripReport;
 import witnessmark.study.result.StripRow;
@@ -63,25 +58,20 @@ final class StripOf implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
-        if (found.isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
-        }
-        Optional<StripPage> page = SeeStrip.builds(view).stream()
-                .filter(build -> build.fact().engine().equals(found.get().id())
-                        && (number == null || build.fact().number() == number))
-                .findFirst()
-                .flatMap(build -> SeeStrip.of(view, build.id()));
-        if (page.isEmpty()) {
-            String build = number == null ? engine : engine + "/" + number;
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Build.class), build)));
-        }
+        return new NamedBuild(engine, number)
+                .with(
+                        answer,
+                        view,
+                        found -> SeeStrip.find(view, found, number).flatMap(build -> SeeStrip.of(view, build.id())),
+                        page -> told(desk, answer, page));
+    }
+
+    private int told(Desk desk, Answer answer, StripPage page) {
+        View view = desk.view();
         if (json) {
-            answer.print(asJson(answer.node().put("asOf", view.day().toString()), view, page.get()));
+            answer.print(asJson(answer.node().put("asOf", view.day().toString()), view, page));
         } else {
-            print(answer, view, page.get().report());
+            print(answer, view, page.report());
         }
         return Exit.WORKED;
     }
