@@ -20,6 +20,7 @@ import witnessmark.logbook.strip.StripPage;
 import witnessmark.study.result.StripCell;
 import witnessmark.study.result.StripReport;
 import witnessmark.study.result.StripRow;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.StripWords;
 
 /** What was found when an engine was opened, place by place, beside the last time anybody looked there. */
@@ -45,10 +46,12 @@ final class StripOf implements Callable<Integer> {
 
     private final Tools tools;
     private final StripWords words;
+    private final FindingWords findings;
 
     StripOf(Tools tools) {
         this.tools = tools;
         this.words = new StripWords(tools.texts(), tools.measures());
+        this.findings = new FindingWords(tools.texts(), tools.measures());
     }
 
     @Override
@@ -93,18 +96,8 @@ final class StripOf implements Callable<Integer> {
     private void print(Answer answer, View view, StripCell cell) {
         cell.found()
                 .forEach(finding -> answer.line(
-                        "  " + tools.texts().get("strip.finding", words.number(cell), words.found(finding.fact()))));
-        words.before(cell, finding -> number(view, finding)).ifPresent(line -> answer.line("    " + line));
-    }
-
-    private String number(View view, Entry<Finding> finding) {
-        return finding.fact().build() == null
-                ? ""
-                : tools.measures()
-                        .number(view.facts()
-                                .of(Build.class)
-                                .get(finding.fact().build())
-                                .number());
+                        "  " + tools.texts().get("strip.finding", words.number(cell), findings.words(finding.fact()))));
+        words.before(view.facts(), cell).ifPresent(line -> answer.line("    " + line));
     }
 
     private static Stream<StripCell> cells(StripRow row) {
@@ -144,7 +137,7 @@ final class StripOf implements Callable<Integer> {
         ArrayNode found = node.putArray("found");
         cell.found().forEach(finding -> put(found.addObject(), finding));
         ArrayNode before = node.putArray("before");
-        cell.before().forEach(finding -> put(before.addObject().put("build", number(view, finding)), finding));
+        cell.before().forEach(finding -> put(before.addObject().put("build", findings.build(view.facts(), finding)), finding));
     }
 
     private static void put(ObjectNode node, Entry<Finding> finding) {

@@ -2,11 +2,20 @@ package witnessmark.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Build;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Finding;
 import witnessmark.domain.Part;
+import witnessmark.study.result.StripLine;
 
-/** Words what was found: where, how it was marked, and the whole of it, so that one can be told from another. */
+/**
+ * Words what was found: where, how it was marked and where on its part, and the whole of it, so that one can be told from another.
+ * Every page, sheet and command says a finding in these words.
+ */
 public final class FindingWords {
     private final Texts texts;
     private final Measures measures;
@@ -18,39 +27,76 @@ public final class FindingWords {
         this.records = new RecordWords(texts);
     }
 
-    /** {@code Back of a shell 3}. */
+    /** {@code Big-end shell, upper}. */
+    public String line(StripLine line) {
+        String place = records.label(records.word(line.place()));
+        return line.side() == StripLine.Side.WHOLE
+                ? place
+                : texts.get(
+                        "strip.line.side",
+                        place,
+                        texts.get("strip." + line.side().name().toLowerCase(Locale.ROOT)));
+    }
+
+    /** {@code Big-end shell, upper 3}; without a number it is the line alone. */
+    public String position(StripLine line, @Nullable Integer number) {
+        return number == null ? line(line) : texts.get("strip.position", line(line), measures.number(number));
+    }
+
+    /** The same of a finding; empty for one that has no place on the engine. */
+    public Optional<String> position(Finding finding) {
+        return Optional.ofNullable(StripLine.of(finding)).map(line -> position(line, finding.number()));
+    }
+
+    /** The same, or that it was seen. */
     public String lead(Finding finding) {
-        List<String> where = new ArrayList<>();
-        if (finding.place() != null) {
-            where.add(records.label(records.word(finding.place())));
-        }
-        if (finding.number() != null) {
-            where.add(Integer.toString(finding.number()));
-        }
-        return where.isEmpty() ? texts.get("cases.finding.none") : String.join(" ", where);
+        return position(finding).orElseGet(() -> texts.get("cases.finding.none"));
     }
 
-    /** {@code fretted, heavy: fretted brown and black}. */
+    /** {@code wiped, light, near the parting line, at 92°, 50 % along: upper shell of 3 wiped}. */
     public String words(Finding finding) {
-        List<String> marks = new ArrayList<>();
-        if (finding.mark() != null) {
-            marks.add(records.word(finding.mark()));
-        }
-        if (finding.how() != null) {
-            marks.add(records.word(finding.how()));
-        }
-        if (marks.isEmpty()) {
-            return finding.words();
-        }
+        StripLine line = StripLine.of(finding);
+        String marks = marks(finding, line == null ? finding.spot() : line.beyondSide(finding.spot()));
         return finding.words().isBlank()
-                ? measures.row(marks)
-                : texts.get("cases.finding", measures.row(marks), finding.words());
+                ? marks
+                : marks.isEmpty() ? finding.words() : texts.get("cases.finding", marks, finding.words());
     }
 
-    /** Both, its day, and the spot, the part and who saw it, as far as they are written. */
+    /** The same without anything that somebody typed; empty where that is all there is. */
+    public String untyped(Finding finding) {
+        return marks(finding, "");
+    }
+
+    private String marks(Finding finding, String spot) {
+        List<String> said = new ArrayList<>();
+        said.add(finding.mark() == null ? "" : records.word(finding.mark()));
+        said.add(finding.how() == null ? "" : records.word(finding.how()));
+        said.add(spot);
+        said.add(onPart(finding));
+        said.removeIf(String::isBlank);
+        return said.isEmpty() ? "" : measures.row(said);
+    }
+
+    /** {@code at 92°, 50 % along}: where on its part; empty for nowhere in particular. */
+    private String onPart(Finding finding) {
+        Integer around = finding.aroundDegrees();
+        Integer out = finding.outPercent();
+        if (around == null || out == null) {
+            return "";
+        }
+        StripLine line = StripLine.of(finding);
+        boolean disc = line != null && line.outline() == StripLine.Outline.DISC;
+        return texts.get(disc ? "strip.place.out" : "strip.place", measures.number(around), measures.number(out));
+    }
+
+    /** {@code Big-end shell, upper 3: wiped, light}: to be picked among others. */
+    public String named(Finding finding) {
+        return texts.get("cases.finding", lead(finding), words(finding));
+    }
+
+    /** Where and what, its day, and the part and who saw it, as far as they are written. */
     public String whole(Facts facts, Finding finding) {
         List<String> more = new ArrayList<>();
-        more.add(finding.spot());
         more.add(
                 finding.part() == null
                         ? ""
@@ -63,5 +109,13 @@ public final class FindingWords {
                 words(finding),
                 measures.shortDate(finding.at().day()),
                 measures.row(more));
+    }
+
+    /** The number of the build at which it was found; empty where it was found at none. */
+    public String build(Facts facts, Entry<Finding> finding) {
+        return finding.fact().build() == null
+                ? ""
+                : measures.number(
+                        facts.of(Build.class).get(finding.fact().build()).number());
     }
 }
