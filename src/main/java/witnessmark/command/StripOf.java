@@ -2,6 +2,7 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import witnessmark.domain.Build;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
+import witnessmark.domain.Id;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.strip.SeeStrip;
@@ -40,6 +42,9 @@ final class StripOf implements Callable<Integer> {
 
     @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
     private @Nullable String asOf;
+
+    @Option(names = "--print", paramLabel = "FILE", descriptionKey = "command.strip.print")
+    private @Nullable Path print;
 
     @Option(names = "--json", descriptionKey = "command.json")
     private boolean json;
@@ -71,6 +76,10 @@ final class StripOf implements Callable<Integer> {
 
     private int told(Desk desk, Answer answer, StripPage page) {
         View view = desk.view();
+        if (print != null) {
+            Id<Build> build = page.report().build().id();
+            return answer.wrote(tools.stripSheet().write(desk, build, print), "pages", "command.cost.printed", print);
+        }
         if (json) {
             answer.print(asJson(answer.node().put("asOf", view.day().toString()), view, page));
         } else {

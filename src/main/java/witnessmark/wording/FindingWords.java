@@ -55,22 +55,32 @@ public final class FindingWords {
 
     /** {@code wiped, light, near the parting line, at 92°, 50 % along: upper shell of 3 wiped}. */
     public String words(Finding finding) {
+        return withTyped(finding, true);
+    }
+
+    /** The same without how far it has gone, for where that stands beside it. */
+    public String ungraded(Finding finding) {
+        return withTyped(finding, false);
+    }
+
+    private String withTyped(Finding finding, boolean graded) {
         StripLine line = StripLine.of(finding);
-        String marks = marks(finding, line == null ? finding.spot() : line.beyondSide(finding.spot()));
+        String spot = line == null ? finding.spot() : line.beyondSide(finding.spot());
+        String marks = marks(finding, graded, spot);
         return finding.words().isBlank()
                 ? marks
                 : marks.isEmpty() ? finding.words() : texts.get("cases.finding", marks, finding.words());
     }
 
-    /** The same without anything that somebody typed; empty where that is all there is. */
+    /** All of it without anything that somebody typed; empty where that is all there is. */
     public String untyped(Finding finding) {
-        return marks(finding, "");
+        return marks(finding, true, "");
     }
 
-    private String marks(Finding finding, String spot) {
+    private String marks(Finding finding, boolean graded, String spot) {
         List<String> said = new ArrayList<>();
         said.add(finding.mark() == null ? "" : records.word(finding.mark()));
-        said.add(finding.how() == null ? "" : records.word(finding.how()));
+        said.add(finding.how() == null || !graded ? "" : records.word(finding.how()));
         said.add(spot);
         said.add(onPart(finding));
         said.removeIf(String::isBlank);

@@ -172,8 +172,7 @@ final class StripModel {
         Arrays.stream(FailureMode.values())
                 .filter(mode -> cell.found().stream()
                         .map(Entry::fact)
-                        .anyMatch(seen ->
-                                seen.mark() != null && mode.shows(row.line().place(), seen.mark())))
+                        .anyMatch(mode::shownBy))
                 .forEach(mode -> said.add(
                         texts.get("strip.page.asked", prompts.name(mode), String.join(" ", prompts.ask(mode)))));
         return said;

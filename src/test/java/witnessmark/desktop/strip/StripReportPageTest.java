@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javax.swing.JComboBox;
 import javax.swing.JRootPane;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +22,7 @@ import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Facts;
 import witnessmark.domain.FindingMark;
@@ -132,6 +136,16 @@ class StripReportPageTest {
             assertThat(finding.mark()).isEqualTo(FindingMark.STRETCHED);
             assertThat(finding.how()).isEqualTo(HowMarked.HEAVY);
         });
+    }
+
+    @Test
+    void the_key_everybody_prints_with_prints_the_strip_in_view() throws Exception {
+        List<String> printed = new ArrayList<>();
+        april().page.onPrint(
+                () -> printed.add(window.page.buildShown().orElseThrow().text()));
+        Ui.press(window.page.panel(), Keys.menu(KeyEvent.VK_P));
+        SwingUtilities.invokeAndWait(() -> {});
+        assertThat(printed).containsExactly(window.page.build());
     }
 
     @Test
