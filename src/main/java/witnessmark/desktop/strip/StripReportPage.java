@@ -6,7 +6,6 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -70,10 +69,10 @@ public final class StripReportPage {
         print = work;
     }
 
-    /** What stands in a field is written first, as it is when the field is left. */
+    /** What stands in a field is written as the field is left, while it is asked where the pages go. */
     private void print() {
         panel.table().requestFocusInWindow();
-        SwingUtilities.invokeLater(() -> print.run());
+        print.run();
     }
 
     /** The build of which the strip is in view; empty where there is none. */

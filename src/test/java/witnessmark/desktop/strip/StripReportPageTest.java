@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import javax.swing.JComboBox;
 import javax.swing.JRootPane;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -139,12 +138,11 @@ class StripReportPageTest {
     }
 
     @Test
-    void the_key_everybody_prints_with_prints_the_strip_in_view() throws Exception {
+    void the_key_everybody_prints_with_prints_the_strip_in_view() {
         List<String> printed = new ArrayList<>();
         april().page.onPrint(
                 () -> printed.add(window.page.buildShown().orElseThrow().text()));
         Ui.press(window.page.panel(), Keys.menu(KeyEvent.VK_P));
-        SwingUtilities.invokeAndWait(() -> {});
         assertThat(printed).containsExactly(window.page.build());
     }
 
