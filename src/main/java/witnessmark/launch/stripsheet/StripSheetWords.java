@@ -1,9 +1,7 @@
 package witnessmark.launch.stripsheet;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -122,14 +120,20 @@ public final class StripSheetWords implements Function<StripSheetFacts, StripShe
                 texts.get("stripsheet.hand.note"));
     }
 
+    /** In the order in which an engine comes apart: an area to which that comes back is there again. */
     private List<Area> areas(StripSheetFacts facts, boolean each) {
-        Map<StripLine.Area, List<Line>> lines = new EnumMap<>(StripLine.Area.class);
-        for (StripRow row : facts.page().report().rows()) {
-            lines.computeIfAbsent(row.line().area(), none -> new ArrayList<>()).add(line(facts, row, each));
+        List<Area> areas = new ArrayList<>();
+        List<Line> lines = new ArrayList<>();
+        List<StripRow> rows = facts.page().report().rows();
+        for (int i = 0; i < rows.size(); i++) {
+            StripLine.Area area = rows.get(i).line().area();
+            lines.add(line(facts, rows.get(i), each));
+            if (i == rows.size() - 1 || rows.get(i + 1).line().area() != area) {
+                areas.add(new Area(strips.area(area), lines));
+                lines = new ArrayList<>();
+            }
         }
-        return lines.entrySet().stream()
-                .map(area -> new Area(strips.area(area.getKey()), area.getValue()))
-                .toList();
+        return areas;
     }
 
     private Line line(StripSheetFacts facts, StripRow row, boolean each) {
