@@ -2,9 +2,7 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -12,7 +10,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import witnessmark.domain.Build;
-import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fitment;
 import witnessmark.domain.Joint;
@@ -27,8 +24,6 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.building.BuildPage;
 import witnessmark.logbook.building.SeeBuild;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.BuildPageWords;
 
 /** What a build opened, what came out and went in, what was tightened, and what is still open in it. */
@@ -65,22 +60,19 @@ final class BuildOf implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
-        if (found.isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
-        }
-        Optional<BuildPage> page =
-                SeeBuild.find(view, found.get().id(), number).flatMap(build -> SeeBuild.of(view, build.id()));
-        if (page.isEmpty()) {
-            String build = number == null ? engine : engine + "/" + number;
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Build.class), build)));
-        }
+        return new NamedBuild(engine, number)
+                .with(
+                        answer,
+                        view,
+                        found -> SeeBuild.find(view, found, number).flatMap(build -> SeeBuild.of(view, build.id())),
+                        page -> told(answer, view, page));
+    }
+
+    private int told(Answer answer, View view, BuildPage page) {
         if (json) {
-            answer.print(asJson(answer, view, page.get()));
+            answer.print(asJson(answer, view, page));
         } else {
-            print(answer, page.get());
+            print(answer, page);
         }
         return Exit.WORKED;
     }

@@ -2,8 +2,6 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -11,7 +9,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import witnessmark.domain.Build;
-import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.SignOff;
@@ -20,8 +17,6 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.FitWords;
 
 /** How the figures of an engine's build sheet stand against their limits, with the column of each. */
@@ -62,26 +57,24 @@ final class BuildSheet implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
-        if (found.isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
-        }
-        Optional<SheetPage> page = SeeBuildSheet.build(view, found.get().id(), number)
-                .flatMap(build -> SeeBuildSheet.of(view, build.id()));
-        if (page.isEmpty()) {
-            String build = number == null ? engine : engine + "/" + number;
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Build.class), build)));
-        }
+        return new NamedBuild(engine, number)
+                .with(
+                        answer,
+                        view,
+                        found -> SeeBuildSheet.build(view, found, number)
+                                .flatMap(build -> SeeBuildSheet.of(view, build.id())),
+                        page -> told(desk, answer, page));
+    }
+
+    private int told(Desk desk, Answer answer, SheetPage page) {
         if (print != null) {
-            Id<Build> build = page.get().build().id();
+            Id<Build> build = page.build().id();
             return answer.wrote(tools.buildSheet().write(desk, build, print), "pages", "command.cost.printed", print);
         }
         if (json) {
-            answer.print(asJson(answer, view, page.get()));
+            answer.print(asJson(answer, desk.view(), page));
         } else {
-            print(answer, view, page.get());
+            print(answer, desk.view(), page);
         }
         return Exit.WORKED;
     }

@@ -3,10 +3,8 @@ package witnessmark.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
@@ -14,8 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import witnessmark.domain.Build;
-import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.fit.result.AtSpeed;
 import witnessmark.fit.result.Closing;
@@ -29,7 +25,6 @@ import witnessmark.logbook.measuring.SpeedPage;
 import witnessmark.logbook.measuring.TriedText;
 import witnessmark.logbook.measuring.TriedText.Tried;
 import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.SpeedWords;
 
 /** What an engine's clearances become at speed, worked out of its build sheet; with what somebody would like to try. */
@@ -89,11 +84,6 @@ final class SpeedOf implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
-        if (found.isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
-        }
         TriedText tried = TriedText.of(typed());
         if (!tried.unread().isEmpty()) {
             return answer.didNot(tried.unread().entrySet().stream()
@@ -102,17 +92,20 @@ final class SpeedOf implements Callable<Integer> {
                             option(each.getKey()), typed().getOrDefault(each.getKey(), ""), each.getValue()))
                     .toList());
         }
-        Optional<SpeedPage> page = SeeBuildSheet.build(view, found.get().id(), number)
-                .flatMap(build -> SeeAtSpeed.of(view, build.id(), tried.whatIf()));
-        if (page.isEmpty()) {
-            String build = number == null ? engine : engine + "/" + number;
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Build.class), build)));
-        }
+        return new NamedBuild(engine, number)
+                .with(
+                        answer,
+                        view,
+                        found -> SeeBuildSheet.build(view, found, number)
+                                .flatMap(build -> SeeAtSpeed.of(view, build.id(), tried.whatIf())),
+                        page -> told(answer, view, page));
+    }
+
+    private int told(Answer answer, View view, SpeedPage page) {
         if (json) {
-            answer.print(asJson(answer, view, page.get()));
+            answer.print(asJson(answer, view, page));
         } else {
-            print(answer, page.get());
+            print(answer, page);
         }
         return Exit.WORKED;
     }

@@ -2,8 +2,7 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
-import java.util.Optional;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -13,18 +12,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import witnessmark.domain.Build;
 import witnessmark.domain.Coded;
-import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
+import witnessmark.domain.Id;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.strip.SeeStrip;
 import witnessmark.logbook.strip.StripPage;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
 import witnessmark.study.result.StripCell;
 import witnessmark.study.result.StripReport;
 import witnessmark.study.result.StripRow;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.StripWords;
 
 /** What was found when an engine was opened, place by place, beside the last time anybody looked there. */
@@ -45,15 +43,20 @@ final class StripOf implements Callable<Integer> {
     @Option(names = "--as-of", paramLabel = "DAY", descriptionKey = "command.asof")
     private @Nullable String asOf;
 
+    @Option(names = "--print", paramLabel = "FILE", descriptionKey = "command.strip.print")
+    private @Nullable Path print;
+
     @Option(names = "--json", descriptionKey = "command.json")
     private boolean json;
 
     private final Tools tools;
     private final StripWords words;
+    private final FindingWords findings;
 
     StripOf(Tools tools) {
         this.tools = tools;
         this.words = new StripWords(tools.texts(), tools.measures());
+        this.findings = new FindingWords(tools.texts(), tools.measures());
     }
 
     @Override
@@ -63,25 +66,24 @@ final class StripOf implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
-        if (found.isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
-        }
-        Optional<StripPage> page = SeeStrip.builds(view).stream()
-                .filter(build -> build.fact().engine().equals(found.get().id())
-                        && (number == null || build.fact().number() == number))
-                .findFirst()
-                .flatMap(build -> SeeStrip.of(view, build.id()));
-        if (page.isEmpty()) {
-            String build = number == null ? engine : engine + "/" + number;
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Build.class), build)));
+        return new NamedBuild(engine, number)
+                .with(
+                        answer,
+                        view,
+                        found -> SeeStrip.find(view, found, number).flatMap(build -> SeeStrip.of(view, build.id())),
+                        page -> told(desk, answer, page));
+    }
+
+    private int told(Desk desk, Answer answer, StripPage page) {
+        View view = desk.view();
+        if (print != null) {
+            Id<Build> build = page.report().build().id();
+            return answer.wrote(tools.stripSheet().write(desk, build, print), "pages", "command.cost.printed", print);
         }
         if (json) {
-            answer.print(asJson(answer.node().put("asOf", view.day().toString()), view, page.get()));
+            answer.print(asJson(answer.node().put("asOf", view.day().toString()), view, page));
         } else {
-            print(answer, view, page.get().report());
+            print(answer, view, page.report());
         }
         return Exit.WORKED;
     }
@@ -103,18 +105,8 @@ final class StripOf implements Callable<Integer> {
     private void print(Answer answer, View view, StripCell cell) {
         cell.found()
                 .forEach(finding -> answer.line(
-                        "  " + tools.texts().get("strip.finding", words.number(cell), words.found(finding.fact()))));
-        words.before(cell, finding -> number(view, finding)).ifPresent(line -> answer.line("    " + line));
-    }
-
-    private String number(View view, Entry<Finding> finding) {
-        return finding.fact().build() == null
-                ? ""
-                : tools.measures()
-                        .number(view.facts()
-                                .of(Build.class)
-                                .get(finding.fact().build())
-                                .number());
+                        "  " + tools.texts().get("strip.finding", words.number(cell), findings.words(finding.fact()))));
+        words.before(view.facts(), cell).ifPresent(line -> answer.line("    " + line));
     }
 
     private static Stream<StripCell> cells(StripRow row) {
@@ -154,7 +146,7 @@ final class StripOf implements Callable<Integer> {
         ArrayNode found = node.putArray("found");
         cell.found().forEach(finding -> put(found.addObject(), finding));
         ArrayNode before = node.putArray("before");
-        cell.before().forEach(finding -> put(before.addObject().put("build", number(view, finding)), finding));
+        cell.before().forEach(finding -> put(before.addObject().put("build", findings.build(view.facts(), finding)), finding));
     }
 
     private static void put(ObjectNode node, Entry<Finding> finding) {

@@ -15,6 +15,7 @@ import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.StatementFiles;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
+import witnessmark.logbook.strip.WriteStripSheet;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -32,6 +33,7 @@ import witnessmark.wording.Texts;
  * @param seasonSheet writes the pages of a season for printing
  * @param buildSheet writes build sheets for printing
  * @param faceSheet writes faces for printing
+ * @param stripSheet writes strip reports for printing
  * @param caseSheet writes incidents for others
  * @param tags writes tags for bagged parts
  * @param startingValues what limits usually start from
@@ -51,6 +53,7 @@ public record Tools(
         WriteSeasonSheet seasonSheet,
         WriteBuildSheet buildSheet,
         WriteFaceSheet faceSheet,
+        WriteStripSheet stripSheet,
         WriteCaseSheet caseSheet,
         WriteTags tags,
         StartingValues startingValues,

@@ -12,6 +12,7 @@ import witnessmark.study.result.TrialAnswer;
 import witnessmark.study.result.TrialLife;
 import witnessmark.study.result.TrialSide;
 import witnessmark.study.result.TrialTest;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.TrialWords;
 
 /** Trials on a terminal and as JSON: ages in hours of the counter that is named. */
@@ -20,10 +21,12 @@ final class TrialText {
 
     private final Tools tools;
     private final TrialWords words;
+    private final FindingWords findings;
 
     TrialText(Tools tools) {
         this.tools = tools;
         this.words = new TrialWords(tools.texts(), tools.measures());
+        this.findings = new FindingWords(tools.texts(), tools.measures());
     }
 
     void print(Consumer<String> out, List<TrialAnswer> trials) {
@@ -60,7 +63,7 @@ final class TrialText {
                                             "command.trial.finding",
                                             tools.measures()
                                                     .date(finding.fact().at().day()),
-                                            words.finding(finding))));
+                                            findings.words(finding.fact()))));
         }
     }
 
@@ -142,11 +145,13 @@ final class TrialText {
                         .put("incident", harm.incident().fact().mark())
                         .put("harm", harm.named().fact().harm().code())
                         .put("member", harm.named().fact().member()));
-        ArrayNode findings = node.putArray("findings");
+        ArrayNode found = node.putArray("findings");
         life.findings()
-                .forEach(finding -> findings.addObject()
+                .forEach(finding -> found.addObject()
                         .put("at", finding.fact().at().text())
-                        .put("found", words.finding(finding)));
+                        .put("found", findings.words(finding.fact()))
+                        .put("aroundDegrees", finding.fact().aroundDegrees())
+                        .put("outPercent", finding.fact().outPercent()));
     }
 
     private static @Nullable String text(@Nullable Moment moment) {

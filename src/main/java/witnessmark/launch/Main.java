@@ -14,6 +14,7 @@ import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.stripsheet.StripSheetPaper;
 import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
@@ -22,6 +23,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
+import witnessmark.logbook.strip.WriteStripSheet;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.ChargeWords;
@@ -76,6 +78,7 @@ public final class Main {
                 new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(texts, measures)),
                 new WriteBuildSheet(outside.papers(), new BuildSheetPaper(texts, measures)),
                 new WriteFaceSheet(outside.papers(), new FaceSheetPaper(texts, measures)),
+                new WriteStripSheet(outside.papers(), new StripSheetPaper(texts, measures)),
                 new WriteCaseSheet(outside.papers(), new CaseSheetPaper(texts, measures)),
                 new WriteTags(outside.papers(), new TagPaper(texts, measures)),
                 outside.startingValues(),

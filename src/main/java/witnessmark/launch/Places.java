@@ -59,6 +59,7 @@ import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.stripsheet.StripSheetPaper;
 import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.ExportSeason;
@@ -74,6 +75,7 @@ import witnessmark.logbook.proof.WeighFinding;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.logbook.strip.WriteStripSheet;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
@@ -379,6 +381,8 @@ final class Places {
                 measures,
                 undo::undo,
                 record -> sheets.correct(record, () -> shell.desk().go(PlaceId.MEASURING_BENCH))));
+        start.stripShown(strip::buildShown);
+        strip.onPrint(start::printStrip);
         return new BenchPages(
                 bench, faces, strip, shell.texts(), () -> shell.desk().go(PlaceId.MEASURING_BENCH));
     }
@@ -442,6 +446,7 @@ final class Places {
                         new WriteSeasonSheet(outside.papers(), new SeasonSheetPaper(shell.texts(), measures)),
                         new WriteBuildSheet(outside.papers(), new BuildSheetPaper(shell.texts(), measures)),
                         new WriteFaceSheet(outside.papers(), new FaceSheetPaper(shell.texts(), measures)),
+                        new WriteStripSheet(outside.papers(), new StripSheetPaper(shell.texts(), measures)),
                         new WriteCaseSheet(outside.papers(), new CaseSheetPaper(shell.texts(), measures)),
                         new WriteTags(outside.papers(), new TagPaper(shell.texts(), measures))),
                 new StartContext.Copies(

@@ -34,12 +34,12 @@ public final class PartPlaceWords {
         Integer out = finding.outPercent();
         return line == null || around == null || out == null
                 ? Optional.empty()
-                : Optional.of(line.outline() == Outline.NONE ? figures(around, out) : of(line.outline(), around, out));
+                : Optional.of(line.outline() == Outline.NONE ? figures(line.outline(), around, out) : of(line.outline(), around, out));
     }
 
     /** The figures themselves: {@code 92° round, 50 % out}. */
-    public String figures(int around, int out) {
-        return texts.get("strip.place.figures", around, out);
+    public String figures(Outline outline, int around, int out) {
+        return texts.get(outline.disc() ? "strip.place.figures" : "strip.place.figures.along", around, out);
     }
 
     /**

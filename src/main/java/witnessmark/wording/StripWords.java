@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Finding;
 import witnessmark.domain.HowMarked;
 import witnessmark.study.result.StripCell;
@@ -18,16 +18,14 @@ import witnessmark.study.result.StripRow;
 public final class StripWords {
     private final Texts texts;
     private final Measures measures;
-    private final RecordWords records;
+    private final FindingWords findings;
     private final LifeWords lives;
-    private final PartPlaceWords places;
 
     public StripWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
-        this.records = new RecordWords(texts);
+        this.findings = new FindingWords(texts, measures);
         this.lives = new LifeWords(texts, measures);
-        this.places = new PartPlaceWords(texts);
     }
 
     /** {@code K05, build 3}. */
@@ -40,18 +38,7 @@ public final class StripWords {
 
     /** {@code Big-end shell, upper}. */
     public String line(StripLine line) {
-        String side = side(line);
-        return side.isEmpty() ? place(line) : texts.get("strip.line.side", place(line), side);
-    }
-
-    /** {@code Big-end shell}. */
-    public String place(StripLine line) {
-        return records.label(records.word(line.place()));
-    }
-
-    /** {@code upper}; empty for the whole. */
-    public String side(StripLine line) {
-        return line.side() == StripLine.Side.WHOLE ? "" : texts.get("strip." + code(line.side()));
+        return findings.line(line);
     }
 
     /** {@code Rods, crank and shells}. */
@@ -71,7 +58,8 @@ public final class StripWords {
         said.add(texts.get("strip.looked", report.lookedAt(), report.places()));
         if (report.all().findAny().isPresent()) {
             List<String> marked = report.from(HowMarked.CLEAR).stream()
-                    .map(finding -> position(finding.fact()))
+                    .map(finding -> findings.position(finding.fact())
+                            .orElse(finding.fact().words()))
                     .distinct()
                     .toList();
             said.add(
@@ -85,41 +73,16 @@ public final class StripWords {
         return said;
     }
 
-    /** {@code Big-end shell, upper 3}. */
-    public String position(Finding finding) {
-        StripLine line = StripLine.of(finding);
-        return line == null ? finding.words() : position(line, finding.number());
-    }
-
-    /** The same of a position; without a number it is the line alone. */
+    /** {@code Big-end shell, upper 3}; without a number it is the line alone. */
     public String position(StripLine line, @Nullable Integer number) {
-        return number == null ? line(line) : texts.get("strip.position", line(line), measures.number(number));
-    }
-
-    /** {@code wiped, light, near the parting line: upper shell of 3 wiped}. */
-    public String found(Finding finding) {
-        StripLine line = StripLine.of(finding);
-        List<String> said = new ArrayList<>();
-        said.add(finding.mark() == null ? "" : records.word(finding.mark()));
-        said.add(finding.how() == null ? "" : records.word(finding.how()));
-        said.add(line == null ? finding.spot() : line.beyondSide(finding.spot()));
-        said.add(places.of(finding).orElse(""));
-        said.removeIf(String::isBlank);
-        String marks = measures.row(said);
-        return finding.words().isBlank()
-                ? marks
-                : said.isEmpty() ? finding.words() : texts.get("strip.finding", marks, finding.words());
+        return findings.position(line, number);
     }
 
     /** What was found there the last time somebody looked, and at which build; empty where nobody did. */
-    public Optional<String> before(StripCell cell, BuildNumbers builds) {
-        return cell.worstBefore().map(finding -> texts.get("strip.before", builds.of(finding), found(finding.fact())));
-    }
-
-    /** Says of which build a finding is. */
-    @FunctionalInterface
-    public interface BuildNumbers {
-        String of(Entry<Finding> finding);
+    public Optional<String> before(Facts facts, StripCell cell) {
+        return cell.worstBefore()
+                .map(finding ->
+                        texts.get("strip.before", findings.build(facts, finding), findings.words(finding.fact())));
     }
 
     /** The part that sat there and what it had run by then; empty where nobody can tell. */
@@ -162,7 +125,7 @@ public final class StripWords {
 
     /** What was found at no place on the engine. */
     public String nowhere(Finding finding) {
-        return texts.get("strip.nowhere", found(finding));
+        return texts.get("strip.nowhere", findings.words(finding));
     }
 
     /** Which position of a line: its number, or all of them. */

@@ -64,6 +64,7 @@ public final class Texts {
             "seasonsheet",
             "buildsheet",
             "facesheet",
+            "stripsheet",
             "tracesheet",
             "help",
             "sheets");

@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import witnessmark.domain.Entry;
-import witnessmark.domain.Finding;
 import witnessmark.domain.IncidentPart;
 import witnessmark.domain.Trial;
 import witnessmark.quantity.Counter;
@@ -183,14 +181,6 @@ public final class TrialWords {
         return named.member().isEmpty()
                 ? texts.get("trials.harm", mark, word)
                 : texts.get("trials.harm.member", mark, word, named.member());
-    }
-
-    /** "carbon track, clear: tracks across the bridge between 2 and 3". */
-    public String finding(Entry<Finding> finding) {
-        Finding fact = finding.fact();
-        String mark = fact.mark() == null ? texts.get("trials.finding.seen") : records.word(fact.mark());
-        String marked = fact.how() == null ? mark : texts.get("trials.seen", mark, records.word(fact.how()));
-        return fact.words().isEmpty() ? marked : texts.get("trials.finding", marked, fact.words());
     }
 
     // Both sides

@@ -23,6 +23,7 @@ import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.stripsheet.StripSheetPaper;
 import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
@@ -31,6 +32,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
+import witnessmark.logbook.strip.WriteStripSheet;
 import witnessmark.sample.PlacedBook;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
@@ -113,6 +115,7 @@ final class Shell {
                 new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                 new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
                 new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures)),
+                new WriteStripSheet(new PdfFiles(), new StripSheetPaper(texts, measures)),
                 new WriteCaseSheet(new PdfFiles(), new CaseSheetPaper(texts, measures)),
                 new WriteTags(new PdfFiles(), new TagPaper(texts, measures)),
                 new CsvStartingValues(),

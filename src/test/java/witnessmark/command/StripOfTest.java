@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.report.PdfText;
 
 /** What was found when engines of the invented season were opened (design 06, tables 14.11 and 14.12), from the command line. */
 class StripOfTest {
@@ -31,7 +33,7 @@ class StripOfTest {
         assertThat(shell.run("strip", book, "K05", "--build", "2").out())
                 .contains("K05, build 2", "Opened Wed 15 Apr 2026 at 6.08 h")
                 .contains("Clear or worse: Big-end shell, upper 3")
-                .contains("3: fretted, light, at 92°, 50 %: its back polished brown; noted, not followed up")
+                .contains("3: fretted, light, in the middle, middle of its width: its back polished brown; noted, not followed up")
                 .contains("Before, build 1: no mark, as it should be.");
     }
 
@@ -42,6 +44,20 @@ class StripOfTest {
 
         assertThat(none.code()).isEqualTo(1);
         assertThat(none.err()).contains("K05/9");
+    }
+
+    @Test
+    void it_is_printed_with_every_position_and_its_pages_are_counted() throws IOException {
+        Path file = folder.resolve("strip.pdf");
+        assertThat(shell.run("strip", book, "K05", "--build", "2", "--print", file.toString())
+                        .out())
+                .contains("2 pages", file.toString());
+        assertThat(PdfText.of(Files.readAllBytes(file)).solid()).contains(PdfText.solid("Strip report of K05, build 2"));
+        JsonNode root = new ObjectMapper()
+                .readTree(shell.run("strip", book, "K05", "--print", file.toString(), "--json")
+                        .out());
+        assertThat(root.get("pages").asInt()).isEqualTo(6);
+        assertThat(PdfText.of(Files.readAllBytes(file)).solid()).contains(PdfText.solid("Strip report of K05, build 3"));
     }
 
     @Test

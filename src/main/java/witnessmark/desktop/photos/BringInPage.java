@@ -155,7 +155,7 @@ final class BringInPage implements Aside {
         sheet.add(engine, "wmin 0");
         sheet.add(part, "wmin 0");
         sheet.add(number, "wmin 0, wrap");
-        sheet.add(finding, "span, growx, wmin 0, wrap");
+        sheet.add(finding, "span, growx, w 0:0:, wrap"); // its longest choice does not widen the page
         sheet.add(said, "span, growx, wmin 0, wrap 8");
         JPanel foot = new JPanel(new FormLayout("insets 0, gap 8, alignx right"));
         foot.setOpaque(false);

@@ -11,6 +11,7 @@ import witnessmark.desktop.form.SeamState;
 import witnessmark.desktop.form.StateWords;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Finding;
 import witnessmark.domain.ReadingKind;
 import witnessmark.ledger.result.Away;
 import witnessmark.ledger.result.JointDoubt;
@@ -47,6 +48,7 @@ import witnessmark.study.result.DynoFactor;
 import witnessmark.study.result.PullColumn;
 import witnessmark.wording.Amounts;
 import witnessmark.wording.DynoWords;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.JointWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -70,6 +72,7 @@ public final class SheetWords {
     private final UnprovenWords unproven;
     private final JointWords joints;
     private final DynoWords dyno;
+    private final FindingWords findings;
     private final LogSheet sheet;
     private final LogSheet form;
     private final String named;
@@ -95,6 +98,7 @@ public final class SheetWords {
         this.unproven = new UnprovenWords(texts, measures);
         this.joints = new JointWords(texts, measures);
         this.dyno = new DynoWords(texts, measures);
+        this.findings = new FindingWords(texts, measures);
         this.sheet = sheet;
         this.form = sheet instanceof CorrectSheet written ? written.form() : sheet;
         this.named = named;
@@ -390,6 +394,9 @@ public final class SheetWords {
         }
         if (fact instanceof JointDoubt doubt) {
             return joints.groups(doubt);
+        }
+        if (fact instanceof Finding finding) {
+            return findings.named(finding);
         }
         return fact instanceof Fact known ? records.label(String.valueOf(known.knownAs())) : measure(fact);
     }

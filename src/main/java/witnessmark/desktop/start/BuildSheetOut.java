@@ -48,7 +48,7 @@ final class BuildSheetOut {
     }
 
     /** {@code K05-3}, of what any system takes in the name of a file. */
-    private static String name(View view, Build build) {
+    static String name(View view, Build build) {
         String engine = view.facts().of(Engine.class).get(build.engine()).number();
         return engine.replaceAll(NOT_IN_NAMES, "-") + "-" + build.number();
     }

@@ -54,6 +54,9 @@ public interface Choosing {
     /** Where to write the page of a face; empty when somebody thought better of it. */
     Optional<Path> faceSheetToWrite(Path suggested);
 
+    /** Where to write the pages of a strip report. */
+    Optional<Path> stripSheetToWrite(Path suggested);
+
     /** Where the pages of a trace go. */
     Optional<Path> traceSheetToWrite(Path suggested);
     /** Where to write the case sheet of an incident. */

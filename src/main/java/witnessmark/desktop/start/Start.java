@@ -40,6 +40,7 @@ public final class Start {
     private final FileOut seasonSheet;
     private final BuildSheetOut buildSheet;
     private final FaceSheetOut faceSheet;
+    private final StripSheetOut stripSheet;
     private final CaseSheetOut caseSheet;
     private final TagsOut tags;
     private @Nullable SampleStrip walksOn;
@@ -102,6 +103,7 @@ public final class Start {
                 () -> shown((asked, file) -> context.uses().seasonSheet().write(context.logbook(), asked, file)));
         this.buildSheet = new BuildSheetOut(context, reports);
         this.faceSheet = new FaceSheetOut(context, reports);
+        this.stripSheet = new StripSheetOut(context, reports);
         this.caseSheet = new CaseSheetOut(context, reports);
         this.tags = new TagsOut(context, reports);
         place.onPrint(jobSheet::writeOut);
@@ -129,6 +131,7 @@ public final class Start {
                                 seasonSheet,
                                 buildSheet::writeOut,
                                 faceSheet::writeOut,
+                                stripSheet::writeOut,
                                 caseSheet::ask,
                                 tags::writeOut,
                                 walksOn == null ? null : walksOn::walkOn))
@@ -178,6 +181,16 @@ public final class Start {
     /** Asks where to write the page of the face that is shown, as the command does. */
     public void printFace() {
         faceSheet.writeOut();
+    }
+
+    /** Says which build the strip report is of: that is what is printed. */
+    public void stripShown(Supplier<Optional<Id<Build>>> shown) {
+        stripSheet.shown(shown);
+    }
+
+    /** Asks where to write the pages of the strip report that is shown, as the command does. */
+    public void printStrip() {
+        stripSheet.writeOut();
     }
 
     /**

@@ -33,6 +33,7 @@ final class StartCommands {
             FileOut seasonSheet,
             Runnable buildSheet,
             Runnable faceSheet,
+            Runnable stripSheet,
             Runnable caseSheet,
             Runnable tags,
             @Nullable Runnable walkOn) {}
@@ -53,6 +54,7 @@ final class StartCommands {
         add("seasonsheet.command.print", 3, null, work.seasonSheet()::writeOut);
         add("buildsheet.command.print", 3, null, work.buildSheet());
         add("facesheet.command.print", 3, null, work.faceSheet());
+        add("stripsheet.command.print", 3, null, work.stripSheet());
         add("casesheet.command.print", 3, null, work.caseSheet());
         add("tags.command.print", 3, null, work.tags());
         add("season.command.export", 3, null, work.season()::writeOut);

@@ -22,6 +22,7 @@ import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StatementFiles;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
+import witnessmark.logbook.strip.WriteStripSheet;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -75,6 +76,7 @@ public record StartContext(
             WriteSeasonSheet seasonSheet,
             WriteBuildSheet buildSheet,
             WriteFaceSheet faceSheet,
+            WriteStripSheet stripSheet,
             WriteCaseSheet caseSheet,
             WriteTags tags) {}
 

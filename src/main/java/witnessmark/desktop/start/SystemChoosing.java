@@ -132,6 +132,11 @@ public final class SystemChoosing implements Choosing {
     }
 
     @Override
+    public Optional<Path> stripSheetToWrite(Path suggested) {
+        return fileToWrite("stripSheetToWrite", suggested);
+    }
+
+    @Override
     public Optional<Path> caseSheetToWrite(Path suggested) {
         return fileToWrite("caseSheetToWrite", suggested);
     }

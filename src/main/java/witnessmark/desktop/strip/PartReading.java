@@ -64,7 +64,7 @@ final class PartReading {
                         : texts.get(
                                 "strip.page.drawing.at",
                                 places.of(outline, at.around(), at.out()),
-                                places.figures(at.around(), at.out())));
+                                places.figures(outline, at.around(), at.out())));
         if (has(spots, PartSpots.Whose.BEFORE)) {
             cell.worstBefore().ifPresent(was -> said.add(texts.get("strip.page.drawing.before", build.apply(was))));
         }

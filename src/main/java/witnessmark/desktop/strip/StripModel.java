@@ -20,6 +20,7 @@ import witnessmark.study.result.StripCell;
 import witnessmark.study.result.StripLine;
 import witnessmark.study.result.StripReport;
 import witnessmark.study.result.StripRow;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.PromptWords;
 import witnessmark.wording.RecordWords;
@@ -31,6 +32,7 @@ final class StripModel {
     private final Texts texts;
     private final Measures measures;
     private final StripWords words;
+    private final FindingWords findings;
     private final RecordWords records;
     private final PromptWords prompts;
     private final PartReading parts;
@@ -39,6 +41,7 @@ final class StripModel {
         this.texts = texts;
         this.measures = measures;
         this.words = new StripWords(texts, measures);
+        this.findings = new FindingWords(texts, measures);
         this.records = new RecordWords(texts);
         this.prompts = new PromptWords(texts);
         this.parts = new PartReading(texts, words);
@@ -129,8 +132,8 @@ final class StripModel {
                 area,
                 new StripLines.Title(words.line(row.line()), note(row)),
                 new StripLines.Title(
-                        words.place(row.line()),
-                        Stream.of(words.side(row.line()), note(row))
+                        findings.place(row.line()),
+                        Stream.of(findings.side(row.line()), note(row))
                                 .filter(each -> !each.isEmpty())
                                 .collect(Collectors.joining(", "))),
                 Stream.concat(Stream.of(row.whole()), row.cells().stream())
@@ -158,7 +161,7 @@ final class StripModel {
                 seen == null ? "" : seen.words(),
                 seen == null || seen.incident() == null ? "" : seen.incident().text(),
                 cell.worse(),
-                parts.of(row, cell, finding -> number(view, finding)),
+                parts.of(row, cell, finding -> findings.build(view.facts(), finding)),
                 said(view, page, row, cell));
     }
 
@@ -170,14 +173,13 @@ final class StripModel {
         if (cell.found().isEmpty()) {
             said.add(texts.get("strip.page.untouched"));
         }
-        words.before(cell, finding -> number(view, finding)).ifPresent(said::add);
+        words.before(view.facts(), cell).ifPresent(said::add);
         words.part(row).ifPresent(said::add);
         words.pattern(row).ifPresent(said::add);
         Arrays.stream(FailureMode.values())
                 .filter(mode -> cell.found().stream()
                         .map(Entry::fact)
-                        .anyMatch(seen ->
-                                seen.mark() != null && mode.shows(row.line().place(), seen.mark())))
+                        .anyMatch(mode::shownBy))
                 .forEach(mode -> said.add(
                         texts.get("strip.page.asked", prompts.name(mode), String.join(" ", prompts.ask(mode)))));
         return said;
@@ -188,16 +190,9 @@ final class StripModel {
         long photos = page.photos().getOrDefault(id, 0L);
         String seen = texts.get(
                 "strip.page.found",
-                words.found(finding.fact()),
+                findings.words(finding.fact()),
                 measures.shortDate(finding.fact().at().day()),
                 finding.fact().by());
         return photos == 0 ? seen : texts.get("strip.page.photos", seen, photos);
-    }
-
-    private String number(View view, Entry<Finding> finding) {
-        return finding.fact().build() == null
-                ? ""
-                : measures.number(
-                        view.facts().of(Build.class).get(finding.fact().build()).number());
     }
 }

@@ -1,5 +1,6 @@
 package witnessmark.desktop.strip;
 
+import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
@@ -10,6 +11,8 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.FormKeys;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Build;
@@ -41,6 +44,7 @@ public final class StripReportPage {
     private final Beside beside = new Beside();
     private final StripPanel panel;
     private final JButton again;
+    private Runnable print = () -> {};
     private String wanted = "";
     private String build = "";
     private StripModel.@Nullable Shown shown;
@@ -56,6 +60,24 @@ public final class StripReportPage {
         this.reading = new Latest(context.tools().tasks());
         this.panel = new StripPanel(texts, new Table(), beside, this::chosen);
         this.again = Buttons.plain(Caption.of(texts.get("strip.page.again")), this::refresh);
+        FormKeys.bindWithin(
+                panel, Keys.menu(KeyEvent.VK_P), "wm-print", this::print); // where it shows, before the menus
+    }
+
+    /** Does what is asked for when the strip in view is to be printed. */
+    public void onPrint(Runnable work) {
+        print = work;
+    }
+
+    /** What stands in a field is written as the field is left, while it is asked where the pages go. */
+    private void print() {
+        panel.table().requestFocusInWindow();
+        print.run();
+    }
+
+    /** The build of which the strip is in view; empty where there is none. */
+    public Optional<Id<Build>> buildShown() {
+        return build.isEmpty() ? Optional.empty() : Optional.of(Id.parse(build));
     }
 
     public JComponent component() {

@@ -14,6 +14,7 @@ import witnessmark.quantity.Counter;
 import witnessmark.study.result.TrialAnswer;
 import witnessmark.study.result.TrialLife;
 import witnessmark.study.result.TrialSide;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.TrialWords;
@@ -28,11 +29,13 @@ final class TrialModel {
     private final Texts texts;
     private final Measures measures;
     private final TrialWords words;
+    private final FindingWords findings;
 
     TrialModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.words = new TrialWords(texts, measures);
+        this.findings = new FindingWords(texts, measures);
     }
 
     TrialLines lines(TrialAnswer trial) {
@@ -208,7 +211,7 @@ final class TrialModel {
                                         measures.date(finding.fact().at().day()),
                                         words.name(tried),
                                         life.part().fact().mark(),
-                                        words.finding(finding),
+                                        findings.words(finding.fact()),
                                         SeamState.WITHIN)),
                         life.harms().stream().map(harm -> harm(life, harm, tried))));
     }

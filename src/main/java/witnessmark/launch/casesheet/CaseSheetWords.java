@@ -32,6 +32,7 @@ import witnessmark.report.SeasonSheet.Row;
 import witnessmark.report.SeasonSheet.Section;
 import witnessmark.report.SeasonSheet.Weight;
 import witnessmark.study.result.ProofOfCase;
+import witnessmark.wording.FindingWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.NameLetters;
 import witnessmark.wording.ProofWords;
@@ -46,6 +47,7 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
     private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
+    private final FindingWords findings;
     private final ProofWords proofs;
     private final NameLetters letters;
 
@@ -53,6 +55,7 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
         this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
+        this.findings = new FindingWords(texts, measures);
         this.proofs = new ProofWords(texts, measures);
         this.letters = new NameLetters(texts);
     }
@@ -137,20 +140,11 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
         List<Row> rows = new ArrayList<>();
         for (Entry<Finding> entry : facts.seen().evidence().findings()) {
             Finding finding = entry.fact();
-            List<String> marks = new ArrayList<>();
-            if (finding.mark() != null) {
-                marks.add(records.word(finding.mark()));
-            }
-            if (finding.how() != null) {
-                marks.add(records.word(finding.how()));
-            }
-            if (facts.words() && !finding.words().isBlank()) {
-                marks.add(finding.words());
-            }
+            String found = facts.words() ? findings.words(finding) : findings.untyped(finding);
             rows.add(row(
                     number(rows.size()),
-                    place(facts, finding),
-                    marks.isEmpty() ? texts.get("casesheet.typed") : measures.row(marks),
+                    findings.position(finding).orElseGet(() -> texts.get("casesheet.nowhere")),
+                    found.isEmpty() ? texts.get("casesheet.typed") : found,
                     measures.shortDate(finding.at().day())));
         }
         return new Section(
@@ -162,20 +156,6 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
                         Column.mark(texts.get("casesheet.on"))),
                 rows,
                 List.of());
-    }
-
-    private String place(CaseSheetFacts facts, Finding finding) {
-        List<String> where = new ArrayList<>();
-        if (finding.place() != null) {
-            where.add(records.label(records.word(finding.place())));
-        }
-        if (finding.number() != null) {
-            where.add(Integer.toString(finding.number()));
-        }
-        if (facts.words() && !finding.spot().isBlank()) {
-            where.add(finding.spot());
-        }
-        return where.isEmpty() ? texts.get("casesheet.nowhere") : String.join(" ", where);
     }
 
     private String number(int index) {

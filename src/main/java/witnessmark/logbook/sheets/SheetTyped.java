@@ -16,6 +16,13 @@ public final class SheetTyped {
         return texts.getOrDefault(field, "").strip();
     }
 
+    /** The same with something else in a field. */
+    SheetTyped with(SheetField field, String text) {
+        SheetTyped other = new SheetTyped(texts);
+        other.texts.put(field, text);
+        return other;
+    }
+
     boolean is(SheetField field, SheetWord word) {
         return text(field).equals(word.key());
     }

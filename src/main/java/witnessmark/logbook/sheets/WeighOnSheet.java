@@ -3,12 +3,10 @@ package witnessmark.logbook.sheets;
 import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.text;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Cause;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -70,26 +68,8 @@ public final class WeighOnSheet implements LogSheet {
         return of == null
                 ? List.of()
                 : sight.facts().of(Finding.class).where(finding -> of.equals(finding.incident())).stream()
-                        .map(WeighOnSheet::named)
+                        .map(finding -> Choice.of(finding.id().text(), finding.fact()))
                         .toList();
-    }
-
-    private static Choice named(Entry<Finding> entry) {
-        Finding finding = entry.fact();
-        List<Object> said = new ArrayList<>();
-        add(said, finding.place());
-        add(said, finding.number());
-        add(said, finding.mark());
-        if (!finding.words().isBlank()) {
-            said.add(finding.words());
-        }
-        return Choice.of(entry.id().text(), said.toArray());
-    }
-
-    private static void add(List<Object> said, @Nullable Object part) {
-        if (part != null) {
-            said.add(part);
-        }
     }
 
     @Override

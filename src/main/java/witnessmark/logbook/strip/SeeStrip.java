@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
 import witnessmark.domain.Id;
@@ -30,6 +32,14 @@ public final class SeeStrip {
                                         (Entry<Build> build) -> build.fact().opened())
                                 .reversed()))
                 .toList();
+    }
+
+    /** The build of an engine with that number; without one that which is open, or else the last opened. */
+    public static Optional<Entry<Build>> find(View view, Id<Engine> engine, @Nullable Integer number) {
+        return builds(view).stream()
+                .filter(build -> build.fact().engine().equals(engine)
+                        && (number == null || build.fact().number() == number))
+                .findFirst();
     }
 
     /** Whether the engine was still apart at the end of that day. */

@@ -13,8 +13,6 @@ import witnessmark.domain.FindingMark;
 import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
-import witnessmark.domain.Part;
-import witnessmark.domain.SetMember;
 import witnessmark.domain.Standing;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
@@ -25,7 +23,6 @@ import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 import witnessmark.study.result.StripLine;
-import witnessmark.study.strip.Strips;
 
 /**
  * Writes down what is found at a strip, position by position. What is said of a position again is the same finding amended; each
@@ -167,41 +164,16 @@ public final class WriteStrip {
 
     private Outcome<Written> first(Where where, FindingMark mark, @Nullable HowMarked how, String why) {
         View view = desk.view();
-        Build build = view.facts().of(Build.class).get(where.build());
-        Entry<Part> part = new Strips(view.ledger())
-                .part(build.engine(), where.line(), build.opened().before());
-        Finding seen = new Finding(
+        Entry<Build> build = view.facts().of(Build.class).find(where.build()).orElseThrow();
+        AtStrip at = AtStrip.of(view, build);
+        Finding seen = at.finding(
                 null,
-                build.engine(),
-                where.build(),
-                part == null ? null : part.id(),
-                part == null ? "" : member(view, part.id(), where.number()),
-                where.line().place(),
-                where.number(),
-                where.line().spot(""),
-                mark,
-                how,
-                null,
-                null,
-                null,
-                null,
-                when(view, build),
-                desk.who(),
-                "",
-                null,
-                null);
+                at.part(where.line()).orElse(null),
+                new AtStrip.Where(where.line().place(), where.number(), where.line().spot("")),
+                new AtStrip.What(mark, how, ""),
+                when(view, build.fact()),
+                desk.who());
         return desk.write(why, List.of(new Entry<>(ids.<Finding>next(), seen, Standing.IN_FORCE, null, 1)));
-    }
-
-    /** The member of a set that bears the number, where its members are written down so. */
-    private static String member(View view, Id<Part> part, @Nullable Integer number) {
-        return number == null
-                ? ""
-                : view.facts().of(SetMember.class).where(member -> member.set().equals(part)).stream()
-                        .map(member -> member.fact().mark())
-                        .filter(mark -> mark.equals(Integer.toString(number)))
-                        .findFirst()
-                        .orElse("");
     }
 
     /** Seen on the day looked at, as long as the engine is apart; of one that was closed by then, while it still was. */

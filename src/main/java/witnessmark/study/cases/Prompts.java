@@ -6,9 +6,6 @@ import java.util.List;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Finding;
-import witnessmark.domain.FindingMark;
-import witnessmark.domain.FindingPlace;
-import witnessmark.domain.HowMarked;
 import witnessmark.domain.Incident;
 import witnessmark.domain.IncidentPart;
 import witnessmark.domain.Part;
@@ -39,8 +36,7 @@ public final class Prompts {
         List<Entry<Finding>> findings = facts
                 .of(Finding.class)
                 .where(finding -> incident.id().equals(finding.incident())
-                        && ledger.asOf().counts(finding.at())
-                        && finding.how() != HowMarked.NONE)
+                        && ledger.asOf().counts(finding.at()))
                 .stream()
                 .sorted(Comparator.comparing(finding -> finding.fact().at()))
                 .toList();
@@ -55,7 +51,7 @@ public final class Prompts {
         for (FailureMode mode : FailureMode.values()) {
             Prompted prompted = new Prompted(
                     mode,
-                    findings.stream().filter(each -> shows(mode, each.fact())).toList(),
+                    findings.stream().filter(each -> mode.shownBy(each.fact())).toList(),
                     failed.stream().filter(each -> of(mode, each.fact())).toList());
             if (weight(prompted) > 0) {
                 all.add(prompted);
@@ -69,12 +65,6 @@ public final class Prompts {
 
     private static int weight(Prompted prompted) {
         return OF_A_MARK * prompted.findings().size() + prompted.failed().size();
-    }
-
-    private static boolean shows(FailureMode mode, Finding finding) {
-        FindingPlace place = finding.place();
-        FindingMark mark = finding.mark();
-        return place != null && mark != null && mode.shows(place, mark);
     }
 
     private boolean of(FailureMode mode, Part part) {

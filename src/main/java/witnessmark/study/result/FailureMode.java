@@ -85,8 +85,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import witnessmark.domain.Finding;
 import witnessmark.domain.FindingMark;
 import witnessmark.domain.FindingPlace;
+import witnessmark.domain.HowMarked;
 import witnessmark.domain.PartKind;
 
 /**
@@ -153,6 +155,14 @@ public enum FailureMode {
     /** Whether such a mark there leads to asking about it. */
     public boolean shows(FindingPlace place, FindingMark mark) {
         return places.contains(place) && marks.contains(mark);
+    }
+
+    /** The same of a finding; never where it is as it should be, has no place, or only words say what it is. */
+    public boolean shownBy(Finding finding) {
+        return finding.how() != HowMarked.NONE
+                && finding.place() != null
+                && finding.mark() != null
+                && shows(finding.place(), finding.mark());
     }
 
     /** Every mark, those first that a place is looked at for, and that it is as it should be before them. */

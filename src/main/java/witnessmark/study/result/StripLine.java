@@ -483,9 +483,14 @@ public enum StripLine {
 
     /** The line a finding belongs to: that of its side where its spot begins with one. Null for one without a place. */
     public static @Nullable StripLine of(Finding finding) {
-        String spot = finding.spot().toLowerCase(Locale.ROOT);
+        return of(finding.place(), finding.spot());
+    }
+
+    /** The same of what is going to be one. */
+    public static @Nullable StripLine of(@Nullable FindingPlace at, String spot) {
+        String begins = spot.toLowerCase(Locale.ROOT);
         return Arrays.stream(values())
-                .filter(line -> line.place == finding.place() && spot.startsWith(line.side.word))
+                .filter(line -> line.place == at && begins.startsWith(line.side.word))
                 .max(Comparator.comparingInt(line -> line.side.word.length()))
                 .orElse(null);
     }

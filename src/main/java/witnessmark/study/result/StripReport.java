@@ -1,6 +1,8 @@
 package witnessmark.study.result;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
@@ -61,6 +63,19 @@ public record StripReport(
                         .flatMap(row -> Stream.concat(Stream.of(row.whole()), row.cells().stream()))
                         .flatMap(cell -> cell.found().stream()),
                 elsewhere.stream());
+    }
+
+    /** What the trade asks about once such marks are seen, each with those that show it, line by line. */
+    public Map<FailureMode, List<Entry<Finding>>> asked() {
+        Map<FailureMode, List<Entry<Finding>>> asked = new EnumMap<>(FailureMode.class);
+        for (FailureMode mode : FailureMode.values()) {
+            List<Entry<Finding>> shown =
+                    all().filter(finding -> mode.shownBy(finding.fact())).toList();
+            if (!shown.isEmpty()) {
+                asked.put(mode, shown);
+            }
+        }
+        return asked;
     }
 
     /** Positions that have gone further than at the strip before. */

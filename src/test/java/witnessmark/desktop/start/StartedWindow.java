@@ -37,6 +37,7 @@ import witnessmark.launch.casesheet.CaseSheetPaper;
 import witnessmark.launch.facesheet.FaceSheetPaper;
 import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
+import witnessmark.launch.stripsheet.StripSheetPaper;
 import witnessmark.launch.tags.TagPaper;
 import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.Desk;
@@ -53,6 +54,7 @@ import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
+import witnessmark.logbook.strip.WriteStripSheet;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -133,6 +135,7 @@ final class StartedWindow implements AutoCloseable {
                         new WriteSeasonSheet(new PdfFiles(), new SeasonSheetPaper(texts, measures)),
                         new WriteBuildSheet(new PdfFiles(), new BuildSheetPaper(texts, measures)),
                         new WriteFaceSheet(new PdfFiles(), new FaceSheetPaper(texts, measures)),
+                        new WriteStripSheet(new PdfFiles(), new StripSheetPaper(texts, measures)),
                         new WriteCaseSheet(new PdfFiles(), new CaseSheetPaper(texts, measures)),
                         new WriteTags(new PdfFiles(), new TagPaper(texts, measures))),
                 new StartContext.Copies(
@@ -287,6 +290,11 @@ final class StartedWindow implements AutoCloseable {
         public Optional<Path> faceSheetToWrite(Path suggested) {
             suggestedName = suggested;
             return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> stripSheetToWrite(Path suggested) {
+            return faceSheetToWrite(suggested);
         }
 
         @Override

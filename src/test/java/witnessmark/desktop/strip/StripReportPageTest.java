@@ -8,6 +8,8 @@ import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.awt.event.KeyEvent;
 import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javax.swing.JComboBox;
 import javax.swing.JRootPane;
@@ -138,6 +140,15 @@ class StripReportPageTest {
             assertThat(finding.mark()).isEqualTo(FindingMark.STRETCHED);
             assertThat(finding.how()).isEqualTo(HowMarked.HEAVY);
         });
+    }
+
+    @Test
+    void the_key_everybody_prints_with_prints_the_strip_in_view() {
+        List<String> printed = new ArrayList<>();
+        april().page.onPrint(
+                () -> printed.add(window.page.buildShown().orElseThrow().text()));
+        Ui.press(window.page.panel(), Keys.menu(KeyEvent.VK_P));
+        assertThat(printed).containsExactly(window.page.build());
     }
 
     @Test
