@@ -119,7 +119,7 @@ final class Places {
                 book::desk,
                 shell.settings(),
                 DAYS,
-                entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
+                sheets::correct);
         IncidentsPlace incidents =
                 incidents(shell, measures, book, sheets, new WeighFinding(book.desk(), outside.ids()), undo);
         all.add(incidents);
@@ -212,21 +212,20 @@ final class Places {
                 () -> book.desk().day(),
                 DAYS,
                 new RecordsFindable.Opened(
-                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)), trace, trial));
+                        sheets::correct, trace, trial));
     }
 
     /** What pages lead to on other pages. */
     private static void lead(BeforeWeGoPlace first, RunSheetPlace runSheet, Sheets sheets, ShellContext shell) {
         sheets.showIn(first::stepAside, first::dismiss);
-        first.onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
+        first.onOpen(sheets::correct);
         first.onTrends(engine -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofTrends(engine)));
         first.onWrite(sheets::open);
         first.onBegun(sheets::begun);
         first.onLooked(sheets::looked);
-        first.onPlanJob(run -> sheets.planJob(run, () -> {}));
-        runSheet.onReport(
-                run -> sheets.open(Prefilled.incidentOn(run), () -> shell.desk().go(PlaceId.RUN_SHEET)));
-        runSheet.onPlanJob(run -> sheets.planJob(run, () -> shell.desk().go(PlaceId.RUN_SHEET, run)));
+        first.onPlanJob(sheets::planJob);
+        runSheet.onReport(run -> sheets.open(Prefilled.incidentOn(run)));
+        runSheet.onPlanJob(sheets::planJob);
     }
 
     List<Place> all() {
@@ -277,7 +276,6 @@ final class Places {
     }
 
     private static ShelfPlace shelf(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
-        Runnable back = () -> shell.desk().go(PlaceId.PARTS_SHELF);
         return new ShelfPlace(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
@@ -285,10 +283,10 @@ final class Places {
                 () -> book.desk().view(),
                 new ShelfAsked(
                         part -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofPart(part)),
-                        record -> sheets.correct(record, back),
-                        prefilled -> sheets.open(prefilled, back),
-                        () -> sheets.fitPart(back),
-                        () -> sheets.newStock(back)));
+                        sheets::correct,
+                        sheets::open,
+                        sheets::fitPart,
+                        sheets::newStock));
     }
 
     private static IncidentsPlace incidents(
@@ -299,11 +297,9 @@ final class Places {
                 shell.desk(),
                 () -> book.desk().view(),
                 new IncidentsAsked(
-                        () -> sheets.reportIncident(() -> shell.desk().go(PlaceId.INCIDENTS)),
-                        (prefilled, incident) ->
-                                sheets.open(prefilled, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
-                        (record, incident) ->
-                                sheets.correct(record, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
+                        sheets::reportIncident,
+                        sheets::open,
+                        sheets::correct,
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident)),
                 weigh,
                 undo::undo);
@@ -343,7 +339,7 @@ final class Places {
                 shell.texts(),
                 measures,
                 undo::undo,
-                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
+                sheets::open,
                 engines::engineInView,
                 start::printBuild));
     }
@@ -366,7 +362,7 @@ final class Places {
                 measures,
                 DAYS,
                 undo::undo,
-                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
+                sheets::open,
                 start::printFace));
         start.faceShown(faces::inSight);
         return new BenchPages(bench, faces, shell.texts(), () -> shell.desk().go(PlaceId.MEASURING_BENCH));
@@ -374,15 +370,14 @@ final class Places {
 
     private static SeasonPlace season(
             ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Start start) {
-        Runnable back = () -> shell.desk().go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
         SeasonPlace place = new SeasonPlace(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
                 shell.desk(),
                 () -> book.desk().view(),
                 new SeasonLeads(
-                        record -> sheets.correct(record, back),
-                        sheet -> sheets.open(sheet, back),
+                        sheets::correct,
+                        sheets::open,
                         start::exportSeason,
                         start::printSeason));
         start.seasonShown(place::asked);

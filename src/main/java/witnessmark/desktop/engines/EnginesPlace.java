@@ -160,9 +160,9 @@ public final class EnginesPlace implements Place {
         stage.show(other);
     }
 
-    /** Brings the engine back. */
+    /** Brings the engine back, or what the other page was called from. */
     public void dismiss() {
-        if (stage.dismiss()) {
+        if (stage.leave()) {
             refresh();
             firstFocus().requestFocusInWindow();
         }

@@ -71,9 +71,9 @@ public final class ShelfPlace implements Place {
         stage.show(other);
     }
 
-    /** Brings the shelf back. */
+    /** Brings the shelf back, or what the other page was called from. */
     public void dismiss() {
-        if (stage.dismiss()) {
+        if (stage.leave()) {
             refresh();
             firstFocus().requestFocusInWindow();
         }
