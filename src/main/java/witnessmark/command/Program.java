@@ -37,6 +37,7 @@ public final class Program implements Runnable {
             "common",
             "lessons",
             "trial",
+            "strip",
             "case",
             "tags",
             "flatness",
@@ -109,6 +110,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new DynoOf(tools))
                 .addSubcommand(new ProofOf(tools))
                 .addSubcommand(new TrialOf(tools))
+                .addSubcommand(new StripOf(tools))
                 .addSubcommand(new CommonTo(tools))
                 .addSubcommand(new LessonsOf(tools))
                 .addSubcommand(new CaseOf(tools))

@@ -24,6 +24,8 @@ import witnessmark.quantity.Moment;
  * @param at when it was seen
  * @param by who saw it
  * @param words what was seen; never empty when there is no mark
+ * @param aroundDegrees how far round its part, 0 to 359, or null; from where it is counted goes by the place
+ * @param outPercent how far out or along it, 0 to 100, or null
  */
 public record Finding(
         @Nullable Id<Incident> incident,
@@ -42,7 +44,9 @@ public record Finding(
         @Nullable Id<Reading> reading,
         Moment at,
         String by,
-        String words)
+        String words,
+        @AddedLater @Nullable Integer aroundDegrees,
+        @AddedLater @Nullable Integer outPercent)
         implements Fact {
     public Finding {
         if (incident == null && engine == null && part == null) {
@@ -57,10 +61,55 @@ public record Finding(
         if ((x == null) != (y == null) || x != null && face == null) {
             throw new IllegalArgumentException("a place on a face has a face and both its lengths");
         }
+        if ((aroundDegrees == null) != (outPercent == null) || aroundDegrees != null && place == null) {
+            throw new IllegalArgumentException("a place on a part is on something and has both its figures");
+        }
+        if (aroundDegrees != null && (aroundDegrees < 0 || aroundDegrees > 359)
+                || outPercent != null && (outPercent < 0 || outPercent > 100)) {
+            throw new IllegalArgumentException("a place on a part is within it");
+        }
     }
 
     @Override
     public Moment happened() {
         return at;
+    }
+
+    /** The same with another mark. */
+    public Finding marked(FindingMark next, @Nullable HowMarked far) {
+        return with(incident, spot, next, far, words, aroundDegrees, outPercent);
+    }
+
+    /** The same, so far gone. */
+    public Finding judged(HowMarked far) {
+        return with(incident, spot, mark, far, words, aroundDegrees, outPercent);
+    }
+
+    /** The same in other words. */
+    public Finding told(String where, String seen) {
+        return with(incident, where, mark, how, seen, aroundDegrees, outPercent);
+    }
+
+    /** The same elsewhere on its part, or nowhere on it in particular. */
+    public Finding placed(@Nullable Integer around, @Nullable Integer out) {
+        return with(incident, spot, mark, how, words, around, out);
+    }
+
+    /** The same as evidence of an incident, or of none. */
+    public Finding evidenceOf(@Nullable Id<Incident> next) {
+        return with(next, spot, mark, how, words, aroundDegrees, outPercent);
+    }
+
+    private Finding with(
+            @Nullable Id<Incident> of,
+            String where,
+            @Nullable FindingMark next,
+            @Nullable HowMarked far,
+            String seen,
+            @Nullable Integer around,
+            @Nullable Integer out) {
+        return new Finding(
+                of, engine, build, part, member, place, number, where, next, far, face, x, y, reading, at, by, seen,
+                around, out);
     }
 }

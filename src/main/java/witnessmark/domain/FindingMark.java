@@ -2,7 +2,8 @@ package witnessmark.domain;
 
 /** What a mark is called on the bench. */
 public enum FindingMark implements Coded {
-    /** Nothing wrong: that counts as evidence too. */
+    /** Looked at, and no mark on it: that counts as evidence too. */
+    NO_MARK("no mark"),
     AS_NEW("as new"),
     EVEN_WEAR("even wear"),
     WIPED("wiped"),

@@ -42,6 +42,8 @@ import witnessmark.desktop.start.SampleStrip;
 import witnessmark.desktop.start.Start;
 import witnessmark.desktop.start.StartContext;
 import witnessmark.desktop.start.SystemChoosing;
+import witnessmark.desktop.strip.StripContext;
+import witnessmark.desktop.strip.StripReportPage;
 import witnessmark.desktop.task.OtherProgram;
 import witnessmark.desktop.traces.TraceCommands;
 import witnessmark.desktop.traceview.TraceAside;
@@ -344,7 +346,7 @@ final class Places {
                 start::printBuild));
     }
 
-    /** The bench with its other page, the faces. */
+    /** The bench with its other pages, the faces and the strip report. */
     private static Place withFaces(
             ShellContext shell,
             Measures measures,
@@ -365,7 +367,16 @@ final class Places {
                 sheets::open,
                 start::printFace));
         start.faceShown(faces::inSight);
-        return new BenchPages(bench, faces, shell.texts(), () -> shell.desk().go(PlaceId.MEASURING_BENCH));
+        StripReportPage strip = new StripReportPage(new StripContext(
+                book.desk(),
+                outside.ids(),
+                shell.desk(),
+                new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
+                measures,
+                undo::undo,
+                record -> sheets.correct(record, () -> shell.desk().go(PlaceId.MEASURING_BENCH))));
+        return new BenchPages(
+                bench, faces, strip, shell.texts(), () -> shell.desk().go(PlaceId.MEASURING_BENCH));
     }
 
     private static SeasonPlace season(

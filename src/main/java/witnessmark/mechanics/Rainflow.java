@@ -13,9 +13,16 @@ import java.util.List;
  */
 public final class Rainflow {
     private static final int ROOM = 64;
+    /** Values looked at for where they turn before what closes with that is counted: two short loops are the faster. */
+    private static final int PIECE = 1024;
 
     private final Counted counted;
     private double[] reversals = new double[ROOM];
+    /** From the reversal before up to each; none before the first, and nothing is as wide as that. */
+    private double[] ranges = new double[ROOM];
+
+    private final double[] turns = new double[PIECE];
+    private final double[] single = new double[1];
     private int open;
     /** The newest value: a reversal once the next one turns back. */
     private double newest = Double.NaN;
@@ -60,16 +67,8 @@ public final class Rainflow {
      * @throws IllegalStateException once finished
      */
     public void add(double value) {
-        goesOn();
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("a history is of finite numbers, not " + value);
-        }
-        if (open == 0) {
-            push(value);
-            newest = value;
-        } else if (value != newest) {
-            turned(value);
-        }
+        single[0] = value;
+        add(single, 0, 1);
     }
 
     /**
@@ -79,15 +78,15 @@ public final class Rainflow {
      * @throws IllegalStateException once finished
      */
     public void add(double[] values, int from, int to) {
-        for (int i = from; i < to; i++) {
-            double value = values[i];
-            if (open > 0 && (rising ? value >= newest : value <= newest) && Math.abs(value) <= Double.MAX_VALUE) {
-                newest = value; // goes on the same way; by far the most values do
+        goesOn();
+        int at = from;
+        while (at < to) {
+            if (open == 0) {
+                at = first(values, at);
             } else {
-                add(value);
+                at = piece(values, at, Math.min(to, at + PIECE));
             }
         }
-        goesOn();
     }
 
     /**
@@ -99,53 +98,98 @@ public final class Rainflow {
         goesOn();
         finished = true;
         if (open > 0 && newest != reversals[open - 1]) {
-            reversal(newest);
+            turns[0] = newest;
+            close(1);
         }
         for (int i = 1; i < open; i++) {
-            tell(i, 0.5);
+            tell(reversals[i - 1], reversals[i], ranges[i], 0.5);
         }
         open = 0;
     }
 
-    private void turned(double value) {
-        boolean up = value > newest;
-        if (up != rising && newest != reversals[open - 1]) {
-            reversal(newest);
-        }
-        rising = up;
-        newest = value;
+    private int first(double[] values, int at) {
+        newest = finite(values[at]);
+        reversals[0] = newest;
+        ranges[0] = Double.NaN;
+        open = 1;
+        return at + 1;
     }
 
-    /** Steps 2 to 5 of the standard, X the newest range and Y the one before. */
-    private void reversal(double value) {
-        push(value);
-        while (open >= 3
-                && Math.abs(reversals[open - 1] - reversals[open - 2])
-                        >= Math.abs(reversals[open - 2] - reversals[open - 3])) {
-            if (open == 3) { // Y holds the starting point
-                tell(1, 0.5);
-                reversals[0] = reversals[1];
-                reversals[1] = reversals[2];
-                open = 2;
-            } else {
-                tell(open - 2, 1);
-                reversals[open - 3] = reversals[open - 1];
-                open -= 2;
+    /** Takes values up to an end, or to one that is no finite number. */
+    private int piece(double[] values, int from, int to) {
+        int at = from;
+        int count = 0;
+        double last = newest;
+        boolean up = rising;
+        if (open == 1 && last == reversals[0]) { // nothing has changed yet: which way it goes is not known
+            while (at < to && values[at] == last) {
+                at++;
             }
+            up = at < to && values[at] > last;
         }
+        for (; at < to; at++) {
+            double value = values[at];
+            if (!(Math.abs(value) <= Double.MAX_VALUE)) {
+                break;
+            }
+            if (up ? value < last : value > last) {
+                turns[count++] = last;
+                up = !up;
+            }
+            last = value;
+        }
+        newest = last;
+        rising = up;
+        close(count);
+        if (at < to) {
+            finite(values[at]);
+        }
+        return at;
     }
 
-    private void tell(int end, double count) {
-        double a = reversals[end - 1];
-        double b = reversals[end];
-        counted.range(Math.abs(b - a), a / 2 + b / 2, count);
+    /** Steps 2 to 5 of the standard for each of so many reversals, X the newest range and Y the one before. */
+    private void close(int count) {
+        int last = open - 1;
+        double top = reversals[last];
+        double y = ranges[last];
+        for (int i = 0; i < count; i++) {
+            double value = turns[i];
+            double x = Math.abs(value - top);
+            while (x >= y) {
+                double before = reversals[last - 1];
+                if (last == 1) { // Y holds the starting point
+                    tell(before, top, y, 0.5);
+                    reversals[0] = top;
+                    last = 0;
+                    break;
+                }
+                tell(before, top, y, 1);
+                last -= 2;
+                top = reversals[last];
+                y = ranges[last];
+                x = Math.abs(value - top);
+            }
+            if (++last == reversals.length) {
+                reversals = Arrays.copyOf(reversals, 2 * last);
+                ranges = Arrays.copyOf(ranges, 2 * last);
+            }
+            reversals[last] = value;
+            ranges[last] = x;
+            top = value;
+            y = x;
+        }
+        open = last + 1;
     }
 
-    private void push(double value) {
-        if (open == reversals.length) {
-            reversals = Arrays.copyOf(reversals, 2 * open);
+    private void tell(double a, double b, double range, double count) {
+        counted.range(range, a / 2 + b / 2, count);
+    }
+
+    private static double finite(double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("a history is of finite numbers, not " + value);
         }
-        reversals[open++] = value;
+        return value;
     }
 
     private void goesOn() {

@@ -254,6 +254,10 @@ public enum ProblemKind {
 
     /** A finding that nobody has weighed against the cause has no why and nothing to take away. */
     NOT_WEIGHED(0, true),
+    /** A position of a strip that is marked, and nobody has said by what. */
+    NOT_MARKED(0, true),
+    /** The finding was struck out meanwhile. */
+    FINDING_GONE(0, true),
 
     // Records
     /** kind of record: what is typed cannot be true together. */

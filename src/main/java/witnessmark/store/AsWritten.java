@@ -3,7 +3,6 @@ package witnessmark.store;
 import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -64,18 +63,22 @@ final class AsWritten {
     }
 
     private Doubts read(Database database) throws SQLException {
-        for (RecordType<?> type : RecordTypes.all()) {
-            RowsToProve rows = new RowsToProve(type, text);
-            database.each(type.name() + "/all", rows::read);
-            tables.put(type.name(), rows);
-        }
-        database.each("amendment/as_they_lie", this::take);
         Set<String> inDoubt = new HashSet<>();
-        tables.forEach((name, rows) -> {
-            if (!rows.areProven()) {
-                inDoubt.add(name);
+        try {
+            for (RecordType<?> type : RecordTypes.all()) {
+                tables.put(type.name(), new RowsToProve(type, text, database));
             }
-        });
+            database.each("amendment/as_they_lie", this::take);
+            for (Map.Entry<String, RowsToProve> rows : tables.entrySet()) {
+                if (!rows.getValue().areProven()) {
+                    inDoubt.add(rows.getKey());
+                }
+            }
+        } finally {
+            for (RowsToProve rows : tables.values()) {
+                rows.close();
+            }
+        }
         return new Doubts(inDoubt, !historyHolds);
     }
 
@@ -97,19 +100,18 @@ final class AsWritten {
 
     /** Whether this is the next of its device. */
     private boolean goesOn() {
-        if (!Arrays.equals(lastDevice, amendment.device())) {
+        if (!amendment.isOfDevice(lastDevice)) {
             lastDevice = amendment.device();
             ofLastDevice = chains.computeIfAbsent(new String(lastDevice, StandardCharsets.UTF_8), any -> new Chain());
         }
-        boolean next = amendment.number() == ofLastDevice.number + 1
-                && Arrays.equals(amendment.previousHash(), ofLastDevice.hash);
+        boolean next = amendment.number() == ofLastDevice.number + 1 && amendment.goesOnFrom(ofLastDevice.hash);
         ofLastDevice.number = amendment.number();
         ofLastDevice.hash = amendment.hash();
         return next;
     }
 
     private @Nullable RowsToProve table() {
-        if (!Arrays.equals(lastTable, amendment.table())) {
+        if (!amendment.isOfTable(lastTable)) {
             lastTable = amendment.table();
             ofLastTable = tables.get(new String(lastTable, StandardCharsets.UTF_8));
         }

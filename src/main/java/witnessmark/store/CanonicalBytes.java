@@ -3,7 +3,6 @@ package witnessmark.store;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The text of {@link Canonical} as UTF-8 bytes, made without an object for each value, for a check that reads a whole
@@ -11,11 +10,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class CanonicalBytes {
     private static final byte[] NULL = "null".getBytes(StandardCharsets.US_ASCII);
-    private static final byte[] LEAST = Long.toString(Long.MIN_VALUE).getBytes(StandardCharsets.US_ASCII);
     private static final byte[] HEX = "0123456789ABCDEF".getBytes(StandardCharsets.US_ASCII);
     private static final byte[] SMALL_HEX = "0123456789abcdef".getBytes(StandardCharsets.US_ASCII);
-    private static final int DIGITS = 20;
-    private static final int BASE = 10;
     private static final int LONGEST_ESCAPE = 6;
     private static final int LOW = 0x0F;
 
@@ -48,44 +44,43 @@ final class CanonicalBytes {
         size += quoted.length;
     }
 
-    /** @param utf8 of the value, or null */
-    void text(byte @Nullable [] utf8) {
-        if (utf8 == null) {
-            raw(NULL);
-            return;
-        }
-        room(utf8.length * LONGEST_ESCAPE + 2);
-        bytes[size++] = '"';
-        for (byte each : utf8) {
-            if (each == '"' || each == '\\' || (each >= 0 && each < ' ')) {
-                escaped(each);
+    /** @param utf8 of the value */
+    void text(byte[] utf8) {
+        text(utf8, 0, utf8.length);
+    }
+
+    /** A value that stands within other bytes. */
+    void text(byte[] utf8, int from, int to) {
+        room((to - from) * LONGEST_ESCAPE + 2);
+        byte[] into = bytes;
+        int at = size;
+        into[at++] = '"';
+        for (int i = from; i < to; i++) {
+            byte each = utf8[i];
+            if (each == '"' || each == '\\') {
+                into[at++] = '\\';
+                into[at++] = each;
+            } else if (each < 0 || each >= ' ') {
+                into[at++] = each;
             } else {
-                bytes[size++] = each;
+                size = at;
+                escaped(each);
+                at = size;
             }
         }
-        bytes[size++] = '"';
+        into[at++] = '"';
+        size = at;
+    }
+
+    /** A whole number as the digits in which it stands within other bytes. */
+    void digits(byte[] ascii, int from, int to) {
+        room(to - from);
+        System.arraycopy(ascii, from, bytes, size, to - from);
+        size += to - from;
     }
 
     void nothing() {
         raw(NULL);
-    }
-
-    void number(long value) {
-        if (value == Long.MIN_VALUE) {
-            raw(LEAST);
-            return;
-        }
-        room(DIGITS);
-        long left = Math.abs(value);
-        if (value < 0) {
-            bytes[size++] = '-';
-        }
-        int end = size + digits(left);
-        size = end;
-        do {
-            bytes[--end] = (byte) ('0' + left % BASE);
-            left /= BASE;
-        } while (left > 0);
     }
 
     void end() {
@@ -130,7 +125,6 @@ final class CanonicalBytes {
     private void escaped(byte each) {
         bytes[size++] = '\\';
         switch (each) {
-            case '"', '\\' -> bytes[size++] = each;
             case '\b' -> bytes[size++] = 'b';
             case '\t' -> bytes[size++] = 't';
             case '\n' -> bytes[size++] = 'n';
@@ -144,14 +138,6 @@ final class CanonicalBytes {
                 bytes[size++] = HEX[each & LOW];
             }
         }
-    }
-
-    private static int digits(long value) {
-        int digits = 1;
-        for (long left = value / BASE; left > 0; left /= BASE) {
-            digits++;
-        }
-        return digits;
     }
 
     private void room(int more) {

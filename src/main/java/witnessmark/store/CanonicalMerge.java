@@ -2,7 +2,10 @@ package witnessmark.store;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,6 +59,32 @@ final class CanonicalMerge {
         }
         merged[size++] = '}';
         return Arrays.copyOf(merged, size);
+    }
+
+    /**
+     * A text without some of its values, each of which is null.
+     *
+     * @return null when one of them is something else, or it is no canonical text
+     */
+    static byte @Nullable [] without(byte[] text, List<String> nulls) {
+        Set<String> pairs = nulls.stream().map(name -> '"' + name + "\":null").collect(Collectors.toSet());
+        Cursor cursor = new Cursor(text);
+        byte[] left = new byte[text.length];
+        int size = 0;
+        int met = 0;
+        left[size++] = '{';
+        for (cursor.next(); cursor.isAtPair(); cursor.next()) {
+            if (pairs.contains(cursor.pair())) {
+                met++;
+                continue;
+            }
+            if (size > 1) {
+                left[size++] = ',';
+            }
+            size = cursor.copy(left, size);
+        }
+        left[size++] = '}';
+        return cursor.isDone() && met == pairs.size() ? Arrays.copyOf(left, size) : null;
     }
 
     /** Whether a text is of that form. */
@@ -126,6 +155,10 @@ final class CanonicalMerge {
         int copy(byte[] to, int at) {
             System.arraycopy(text, from, to, at, end - from);
             return at + end - from;
+        }
+
+        String pair() {
+            return new String(text, from, end - from, StandardCharsets.UTF_8);
         }
 
         private boolean is(int at, char wanted) {

@@ -6,9 +6,11 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Savepoint;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.ProgressHandler;
 
@@ -56,6 +58,13 @@ final class Database implements AutoCloseable {
         return bound(name, parameters).executeUpdate();
     }
 
+    /** Runs steps of a schema. */
+    void execute(String steps) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate(steps);
+        }
+    }
+
     /** Runs a statement whose rows, if it gives any, are of no interest. */
     void set(String name) throws SQLException {
         PreparedStatement statement = statement(name);
@@ -71,6 +80,17 @@ final class Database implements AutoCloseable {
                 each.take(rows);
             }
         }
+    }
+
+    /**
+     * The rows of a query put otherwise than it is written, to be read beside others; for once, and not kept.
+     *
+     * @param put makes the text that is run of the one of that name
+     */
+    ResultSet rows(String name, UnaryOperator<String> put) throws SQLException {
+        PreparedStatement statement = connection.prepareStatement(put.apply(sql.text(name)));
+        statement.closeOnCompletion();
+        return statement.executeQuery();
     }
 
     /** The first column of the first row. */

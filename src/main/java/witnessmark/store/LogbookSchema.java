@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -65,6 +67,26 @@ final class LogbookSchema {
             connection.commit();
         }
         mark(file);
+    }
+
+    /** The tables of the newest form in an empty file, without the guards: for what is only gathered there. */
+    Database tablesAlone(Path file) throws SQLException {
+        List<String> tables = new ArrayList<>();
+        try (Database whole = new Database(Connections.unguarded().createConnection("jdbc:sqlite::memory:"), sql)) {
+            for (int step = 1; step <= steps.version(); step++) {
+                whole.execute(steps.text(step));
+            }
+            whole.each("file/schema", row -> {
+                if (row.getString(1).equals("table") && !row.getString(2).startsWith("sqlite_")) {
+                    tables.add(row.getString(3));
+                }
+            });
+        }
+        Database alone = open(Connections.unguarded(), file);
+        for (String table : tables) {
+            alone.execute(table);
+        }
+        return alone;
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Entry;
@@ -30,6 +31,9 @@ import witnessmark.domain.image.Storage;
 final class Rows {
     /** What a row says besides its fact; in a damaged file an empty text where there must be one. */
     record Stamp(long madeAtMillis, String madeBy, String amendedBy, long rev, String checksum) {}
+
+    /** The columns behind an image, in the order of the queries. */
+    static final List<String> STAMP = List.of("made_at_ms", "made_by", "amended_by", "rev", "checksum");
 
     /**
      * Reads every record.
@@ -75,6 +79,33 @@ final class Rows {
         image.put(EntryImage.STANDING, row.getString(at));
         image.put(EntryImage.STRUCK_BECAUSE, row.getString(at + 1));
         return image;
+    }
+
+    /** The columns of an image, in the order of the queries. */
+    static List<String> imageColumns(RecordType<?> type) {
+        return Stream.concat(
+                        type.columns().stream().map(Column::name),
+                        Stream.of(EntryImage.STANDING, EntryImage.STRUCK_BECAUSE))
+                .toList();
+    }
+
+    /** Whether a checksum is that of an image, or was before its table had the columns that came later. */
+    static boolean isSealed(
+            RecordType<?> type, Map<String, @Nullable Object> image, String checksum, Canonical canonical) {
+        if (checksum.equals(canonical.hash(canonical.text(image)))) {
+            return true;
+        }
+        Map<String, @Nullable Object> earlier = new TreeMap<>(image);
+        for (int at = type.addedLater().size() - 1; at >= 0; at--) { // the newest column stands last
+            String column = type.addedLater().get(at);
+            if (earlier.remove(column) != null) {
+                return false;
+            }
+            if (checksum.equals(canonical.hash(canonical.text(earlier)))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     Stamp stamp(RecordType<?> type, ResultSet row) throws SQLException {

@@ -1,10 +1,13 @@
 package witnessmark.store;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.domain.Entry;
@@ -36,16 +39,53 @@ final class Salvage {
     }
 
     Outcome<Salvaged> of(Path damaged, Path to, SalvageWords words) {
-        Wreck wreck;
+        Wreck wreck = null;
+        Problem why = Problem.of(ProblemKind.LOGBOOK_DAMAGED, damaged, "no record of it can be read");
         try (Database database = Restoring.open(home, damaged)) {
             wreck = Wreck.read(database, home.canonical, words.doubtful());
         } catch (SQLException e) {
-            LOG.warn("nothing can be salvaged: {}", damaged, e);
-            return Outcome.didNot(Faults.reading(damaged, e));
+            LOG.warn("SQLite can read nothing of it: {}", damaged, e);
+            why = Faults.reading(damaged, e);
         }
-        if (wreck.entries().isEmpty()) {
-            return Outcome.didNot(Problem.of(ProblemKind.LOGBOOK_DAMAGED, damaged, "no record of it can be read"));
+        if (wreck == null || wreck.entries().isEmpty()) {
+            wreck = pieces(damaged, to, words);
         }
+        if (wreck == null || wreck.entries().isEmpty()) {
+            return Outcome.didNot(why);
+        }
+        return written(damaged, to, wreck, words);
+    }
+
+    /** Page by page, where the list of tables is lost; last writes that lie beside would be newer than these rows. */
+    private @Nullable Wreck pieces(Path damaged, Path to, SalvageWords words) {
+        if (Probe.hasLog(damaged) || home.isOpenHere(damaged) || Probe.inTheWay(to) != null) {
+            return null;
+        }
+        Path aside = to.resolveSibling(to.getFileName() + ".pieces");
+        try {
+            Files.deleteIfExists(aside);
+            SafeFiles.createPrivate(aside);
+            try (Database gathered = home.schema.tablesAlone(aside)) {
+                gathered.transaction(() -> {
+                    try {
+                        Pieces.gather(damaged, gathered, home.canonical);
+                        return gathered;
+                    } catch (IOException e) {
+                        throw new SQLException("the pieces cannot be read", e);
+                    }
+                });
+                return Wreck.readPieces(gathered, home.canonical, words.doubtful());
+            }
+        } catch (IOException | SQLException e) {
+            LOG.warn("no pieces can be gathered: {}", damaged, e);
+            return null;
+        } finally {
+            SafeFiles.remove(aside);
+            SafeFiles.remove(to.resolveSibling(aside.getFileName() + "-journal"));
+        }
+    }
+
+    private Outcome<Salvaged> written(Path damaged, Path to, Wreck wreck, SalvageWords words) {
         return files.create(to).then(made -> {
             try (Logbook logbook = made) {
                 Salvaged salvaged = filled(logbook, to, wreck, words);

@@ -1,5 +1,6 @@
 package witnessmark.store;
 
+import java.util.Arrays;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -7,27 +8,33 @@ import org.jspecify.annotations.Nullable;
 final class UuidBytes {
     private static final int LENGTH = 36;
     private static final int DIGITS_OF_HALF = 16;
-    private static final int TEN = 10;
+    private static final String DIGITS = "0123456789abcdef";
+    private static final byte[] VALUES = values();
 
     private UuidBytes() {}
 
     /** @return null when it is no id in small letters */
     static @Nullable UUID read(byte[] text) {
-        if (text.length != LENGTH) {
+        return read(text, 0, text.length);
+    }
+
+    /** One that stands within other bytes. */
+    static @Nullable UUID read(byte[] text, int from, int to) {
+        if (to - from != LENGTH) {
             return null;
         }
         long high = 0;
         long low = 0;
         int digits = 0;
-        for (int at = 0; at < LENGTH; at++) {
-            byte each = text[at];
-            if (at == 8 || at == 13 || at == 18 || at == 23) {
+        for (int i = 0; i < LENGTH; i++) {
+            byte each = text[from + i];
+            if (i == 8 || i == 13 || i == 18 || i == 23) {
                 if (each != '-') {
                     return null;
                 }
                 continue;
             }
-            int digit = each >= '0' && each <= '9' ? each - '0' : each >= 'a' && each <= 'f' ? each - 'a' + TEN : -1;
+            int digit = each < 0 ? -1 : VALUES[each];
             if (digit < 0) {
                 return null;
             }
@@ -38,5 +45,14 @@ final class UuidBytes {
             }
         }
         return new UUID(high, low);
+    }
+
+    private static byte[] values() {
+        byte[] values = new byte[Byte.MAX_VALUE + 1];
+        Arrays.fill(values, (byte) -1);
+        for (int i = 0; i < DIGITS.length(); i++) {
+            values[DIGITS.charAt(i)] = (byte) i;
+        }
+        return values;
     }
 }

@@ -152,18 +152,8 @@ final class Verification {
     }
 
     private Found found(RecordType<?> type, Map<String, @Nullable Object> image, Rows.Stamp stamp) {
-        String hash = canonical.hash(canonical.text(image));
-        boolean sealed = stamp.checksum().equals(hash);
-        // what was last written before its table had a column was sealed without it; the newest column stands last
-        for (int at = type.addedLater().size() - 1; at >= 0 && !sealed; at--) {
-            String column = type.addedLater().get(at);
-            if (image.get(column) != null) {
-                break;
-            }
-            image.remove(column);
-            sealed = stamp.checksum().equals(canonical.hash(canonical.text(image)));
-        }
-        return new Found(hash, stamp, sealed);
+        return new Found(
+                canonical.hash(canonical.text(image)), stamp, Rows.isSealed(type, image, stamp.checksum(), canonical));
     }
 
     private void compare(

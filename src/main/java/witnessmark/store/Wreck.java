@@ -55,7 +55,12 @@ record Wreck(
 
     static Wreck read(Database database, Canonical canonical, String doubt) throws SQLException {
         database.within(LONGEST);
-        return new Reading(database, canonical, doubt).all();
+        return new Reading(database, canonical, doubt, false).all();
+    }
+
+    /** The same of {@link Pieces}: nobody knows what else there was. */
+    static Wreck readPieces(Database gathered, Canonical canonical, String doubt) {
+        return new Reading(gathered, canonical, doubt, true).all();
     }
 
     /** Under way. */
@@ -73,7 +78,8 @@ record Wreck(
         private long read;
         private boolean torn;
 
-        Reading(Database database, Canonical canonical, String doubt) {
+        Reading(Database database, Canonical canonical, String doubt, boolean torn) {
+            this.torn = torn;
             this.database = database;
             this.canonical = canonical;
             this.amendments = new Amendments(canonical);
@@ -183,9 +189,9 @@ record Wreck(
                 database.each(type.name() + "/all", row -> {
                     try {
                         Map<String, @Nullable Object> image = rows.image(type, row);
-                        String checksum = canonical.hash(canonical.text(image));
                         Rows.Stamp stamp = rows.stamp(type, row);
-                        Found one = new Found(image, stamp.rev(), checksum.equals(stamp.checksum()));
+                        boolean proven = Rows.isSealed(type, image, stamp.checksum(), canonical);
+                        Found one = new Found(image, stamp.rev(), proven);
                         found.put(UUID.fromString(row.getString(1)), one);
                     } catch (IllegalArgumentException | NullPointerException e) {
                         LOG.debug("a row of {} cannot be read", type, e);

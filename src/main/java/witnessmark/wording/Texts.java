@@ -57,6 +57,7 @@ public final class Texts {
             "proof",
             "lessons",
             "trials",
+            "strip",
             "trialview",
             "jobsheet",
             "paper",

@@ -72,8 +72,14 @@ final class SaidSoFar {
         if (!found.equals(saved) && !(found.equals(withBegun) && !withBegun.isEmpty())) {
             Map<String, Long> lost = new HashMap<>(saved);
             lost.entrySet().removeAll(found.entrySet());
-            return lost.isEmpty() ? "half of a change" : "lost of what was saved: " + lost.size();
+            return lost.isEmpty() ? "half of a change" : lost(lost, found);
         }
         return drafts.contains(draft) ? "" : "a draft is lost";
+    }
+
+    private static String lost(Map<String, Long> lost, Map<String, Long> found) {
+        Map.Entry<String, Long> one = lost.entrySet().iterator().next();
+        return "lost of what was saved: " + lost.size() + ", as " + one.getKey() + ":" + one.getValue() + ", found "
+                + found.get(one.getKey());
     }
 }

@@ -2,15 +2,30 @@ package witnessmark.bench;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.InterruptedIOException;
+import java.io.OutputStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import witnessmark.trace.Layout;
 import witnessmark.trace.SampleSink;
 import witnessmark.trace.Watch;
+import witnessmark.trace.kept.KeptWriter;
+import witnessmark.trace.kept.SampleDigest;
 import witnessmark.trace.reduce.Reducer;
 import witnessmark.trace.result.Recognised;
 import witnessmark.trace.result.TraceSettings;
@@ -19,12 +34,16 @@ import witnessmark.trace.text.TraceReader;
 
 /**
  * How fast a trace of 100 MB and 20 channels is read: to numbers, and with everything worked out of it, beside a bare
- * loop over FastCSV that makes texts, and one that makes numbers of them. Each is the median of several rounds, turn about.
+ * loop over FastCSV that makes texts, one that makes numbers of them, and R's {@code fread} with one thread where R and its
+ * {@code data.table} are installed. Each is the median of several rounds, turn about, in time of the processor, so that other
+ * work on the machine counts less. Then all of a durable import, beside the {@code .import} of sqlite3 where that is installed.
  *
  * <p>{@code java -Xmx1g -cp CLASSPATH witnessmark.bench.TraceBench [MEGABYTES]}
  */
 public final class TraceBench {
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int ROUNDS = 7;
+    private static final int DURABLE = 3;
     private static final String HEADING = "Time [s],Engine Speed [rpm],Throttle [%],Speed [km/h],Lat G [g],Long G [g],"
             + "Oil Press [bar],Oil Temp [C],Water Temp [C],Fuel Press [bar],Lambda,Gear,Battery [V],EGT 1 [C],EGT 2 [C],"
             + "EGT 3 [C],EGT 4 [C],Lap,Steering,Crankcase Pressure [kPa]\n";
@@ -43,22 +62,113 @@ public final class TraceBench {
         String[] names = {"FastCSV, texts", "FastCSV, parseDouble", "this, numbers", "this, reduced"};
         double[][] took = new double[works.length][ROUNDS];
         double kept = 0;
+        List<Double> fread = new ArrayList<>();
+        Path file = Files.createTempFile("trace-bench", ".csv");
+        Files.write(file, bytes);
         for (int round = 0; round < ROUNDS; round++) {
+            fread(file).ifPresent(fread::add);
             for (int i = 0; i < works.length; i++) {
-                long start = System.nanoTime();
+                long start = THREADS.getCurrentThreadCpuTime();
                 kept += works[i].run();
-                took[i][round] = (System.nanoTime() - start) / 1e9;
+                took[i][round] = (THREADS.getCurrentThreadCpuTime() - start) / 1e9;
             }
         }
         for (int i = 0; i < works.length; i++) {
-            java.util.Arrays.sort(took[i]);
+            Arrays.sort(took[i]);
             System.out.printf(Locale.ROOT, "%-22s %7.1f MB/s%n", names[i], bytes.length / 1e6 / took[i][ROUNDS / 2]);
         }
+        durable(file, bytes.length);
+        Files.delete(file);
+        fread.sort(null);
+        System.out.println(
+                fread.isEmpty()
+                        ? "R's fread: R or its data.table is not installed, so it is not beside these"
+                        : String.format(
+                                Locale.ROOT,
+                                "%-22s %7.1f MB/s",
+                                "R's fread, one thread",
+                                bytes.length / 1e6 / fread.get(fread.size() / 2)));
         System.out.printf(
                 Locale.ROOT,
                 "numbers %.2f times FastCSV with parseDouble (%g)%n",
                 took[1][ROUNDS / 2] / took[2][ROUNDS / 2],
                 kept);
+    }
+
+    /** By the clock, as both write to the disk: all of an import of the trace, and the same rows into a table of sqlite3. */
+    private static void durable(Path file, int size) throws IOException {
+        double[] ours = new double[DURABLE];
+        double[] theirs = new double[DURABLE];
+        for (int round = 0; round < DURABLE; round++) {
+            long start = System.nanoTime();
+            imported(file);
+            long between = System.nanoTime();
+            theirs[round] = sqlite(file) ? (System.nanoTime() - between) / 1e9 : Double.NaN;
+            ours[round] = (between - start) / 1e9;
+        }
+        Arrays.sort(ours);
+        Arrays.sort(theirs);
+        double us = size / 1e6 / ours[DURABLE / 2];
+        double them = size / 1e6 / theirs[DURABLE / 2];
+        System.out.printf(Locale.ROOT, "%-22s %7.1f MB/s%n", "this, whole and synced", us);
+        System.out.println(
+                Double.isNaN(them)
+                        ? "sqlite3 is not installed, so its .import is not beside this"
+                        : String.format(
+                                Locale.ROOT, "%-22s %7.1f MB/s (%.1f times)", "sqlite3 .import", them, us / them));
+    }
+
+    /** Known by its bytes, read, reduced, kept with its digest, and synced, as bringing in does. */
+    private static void imported(Path file) throws IOException {
+        Path kept = Files.createTempFile("trace-bench", ".kept");
+        try (InputStream head = Files.newInputStream(file);
+                InputStream in = Files.newInputStream(file);
+                FileOutputStream to = new FileOutputStream(kept.toFile());
+                OutputStream out = new BufferedOutputStream(to, 1 << 16)) {
+            byte[] first = head.readNBytes(Recognition.HEAD);
+            Recognised recognised = Recognition.of(first, first.length, false).orThrow();
+            SampleSink sink = SampleSink.both(
+                    new Reducer(TraceSettings.usual()), SampleSink.both(new KeptWriter(out), new SampleDigest()));
+            TraceReader.read(in, recognised.form(), sink, Watch.none()).orThrow();
+            out.flush();
+            to.getFD().sync();
+        }
+        Files.delete(kept);
+    }
+
+    private static boolean sqlite(Path file) throws IOException {
+        Path table = Files.createTempFile("trace-bench", ".sqlite");
+        try {
+            Process sqlite = new ProcessBuilder("sqlite3", table.toString(), ".import --csv " + file + " trace")
+                    .redirectErrorStream(true)
+                    .start();
+            sqlite.getInputStream().readAllBytes();
+            return sqlite.waitFor() == 0;
+        } catch (IOException e) {
+            return false; // no sqlite3
+        } catch (InterruptedException e) {
+            throw new InterruptedIOException();
+        } finally {
+            Files.delete(table);
+        }
+    }
+
+    /** Seconds of the processor R takes for the file; the second reading, as the first loads what it needs. */
+    private static Optional<Double> fread(Path file) throws IOException {
+        String program = "library(data.table); setDTthreads(1); f <- '" + file + "'; x <- fread(f, nrows = 1000);"
+                + " t <- system.time(x <- fread(f)); cat('seconds', t[['user.self']] + t[['sys.self']])";
+        try {
+            Process r = new ProcessBuilder("Rscript", "-e", program)
+                    .redirectErrorStream(true)
+                    .start();
+            String said = new String(r.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            int at = said.indexOf("seconds ");
+            return at < 0
+                    ? Optional.empty()
+                    : Optional.of(Double.valueOf(said.substring(at + 8).strip()));
+        } catch (IOException e) {
+            return Optional.empty(); // no R
+        }
     }
 
     private static byte[] trace(int size) {

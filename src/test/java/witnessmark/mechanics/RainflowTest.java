@@ -58,6 +58,46 @@ class RainflowTest {
         }
     }
 
+    /** Longer than what is looked at in one go, with stretches that stay, also at the start. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {31, 32, 33, 34})
+    void a_long_history_counts_the_same_however_it_is_cut(long seed) {
+        Random random = new Random(seed);
+        double[] history = new double[5000];
+        double value = 7;
+        for (int i = 100; i < history.length; i++) {
+            value = random.nextInt(4) == 0 ? value : value + random.nextInt(41) - 20;
+            history[i] = value;
+        }
+        java.util.Arrays.fill(history, 0, 100, 7);
+        List<Rainflow.Cycle> whole = Rainflow.count(history);
+
+        assertThat(whole).usingElementComparator(ORDER).containsExactlyInAnyOrderElementsOf(byTheLetter(history));
+        for (int piece : new int[] {1, 2, 99, 100, 101, 1023, 1024, 1025, 4999}) {
+            List<Rainflow.Cycle> cut = new ArrayList<>();
+            Rainflow rainflow = new Rainflow((range, mean, count) -> cut.add(new Rainflow.Cycle(range, mean, count)));
+            for (int at = 0; at < history.length; at += piece) {
+                rainflow.add(history, at, Math.min(history.length, at + piece));
+            }
+            rainflow.finish();
+            assertThat(cut).as("seed %d, pieces of %d", seed, piece).isEqualTo(whole);
+        }
+    }
+
+    @Test
+    void what_stands_before_a_value_that_is_no_number_is_counted() {
+        for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
+            List<Double> ranges = new ArrayList<>();
+            Rainflow rainflow = new Rainflow((range, mean, count) -> ranges.add(range));
+            assertThatThrownBy(() -> rainflow.add(new double[] {0, 2, 1, bad, 9}, 0, 5))
+                    .isInstanceOf(IllegalArgumentException.class);
+            rainflow.add(new double[] {3}, 0, 1);
+            rainflow.finish();
+
+            assertThat(ranges).containsExactly(1.0, 3.0);
+        }
+    }
+
     /** Every step between reversals belongs to one counted half: twice the sum of count times range is the way gone. */
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {21, 22, 23})

@@ -104,7 +104,8 @@ class CanonicalBytesTest {
             if (value == null) {
                 bytes.nothing();
             } else if (value instanceof Long number) {
-                bytes.number(number);
+                byte[] ascii = utf8(' ' + number.toString() + ' ');
+                bytes.digits(ascii, 1, ascii.length - 1);
             } else {
                 bytes.text(utf8(value.toString()));
             }

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,9 +90,14 @@ class SalvageTest {
             Path damaged = Files.copy(logbooks.file(), folder.resolve("damaged-" + seed + "-" + i + ".witness"));
             int bad = 1 + random.nextInt(3);
             List<Integer> torn = new ArrayList<>();
+            if (i % 2 == 1) { // SQLite reads nothing, and every page is looked at by itself
+                torn.add(1);
+            }
             for (int k = 0; k < bad; k++) {
                 torn.add(2 + random.nextInt(pages - 1));
-                RestoringTest.noise(damaged, torn.get(k));
+            }
+            for (int page : torn) {
+                RestoringTest.noise(damaged, page);
             }
             Outcome<Salvaged> outcome = salvage(damaged, "from-" + seed + "-" + i);
             if (!outcome.didWork()) {
@@ -127,6 +134,57 @@ class SalvageTest {
             }
         }
         assertThat(whole).as("a few pages do not cost the logbook").isGreaterThan(truth.size() * 3);
+    }
+
+    /**
+     * The list of tables lies on the first page and those it leads to; SQLite reads nothing without it
+     * (sqlite.org/fileformat2.html, 2.6).
+     */
+    @Test
+    void a_torn_list_of_tables_costs_no_record() throws Exception {
+        for (int torn : new int[] {1, 2, 0}) {
+            Path damaged = Files.copy(logbooks.file(), folder.resolve("listless-" + torn + ".witness"));
+            for (int page : torn == 0
+                    ? pagesOfTheList(damaged)
+                    : List.of(torn == 1 ? 1 : pagesOfTheList(damaged).get(1))) {
+                RestoringTest.noise(damaged, page);
+            }
+            String before = FolderState.hash(damaged);
+            Salvaged salvaged = salvage(damaged, "listed-" + torn).orThrow();
+            assertThat(salvaged.doubtful()).isZero();
+            assertThat(salvaged.whole()).isEqualTo(truth.size());
+            assertThat(salvaged.left()).extracting(Problem::kind).containsExactly(ProblemKind.CHANGES_UNREADABLE);
+            assertThat(FolderState.hash(damaged)).as("the old one stays").isEqualTo(before);
+            try (Logbook made = logbooks.files.open(salvaged.logbook()).orThrow()) {
+                assertSame(made.facts());
+                assertThat(made.verify()).isEmpty();
+            }
+        }
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).noneMatch(path -> path.toString().contains(".pieces"));
+        }
+    }
+
+    /** Last writes beside the file would be newer than its rows: nothing is taken for what it was then. */
+    @Test
+    void without_a_list_of_tables_rows_are_not_taken_from_behind_a_log() throws Exception {
+        Path damaged = Files.copy(logbooks.file(), folder.resolve("logged.witness"));
+        RestoringTest.noise(damaged, 1);
+        Files.write(folder.resolve("logged.witness-wal"), new byte[4_152]);
+        assertThat(salvage(damaged, "from logged").didWork()).isFalse();
+    }
+
+    private static List<Integer> pagesOfTheList(Path file) throws SQLException {
+        List<Integer> pages = new ArrayList<>();
+        try (Connection connection = DriverManager.getConnection(Connections.address(file));
+                Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery(
+                        "SELECT pageno FROM dbstat WHERE name = 'sqlite_schema' ORDER BY pageno")) {
+            while (rows.next()) {
+                pages.add(rows.getInt(1));
+            }
+        }
+        return pages;
     }
 
     @Test

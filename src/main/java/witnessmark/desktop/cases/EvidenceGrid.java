@@ -5,6 +5,7 @@ import java.awt.FontMetrics;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import witnessmark.desktop.form.Cut;
 
 /** Where everything of the table lies for a width: findings at the left, a column for each cause, never wider than that. */
 final class EvidenceGrid {
@@ -137,7 +138,7 @@ final class EvidenceGrid {
 
     String lead(EvidenceLines.Row row) {
         double day = small.stringWidth(row.day()) + gap() * 3;
-        return cut(row.lead(), text, names - day);
+        return Cut.to(row.lead(), text, names - day);
     }
 
     /** As many rows as there may be; the last is cut where there is more. */
@@ -156,18 +157,6 @@ final class EvidenceGrid {
             }
         }
         rows.add(row.toString());
-        return rows.stream().map(each -> cut(each, metrics, width)).toList();
-    }
-
-    /** As much of it as there is room for. */
-    static String cut(String words, FontMetrics metrics, double width) {
-        if (metrics.stringWidth(words) <= width) {
-            return words;
-        }
-        int end = words.length();
-        while (end > 0 && metrics.stringWidth(words.substring(0, end) + "…") > width) {
-            end--;
-        }
-        return words.substring(0, end).stripTrailing() + "…";
+        return rows.stream().map(each -> Cut.to(each, metrics, width)).toList();
     }
 }

@@ -9,6 +9,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import witnessmark.desktop.form.Cut;
 import witnessmark.desktop.form.Palette;
 import witnessmark.domain.CauseState;
 import witnessmark.domain.Speaks;
@@ -93,7 +94,7 @@ final class EvidencePainter {
         write(
                 fonts.small(),
                 Palette.INK2.colour(),
-                EvidenceGrid.cut(texts.get("cases.legend.twice"), small, grid.names() - EvidenceGrid.gap()),
+                Cut.to(texts.get("cases.legend.twice"), small, grid.names() - EvidenceGrid.gap()),
                 0,
                 y + small.getHeight());
     }
@@ -183,7 +184,7 @@ final class EvidencePainter {
     private void foot(int row, String key) {
         FontMetrics strong = g.getFontMetrics(fonts.strong());
         double y = grid.cell(row, 0).getCenterY() - strong.getHeight() / 2.0;
-        write(fonts.strong(), Palette.INK.colour(), EvidenceGrid.cut(texts.get(key), strong, grid.names()), 0, y);
+        write(fonts.strong(), Palette.INK.colour(), Cut.to(texts.get(key), strong, grid.names()), 0, y);
     }
 
     private void two(List<String> all, int row, int at) {
@@ -199,7 +200,7 @@ final class EvidencePainter {
     }
 
     private String fitting(String word) {
-        return EvidenceGrid.cut(word, g.getFontMetrics(fonts.small()), grid.column() - UIScale.scale(2));
+        return Cut.to(word, g.getFontMetrics(fonts.small()), grid.column() - UIScale.scale(2));
     }
 
     private void hand(Rectangle2D box, boolean focused) {

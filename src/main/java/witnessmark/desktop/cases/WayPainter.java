@@ -11,6 +11,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
+import witnessmark.desktop.form.Cut;
 import witnessmark.desktop.form.Palette;
 import witnessmark.study.result.WayTo.Kind;
 
@@ -92,7 +93,7 @@ final class WayPainter {
             y = centred(
                     g,
                     bad ? strong : small,
-                    EvidenceGrid.cut(row, g.getFontMetrics(bad ? strong : small), room),
+                    Cut.to(row, g.getFontMetrics(bad ? strong : small), room),
                     x,
                     y,
                     Palette.INK);
@@ -104,7 +105,7 @@ final class WayPainter {
         }
         y = height(metrics) - 2 * metrics.getHeight() - UIScale.scale(4);
         y = centred(g, small, point.day(), x, y, Palette.INK2);
-        centred(g, small, EvidenceGrid.cut(point.hours(), metrics, room), x, y, Palette.INK2);
+        centred(g, small, Cut.to(point.hours(), metrics, room), x, y, Palette.INK2);
     }
 
     /** What was changed, and the worst of what was seen. */

@@ -117,7 +117,9 @@ public final class WriteFinding implements LogSheet {
                             null,
                             at,
                             by,
-                            words));
+                            words,
+                            null,
+                            null));
         }
     }
 

@@ -81,7 +81,10 @@ import static witnessmark.domain.FindingPlace.VALVE;
 import static witnessmark.domain.FindingPlace.WATER_PUMP;
 import static witnessmark.domain.FindingPlace.WIRING;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import witnessmark.domain.FindingMark;
 import witnessmark.domain.FindingPlace;
 import witnessmark.domain.PartKind;
@@ -150,6 +153,20 @@ public enum FailureMode {
     /** Whether such a mark there leads to asking about it. */
     public boolean shows(FindingPlace place, FindingMark mark) {
         return places.contains(place) && marks.contains(mark);
+    }
+
+    /** Every mark, those first that a place is looked at for, and that it is as it should be before them. */
+    public static List<FindingMark> marksAt(FindingPlace place) {
+        return Stream.of(true, false)
+                .flatMap(known -> Arrays.stream(FindingMark.values()).filter(mark -> known == knownAt(place, mark)))
+                .toList();
+    }
+
+    private static boolean knownAt(FindingPlace place, FindingMark mark) {
+        return mark == FindingMark.NO_MARK
+                || mark == FindingMark.AS_NEW
+                || mark == FindingMark.EVEN_WEAR
+                || Arrays.stream(values()).anyMatch(mode -> mode.shows(place, mark));
     }
 
     /** Whether a failed part of that kind leads to asking about it. */

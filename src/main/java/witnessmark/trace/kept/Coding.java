@@ -63,6 +63,7 @@ final class Coding {
     /** With how many decimals all of them are exact; −1 if with none. */
     private static int places(double[] values, int count) {
         int places = 0;
+        int raised = 0;
         for (int i = 0; i < count; i++) {
             double value = values[i];
             long bits = Double.doubleToRawLongBits(value);
@@ -71,12 +72,13 @@ final class Coding {
             }
             while (places <= MOST_PLACES && !exact(value, bits, places)) {
                 places++;
+                raised = i;
             }
             if (places > MOST_PLACES) {
                 return -1;
             }
         }
-        for (int i = 0; i < count; i++) { // more decimals may be too many for a figure before
+        for (int i = 0; i < raised; i++) { // more decimals may be too many for a figure before
             long bits = Double.doubleToRawLongBits(values[i]);
             if (bits != NAN && !exact(values[i], bits, places)) {
                 return -1;

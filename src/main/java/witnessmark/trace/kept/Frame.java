@@ -1,11 +1,12 @@
 package witnessmark.trace.kept;
 
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.zip.CRC32C;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
-/** Packed bytes with a checksum, read back. */
+/** Packed bytes with a checksum. */
 final class Frame {
     /** First bytes of a file of kept samples, with its version. */
     static final byte[] MAGIC = {'W', 'M', 'K', 'E', 'P', 'T', '0', '1'};
@@ -13,6 +14,7 @@ final class Frame {
     static final int TRAILER = 8 + 4 + 4 + 8;
 
     private static final int LARGEST = 1 << 30;
+    private static final int START = 1 << 14;
 
     private Frame() {}
 
@@ -22,37 +24,59 @@ final class Frame {
         return (int) crc.getValue();
     }
 
-    static Numbers.Reading read(Bytes bytes, long at, int length, int checksum, int mostUnpacked) throws IOException {
-        if (at < 0 || length < 0 || at + length > bytes.size() || length > LARGEST) {
-            throw new KeptDamaged("beyond the end");
+    /** Unpacks one after another; what is read from one is good until the next. */
+    static final class Unpacker implements AutoCloseable {
+        private final Bytes bytes;
+        private final Inflater inflater = new Inflater();
+        private byte[] packed = new byte[0];
+        private byte[] plain = new byte[START];
+
+        Unpacker(Bytes bytes) {
+            this.bytes = bytes;
         }
-        byte[] packed = new byte[length];
-        bytes.read(at, packed, 0, length);
-        if (checksum(packed, length) != checksum) {
-            throw new KeptDamaged("checksum at " + at);
+
+        Numbers.Reading read(long at, int length, int checksum, int mostUnpacked) throws IOException {
+            if (at < 0 || length < 0 || at + length > bytes.size() || length > LARGEST) {
+                throw new KeptDamaged("beyond the end");
+            }
+            if (packed.length < length) {
+                packed = new byte[length];
+            }
+            bytes.read(at, packed, 0, length);
+            if (checksum(packed, length) != checksum) {
+                throw new KeptDamaged("checksum at " + at);
+            }
+            try {
+                int filled = unpacked(at, length, mostUnpacked);
+                return new Numbers.Reading(plain, filled);
+            } catch (DataFormatException e) {
+                throw new KeptDamaged("packed bytes at " + at);
+            }
         }
-        Inflater inflater = new Inflater();
-        try {
-            inflater.setInput(packed);
-            byte[] plain = new byte[Math.min(mostUnpacked, Math.max(4 * length, 1 << 12))];
+
+        /** Answers how many bytes there are. */
+        private int unpacked(long at, int length, int most) throws KeptDamaged, DataFormatException {
+            inflater.reset();
+            inflater.setInput(packed, 0, length);
             int filled = 0;
             while (!inflater.finished()) {
-                if (filled == plain.length) {
-                    if (filled >= mostUnpacked) {
-                        throw new KeptDamaged("too large at " + at);
-                    }
-                    plain = java.util.Arrays.copyOf(plain, (int) Math.min(mostUnpacked, plain.length * 4L));
+                if (filled >= most) {
+                    throw new KeptDamaged("too large at " + at);
                 }
-                int got = inflater.inflate(plain, filled, plain.length - filled);
+                if (filled == plain.length) {
+                    plain = Arrays.copyOf(plain, (int) Math.min(most, plain.length * 4L));
+                }
+                int got = inflater.inflate(plain, filled, Math.min(most, plain.length) - filled);
                 if (got == 0 && (inflater.needsInput() || inflater.needsDictionary())) {
                     throw new KeptDamaged("cut off at " + at);
                 }
                 filled += got;
             }
-            return new Numbers.Reading(plain, filled);
-        } catch (DataFormatException e) {
-            throw new KeptDamaged("packed bytes at " + at);
-        } finally {
+            return filled;
+        }
+
+        @Override
+        public void close() {
             inflater.end();
         }
     }

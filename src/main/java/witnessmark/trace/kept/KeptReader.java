@@ -39,10 +39,14 @@ public final class KeptReader {
         if (!Arrays.equals(trailer, 16, 24, Frame.MAGIC, 0, 8)) {
             throw new KeptDamaged("no end");
         }
-        Numbers.Reading numbers = Frame.read(
-                bytes, number(trailer, 0, 8), (int) number(trailer, 8, 4), (int) number(trailer, 12, 4), LARGEST_INDEX);
-        try {
-            return read(bytes, numbers);
+        try (Frame.Unpacker unpacker = new Frame.Unpacker(bytes)) {
+            return read(
+                    bytes,
+                    unpacker.read(
+                            number(trailer, 0, 8),
+                            (int) number(trailer, 8, 4),
+                            (int) number(trailer, 12, 4),
+                            LARGEST_INDEX));
         } catch (IllegalArgumentException e) {
             throw new KeptDamaged("a word of another version");
         }
@@ -114,32 +118,46 @@ public final class KeptReader {
 
     /** The samples of a channel from a time until another, both counted. */
     public Samples samples(int part, int column, long from, long until) throws IOException {
-        long[] micros = new long[0];
-        double[] values = new double[0];
-        for (Block block : index.get(part).get(column)) {
-            if (block.until() < from || block.from() > until) {
-                continue;
+        List<Samples> pieces = new ArrayList<>();
+        int count = 0;
+        try (Frame.Unpacker unpacker = new Frame.Unpacker(bytes)) {
+            for (Block block : index.get(part).get(column)) {
+                if (block.until() >= from && block.from() <= until) {
+                    Samples piece = within(samples(block, unpacker), from, until);
+                    count = Math.addExact(count, piece.micros().length);
+                    pieces.add(piece);
+                }
             }
-            Samples read = samples(block);
-            int first = 0;
-            while (first < block.samples() && read.micros()[first] < from) {
-                first++;
-            }
-            int end = block.samples();
-            while (end > first && read.micros()[end - 1] > until) {
-                end--;
-            }
-            int length = micros.length;
-            micros = Arrays.copyOf(micros, length + end - first);
-            values = Arrays.copyOf(values, length + end - first);
-            System.arraycopy(read.micros(), first, micros, length, end - first);
-            System.arraycopy(read.values(), first, values, length, end - first);
+        }
+        long[] micros = new long[count];
+        double[] values = new double[count];
+        int at = 0;
+        for (Samples piece : pieces) {
+            int length = piece.micros().length;
+            System.arraycopy(piece.micros(), 0, micros, at, length);
+            System.arraycopy(piece.values(), 0, values, at, length);
+            at += length;
         }
         return new Samples(micros, values);
     }
 
-    private Samples samples(Block block) throws IOException {
-        Numbers.Reading numbers = Frame.read(bytes, block.at(), block.length(), block.checksum(), LARGEST_BLOCK);
+    private static Samples within(Samples read, long from, long until) {
+        long[] micros = read.micros();
+        int first = 0;
+        while (first < micros.length && micros[first] < from) {
+            first++;
+        }
+        int end = micros.length;
+        while (end > first && micros[end - 1] > until) {
+            end--;
+        }
+        return first == 0 && end == micros.length
+                ? read
+                : new Samples(Arrays.copyOfRange(micros, first, end), Arrays.copyOfRange(read.values(), first, end));
+    }
+
+    private static Samples samples(Block block, Frame.Unpacker unpacker) throws IOException {
+        Numbers.Reading numbers = unpacker.read(block.at(), block.length(), block.checksum(), LARGEST_BLOCK);
         long[] micros = Coding.times(block.samples(), numbers);
         return new Samples(micros, Coding.figures(block.samples(), numbers));
     }
@@ -166,16 +184,16 @@ public final class KeptReader {
                 .toList();
         long samples = blocks.stream().mapToLong(Block::samples).sum();
         Wave.Filling wave = new Wave.Filling();
-        for (Block block : blocks) {
-            boolean within = block.from() >= from && block.until() <= until;
-            if (within && samples >= Block.BUCKET * most) {
-                wave.several(block.from(), block.least(), block.most());
-            } else if (within && samples >= most) {
-                buckets(block, wave);
-            } else {
-                Samples read = samples(block);
-                for (int i = 0; i < block.samples(); i++) {
-                    if (read.micros()[i] >= from && read.micros()[i] <= until) {
+        try (Frame.Unpacker unpacker = new Frame.Unpacker(bytes)) {
+            for (Block block : blocks) {
+                boolean within = block.from() >= from && block.until() <= until;
+                if (within && samples >= Block.BUCKET * most) {
+                    wave.several(block.from(), block.least(), block.most());
+                } else if (within && samples >= most) {
+                    buckets(block, unpacker, wave);
+                } else {
+                    Samples read = within(samples(block, unpacker), from, until);
+                    for (int i = 0; i < read.micros().length; i++) {
                         wave.sample(read.micros()[i], read.values()[i]);
                     }
                 }
@@ -184,9 +202,9 @@ public final class KeptReader {
         return wave.done();
     }
 
-    private void buckets(Block block, Wave.Filling wave) throws IOException {
+    private static void buckets(Block block, Frame.Unpacker unpacker, Wave.Filling wave) throws IOException {
         Numbers.Reading numbers =
-                Frame.read(bytes, block.envelopeAt(), block.envelopeLength(), block.envelopeChecksum(), LARGEST_BLOCK);
+                unpacker.read(block.envelopeAt(), block.envelopeLength(), block.envelopeChecksum(), LARGEST_BLOCK);
         int buckets = (block.samples() + Block.BUCKET - 1) / Block.BUCKET;
         long[] times = Coding.times(buckets, numbers);
         double[] least = Coding.figures(buckets, numbers);

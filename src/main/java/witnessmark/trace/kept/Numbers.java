@@ -76,6 +76,20 @@ final class Numbers {
         }
 
         long unsigned() throws KeptDamaged {
+            int at = position;
+            if (at < length && bytes[at] >= 0) { // by far the most are as small
+                position = at + 1;
+                return bytes[at];
+            }
+            return longer();
+        }
+
+        private long longer() throws KeptDamaged {
+            int at = position;
+            if (at + 1 < length && bytes[at + 1] >= 0) {
+                position = at + 2;
+                return (bytes[at] & 0x7F) | bytes[at + 1] << 7;
+            }
             long value = 0;
             for (int shift = 0; shift < 64; shift += 7) {
                 byte next = one();

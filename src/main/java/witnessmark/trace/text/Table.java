@@ -44,8 +44,9 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
         List<List<String>> cells = new ArrayList<>();
         for (String line : lines) {
             List<String> row = HeadLines.cells(line, delimiter);
-            cells.add(row);
-            if (isRow(row)) {
+            boolean figures = isRow(row);
+            cells.add(figures ? row : List.of());
+            if (figures) {
                 widths.merge(row.size(), 1, Integer::sum);
             }
         }
@@ -57,7 +58,7 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
             List<String> row = cells.get(i);
-            if (row.size() == width && isRow(row)) {
+            if (!row.isEmpty() && row.size() == width) {
                 first = first < 0 ? i : first;
                 rows.add(row);
             }
@@ -92,7 +93,14 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
     }
 
     static boolean isNumber(String cell) {
-        if (cell.isEmpty() || cell.length() > LONGEST || !NUMBER.matcher(cell).matches()) {
+        if (cell.isEmpty() || cell.length() > LONGEST) {
+            return false;
+        }
+        char first = cell.charAt(0);
+        if (Character.isLetter(first) && first != 'e' && first != 'E') {
+            return false; // most words are told by their first letter
+        }
+        if (!isPlain(cell) && !NUMBER.matcher(cell).matches()) {
             return false;
         }
         for (int i = 0; i < cell.length(); i++) {
@@ -101,6 +109,20 @@ record Table(char delimiter, int first, int width, List<List<String>> rows) {
             }
         }
         return false;
+    }
+
+    /** Whether there is nothing but a sign, digits and one mark, which is by far the most usual. */
+    private static boolean isPlain(String cell) {
+        int marks = 0;
+        for (int i = 0; i < cell.length(); i++) {
+            char c = cell.charAt(i);
+            boolean sign = i == 0 && (c == '-' || c == '+');
+            boolean mark = (c == '.' || c == ',') && marks++ == 0;
+            if (!sign && !mark && (c < '0' || c > '9')) {
+                return false;
+            }
+        }
+        return true;
     }
 
     static boolean isTime(String cell) {

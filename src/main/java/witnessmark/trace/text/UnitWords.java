@@ -19,6 +19,7 @@ final class UnitWords {
             "", "-", "--", "none", "unit", "units", "1", "no unit", "n/a", "raw", "text", "string", "flag", "bool");
     private static final Set<String> CLOCKS =
             Set.of("hh:mm:ss", "h:m:s", "hh:mm:ss.sss", "mm:ss", "mm:ss.sss", "hms", "hh:mm:ss.fff", "hh:mm:ss,fff");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern BRACKETS = Pattern.compile("^(.*?)\\s*[\\[({<]([^\\[\\](){}<>]*)[\\])}>]\\s*$");
     private static final Pattern SLASH = Pattern.compile("^(.*\\S)\\s+(?:/|in)\\s+(\\S+)$");
     private static final Pattern TAIL = Pattern.compile("^(.*[^_\\s])[_\\s]+([^_\\s]+)$");
@@ -101,18 +102,23 @@ final class UnitWords {
 
     /** Whether a cell can stand in a row of units. */
     static boolean any(String text) {
-        return unit(text).isPresent()
-                || time(text).isPresent()
-                || isClock(text)
-                || NONE.contains(plain(text))
-                || plain(text).equals("deg")
-                || plain(text).equals("dd.mm.yyyy")
-                || plain(text).equals("yyyy-mm-dd");
+        return anyPlain(plain(text));
+    }
+
+    private static boolean anyPlain(String plain) {
+        return UNITS.containsKey(plain)
+                || TIMES.containsKey(plain)
+                || CLOCKS.contains(plain)
+                || NONE.contains(plain)
+                || plain.equals("deg")
+                || plain.equals("dd.mm.yyyy")
+                || plain.equals("yyyy-mm-dd");
     }
 
     /** Whether a cell says a unit, not merely none. */
     static boolean says(String text) {
-        return !NONE.contains(plain(text)) && any(text);
+        String plain = plain(text);
+        return !NONE.contains(plain) && anyPlain(plain);
     }
 
     /** Parts a heading from a unit in brackets, after a slash or at its end: {@code Oil Press [bar]}, {@code speed_kmh}. */
@@ -156,14 +162,13 @@ final class UnitWords {
     }
 
     private static String plain(String text) {
-        return Normalizer.normalize(unbracketed(text), Normalizer.Form.NFKC)
+        String plain = Normalizer.normalize(unbracketed(text), Normalizer.Form.NFKC)
                 .replace("\u00b0", "")
                 .replace("\u00ba", "")
                 .replace("\u2212", "-")
                 .replace("\u00b7", " ")
                 .replace("\u22c5", " ")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("\\s+", " ")
-                .strip();
+                .toLowerCase(Locale.ROOT);
+        return BLANKS.matcher(plain).replaceAll(" ").strip();
     }
 }

@@ -14,6 +14,8 @@ import witnessmark.desktop.shell.Look;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.shell.ShellPane;
+import witnessmark.desktop.strip.StripContext;
+import witnessmark.desktop.strip.StripReportPage;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.MemorySettings;
@@ -75,6 +77,14 @@ final class FacesWindow implements AutoCloseable {
                         Optional::empty,
                         () -> {})),
                 page,
+                new StripReportPage(new StripContext(
+                        book,
+                        SampleBook.ids(),
+                        window,
+                        new SheetTools(texts, tasks, settings),
+                        measures,
+                        () -> {},
+                        record -> {})),
                 texts,
                 () -> window.go(PlaceId.MEASURING_BENCH));
         pane = new ShellPane(

@@ -337,6 +337,8 @@ class PhotosPageTest {
                 null,
                 Story.at("2026-06-05T18:00Z[UTC]"),
                 "",
-                "");
+                "",
+                null,
+                null);
     }
 }

@@ -1,0 +1,261 @@
+package witnessmark.desktop.strip;
+
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.shell.PlaceId;
+import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Build;
+import witnessmark.domain.Finding;
+import witnessmark.domain.FindingMark;
+import witnessmark.domain.HowMarked;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.logbook.View;
+import witnessmark.logbook.port.Written;
+import witnessmark.logbook.strip.WriteStrip;
+import witnessmark.outcome.Outcome;
+import witnessmark.wording.RecordWords;
+import witnessmark.wording.StripWords;
+import witnessmark.wording.Texts;
+
+/** The strip report: reads it off the event thread, shows it, and writes what is said of its positions. */
+public final class StripReportPage {
+    private static final Logger LOG = LoggerFactory.getLogger(StripReportPage.class);
+
+    private final StripContext context;
+    private final Texts texts;
+    private final StripModel model;
+    private final StripWords words;
+    private final RecordWords records;
+    private final StripActions actions;
+    private final WriteStrip writing;
+    private final Latest reading;
+    private final Beside beside = new Beside();
+    private final StripPanel panel;
+    private final JButton again;
+    private String wanted = "";
+    private String build = "";
+    private StripModel.@Nullable Shown shown;
+
+    public StripReportPage(StripContext context) {
+        this.context = context;
+        this.texts = context.tools().texts();
+        this.model = new StripModel(texts, context.measures());
+        this.words = new StripWords(texts, context.measures());
+        this.records = new RecordWords(texts);
+        this.actions = new StripActions(context);
+        this.writing = new WriteStrip(context.book(), context.ids());
+        this.reading = new Latest(context.tools().tasks());
+        this.panel = new StripPanel(texts, new Table(), beside, this::chosen);
+        this.again = Buttons.plain(Caption.of(texts.get("strip.page.again")), this::refresh);
+    }
+
+    public JComponent component() {
+        return panel;
+    }
+
+    public JComponent firstFocus() {
+        return panel.firstFocus();
+    }
+
+    StripPanel panel() {
+        return panel;
+    }
+
+    /** The strip in view. */
+    String build() {
+        return build;
+    }
+
+    /** What is read. */
+    private record Read(View view, Optional<StripModel.Shown> shown) {}
+
+    /** Reads everything again. */
+    public void refresh() {
+        String asked = wanted;
+        reading.run(
+                texts.get("strip.page.reading"),
+                () -> {
+                    View view = context.book().view();
+                    return new Read(view, model.read(view, asked));
+                },
+                this::show,
+                this::failed);
+    }
+
+    private void failed(Throwable thrown) {
+        LOG.error("what was found at a strip could not be read", thrown);
+        panel.failed(texts.get("strip.page.failed"), again);
+    }
+
+    private void show(Read now) {
+        context.window()
+                .heading(
+                        PlaceId.MEASURING_BENCH,
+                        context.measures().date(now.view().day()));
+        shown = now.shown().orElse(null);
+        StripModel.Shown found = shown;
+        if (found == null) {
+            panel.none(texts.get("strip.page.empty"));
+            return;
+        }
+        boolean another = !found.build().key().equals(build);
+        build = found.build().key();
+        wanted = build;
+        panel.show(found, another);
+    }
+
+    private void chosen() {
+        StripChoice.Of chosen = panel.which().chosen();
+        if (chosen != null && !chosen.key().equals(build)) {
+            open(chosen.key());
+        }
+    }
+
+    /** Shows the strip of a build, by the text form of its identity, from its first position. */
+    public void open(String record) {
+        wanted = record;
+        refresh();
+    }
+
+    private Optional<WriteStrip.Where> where() {
+        return panel.table()
+                .inLine()
+                .flatMap(row -> panel.table()
+                        .inHand()
+                        .map(cell -> new WriteStrip.Where(Id.<Build>parse(build), row.line(), cell.number())));
+    }
+
+    private boolean readOnly() {
+        return shown == null || shown.readOnly();
+    }
+
+    private String why(WriteStrip.Where where, String what) {
+        StripModel.Shown now = shown;
+        return texts.get(
+                "strip.page.why",
+                now == null ? "" : now.build().words(),
+                words.position(where.line(), where.number()),
+                what);
+    }
+
+    private void writes(WriteStrip.Where where, String what, Supplier<Outcome<Written>> work) {
+        actions.write(why(where, what), work, this::refresh);
+    }
+
+    /** What the table asks for. */
+    private final class Table implements StripTable.Asked {
+        @Override
+        public void inHand() {
+            StripModel.Shown now = shown;
+            Optional<StripLines.Row> row = panel.table().inLine();
+            Optional<StripLines.Cell> cell = panel.table().inHand();
+            if (now == null || row.isEmpty() || cell.isEmpty()) {
+                panel.side().showNone();
+            } else {
+                where().ifPresent(where ->
+                        panel.side().show(new StripSide.At(where, cell.get()), now.incidents(), now.readOnly()));
+            }
+        }
+
+        @Override
+        public void how(HowMarked how) {
+            if (readOnly()) {
+                context.window().say(texts.get("strip.page.read_only"));
+                return;
+            }
+            Id<Finding> finding =
+                    panel.table().inHand().map(StripLines.Cell::finding).orElse(null);
+            where().ifPresent(where -> writes(
+                    where, records.word(how), () -> writing.how(where, finding, how, why(where, records.word(how)))));
+        }
+
+        @Override
+        public void mark(@Nullable Character letter) {
+            panel.side().ask(letter);
+        }
+
+        @Override
+        public void takeAway() {
+            beside.takeAway();
+        }
+    }
+
+    /** What the fields beside ask for. */
+    private final class Beside implements StripSide.Told {
+        @Override
+        public void mark(StripSide.At at, FindingMark mark) {
+            HowMarked was = at.cell().how() == HowMarked.NONE ? null : at.cell().how();
+            HowMarked how = mark == FindingMark.NO_MARK ? HowMarked.NONE : was;
+            String what = records.word(mark);
+            writes(
+                    at.where(),
+                    what,
+                    () -> writing.mark(at.where(), at.cell().finding(), mark, how, why(at.where(), what)));
+        }
+
+        @Override
+        public void another(StripSide.At at, FindingMark mark) {
+            String what = records.word(mark);
+            writes(at.where(), what, () -> writing.another(at.where(), mark, null, why(at.where(), what)));
+        }
+
+        @Override
+        public void words(StripSide.At at, String spot, String said) {
+            Id<Finding> finding = at.cell().finding();
+            if (finding != null) {
+                writes(at.where(), said, () -> writing.told(finding, spot, said, why(at.where(), said)));
+            }
+        }
+
+        @Override
+        public void incident(StripSide.At at, String incident) {
+            Id<Finding> finding = at.cell().finding();
+            String what = texts.get("strip.page.evidence");
+            if (finding != null) {
+                writes(
+                        at.where(),
+                        what,
+                        () -> writing.evidenceOf(
+                                finding,
+                                incident.isEmpty() ? null : Id.<Incident>parse(incident),
+                                why(at.where(), what)));
+            }
+        }
+
+        @Override
+        public void correct() {
+            of((where, finding) -> context.correct().accept(finding.text()));
+        }
+
+        @Override
+        public void takeAway() {
+            String what = texts.get("strip.page.why.away");
+            of((where, finding) -> writes(
+                    where,
+                    what,
+                    () -> writing.takeAway(finding, texts.get("strip.page.why.reason"), why(where, what))));
+        }
+
+        private void of(BiConsumer<WriteStrip.Where, Id<Finding>> work) {
+            Id<Finding> finding =
+                    panel.table().inHand().map(StripLines.Cell::finding).orElse(null);
+            if (finding != null && !readOnly()) {
+                where().ifPresent(where -> work.accept(where, finding));
+            }
+        }
+
+        @Override
+        public void back() {
+            panel.table().requestFocusInWindow();
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package witnessmark.desktop.strip;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.event.KeyEvent;
+import java.util.Locale;
+import javax.swing.JComboBox;
+import javax.swing.JRootPane;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.shell.Theme;
+import witnessmark.desktop.testing.AccessibleWalk;
+import witnessmark.desktop.testing.Contrast;
+import witnessmark.desktop.testing.GoldenText;
+import witnessmark.desktop.testing.LayoutRules;
+import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Facts;
+import witnessmark.domain.FindingMark;
+import witnessmark.domain.HowMarked;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.run.MemoryLogbook;
+import witnessmark.logbook.run.SampleBook;
+import witnessmark.study.result.StripLine;
+import witnessmark.wording.Texts;
+
+/** The strip report on the measuring bench: as text, by rules of layout, to screen readers, by keys, and in pictures. */
+@UiTest
+class StripReportPageTest {
+    /** What can be seen of it. */
+    enum Side {
+        /** The engine that is apart, its big end turned. */
+        APART,
+        /** The sump off in April, one shell alone. */
+        APRIL,
+        BARE
+    }
+
+    private StripWindow window;
+
+    @AfterEach
+    void close() {
+        if (window != null) {
+            window.close();
+        }
+    }
+
+    private JRootPane shown(Side side, Theme theme, float zoom, Texts texts) {
+        Desk book = side == Side.BARE
+                ? new Desk(new MemoryLogbook(Facts.none()), new SampleBook.Day(SampleBook.OPENING), "TE")
+                : SampleBook.on(SampleBook.OPENING);
+        window = new StripWindow(Looks.look(theme, zoom), texts, book);
+        window.root(1366, 768);
+        if (side == Side.APRIL) {
+            window.choose("K05", 2).at(StripLine.SHELL_BACK_UPPER, 3);
+        }
+        return window.root(1366, 768);
+    }
+
+    private StripWindow april() {
+        shown(Side.APRIL, Theme.LIGHT, 1.0f, Texts.in(Locale.UK));
+        return window;
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void the_page_reads_as_agreed_is_whole_and_told_to_screen_readers(Side side) {
+        Component page = shown(side, Theme.LIGHT, 1.0f, Texts.in(Locale.UK));
+        GoldenText.check("strip_" + side.name().toLowerCase(Locale.ROOT), window.page.panel());
+        assertThat(LayoutRules.broken(page)).isEmpty();
+        assertThat(AccessibleWalk.faults(page)).isEmpty();
+        assertThat(Contrast.tooLow(page)).isEmpty();
+        Pictures.write("strip_" + side.name().toLowerCase(Locale.ROOT) + "_light", page);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void large_and_dark_nothing_is_cut(Side side) {
+        Component page = shown(side, Theme.DARK, 1.5f, Texts.in(Locale.UK));
+        assertThat(LayoutRules.broken(page)).isEmpty();
+        assertThat(Contrast.tooLow(page)).isEmpty();
+        Pictures.write("strip_" + side.name().toLowerCase(Locale.ROOT) + "_dark_large", page);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Side.class)
+    void in_a_longer_language_nothing_overlaps(Side side) {
+        assertThat(LayoutRules.broken(shown(side, Theme.LIGHT, 1.0f, Texts.pseudo())))
+                .filteredOn(fault -> fault.contains("overlaps"))
+                .isEmpty();
+    }
+
+    @Test
+    void nought_says_that_it_was_looked_at_and_is_as_it_should_be() {
+        april().at(StripLine.ROD_BOLT, 2).type('0');
+        assertThat(window.findings(StripLine.ROD_BOLT, 2)).singleElement().satisfies(finding -> {
+            assertThat(finding.mark()).isEqualTo(FindingMark.NO_MARK);
+            assertThat(finding.how()).isEqualTo(HowMarked.NONE);
+            assertThat(finding.part()).isNotNull();
+            assertThat(finding.at().day()).hasToString("2026-04-17");
+        });
+        assertThat(window.said()).contains("no mark");
+    }
+
+    @Test
+    void how_far_alone_says_nothing_as_long_as_no_mark_is_picked() {
+        april().at(StripLine.ROD_BOLT, 2).type('3');
+        assertThat(window.findings(StripLine.ROD_BOLT, 2)).isEmpty();
+        window.root(1366, 768);
+        assertThat(GoldenText.of(window.pane)).contains("nobody says what it is");
+    }
+
+    @Test
+    void a_mark_that_is_picked_is_written_and_then_judged_by_a_figure() {
+        april().at(StripLine.ROD_BOLT, 2);
+        JComboBox<StripChoice.Mark> marks = window.page.panel().side().mark().combo();
+        for (int i = 0; i < marks.getItemCount(); i++) {
+            if (marks.getItemAt(i).mark() == FindingMark.STRETCHED) {
+                marks.setSelectedIndex(i);
+            }
+        }
+        window.at(StripLine.ROD_BOLT, 3).settle(); // a click elsewhere, before the focus has left
+        window.at(StripLine.ROD_BOLT, 2);
+        assertThat(window.findings(StripLine.ROD_BOLT, 3)).isEmpty();
+        window.type('3');
+        assertThat(window.findings(StripLine.ROD_BOLT, 2)).singleElement().satisfies(finding -> {
+            assertThat(finding.mark()).isEqualTo(FindingMark.STRETCHED);
+            assertThat(finding.how()).isEqualTo(HowMarked.HEAVY);
+        });
+    }
+
+    @Test
+    void delete_takes_away_and_words_keep_the_side() {
+        april().at(StripLine.BIG_END_UPPER, 3);
+        window.page.panel().side().words().field().setText("smeared");
+        window.page.panel().side().spot().field().setText("near the parting line");
+        window.at(StripLine.BIG_END_UPPER, 4).settle(); // a click elsewhere, before the focus has left
+        assertThat(window.findings(StripLine.BIG_END_UPPER, 4)).isEmpty();
+        assertThat(window.findings(StripLine.BIG_END_UPPER, 3))
+                .extracting(finding -> finding.words())
+                .contains("smeared");
+        assertThat(window.findings(StripLine.BIG_END_UPPER, 3))
+                .extracting(finding -> finding.spot())
+                .contains("upper near the parting line");
+        window.at(StripLine.BIG_END_UPPER, 3).press(Keys.plain(KeyEvent.VK_DELETE));
+        assertThat(window.findings(StripLine.BIG_END_UPPER, 3)).isEmpty();
+    }
+}
