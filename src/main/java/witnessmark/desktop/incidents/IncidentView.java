@@ -98,9 +98,9 @@ final class IncidentView {
         costHeading.setText(texts.get("incidents.section.cost", lines.currency()));
         cost.show(lines.columns(), lines.span());
         cases.show(lines.investigation());
-        holds.show(lines.holds(), lines.id());
-        causes.show(lines.causes(), lines.id());
-        sections.show(lines.sections(), lines.id());
+        holds.show(lines.holds());
+        causes.show(lines.causes());
+        sections.show(lines.sections());
         sheet.getAccessibleContext().setAccessibleName(texts.get("incidents.page", lines.mark(), lines.title()));
         sheet.setVisible(true);
         sheet.revalidate();

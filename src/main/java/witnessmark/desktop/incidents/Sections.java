@@ -23,14 +23,13 @@ final class Sections extends JPanel {
         setOpaque(false);
     }
 
-    /** @param incident the one they are of, as the text form of its identity */
-    void show(List<PageLines.Section> all, String incident) {
+    void show(List<PageLines.Section> all) {
         removeAll();
-        all.forEach(section -> put(section, incident));
+        all.forEach(this::put);
         revalidate();
     }
 
-    private void put(PageLines.Section section, String incident) {
+    private void put(PageLines.Section section) {
         if (section.rows().isEmpty() && section.none().isEmpty()) {
             return;
         }
