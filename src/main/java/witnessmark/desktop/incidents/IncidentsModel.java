@@ -70,7 +70,9 @@ final class IncidentsModel {
                 incident.at(),
                 stands(page, view.day()),
                 state(page),
-                money.whole(page.cost(), Switches.USUAL),
+                page.cost().isUnwritten()
+                        ? money.together(page.cost(), Switches.USUAL)
+                        : measures.money(together),
                 together.minor(),
                 Prefilled.about(page.incident().id(), page.open()));
     }

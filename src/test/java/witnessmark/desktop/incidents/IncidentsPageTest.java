@@ -99,7 +99,7 @@ class IncidentsPageTest {
         List<String> cells = IntStream.range(0, list.getColumnCount())
                 .mapToObj(column -> String.valueOf(list.getValueAt(0, column)))
                 .toList();
-        assertThat(cells.toString()).contains("no cost written yet");
+        assertThat(cells.toString()).contains("not written");
         Pictures.write("incidents-new", root);
     }
 
