@@ -249,6 +249,11 @@ final class Places {
         }
     }
 
+    /** Goes on once nothing is being brought in any more, before the program closes. */
+    void last(java.awt.@Nullable Window closing, Runnable then) {
+        photos.last(closing, then);
+    }
+
     /** Another logbook takes their place: nothing of them goes on by itself. */
     void close() {
         traces.close();
