@@ -76,6 +76,7 @@ final class Asides {
             EnginesPlace engines,
             TraceAside trace,
             TraceViewContext.Host onEngine,
+            TrialAside trial,
             Runnable printTags) {
         WriteBuildWork work = new WriteBuildWork(book.desk(), outside.ids(), Sheets.units(measures, Places.DAYS));
         BuildAside page = new BuildAside(new BuildsContext(
@@ -93,7 +94,12 @@ final class Asides {
                         (build, lesson) ->
                                 sheets.open(Prefilled.answering(Id.parse(build), Id.parse(lesson))),
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident))));
-        engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine), printTags);
+        engines.leadsTo(
+                page::openEngine,
+                page::open,
+                engine -> trace.openEngine(engine, onEngine),
+                trial::open,
+                printTags);
         sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;
     }

@@ -138,7 +138,7 @@ final class Places {
         TraceAside trace = Asides.traces(shell, measures, book, outside, sheets, start);
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
         BuildAside build =
-                Asides.builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine, start::printTags);
+                Asides.builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine, trial, start::printTags);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         commands.add(Asides.lessons(shell, measures, book, sheets, engines).command());
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FocusStays;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
@@ -30,7 +31,7 @@ import witnessmark.wording.Texts;
 
 /** One part: where it is, and under tabs where it has been and its lives; a figure's entries at the side. */
 final class PartView {
-    private final Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]2[]4[fill,grow]");
+    private final Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]2[]0[]4[fill,grow]");
     private final JLabel mark = Lettering.line("", Styles.SECTION);
     private final JLabel where = Lettering.cutLine("", Styles.FIELD_LABEL);
     private final JLabel what = Lettering.cutLine("", Styles.NOTE);
@@ -42,6 +43,9 @@ final class PartView {
     private final Beside beside;
     private final Texts texts;
     private final JButton face;
+    private final JPanel trials = new JPanel(new FormLayout("insets 2 0 0 0, gap 14 0", "", "[baseline]"));
+    private List<TrialWay> shownTrials = List.of();
+    private Consumer<String> trial = id -> {};
     private @Nullable PhotoStrip photos;
     private String part = "";
 
@@ -62,6 +66,14 @@ final class PartView {
             Consumer<String> face,
             Runnable closeBehind,
             Runnable back) {}
+
+    /**
+     * What leads to a trial its design is in.
+     *
+     * @param id the text form of its identity
+     * @param words its name and what came of it so far
+     */
+    record TrialWay(String id, String words) {}
 
     PartView(SheetTools tools, EntryWork work, Asked asked) {
         this.texts = tools.texts();
@@ -93,7 +105,10 @@ final class PartView {
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(what, "split 2, growx, pushx, wmin 0");
         sheet.add(face, "growx 0, wrap");
-        sheet.add(beside, "grow, wmin 0");
+        trials.setOpaque(false);
+        trials.setVisible(false);
+        sheet.add(trials, "cell 0 2, growx, wmin 0");
+        sheet.add(beside, "cell 0 3, grow, wmin 0");
     }
 
     Sheet component() {
@@ -106,9 +121,21 @@ final class PartView {
         photos = strip;
     }
 
-    /** @param hasFace whether it has a face to be seen on the bench */
-    void show(PartLines lines, boolean hasFace) {
+    /** Says what opens a trial, by the text form of its identity. */
+    void onTrial(Consumer<String> opens) {
+        trial = opens;
+    }
+
+    /**
+     * @param hasFace whether it has a face to be seen on the bench
+     * @param ways to the trials its design is in
+     */
+    void show(PartLines lines, boolean hasFace, List<TrialWay> ways) {
         face.setVisible(hasFace);
+        if (!ways.equals(shownTrials)) {
+            shownTrials = ways;
+            FocusStays.on(trials, this::fillTrials, this::first);
+        }
         part = lines.part();
         mark.setText(lines.mark());
         where.setText(lines.where());
@@ -136,6 +163,16 @@ final class PartView {
         }
         first().requestFocusInWindow();
         EventThread.later(() -> sheet.scrollRectToVisible(new Rectangle(0, 0, sheet.getWidth(), sheet.getHeight())));
+    }
+
+    private void fillTrials() {
+        trials.removeAll();
+        shownTrials.forEach(each -> {
+            JButton way = Buttons.link(new Caption(each.words(), -1), () -> trial.accept(each.id()));
+            way.setToolTipText(each.words());
+            trials.add(way, "wmin 0");
+        });
+        trials.setVisible(!shownTrials.isEmpty());
     }
 
     JLabel stands() {
