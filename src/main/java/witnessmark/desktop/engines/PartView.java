@@ -31,7 +31,7 @@ import witnessmark.wording.Texts;
 
 /** One part: where it is, and under tabs where it has been and its lives; a figure's entries at the side. */
 final class PartView {
-    private final Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]2[]0[]4[fill,grow]");
+    private final Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]2[]4[fill,grow]");
     private final JLabel mark = Lettering.line("", Styles.SECTION);
     private final JLabel where = Lettering.cutLine("", Styles.FIELD_LABEL);
     private final JLabel what = Lettering.cutLine("", Styles.NOTE);
@@ -43,8 +43,8 @@ final class PartView {
     private final Beside beside;
     private final Texts texts;
     private final JButton face;
-    private final JPanel trials = new JPanel(new FormLayout("insets 2 0 0 0, gap 14 0", "", "[baseline]"));
-    private List<TrialWay> shownTrials = List.of();
+    private final JPanel ways = new JPanel(new FormLayout("insets 0, gap 12 0, hidemode 3", "", "[baseline]"));
+    private List<TrialWay> trials = List.of();
     private Consumer<String> trial = id -> {};
     private @Nullable PhotoStrip photos;
     private String part = "";
@@ -104,11 +104,10 @@ final class PartView {
         FormKeys.bindWithin(sheet, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", asked.back());
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(what, "split 2, growx, pushx, wmin 0");
-        sheet.add(face, "growx 0, wrap");
-        trials.setOpaque(false);
-        trials.setVisible(false);
-        sheet.add(trials, "cell 0 2, growx, wmin 0");
-        sheet.add(beside, "cell 0 3, grow, wmin 0");
+        ways.setOpaque(false);
+        ways.add(face);
+        sheet.add(ways, "growx 0, wmin 0, wrap");
+        sheet.add(beside, "grow, wmin 0");
     }
 
     Sheet component() {
@@ -128,13 +127,13 @@ final class PartView {
 
     /**
      * @param hasFace whether it has a face to be seen on the bench
-     * @param ways to the trials its design is in
+     * @param of the trials its design is in
      */
-    void show(PartLines lines, boolean hasFace, List<TrialWay> ways) {
+    void show(PartLines lines, boolean hasFace, List<TrialWay> of) {
         face.setVisible(hasFace);
-        if (!ways.equals(shownTrials)) {
-            shownTrials = ways;
-            FocusStays.on(trials, this::fillTrials, this::first);
+        if (!of.equals(trials)) {
+            trials = of;
+            FocusStays.on(ways, this::fillWays, this::first);
         }
         part = lines.part();
         mark.setText(lines.mark());
@@ -165,14 +164,14 @@ final class PartView {
         EventThread.later(() -> sheet.scrollRectToVisible(new Rectangle(0, 0, sheet.getWidth(), sheet.getHeight())));
     }
 
-    private void fillTrials() {
-        trials.removeAll();
-        shownTrials.forEach(each -> {
+    private void fillWays() {
+        ways.removeAll();
+        ways.add(face);
+        trials.forEach(each -> {
             JButton way = Buttons.link(new Caption(each.words(), -1), () -> trial.accept(each.id()));
             way.setToolTipText(each.words());
-            trials.add(way, "wmin 0");
+            ways.add(way, "wmin 0");
         });
-        trials.setVisible(!shownTrials.isEmpty());
     }
 
     JLabel stands() {

@@ -18,6 +18,7 @@ import witnessmark.sample.SampleViews;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
+import witnessmark.wording.WayLines;
 
 /** The investigations of the invented season in words, by its printed tables. */
 class CaseModelTest {
