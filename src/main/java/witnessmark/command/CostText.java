@@ -69,8 +69,7 @@ final class CostText {
         for (Place column : Cost.columns()) {
             line.append("%17s".formatted(words.in(column, failure.cost(), switches)));
         }
-        return line.append(
-                        "%17s".formatted(tools.measures().amount(failure.cost().total(switches))))
+        return line.append("%17s".formatted(words.together(failure.cost(), switches)))
                 .toString();
     }
 

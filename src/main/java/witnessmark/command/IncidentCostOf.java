@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.Switches;
@@ -23,6 +24,7 @@ import witnessmark.logbook.money.IncidentPage;
 import witnessmark.logbook.money.SeeIncident;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.quantity.Money;
 import witnessmark.wording.MoneyWords;
 
 /** What one incident cost, line by line, and what would have prevented it. */
@@ -82,8 +84,12 @@ final class IncidentCostOf implements Callable<Integer> {
         answer.line("");
         answer.line(text.heading());
         answer.line(text.failure(failure(page), Switches.USUAL));
-        answer.line("  " + words.span(page.cost().span(Switches.USUAL)));
-        answer.line("  " + words.restsOn(Switches.USUAL));
+        if (page.cost().isUnwritten()) {
+            answer.line("  " + tools.words().label(words.whole(page.cost(), Switches.USUAL)));
+        } else {
+            answer.line("  " + words.span(page.cost().span(Switches.USUAL)));
+            answer.line("  " + words.restsOn(Switches.USUAL));
+        }
         for (Place column : Cost.columns()) {
             lines(answer, view, page, words, column);
         }
@@ -140,8 +146,9 @@ final class IncidentCostOf implements Callable<Integer> {
         root.put("asOf", view.day().toString());
         root.put("currency", page.cost().home().getCurrencyCode());
         add(root, failure(page), Switches.USUAL);
-        Cost.put(root, "lowest", page.cost().span(Switches.USUAL).low());
-        Cost.put(root, "highest", page.cost().span(Switches.USUAL).high());
+        boolean known = !page.cost().isUnwritten();
+        put(root, "lowest", known, page.cost().span(Switches.USUAL).low());
+        put(root, "highest", known, page.cost().span(Switches.USUAL).high());
         ArrayNode lines = root.putArray("lines");
         for (Piece piece : page.cost().pieces()) {
             CostLine line = view.facts().of(CostLine.class).get(piece.line());
@@ -157,22 +164,38 @@ final class IncidentCostOf implements Callable<Integer> {
         return root;
     }
 
-    /** An incident in its columns. */
+    /** An amount, or null where nobody wrote anything of it. */
+    private static void put(ObjectNode node, String name, boolean written, Money amount) {
+        if (written) {
+            Cost.put(node, name, amount);
+        } else {
+            node.putNull(name);
+        }
+    }
+
+    private static String name(Place column) {
+        return column.name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** An incident in its columns; what nothing is written of is null and named under {@code unwritten}. */
     static void add(ObjectNode node, Failure failure, Switches switches) {
         Incident incident = failure.incident().fact();
         node.put("incident", incident.mark())
                 .put("title", incident.title())
                 .put("at", incident.at().text())
                 .put("severity", incident.severity().code());
-        Cost.put(node, "cash", failure.cost().column(Place.CASH, switches));
-        Cost.put(node, "labour", failure.cost().column(Place.LABOUR, switches));
-        Cost.put(node, "missed", failure.cost().column(Place.MISSED, switches));
-        Cost.put(node, "spoiled", failure.cost().column(Place.SPOILED, switches));
-        Cost.put(node, "total", failure.cost().total(switches));
+        IncidentCost cost = failure.cost();
+        Cost.columns()
+                .forEach(column ->
+                        put(node, name(column), !MoneyWords.isUnwritten(column, cost), cost.column(column, switches)));
+        put(node, "total", !cost.isUnwritten(), cost.total(switches));
         ArrayNode unwritten = node.putArray("unwritten");
         Cost.columns().stream()
-                .filter(failure.cost().unwritten()::contains)
-                .forEach(column -> unwritten.add(column.name().toLowerCase(java.util.Locale.ROOT)));
+                .filter(column -> MoneyWords.isUnwritten(column, cost))
+                .forEach(column -> unwritten.add(name(column)));
+        if (cost.isUnwritten()) {
+            unwritten.add("total");
+        }
         Cost.put(node, "prevention", failure.prevention().money());
         node.put("preventionMinutes", failure.prevention().minutes())
                 .put("preventionComplete", failure.prevention().complete());

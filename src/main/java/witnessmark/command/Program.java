@@ -35,6 +35,7 @@ public final class Program implements Runnable {
             "dyno",
             "proof",
             "common",
+            "way",
             "lessons",
             "trial",
             "strip",
@@ -112,6 +113,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new TrialOf(tools))
                 .addSubcommand(new StripOf(tools))
                 .addSubcommand(new CommonTo(tools))
+                .addSubcommand(new WayOf(tools))
                 .addSubcommand(new LessonsOf(tools))
                 .addSubcommand(new CaseOf(tools))
                 .addSubcommand(new TagsOf(tools))

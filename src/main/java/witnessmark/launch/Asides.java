@@ -34,7 +34,6 @@ final class Asides {
     /** The page of all lessons, in the place of an engine. */
     static LessonsAside lessons(
             ShellContext shell, Measures measures, OpenBook book, Sheets sheets, EnginesPlace engines) {
-        Runnable back = () -> shell.desk().go(PlaceId.ENGINES);
         return new LessonsAside(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
@@ -42,8 +41,8 @@ final class Asides {
                 new LessonsAsked(
                         engines::stepAside,
                         engines::dismiss,
-                        () -> sheets.open(Prefilled.empty(new WriteLesson().key()), back),
-                        lesson -> sheets.open(Prefilled.withdrawing(Id.parse(lesson)), back),
+                        () -> sheets.open(Prefilled.empty(new WriteLesson().key())),
+                        lesson -> sheets.open(Prefilled.withdrawing(Id.parse(lesson))),
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident),
                         build -> shell.desk().go(PlaceId.ENGINES, build)));
     }
@@ -77,6 +76,7 @@ final class Asides {
             EnginesPlace engines,
             TraceAside trace,
             TraceViewContext.Host onEngine,
+            TrialAside trial,
             Runnable printTags) {
         WriteBuildWork work = new WriteBuildWork(book.desk(), outside.ids(), Sheets.units(measures, Places.DAYS));
         BuildAside page = new BuildAside(new BuildsContext(
@@ -90,14 +90,16 @@ final class Asides {
                         engines::stepAside,
                         engines::dismiss,
                         build -> shell.desk().go(PlaceId.MEASURING_BENCH, build),
-                        build -> sheets.open(
-                                Prefilled.signing(Id.parse(build)),
-                                () -> shell.desk().go(PlaceId.ENGINES, build)),
-                        (build, lesson) -> sheets.open(
-                                Prefilled.answering(Id.parse(build), Id.parse(lesson)),
-                                () -> shell.desk().go(PlaceId.ENGINES, build)),
+                        build -> sheets.open(Prefilled.signing(Id.parse(build))),
+                        (build, lesson) ->
+                                sheets.open(Prefilled.answering(Id.parse(build), Id.parse(lesson))),
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident))));
-        engines.leadsTo(page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine), printTags);
+        engines.leadsTo(
+                page::openEngine,
+                page::open,
+                engine -> trace.openEngine(engine, onEngine),
+                trial::open,
+                printTags);
         sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;
     }
@@ -110,9 +112,7 @@ final class Asides {
                 shell.desk(),
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
-                () -> sheets.open(
-                        Prefilled.empty(new WriteRevExponent().key()),
-                        () -> shell.desk().go(PlaceId.RUN_SHEET)),
+                () -> sheets.open(Prefilled.empty(new WriteRevExponent().key())),
                 sheet -> start.printTrace(sheet.name(), file -> {
                     Pdf pdf = new TraceSheetPdf(shell.texts()).of(sheet);
                     return outside.papers().write(new Paper(pdf.bytes(), pdf.pages()), file);

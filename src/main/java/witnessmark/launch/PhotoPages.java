@@ -1,5 +1,6 @@
 package witnessmark.launch;
 
+import java.awt.Window;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -67,6 +68,11 @@ final class PhotoPages {
         if (record != null) {
             window.go(place, page + record.text());
         }
+    }
+
+    /** Goes on once no photo is being brought in, or nobody waits for it. */
+    void last(@Nullable Window window, Runnable then) {
+        photographs.last(window, then);
     }
 
     /** Looks at no folder any more. */

@@ -123,7 +123,7 @@ final class Places {
                 book::desk,
                 shell.settings(),
                 DAYS,
-                entry -> sheets.correct(entry, () -> shell.desk().go(PlaceId.ENGINES)));
+                sheets::correct);
         IncidentsPlace incidents =
                 incidents(shell, measures, book, sheets, new WeighFinding(book.desk(), outside.ids()), undo);
         all.add(incidents);
@@ -140,7 +140,7 @@ final class Places {
         TraceAside trace = Asides.traces(shell, measures, book, outside, sheets, start);
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
         BuildAside build =
-                Asides.builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine, start::printTags);
+                Asides.builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine, trial, start::printTags);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         commands.add(Asides.lessons(shell, measures, book, sheets, engines).command());
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
@@ -216,21 +216,20 @@ final class Places {
                 () -> book.desk().day(),
                 DAYS,
                 new RecordsFindable.Opened(
-                        record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)), trace, trial));
+                        sheets::correct, trace, trial));
     }
 
     /** What pages lead to on other pages. */
     private static void lead(BeforeWeGoPlace first, RunSheetPlace runSheet, Sheets sheets, ShellContext shell) {
         sheets.showIn(first::stepAside, first::dismiss);
-        first.onOpen(record -> sheets.correct(record, () -> shell.desk().go(PlaceId.BEFORE_WE_GO)));
+        first.onOpen(sheets::correct);
         first.onTrends(engine -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofTrends(engine)));
         first.onWrite(sheets::open);
         first.onBegun(sheets::begun);
         first.onLooked(sheets::looked);
-        first.onPlanJob(run -> sheets.planJob(run, () -> {}));
-        runSheet.onReport(
-                run -> sheets.open(Prefilled.incidentOn(run), () -> shell.desk().go(PlaceId.RUN_SHEET)));
-        runSheet.onPlanJob(run -> sheets.planJob(run, () -> shell.desk().go(PlaceId.RUN_SHEET, run)));
+        first.onPlanJob(sheets::planJob);
+        runSheet.onReport(run -> sheets.open(Prefilled.incidentOn(run)));
+        runSheet.onPlanJob(sheets::planJob);
     }
 
     List<Place> all() {
@@ -250,6 +249,11 @@ final class Places {
         if (strip != null) {
             strip.show();
         }
+    }
+
+    /** Goes on once nothing is being brought in any more, before the program closes. */
+    void last(java.awt.@Nullable Window closing, Runnable then) {
+        photos.last(closing, then);
     }
 
     /** Another logbook takes their place: nothing of them goes on by itself. */
@@ -281,7 +285,6 @@ final class Places {
     }
 
     private static ShelfPlace shelf(ShellContext shell, Measures measures, OpenBook book, Sheets sheets) {
-        Runnable back = () -> shell.desk().go(PlaceId.PARTS_SHELF);
         return new ShelfPlace(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
@@ -289,10 +292,10 @@ final class Places {
                 () -> book.desk().view(),
                 new ShelfAsked(
                         part -> shell.desk().go(PlaceId.ENGINES, EnginePage.ofPart(part)),
-                        record -> sheets.correct(record, back),
-                        prefilled -> sheets.open(prefilled, back),
-                        () -> sheets.fitPart(back),
-                        () -> sheets.newStock(back)));
+                        sheets::correct,
+                        sheets::open,
+                        sheets::fitPart,
+                        sheets::newStock));
     }
 
     private static IncidentsPlace incidents(
@@ -303,11 +306,9 @@ final class Places {
                 shell.desk(),
                 () -> book.desk().view(),
                 new IncidentsAsked(
-                        () -> sheets.reportIncident(() -> shell.desk().go(PlaceId.INCIDENTS)),
-                        (prefilled, incident) ->
-                                sheets.open(prefilled, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
-                        (record, incident) ->
-                                sheets.correct(record, () -> shell.desk().go(PlaceId.INCIDENTS, incident)),
+                        sheets::reportIncident,
+                        sheets::open,
+                        sheets::correct,
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident)),
                 weigh,
                 undo::undo);
@@ -347,7 +348,7 @@ final class Places {
                 shell.texts(),
                 measures,
                 undo::undo,
-                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
+                sheets::open,
                 engines::engineInView,
                 start::printBuild));
     }
@@ -370,7 +371,7 @@ final class Places {
                 measures,
                 DAYS,
                 undo::undo,
-                prefilled -> sheets.open(prefilled, () -> shell.desk().go(PlaceId.MEASURING_BENCH)),
+                sheets::open,
                 start::printFace));
         start.faceShown(faces::inSight);
         StripReportPage strip = new StripReportPage(new StripContext(
@@ -389,15 +390,14 @@ final class Places {
 
     private static SeasonPlace season(
             ShellContext shell, Measures measures, OpenBook book, Sheets sheets, Start start) {
-        Runnable back = () -> shell.desk().go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
         SeasonPlace place = new SeasonPlace(
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
                 shell.desk(),
                 () -> book.desk().view(),
                 new SeasonLeads(
-                        record -> sheets.correct(record, back),
-                        sheet -> sheets.open(sheet, back),
+                        sheets::correct,
+                        sheets::open,
                         start::exportSeason,
                         start::printSeason));
         start.seasonShown(place::asked);

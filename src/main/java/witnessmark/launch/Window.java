@@ -344,6 +344,16 @@ final class Window implements OpenLogbook {
 
     /** Drafts are kept and every change is on the disk, so nothing is asked. */
     private void quit() {
+        Places now = around;
+        if (now == null) {
+            lastCopy();
+        } else {
+            now.last(frame, this::lastCopy);
+        }
+    }
+
+    /** With what was brought in meanwhile. */
+    private void lastCopy() {
         Elsewhere copies = elsewhere;
         if (copies == null) {
             end();

@@ -3,10 +3,11 @@ package witnessmark.wording;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.Switches;
 import witnessmark.domain.Decision;
 import witnessmark.domain.DecisionOption;
 import witnessmark.domain.Incident;
-import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
 
 /** Words what was decided, the other ways with what they would have cost, and what came of it. */
@@ -71,14 +72,18 @@ public final class DecisionWords {
      *
      * @param led the incident it led to, or null
      * @param cost what that cost, or null
+     * @param switches what its total takes in
      */
-    public String cameOf(Decision decision, @Nullable Incident led, @Nullable Money cost) {
+    public String cameOf(Decision decision, @Nullable Incident led, @Nullable IncidentCost cost, Switches switches) {
         List<String> said = new ArrayList<>();
         if (decision.verdict() != null) {
             said.add(records.word(decision.verdict()));
         }
         if (led != null && cost != null) {
-            said.add(texts.get("season.decision.cost", season.mark(led), measures.money(cost)));
+            said.add(
+                    cost.isUnwritten()
+                            ? texts.get("season.decision.unwritten", season.mark(led))
+                            : texts.get("season.decision.cost", season.mark(led), measures.money(cost.total(switches))));
         }
         if (!decision.outcome().isBlank()) {
             said.add(decision.outcome());

@@ -43,9 +43,24 @@ public final class MoneyWords {
 
     /** What stands in a column of an incident: that nothing is written of it where nobody wrote anything. */
     public String in(Place column, IncidentCost cost, Switches switches) {
-        return cost.unwritten().contains(column)
+        return isUnwritten(column, cost)
                 ? texts.get("money.unwritten")
                 : measures.amount(cost.column(column, switches));
+    }
+
+    /** Whether nothing is known of a column of an incident: nobody wrote of it, or of any of its cost. */
+    public static boolean isUnwritten(Place column, IncidentCost cost) {
+        return cost.isUnwritten() || cost.unwritten().contains(column);
+    }
+
+    /** What an incident cost together: that nothing is written of it where nobody wrote anything. */
+    public String together(IncidentCost cost, Switches switches) {
+        return cost.isUnwritten() ? texts.get("money.unwritten") : measures.amount(cost.total(switches));
+    }
+
+    /** The same with its currency, to stand alone: {@code 8 020.00 EUR}, or {@code no cost written yet}. */
+    public String whole(IncidentCost cost, Switches switches) {
+        return cost.isUnwritten() ? texts.get("money.unwritten.all") : measures.money(cost.total(switches));
     }
 
     /** An amount with where it is counted: {@code own labour 2 436.00}. */

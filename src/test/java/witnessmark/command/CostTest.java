@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -139,6 +140,32 @@ class CostTest {
         assertThat(plain(shell.run("incident", book, "INC-06").out()))
                 .contains("7 259.00 to 8 020.00 EUR", "1 thing would have prevented it: 272.00 EUR and 6.0 h");
         assertThat(shell.run("incident", book, "INC-99").err()).contains("INC-99");
+    }
+
+    /** The day after it was found nobody has written what it cost: that is no 0, and the season's total is the rest. */
+    @Test
+    void of_an_incident_that_is_new_it_says_that_no_cost_is_written_yet() throws Exception {
+        JsonNode fresh = json("incident", book, "INC-03", "--as-of", "2026-04-15", "--json");
+        for (String figure : List.of("cash", "labour", "missed", "spoiled", "total", "lowest", "highest")) {
+            assertThat(fresh.get(figure).isNull()).as(figure).isTrue();
+        }
+        assertThat(fresh.get("unwritten").toString())
+                .isEqualTo("[\"cash\",\"labour\",\"missed\",\"spoiled\",\"total\"]");
+        String said = shell.run("incident", book, "INC-03", "--as-of", "2026-04-15")
+                .out();
+        assertThat(said).contains("No cost written yet").doesNotContain("0.00");
+
+        JsonNode season = json("cost", book, "--as-of", "2026-04-15", "--json");
+        assertThat(season.get("incidents").findValuesAsText("total")).contains("null");
+        java.math.BigDecimal sum = java.math.BigDecimal.ZERO;
+        for (JsonNode each : season.get("incidents")) {
+            sum = each.get("total").isNull()
+                    ? sum
+                    : sum.add(new java.math.BigDecimal(each.get("total").asText()));
+        }
+        assertThat(season.get("failures").get("total").asText()).isEqualTo(sum.toPlainString());
+        assertThat(shell.run("cost", book, "--as-of", "2026-04-15").out())
+                .containsPattern("INC-03.*not written +not written +not written +not written +not written");
     }
 
     @Test

@@ -150,6 +150,7 @@ class WorkedCostsTest {
     @Test
     void what_nobody_has_written_is_told_from_what_was_none() {
         assertThat(cost(book(EVENT)).unwritten()).containsExactlyInAnyOrder(Place.CASH, Place.LABOUR);
+        assertThat(cost(book(EVENT)).isUnwritten()).isTrue();
         add(new CostDraft(EVENT, "shells", Money.parse("180.00 GBP"))
                 .because(incident)
                 .line());
@@ -162,6 +163,7 @@ class WorkedCostsTest {
                 .line());
         assertThat(cost(book(EVENT)).unwritten()).isEmpty();
         assertThat(cost(book(EVENT)).column(Place.LABOUR, Switches.USUAL)).isEqualTo(euros(0));
+        assertThat(cost(book(EVENT)).isUnwritten()).as("0 was written").isFalse();
     }
 
     private void line(

@@ -22,14 +22,18 @@ class FocusOfPlacesTest {
     Path folder;
 
     @Test
-    void each_place_gives_the_focus_to_its_list() throws Exception {
+    void each_place_gives_the_focus_to_its_list_and_has_it_back_from_a_sheet() throws Exception {
         Shipped said = Shipped.through(FocusProgram.class, folder);
         assertThat(said.lines())
                 .as("the program's own words: %s", said.errors())
-                .hasSize(2 * ROUND.size() + 1)
+                .hasSize(2 * ROUND.size() + 7)
                 .endsWith("done");
         for (int i = 0; i < 2 * ROUND.size(); i++) {
             assertThat(said.lines().get(i)).startsWith(ROUND.get(i % ROUND.size()));
         }
+        List<String> after = said.lines().subList(2 * ROUND.size(), said.lines().size() - 1);
+        String list = "at table Incidents, row 2";
+        assertThat(after.stream().filter(line -> line.startsWith("at "))).containsOnly(list);
+        assertThat(after.stream().filter(line -> line.startsWith("on "))).hasSize(2).doesNotContain("on table Incidents, row 2");
     }
 }

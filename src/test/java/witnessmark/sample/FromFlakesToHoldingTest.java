@@ -75,8 +75,8 @@ class FromFlakesToHoldingTest {
                 () -> today,
                 new IncidentsAsked(
                         nothing,
-                        (sheet, incident) -> written.add(sheet),
-                        (record, incident) -> {},
+                        written::add,
+                        record -> {},
                         incident -> window.go(PlaceId.INCIDENTS, incident)),
                 new WeighFinding(SampleBook.on(SampleBook.OPENING), SampleBook.ids()),
                 nothing);

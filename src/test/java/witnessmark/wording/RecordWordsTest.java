@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.Build;
 import witnessmark.domain.ChannelKind;
@@ -99,6 +103,22 @@ class RecordWordsTest {
                     .as(type.name())
                     .doesNotHaveDuplicates();
         }
+    }
+
+    /** Who reads "By" beside an empty field would put a name where a day is asked for, or a day where a name is. */
+    @Test
+    void a_day_is_never_called_as_a_person_is() {
+        Map<String, Set<Boolean>> days = new TreeMap<>();
+        for (RecordType<?> type : RecordTypes.all()) {
+            for (Component field : type.components()) {
+                String label = words.field(type.kind(), field);
+                if (label.equals("By") || label.endsWith(" by") || label.equals("Due")) {
+                    days.computeIfAbsent(label, each -> new TreeSet<>()).add(field.type() == LocalDate.class);
+                }
+            }
+        }
+        assertThat(days).containsEntry("By", Set.of(false)).containsEntry("Due", Set.of(true));
+        assertThat(days.values()).allSatisfy(each -> assertThat(each).hasSize(1));
     }
 
     @Test

@@ -24,6 +24,11 @@ public record IncidentCost(Id<Incident> incident, Currency home, List<Piece> pie
         unwritten = Set.copyOf(unwritten);
     }
 
+    /** Whether nobody has written anything of what it cost: then it has no total, where one that cost nothing has 0. */
+    public boolean isUnwritten() {
+        return pieces.isEmpty() && unwritten.contains(Place.CASH) && unwritten.contains(Place.LABOUR);
+    }
+
     /** One of the four columns, as far as the switches for what is spent either way and due anyway let it. */
     public Money column(Place column, Switches switches) {
         Switches open = new Switches(true, true, true, switches.allocated(), switches.planned());

@@ -161,12 +161,15 @@ public final class BeforeWeGoPlace implements Place {
         }
     }
 
-    /** Brings this page back. */
+    /** Brings back what was in view before the other page: this one, or where that was called from. */
     public void dismiss() {
-        if (stage.dismiss()) {
-            desk.heading(PlaceId.BEFORE_WE_GO, day);
+        boolean other = stage.shown().isPresent();
+        if (stage.leave()) {
             focusWhenShown = true;
             refresh();
+        }
+        if (other) {
+            desk.heading(PlaceId.BEFORE_WE_GO, day);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.ColumnPane;
 import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.lessons.LessonLine;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.wording.FitWords;
 import witnessmark.wording.Texts;
@@ -23,6 +24,7 @@ import witnessmark.wording.Texts;
  * @param steps what is measured, in measuring order
  * @param answers how it stands, worst first
  * @param joints what its joints pull with
+ * @param lessons what lessons ask of it that is open
  */
 record BenchLines(
         String build,
@@ -36,13 +38,15 @@ record BenchLines(
         List<String> asks,
         List<Step> steps,
         List<AnswerLine> answers,
-        List<JointLine> joints) {
+        List<JointLine> joints,
+        List<LessonLine> lessons) {
     BenchLines {
         contradictions = List.copyOf(contradictions);
         asks = List.copyOf(asks);
         steps = List.copyOf(steps);
         answers = List.copyOf(answers);
         joints = List.copyOf(joints);
+        lessons = List.copyOf(lessons);
     }
 
     /** Lines of a column as they are laid out: each with what it rests on. */

@@ -17,8 +17,10 @@ import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.ScrollPage;
+import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.form.TwoPanes;
+import witnessmark.desktop.lessons.LessonsView;
 import witnessmark.desktop.speed.SpeedSide;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.wording.Texts;
@@ -32,6 +34,8 @@ final class BenchPanel extends JPanel {
     private final GridsView grids;
     private final AnswersView answers;
     private final JointsView joints;
+    private final transient LessonsView lessons;
+    private final Sheet asked = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
     private final NoticeStrip refused = new NoticeStrip();
     private final FormFoot foot;
     private final LeftPane left;
@@ -47,6 +51,7 @@ final class BenchPanel extends JPanel {
      * @param sign opens what signs the sheet
      * @param print asks where to write the sheet's pages
      * @param save writes what is typed
+     * @param lessons shows what lessons ask
      * @param speed what is seen in place of the sheet when somebody asks for it
      */
     BenchPanel(
@@ -57,9 +62,11 @@ final class BenchPanel extends JPanel {
             Runnable sign,
             Runnable print,
             Runnable save,
+            LessonsView lessons,
             SpeedSide speed) {
         super(new FormLayout("insets 0, gap 0, fill, hidemode 3", "[0::,grow,fill]", "[][]10[][0::,fill,grow]"));
         this.texts = texts;
+        this.lessons = lessons;
         setOpaque(false);
         head = new BenchHead(texts, chosen, this::turn, print, this::turnToSpeed);
         this.speed = speed;
@@ -87,6 +94,10 @@ final class BenchPanel extends JPanel {
     private JPanel side() {
         JPanel side = new JPanel(new FormLayout("insets 0, gap 0 10, fillx, wrap, hidemode 3", "[0::,grow,fill]"));
         side.setOpaque(false);
+        asked.add(Lettering.line(texts.get("lessons.line.asked"), Styles.SECTION));
+        asked.add(lessons.component(), "growx, wmin 0");
+        asked.setVisible(false);
+        side.add(asked, "growx, wmin 0");
         side.add(answers.component(), "growx, wmin 0");
         side.add(joints.component(), "growx, wmin 0");
         return side;
@@ -153,6 +164,8 @@ final class BenchPanel extends JPanel {
         grids.lacking(lines.lacking());
         answers.show(lines);
         joints.show(lines.joints());
+        asked.setVisible(!lines.lessons().isEmpty());
+        lessons.show(lines.lessons());
     }
 
     /** Puts a way to the page of the build where it is looked for. */
@@ -212,6 +225,10 @@ final class BenchPanel extends JPanel {
 
     AnswersView answers() {
         return answers;
+    }
+
+    LessonsView lessons() {
+        return lessons;
     }
 
     JointsView joints() {

@@ -19,6 +19,8 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.lessons.LessonLine;
+import witnessmark.desktop.lessons.LessonsView;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.Place;
@@ -30,6 +32,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
+import witnessmark.fit.result.LessonCheck;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.logbook.port.Drafts;
@@ -83,8 +86,16 @@ public final class BenchPlace implements Place {
                 () -> context.book().view(),
                 context.window()::say,
                 this::failed);
-        this.panel =
-                new BenchPanel(texts, inHand, new Fields(), this::open, this::sign, this::print, this::save, speed);
+        this.panel = new BenchPanel(
+                texts,
+                inHand,
+                new Fields(),
+                this::open,
+                this::sign,
+                this::print,
+                this::save,
+                new LessonsView(texts, this::answer, this::incident, this::top),
+                speed);
         panel.answers().ways(this::ways);
         this.again = Buttons.plain(Caption.of(texts.get("bench.again")), this::refresh);
         this.commands = List.of(
@@ -296,6 +307,37 @@ public final class BenchPlace implements Place {
         }
         Id<Build> build = now.model().page().build().id();
         whenWritten("bench.sign.first", () -> context.write().accept(Prefilled.signing(build)));
+    }
+
+    /** A question is answered whatever is typed; a figure is accepted as it is written. */
+    private void answer(LessonLine line) {
+        OnBench now = bench;
+        if (now == null) {
+            return;
+        }
+        SheetPage page = now.model().page();
+        Runnable write = () ->
+                context.write().accept(Prefilled.answering(page.build().id(), Id.parse(line.id())));
+        boolean figure = page.lessons().stream()
+                .map(LessonCheck::lesson)
+                .anyMatch(lesson -> lesson.id().text().equals(line.id())
+                        && lesson.fact().kind() != null);
+        if (figure) {
+            whenWritten("bench.accept.first", write);
+        } else {
+            write.run();
+        }
+    }
+
+    private void incident(LessonLine line) {
+        String incident = line.incident();
+        if (incident != null) {
+            context.window().go(PlaceId.INCIDENTS, incident);
+        }
+    }
+
+    private JComponent top() {
+        return panel.firstFocus();
     }
 
     /** What goes by what is written waits until that is. */

@@ -2,6 +2,7 @@ package witnessmark.desktop.bench;
 
 import java.util.List;
 import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.lessons.LessonLineWords;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
@@ -29,6 +30,7 @@ final class BenchWords {
     private final GridWords grids;
     private final AnswerWords answers;
     private final PullWords pulls;
+    private final LessonLineWords lessons;
 
     BenchWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -39,6 +41,7 @@ final class BenchWords {
         Verdicts verdicts = new Verdicts(texts, fit);
         this.grids = new GridWords(texts, measures, fit);
         this.pulls = new PullWords(texts, measures);
+        this.lessons = new LessonLineWords(texts, measures);
         this.answers = new AnswerWords(texts, measures, fit, verdicts);
     }
 
@@ -60,16 +63,16 @@ final class BenchWords {
     }
 
     /** How it stands as it is written. */
-    BenchLines lines(SheetPage page) {
-        return lines(page, false);
+    BenchLines lines(View view, SheetPage page) {
+        return lines(view, page, false);
     }
 
     /** How it would stand with what is typed. */
-    BenchLines typed(SheetPage page) {
-        return lines(page, true);
+    BenchLines typed(View view, SheetPage page) {
+        return lines(view, page, true);
     }
 
-    private BenchLines lines(SheetPage page, boolean typed) {
+    private BenchLines lines(View view, SheetPage page, boolean typed) {
         SheetCounts counts = page.counts();
         return new BenchLines(
                 page.build().id().text(),
@@ -95,14 +98,17 @@ final class BenchWords {
                 page.strongerLink() == null ? List.of() : List.of(fit.strongerLink(page.strongerLink())),
                 grids.steps(page),
                 answers.lines(page),
-                page.pulls().stream().map(this::joint).toList());
+                page.pulls().stream().map(this::joint).toList(),
+                page.openLessons().stream()
+                        .map(check -> lessons.line(view.facts(), check, !view.readOnly()))
+                        .toList());
     }
 
     private static SeamState state(SheetPage page, SheetCounts counts) {
         if (counts.outside() > 0 || !page.contradictions().isEmpty()) {
             return SeamState.OVER;
         }
-        if (counts.missing() > 0) {
+        if (counts.missing() > 0 || counts.lessons() > 0) {
             return SeamState.NOT_KNOWN;
         }
         return counts.accepted() > 0

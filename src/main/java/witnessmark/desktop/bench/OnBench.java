@@ -19,6 +19,7 @@ import witnessmark.domain.Id;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.View;
 import witnessmark.logbook.measuring.SeeBuildSheet;
 import witnessmark.logbook.measuring.SheetPage;
 import witnessmark.logbook.measuring.WriteFigures;
@@ -178,8 +179,9 @@ final class OnBench {
         workingOut.run(
                 texts.get("bench.working_out"),
                 () -> {
-                    SheetPage with = SeeBuildSheet.with(context.book().view(), written, entries(written, figures, at));
-                    return new Tried(written, with, words.typed(with));
+                    View view = context.book().view();
+                    SheetPage with = SeeBuildSheet.with(view, written, entries(written, figures, at));
+                    return new Tried(written, with, words.typed(view, with));
                 },
                 this::workedOut,
                 thrown -> LOG.error("how the sheet would stand could not be worked out", thrown));

@@ -57,7 +57,7 @@ final class ReadBench {
                 choices,
                 view.facts().of(Tool.class).inForce().toList(),
                 page.orElse(null),
-                page.map(words::lines).orElse(null),
+                page.map(found -> words.lines(view, found)).orElse(null),
                 page.map(found -> found.build().id().text())
                         .filter(id -> !known.contains(id))
                         .flatMap(id -> book.logbook().drafts().find(OnBench.FORM, id)));

@@ -3,6 +3,7 @@ package witnessmark.desktop.builds;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.lessons.LessonLine;
 
 /**
  * The page of a build in words.
@@ -66,29 +67,6 @@ record BuildLines(
      * @param about the same in full, a line for each stage
      */
     record JointLine(String row, SeamState state, String group, String how, String about) {}
-
-    /**
-     * What a lesson asks.
-     *
-     * @param id the text form of its identity
-     * @param word of its mark
-     * @param asks its question or its figure
-     * @param stands how it is met, who answered, what accepts it
-     * @param what what was learned
-     * @param from by which incident
-     * @param incident the text form of its identity, or null
-     * @param answer what leads to its answer, or null where none is wanted
-     */
-    record LessonLine(
-            String id,
-            SeamState state,
-            String word,
-            String asks,
-            String stands,
-            String what,
-            String from,
-            @Nullable String incident,
-            @Nullable String answer) {}
 
     /**
      * Something that is still open.

@@ -9,26 +9,22 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.builds.BuildLines.GapLine;
 import witnessmark.desktop.builds.BuildLines.JointLine;
-import witnessmark.desktop.builds.BuildLines.LessonLine;
 import witnessmark.desktop.builds.BuildLines.PositionLine;
 import witnessmark.desktop.form.SeamState;
+import witnessmark.desktop.lessons.LessonLineWords;
 import witnessmark.domain.Build;
 import witnessmark.domain.Coded;
 import witnessmark.domain.JointMethod;
-import witnessmark.domain.Lesson;
 import witnessmark.domain.PartKind;
 import witnessmark.domain.SignOff;
-import witnessmark.fit.result.LessonCheck;
 import witnessmark.ledger.result.BuildGap;
 import witnessmark.ledger.result.BuildPosition;
 import witnessmark.ledger.result.JointGroup;
 import witnessmark.ledger.result.Mark;
-import witnessmark.logbook.building.BuildField;
 import witnessmark.logbook.building.BuildField.Name;
+import witnessmark.logbook.building.BuildField;
 import witnessmark.logbook.building.BuildPage;
 import witnessmark.wording.BuildPageWords;
-import witnessmark.wording.FitMarks;
-import witnessmark.wording.LessonWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.RecordWords;
@@ -47,7 +43,7 @@ final class LineWords {
     private final BuildPageWords words;
     private final RecordWords records;
     private final LifeWords lives;
-    private final LessonWords lessons;
+    private final LessonLineWords lessons;
 
     LineWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -55,7 +51,7 @@ final class LineWords {
         this.words = new BuildPageWords(texts, measures);
         this.records = new RecordWords(texts);
         this.lives = new LifeWords(texts, measures);
-        this.lessons = new LessonWords(texts, measures);
+        this.lessons = new LessonLineWords(texts, measures);
     }
 
     BuildPageWords words() {
@@ -101,7 +97,10 @@ final class LineWords {
                 model.isOpen(),
                 page.positions().stream().map(at -> position(page, at, typed)).toList(),
                 joints(model, page),
-                page.lessons().stream().map(check -> lesson(model, page, check)).toList(),
+                page.lessons().stream()
+                        .map(check ->
+                                lessons.line(page.facts(), check, model.written() != null && model.canWrite()))
+                        .toList(),
                 page.gaps().stream().map(gap -> gap(page, gap)).toList());
     }
 
@@ -237,23 +236,6 @@ final class LineWords {
             case LESSON -> GapLine.Way.LESSONS;
             default -> null;
         };
-    }
-
-    private LessonLine lesson(BuildModel model, BuildPage page, LessonCheck check) {
-        Lesson lesson = check.lesson().fact();
-        boolean asksForAnswer = check.state() != LessonCheck.State.MET && model.written() != null && model.canWrite();
-        return new LessonLine(
-                check.lesson().id().text(),
-                SeamState.of(FitMarks.of(check)),
-                lessons.state(check),
-                lessons.asks(lesson),
-                lessons.stands(check),
-                lesson.what(),
-                lessons.from(page.facts(), lesson),
-                lesson.incident() == null ? null : lesson.incident().text(),
-                asksForAnswer
-                        ? texts.get(lesson.kind() == null ? "builds.lesson.answer" : "builds.lesson.accept")
-                        : null);
     }
 
     private static SeamState state(BuildGap.Kind kind) {

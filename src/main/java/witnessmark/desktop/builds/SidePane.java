@@ -21,10 +21,12 @@ import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.lessons.LessonLine;
+import witnessmark.desktop.lessons.LessonsView;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Zone;
-import witnessmark.logbook.building.BuildField;
 import witnessmark.logbook.building.BuildField.Name;
+import witnessmark.logbook.building.BuildField;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -56,10 +58,10 @@ final class SidePane {
         void open(BuildLines.GapLine gap);
 
         /** A lesson is to be answered. */
-        void answer(BuildLines.LessonLine lesson);
+        void answer(LessonLine lesson);
 
         /** The incident of a lesson is to be seen. */
-        void incident(BuildLines.LessonLine lesson);
+        void incident(LessonLine lesson);
 
         /** Where the page begins. */
         JComponent first();
@@ -68,7 +70,7 @@ final class SidePane {
     SidePane(Texts texts, Told told) {
         this.texts = texts;
         this.told = told;
-        asked = Lettering.line(texts.get("builds.lessons"), Styles.SECTION);
+        asked = Lettering.line(texts.get("lessons.line.asked"), Styles.SECTION);
         lessons = new LessonsView(texts, told::answer, told::incident, told::first);
         stillOpen = Lettering.line(texts.get("builds.open"), Styles.SECTION);
         position = new FieldsPane(texts, positionFields(), told);

@@ -56,7 +56,7 @@ final class BesideSection extends JPanel {
         head.add(Lettering.cutLine(texts.get("cases.beside"), Styles.SECTION), "wmin 0");
         head.add(Buttons.link(
                 Caption.of(texts.get("cases.beside.link")),
-                () -> doing.write().accept(Prefilled.linking(Id.<Incident>parse(incident)), incident)));
+                () -> doing.write().accept(Prefilled.linking(Id.<Incident>parse(incident)))));
         add(new Hairline(), "growx, wmin 0, gaptop 6");
         add(head, "growx, wmin 0");
         add(other, "growx, wmin 0");

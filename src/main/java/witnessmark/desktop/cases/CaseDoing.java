@@ -1,6 +1,6 @@
 package witnessmark.desktop.cases;
 
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Desk;
@@ -16,8 +16,8 @@ import witnessmark.wording.Measures;
  * @param view the logbook as of the day looked at; asked off the event thread
  * @param weigh writes how findings speak
  * @param undo takes back what was written last
- * @param write shows a sheet about an incident, which goes back to it: told the sheet and the incident
- * @param correct opens something written on its sheet, to go back to an incident: told what, and the incident
+ * @param write shows a sheet about an incident
+ * @param correct opens something written on its sheet
  */
 public record CaseDoing(
         SheetTools tools,
@@ -26,5 +26,5 @@ public record CaseDoing(
         Supplier<View> view,
         WeighFinding weigh,
         Runnable undo,
-        BiConsumer<Prefilled, String> write,
-        BiConsumer<String, String> correct) {}
+        Consumer<Prefilled> write,
+        Consumer<String> correct) {}

@@ -1,6 +1,7 @@
 package witnessmark.desktop.cases;
 
 import java.util.List;
+import witnessmark.wording.WayLines;
 
 /**
  * The investigation of an incident in words.

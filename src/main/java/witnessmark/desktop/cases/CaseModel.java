@@ -12,6 +12,7 @@ import witnessmark.logbook.proof.SeePrompts;
 import witnessmark.logbook.proof.SeeWay;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
+import witnessmark.wording.WayWords;
 
 /** Words the investigation of an incident. The same answer always gives the same lines. */
 public final class CaseModel {

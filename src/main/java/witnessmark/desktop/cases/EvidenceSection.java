@@ -84,7 +84,7 @@ final class EvidenceSection extends JPanel {
                 Caption.of(texts.get(key)),
                 () -> Prefilled.about(Id.<Incident>parse(shown.incident()), true).stream()
                         .filter(each -> each.sheet().equals(sheet))
-                        .forEach(each -> doing.write().accept(each, shown.incident())));
+                        .forEach(each -> doing.write().accept(each)));
     }
 
     void show(CaseLines lines) {
@@ -220,9 +220,9 @@ final class EvidenceSection extends JPanel {
             if (row < rows) {
                 asksWhy();
             } else if (row == rows) {
-                doing.write().accept(Prefilled.calling(head.cause()), shown.incident());
+                doing.write().accept(Prefilled.calling(head.cause()));
             } else {
-                doing.write().accept(Prefilled.testing(head.cause()), shown.incident());
+                doing.write().accept(Prefilled.testing(head.cause()));
             }
         }
 
@@ -248,14 +248,14 @@ final class EvidenceSection extends JPanel {
             menu.way(
                     "cases.menu.finding",
                     true,
-                    () -> doing.correct().accept(finding.finding().text(), incident));
+                    () -> doing.correct().accept(finding.finding().text()));
         }
-        menu.way("cases.menu.call", true, () -> doing.write().accept(Prefilled.calling(head.cause()), incident));
-        menu.way("cases.menu.test", true, () -> doing.write().accept(Prefilled.testing(head.cause()), incident));
+        menu.way("cases.menu.call", true, () -> doing.write().accept(Prefilled.calling(head.cause())));
+        menu.way("cases.menu.test", true, () -> doing.write().accept(Prefilled.testing(head.cause())));
         menu.way(
                 "cases.menu.cause",
                 true,
-                () -> doing.correct().accept(head.cause().text(), incident));
+                () -> doing.correct().accept(head.cause().text()));
         return menu;
     }
 }

@@ -1,6 +1,5 @@
 package witnessmark.desktop.cases;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.FontMetrics;
@@ -11,9 +10,11 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
+import com.formdev.flatlaf.util.UIScale;
 import witnessmark.desktop.form.Cut;
 import witnessmark.desktop.form.Palette;
 import witnessmark.study.result.WayTo.Kind;
+import witnessmark.wording.WayLines;
 
 /** Paints a way in one band: what was seen above the line, what was changed below it, the failure at the right. */
 final class WayPainter {

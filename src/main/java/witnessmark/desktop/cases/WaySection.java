@@ -15,6 +15,7 @@ import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
+import witnessmark.wording.WayLines;
 
 /** The way up to a failure on the page: a band, or the same as a table. */
 final class WaySection extends JPanel {

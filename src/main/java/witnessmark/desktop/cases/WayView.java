@@ -1,11 +1,10 @@
 package witnessmark.desktop.cases;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
-import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Graphics;
 import java.awt.RenderingHints;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -17,11 +16,13 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
+import com.formdev.flatlaf.util.UIScale;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.task.EventThread;
+import witnessmark.wording.WayLines;
 
 /** An engine's way up to a failure in one band. Left and Right go from day to day. */
 final class WayView extends JPanel {

@@ -137,16 +137,18 @@ public final class EnginesPlace implements Place {
         return stage.component();
     }
 
-    /** Says what shows the page of an engine's build, that of a build, the traces of its runs, and what prints its tags. */
+    /** Says what shows the page of an engine's build, of a build, the traces of its runs, a trial, and what prints its tags. */
     public void leadsTo(
             Consumer<Id<Engine>> ofEngine,
             Consumer<Id<Build>> ofBuild,
             Consumer<Id<Engine>> tracesOf,
+            Consumer<String> trial,
             Runnable printTags) {
         page = ofEngine;
         build = ofBuild;
         traces = tracesOf;
         tags = printTags;
+        partView.onTrial(trial);
     }
 
     /** Adds the photos of the engine, and those of the part, to their pages. */
@@ -160,9 +162,9 @@ public final class EnginesPlace implements Place {
         stage.show(other);
     }
 
-    /** Brings the engine back. */
+    /** Brings the engine back, or what the other page was called from. */
     public void dismiss() {
-        if (stage.dismiss()) {
+        if (stage.leave()) {
             refresh();
             firstFocus().requestFocusInWindow();
         }

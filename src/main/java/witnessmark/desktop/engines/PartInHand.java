@@ -1,5 +1,6 @@
 package witnessmark.desktop.engines;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -12,6 +13,7 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.engines.SeePart;
 import witnessmark.logbook.faces.SeeFaces;
+import witnessmark.logbook.trials.SeeTrials;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 
@@ -79,14 +81,19 @@ final class PartInHand {
                     Id<Part> asked = Id.parse(id);
                     return SeePart.of(view, asked)
                             .map(model::lines)
-                            .map(lines -> new Read(lines, SeeFaces.has(view, asked)));
+                            .map(lines -> new Read(
+                                    lines,
+                                    SeeFaces.has(view, asked),
+                                    SeeTrials.allOfPart(view, asked).stream()
+                                            .map(model::trial)
+                                            .toList()));
                 },
                 read -> show(read, entering),
                 failure -> failed.run());
     }
 
-    /** A part's lines, and whether it has a face. */
-    private record Read(PartLines lines, boolean hasFace) {}
+    /** A part's lines, whether it has a face, and the trials its design is in. */
+    private record Read(PartLines lines, boolean hasFace, List<PartView.TrialWay> trials) {}
 
     private void show(Optional<Read> read, boolean entering) {
         if (read.isEmpty()) {
@@ -94,7 +101,7 @@ final class PartInHand {
             return;
         }
         part = read.get().lines().part();
-        view.show(read.get().lines(), read.get().hasFace());
+        view.show(read.get().lines(), read.get().hasFace(), read.get().trials());
         shows.accept(true);
         if (entering) {
             view.takeFocus();

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Trial;
 import witnessmark.ledger.result.Life;
 import witnessmark.ledger.result.Where;
 import witnessmark.logbook.engines.Figure;
@@ -66,6 +68,19 @@ final class PartModel {
                 stands(sheet),
                 sheet.times().stream().map(this::line).toList(),
                 sheet.lives().stream().map(life -> line(row, life)).toList());
+    }
+
+    /** A trial of its design, and what came of it so far. */
+    PartView.TrialWay trial(Entry<Trial> trial) {
+        Trial fact = trial.fact();
+        return new PartView.TrialWay(
+                trial.id().text(),
+                fact.verdict() == null
+                        ? texts.get("engines.part.trial", fact.name(), measures.date(fact.from()))
+                        : texts.get(
+                                "engines.part.trial.judged",
+                                fact.name(),
+                                words.records().word(fact.verdict())));
     }
 
     private String stands(PartSheet sheet) {

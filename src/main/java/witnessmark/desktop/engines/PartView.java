@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
+import witnessmark.desktop.form.FocusStays;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
@@ -42,6 +43,9 @@ final class PartView {
     private final Beside beside;
     private final Texts texts;
     private final JButton face;
+    private final JPanel ways = new JPanel(new FormLayout("insets 0, gap 12 0, hidemode 3", "", "[baseline]"));
+    private List<TrialWay> trials = List.of();
+    private Consumer<String> trial = id -> {};
     private @Nullable PhotoStrip photos;
     private String part = "";
 
@@ -62,6 +66,14 @@ final class PartView {
             Consumer<String> face,
             Runnable closeBehind,
             Runnable back) {}
+
+    /**
+     * What leads to a trial its design is in.
+     *
+     * @param id the text form of its identity
+     * @param words its name and what came of it so far
+     */
+    record TrialWay(String id, String words) {}
 
     PartView(SheetTools tools, EntryWork work, Asked asked) {
         this.texts = tools.texts();
@@ -92,7 +104,9 @@ final class PartView {
         FormKeys.bindWithin(sheet, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", asked.back());
         sheet.add(head, "growx, wmin 0, wrap");
         sheet.add(what, "split 2, growx, pushx, wmin 0");
-        sheet.add(face, "growx 0, wrap");
+        ways.setOpaque(false);
+        ways.add(face);
+        sheet.add(ways, "growx 0, wmin 0, wrap");
         sheet.add(beside, "grow, wmin 0");
     }
 
@@ -106,9 +120,21 @@ final class PartView {
         photos = strip;
     }
 
-    /** @param hasFace whether it has a face to be seen on the bench */
-    void show(PartLines lines, boolean hasFace) {
+    /** Says what opens a trial, by the text form of its identity. */
+    void onTrial(Consumer<String> opens) {
+        trial = opens;
+    }
+
+    /**
+     * @param hasFace whether it has a face to be seen on the bench
+     * @param of the trials its design is in
+     */
+    void show(PartLines lines, boolean hasFace, List<TrialWay> of) {
         face.setVisible(hasFace);
+        if (!of.equals(trials)) {
+            trials = of;
+            FocusStays.on(ways, this::fillWays, this::first);
+        }
         part = lines.part();
         mark.setText(lines.mark());
         where.setText(lines.where());
@@ -136,6 +162,16 @@ final class PartView {
         }
         first().requestFocusInWindow();
         EventThread.later(() -> sheet.scrollRectToVisible(new Rectangle(0, 0, sheet.getWidth(), sheet.getHeight())));
+    }
+
+    private void fillWays() {
+        ways.removeAll();
+        ways.add(face);
+        trials.forEach(each -> {
+            JButton way = Buttons.link(new Caption(each.words(), -1), () -> trial.accept(each.id()));
+            way.setToolTipText(each.words());
+            ways.add(way, "wmin 0");
+        });
     }
 
     JLabel stands() {

@@ -46,7 +46,7 @@ final class CostWords {
         }
         columns.add(new PageLines.Amounts(
                 texts.get("money.column.total"),
-                measures.amount(cost.total(Switches.USUAL)),
+                money.together(cost, Switches.USUAL),
                 pieces(
                         facts,
                         cost.pieces().stream().filter(Switches.USUAL::takes).toList())));
@@ -84,7 +84,7 @@ final class CostWords {
 
     /** What nothing is written of, what the total can be, and what it rests on. */
     List<String> span(IncidentCost cost) {
-        if (cost.pieces().isEmpty() && cost.unwritten().size() > 1) {
+        if (cost.isUnwritten()) {
             return List.of(texts.get("incidents.no_cost"));
         }
         List<String> said = new ArrayList<>();

@@ -38,12 +38,7 @@ final class IncidentView {
         this.holds = new Sections(asked);
         this.causes = new Sections(asked);
         this.sections = new Sections(asked);
-        this.cost = new CostSheet(tools, record -> {
-            PageLines lines = shown;
-            if (lines != null) {
-                asked.correct().accept(record, lines.id());
-            }
-        });
+        this.cost = new CostSheet(tools, asked.correct());
         JPanel head = new JPanel(new FormLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]10[]", "[baseline]"));
         head.setOpaque(false);
         head.add(mark);
@@ -103,9 +98,9 @@ final class IncidentView {
         costHeading.setText(texts.get("incidents.section.cost", lines.currency()));
         cost.show(lines.columns(), lines.span());
         cases.show(lines.investigation());
-        holds.show(lines.holds(), lines.id());
-        causes.show(lines.causes(), lines.id());
-        sections.show(lines.sections(), lines.id());
+        holds.show(lines.holds());
+        causes.show(lines.causes());
+        sections.show(lines.sections());
         sheet.getAccessibleContext().setAccessibleName(texts.get("incidents.page", lines.mark(), lines.title()));
         sheet.setVisible(true);
         sheet.revalidate();

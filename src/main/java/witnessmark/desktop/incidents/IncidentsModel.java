@@ -25,6 +25,7 @@ import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
 import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
+import witnessmark.wording.MoneyWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -35,6 +36,7 @@ final class IncidentsModel {
     private final RecordWords records;
     private final IncidentWords words;
     private final CostWords costs;
+    private final MoneyWords money;
     private final SectionWords sections;
     private final CaseModel cases;
 
@@ -44,6 +46,7 @@ final class IncidentsModel {
         this.records = new RecordWords(texts);
         this.words = new IncidentWords(texts, measures);
         this.costs = new CostWords(texts, measures);
+        this.money = new MoneyWords(texts, measures);
         this.sections = new SectionWords(texts, measures);
         this.cases = new CaseModel(texts, measures);
     }
@@ -67,7 +70,9 @@ final class IncidentsModel {
                 incident.at(),
                 stands(page, view.day()),
                 state(page),
-                measures.money(together),
+                page.cost().isUnwritten()
+                        ? money.together(page.cost(), Switches.USUAL)
+                        : measures.money(together),
                 together.minor(),
                 Prefilled.about(page.incident().id(), page.open()));
     }

@@ -41,7 +41,7 @@ final class IncidentsTable {
         write.setEnabled(false);
         sheet.filterStays(report, write);
         sheet.onSelect(line -> write.setEnabled(line != null));
-        sheet.onOpen(line -> asked.correct().accept(line.id(), line.id()));
+        sheet.onOpen(line -> asked.correct().accept(line.id()));
         sheet.table().setToolTipText(texts.get("incidents.list.tip"));
         empty = new JPanel(new FormLayout("insets 10 0 10 0, fillx", "[0::,grow,fill]"));
         empty.setOpaque(false);
@@ -80,11 +80,11 @@ final class IncidentsTable {
         for (Prefilled about : line.sheets()) {
             ways.add(new SheetMenu.Way(
                     Caption.of(texts.get("incidents.do." + about.sheet())),
-                    () -> asked.write().accept(about, line.id())));
+                    () -> asked.write().accept(about)));
         }
         ways.add(new SheetMenu.Way(
                 Caption.of(texts.get("incidents.do.correct")),
-                () -> asked.correct().accept(line.id(), line.id())));
+                () -> asked.correct().accept(line.id())));
         return ways;
     }
 

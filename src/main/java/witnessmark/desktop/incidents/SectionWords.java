@@ -229,11 +229,16 @@ final class SectionWords {
     /** What all of it would have taken, beside what the incident cost. */
     private String kept(IncidentPage page) {
         Failure.Kept kept = page.kept();
-        return kept.count() == 0
-                ? ""
+        if (kept.count() == 0) {
+            return "";
+        }
+        String key = kept.complete() ? "incidents.kept" : "incidents.kept.least";
+        String took = measures.money(kept.money());
+        return page.cost().isUnwritten()
+                ? texts.get(key + ".unwritten", took, hours(kept.minutes()))
                 : texts.get(
-                        kept.complete() ? "incidents.kept" : "incidents.kept.least",
-                        measures.money(kept.money()),
+                        key,
+                        took,
                         hours(kept.minutes()),
                         measures.money(page.cost().total(Switches.USUAL)));
     }

@@ -23,19 +23,18 @@ final class Sections extends JPanel {
         setOpaque(false);
     }
 
-    /** @param incident the one they are of, as the text form of its identity */
-    void show(List<PageLines.Section> all, String incident) {
+    void show(List<PageLines.Section> all) {
         removeAll();
-        all.forEach(section -> put(section, incident));
+        all.forEach(this::put);
         revalidate();
     }
 
-    private void put(PageLines.Section section, String incident) {
+    private void put(PageLines.Section section) {
         if (section.rows().isEmpty() && section.none().isEmpty()) {
             return;
         }
         add(new Hairline(), "newline, span 3, growx, wmin 0, gaptop 6");
-        add(head(section, incident), "newline, span 3, growx, wmin 0");
+        add(head(section), "newline, span 3, growx, wmin 0");
         section.rows().forEach(this::put);
         if (section.rows().isEmpty()) {
             add(Lettering.paragraph(section.none(), Styles.QUIET_INK), "newline, span 3, growx, wmin 0");
@@ -46,14 +45,14 @@ final class Sections extends JPanel {
     }
 
     /** The heading of a section, with what adds to it at the right. */
-    private JPanel head(PageLines.Section section, String incident) {
+    private JPanel head(PageLines.Section section) {
         JPanel head = new JPanel(new FormLayout("insets 0, gap 0, fillx", "[0::,grow,fill]8[]", "[baseline]"));
         head.setOpaque(false);
         head.add(Lettering.cutLine(section.heading(), Styles.SECTION), "wmin 0");
         Prefilled add = section.add();
         if (add != null) {
             head.add(Buttons.link(
-                    Caption.of(section.addWords()), () -> asked.write().accept(add, incident)));
+                    Caption.of(section.addWords()), () -> asked.write().accept(add)));
         }
         return head;
     }

@@ -13,10 +13,11 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.shell.ClosingWait;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.task.Ticking;
-import witnessmark.logbook.CopyElsewhere;
 import witnessmark.logbook.CopyElsewhere.Look;
+import witnessmark.logbook.CopyElsewhere;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Texts;
 
@@ -45,7 +46,7 @@ public final class Elsewhere implements AutoCloseable {
     private @Nullable Instant since;
     private @Nullable Instant failed;
     private @Nullable ProblemKind told;
-    private @Nullable LastCopy last;
+    private @Nullable ClosingWait last;
 
     /**
      * @param mayAsk whether the window has room for a question now
@@ -100,7 +101,14 @@ public final class Elsewhere implements AutoCloseable {
         if (place == null) {
             then.run();
         } else if (last == null) {
-            LastCopy telling = new LastCopy(texts, tasks, place, then);
+            ClosingWait telling = new ClosingWait(
+                    texts,
+                    tasks,
+                    new ClosingWait.Words(
+                            texts.get("keeping.last"),
+                            texts.get("keeping.last.text", place),
+                            texts.get("keeping.last.meaning")),
+                    then);
             last = telling;
             telling.begin(window);
             look(telling::end);

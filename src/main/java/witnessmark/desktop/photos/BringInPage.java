@@ -81,8 +81,10 @@ final class BringInPage implements Aside {
      * @param taken told when files were taken in, before anything is shown anew
      * @param back told when somebody is done with it
      * @param over told when its files are wanted no more, whatever took its place
+     * @param ended told when nothing is being taken in any more, and whether all of it is in
      */
-    record Told(Consumer<About> remember, Runnable taken, Runnable back, Runnable over) {}
+    record Told(
+            Consumer<About> remember, Runnable taken, Runnable back, Runnable over, Consumer<Boolean> ended) {}
 
     BringInPage(PhotosContext context, List<Path> files, About about, Told told) {
         this.context = context;
@@ -99,6 +101,7 @@ final class BringInPage implements Aside {
         this.keep = Buttons.main(
                 Caption.of(texts.get("photos.keep", files.size())), Keys.menu(KeyEvent.VK_ENTER), this::keep);
         this.leave = Buttons.plain(Caption.of(texts.get("photos.leave")), this::leave);
+        say("");
         fill(context.book().view(), about);
         page.setOpaque(false);
         page.add(new ScrollPage(layOut()), "grow");
@@ -208,6 +211,22 @@ final class BringInPage implements Aside {
         return files;
     }
 
+    /** Whether photos are being taken in. */
+    boolean isAtWork() {
+        return ticking != null;
+    }
+
+    /** Nobody waits for it any more: nothing is begun after the photo in hand. */
+    void stop() {
+        stopped.set(true);
+    }
+
+    /** While there is nothing to say there is no line for it. */
+    private void say(String words) {
+        said.setText(words);
+        said.setVisible(!words.isEmpty());
+    }
+
     ChoiceBox<?> finding() {
         return finding;
     }
@@ -262,7 +281,8 @@ final class BringInPage implements Aside {
         LOG.error("photos could not be brought in", failure);
         over();
         keep.setEnabled(true);
-        said.setText(texts.get("photos.failed"));
+        say(texts.get("photos.failed"));
+        told.ended().accept(false);
     }
 
     private @Nullable Integer number() {
@@ -276,7 +296,7 @@ final class BringInPage implements Aside {
     }
 
     private void progress() {
-        said.setText(texts.get("photos.progress", done.get(), files.size()));
+        say(texts.get("photos.progress", done.get(), files.size()));
     }
 
     private void over() {
@@ -295,8 +315,9 @@ final class BringInPage implements Aside {
         over();
         if (!outcome.didWork()) {
             keep.setEnabled(true);
-            said.setText(String.join(
+            say(String.join(
                     "\n", outcome.problems().stream().map(problems::sentence).toList()));
+            told.ended().accept(false);
             return;
         }
         KeepPhotos.Kept kept = outcome.orThrow();
@@ -314,18 +335,20 @@ final class BringInPage implements Aside {
             if (!gone) {
                 leave();
             }
+            told.ended().accept(kept.left() == 0);
             return;
         }
         List<String> all = new ArrayList<>(List.of(words));
         kept.problems().stream().map(problems::sentence).forEach(all::add);
-        said.setText(String.join("\n", all));
+        say(String.join("\n", all));
         leave.requestFocusInWindow();
+        told.ended().accept(false);
     }
 
     /** While photos are taken in it stops that; else it goes back. */
     void leave() {
         if (ticking != null) {
-            stopped.set(true);
+            stop();
             return;
         }
         context.asked().leave().run();

@@ -1,5 +1,6 @@
 package witnessmark.desktop.photos;
 
+import java.awt.Window;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,13 +8,16 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.shell.ClosingWait;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.photos.KeepPhotos.About;
 import witnessmark.logbook.photos.PhotosOf;
+import witnessmark.wording.Texts;
 
 /** Photos in the window of one logbook: the strips on its pages, the page that brings them in, the one that shows them large. */
 public final class Photographs {
@@ -23,7 +27,9 @@ public final class Photographs {
     private final PhotosContext context;
     private final SmallPictures pictures;
     private final List<PhotoStrip> strips = new ArrayList<>();
+    private final List<BringInPage> batches = new ArrayList<>();
     private @Nullable About last;
+    private @Nullable ClosingWait closing;
 
     public Photographs(PhotosContext context) {
         this.context = context;
@@ -103,8 +109,53 @@ public final class Photographs {
                         before.number(),
                         "")
                 : about;
-        BringInPage.Told told = new BringInPage.Told(now -> last = now, pictures::lookAgain, back, over);
-        context.asked().show().accept(new BringInPage(context, files, begin, told));
+        BringInPage.Told told = new BringInPage.Told(now -> last = now, pictures::lookAgain, back, over, this::ended);
+        BringInPage page = new BringInPage(context, files, begin, told);
+        batches.removeIf(each -> !each.isAtWork());
+        batches.add(page);
+        context.asked().show().accept(page);
+    }
+
+    /**
+     * Goes on once no photo is being brought in. What takes longer than a glance is told over the window, with a way to go on
+     * at once; where not all of it could be kept the program stays, and its page says why.
+     *
+     * @param window the one about to close
+     */
+    public void last(@Nullable Window window, Runnable then) {
+        int files = atWork().mapToInt(page -> page.files().size()).sum();
+        if (files == 0) {
+            then.run();
+        } else if (closing == null) {
+            Texts texts = context.texts();
+            ClosingWait telling = new ClosingWait(
+                    texts,
+                    context.tools().tasks(),
+                    new ClosingWait.Words(
+                            texts.get("photos.closing"),
+                            texts.get("photos.closing.text", files),
+                            texts.get("photos.closing.meaning")),
+                    () -> {
+                        atWork().forEach(BringInPage::stop);
+                        then.run();
+                    });
+            closing = telling;
+            telling.begin(window);
+        }
+    }
+
+    private Stream<BringInPage> atWork() {
+        return batches.stream().filter(BringInPage::isAtWork);
+    }
+
+    private void ended(boolean whole) {
+        ClosingWait waits = closing;
+        if (waits != null && !whole) {
+            closing = null;
+            waits.stay();
+        } else if (waits != null && atWork().findAny().isEmpty()) {
+            waits.end();
+        }
     }
 
     private static boolean sameThing(About one, About other) {

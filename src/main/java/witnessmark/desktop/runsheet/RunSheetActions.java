@@ -247,7 +247,12 @@ final class RunSheetActions {
             model.putBack();
             draft.typed();
             view.focus(model.firstEmpty());
-            context.window().say(texts.get("runsheet.put_back"));
+            String said = texts.get("runsheet.put_back");
+            if (model.canPutBack()) {
+                context.window().say(said, Caption.of(texts.get("runsheet.undo.word")), this::putBack);
+            } else {
+                context.window().say(said);
+            }
         }
     }
 

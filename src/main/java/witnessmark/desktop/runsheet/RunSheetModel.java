@@ -345,12 +345,12 @@ public final class RunSheetModel {
         return cleared != null;
     }
 
-    /** Puts back what stood on the sheet before it was cleared. */
+    /** Puts back what stood on the sheet before it was cleared; what was typed since can be put back in its turn. */
     void putBack() {
         SheetText before = cleared;
         if (before != null) {
+            cleared = isDirty() ? text.copy() : null;
             text = before;
-            cleared = null;
             dateFollowed = text.of(RunField.DATE);
             reread();
         }

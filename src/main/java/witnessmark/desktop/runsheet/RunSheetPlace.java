@@ -151,9 +151,9 @@ public final class RunSheetPlace implements Place {
         shown().stage().show(other);
     }
 
-    /** Brings the run sheet back as it was left. */
+    /** Brings the run sheet back as it was left, or what the other page was called from. */
     public void dismiss() {
-        if (shown().stage().dismiss()) {
+        if (shown().stage().leave()) {
             refresh();
             firstFocus().requestFocusInWindow();
         }

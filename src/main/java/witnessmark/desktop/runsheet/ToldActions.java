@@ -146,10 +146,43 @@ final class ToldActions {
                         });
     }
 
-    void clear() {
+    /**
+     * Empties the form; that can be undone.
+     *
+     * @param back told when what was typed stands on it again
+     */
+    void clear(Runnable back) {
+        boolean typed = model.isDirty();
         model.clear();
         failure.none();
         draft.discard();
+        if (typed) {
+            say(texts.get("runsheet.cleared"), back);
+        }
+    }
+
+    /**
+     * Puts back what was cleared.
+     *
+     * @param back told when what was typed stands on the form again
+     */
+    void putBack(Runnable back) {
+        if (model.canPutBack()) {
+            failure.none();
+            model.putBack();
+            draft.typed();
+            String said = texts.get("runsheet.put_back");
+            if (model.canPutBack()) {
+                say(said, back);
+            } else {
+                context.window().say(said);
+            }
+            back.run();
+        }
+    }
+
+    private void say(String said, Runnable back) {
+        context.window().say(said, Caption.of(texts.get("runsheet.undo.word")), () -> putBack(back));
     }
 
     private Outcome<Written> write(Map<ToldField, String> fields, String engine) {
@@ -169,7 +202,7 @@ final class ToldActions {
             return;
         }
         draft.gone();
-        model.clear();
+        model.saved();
         Written written = outcome.orThrow();
         context.window()
                 .say(

@@ -30,6 +30,7 @@ public final class ToldModel {
     private ToldReading reading;
     private boolean asked;
     private Optional<LifeChange> life = Optional.empty();
+    private Map<ToldField, String> cleared = Map.of();
 
     public ToldModel(TellRunning telling) {
         this.telling = telling;
@@ -115,7 +116,35 @@ public final class ToldModel {
         return !reading.stops();
     }
 
+    /** Empties the form; {@link #putBack} undoes it, if something was typed. */
     void clear() {
+        Map<ToldField, String> before = isDirty() ? texts() : cleared;
+        empty();
+        cleared = before;
+    }
+
+    boolean canPutBack() {
+        return !cleared.isEmpty();
+    }
+
+    /** Puts back what stood there before it was cleared; what was typed since can be put back in its turn. */
+    void putBack() {
+        Map<ToldField, String> before = cleared;
+        Map<ToldField, String> since = isDirty() ? texts() : Map.of();
+        empty();
+        cleared = since;
+        text.putAll(before);
+        left.addAll(before.keySet());
+        reread();
+    }
+
+    /** It is saved: empty, for good. */
+    void saved() {
+        empty();
+    }
+
+    private void empty() {
+        cleared = Map.of();
         text.clear();
         left.clear();
         asked = false;

@@ -67,6 +67,8 @@ final class ToldPanel extends JPanel {
         this.way = new FootGivesWay(this, scroll::end, foot, "growx");
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", this::save);
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
+        FormKeys.bindWithin(
+                this, Keys.menu(KeyEvent.VK_Z), "wm-put-back", model::canPutBack, this::putBack);
         model.onChange(this::showModel);
         actions.onChange(this::showModel);
         showModel();
@@ -133,7 +135,15 @@ final class ToldPanel extends JPanel {
     }
 
     private void clear() {
-        actions.clear();
+        actions.clear(this::lookAtFirst);
+        lookAtFirst();
+    }
+
+    private void putBack() {
+        actions.putBack(this::lookAtFirst);
+    }
+
+    private void lookAtFirst() {
         box(model.firstEmpty()).takeFocus();
     }
 

@@ -276,7 +276,8 @@ final class WrittenActions {
                         this::notPutBack);
     }
 
-    private void notPutBack() {
+    /** Puts back what had been typed. */
+    void notPutBack() {
         if (model.canPutBack()) {
             why.putBack();
             model.putBack();

@@ -110,6 +110,17 @@ final class CostRows {
                 money.in(place, cost, switches), cost.column(place, switches).minor());
     }
 
+    /** What a failure cost together. */
+    Amount together(IncidentCost cost, Switches switches) {
+        return new Amount(
+                money.together(cost, switches), cost.total(switches).minor());
+    }
+
+    /** The same with its currency. */
+    String whole(IncidentCost cost, Switches switches) {
+        return money.whole(cost, switches);
+    }
+
     Amount amount(Money amount) {
         return new Amount(measures.amount(amount), amount.minor());
     }

@@ -39,7 +39,7 @@ final class DecisionModel {
                 fact.question(),
                 words.taken(fact, options),
                 String.join("; ", words.others(options)),
-                words.cameOf(fact, led, cost == null ? null : cost.total(switches)),
+                words.cameOf(fact, led, cost, switches),
                 next(decided.decision()),
                 words.asked(fact));
     }

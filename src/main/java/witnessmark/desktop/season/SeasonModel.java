@@ -101,7 +101,7 @@ final class SeasonModel {
                 COLUMNS.stream()
                         .map(place -> rows.column(place, failure.cost(), page.switches()))
                         .toList(),
-                rows.amount(failure.cost().total(page.switches())),
+                rows.together(failure.cost(), page.switches()),
                 prevention(failure.prevention()),
                 measures(failure.cameOf()),
                 rows.of(failure.cost(), page.switches()));

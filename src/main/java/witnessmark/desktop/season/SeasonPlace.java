@@ -16,7 +16,6 @@ import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
-import witnessmark.desktop.form.LastFocus;
 import witnessmark.desktop.form.SheetTable;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Command;
@@ -34,9 +33,6 @@ import witnessmark.wording.Texts;
 
 /** Season ledger: reads the season in money off the event thread and shows it. */
 public final class SeasonPlace implements Place {
-    /** Opened in the place of a record by who comes back from a sheet: what was open there stays so. */
-    public static final String AS_IT_WAS = "as it was";
-
     private static final Logger LOG = LoggerFactory.getLogger(SeasonPlace.class);
     private static final String SWITCHES = "season.switches";
     private static final String BY = "season.by";
@@ -49,14 +45,12 @@ public final class SeasonPlace implements Place {
     private final SeasonModel model;
     private final Latest reading;
     private final SeasonPanel panel;
-    private final LastFocus lastFocus;
     private final JButton again;
     private SeasonAsked asked;
     private @Nullable String wanted;
     private @Nullable SeasonLines shown;
     private String open = "";
     private @Nullable Part begin;
-    private boolean comesBack;
 
     /**
      * @param window the window's desk
@@ -87,7 +81,6 @@ public final class SeasonPlace implements Place {
                 lines,
                 () -> leads.write().accept(Prefilled.empty("write_cost")),
                 () -> leads.write().accept(Prefilled.empty("weekend_costs")));
-        this.lastFocus = new LastFocus(panel);
         FormKeys.bindInWindow(
                 panel, Keys.menu(KeyEvent.VK_P), "wm-print", leads.print()); // where it shows, before the menus
         this.again = Buttons.plain(Caption.of(texts.get("season.again")), this::refresh);
@@ -111,9 +104,6 @@ public final class SeasonPlace implements Place {
     @Override
     public JComponent firstFocus() {
         SheetTable<?> part = begin == null ? null : begin.table(panel.page());
-        if (comesBack) {
-            return lastFocus.component().orElseGet(panel::firstFocus);
-        }
         return part == null || part.shown().isEmpty() ? panel.firstFocus() : part.table();
     }
 
@@ -149,15 +139,13 @@ public final class SeasonPlace implements Place {
     @Override
     public void open() {
         begin = null;
-        comesBack = false;
     }
 
-    /** Opens the lines of an incident, goes to a part of the page, or leaves all as it was. */
+    /** Opens the lines of an incident, or goes to a part of the page. */
     @Override
     public void open(String record) {
         begin = Part.called(record);
-        comesBack = record.equals(AS_IT_WAS);
-        wanted = comesBack ? null : record;
+        wanted = record;
         openWanted();
     }
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import witnessmark.chart.SeasonLine;
 import witnessmark.chart.SeasonLine.Size;
 import witnessmark.cost.result.SeasonSpan;
+import witnessmark.cost.result.Switches;
 import witnessmark.domain.Car;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
@@ -110,11 +111,12 @@ final class TimelineModel {
         return failures.stream()
                 .sorted(Comparator.comparing(
                         failure -> failure.incident().fact().at()))
-                .map(failure -> mark(failure, failure.cost().total(page.switches()), dearest, rows))
+                .map(failure -> mark(failure, page.switches(), dearest, rows))
                 .toList();
     }
 
-    private SeasonLine.Mark mark(Failure failure, Money total, long dearest, CostRows rows) {
+    private SeasonLine.Mark mark(Failure failure, Switches switches, long dearest, CostRows rows) {
+        Money total = failure.cost().total(switches);
         Incident incident = failure.incident().fact();
         Size size = size(total.minor(), dearest);
         LocalDate day = incident.at().day();
@@ -122,7 +124,7 @@ final class TimelineModel {
                 "season.line.mark",
                 measures.date(day),
                 rows.name(failure.incident().id()),
-                measures.money(total));
+                rows.whole(failure.cost(), switches));
         return new SeasonLine.Mark(
                 day.toEpochDay(),
                 size,

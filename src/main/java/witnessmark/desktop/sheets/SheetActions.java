@@ -15,6 +15,7 @@ import witnessmark.desktop.form.Refusal;
 import witnessmark.desktop.task.Later;
 import witnessmark.desktop.task.Latest;
 import witnessmark.logbook.port.Written;
+import witnessmark.logbook.sheets.CorrectSheet;
 import witnessmark.logbook.sheets.FoundProblem;
 import witnessmark.logbook.sheets.SheetField;
 import witnessmark.logbook.sheets.SheetNote;
@@ -105,11 +106,46 @@ final class SheetActions {
                         });
     }
 
-    void clear() {
+    /**
+     * Empties the sheet, or puts back what is written; that can be undone.
+     *
+     * @param back told when what was typed stands on it again
+     */
+    void clear(Runnable back) {
+        boolean typed = model.isDirty();
         failure.none();
         model.clear();
         draft.discard();
+        if (typed) {
+            String said = model.sheet() instanceof CorrectSheet ? "sheets.put_back.said" : "sheets.clear.said";
+            say(texts.get(said), back);
+        }
         tell();
+    }
+
+    /**
+     * Undoes the clearing.
+     *
+     * @param back told when what was typed stands on the sheet again
+     */
+    void putBack(Runnable back) {
+        if (!model.canPutBack()) {
+            return;
+        }
+        failure.none();
+        model.putBack();
+        String said = texts.get("sheets.cleared_back");
+        if (model.canPutBack()) {
+            say(said, back);
+        } else {
+            context.window().say(said);
+        }
+        back.run();
+        tell();
+    }
+
+    private void say(String said, Runnable back) {
+        context.window().say(said, Caption.of(texts.get("sheets.undo")), () -> putBack(back));
     }
 
     /**

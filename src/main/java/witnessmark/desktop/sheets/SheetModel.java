@@ -38,6 +38,14 @@ final class SheetModel {
     private Runnable slow = this::readNow;
     private final Map<SheetField, String> followed = new HashMap<>();
     private Map<SheetField, String> begun = Map.of();
+    private @Nullable Cleared cleared;
+
+    /** What stood on the sheet, and how it came there. */
+    private record Cleared(
+            Map<SheetField, String> text,
+            Set<SheetField> left,
+            Map<SheetField, String> followed,
+            Map<SheetField, String> begun) {}
 
     SheetModel(TypedSheet typed) {
         this.typed = typed;
@@ -201,13 +209,49 @@ final class SheetModel {
         picks = Map.copyOf(first);
     }
 
-    /** Everything as it was at first. */
+    /** Everything as it was at first; {@link #putBack} undoes it, if something was typed. */
     void clear() {
+        Cleared before = isDirty() ? here() : cleared;
+        begin(Map.of());
+        cleared = before;
+    }
+
+    boolean canPutBack() {
+        return cleared != null;
+    }
+
+    /** Puts back what stood on the sheet before it was cleared. What was typed since can be put back in its turn. */
+    void putBack() {
+        Cleared before = cleared;
+        if (before == null) {
+            return;
+        }
+        cleared = isDirty() ? here() : null;
+        text.clear();
+        text.putAll(before.text());
+        text.putAll(meant);
+        left.clear();
+        left.addAll(before.left());
+        followed.clear();
+        followed.putAll(before.followed());
+        begun = with(before.begun(), meant);
+        found = List.of();
+        reread();
+    }
+
+    private Cleared here() {
+        return new Cleared(texts(), Set.copyOf(left), Map.copyOf(followed), begun);
+    }
+
+    /** It is saved: everything as it was at first, for good. */
+    void saved() {
+        cleared = null;
         begin(Map.of());
     }
 
     /** The next sheet of the same kind: what is the same for several stays. */
     void next() {
+        cleared = null;
         Map<SheetField, String> kept = new HashMap<>();
         sheet.kept().forEach(field -> kept.put(field, text(field)));
         begin(kept);
@@ -256,7 +300,7 @@ final class SheetModel {
         if (isDirty()) {
             reread();
         } else {
-            clear();
+            begin(Map.of());
         }
     }
 

@@ -108,6 +108,12 @@ final class SheetPage implements Aside {
             written.onChange(this::show);
         }
         FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
+        FormKeys.bindWithin(
+                page,
+                Keys.menu(KeyEvent.VK_Z),
+                "wm-put-back",
+                model::canPutBack,
+                () -> actions.putBack(this::lookAtFirst));
         model.onChange(this::show);
         actions.onChange(this::show);
         actions.onRestored(() -> model.firstAtFault().ifPresent(this::look));
@@ -226,7 +232,11 @@ final class SheetPage implements Aside {
     }
 
     private void clear() {
-        actions.clear();
+        actions.clear(this::lookAtFirst);
+        lookAtFirst();
+    }
+
+    private void lookAtFirst() {
         look(model.firstEmpty());
     }
 
@@ -235,7 +245,7 @@ final class SheetPage implements Aside {
             return; // its strip says what to do first
         }
         actions.save(this::look, () -> {
-            model.clear();
+            model.saved();
             leave.run();
         });
     }

@@ -46,8 +46,8 @@ import witnessmark.wording.Measures;
 import witnessmark.wording.Units;
 
 /**
- * The sheets of the window: for each a command in a part of the Record menu, shown as a page over the first place. Tell it with
- * {@link #showIn} where pages are shown before anything is opened.
+ * The sheets of the window: for each a command in a part of the Record menu, shown as a page over the first place, and left for
+ * what was in view before. Tell it with {@link #showIn} where pages are shown before anything is opened.
  */
 public final class Sheets {
     private static final Logger LOG = LoggerFactory.getLogger(Sheets.class);
@@ -120,7 +120,15 @@ public final class Sheets {
      * own.
      *
      * @param entry as last seen
-     * @param back goes where it was opened from
+     */
+    public void correct(Entry<?> entry) {
+        correct(entry, () -> {});
+    }
+
+    /**
+     * The same.
+     *
+     * @param back puts the page up again that it was opened from, where that stood over a place itself
      */
     public void correct(Entry<?> entry, Runnable back) {
         if (entry.fact() instanceof Run) {
@@ -135,6 +143,11 @@ public final class Sheets {
     }
 
     /** The same for the entry of this identity, as text; nothing happens when there is none. */
+    public void correct(String record) {
+        correct(record, () -> {});
+    }
+
+    /** The same. */
     public void correct(String record, Runnable back) {
         entry(record, context.book().view().facts()).ifPresent(entry -> correct(entry, back));
     }
@@ -197,23 +210,14 @@ public final class Sheets {
         open("fit_part");
     }
 
-    /**
-     * Shows the sheet that fits a part.
-     *
-     * @param goBack goes where it was opened from, once it is left
-     */
-    public void fitPart(Runnable goBack) {
-        open(new Prefilled("fit_part", Map.of()), goBack);
+    /** Shows the sheet that puts a batch on the shelf. */
+    public void newStock() {
+        open("new_stock");
     }
 
-    /** The same for the sheet that puts a batch on the shelf. */
-    public void newStock(Runnable goBack) {
-        open(new Prefilled("new_stock", Map.of()), goBack);
-    }
-
-    /** The same for the sheet that reports an incident. */
-    public void reportIncident(Runnable goBack) {
-        open(new Prefilled("report_incident", Map.of()), goBack);
+    /** Shows the sheet that reports an incident. */
+    public void reportIncident() {
+        open("report_incident");
     }
 
     /** Shows the sheet that sets a limit. */
@@ -290,14 +294,13 @@ public final class Sheets {
      * Shows the sheet that plans a job, with what was told of a run on it already.
      *
      * @param run the identity of the run, as text; nothing happens when it is not there
-     * @param goBack goes where it was opened from, once it is left
      */
-    public void planJob(String run, Runnable goBack) {
+    public void planJob(String run) {
         Facts facts = context.book().view().facts();
         facts.of(Run.class)
                 .find(Id.parse(run))
                 .map(Entry::fact)
-                .ifPresent(told -> open(Prefilled.job(titles.told(told, facts), told.engine()), goBack));
+                .ifPresent(told -> open(Prefilled.job(titles.told(told, facts), told.engine())));
     }
 
     /** What was begun on sheets and not saved, the latest first, each leading back to its sheet. Not on the event thread. */
@@ -359,13 +362,13 @@ public final class Sheets {
     /**
      * Shows a sheet that is about something chosen already.
      *
-     * @param goBack goes where it was opened from, once it is left
+     * @param goBack puts the page up again that it was opened from, where that stood over a place itself
      */
     public void open(Prefilled prefilled, Runnable goBack) {
         open(named(prefilled.sheet()), page -> page.open(prefilled.texts()), goBack);
     }
 
-    /** The same, back to the first place. */
+    /** The same. */
     public void open(Prefilled prefilled) {
         open(prefilled, () -> {});
     }

@@ -46,7 +46,7 @@ public final class ShelfPlace implements Place {
         this.model = new ShelfModel(texts, measures);
         this.reading = new Latest(tools.tasks());
         this.panel = new ShelfPanel(tools, asked);
-        this.stage = new AsideStage(window, PlaceId.PARTS_SHELF, panel, window::go);
+        this.stage = new AsideStage(window, PlaceId.PARTS_SHELF, panel, window::goAside);
         this.list = new ListInView(window, PlaceId.PARTS_SHELF, tools.tasks(), panel::choose);
         this.again = Buttons.plain(Caption.of(texts.get("shelf.again")), this::refresh);
     }
@@ -71,9 +71,9 @@ public final class ShelfPlace implements Place {
         stage.show(other);
     }
 
-    /** Brings the shelf back. */
+    /** Brings the shelf back, or what the other page was called from. */
     public void dismiss() {
-        if (stage.dismiss()) {
+        if (stage.leave()) {
             refresh();
             firstFocus().requestFocusInWindow();
         }

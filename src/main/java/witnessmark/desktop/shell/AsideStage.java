@@ -71,6 +71,11 @@ public final class AsideStage {
         return true;
     }
 
+    /** Leaves the page that stands there for what was in view before it; whether that is the place's own page. */
+    public boolean leave() {
+        return dismiss() && !desk.comeBack(place);
+    }
+
     /** Whether the place itself is asked for, and not on the way to a page that stands in it. */
     public boolean isAskedFor() {
         return !steppingAside;

@@ -33,6 +33,8 @@ public final class Desk {
 
         void goAside(PlaceId place);
 
+        boolean comeBack(PlaceId place);
+
         void changed();
 
         void say(String sentence, @Nullable JButton way);
@@ -63,6 +65,17 @@ public final class Desk {
     /** Goes to a place where a page stands in its place for the one in view: the rail goes on showing where one was. */
     public void goAside(PlaceId place) {
         tell(listener -> listener.goAside(place));
+    }
+
+    /**
+     * The page that stood in a place was left: what was in view when it was put up comes back as it was, unless somebody went
+     * elsewhere meanwhile.
+     *
+     * @return whether it did; otherwise the place itself is what is seen
+     */
+    public boolean comeBack(PlaceId place) {
+        EventThread.require();
+        return listeners.stream().map(listener -> listener.comeBack(place)).reduce(false, Boolean::logicalOr);
     }
 
     /** The logbook changed: the place in view is asked to refresh, the others when they are next visited. */

@@ -56,6 +56,19 @@ final class Pages extends JPanel {
 
     /** Brings the page to the front, with its record where the visit names one. */
     void show(Visit visit) {
+        showAsItWas(visit);
+        String record = visit.record();
+        place(visit.page()).ifPresent(place -> {
+            if (record == null) {
+                place.open();
+            } else {
+                place.open(record);
+            }
+        });
+    }
+
+    /** Brings the page to the front as it was left: with what was looked at there last. */
+    void showAsItWas(Visit visit) {
         Optional<Place> place = place(visit.page());
         if (!built.containsKey(visit.page())) {
             JComponent page = place.map(Place::component).orElseGet(about::component);
@@ -65,11 +78,5 @@ final class Pages extends JPanel {
         }
         cards.show(this, visit.page());
         place.ifPresent(Place::refresh);
-        String record = visit.record();
-        if (record == null) {
-            place.ifPresent(Place::open);
-        } else {
-            place.ifPresent(shown -> shown.open(record));
-        }
     }
 }

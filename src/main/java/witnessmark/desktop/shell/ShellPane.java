@@ -52,7 +52,10 @@ public final class ShellPane extends JPanel {
     private final ShellCommands own;
     private final Commands commands;
     private final WorkWatch watch;
-    private @Nullable PlaceId calledFrom;
+    private @Nullable Called called;
+
+    /** Where one was when a page was put up in another place; that may have been such a page itself. */
+    private record Called(Visit from, @Nullable Called before) {}
 
     /**
      * @param places those that there are; the rail shows them in its own order
@@ -114,10 +117,27 @@ public final class ShellPane extends JPanel {
 
     /** The place that a page which stands aside belongs to stays lit until one goes elsewhere. */
     private void goAside(PlaceId place) {
-        PlaceId from = lit();
+        Called before = called;
+        Visit from = visits.current().orElse(null);
+        boolean there = place().map(Place::id).equals(Optional.of(place));
         go(Visit.to(place));
-        calledFrom = from;
+        called = there || from == null ? before : new Called(from, before);
         showRail();
+    }
+
+    /** Where one was comes back as it was left, if a page that stood in this place was called from elsewhere. */
+    private boolean comeBack(PlaceId place) {
+        Called from = called;
+        if (from == null
+                || !place().map(Place::id).equals(Optional.of(place))
+                || !visits.returnTo(from.from())) {
+            return false;
+        }
+        called = from.before();
+        pages.showAsItWas(from.from());
+        arrived();
+        pages.lastFocus(from.from().page()).orElseGet(this::firstFocus).requestFocusInWindow();
+        return true;
     }
 
     /** Goes to the place that is lit where another is in view; into the page otherwise. */
@@ -133,7 +153,14 @@ public final class ShellPane extends JPanel {
     /** What the rail shows: the place in view, or the one that called for the page that stands there. */
     private @Nullable PlaceId lit() {
         PlaceId shown = place().map(Place::id).orElse(null);
-        return shown == null || calledFrom == null || desk.title(shown).isEmpty() ? shown : calledFrom;
+        Called from = called;
+        if (shown == null || from == null || desk.title(shown).isEmpty()) {
+            return shown;
+        }
+        while (from.before() != null) {
+            from = from.before();
+        }
+        return pages.place(from.from().page()).map(Place::id).orElse(shown);
     }
 
     public Optional<Visit> current() {
@@ -318,8 +345,12 @@ public final class ShellPane extends JPanel {
     }
 
     private void arrive(Visit visit) {
-        calledFrom = null;
+        called = null;
         pages.show(visit);
+        arrived();
+    }
+
+    private void arrived() {
         showHeading();
         showRail();
         own.follow(visits);
@@ -394,6 +425,11 @@ public final class ShellPane extends JPanel {
         }
 
         @Override
+        public boolean comeBack(PlaceId place) {
+            return ShellPane.this.comeBack(place);
+        }
+
+        @Override
         public void changed() {
             place().ifPresent(Place::refresh);
             recountElsewhere();
@@ -422,7 +458,7 @@ public final class ShellPane extends JPanel {
         @Override
         public void headingChanged(PlaceId place) {
             showHeading();
-            if (calledFrom != null) {
+            if (called != null) {
                 showRail();
             }
             followHelp();

@@ -51,6 +51,15 @@ public final class Visits {
         return step(forward, back);
     }
 
+    /** One step back to where one came from, if that is where it goes: what was gone to meanwhile is forgotten. */
+    boolean returnTo(Visit from) {
+        if (!from.equals(back.peek())) {
+            return false;
+        }
+        current = back.pop();
+        return true;
+    }
+
     private Optional<Visit> step(Deque<Visit> from, Deque<Visit> to) {
         if (from.isEmpty()) {
             return Optional.empty();

@@ -56,6 +56,6 @@ final class DecisionSection {
                         Cell.of(decision.question(), ink.say("decisions.asked", words.asked(decision))),
                         Cell.of(words.taken(decision, options)),
                         Cell.of(String.join("; ", words.others(options))),
-                        Cell.of(words.cameOf(decision, led, cost == null ? null : cost.total(page.switches())))));
+                        Cell.of(words.cameOf(decision, led, cost, page.switches()))));
     }
 }

@@ -83,7 +83,7 @@ final class FailureSections {
                     ink.day(incident.at().day()),
                     ink.season().name(incident)));
             places.forEach(place -> cells.add(ink.money().in(place, failure.cost(), page.switches())));
-            cells.add(ink.amount(failure.cost().total(page.switches())));
+            cells.add(ink.money().together(failure.cost(), page.switches()));
             rows.add(line(cells.toArray(String[]::new)));
         }
         List<String> sums = new ArrayList<>(List.of("", "", ink.say("together")));
@@ -173,7 +173,7 @@ final class FailureSections {
                 List.of(
                         Cell.of(ink.season().name(failure.incident().fact())),
                         new Cell(said, 0),
-                        Cell.of(ink.amount(failure.cost().total(page.switches()))),
+                        Cell.of(ink.money().together(failure.cost(), page.switches())),
                         Cell.of(nothing ? "" : leastly(ink.amount(kept.money()), kept.complete())),
                         Cell.of(nothing ? "" : leastly(hours(kept.minutes()), kept.complete())),
                         Cell.of(nothing ? "" : valued(kept))));

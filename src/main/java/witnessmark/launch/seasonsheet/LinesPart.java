@@ -78,7 +78,12 @@ final class LinesPart {
         }
         String letter = FailureSections.letter(sheet.page().failures(), failure);
         String name = ink.season().mark(failure.incident().fact());
-        rows.add(sum(Weight.TOTAL, true, ink.say("lines.together", name), cost.total(switches)));
+        rows.add(SeasonInk.sum(
+                Weight.TOTAL,
+                lines.columns(true).size(),
+                LineRows.WHAT,
+                ink.say("lines.together", name),
+                ink.money().together(cost, switches)));
         List<Piece> left =
                 cost.pieces().stream().filter(piece -> !switches.takes(piece)).toList();
         if (!left.isEmpty()) {

@@ -4,7 +4,9 @@ import static witnessmark.logbook.sheets.SheetField.choice;
 import static witnessmark.logbook.sheets.SheetField.of;
 import static witnessmark.logbook.sheets.SheetField.text;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,6 +28,7 @@ import witnessmark.domain.Severity;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.typed.TypedClock;
+import witnessmark.quantity.typed.TypedDate;
 
 /**
  * Reports something that broke, stopped a car, or was found before it could, with the parts it concerns and what they
@@ -82,7 +85,36 @@ public final class ReportIncident implements LogSheet {
 
     @Override
     public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
-        return Map.of(ENGINE, engine.text());
+        return Map.of(ENGINE, engine.text(), CAR, carOf(engine, sight.today(), null, sight));
+    }
+
+    /** The car the engine sat in then; none where it sat in none. */
+    @Override
+    public Map<SheetField, String> follows(SheetField picked, SheetTyped typed, SheetSight sight) {
+        boolean moves = picked.equals(ENGINE) || picked.equals(WHEN) || picked.equals(WHEN_TIME);
+        LocalDate day = TypedDate.read(typed.text(WHEN), sight.today(), sight.days())
+                .only()
+                .orElse(null);
+        if (!moves || day == null || run(typed, sight) != null) {
+            return Map.of();
+        }
+        Id<Engine> engine = id(sight, Engine.class, typed.text(ENGINE));
+        LocalTime clock = TypedClock.read(typed.text(WHEN_TIME)).only().orElse(null);
+        return Map.of(CAR, engine == null ? "" : carOf(engine, day, clock, sight));
+    }
+
+    /** Without a time the car it ran in that day, though it came out in the evening; else the one it was put in. */
+    private static String carOf(Id<Engine> engine, LocalDate day, @Nullable LocalTime clock, SheetSight sight) {
+        ZoneId zone = sight.view().zone();
+        Moment evening = Moment.endOf(day, zone);
+        List<Moment> asked = clock == null
+                ? List.of(evening.before(), evening)
+                : List.of(Moment.of(day.atTime(clock), zone));
+        return asked.stream()
+                .flatMap(at -> sight.view().ledger().carOf(engine, at).stream())
+                .map(stay -> stay.fact().car().text())
+                .findFirst()
+                .orElse("");
     }
 
     @Override

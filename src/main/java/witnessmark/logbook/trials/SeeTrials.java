@@ -39,15 +39,21 @@ public final class SeeTrials {
 
     /** The trial a part is looked at in: of its design what goes on first, then the latest; empty when it is in none. Quick. */
     public static Optional<Id<Trial>> ofPart(View view, Id<Part> part) {
-        return view.facts()
+        return allOfPart(view, part).stream().findFirst().map(Entry::id);
+    }
+
+    /** Every trial that names the design of a part, in that order; a trial against every other of its kind names one. Quick. */
+    public static List<Entry<Trial>> allOfPart(View view, Id<Part> part) {
+        return view
+                .facts()
                 .of(Part.class)
                 .find(part)
                 .map(found -> found.fact().design())
+                .stream()
                 .flatMap(design -> new Trials(view.ledger())
                         .begun().stream()
                                 .filter(trial -> trial.fact().tried().equals(design)
-                                        || design.equals(trial.fact().usual()))
-                                .findFirst())
-                .map(Entry::id);
+                                        || design.equals(trial.fact().usual())))
+                .toList();
     }
 }

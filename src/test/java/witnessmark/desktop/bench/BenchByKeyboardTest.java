@@ -27,6 +27,15 @@ import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
 import witnessmark.logbook.Desk;
+import witnessmark.quantity.Moment;
+import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.logbook.run.SampleBook;
+import witnessmark.domain.Standing;
+import witnessmark.domain.LessonAnswer;
+import witnessmark.domain.Lesson;
+import witnessmark.domain.Id;
+import witnessmark.domain.Build;
+import witnessmark.desktop.testing.TabWalk;
 
 /** The measuring bench in a real window with nothing but keys. */
 @UiTest(display = true)
@@ -256,6 +265,39 @@ class BenchByKeyboardTest {
         assertThat(laidOut())
                 .contains("1 lesson open, 1 figure outside, 62 figures not measured", "2 of 1")
                 .doesNotContain("With what is typed", "not yet written");
+    }
+
+    /** What the hose of May taught is asked of K05 too: it is answered from here, and is open no more once it is. */
+    @Test
+    void a_lesson_that_is_open_stands_on_the_bench_and_is_answered_from_there() {
+        assertThat(laidOut()).contains("Lessons asked here", "Clamps tightened again after the first heat cycle");
+        JComponent way = new Ui(window.place.panel())
+                .button("Answer it…: Clamps tightened again after the first heat cycle, by whom?");
+        assertThat(TabWalk.namesFrom(window.place.panel().firstFocus()))
+                .containsSubsequence("INC-04", "Answer it…: Clamps tightened again after the first heat cycle, by whom?");
+        way.requestFocusInWindow();
+        Focus.await(way);
+        keys.press(KeyEvent.VK_SPACE);
+        Entry<Lesson> lesson = book.view().facts().of(Lesson.class).all().get(0);
+        Id<Build> build = window.place.model().page().build().id();
+        assertThat(window.asked).containsExactly(Prefilled.answering(build, lesson.id()));
+
+        LessonAnswer answer = new LessonAnswer(
+                lesson.id(),
+                build,
+                Moment.endOf(book.today().day(), book.view().zone()),
+                true,
+                null,
+                "hot",
+                "Mechanic 1");
+        book.write("answered", List.of(new Entry<>(SampleBook.ids().next(), answer, Standing.IN_FORCE, null, 1)))
+                .orThrow();
+        window.window.changed();
+        window.tasks.awaitIdle();
+        assertThat(laidOut()).contains("64 figures not measured").doesNotContain("Lessons asked here", "1 lesson open");
+        book.undo().orThrow();
+        window.window.changed();
+        window.tasks.awaitIdle();
     }
 
     /** What is said once all of it has its place. */

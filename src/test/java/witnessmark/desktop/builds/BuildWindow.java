@@ -64,7 +64,7 @@ final class BuildWindow implements AutoCloseable {
                         build -> asked.add("sign " + build),
                         (build, lesson) -> asked.add("answer " + build + " " + lesson),
                         incident -> asked.add("incident " + incident))));
-        engines.leadsTo(page::openEngine, page::open, engine -> {}, () -> {});
+        engines.leadsTo(page::openEngine, page::open, engine -> {}, trial -> {}, () -> {});
         pane = new ShellPane(
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {}),
                 List.of(engines),

@@ -18,6 +18,7 @@ import witnessmark.sample.SampleViews;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
+import witnessmark.wording.WayLines;
 
 /** The investigations of the invented season in words, by its printed tables. */
 class CaseModelTest {
@@ -110,7 +111,7 @@ class CaseModelTest {
                 .lines(july, incident, SeeCase.of(july, incident))
                 .evidence();
         assertThat(evidence.heads()).extracting(EvidenceLines.Head::tests).containsExactly("done", "1 to do", "done");
-        assertThat(evidence.heads().get(1).testsDue()).isEqualTo("by 1 Jul");
+        assertThat(evidence.heads().get(1).testsDue()).isEqualTo("due 1 Jul");
     }
 
     @Test

@@ -3,6 +3,10 @@ package witnessmark.desktop.engines;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -12,8 +16,15 @@ import witnessmark.desktop.shell.Visit;
 import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+import witnessmark.domain.Trial;
 import witnessmark.logbook.Desk;
 
 /** A part that is in no engine, opened as finding it does, with nothing but keys. */
@@ -65,6 +76,41 @@ class PartPageTest {
         });
         assertThat(window.place.sheet().component().isVisible()).isFalse();
         assertThat(window.place.lists().parts().sheet().selected().mark()).isEqualTo("RB-03a");
+    }
+
+    /** The sample tries coated head gaskets since 5 June: each leads to that trial, a set of bolts to none. */
+    @Test
+    void a_part_of_a_design_on_trial_leads_to_the_trial() {
+        List<String> opened = new ArrayList<>();
+        window.place.leadsTo(engine -> {}, build -> {}, engine -> {}, opened::add, () -> {});
+        window.part("RB-03a");
+        Focus.await(part().times().table());
+        assertThat(ways()).isEmpty();
+        Entry<Trial> trial = desk.view().facts().of(Trial.class).all().get(0);
+        Id<Part> coated = desk.view()
+                .facts()
+                .of(Part.class)
+                .where(part -> part.design().equals(trial.fact().tried()))
+                .get(0)
+                .id();
+        window.window.go(PlaceId.ENGINES, EnginePage.ofPart(coated.text()));
+        window.tasks.awaitIdle();
+        frame.validate();
+        assertThat(ways()).containsExactly("Trial coated head gasket, since Fri 5 Jun 2026");
+        JComponent way = new Ui(part().component()).button("Trial coated head gasket, since Fri 5 Jun 2026");
+        way.requestFocusInWindow();
+        Focus.await(way);
+        keys.press(KeyEvent.VK_SPACE);
+        assertThat(opened).containsExactly(trial.id().text());
+        Pictures.write("part-on-trial", frame.getRootPane());
+    }
+
+    private List<String> ways() {
+        return Stage.visible(part().component()).stream()
+                .filter(JButton.class::isInstance)
+                .map(each -> ((JButton) each).getText())
+                .filter(words -> words.startsWith("Trial "))
+                .toList();
     }
 
     @Test

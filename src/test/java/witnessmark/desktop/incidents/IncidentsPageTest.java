@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
+import javax.swing.JLabel;
 import javax.swing.JRootPane;
+import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -22,9 +27,11 @@ import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.logbook.View;
+import witnessmark.logbook.run.SampleBook;
 import witnessmark.wording.Texts;
 
 /** The page Incidents: as text, by rules of layout, to screen readers, and in pictures for people. */
@@ -74,6 +81,26 @@ class IncidentsPageTest {
             default -> {} // as it comes up
         }
         return window.root(1366, 768);
+    }
+
+    /** A figure that nobody knows is no 0, in the list and on the page. */
+    @Test
+    void of_an_incident_that_is_new_no_cost_is_written_yet() {
+        window = new IncidentsWindow(Looks.light(), IncidentsWindow.english(), SampleBook.on(LocalDate.parse("2026-04-15")).view());
+        window.choose("INC-03");
+        JRootPane root = window.root(1366, 768);
+        List<String> figures = Stage.visible(root).stream()
+                .filter(JLabel.class::isInstance)
+                .map(each -> ((JLabel) each).getText())
+                .filter(text -> text != null && text.contains("0.00"))
+                .toList();
+        assertThat(figures).filteredOn(text -> text.matches("0\\.00.*")).isEmpty();
+        JTable list = new Ui(window.place.panel()).table("Incidents");
+        List<String> cells = IntStream.range(0, list.getColumnCount())
+                .mapToObj(column -> String.valueOf(list.getValueAt(0, column)))
+                .toList();
+        assertThat(cells.toString()).contains("not written");
+        Pictures.write("incidents-new", root);
     }
 
     @ParameterizedTest

@@ -57,8 +57,8 @@ final class IncidentsWindow implements AutoCloseable {
                 () -> view.get(),
                 new IncidentsAsked(
                         () -> asked.add("report"),
-                        (sheet, incident) -> asked.add(sheet.sheet()),
-                        (record, incident) -> asked.add("correct " + record),
+                        sheet -> asked.add(sheet.sheet()),
+                        record -> asked.add("correct " + record),
                         incident -> window.go(PlaceId.INCIDENTS, incident)),
                 new WeighFinding(desk, SampleBook.ids()),
                 () -> asked.add("undo"));

@@ -12,11 +12,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import javax.swing.ComboBoxModel;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JRootPane;
+import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -33,6 +36,7 @@ import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
+import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Entry;
@@ -229,6 +233,61 @@ class PhotosPageTest {
         assertThat(window.tasks.awaited()).as("what a saving stands behind").isEmpty();
         window.tasks.awaitIdle();
         assertThat(desk.view().facts().of(Photo.class).inForce()).hasSize(3);
+    }
+
+    /** Closing while a card is slow: every photo of the batch is written down first. */
+    @Test
+    void closing_waits_for_a_batch_under_way() {
+        CountDownLatch card = keptUp();
+        List<Integer> closed = new ArrayList<>();
+        Runnable count = () ->
+                closed.add(desk.view().facts().of(Photo.class).where(each -> true).size());
+        window.photographs.last(null, count);
+        window.photographs.last(null, count);
+        assertThat(closed).as("not yet").isEmpty();
+        card.countDown();
+        window.tasks.awaitIdle();
+        assertThat(closed).as("once, with all of them").containsExactly(3);
+        window.photographs.last(null, count);
+        assertThat(closed).as("nothing to wait for").hasSize(2);
+    }
+
+    @Test
+    void where_not_all_could_be_kept_the_program_stays_and_says_why() {
+        CountDownLatch card = keptUp();
+        List<String> closed = new ArrayList<>();
+        window.failing = true;
+        window.photographs.last(null, () -> closed.add("closed"));
+        card.countDown();
+        window.tasks.awaitIdle();
+        window.failing = false;
+        assertThat(closed).isEmpty();
+        assertThat(paragraphs()).anyMatch(each -> each.startsWith("That did not work"));
+        window.photographs.last(null, () -> closed.add("closed"));
+        assertThat(closed).as("asked again it goes").containsExactly("closed");
+    }
+
+    /** A batch that does not get on until it is let. */
+    private CountDownLatch keptUp() {
+        CountDownLatch card = new CountDownLatch(1);
+        open(Theme.LIGHT, 1.0f).strip.take(FILES.subList(0, 3));
+        window.tasks.awaitIdle();
+        window.tasks.apart("card", () -> card.await(30, TimeUnit.SECONDS), late -> {}, thrown -> {});
+        ((BringInPage) window.aside()).keep();
+        return card;
+    }
+
+    @Test
+    void before_anything_is_said_there_is_no_line_for_it() {
+        open(Theme.LIGHT, 1.0f).strip.take(FILES.subList(0, 3));
+        assertThat(paragraphs()).isNotEmpty().noneMatch(String::isBlank);
+    }
+
+    private List<String> paragraphs() {
+        return Stage.visible(window.page()).stream()
+                .filter(JTextArea.class::isInstance)
+                .map(each -> ((JTextArea) each).getText())
+                .toList();
     }
 
     @Test

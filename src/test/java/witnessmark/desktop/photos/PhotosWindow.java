@@ -92,7 +92,7 @@ final class PhotosWindow implements AutoCloseable {
                 measures,
                 window,
                 desk::view,
-                new IncidentsAsked(() -> {}, (sheet, incident) -> {}, (record, incident) -> {}, incident -> {}),
+                new IncidentsAsked(() -> {}, sheet -> {}, record -> {}, incident -> {}),
                 new WeighFinding(desk, SampleBook.ids()),
                 () -> {});
         place.with(strip);

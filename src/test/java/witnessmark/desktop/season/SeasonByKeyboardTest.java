@@ -149,7 +149,7 @@ class SeasonByKeyboardTest {
     void back_from_a_sheet_the_lines_are_there_still_and_asked_for_by_its_key_the_ledger_begins_at_its_top() {
         keys.press(KeyEvent.VK_ENTER);
         Focus.await(window.place.panel().lines().table().table());
-        window.window.go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
+        sheetAndBack();
         window.tasks.awaitIdle();
         Focus.await(window.place.panel().lines().table().table());
         keys.press(KeyEvent.VK_8, InputEvent.CTRL_DOWN_MASK);
@@ -157,10 +157,15 @@ class SeasonByKeyboardTest {
         assertThat(window.said()).doesNotContain("These lines are together");
         window.page().settle().table().requestFocusInWindow();
         Focus.await(window.page().settle().table());
-        window.window.go(PlaceId.SEASON_LEDGER, SeasonPlace.AS_IT_WAS);
+        sheetAndBack();
         Focus.await(window.page().settle().table());
         window.window.go(PlaceId.SEASON_LEDGER);
         Focus.await(window.page().failures().table());
+    }
+
+    private void sheetAndBack() {
+        window.window.goAside(PlaceId.BEFORE_WE_GO);
+        window.window.comeBack(PlaceId.BEFORE_WE_GO);
     }
 
     /** On arrival the focus is there before the season is read. */

@@ -14,6 +14,7 @@ import witnessmark.desktop.shell.Look;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.shell.ShellPane;
+import witnessmark.desktop.shell.gallery.GalleryBoard;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.MemorySettings;
@@ -65,7 +66,7 @@ final class SeasonWindow implements AutoCloseable {
                         () -> asked.add("print")));
         ShellContext context =
                 new ShellContext(texts, tasks, settings, look, window, new AboutFacts("0.1.0", List.of()), () -> {});
-        pane = new ShellPane(context, List.of(place), List.of(), List.of());
+        pane = new ShellPane(context, List.of(place, new GalleryBoard(texts)), List.of(), List.of());
         pane.logbook("Marrowgate, sample season");
         window.go(PlaceId.SEASON_LEDGER);
         tasks.awaitIdle();

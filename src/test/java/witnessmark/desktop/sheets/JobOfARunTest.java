@@ -66,7 +66,7 @@ class JobOfARunTest {
                     .where(each -> true)
                     .get(0);
 
-            window.sheets.planJob(run.id().text(), () -> {});
+            window.sheets.planJob(run.id().text());
             window.awaitIdle();
             window.lay(1366, 768);
             assertThat(window.ui().field("What is to be done").getText())

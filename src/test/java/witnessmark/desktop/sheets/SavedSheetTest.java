@@ -59,7 +59,7 @@ class SavedSheetTest {
             window.own
                     .save(new AddEvent(), "name", "Round 1", "circuit", "Ashdown", "first_day", "28 Nov 2026")
                     .orThrow();
-            window.sheets.correct(window.own.the(Event.class, "Round 1"), () -> {});
+            window.sheets.correct(window.own.the(Event.class, "Round 1"));
             window.awaitIdle();
             window.lay(1366, 768);
             window.ui().field("First day").setText("5 Dec 2026");

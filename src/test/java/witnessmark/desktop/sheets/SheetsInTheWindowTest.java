@@ -379,7 +379,7 @@ class SheetsInTheWindowTest {
             look(window, "list", theme, zoom, pseudo);
             for (RecordType<?> type : RecordTypes.all()) {
                 for (witnessmark.domain.Entry<?> entry : first(window, type)) {
-                    window.sheets.correct(entry, () -> {});
+                    window.sheets.correct(entry);
                     window.awaitIdle();
                     look(window, type.name(), theme, zoom, pseudo);
                 }

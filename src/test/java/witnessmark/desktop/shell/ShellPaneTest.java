@@ -135,6 +135,48 @@ class ShellPaneTest {
         assertThat(lit()).as("gone to by its own key").isEqualTo(PlaceId.BEFORE_WE_GO);
     }
 
+    @Test
+    void a_sheet_that_is_left_goes_back_to_the_page_and_record_it_was_called_from_as_they_were() {
+        gallery.desk.go(PlaceId.RUN_SHEET);
+        gallery.desk.go(PlaceId.ENGINES, "E-07");
+        gallery.desk.goAside(PlaceId.BEFORE_WE_GO);
+        assertThat(gallery.desk.comeBack(PlaceId.RUN_SHEET)).as("that place is not in view").isFalse();
+        assertThat(gallery.desk.comeBack(PlaceId.BEFORE_WE_GO)).isTrue();
+        assertThat(pane.current()).contains(Visit.to(PlaceId.ENGINES, "E-07"));
+        assertThat(command("shell.command.forward").isEnabled())
+                .as("the sheet is no page to go to again")
+                .isFalse();
+        command("shell.command.back").perform();
+        assertThat(shown()).isEqualTo(PlaceId.RUN_SHEET);
+        assertThat(gallery.desk.comeBack(PlaceId.RUN_SHEET)).as("once").isFalse();
+    }
+
+    @Test
+    void sheets_called_from_sheets_go_back_one_by_one() {
+        gallery.desk.go(PlaceId.ENGINES);
+        gallery.desk.goAside(PlaceId.RUN_SHEET);
+        gallery.desk.title(PlaceId.RUN_SHEET, "What the trace says");
+        gallery.desk.goAside(PlaceId.BEFORE_WE_GO);
+        gallery.desk.title(PlaceId.BEFORE_WE_GO, "Write a cost");
+        gallery.desk.goAside(PlaceId.BEFORE_WE_GO);
+        assertThat(lit()).isEqualTo(PlaceId.ENGINES);
+        assertThat(gallery.desk.comeBack(PlaceId.BEFORE_WE_GO)).isTrue();
+        assertThat(shown()).isEqualTo(PlaceId.RUN_SHEET);
+        assertThat(lit()).isEqualTo(PlaceId.ENGINES);
+        assertThat(gallery.desk.comeBack(PlaceId.RUN_SHEET)).isTrue();
+        assertThat(shown()).isEqualTo(PlaceId.ENGINES);
+    }
+
+    @Test
+    void who_went_elsewhere_meanwhile_is_not_taken_back() {
+        gallery.desk.go(PlaceId.ENGINES);
+        gallery.desk.goAside(PlaceId.BEFORE_WE_GO);
+        gallery.desk.go(PlaceId.RUN_SHEET);
+        gallery.desk.go(PlaceId.BEFORE_WE_GO);
+        assertThat(gallery.desk.comeBack(PlaceId.BEFORE_WE_GO)).isFalse();
+        assertThat(shown()).isEqualTo(PlaceId.BEFORE_WE_GO);
+    }
+
     private PlaceId lit() {
         return pane.rail().places().getSelectedValue().place();
     }

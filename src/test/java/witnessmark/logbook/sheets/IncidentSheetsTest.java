@@ -9,8 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.domain.Car;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseArea;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Incident;
@@ -99,6 +103,56 @@ class IncidentSheetsTest {
     @Test
     void the_next_mark_follows_the_pattern_of_the_last() {
         assertThat(new ReportIncident().fresh(sheets.sight())).containsEntry(ReportIncident.MARK, "INC-06");
+    }
+
+    /** The sample's engines in cars: K05 was in 57 until the evening of 15 June, K06 from 18:30 on 27 June. */
+    @ParameterizedTest
+    @CsvSource({
+        "K05, 14 Jun 2026, '', 57",
+        "K05, 15 Jun 2026, '', 57",
+        "K05, 16 Jun 2026, '', ''",
+        "K06, 27 Jun 2026, 18:29, ''",
+        "K06, 27 Jun 2026, 18:30, 57",
+        "K06, 25 May 2026, '', 41",
+        "K03, 8 Jul 2026, '', 41",
+        "'', 8 Jul 2026, '', ''"
+    })
+    void an_engine_that_is_picked_brings_the_car_it_sat_in_then(String engine, String day, String time, String car) {
+        String of = engine.isEmpty() ? "" : id(Engine.class, engine);
+        Map<SheetField, String> typed = filled(
+                new ReportIncident(),
+                ReportIncident.ENGINE,
+                of,
+                ReportIncident.WHEN,
+                day,
+                ReportIncident.WHEN_TIME,
+                time);
+        for (SheetField picked : List.of(ReportIncident.ENGINE, ReportIncident.WHEN, ReportIncident.WHEN_TIME)) {
+            assertThat(new ReportIncident().follows(picked, new SheetTyped(typed), sheets.sight()))
+                    .containsExactly(Map.entry(ReportIncident.CAR, car.isEmpty() ? "" : id(Car.class, car)));
+        }
+    }
+
+    @Test
+    void the_car_follows_neither_a_day_that_cannot_be_read_nor_a_run_that_says_it() {
+        ReportIncident sheet = new ReportIncident();
+        Map<SheetField, String> typed =
+                filled(sheet, ReportIncident.ENGINE, id(Engine.class, "K05"), ReportIncident.WHEN, "30 Feb");
+        assertThat(sheet.follows(ReportIncident.ENGINE, new SheetTyped(typed), sheets.sight()))
+                .isEmpty();
+        typed.putAll(Map.of(
+                ReportIncident.WHEN, "14 Jun 2026", ReportIncident.RUN, lastRun().id().text()));
+        assertThat(sheet.follows(ReportIncident.ENGINE, new SheetTyped(typed), sheets.sight()))
+                .isEmpty();
+    }
+
+    @Test
+    void the_engine_in_view_is_picked_with_its_car() {
+        assertThat(new ReportIncident().picksFor(the(Engine.class, "K03").id(), sheets.sight()))
+                .containsEntry(ReportIncident.CAR, id(Car.class, "41"));
+        assertThat(new ReportIncident().picksFor(the(Engine.class, "K05").id(), sheets.sight()))
+                .as("it lies in the workshop")
+                .containsEntry(ReportIncident.CAR, "");
     }
 
     @Test

@@ -1,4 +1,4 @@
-package witnessmark.desktop.cases;
+package witnessmark.wording;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,13 +29,9 @@ import witnessmark.domain.Work;
 import witnessmark.ledger.result.HeldBy;
 import witnessmark.study.result.WayTo;
 import witnessmark.study.result.WayTo.Kind;
-import witnessmark.wording.Measures;
-import witnessmark.wording.ReadingWords;
-import witnessmark.wording.RecordWords;
-import witnessmark.wording.Texts;
 
 /** Words an engine's way up to a failure. */
-final class WayWords {
+public final class WayWords {
     /** So many parts are named; of more only their number is said. */
     private static final int NAMED = 2;
 
@@ -44,14 +40,15 @@ final class WayWords {
     private final RecordWords records;
     private final ReadingWords readings;
 
-    WayWords(Texts texts, Measures measures) {
+    public WayWords(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
         this.records = new RecordWords(texts);
         this.readings = new ReadingWords(texts, measures);
     }
 
-    WayLines lines(Facts facts, Optional<WayTo> way) {
+    /** All of it; {@link WayLines#NONE} where there is none. */
+    public WayLines lines(Facts facts, Optional<WayTo> way) {
         if (way.isEmpty()) {
             return WayLines.NONE;
         }

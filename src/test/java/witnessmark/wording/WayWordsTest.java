@@ -1,4 +1,4 @@
-package witnessmark.desktop.cases;
+package witnessmark.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static witnessmark.ledger.Story.asOf;
@@ -33,9 +33,6 @@ import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.study.cases.WayThere;
-import witnessmark.wording.Measures;
-import witnessmark.wording.Texts;
-import witnessmark.wording.Units;
 
 /** Every sign of a day is told: a run by each rule it broke, a reading by what was read. The rules are made up here. */
 class WayWordsTest {

@@ -1,4 +1,4 @@
-package witnessmark.desktop.cases;
+package witnessmark.wording;
 
 import java.util.List;
 import witnessmark.study.result.WayTo;
@@ -10,10 +10,11 @@ import witnessmark.study.result.WayTo;
  * @param said all of it in a few sentences
  * @param points the earliest first
  */
-record WayLines(String heading, String said, List<Point> points) {
-    static final WayLines NONE = new WayLines("", "", List.of());
+public record WayLines(String heading, String said, List<Point> points) {
+    /** Of an incident that names no engine. */
+    public static final WayLines NONE = new WayLines("", "", List.of());
 
-    WayLines {
+    public WayLines {
         points = List.copyOf(points);
     }
 
@@ -28,7 +29,7 @@ record WayLines(String heading, String said, List<Point> points) {
      * @param kinds all that happened, in order
      * @param whole all of it
      */
-    record Point(
+    public record Point(
             String day,
             String hours,
             String before,
@@ -36,7 +37,7 @@ record WayLines(String heading, String said, List<Point> points) {
             String changed,
             List<WayTo.Kind> kinds,
             String whole) {
-        Point {
+        public Point {
             kinds = List.copyOf(kinds);
         }
     }

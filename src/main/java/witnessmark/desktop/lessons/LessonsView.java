@@ -1,4 +1,4 @@
-package witnessmark.desktop.builds;
+package witnessmark.desktop.lessons;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import witnessmark.desktop.builds.BuildLines.LessonLine;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FocusStays;
@@ -18,8 +17,8 @@ import witnessmark.desktop.form.SeamMark;
 import witnessmark.desktop.form.Styles;
 import witnessmark.wording.Texts;
 
-/** What lessons ask of a build: each with its mark, what it asks and how it is met, its incident and its answer one click away. */
-final class LessonsView {
+/** What lessons ask of a build, on its page and on its sheet: each with its mark, what it asks and how it is met, its incident and its answer one click away. */
+public final class LessonsView {
     private static final String ANSWERS = "answers";
 
     private final Texts texts;
@@ -30,8 +29,13 @@ final class LessonsView {
             new JPanel(new FormLayout("insets 0, gap 6 0, fillx, hidemode 3, wrap", "[24!][0::,grow,fill]"));
     private List<LessonLine> shown = List.of();
 
-    /** @param first where the focus goes when what had it is gone */
-    LessonsView(Texts texts, Consumer<LessonLine> answer, Consumer<LessonLine> incident, Supplier<JComponent> first) {
+    /**
+     * @param answer told which lesson is to be answered
+     * @param incident told of which lesson the incident is to be seen
+     * @param first where the focus goes when what had it is gone
+     */
+    public LessonsView(
+            Texts texts, Consumer<LessonLine> answer, Consumer<LessonLine> incident, Supplier<JComponent> first) {
         this.texts = texts;
         this.answer = answer;
         this.incident = incident;
@@ -39,12 +43,12 @@ final class LessonsView {
         panel.setOpaque(false);
     }
 
-    JComponent component() {
+    public JComponent component() {
         return panel;
     }
 
     /** The first way to an answer. */
-    Optional<JComponent> firstAnswer() {
+    public Optional<JComponent> firstAnswer() {
         return Stream.of(panel.getComponents())
                 .filter(JPanel.class::isInstance)
                 .flatMap(row -> Stream.of(((JPanel) row).getComponents()))
@@ -54,7 +58,7 @@ final class LessonsView {
                 .findFirst();
     }
 
-    void show(List<LessonLine> lessons) {
+    public void show(List<LessonLine> lessons) {
         if (!lessons.equals(shown)) {
             shown = List.copyOf(lessons);
             FocusStays.on(panel, this::fill, first);
@@ -78,7 +82,7 @@ final class LessonsView {
         row.setOpaque(false);
         if (lesson.incident() != null) {
             var link = Buttons.link(new Caption(lesson.from(), -1), () -> incident.accept(lesson));
-            link.setToolTipText(texts.get("builds.lesson.incident", lesson.from(), lesson.what()));
+            link.setToolTipText(texts.get("lessons.line.pair", lesson.from(), lesson.what()));
             row.add(link);
         }
         if (lesson.answer() != null) {
@@ -86,7 +90,7 @@ final class LessonsView {
             way.setName(ANSWERS);
             way.getAccessibleContext()
                     .setAccessibleName(texts.get(
-                            "builds.colon", Caption.of(lesson.answer()).text(), lesson.asks()));
+                            "lessons.line.pair", Caption.of(lesson.answer()).text(), lesson.asks()));
             row.add(way);
         }
         return row;

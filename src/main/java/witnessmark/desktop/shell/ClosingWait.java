@@ -1,10 +1,9 @@
-package witnessmark.desktop.keeping;
+package witnessmark.desktop.shell;
 
 import java.awt.Dialog;
 import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import javax.swing.JButton;
@@ -23,18 +22,18 @@ import witnessmark.desktop.task.Ticking;
 import witnessmark.wording.Texts;
 
 /**
- * Says that the program waits for a last copy in the second place, when that takes longer than a glance, and lets people
- * leave at once. It goes on once, when the copy is made or nobody waits for it any more.
+ * Says what the program waits for before it closes, when that takes longer than a glance, and lets people leave at once. It
+ * goes on once, when the work is done or nobody waits for it any more.
  */
-final class LastCopy {
-    /** Most copies take less, and nothing flickers. */
+public final class ClosingWait {
+    /** Most work takes less, and nothing flickers. */
     private static final Duration GLANCE = Duration.ofMillis(600);
 
     private static final Duration COUNTING = Duration.ofSeconds(1);
 
     private final Texts texts;
     private final Tasks tasks;
-    private final Path place;
+    private final Words words;
     private final Runnable then;
     private final Instant begun = Instant.now();
     private @Nullable Later showing;
@@ -42,25 +41,46 @@ final class LastCopy {
     private @Nullable JDialog dialog;
     private boolean over;
 
-    LastCopy(Texts texts, Tasks tasks, Path place, Runnable then) {
+    /**
+     * What is waited for.
+     *
+     * @param title what is being done
+     * @param text what that is, and when the program ends
+     * @param meaning what leaving at once means for the data
+     */
+    public record Words(String title, String text, String meaning) {}
+
+    /** @param then told once, when it is over or somebody leaves */
+    public ClosingWait(Texts texts, Tasks tasks, Words words, Runnable then) {
         this.texts = texts;
         this.tasks = tasks;
-        this.place = place;
+        this.words = words;
         this.then = then;
     }
 
     /** @param parent the window that is about to close */
-    void begin(@Nullable Window parent) {
+    public void begin(@Nullable Window parent) {
         Later later = tasks.later(GLANCE, () -> show(parent));
         showing = later;
         later.poke();
     }
 
-    /** The copy is made, or cannot be; or somebody leaves. */
-    void end() {
-        if (over) {
-            return;
+    /** The work is done, or cannot be; or somebody leaves. */
+    public void end() {
+        if (!over) {
+            close();
+            then.run();
         }
+    }
+
+    /** The program stays: there is something to be read first. */
+    public void stay() {
+        if (!over) {
+            close();
+        }
+    }
+
+    private void close() {
         over = true;
         if (showing != null) {
             showing.cancel();
@@ -71,11 +91,10 @@ final class LastCopy {
         if (dialog != null) {
             dialog.dispose();
         }
-        then.run();
     }
 
     private void show(@Nullable Window parent) {
-        JDialog made = new JDialog(parent, texts.get("keeping.last"), Dialog.ModalityType.APPLICATION_MODAL);
+        JDialog made = new JDialog(parent, words.title(), Dialog.ModalityType.APPLICATION_MODAL);
         JTextArea since = Lettering.paragraph(" ", Styles.NOTE);
         JButton leave = leave();
         made.setContentPane(content(since, leave));
@@ -93,22 +112,21 @@ final class LastCopy {
         counting = tasks.every(
                 COUNTING,
                 () -> since.setText(texts.get(
-                        "keeping.last.since",
+                        "shell.closing.since",
                         Duration.between(begun, Instant.now()).toSeconds())));
         made.setVisible(true);
     }
 
     private JButton leave() {
-        return Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("keeping.last.leave")), this::end));
+        return Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("shell.closing.leave")), this::end));
     }
 
     /** What the dialog shows; it can be looked at without a display. */
     JPanel content(JTextArea since, JButton leave) {
         JPanel content = new JPanel(new FormLayout("insets 18, gap 8, fillx", "[420::,grow,fill]"));
-        content.add(Lettering.line(texts.get("keeping.last"), Styles.SECTION), "wrap");
-        content.add(
-                Lettering.paragraph(texts.get("keeping.last.text", place), Styles.FIELD_LABEL), "growx, wmin 0, wrap");
-        content.add(Lettering.paragraph(texts.get("keeping.last.meaning"), Styles.FIELD_LABEL), "growx, wmin 0, wrap");
+        content.add(Lettering.line(words.title(), Styles.SECTION), "wrap");
+        content.add(Lettering.paragraph(words.text(), Styles.FIELD_LABEL), "growx, wmin 0, wrap");
+        content.add(Lettering.paragraph(words.meaning(), Styles.FIELD_LABEL), "growx, wmin 0, wrap");
         content.add(since, "growx, wmin 0, wrap 14");
         content.add(leave, "growx 0, alignx right");
         return content;
