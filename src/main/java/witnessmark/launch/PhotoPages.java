@@ -8,6 +8,7 @@ import witnessmark.desktop.engines.EnginePage;
 import witnessmark.desktop.engines.EnginesPlace;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.incidents.IncidentsPlace;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.photos.PhotoWatch;
 import witnessmark.desktop.photos.Photographs;
 import witnessmark.desktop.photos.PhotosContext;
@@ -18,6 +19,7 @@ import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.shell.ShellContext;
 import witnessmark.desktop.start.Choosing;
 import witnessmark.desktop.start.Start;
+import witnessmark.desktop.strip.StripReportPage;
 import witnessmark.domain.Id;
 import witnessmark.logbook.photos.KeepPhotos;
 import witnessmark.logbook.photos.WatchedPhotos;
@@ -58,10 +60,15 @@ final class PhotoPages {
 
     /** Puts photos on the pages. */
     void on(IncidentsPlace incidents, EnginesPlace engines) {
-        incidents.with(photographs.strip(false, of -> go(PlaceId.INCIDENTS, of.incident(), "")));
+        incidents.with(photographs.strip(PhotoStrip.Room.PAGE, of -> go(PlaceId.INCIDENTS, of.incident(), "")));
         engines.with(
-                photographs.strip(true, of -> go(PlaceId.ENGINES, of.engine(), "")),
-                photographs.strip(true, of -> go(PlaceId.ENGINES, of.part(), EnginePage.ofPart(""))));
+                photographs.strip(PhotoStrip.Room.ALONE, of -> go(PlaceId.ENGINES, of.engine(), "")),
+                photographs.strip(PhotoStrip.Room.ALONE, of -> go(PlaceId.ENGINES, of.part(), EnginePage.ofPart(""))));
+    }
+
+    /** Puts the photos of a finding beside it. */
+    void on(StripReportPage strip) {
+        strip.with(photographs.strip(PhotoStrip.Room.NARROW, of -> window.go(PlaceId.MEASURING_BENCH)));
     }
 
     private void go(PlaceId place, @Nullable Id<?> record, String page) {

@@ -133,7 +133,7 @@ final class Places {
         ShelfPlace shelf = shelf(shell, measures, book, sheets);
         TrialAside trial = Asides.trials(shell, measures, book, sheets, shelf);
         commands.addAll(TrialCommands.of(shell.texts(), trial::open));
-        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, shelf, start));
+        all.addAll(workshop(shell, measures, book, outside, undo, sheets, engines, shelf, start, photos));
         all.add(season(shell, measures, book, sheets, start));
         TraceViewContext.Host onRun = new TraceViewContext.Host(runSheet::stepAside, runSheet::dismiss);
         TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
@@ -324,11 +324,12 @@ final class Places {
             Sheets sheets,
             EnginesPlace engines,
             ShelfPlace shelf,
-            Start start) {
+            Start start,
+            PhotoPages photos) {
         BenchPlace bench = bench(shell, measures, book, outside, undo, sheets, engines, start);
         start.buildShown(bench::buildShown);
         bench.onPage(build -> shell.desk().go(PlaceId.ENGINES, build));
-        return List.of(engines, shelf, withFaces(shell, measures, book, outside, undo, sheets, bench, start));
+        return List.of(engines, shelf, withFaces(shell, measures, book, outside, undo, sheets, bench, start, photos));
     }
 
     private static BenchPlace bench(
@@ -362,7 +363,8 @@ final class Places {
             UndoActions undo,
             Sheets sheets,
             BenchPlace bench,
-            Start start) {
+            Start start,
+            PhotoPages photos) {
         FacesPage faces = new FacesPage(new FacesContext(
                 book.desk(),
                 outside.ids(),
@@ -384,6 +386,7 @@ final class Places {
                 record -> sheets.correct(record, () -> shell.desk().go(PlaceId.MEASURING_BENCH))));
         start.stripShown(strip::buildShown);
         strip.onPrint(start::printStrip);
+        photos.on(strip);
         return new BenchPages(
                 bench, faces, strip, shell.texts(), () -> shell.desk().go(PlaceId.MEASURING_BENCH));
     }

@@ -37,6 +37,16 @@ public final class PhotoStrip extends JPanel {
     /** So many are shown among the other parts of a page, until all are asked for. */
     private static final int FEW = 6;
 
+    /** What room a page has for it. */
+    public enum Room {
+        /** Among the other parts of a page, as wide as the page. */
+        PAGE,
+        /** A page of its own, in which it scrolls. */
+        ALONE,
+        /** A column beside something. */
+        NARROW
+    }
+
     private final PhotosContext context;
     private final Photographs photographs;
     private final Consumer<PhotosOf> home;
@@ -58,14 +68,14 @@ public final class PhotoStrip extends JPanel {
     private List<PhotoLine> shown = List.of();
 
     /**
-     * @param scrolls whether it has a page of its own to scroll in
+     * @param room what there is for it
      * @param home brings the page of what the photos are of back into view
      */
     PhotoStrip(
             PhotosContext context,
             Photographs photographs,
             SmallPictures pictures,
-            boolean scrolls,
+            Room room,
             Consumer<PhotosOf> home) {
         super(new BorderLayout());
         this.context = context;
@@ -74,7 +84,7 @@ public final class PhotoStrip extends JPanel {
         this.texts = context.texts();
         this.words = new PhotoWords(texts, context.measures());
         this.reading = new Latest(context.tools().tasks());
-        this.scrolls = scrolls;
+        this.scrolls = room == Room.ALONE;
         this.more = Buttons.link(Caption.of(texts.get("photos.all")), this::showAll);
         this.take = Buttons.link(
                 Caption.of(texts.get("photos.watch.take")),
@@ -87,8 +97,8 @@ public final class PhotoStrip extends JPanel {
                 new FormLayout("insets 0, gap 10, fillx, hidemode 3", "[][0::,grow,fill][][][][]", "[baseline]"));
         head.setOpaque(false);
         head.add(Lettering.line(texts.get("photos.section"), Styles.SECTION));
-        head.add(count, "wmin 0");
-        head.add(more);
+        head.add(count, room == Room.NARROW ? "wmin 0, wrap" : "wmin 0");
+        head.add(more, room == Room.NARROW ? "skip 1, split 4, growx 0, alignx right" : "");
         head.add(Buttons.link(Caption.of(texts.get("photos.watch")), this::watch));
         head.add(Buttons.link(Caption.of(texts.get("photos.paste")), this::paste));
         head.add(Buttons.link(Caption.of(texts.get("photos.add")), this::pick));

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.shell.ClosingWait;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.photos.KeepPhotos.About;
@@ -39,17 +40,28 @@ public final class Photographs {
     /**
      * A strip for a page.
      *
-     * @param scrolls whether it scrolls by itself, and not with the page it stands on
+     * @param room what there is for it
      * @param home brings that page back into view
      */
-    public PhotoStrip strip(boolean scrolls, Consumer<PhotosOf> home) {
-        PhotoStrip strip = new PhotoStrip(context, this, pictures, scrolls, home);
+    public PhotoStrip strip(PhotoStrip.Room room, Consumer<PhotosOf> home) {
+        PhotoStrip strip = new PhotoStrip(context, this, pictures, room, home);
         strips.add(strip);
         return strip;
     }
 
-    /** What is brought in on a page is about what the page is of; on that of an incident, of its engine too. */
+    /** What is brought in on a page is about what the page is of; on that of an incident, of its engine too; of a finding, all it is of. */
     private About about(PhotosOf of) {
+        Id<Finding> finding = of.finding();
+        if (finding != null) {
+            return context.book()
+                    .view()
+                    .facts()
+                    .of(Finding.class)
+                    .find(finding)
+                    .map(Entry::fact)
+                    .map(seen -> new About(seen.incident(), finding, seen.engine(), seen.part(), seen.number(), ""))
+                    .orElseGet(() -> new About(null, finding, null, null, null, ""));
+        }
         Id<Incident> incident = of.incident();
         Id<Engine> engine = incident == null
                 ? of.engine()
@@ -100,7 +112,7 @@ public final class Photographs {
     void bringIn(List<Path> files, PhotosOf of, Runnable back, Runnable over) {
         About about = about(of);
         About before = last;
-        About begin = before != null && sameThing(before, about)
+        About begin = before != null && of.finding() == null && sameThing(before, about)
                 ? new About(
                         about.incident(),
                         before.finding(),

@@ -11,6 +11,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.PlaceId;
@@ -86,6 +87,11 @@ public final class StripReportPage {
 
     public JComponent firstFocus() {
         return panel.firstFocus();
+    }
+
+    /** Puts the photos of a finding beside it. */
+    public void with(PhotoStrip photos) {
+        panel.side().with(photos);
     }
 
     StripPanel panel() {

@@ -23,9 +23,11 @@ import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.domain.Finding;
 import witnessmark.domain.FindingMark;
 import witnessmark.domain.Id;
+import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.logbook.strip.WriteStrip;
 import witnessmark.study.result.FailureMode;
 import witnessmark.study.result.StripLine.Outline;
@@ -76,6 +78,8 @@ final class StripSide extends JPanel {
     /** What was typed and is not in the logbook yet: it stands in its fields again when its finding does. */
     private final transient Map<Id<Finding>, Typed> notWritten = new HashMap<>();
 
+    private final Sheet sheet = new Sheet("fillx, wrap, hidemode 3", "[0::,grow,fill]", "");
+    private @Nullable PhotoStrip photos;
     private transient @Nullable At shown;
     private boolean adding;
 
@@ -97,7 +101,6 @@ final class StripSide extends JPanel {
         correct = Buttons.link(Caption.of(texts.get("strip.page.correct")), told::correct);
         away = Buttons.link(Caption.of(texts.get("strip.page.away")), told::takeAway);
         hear();
-        Sheet sheet = new Sheet("fillx, wrap, hidemode 3", "[0::,grow,fill]", "");
         sheet.add(title, "growx, wmin 0");
         sheet.add(said, "growx, wmin 0");
         sheet.add(mark, "growx, wmin 0, gaptop 6");
@@ -110,6 +113,13 @@ final class StripSide extends JPanel {
         sheet.add(correct, "split 2, growx 0");
         sheet.add(away, "growx 0");
         add(sheet, "growx, wmin 0");
+    }
+
+    /** Puts the photos of what was found under its fields. */
+    void with(PhotoStrip strip) {
+        photos = strip;
+        strip.setVisible(false);
+        sheet.add(strip, "growx, wmin 0, gaptop 6");
     }
 
     private void hear() {
@@ -251,6 +261,10 @@ final class StripSide extends JPanel {
         another.setEnabled(there && !readOnly);
         correct.setEnabled(there && !readOnly);
         away.setEnabled(there && !readOnly);
+        if (photos != null) {
+            photos.setVisible(there);
+            photos.show(cell.finding() == null ? null : PhotosOf.finding(cell.finding()));
+        }
         revalidate();
         repaint();
     }

@@ -15,26 +15,32 @@ import witnessmark.logbook.View;
 import witnessmark.quantity.Moment;
 
 /**
- * What photos are looked at for: one of the three, the others null.
+ * What photos are looked at for: one of the four, the others null.
  *
  * @param incident those of the incident and of its findings
  * @param engine those of the engine
  * @param part those of the part
+ * @param finding those of one finding
  */
 public record PhotosOf(
         @Nullable Id<Incident> incident,
         @Nullable Id<Engine> engine,
-        @Nullable Id<Part> part) {
+        @Nullable Id<Part> part,
+        @Nullable Id<Finding> finding) {
     public static PhotosOf incident(Id<Incident> id) {
-        return new PhotosOf(id, null, null);
+        return new PhotosOf(id, null, null, null);
     }
 
     public static PhotosOf engine(Id<Engine> id) {
-        return new PhotosOf(null, id, null);
+        return new PhotosOf(null, id, null, null);
     }
 
     public static PhotosOf part(Id<Part> id) {
-        return new PhotosOf(null, null, id);
+        return new PhotosOf(null, null, id, null);
+    }
+
+    public static PhotosOf finding(Id<Finding> id) {
+        return new PhotosOf(null, null, null, id);
     }
 
     /** As of the day looked at, in the order they were taken; those that do not say when, by when they were put in. */
@@ -51,18 +57,19 @@ public record PhotosOf(
     private boolean isOf(Photo photo) {
         return incident != null
                 || engine != null && engine.equals(photo.engine())
-                || part != null && part.equals(photo.part());
+                || part != null && part.equals(photo.part())
+                || finding != null && finding.equals(photo.finding());
     }
 
     private boolean isOfIncident(View view, Photo photo) {
         if (incident == null || incident.equals(photo.incident())) {
             return true;
         }
-        Id<Finding> finding = photo.finding();
-        return finding != null
+        Id<Finding> shows = photo.finding();
+        return shows != null
                 && view.facts()
                         .of(Finding.class)
-                        .find(finding)
+                        .find(shows)
                         .filter(found -> Objects.equals(incident, found.fact().incident()))
                         .isPresent();
     }

@@ -86,7 +86,7 @@ final class PhotosWindow implements AutoCloseable {
                         () -> stand(null),
                         (record, back) -> asked.add("correct"),
                         () -> asked.add("undo"))));
-        strip = photographs.strip(false, of -> {});
+        strip = photographs.strip(PhotoStrip.Room.PAGE, of -> {});
         place = new IncidentsPlace(
                 tools,
                 measures,
