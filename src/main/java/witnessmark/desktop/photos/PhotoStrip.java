@@ -93,15 +93,7 @@ public final class PhotoStrip extends JPanel {
         this.none = Lettering.paragraph(texts.get("photos.none"), Styles.NOTE);
         this.list = new PhotoList(pictures, this::open);
         list.getAccessibleContext().setAccessibleName(texts.get("photos.list"));
-        JPanel head = new JPanel(
-                new FormLayout("insets 0, gap 10, fillx, hidemode 3", "[][0::,grow,fill][][][][]", "[baseline]"));
-        head.setOpaque(false);
-        head.add(Lettering.line(texts.get("photos.section"), Styles.SECTION));
-        head.add(count, room == Room.NARROW ? "wmin 0, wrap" : "wmin 0");
-        head.add(more, room == Room.NARROW ? "skip 1, split 4, growx 0, alignx right" : "");
-        head.add(Buttons.link(Caption.of(texts.get("photos.watch")), this::watch));
-        head.add(Buttons.link(Caption.of(texts.get("photos.paste")), this::paste));
-        head.add(Buttons.link(Caption.of(texts.get("photos.add")), this::pick));
+        JPanel head = head(room == Room.NARROW);
         JPanel body = new JPanel(new FormLayout(
                 "insets " + (scrolls ? "6" : "0") + " 0 0 0, gap 0 4, fillx, hidemode 3, wrap", "[0::,grow,fill]"));
         body.setOpaque(false);
@@ -115,6 +107,32 @@ public final class PhotoStrip extends JPanel {
         setTransferHandler(new PicturesDropped(this::take, this::takePasted));
         list.setTransferHandler(getTransferHandler());
         show(List.of());
+    }
+
+    /** @param narrow whether it takes two lines */
+    private JPanel head(boolean narrow) {
+        JPanel head = new JPanel(new FormLayout(
+                "insets 0, gap 10 2, fillx, hidemode 3",
+                narrow ? "[][0::,grow,fill][]" : "[][0::,grow,fill][][][][]",
+                "[baseline]"));
+        JButton watches = Buttons.link(Caption.of(texts.get("photos.watch")), this::watch);
+        JButton pastes = Buttons.link(Caption.of(texts.get("photos.paste")), this::paste);
+        JButton adds = Buttons.link(Caption.of(texts.get("photos.add")), this::pick);
+        head.setOpaque(false);
+        head.add(Lettering.line(texts.get("photos.section"), Styles.SECTION));
+        head.add(count, "wmin 0");
+        if (narrow) {
+            head.add(adds, "wrap");
+            head.add(more, "span, split 3, growx 0");
+            head.add(watches, "growx 0");
+            head.add(pastes, "growx 0");
+        } else {
+            head.add(more);
+            head.add(watches);
+            head.add(pastes);
+            head.add(adds);
+        }
+        return head;
     }
 
     /** What lies in the folder that is watched, and what can be done with it. */

@@ -163,6 +163,27 @@ class PhotosPageTest {
     }
 
     @Test
+    void a_photo_of_what_was_found_is_of_its_incident_engine_part_and_number_too() {
+        open(Theme.LIGHT, 1.0f);
+        Entry<Finding> finding = desk.view()
+                .facts()
+                .of(Finding.class)
+                .inForce()
+                .filter(each -> each.fact().incident() != null && each.fact().number() != null)
+                .findFirst()
+                .orElseThrow();
+        window.strip.show(PhotosOf.finding(finding.id()));
+        window.bring(FILES.subList(0, 1), "where it was found");
+        assertThat(PhotosOf.finding(finding.id()).in(desk.view())).singleElement().satisfies(photo -> {
+            assertThat(photo.fact().finding()).isEqualTo(finding.id());
+            assertThat(photo.fact().incident()).isEqualTo(finding.fact().incident());
+            assertThat(photo.fact().engine()).isEqualTo(finding.fact().engine());
+            assertThat(photo.fact().part()).isEqualTo(finding.fact().part());
+            assertThat(photo.fact().number()).isEqualTo(finding.fact().number());
+        });
+    }
+
+    @Test
     void a_caption_follows_the_size_of_the_text() {
         open(Theme.LIGHT, 1.5f).bring(FILES.subList(0, 1), "shell of 3");
         window.root();

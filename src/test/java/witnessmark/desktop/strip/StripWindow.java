@@ -13,6 +13,10 @@ import witnessmark.desktop.faces.BenchPages;
 import witnessmark.desktop.faces.FacesContext;
 import witnessmark.desktop.faces.FacesPage;
 import witnessmark.desktop.form.SheetTools;
+import witnessmark.desktop.photos.PhotoStrip;
+import witnessmark.desktop.photos.PhotoWatch;
+import witnessmark.desktop.photos.Photographs;
+import witnessmark.desktop.photos.PhotosContext;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.Look;
@@ -29,8 +33,11 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.photos.KeepPhotos;
+import witnessmark.logbook.photos.WatchedPhotos;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.quantity.typed.DayOrder;
+import witnessmark.exchange.DiskLoggerFiles;
 import witnessmark.study.result.StripLine;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -56,6 +63,18 @@ final class StripWindow implements AutoCloseable {
         SheetTools tools = new SheetTools(texts, tasks, settings);
         page = new StripReportPage(
                 new StripContext(book, SampleBook.ids(), window, tools, measures, () -> {}, corrected::add));
+        Photographs photographs = new Photographs(new PhotosContext(
+                book,
+                new KeepPhotos(book, SampleBook.ids()),
+                window,
+                tools,
+                measures,
+                new PhotoWatch(texts, tasks, new WatchedPhotos(book, settings, new DiskLoggerFiles())),
+                Optional::empty,
+                List::of,
+                name -> Optional.empty(),
+                new PhotosContext.Asked(aside -> {}, () -> {}, (record, back) -> {}, () -> {})));
+        page.with(photographs.strip(PhotoStrip.Room.NARROW, of -> {}));
         BenchPages place = new BenchPages(
                 new BenchPlace(new BenchContext(
                         book,
