@@ -12,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import witnessmark.domain.Entry;
 import witnessmark.fit.result.AtSpeed;
 import witnessmark.fit.result.Closing;
 import witnessmark.fit.result.RodLoad;

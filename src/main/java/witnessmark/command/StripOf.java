@@ -146,7 +146,9 @@ final class StripOf implements Callable<Integer> {
         ArrayNode found = node.putArray("found");
         cell.found().forEach(finding -> put(found.addObject(), finding));
         ArrayNode before = node.putArray("before");
-        cell.before().forEach(finding -> put(before.addObject().put("build", findings.build(view.facts(), finding)), finding));
+        cell.before()
+                .forEach(finding ->
+                        put(before.addObject().put("build", findings.build(view.facts(), finding)), finding));
     }
 
     private static void put(ObjectNode node, Entry<Finding> finding) {

@@ -33,8 +33,7 @@ public final class StripSheetPdf {
     private static List<Element> content(StripSheet sheet, Lettering letters, float width) {
         SheetCells cells = new SheetCells(letters);
         StripLinesTable lines = new StripLinesTable(letters, width, sheet.titles());
-        List<Element> content =
-                new ArrayList<>(cells.top(sheet.title(), sheet.board(), sheet.under(), width));
+        List<Element> content = new ArrayList<>(cells.top(sheet.title(), sheet.board(), sheet.under(), width));
         content.add(grades(sheet, letters, width));
         sheet.areas().forEach(area -> content.add(lines.area(area)));
         sheet.tables().forEach(section -> content.add(new FigureTable(letters, width, section).table()));
@@ -52,7 +51,8 @@ public final class StripSheetPdf {
         float[] widths = new float[sheet.grades().size()];
         float used = 0;
         for (int i = 0; i < widths.length; i++) {
-            widths[i] = HowOnPaper.SIDE + 18 + letters.width(sheet.grades().get(i).word(), Style.PLAIN);
+            widths[i] =
+                    HowOnPaper.SIDE + 18 + letters.width(sheet.grades().get(i).word(), Style.PLAIN);
             used += widths[i];
         }
         widths[widths.length - 1] += Math.max(0, width - used);

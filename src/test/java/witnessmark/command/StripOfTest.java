@@ -52,12 +52,14 @@ class StripOfTest {
         assertThat(shell.run("strip", book, "K05", "--build", "2", "--print", file.toString())
                         .out())
                 .contains("2 pages", file.toString());
-        assertThat(PdfText.of(Files.readAllBytes(file)).solid()).contains(PdfText.solid("Strip report of K05, build 2"));
+        assertThat(PdfText.of(Files.readAllBytes(file)).solid())
+                .contains(PdfText.solid("Strip report of K05, build 2"));
         JsonNode root = new ObjectMapper()
                 .readTree(shell.run("strip", book, "K05", "--print", file.toString(), "--json")
                         .out());
         assertThat(root.get("pages").asInt()).isEqualTo(6);
-        assertThat(PdfText.of(Files.readAllBytes(file)).solid()).contains(PdfText.solid("Strip report of K05, build 3"));
+        assertThat(PdfText.of(Files.readAllBytes(file)).solid())
+                .contains(PdfText.solid("Strip report of K05, build 3"));
     }
 
     @Test

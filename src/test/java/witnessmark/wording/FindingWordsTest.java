@@ -72,8 +72,7 @@ class FindingWordsTest {
 
     @Test
     void a_share_of_a_disc_is_counted_outwards() {
-        assertThat(words.words(finding(
-                        FindingPlace.CROWN, 2, "", FindingMark.DEPOSITS, HowMarked.CLEAR, "", 0, 100)))
+        assertThat(words.words(finding(FindingPlace.CROWN, 2, "", FindingMark.DEPOSITS, HowMarked.CLEAR, "", 0, 100)))
                 .endsWith("front, near the edge");
     }
 

@@ -75,18 +75,7 @@ public final class Start {
                 ".pdf",
                 context.choosing()::jobSheetToWrite,
                 () -> file -> context.uses().jobSheet().write(context.logbook(), file));
-        this.bank = new BankStatements(new BankContext(
-                new SheetTools(context.texts(), context.tasks(), context.settings()),
-                context.measures(),
-                context.window(),
-                context.logbook(),
-                context.uses().statements(),
-                context.uses().ids(),
-                context.choosing()::statementToRead,
-                reports::show,
-                reports::dismiss,
-                context.undo(),
-                problems -> reports.refused(context.texts().get("bank.statement"), problems)));
+        this.bank = bank(context, reports);
         this.season = new FileOut(
                 context,
                 reports,
@@ -107,6 +96,21 @@ public final class Start {
         this.caseSheet = new CaseSheetOut(context, reports);
         this.tags = new TagsOut(context, reports);
         place.onPrint(jobSheet::writeOut);
+    }
+
+    private static BankStatements bank(StartContext context, Reports reports) {
+        return new BankStatements(new BankContext(
+                new SheetTools(context.texts(), context.tasks(), context.settings()),
+                context.measures(),
+                context.window(),
+                context.logbook(),
+                context.uses().statements(),
+                context.uses().ids(),
+                context.choosing()::statementToRead,
+                reports::show,
+                reports::dismiss,
+                context.undo(),
+                problems -> reports.refused(context.texts().get("bank.statement"), problems)));
     }
 
     public BeforeWeGoPlace place() {

@@ -177,9 +177,7 @@ final class StripModel {
         words.part(row).ifPresent(said::add);
         words.pattern(row).ifPresent(said::add);
         Arrays.stream(FailureMode.values())
-                .filter(mode -> cell.found().stream()
-                        .map(Entry::fact)
-                        .anyMatch(mode::shownBy))
+                .filter(mode -> cell.found().stream().map(Entry::fact).anyMatch(mode::shownBy))
                 .forEach(mode -> said.add(
                         texts.get("strip.page.asked", prompts.name(mode), String.join(" ", prompts.ask(mode)))));
         return said;

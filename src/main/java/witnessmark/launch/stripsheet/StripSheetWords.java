@@ -162,7 +162,9 @@ public final class StripSheetWords implements Function<StripSheetFacts, StripShe
                 cell.number() != null
                         ? measures.number(cell.number())
                         : row.cells().isEmpty() ? "" : texts.get("stripsheet.all"),
-                cell.found().stream().map(finding -> found(facts, finding, each)).toList(),
+                cell.found().stream()
+                        .map(finding -> found(facts, finding, each))
+                        .toList(),
                 before(facts, cell)
                         .map(said -> cell.worse() ? texts.get("stripsheet.worse", said) : said)
                         .orElse(""),
@@ -171,8 +173,8 @@ public final class StripSheetWords implements Function<StripSheetFacts, StripShe
 
     private Optional<String> before(StripSheetFacts facts, StripCell cell) {
         return cell.worstBefore()
-                .map(was -> texts.get(
-                        "stripsheet.before", findings.build(facts.facts(), was), findings.words(was.fact())));
+                .map(was ->
+                        texts.get("stripsheet.before", findings.build(facts.facts(), was), findings.words(was.fact())));
     }
 
     private Found found(StripSheetFacts facts, Entry<Finding> finding, boolean each) {
@@ -213,8 +215,7 @@ public final class StripSheetWords implements Function<StripSheetFacts, StripShe
                     List.of(Column.words("", 3), Column.words("", 1)),
                     report.elsewhere().stream()
                             .map(finding -> row(
-                                    Cell.of(findings.words(finding.fact())),
-                                    new Cell(beside(facts, finding, true), 0)))
+                                    Cell.of(findings.words(finding.fact())), new Cell(beside(facts, finding, true), 0)))
                             .toList(),
                     List.of()));
         }

@@ -7,21 +7,16 @@ import static witnessmark.logbook.sheets.SheetField.text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import witnessmark.domain.Coded;
-import witnessmark.domain.Zone;
-import witnessmark.logbook.strip.AtStrip;
-import witnessmark.logbook.strip.SeeStrip;
-import witnessmark.outcome.ProblemKind;
-import witnessmark.study.result.StripLine;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import witnessmark.domain.Build;
+import witnessmark.domain.Coded;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.FindingMark;
@@ -30,7 +25,12 @@ import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Part;
+import witnessmark.domain.Zone;
+import witnessmark.logbook.strip.AtStrip;
+import witnessmark.logbook.strip.SeeStrip;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
+import witnessmark.study.result.StripLine;
 
 /**
  * Writes down what was found on an engine that came apart, or what else speaks to an incident. Without an incident it is of an engine,
@@ -83,9 +83,7 @@ public final class WriteFinding implements LogSheet {
         boolean ofIncident = sight.find(Incident.class, Incidents.onlyOpen(sight))
                 .filter(incident -> engine.equals(incident.fact().engine()))
                 .isPresent();
-        return ofIncident
-                ? Map.of()
-                : Map.of(INCIDENT, "", ENGINE, engine.text(), BUILD, openBuild(engine, sight));
+        return ofIncident ? Map.of() : Map.of(INCIDENT, "", ENGINE, engine.text(), BUILD, openBuild(engine, sight));
     }
 
     /** The build in which it is apart now; empty where it is together. */
@@ -197,8 +195,8 @@ public final class WriteFinding implements LogSheet {
                 .map(StripLine::place)
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(FindingPlace.class)));
         return Stream.of(true, false)
-                .flatMap(opened ->
-                        Arrays.stream(FindingPlace.values()).filter(place -> opened == first.contains(place)))
+                .flatMap(
+                        opened -> Arrays.stream(FindingPlace.values()).filter(place -> opened == first.contains(place)))
                 .map(place -> Choice.of(place.code(), place))
                 .toList();
     }
@@ -241,8 +239,10 @@ public final class WriteFinding implements LogSheet {
         Id<Incident> of = incident == null ? null : incident.id();
         AtStrip.Where where = new AtStrip.Where(place, number, in.text(SPOT));
         AtStrip.What what = new AtStrip.What(mark, how, words);
-        in.make(WORDS, on.map(there -> there.finding(of, partId, where, what, at, by))
-                .orElseGet(() -> AtStrip.elsewhere(of, partId, where, what, at, by)));
+        in.make(
+                WORDS,
+                on.map(there -> there.finding(of, partId, where, what, at, by))
+                        .orElseGet(() -> AtStrip.elsewhere(of, partId, where, what, at, by)));
     }
 
     /** On the engine of an incident, in the build in which it is apart then; empty where the incident names no engine. */
@@ -265,7 +265,9 @@ public final class WriteFinding implements LogSheet {
         Entry<Engine> engine = in.chosen(ENGINE, Engine.class);
         Entry<Build> build = in.text(BUILD).isEmpty() ? null : in.chosen(BUILD, Build.class);
         if (engine == null || build == null) {
-            return engine == null ? Optional.empty() : Optional.of(AtStrip.of(in.sight().view(), engine.id(), at));
+            return engine == null
+                    ? Optional.empty()
+                    : Optional.of(AtStrip.of(in.sight().view(), engine.id(), at));
         }
         if (!build.fact().engine().equals(engine.id())) {
             in.wrong(BUILD, ProblemKind.NEEDED, BUILD);

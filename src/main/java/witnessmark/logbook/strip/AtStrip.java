@@ -86,7 +86,16 @@ public final class AtStrip {
      */
     public Finding finding(
             @Nullable Id<Incident> incident, @Nullable Id<Part> part, Where where, What what, Moment at, String by) {
-        return made(incident, engine, build == null ? null : build.id(), member(part, where.number()), part, where, what, at, by);
+        return made(
+                incident,
+                engine,
+                build == null ? null : build.id(),
+                member(part, where.number()),
+                part,
+                where,
+                what,
+                at,
+                by);
     }
 
     /** A finding that speaks to an incident and is on no engine. */
@@ -128,7 +137,8 @@ public final class AtStrip {
     }
 
     /** @param spot where there, beginning with its side */
-    public record Where(@Nullable FindingPlace place, @Nullable Integer number, String spot) {}
+    public record Where(
+            @Nullable FindingPlace place, @Nullable Integer number, String spot) {}
 
     /** @param words never empty without a mark */
     public record What(@Nullable FindingMark mark, @Nullable HowMarked how, String words) {}

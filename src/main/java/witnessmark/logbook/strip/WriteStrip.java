@@ -169,7 +169,8 @@ public final class WriteStrip {
         Finding seen = at.finding(
                 null,
                 at.part(where.line()).orElse(null),
-                new AtStrip.Where(where.line().place(), where.number(), where.line().spot("")),
+                new AtStrip.Where(
+                        where.line().place(), where.number(), where.line().spot("")),
                 new AtStrip.What(mark, how, ""),
                 when(view, build.fact()),
                 desk.who());

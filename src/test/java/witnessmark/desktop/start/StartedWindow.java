@@ -118,13 +118,7 @@ final class StartedWindow implements AutoCloseable {
                 new Noted(),
                 () -> opened.add("undo"),
                 new StartContext.Uses(
-                        new StartLogbook(
-                                new SqliteLogbookFiles(
-                                        folder.resolve("own-data"),
-                                        clock::millis,
-                                        () -> "test-device",
-                                        new Holder("h", "p")),
-                                SampleBooks.ids()),
+                        new StartLogbook(files(folder.resolve("own-data"), clock), SampleBooks.ids()),
                         new ImportSeason(logbook, folders),
                         new ExportSeason(folders),
                         new WriteCalendar(new IcsCalendarFiles(), new DatedWords(texts, measures)),
@@ -139,12 +133,7 @@ final class StartedWindow implements AutoCloseable {
                         new WriteCaseSheet(new PdfFiles(), new CaseSheetPaper(texts, measures)),
                         new WriteTags(new PdfFiles(), new TagPaper(texts, measures))),
                 new StartContext.Copies(
-                        new SqliteLogbookFiles(
-                                        folder.resolve("data"),
-                                        clock::millis,
-                                        () -> "test-device",
-                                        new Holder("h", "p"))
-                                .copies(),
+                        files(folder.resolve("data"), clock).copies(),
                         new CopyElsewhere(logbook.logbook(), settings, clock),
                         false,
                         clock),
@@ -159,6 +148,10 @@ final class StartedWindow implements AutoCloseable {
         pane = new ShellPane(shell, List.of(start.place()), commands, List.of());
         desk.go(PlaceId.BEFORE_WE_GO);
         settle();
+    }
+
+    private static SqliteLogbookFiles files(Path data, InstantSource clock) {
+        return new SqliteLogbookFiles(data, clock::millis, () -> "test-device", new Holder("h", "p"));
     }
 
     void settle() {

@@ -145,8 +145,9 @@ class StripReportPageTest {
     @Test
     void the_key_everybody_prints_with_prints_the_strip_in_view() {
         List<String> printed = new ArrayList<>();
-        april().page.onPrint(
-                () -> printed.add(window.page.buildShown().orElseThrow().text()));
+        april().page
+                .onPrint(
+                        () -> printed.add(window.page.buildShown().orElseThrow().text()));
         Ui.press(window.page.panel(), Keys.menu(KeyEvent.VK_P));
         assertThat(printed).containsExactly(window.page.build());
     }

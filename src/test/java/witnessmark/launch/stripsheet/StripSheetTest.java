@@ -41,7 +41,11 @@ class StripSheetTest {
     private static Id<Build> build(View view, String engine, int number) {
         return SeeStrip.find(
                         view,
-                        view.facts().of(Engine.class).named(engine).orElseThrow().id(),
+                        view.facts()
+                                .of(Engine.class)
+                                .named(engine)
+                                .orElseThrow()
+                                .id(),
                         number)
                 .orElseThrow()
                 .id();
@@ -112,11 +116,19 @@ class StripSheetTest {
         for (StripSheet.Area area : sheet.areas()) {
             out.append(area.heading()).append(' ').append(sheet.titles()).append('\n');
             for (StripSheet.Line line : area.lines()) {
-                out.append("  ").append(line.name()).append(' ').append(line.notes()).append('\n');
+                out.append("  ")
+                        .append(line.name())
+                        .append(' ')
+                        .append(line.notes())
+                        .append('\n');
                 line.spots().forEach(spot -> out.append("    ").append(spot).append('\n'));
             }
         }
-        sheet.tables().forEach(table -> out.append(table.heading()).append(' ').append(table.rows()).append('\n'));
+        sheet.tables()
+                .forEach(table -> out.append(table.heading())
+                        .append(' ')
+                        .append(table.rows())
+                        .append('\n'));
         GoldenText.check("strip_sheet", out.append(sheet.byHand()).append('\n').toString());
     }
 

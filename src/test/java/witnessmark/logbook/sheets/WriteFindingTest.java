@@ -111,7 +111,10 @@ class WriteFindingTest {
         Finding bySheet = last();
         new WriteStrip(desk, SampleBook.ids())
                 .another(
-                        new WriteStrip.Where(build(2).id(), StripLine.ROD_BOLT, 2), FindingMark.STRETCHED, null, "by key")
+                        new WriteStrip.Where(build(2).id(), StripLine.ROD_BOLT, 2),
+                        FindingMark.STRETCHED,
+                        null,
+                        "by key")
                 .orThrow();
         Finding onReport = last();
         assertThat(onReport).isNotSameAs(bySheet);
