@@ -57,9 +57,11 @@ final class CardPhoto {
         List<String> bare = new ArrayList<>();
         for (Entry<Photo> each : logbook.facts().of(Photo.class).all()) {
             String content = each.fact().content();
-            Path lies = logbook.photos().folder().resolve(content.substring(0, 2)).resolve(content);
+            Path lies =
+                    logbook.photos().folder().resolve(content.substring(0, 2)).resolve(content);
             if (each.fact().name().startsWith(NAME)
-                    && !(Files.isRegularFile(lies) && sha256(Files.readAllBytes(lies)).equals(content))) {
+                    && !(Files.isRegularFile(lies)
+                            && sha256(Files.readAllBytes(lies)).equals(content))) {
                 bare.add(each.fact().name());
             }
         }
@@ -68,8 +70,7 @@ final class CardPhoto {
 
     private static String sha256(byte[] bytes) {
         try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }

@@ -36,8 +36,7 @@ final class FoundAfterCut {
      * @param draft the draft kept, or nothing
      * @param bare photos that are written without their bytes
      */
-    record Found(
-            boolean opened, List<Problem> faults, Map<String, Long> records, String draft, List<String> bare) {}
+    record Found(boolean opened, List<Problem> faults, Map<String, Long> records, String draft, List<String> bare) {}
 
     private static final int MOST_KEPT = 5;
     private static final Pattern PHOTO = Pattern.compile("\\.photos/\\w\\w/[0-9a-f]{64}$");
