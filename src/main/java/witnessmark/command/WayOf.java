@@ -81,14 +81,15 @@ final class WayOf implements Callable<Integer> {
         lines.points().forEach(point -> answer.line("  " + point.whole()));
     }
 
-    private ObjectNode asJson(
-            Answer answer, View view, Entry<Incident> incident, Optional<WayTo> way, WayLines lines) {
+    private ObjectNode asJson(Answer answer, View view, Entry<Incident> incident, Optional<WayTo> way, WayLines lines) {
         ObjectNode root = answer.node()
                 .put("asOf", view.day().toString())
                 .put("incident", incident.fact().mark())
                 .put("engine", way.map(to -> to.engine().fact().number()).orElse(null));
         if (way.isEmpty()) {
-            root.put("lacks", tools.texts().get("command.way.none", incident.fact().mark()));
+            root.put(
+                    "lacks",
+                    tools.texts().get("command.way.none", incident.fact().mark()));
         }
         root.put(
                 "hoursSince",

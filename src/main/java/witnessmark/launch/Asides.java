@@ -91,15 +91,10 @@ final class Asides {
                         engines::dismiss,
                         build -> shell.desk().go(PlaceId.MEASURING_BENCH, build),
                         build -> sheets.open(Prefilled.signing(Id.parse(build))),
-                        (build, lesson) ->
-                                sheets.open(Prefilled.answering(Id.parse(build), Id.parse(lesson))),
+                        (build, lesson) -> sheets.open(Prefilled.answering(Id.parse(build), Id.parse(lesson))),
                         incident -> shell.desk().go(PlaceId.INCIDENTS, incident))));
         engines.leadsTo(
-                page::openEngine,
-                page::open,
-                engine -> trace.openEngine(engine, onEngine),
-                trial::open,
-                printTags);
+                page::openEngine, page::open, engine -> trace.openEngine(engine, onEngine), trial::open, printTags);
         sheets.engineInView(() -> page.engineInView().or(trace::engineInView).or(engines::engineInView));
         return page;
     }

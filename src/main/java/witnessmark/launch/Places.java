@@ -139,8 +139,8 @@ final class Places {
         TraceViewContext.Host onEngine = new TraceViewContext.Host(engines::stepAside, engines::dismiss);
         TraceAside trace = Asides.traces(shell, measures, book, outside, sheets, start);
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
-        BuildAside build =
-                Asides.builds(shell, measures, book, outside, undo, sheets, engines, trace, onEngine, trial, start::printTags);
+        BuildAside build = Asides.builds(
+                shell, measures, book, outside, undo, sheets, engines, trace, onEngine, trial, start::printTags);
         commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
         commands.add(Asides.lessons(shell, measures, book, sheets, engines).command());
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
@@ -215,8 +215,7 @@ final class Places {
                 () -> book.desk().view().facts(),
                 () -> book.desk().day(),
                 DAYS,
-                new RecordsFindable.Opened(
-                        sheets::correct, trace, trial));
+                new RecordsFindable.Opened(sheets::correct, trace, trial));
     }
 
     /** What pages lead to on other pages. */
@@ -398,11 +397,7 @@ final class Places {
                 measures,
                 shell.desk(),
                 () -> book.desk().view(),
-                new SeasonLeads(
-                        sheets::correct,
-                        sheets::open,
-                        start::exportSeason,
-                        start::printSeason));
+                new SeasonLeads(sheets::correct, sheets::open, start::exportSeason, start::printSeason));
         start.seasonShown(place::asked);
         return place;
     }

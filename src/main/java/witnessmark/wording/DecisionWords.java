@@ -83,7 +83,8 @@ public final class DecisionWords {
             said.add(
                     cost.isUnwritten()
                             ? texts.get("season.decision.unwritten", season.mark(led))
-                            : texts.get("season.decision.cost", season.mark(led), measures.money(cost.total(switches))));
+                            : texts.get(
+                                    "season.decision.cost", season.mark(led), measures.money(cost.total(switches))));
         }
         if (!decision.outcome().isBlank()) {
             said.add(decision.outcome());

@@ -14,6 +14,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Run;
 import witnessmark.logbook.port.Drafts.Draft;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.PhotoFile;
 import witnessmark.outcome.Outcome;
 import witnessmark.store.Garage;
 import witnessmark.store.RandomFacts;
@@ -55,13 +56,16 @@ final class DiskProgram implements AutoCloseable {
             Entry<?> fitted = Garage.made(Garage.fitment(garage.r1, garage.e1, garage.rods, 0, 5));
             write(logbook, List.of(fitted, Garage.made(Garage.inCar(garage.e1, garage.car7, 0, -1))));
             write(logbook, new RandomFacts(Numbers.seed()).oneOfEach(logbook.facts())); // as an import does
-            runs(logbook, garage, 1, 8);
+            runs(logbook, garage, 1, 7);
+            photo(logbook, 1);
             backUp(logbook);
-            runs(logbook, garage, 20, 24);
+            photo(logbook, 2);
+            runs(logbook, garage, 20, 23);
         }
         say("closed");
         try (Logbook logbook = logbooks.open()) {
-            runs(logbook, garage, 40, 46);
+            runs(logbook, garage, 40, 43);
+            photo(logbook, 3);
         }
         say("closed");
     }
@@ -98,6 +102,13 @@ final class DiskProgram implements AutoCloseable {
         say("begins " + all);
         TestLogbooks.write(logbook, entries).orThrow();
         say("saved " + all);
+    }
+
+    /** As the program does: the bytes first, then what is written of them. */
+    private void photo(Logbook logbook, int number) throws IOException {
+        PhotoFile taken =
+                logbook.photos().take(CardPhoto.onCard(number)).orThrow().file();
+        write(logbook, List.of(CardPhoto.of(taken)));
     }
 
     private void draft(Logbook logbook, String text) throws IOException {

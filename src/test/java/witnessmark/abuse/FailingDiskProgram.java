@@ -14,10 +14,12 @@ import java.util.stream.Stream;
 import witnessmark.abuse.DiskControl.Call;
 import witnessmark.abuse.DiskControl.Failure;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Photo;
 import witnessmark.domain.Run;
 import witnessmark.logbook.port.Drafts.Draft;
 import witnessmark.logbook.port.Drafts.Kept;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Photos;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.store.Garage;
@@ -41,6 +43,7 @@ final class FailingDiskProgram {
     private final Garage garage = new Garage();
     private final Map<String, Integer> counts = new TreeMap<>();
     private final byte[] made;
+    private final Path card;
 
     private FailingDiskProgram(Path folder, DiskControl control, boolean careless) throws IOException {
         this.folder = folder;
@@ -51,6 +54,7 @@ final class FailingDiskProgram {
             TestLogbooks.write(logbook, garage.all()).orThrow();
         }
         made = Files.readAllBytes(first.file());
+        card = CardPhoto.onCard(1);
     }
 
     /** The pieces of work, each with calls of its own that fail. */
@@ -83,7 +87,8 @@ final class FailingDiskProgram {
     private void everyWork(int step) throws IOException {
         for (boolean forever : new boolean[] {false, true}) {
             for (Work work : Work.values()) {
-                int every = work == Work.SAVING ? 1 : step;
+                int saving = forever && step > 1 ? 2 : 1;
+                int every = work == Work.SAVING ? saving : step;
                 int full = step == 1 ? 1 : 6 * every;
                 everyCall(work, "EIO", NOT_READ, Failure.EIO, forever, every);
                 everyCall(work, "EIO reading", Call.READ.bit(), Failure.EIO, forever, 3 * step);
@@ -143,6 +148,7 @@ final class FailingDiskProgram {
     private static final class Said {
         private final List<String> wrong = new ArrayList<>();
         private final Map<String, Boolean> runs = new TreeMap<>();
+        private final Map<String, Boolean> photos = new TreeMap<>();
         private final Map<String, String> made = new HashMap<>();
     }
 
@@ -181,6 +187,20 @@ final class FailingDiskProgram {
             if (logbook.drafts().keep("run", "", draft) != Kept.NOT_KEPT) {
                 said.made.put("draft", "draft " + hour);
             }
+            if (hour == 1) {
+                photo(logbook, said);
+            }
+        }
+    }
+
+    private void photo(Logbook logbook, Said said) {
+        Outcome<Photos.Taken> taken = logbook.photos().take(card);
+        sentences(taken.problems(), said);
+        if (taken.didWork()) {
+            Entry<Photo> photo = CardPhoto.of(taken.orThrow().file());
+            Outcome<?> written = TestLogbooks.write(logbook, photo);
+            sentences(written.problems(), said);
+            said.photos.put(photo.id().text(), written.didWork());
         }
     }
 
@@ -219,6 +239,15 @@ final class FailingDiskProgram {
                 }
                 counts.merge(
                         !saved && there.contains(name) ? "refused and there all the same" : "runs", 1, Integer::sum);
+            });
+            CardPhoto.bare(logbook).forEach(name -> said.wrong.add(name + " is written and its bytes are not there"));
+            said.photos.forEach((id, saved) -> {
+                boolean written = logbook.facts().of(Photo.class).all().stream()
+                        .anyMatch(photo -> photo.id().text().equals(id));
+                if (saved && !written) {
+                    said.wrong.add("a photo was said to be kept and is not there");
+                }
+                counts.merge(saved ? "photos" : "photos refused", 1, Integer::sum);
             });
             String draft = logbook.drafts()
                     .find("run", "")

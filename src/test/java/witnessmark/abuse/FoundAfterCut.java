@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.WeakHashMap;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.CRC32C;
@@ -32,10 +34,12 @@ final class FoundAfterCut {
      * @param faults what the program said, and what its check found
      * @param records revision by record
      * @param draft the draft kept, or nothing
+     * @param bare photos that are written without their bytes
      */
-    record Found(boolean opened, List<Problem> faults, Map<String, Long> records, String draft) {}
+    record Found(boolean opened, List<Problem> faults, Map<String, Long> records, String draft, List<String> bare) {}
 
     private static final int MOST_KEPT = 5;
+    private static final Pattern PHOTO = Pattern.compile("\\.photos/\\w\\w/[0-9a-f]{64}$");
 
     private final Path place;
     private final Map<List<Long>, Found> seen = new HashMap<>();
@@ -93,6 +97,7 @@ final class FoundAfterCut {
                 sum(files, logbook + "-wal"),
                 sum(files, logbook + "-journal"),
                 seen(files),
+                photos(files),
                 files.keySet().stream().anyMatch(name -> name.startsWith(folder + "/data")) ? 1L : 0L);
         Found found = seen.get(key);
         if (found == null) {
@@ -118,7 +123,7 @@ final class FoundAfterCut {
                 logbooks.files.open(place.resolve(folder.relativize(logbook).toString()));
         Sentences.complete(opened.problems());
         if (!opened.didWork()) {
-            return new Found(false, opened.problems(), Map.of(), "");
+            return new Found(false, opened.problems(), Map.of(), "", List.of());
         }
         try (Logbook book = opened.orThrow()) {
             List<Problem> faults = Stream.concat(opened.problems().stream(), book.verify().stream())
@@ -132,7 +137,7 @@ final class FoundAfterCut {
             Truth.entries(book.facts())
                     .values()
                     .forEach(entry -> records.put(entry.id().text(), entry.rev()));
-            return new Found(book.readOnly().isEmpty(), faults, records, draft);
+            return new Found(book.readOnly().isEmpty(), faults, records, draft, CardPhoto.bare(book));
         }
     }
 
@@ -153,8 +158,17 @@ final class FoundAfterCut {
 
     /** What the program keeps outside the logbook of what was in it. */
     private long seen(Map<String, byte[]> files) {
+        return sum(files, name -> name.contains("/witness/"));
+    }
+
+    /** Photos by the names they belong under: what lies aside is nobody's. */
+    private long photos(Map<String, byte[]> files) {
+        return sum(files, name -> PHOTO.matcher(name).find());
+    }
+
+    private long sum(Map<String, byte[]> files, Predicate<String> which) {
         return files.keySet().stream()
-                .filter(name -> name.contains("/witness/"))
+                .filter(which)
                 .sorted()
                 .mapToLong(name -> sum(files, name))
                 .reduce(17, (all, one) -> all * 31 + one);

@@ -21,11 +21,12 @@ import org.junit.jupiter.api.io.TempDir;
  * Power cuts while a logbook is made, written, backed up, closed and opened again, and while it is opened after another
  * cut. The acts of the program on its disk are replayed up to any of them, with what was not synced kept, dropped, torn
  * or in another order; each state is opened in the program's own way. What was said to be saved is there, a change is
- * there whole or not at all, the check finds nothing, and a backup that has its name is whole.
+ * there whole or not at all, no photo is written without its bytes, the check finds nothing, and a backup that has its name is
+ * whole.
  */
 class PowerLossTest {
     /** So many cuts leave somewhat more than twice as many states to be judged, copies counted. */
-    private static final int STATES = Numbers.of("cuts", 1_300, 100_000);
+    private static final int STATES = Numbers.of("cuts", 1_400, 100_000);
     /** So many of them, at most, lie within openings after another cut. */
     private static final int RECOVERIES = Numbers.of("recoveries", 6, 60);
 
@@ -64,6 +65,7 @@ class PowerLossTest {
         Map<String, Integer> counts = new TreeMap<>();
         cut(season, STATES * 3 / 4, random, found, wrong);
         counts.put("acts", season.acts().size());
+        assertThat(withoutPhotos(season, found)).as("the test itself").contains("its bytes are not there");
         for (Scene recovery : recoveries(season, found, random)) {
             cut(recovery, STATES / 4 / RECOVERIES, random, found, wrong);
         }
@@ -72,6 +74,13 @@ class PowerLossTest {
         counts.put("wrong", wrong.size());
         Numbers.tell("R2 power loss", counts);
         assertThat(wrong).as("seed %d", Numbers.seed()).isEmpty();
+    }
+
+    /** What is found of all that was done where somebody took the photos away. */
+    private static String withoutPhotos(Scene season, FoundAfterCut found) throws IOException {
+        Map<String, byte[]> files = season.before().after(PowerCut.KEPT, new Random(0));
+        assertThat(files.keySet().removeIf(name -> name.contains(".photos/"))).isTrue();
+        return judged(files, season.folder(), season.folder().resolve(LOGBOOK), season.said(), found);
     }
 
     /** A program that brings an older logbook to the newest form, and then writes on. */
@@ -249,6 +258,9 @@ class PowerLossTest {
         String records = state.opened() ? said.wrongIn(state.records(), state.draft()) : "";
         if (!records.isEmpty()) {
             return records;
+        }
+        if (!state.bare().isEmpty()) {
+            return "a photo is written and its bytes are not there: " + state.bare();
         }
         if (!state.opened() || !state.faults().isEmpty()) {
             return "does not open as it should: " + state.faults();

@@ -151,8 +151,8 @@ class CostTest {
         }
         assertThat(fresh.get("unwritten").toString())
                 .isEqualTo("[\"cash\",\"labour\",\"missed\",\"spoiled\",\"total\"]");
-        String said = shell.run("incident", book, "INC-03", "--as-of", "2026-04-15")
-                .out();
+        String said =
+                shell.run("incident", book, "INC-03", "--as-of", "2026-04-15").out();
         assertThat(said).contains("No cost written yet").doesNotContain("0.00");
 
         JsonNode season = json("cost", book, "--as-of", "2026-04-15", "--json");

@@ -35,7 +35,9 @@ class WayOfTest {
         assertThat(said.get(1))
                 .isEqualTo("Hours since its rebuild. Last found as it should be on 18 Feb, 4.58 h before.");
         assertThat(said.get(2)).startsWith("  30 Jan, 0.00 h").contains("Rebuilt, build 1");
-        assertThat(said.get(said.size() - 1)).startsWith("  14 Apr, 6.08 h").contains("INC-03 Copper flakes in the filter.");
+        assertThat(said.get(said.size() - 1))
+                .startsWith("  14 Apr, 6.08 h")
+                .contains("INC-03 Copper flakes in the filter.");
     }
 
     @Test
@@ -51,9 +53,11 @@ class WayOfTest {
         JsonNode last = days.get(days.size() - 1);
         assertThat(last.get("kinds").toString()).contains("failure");
         double whole = last.get("hours").asDouble();
-        assertThat(days).isNotEmpty().allSatisfy(day -> assertThat(
-                        day.get("hours").asDouble() + day.get("hoursBefore").asDouble())
-                .isCloseTo(whole, org.assertj.core.data.Offset.offset(1e-9)));
+        assertThat(days)
+                .isNotEmpty()
+                .allSatisfy(day -> assertThat(day.get("hours").asDouble()
+                                + day.get("hoursBefore").asDouble())
+                        .isCloseTo(whole, org.assertj.core.data.Offset.offset(1e-9)));
     }
 
     @Test

@@ -34,6 +34,8 @@ class FocusOfPlacesTest {
         List<String> after = said.lines().subList(2 * ROUND.size(), said.lines().size() - 1);
         String list = "at table Incidents, row 2";
         assertThat(after.stream().filter(line -> line.startsWith("at "))).containsOnly(list);
-        assertThat(after.stream().filter(line -> line.startsWith("on "))).hasSize(2).doesNotContain("on table Incidents, row 2");
+        assertThat(after.stream().filter(line -> line.startsWith("on ")))
+                .hasSize(2)
+                .doesNotContain("on table Incidents, row 2");
     }
 }

@@ -92,8 +92,8 @@ final class FocusProgram {
 
     private static Stream<JMenuItem> items(MenuElement in) {
         return Stream.of(in.getSubElements())
-                .flatMap(each -> Stream.concat(
-                        each instanceof JMenuItem item ? Stream.of(item) : Stream.empty(), items(each)));
+                .flatMap(each ->
+                        Stream.concat(each instanceof JMenuItem item ? Stream.of(item) : Stream.empty(), items(each)));
     }
 
     private static void press(int key) {
@@ -106,8 +106,8 @@ final class FocusProgram {
             throw new IllegalStateException("nothing has the focus");
         }
         for (int id : new int[] {KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED}) {
-            owner.dispatchEvent(new KeyEvent(
-                    owner, id, System.currentTimeMillis(), with, key, KeyEvent.CHAR_UNDEFINED));
+            owner.dispatchEvent(
+                    new KeyEvent(owner, id, System.currentTimeMillis(), with, key, KeyEvent.CHAR_UNDEFINED));
         }
     }
 

@@ -74,10 +74,7 @@ class FromFlakesToHoldingTest {
                 window,
                 () -> today,
                 new IncidentsAsked(
-                        nothing,
-                        written::add,
-                        record -> {},
-                        incident -> window.go(PlaceId.INCIDENTS, incident)),
+                        nothing, written::add, record -> {}, incident -> window.go(PlaceId.INCIDENTS, incident)),
                 new WeighFinding(SampleBook.on(SampleBook.OPENING), SampleBook.ids()),
                 nothing);
         pane = new ShellPane(

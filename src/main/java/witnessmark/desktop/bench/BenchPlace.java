@@ -316,12 +316,12 @@ public final class BenchPlace implements Place {
             return;
         }
         SheetPage page = now.model().page();
-        Runnable write = () ->
-                context.write().accept(Prefilled.answering(page.build().id(), Id.parse(line.id())));
+        Runnable write =
+                () -> context.write().accept(Prefilled.answering(page.build().id(), Id.parse(line.id())));
         boolean figure = page.lessons().stream()
                 .map(LessonCheck::lesson)
-                .anyMatch(lesson -> lesson.id().text().equals(line.id())
-                        && lesson.fact().kind() != null);
+                .anyMatch(lesson ->
+                        lesson.id().text().equals(line.id()) && lesson.fact().kind() != null);
         if (figure) {
             whenWritten("bench.accept.first", write);
         } else {

@@ -21,8 +21,8 @@ import witnessmark.ledger.result.BuildGap;
 import witnessmark.ledger.result.BuildPosition;
 import witnessmark.ledger.result.JointGroup;
 import witnessmark.ledger.result.Mark;
-import witnessmark.logbook.building.BuildField.Name;
 import witnessmark.logbook.building.BuildField;
+import witnessmark.logbook.building.BuildField.Name;
 import witnessmark.logbook.building.BuildPage;
 import witnessmark.wording.BuildPageWords;
 import witnessmark.wording.LifeWords;
@@ -98,8 +98,7 @@ final class LineWords {
                 page.positions().stream().map(at -> position(page, at, typed)).toList(),
                 joints(model, page),
                 page.lessons().stream()
-                        .map(check ->
-                                lessons.line(page.facts(), check, model.written() != null && model.canWrite()))
+                        .map(check -> lessons.line(page.facts(), check, model.written() != null && model.canWrite()))
                         .toList(),
                 page.gaps().stream().map(gap -> gap(page, gap)).toList());
     }

@@ -25,8 +25,8 @@ import witnessmark.desktop.lessons.LessonLine;
 import witnessmark.desktop.lessons.LessonsView;
 import witnessmark.domain.Coded;
 import witnessmark.domain.Zone;
-import witnessmark.logbook.building.BuildField.Name;
 import witnessmark.logbook.building.BuildField;
+import witnessmark.logbook.building.BuildField.Name;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 

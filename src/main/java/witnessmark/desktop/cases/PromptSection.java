@@ -80,8 +80,7 @@ final class PromptSection extends JPanel {
     private JButton cause(String cause, String predicts) {
         JButton link = Buttons.link(
                 new Caption(cause, -1),
-                () -> doing.write()
-                        .accept(Prefilled.considering(Id.<Incident>parse(incident), cause, predicts)));
+                () -> doing.write().accept(Prefilled.considering(Id.<Incident>parse(incident), cause, predicts)));
         String take = texts.get("cases.prompts.take", cause);
         link.getAccessibleContext().setAccessibleName(take);
         link.setToolTipText(take);

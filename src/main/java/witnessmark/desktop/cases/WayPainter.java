@@ -1,5 +1,6 @@
 package witnessmark.desktop.cases;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.FontMetrics;
@@ -10,7 +11,6 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
-import com.formdev.flatlaf.util.UIScale;
 import witnessmark.desktop.form.Cut;
 import witnessmark.desktop.form.Palette;
 import witnessmark.study.result.WayTo.Kind;

@@ -1,10 +1,11 @@
 package witnessmark.desktop.cases;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.FontMetrics;
-import java.awt.Graphics2D;
 import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -16,7 +17,6 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
-import com.formdev.flatlaf.util.UIScale;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;

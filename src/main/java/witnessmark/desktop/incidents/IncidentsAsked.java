@@ -12,7 +12,4 @@ import witnessmark.logbook.sheets.Prefilled;
  * @param open shows an incident of the place
  */
 public record IncidentsAsked(
-        Runnable report,
-        Consumer<Prefilled> write,
-        Consumer<String> correct,
-        Consumer<String> open) {}
+        Runnable report, Consumer<Prefilled> write, Consumer<String> correct, Consumer<String> open) {}

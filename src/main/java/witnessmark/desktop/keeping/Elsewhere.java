@@ -16,8 +16,8 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.shell.ClosingWait;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.desktop.task.Ticking;
-import witnessmark.logbook.CopyElsewhere.Look;
 import witnessmark.logbook.CopyElsewhere;
+import witnessmark.logbook.CopyElsewhere.Look;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Texts;
 

@@ -83,8 +83,7 @@ final class BringInPage implements Aside {
      * @param over told when its files are wanted no more, whatever took its place
      * @param ended told when nothing is being taken in any more, and whether all of it is in
      */
-    record Told(
-            Consumer<About> remember, Runnable taken, Runnable back, Runnable over, Consumer<Boolean> ended) {}
+    record Told(Consumer<About> remember, Runnable taken, Runnable back, Runnable over, Consumer<Boolean> ended) {}
 
     BringInPage(PhotosContext context, List<Path> files, About about, Told told) {
         this.context = context;

@@ -103,8 +103,7 @@ final class RunSheetPanel extends JPanel implements SheetView {
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", () -> actions.save(false));
         FormKeys.bindWithin(this, Keys.menuShift(KeyEvent.VK_ENTER), "wm-save-next", () -> actions.save(true));
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
-        FormKeys.bindWithin(
-                this, Keys.menu(KeyEvent.VK_Z), "wm-put-back", model::canPutBack, actions::putBack);
+        FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_Z), "wm-put-back", model::canPutBack, actions::putBack);
     }
 
     private void showModel() {

@@ -67,8 +67,7 @@ final class ToldPanel extends JPanel {
         this.way = new FootGivesWay(this, scroll::end, foot, "growx");
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", this::save);
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
-        FormKeys.bindWithin(
-                this, Keys.menu(KeyEvent.VK_Z), "wm-put-back", model::canPutBack, this::putBack);
+        FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_Z), "wm-put-back", model::canPutBack, this::putBack);
         model.onChange(this::showModel);
         actions.onChange(this::showModel);
         showModel();

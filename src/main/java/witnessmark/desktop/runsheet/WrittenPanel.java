@@ -101,8 +101,7 @@ final class WrittenPanel extends JPanel implements SheetView {
         askWhy();
         FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_ENTER), "wm-save", actions::save);
         FormKeys.bindWithin(this, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
-        FormKeys.bindWithin(
-                this, Keys.menu(KeyEvent.VK_Z), "wm-put-back", model::canPutBack, actions::notPutBack);
+        FormKeys.bindWithin(this, Keys.menu(KeyEvent.VK_Z), "wm-put-back", model::canPutBack, actions::notPutBack);
         form.onLeave(field -> actions.left());
         model.onChange(this::showModel);
         actions.onChange(this::showModel);

@@ -112,8 +112,7 @@ final class CostRows {
 
     /** What a failure cost together. */
     Amount together(IncidentCost cost, Switches switches) {
-        return new Amount(
-                money.together(cost, switches), cost.total(switches).minor());
+        return new Amount(money.together(cost, switches), cost.total(switches).minor());
     }
 
     /** The same with its currency. */

@@ -128,9 +128,7 @@ public final class ShellPane extends JPanel {
     /** Where one was comes back as it was left, if a page that stood in this place was called from elsewhere. */
     private boolean comeBack(PlaceId place) {
         Called from = called;
-        if (from == null
-                || !place().map(Place::id).equals(Optional.of(place))
-                || !visits.returnTo(from.from())) {
+        if (from == null || !place().map(Place::id).equals(Optional.of(place)) || !visits.returnTo(from.from())) {
             return false;
         }
         called = from.before();

@@ -107,9 +107,8 @@ public final class ReportIncident implements LogSheet {
     private static String carOf(Id<Engine> engine, LocalDate day, @Nullable LocalTime clock, SheetSight sight) {
         ZoneId zone = sight.view().zone();
         Moment evening = Moment.endOf(day, zone);
-        List<Moment> asked = clock == null
-                ? List.of(evening.before(), evening)
-                : List.of(Moment.of(day.atTime(clock), zone));
+        List<Moment> asked =
+                clock == null ? List.of(evening.before(), evening) : List.of(Moment.of(day.atTime(clock), zone));
         return asked.stream()
                 .flatMap(at -> sight.view().ledger().carOf(engine, at).stream())
                 .map(stay -> stay.fact().car().text())

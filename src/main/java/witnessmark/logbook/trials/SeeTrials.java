@@ -44,12 +44,7 @@ public final class SeeTrials {
 
     /** Every trial that names the design of a part, in that order; a trial against every other of its kind names one. Quick. */
     public static List<Entry<Trial>> allOfPart(View view, Id<Part> part) {
-        return view
-                .facts()
-                .of(Part.class)
-                .find(part)
-                .map(found -> found.fact().design())
-                .stream()
+        return view.facts().of(Part.class).find(part).map(found -> found.fact().design()).stream()
                 .flatMap(design -> new Trials(view.ledger())
                         .begun().stream()
                                 .filter(trial -> trial.fact().tried().equals(design)

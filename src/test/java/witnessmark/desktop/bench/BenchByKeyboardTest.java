@@ -19,23 +19,23 @@ import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.TabWalk;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
 import witnessmark.domain.HowStood;
+import witnessmark.domain.Id;
+import witnessmark.domain.Lesson;
+import witnessmark.domain.LessonAnswer;
 import witnessmark.domain.MeasureKind;
 import witnessmark.domain.MeasurePlace;
 import witnessmark.domain.Measurement;
-import witnessmark.logbook.Desk;
-import witnessmark.quantity.Moment;
-import witnessmark.logbook.sheets.Prefilled;
-import witnessmark.logbook.run.SampleBook;
 import witnessmark.domain.Standing;
-import witnessmark.domain.LessonAnswer;
-import witnessmark.domain.Lesson;
-import witnessmark.domain.Id;
-import witnessmark.domain.Build;
-import witnessmark.desktop.testing.TabWalk;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.run.SampleBook;
+import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.quantity.Moment;
 
 /** The measuring bench in a real window with nothing but keys. */
 @UiTest(display = true)
@@ -274,7 +274,8 @@ class BenchByKeyboardTest {
         JComponent way = new Ui(window.place.panel())
                 .button("Answer it…: Clamps tightened again after the first heat cycle, by whom?");
         assertThat(TabWalk.namesFrom(window.place.panel().firstFocus()))
-                .containsSubsequence("INC-04", "Answer it…: Clamps tightened again after the first heat cycle, by whom?");
+                .containsSubsequence(
+                        "INC-04", "Answer it…: Clamps tightened again after the first heat cycle, by whom?");
         way.requestFocusInWindow();
         Focus.await(way);
         keys.press(KeyEvent.VK_SPACE);

@@ -86,7 +86,10 @@ class IncidentsPageTest {
     /** A figure that nobody knows is no 0, in the list and on the page. */
     @Test
     void of_an_incident_that_is_new_no_cost_is_written_yet() {
-        window = new IncidentsWindow(Looks.light(), IncidentsWindow.english(), SampleBook.on(LocalDate.parse("2026-04-15")).view());
+        window = new IncidentsWindow(
+                Looks.light(),
+                IncidentsWindow.english(),
+                SampleBook.on(LocalDate.parse("2026-04-15")).view());
         window.choose("INC-03");
         JRootPane root = window.root(1366, 768);
         List<String> figures = Stage.visible(root).stream()

@@ -261,8 +261,8 @@ class PhotosPageTest {
     void closing_waits_for_a_batch_under_way() {
         CountDownLatch card = keptUp();
         List<Integer> closed = new ArrayList<>();
-        Runnable count = () ->
-                closed.add(desk.view().facts().of(Photo.class).where(each -> true).size());
+        Runnable count = () -> closed.add(
+                desk.view().facts().of(Photo.class).where(each -> true).size());
         window.photographs.last(null, count);
         window.photographs.last(null, count);
         assertThat(closed).as("not yet").isEmpty();

@@ -140,7 +140,9 @@ class ShellPaneTest {
         gallery.desk.go(PlaceId.RUN_SHEET);
         gallery.desk.go(PlaceId.ENGINES, "E-07");
         gallery.desk.goAside(PlaceId.BEFORE_WE_GO);
-        assertThat(gallery.desk.comeBack(PlaceId.RUN_SHEET)).as("that place is not in view").isFalse();
+        assertThat(gallery.desk.comeBack(PlaceId.RUN_SHEET))
+                .as("that place is not in view")
+                .isFalse();
         assertThat(gallery.desk.comeBack(PlaceId.BEFORE_WE_GO)).isTrue();
         assertThat(pane.current()).contains(Visit.to(PlaceId.ENGINES, "E-07"));
         assertThat(command("shell.command.forward").isEnabled())

@@ -141,7 +141,10 @@ class IncidentSheetsTest {
         assertThat(sheet.follows(ReportIncident.ENGINE, new SheetTyped(typed), sheets.sight()))
                 .isEmpty();
         typed.putAll(Map.of(
-                ReportIncident.WHEN, "14 Jun 2026", ReportIncident.RUN, lastRun().id().text()));
+                ReportIncident.WHEN,
+                "14 Jun 2026",
+                ReportIncident.RUN,
+                lastRun().id().text()));
         assertThat(sheet.follows(ReportIncident.ENGINE, new SheetTyped(typed), sheets.sight()))
                 .isEmpty();
     }
