@@ -34,7 +34,10 @@ public final class PartPlaceWords {
         Integer out = finding.outPercent();
         return line == null || around == null || out == null
                 ? Optional.empty()
-                : Optional.of(line.outline() == Outline.NONE ? figures(line.outline(), around, out) : of(line.outline(), around, out));
+                : Optional.of(
+                        line.outline() == Outline.NONE
+                                ? figures(line.outline(), around, out)
+                                : of(line.outline(), around, out));
     }
 
     /** The figures themselves: {@code 92° round, 50 % out}. */
@@ -93,6 +96,11 @@ public final class PartPlaceWords {
                         .mapToObj(quarter ->
                                 texts.get("strip.place." + (standing(outline) ? "upright." : "lying.") + 2 * quarter))
                         .toList();
+    }
+
+    /** The edge that is counted to of half a shell. */
+    public String farEdge(Outline outline) {
+        return texts.get("strip.place.to." + outline.name().toLowerCase(Locale.ROOT));
     }
 
     /** The edge that is counted from of what is laid flat. */

@@ -33,7 +33,8 @@ class StripOfTest {
         assertThat(shell.run("strip", book, "K05", "--build", "2").out())
                 .contains("K05, build 2", "Opened Wed 15 Apr 2026 at 6.08 h")
                 .contains("Clear or worse: Big-end shell, upper 3")
-                .contains("3: fretted, light, in the middle, middle of its width: its back polished brown; noted, not followed up")
+                .contains(
+                        "3: fretted, light, in the middle, middle of its width: its back polished brown; noted, not followed up")
                 .contains("Before, build 1: no mark, as it should be.");
     }
 

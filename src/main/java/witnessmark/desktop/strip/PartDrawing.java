@@ -44,7 +44,7 @@ final class PartDrawing extends JPanel {
     private static final int HEIGHT = 150;
     private static final int FLAT = 86;
     /** Of its width, with one key. */
-    private static final double STEP = 0.05;
+    private static final double STEP = 0.1;
 
     private static final double BESIDE = 8;
 
@@ -105,7 +105,7 @@ final class PartDrawing extends JPanel {
                 this,
                 KeyStroke.getKeyStroke(key, InputEvent.SHIFT_DOWN_MASK),
                 "nudge" + key,
-                () -> move(right, down, STEP / 4));
+                () -> move(right, down, STEP / 5));
     }
 
     private void move(int right, int down, double step) {
@@ -188,7 +188,10 @@ final class PartDrawing extends JPanel {
         }
         g.setFont(getFont());
         PartPainter painter = new PartPainter(plane(), g);
-        painter.outline(words.quarters(outline), outline.disc() ? "" : words.edge(outline));
+        painter.outline(
+                words.quarters(outline),
+                outline.disc() ? "" : words.edge(outline),
+                outline == Outline.HALF ? words.farEdge(outline) : "");
         painter.marks(spots.spots(), isFocusOwner() ? cursor : null);
         if (isFocusOwner()) {
             g.setColor(Palette.MARK.colour());

@@ -29,8 +29,9 @@ final class PartPainter {
     /**
      * @param sides what lies round it, from where the counting begins
      * @param edge the edge that is counted from, empty for none
+     * @param far the edge that is counted to, empty for none
      */
-    void outline(List<String> sides, String edge) {
+    void outline(List<String> sides, String edge, String far) {
         Rectangle2D box = plane.box();
         g.setColor(Palette.TRACK.colour());
         g.fill(plane.edge());
@@ -50,7 +51,7 @@ final class PartPainter {
         if (plane.outline().disc()) {
             around(sides);
         } else {
-            flat(sides, edge);
+            flat(sides, edge, far);
         }
     }
 
@@ -71,7 +72,7 @@ final class PartPainter {
     }
 
     /** Below what is laid flat; the first comes round again at its end. */
-    private void flat(List<String> sides, String edge) {
+    private void flat(List<String> sides, String edge, String far) {
         Rectangle2D box = plane.box();
         FontMetrics metrics = g.getFontMetrics();
         double below = box.getMaxY() + UIScale.scale(2f) + metrics.getAscent();
@@ -82,6 +83,7 @@ final class PartPainter {
         for (int i = 1; !half && i < sides.size(); i++) {
             centred(sides.get(i), box.getX() + box.getWidth() * i / sides.size(), below);
         }
+        centred(far, box.getCenterX(), below);
         centred(edge, box.getCenterX(), box.getY() - UIScale.scale(2f) - metrics.getDescent());
     }
 

@@ -47,7 +47,7 @@ final class StripPanel extends JPanel {
         page.add(which, "split 2, w 345::460");
         page.add(headline, "growx, wmin 0, gapleft 12");
         page.add(empty, "growx, wmin 0");
-        page.add(both, "growx, wmin 0");
+        page.add(both, "grow, pushy, wmin 0");
         add(scrolls(page), "grow, w 0:0:, h 0:0:");
     }
 

@@ -4,6 +4,7 @@ import java.awt.event.KeyEvent;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -11,9 +12,9 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
-import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
+import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Build;
@@ -240,15 +241,24 @@ public final class StripReportPage {
         public void words(StripSide.At at, String spot, String said) {
             Id<Finding> finding = at.cell().finding();
             if (finding != null) {
-                writes(at.where(), said, () -> writing.told(finding, spot, said, why(at.where(), said)));
+                String what = Stream.of(spot, said)
+                        .filter(each -> !each.isEmpty())
+                        .findFirst()
+                        .orElseGet(() -> texts.get("strip.page.why.wordless"));
+                writes(at.where(), what, () -> writing.told(finding, spot, said, why(at.where(), what)));
             }
         }
 
         @Override
         public void incident(StripSide.At at, String incident) {
             Id<Finding> finding = at.cell().finding();
-            String what = texts.get("strip.page.evidence");
-            if (finding != null) {
+            StripModel.Shown now = shown;
+            if (finding != null && now != null) {
+                String what = now.incidents().stream()
+                        .filter(each -> each.key().equals(incident))
+                        .map(each -> texts.get("strip.page.why.evidence", each.words()))
+                        .findFirst()
+                        .orElseThrow();
                 writes(
                         at.where(),
                         what,

@@ -146,12 +146,19 @@ final class StripTable extends JPanel {
         inHand().ifPresent(cell -> {
             getAccessibleContext().setAccessibleDescription(String.join(". ", cell.said()));
             if (isFocusOwner()) {
-                Rectangle wanted = grid().cell(row, column).getBounds();
-                int head = (int) Math.ceil(grid().headHeight());
-                scrollRectToVisible(new Rectangle(wanted.x, wanted.y - head, wanted.width, wanted.height + head));
+                reveal();
+                EventThread.later(this::reveal); // what stands beside it may have changed how high it is
             }
         });
         repaint();
+    }
+
+    private void reveal() {
+        if (inHand().isPresent()) {
+            Rectangle wanted = grid().cell(row, column).getBounds();
+            int head = (int) Math.ceil(grid().headHeight());
+            scrollRectToVisible(new Rectangle(wanted.x, wanted.y - head, wanted.width, wanted.height + head));
+        }
     }
 
     private StripGrid grid() {

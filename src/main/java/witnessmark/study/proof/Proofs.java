@@ -5,8 +5,10 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.ActionCarried;
 import witnessmark.domain.ActionKind;
@@ -15,10 +17,13 @@ import witnessmark.domain.CaseAction;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Finding;
+import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.ProofBy;
 import witnessmark.domain.ProofWanted;
+import witnessmark.domain.Zone;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
@@ -28,6 +33,7 @@ import witnessmark.study.result.FailedAfter;
 import witnessmark.study.result.ProofLine;
 import witnessmark.study.result.ProofOfCase;
 import witnessmark.study.result.ProofState;
+import witnessmark.study.result.StripLine;
 import witnessmark.study.result.UseOfRuns;
 
 /**
@@ -178,7 +184,10 @@ public final class Proofs {
         return failed;
     }
 
-    /** Where running before a failure begins: at the repair after the one before, else at the last build; else with its life. */
+    /**
+     * Where running before a failure begins: at the repair after the one before, else at the last build; else with its life. Where its
+     * findings have places, the last build is the last that laid one of them open: a shell is no newer for work on the head.
+     */
     private Optional<Moment> beganBefore(Entry<Incident> incident, Id<Engine> engine) {
         Moment at = ran.failedAt(incident);
         Id<Incident> before = incident.fact().before();
@@ -191,14 +200,28 @@ public final class Proofs {
             Optional<Moment> failed = facts.of(Incident.class).find(before).map(ran::failedAt);
             return repaired.or(() -> failed.filter(then -> then.isBefore(at)));
         }
+        Set<Zone> where = zones(incident.id());
         return facts
                 .of(Build.class)
                 .where(build -> build.engine().equals(engine)
                         && build.closed() != null
-                        && build.closed().isBefore(at))
+                        && build.closed().isBefore(at)
+                        && (where.isEmpty() || build.zones().stream().anyMatch(where::contains)))
                 .stream()
                 .map(build -> build.fact().closed())
                 .max(Comparator.naturalOrder());
+    }
+
+    /** What lays open where something was found that speaks to it; what is as it should be tells no place. */
+    private Set<Zone> zones(Id<Incident> incident) {
+        return facts
+                .of(Finding.class)
+                .where(finding -> incident.equals(finding.incident()) && finding.how() != HowMarked.NONE)
+                .stream()
+                .map(finding -> finding.fact().place())
+                .filter(Objects::nonNull)
+                .flatMap(place -> StripLine.opening(place).stream())
+                .collect(Collectors.toSet());
     }
 
     private static @Nullable RunningTime twice(FailedAfter last) {

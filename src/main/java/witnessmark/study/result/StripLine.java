@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Finding;
@@ -479,6 +480,14 @@ public enum StripLine {
     /** Whether it can be looked at once these are open. */
     public boolean openedBy(Set<Zone> open) {
         return zones.stream().anyMatch(open::contains);
+    }
+
+    /** The zones that lay a place open, any of its sides; none for what lies outside. */
+    public static Set<Zone> opening(FindingPlace place) {
+        return Arrays.stream(values())
+                .filter(line -> line.place == place)
+                .flatMap(line -> line.zones.stream())
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Zone.class)));
     }
 
     /** The line a finding belongs to: that of its side where its spot begins with one. Null for one without a place. */

@@ -174,13 +174,15 @@ class PhotosPageTest {
                 .orElseThrow();
         window.strip.show(PhotosOf.finding(finding.id()));
         window.bring(FILES.subList(0, 1), "where it was found");
-        assertThat(PhotosOf.finding(finding.id()).in(desk.view())).singleElement().satisfies(photo -> {
-            assertThat(photo.fact().finding()).isEqualTo(finding.id());
-            assertThat(photo.fact().incident()).isEqualTo(finding.fact().incident());
-            assertThat(photo.fact().engine()).isEqualTo(finding.fact().engine());
-            assertThat(photo.fact().part()).isEqualTo(finding.fact().part());
-            assertThat(photo.fact().number()).isEqualTo(finding.fact().number());
-        });
+        assertThat(PhotosOf.finding(finding.id()).in(desk.view()))
+                .singleElement()
+                .satisfies(photo -> {
+                    assertThat(photo.fact().finding()).isEqualTo(finding.id());
+                    assertThat(photo.fact().incident()).isEqualTo(finding.fact().incident());
+                    assertThat(photo.fact().engine()).isEqualTo(finding.fact().engine());
+                    assertThat(photo.fact().part()).isEqualTo(finding.fact().part());
+                    assertThat(photo.fact().number()).isEqualTo(finding.fact().number());
+                });
     }
 
     @Test

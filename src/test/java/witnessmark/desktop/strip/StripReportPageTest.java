@@ -211,8 +211,8 @@ class StripReportPageTest {
         PartSpots.Place from = drawing.cursor();
         Ui.press(drawing, Keys.plain(KeyEvent.VK_RIGHT));
         Ui.press(drawing, Keys.plain(KeyEvent.VK_DOWN));
-        assertThat(drawing.cursor().around()).isEqualTo(from.around() + 9);
-        assertThat(drawing.cursor().out()).isEqualTo(from.out() + 5);
+        assertThat(drawing.cursor().around()).isEqualTo(from.around() + 18);
+        assertThat(drawing.cursor().out()).isEqualTo(from.out() + 10);
         PartSpots.Place to = drawing.cursor();
         Ui.press(drawing, Keys.plain(KeyEvent.VK_ENTER));
         window.settle();

@@ -89,7 +89,8 @@ class StripSheetTest {
                         solid("Looked at by Crew chief, Wed 15 Apr 2026."),
                         solid("BE-05a, 6.08 h run by then"),
                         solid("1 light"),
-                        solid("fretted, in the middle, middle of its width: its back polished brown; noted, not followed up"),
+                        solid(
+                                "fretted, in the middle, middle of its width: its back polished brown; noted, not followed up"),
                         solid("Worse since. Build 1: no mark, as it should be"),
                         solid("What the trade asks of such marks"),
                         solid("Housing lost its grip on the shells"),

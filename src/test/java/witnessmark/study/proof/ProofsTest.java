@@ -9,18 +9,24 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.domain.ActionCarried;
 import witnessmark.domain.ActionKind;
 import witnessmark.domain.CaseAction;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
+import witnessmark.domain.FindingMark;
+import witnessmark.domain.FindingPlace;
 import witnessmark.domain.FoundWhen;
+import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.ProofBy;
@@ -28,6 +34,7 @@ import witnessmark.domain.ProofSeen;
 import witnessmark.domain.ProofWanted;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.Severity;
+import witnessmark.domain.Zone;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Story;
 import witnessmark.quantity.Moment;
@@ -115,6 +122,31 @@ class ProofsTest {
         return ran.subMap(from, true, to, true).values().stream()
                 .mapToLong(each -> each)
                 .sum();
+    }
+
+    /** The bottom end closed, three hours, the head renewed, two hours, it failed: what failed tells which of the two it ran. */
+    @ParameterizedTest
+    @CsvSource({
+        "BIG_END_SHELL, WIPED, 300", "FIRE_RING, CRACKED, 120", "BORE, SCORED, 120",
+        "BIG_END_SHELL, NO_MARK, 120", "HOSE, CRACKED, 120", ", , 120"
+    })
+    void running_before_a_failure_begins_where_what_failed_was_last_laid_open(
+            @Nullable FindingPlace place, @Nullable FindingMark mark, long minutes) {
+        story.build(engine, 1, Set.of(Zone.SUMP, Zone.BOTTOM_END), morning(0), morning(1));
+        run(2, 180);
+        story.build(engine, 2, Set.of(Zone.COVERS, Zone.HEAD), morning(3), morning(4));
+        run(5, 120);
+        Id<Incident> failed = fails(5, null);
+        if (place != null && mark != null) {
+            HowMarked how = mark == FindingMark.NO_MARK ? HowMarked.NONE : HowMarked.HEAVY;
+            story.add(new Finding(
+                    failed, engine, null, null, "", place, 2, "", mark, how, null, null, null, null, evening(6), "", "",
+                    null, null));
+        }
+
+        assertThat(proof(failed, 8).failed())
+                .singleElement()
+                .satisfies(each -> assertThat(each.ran()).isEqualTo(Story.minutes(minutes)));
     }
 
     @ParameterizedTest(name = "seed {0}")
