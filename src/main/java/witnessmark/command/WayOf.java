@@ -15,6 +15,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
+import witnessmark.logbook.money.SeeIncident;
 import witnessmark.logbook.proof.SeeWay;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -56,12 +57,11 @@ final class WayOf implements Callable<Integer> {
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
         Optional<Entry<Incident>> incident = view.facts().of(Incident.class).named(mark);
-        if (incident.isEmpty()
-                || !view.ledger().asOf().counts(incident.get().fact().at())) {
+        if (incident.flatMap(found -> SeeIncident.of(view, found.id())).isEmpty()) {
             return answer.didNot(
                     List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Incident.class), mark)));
         }
-        Optional<WayTo> way = SeeWay.of(view, incident.get());
+        Optional<WayTo> way = SeeWay.of(view, incident.orElseThrow());
         WayLines lines = words.lines(view.facts(), way);
         if (json) {
             answer.print(asJson(answer, view, incident.get(), way, lines));

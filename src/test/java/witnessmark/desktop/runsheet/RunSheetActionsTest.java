@@ -2,6 +2,7 @@ package witnessmark.desktop.runsheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.event.KeyEvent;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,7 @@ import javax.swing.JList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.NoticeStrip;
 import witnessmark.desktop.form.StatusStrip;
 import witnessmark.desktop.shell.PlaceId;
@@ -367,6 +369,18 @@ class RunSheetActionsTest {
 
         assertThat(stage.model().text(RunField.RUNNING)).isEqualTo("1h7x");
         assertThat(logbook.drafts().find("run sheet", "new")).isPresent();
+    }
+
+    /** The key would take back the last run of the logbook otherwise. */
+    @Test
+    void a_cleared_sheet_is_put_back_by_the_key_for_undo() {
+        stage.put(RunField.RUNNING, "1h7x");
+        settle();
+        click("Clear sheet");
+        settle();
+        Ui.press(stage.place.panel(), Keys.menu(KeyEvent.VK_Z));
+        settle();
+        assertThat(stage.model().text(RunField.RUNNING)).isEqualTo("1h7x");
     }
 
     @Test

@@ -372,6 +372,18 @@ class RunSheetModelTest {
     }
 
     @Test
+    void what_was_typed_since_it_was_cleared_is_put_back_in_its_turn() {
+        put(RunField.RUNNING, "28:20");
+        model.clear(sheet.fresh(null));
+        put(RunField.RUNNING, "11:05");
+        model.putBack();
+        assertThat(model.text(RunField.RUNNING)).isEqualTo("28:20");
+        assertThat(model.canPutBack()).isTrue();
+        model.putBack();
+        assertThat(model.text(RunField.RUNNING)).isEqualTo("11:05");
+    }
+
+    @Test
     void after_saving_the_sheet_moves_on_and_takes_later_keys_along() {
         put(RunField.RUNNING, "28:20");
         Map<RunField, String> saved = model.texts();
