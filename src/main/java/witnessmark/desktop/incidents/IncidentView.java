@@ -1,11 +1,14 @@
 package witnessmark.desktop.incidents;
 
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.cases.CaseView;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Hairline;
 import witnessmark.desktop.form.Lettering;
@@ -25,6 +28,7 @@ final class IncidentView {
     private final JTextArea closed = Lettering.paragraph("", Styles.NOTE);
     private final JTextArea seen = Lettering.paragraph("", Styles.FIELD_LABEL);
     private final JLabel costHeading = Lettering.line("", Styles.SECTION);
+    private final JButton addCost;
     private final CostSheet cost;
     private final CaseView cases;
     private final Sections holds;
@@ -39,6 +43,12 @@ final class IncidentView {
         this.causes = new Sections(asked);
         this.sections = new Sections(asked);
         this.cost = new CostSheet(tools, asked.correct());
+        this.addCost = Buttons.link(Caption.of(texts.get("incidents.add.cost")), () -> {
+            PageLines now = shown;
+            if (now != null) {
+                asked.write().accept(now.addCost());
+            }
+        });
         JPanel head = new JPanel(new FormLayout("insets 0, gap 0, fillx", "[]10[0::,grow,fill]10[]", "[baseline]"));
         head.setOpaque(false);
         head.add(mark);
@@ -55,7 +65,8 @@ final class IncidentView {
         sheet.add(causes, "growx, wmin 0");
         sheet.add(cases.prompts(), "growx, wmin 0");
         sheet.add(new Hairline(), "growx, gaptop 8");
-        sheet.add(costHeading, "gaptop 4");
+        sheet.add(costHeading, "split 2, growx, pushx, wmin 0, gaptop 4");
+        sheet.add(addCost, "growx 0");
         sheet.add(cost, "growx, wmin 0");
         sheet.add(sections, "growx, wmin 0");
         sheet.add(cases.beside(), "growx, wmin 0");

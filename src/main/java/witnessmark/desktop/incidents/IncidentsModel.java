@@ -123,6 +123,7 @@ final class IncidentsModel {
                 incident.seen(),
                 page.cost().home().getCurrencyCode(),
                 costs.columns(view.facts(), page.cost()),
+                Prefilled.costOf(entry),
                 costs.span(page.cost()),
                 cases.lines(view, entry, seen),
                 sections.holds(page, seen),

@@ -20,6 +20,7 @@ import witnessmark.logbook.sheets.Prefilled;
  * @param seen what was seen
  * @param currency of its amounts
  * @param columns what it cost, the total last
+ * @param addCost what writes another down
  * @param span what the total can be, on what it rests, and what is in no total
  * @param investigation what led up to it, findings against causes, what to ask, and what it can be laid beside
  * @param holds whether what was done holds
@@ -37,6 +38,7 @@ record PageLines(
         String seen,
         String currency,
         List<Amounts> columns,
+        Prefilled addCost,
         List<String> span,
         CaseLines investigation,
         List<Section> holds,

@@ -205,6 +205,13 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                 Map.of(WeighOnSheet.CAUSE, cause.text(), WeighOnSheet.FINDING, finding.text()));
     }
 
+    /** A cost that is owed to an incident, on its car, engine and event. */
+    public static Prefilled costOf(Entry<Incident> incident) {
+        Map<SheetField, String> texts = new HashMap<>(WriteCost.onWhat(incident.fact()));
+        texts.put(WriteCost.INCIDENT, incident.id().text());
+        return new Prefilled(new WriteCost().key(), texts);
+    }
+
     /** An incident linked to another. */
     public static Prefilled linking(Id<Incident> incident) {
         return new Prefilled(new LinkIncidents().key(), Map.of(LinkIncidents.INCIDENT, incident.text()));

@@ -104,6 +104,25 @@ public final class WriteCost implements LogSheet {
         return Map.of(ENGINE, engine.text());
     }
 
+    /** What a cost of an incident is on: its car, engine and event, as far as they are known. */
+    static Map<SheetField, String> onWhat(Incident incident) {
+        Map<SheetField, String> texts = new HashMap<>();
+        texts.put(CAR, incident.car() == null ? "" : incident.car().text());
+        texts.put(ENGINE, incident.engine() == null ? "" : incident.engine().text());
+        texts.put(EVENT, incident.event() == null ? "" : incident.event().text());
+        texts.values().removeIf(String::isEmpty);
+        return texts;
+    }
+
+    @Override
+    public Map<SheetField, String> follows(SheetField picked, SheetTyped typed, SheetSight sight) {
+        return picked.equals(INCIDENT)
+                ? sight.find(Incident.class, typed.text(INCIDENT))
+                        .map(incident -> onWhat(incident.fact()))
+                        .orElse(Map.of())
+                : Map.of();
+    }
+
     @Override
     public Set<SheetField> kept() {
         return Set.of(DAY, EVENT, CAR, ENGINE, INCIDENT, KIND, SHARES, SUPPLIER, INVOICE);
