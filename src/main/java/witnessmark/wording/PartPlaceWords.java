@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import witnessmark.domain.Finding;
+import witnessmark.study.result.Outline;
 import witnessmark.study.result.StripLine;
-import witnessmark.study.result.StripLine.Outline;
 
 /** Words where on its part a mark is: which side of it, and how far out or along. */
 public final class PartPlaceWords {

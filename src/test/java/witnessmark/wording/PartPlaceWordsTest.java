@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import witnessmark.study.result.StripLine.Outline;
+import witnessmark.study.result.Outline;
 
 /** Where on a part, in the words of somebody who holds it: common practice, no source. */
 class PartPlaceWordsTest {

@@ -24,7 +24,7 @@ import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.Styles;
-import witnessmark.study.result.StripLine.Outline;
+import witnessmark.study.result.Outline;
 import witnessmark.wording.PartPlaceWords;
 
 /**

@@ -11,7 +11,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Palette;
-import witnessmark.study.result.StripLine.Outline;
+import witnessmark.study.result.Outline;
 
 /** Paints the outline of a part, which way round it lies, and the marks on it. */
 final class PartPainter {

@@ -4,7 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
-import witnessmark.study.result.StripLine.Outline;
+import witnessmark.study.result.Outline;
 
 /**
  * Where places of a part lie on its drawing. A disc has its front end to the left and its exhaust side below, or its top above and

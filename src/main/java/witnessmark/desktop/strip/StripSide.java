@@ -30,7 +30,7 @@ import witnessmark.domain.Id;
 import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.logbook.strip.WriteStrip;
 import witnessmark.study.result.FailureMode;
-import witnessmark.study.result.StripLine.Outline;
+import witnessmark.study.result.Outline;
 import witnessmark.wording.PartPlaceWords;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import witnessmark.study.result.StripLine.Outline;
+import witnessmark.study.result.Outline;
 
 /** Where places of a part lie on its drawing: there and back again, and which side is where. */
 class PartPlaneTest {

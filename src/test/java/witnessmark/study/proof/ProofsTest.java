@@ -140,8 +140,25 @@ class ProofsTest {
         if (place != null && mark != null) {
             HowMarked how = mark == FindingMark.NO_MARK ? HowMarked.NONE : HowMarked.HEAVY;
             story.add(new Finding(
-                    failed, engine, null, null, "", place, 2, "", mark, how, null, null, null, null, evening(6), "", "",
-                    null, null));
+                    failed,
+                    engine,
+                    null,
+                    null,
+                    "",
+                    place,
+                    2,
+                    "",
+                    mark,
+                    how,
+                    null,
+                    null,
+                    null,
+                    null,
+                    evening(6),
+                    "",
+                    "",
+                    null,
+                    null));
         }
 
         assertThat(proof(failed, 8).failed())
