@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
+import witnessmark.domain.Fitment;
 import witnessmark.domain.SignOff;
 import witnessmark.ledger.result.BuildGap;
 import witnessmark.ledger.result.BuildGap.Kind;
@@ -18,6 +21,7 @@ public final class BuildGaps {
     private BuildGaps() {}
 
     /**
+     * @param marked what was found on the parts that are in
      * @param outside figures of its sheet that are outside their limits and that nobody accepted
      * @param missing figures that a limit asks for and that nobody measured or accepted
      * @param lessons lessons that are not met or not answered and that nobody accepted so
@@ -27,12 +31,13 @@ public final class BuildGaps {
             Build build,
             List<BuildPosition> positions,
             List<JointGroup> joints,
+            FoundMarked marked,
             int outside,
             int missing,
             int lessons,
             @Nullable SignOff signed) {
         List<BuildGap> all = new ArrayList<>();
-        positions.forEach(each -> position(all, each));
+        positions.forEach(each -> position(all, each, marked));
         joints.forEach(each -> joint(all, each));
         count(all, Kind.LESSON, lessons);
         count(all, Kind.OUTSIDE, outside);
@@ -49,14 +54,20 @@ public final class BuildGaps {
         return all;
     }
 
-    private static void position(List<BuildGap> all, BuildPosition each) {
+    private static void position(List<BuildGap> all, BuildPosition each, FoundMarked marked) {
         if (each.empty()) {
-            all.add(new BuildGap(Kind.EMPTY, each, null, 1));
+            all.add(new BuildGap(Kind.EMPTY, each, null, List.of(), 1));
+        }
+        Entry<Fitment> in = each.in();
+        List<Entry<Finding>> found =
+                in == null ? List.of() : marked.on(in.fact().part());
+        if (!found.isEmpty()) {
+            all.add(new BuildGap(Kind.MARKED, each, null, found, 1));
         }
         Mark mark = each.worst();
         Kind kind = mark == null ? null : kind(mark);
         if (kind != null) {
-            all.add(new BuildGap(kind, each, null, 1));
+            all.add(new BuildGap(kind, each, null, List.of(), 1));
         }
     }
 
@@ -72,19 +83,19 @@ public final class BuildGaps {
 
     private static void joint(List<BuildGap> all, JointGroup each) {
         if (each.tightened().isEmpty()) {
-            all.add(new BuildGap(Kind.NOT_TIGHTENED, null, each, 1));
+            all.add(new BuildGap(Kind.NOT_TIGHTENED, null, each, List.of(), 1));
         }
         if (each.dry()) {
-            all.add(new BuildGap(Kind.NO_LUBRICANT, null, each, 1));
+            all.add(new BuildGap(Kind.NO_LUBRICANT, null, each, List.of(), 1));
         }
         if (each.seenByOne()) {
-            all.add(new BuildGap(Kind.SEEN_BY_ONE, null, each, 1));
+            all.add(new BuildGap(Kind.SEEN_BY_ONE, null, each, List.of(), 1));
         }
     }
 
     private static void count(List<BuildGap> all, Kind kind, int count) {
         if (count > 0) {
-            all.add(new BuildGap(kind, null, null, count));
+            all.add(new BuildGap(kind, null, null, List.of(), count));
         }
     }
 }

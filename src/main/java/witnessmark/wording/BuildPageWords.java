@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
@@ -35,6 +36,7 @@ public final class BuildPageWords {
     private final StandWords stands;
     private final MeasureWords figures;
     private final FitWords fit;
+    private final FindingWords findings;
 
     public BuildPageWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -45,6 +47,7 @@ public final class BuildPageWords {
         this.stands = new StandWords(texts, measures);
         this.figures = new MeasureWords(texts, measures);
         this.fit = new FitWords(texts, measures);
+        this.findings = new FindingWords(texts, measures);
     }
 
     /** "K05, build 3". */
@@ -118,6 +121,14 @@ public final class BuildPageWords {
             return texts.get(key, gap.count());
         }
         Entry<Fitment> in = at.in();
+        if (in != null && !gap.found().isEmpty()) {
+            return texts.get(
+                    key,
+                    part(facts, in.fact()),
+                    gap.found().stream()
+                            .map(each -> findings.named(each.fact()))
+                            .collect(Collectors.joining("; ")));
+        }
         Mark worst = at.worst();
         return in == null || worst == null
                 ? texts.get(key, position(at))

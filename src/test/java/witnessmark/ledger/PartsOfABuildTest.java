@@ -211,7 +211,15 @@ class PartsOfABuildTest {
         LifeLedger ledger = LifeLedger.of(story.facts(), JUNE);
         List<BuildPosition> positions = new BuildPositions(ledger, new Marks(ledger)).of(open);
         List<BuildGap> gaps =
-                BuildGaps.of(open.fact(), positions, new BuildJoints(ledger).of(open, positions), 2, 0, 0, null);
+                BuildGaps.of(
+                        open.fact(),
+                        positions,
+                        new BuildJoints(ledger).of(open, positions),
+                        new FoundMarked(ledger),
+                        2,
+                        0,
+                        0,
+                        null);
         assertThat(gaps)
                 .extracting(BuildGap::kind)
                 .containsExactly(

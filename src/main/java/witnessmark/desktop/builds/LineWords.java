@@ -240,7 +240,7 @@ final class LineWords {
     private static SeamState state(BuildGap.Kind kind) {
         return switch (kind) {
             case HELD -> SeamState.HELD;
-            case OVER, OUTSIDE -> SeamState.OVER;
+            case OVER, MARKED, OUTSIDE -> SeamState.OVER;
             case NOT_KNOWN, LESSON, NOT_MEASURED, NO_LUBRICANT -> SeamState.NOT_KNOWN;
             case DUE, SEEN_BY_ONE, SIGNED_BY_ONE -> SeamState.DUE;
             case EMPTY, NOT_TIGHTENED, NOT_CLOSED, NOT_SIGNED -> SeamState.APART;

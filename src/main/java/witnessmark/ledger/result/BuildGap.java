@@ -1,6 +1,9 @@
 package witnessmark.ledger.result;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
 
 /**
  * What is still open in a build.
@@ -8,19 +11,27 @@ import org.jspecify.annotations.Nullable;
  * @param kind what kind of gap
  * @param position where, or null when it is of no position
  * @param joint of which group of fasteners, or null
+ * @param found what was found on what is there, the worst first; empty for every other kind
  * @param count how many figures or lessons, else 1
  */
 public record BuildGap(
         Kind kind,
         @Nullable BuildPosition position,
         @Nullable JointGroup joint,
+        List<Entry<Finding>> found,
         int count) {
+    public BuildGap {
+        found = List.copyOf(found);
+    }
+
     /** What can be open in a build, worst first. */
     public enum Kind {
         /** What is in a position is held. */
         HELD,
         /** What is in a position is at its limit or past it. */
         OVER,
+        /** What is in a position was found heavily marked or failed when somebody looked last. */
+        MARKED,
         /** It is not known how what is in a position stands, and its failure can wreck the engine. */
         NOT_KNOWN,
         /** A position is empty that must not be. */

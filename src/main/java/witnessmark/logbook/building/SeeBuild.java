@@ -20,6 +20,7 @@ import witnessmark.ledger.AsOf;
 import witnessmark.ledger.BuildGaps;
 import witnessmark.ledger.BuildJoints;
 import witnessmark.ledger.BuildPositions;
+import witnessmark.ledger.FoundMarked;
 import witnessmark.ledger.FreeParts;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.Marks;
@@ -68,6 +69,7 @@ public final class SeeBuild {
                         build.fact(),
                         positions,
                         joints,
+                        new FoundMarked(ledger),
                         counts.outside(),
                         counts.missing(),
                         counts.lessons(),

@@ -1,0 +1,67 @@
+package witnessmark.ledger;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
+import witnessmark.domain.FindingPlace;
+import witnessmark.domain.HowMarked;
+import witnessmark.domain.Id;
+import witnessmark.domain.Part;
+
+/**
+ * What was found on parts that has gone far. That such a part does not go back in before somebody decided so is common practice, no
+ * source; nothing here says that one which is marked less may.
+ */
+public final class FoundMarked {
+    private static final Comparator<Entry<Finding>> EARLIEST =
+            Comparator.comparing((Entry<Finding> each) -> each.fact().at());
+
+    private final LifeLedger ledger;
+
+    public FoundMarked(LifeLedger ledger) {
+        this.ledger = ledger;
+    }
+
+    /** One place of a part. */
+    private record Spot(@Nullable FindingPlace place, @Nullable Integer number, String member) {
+        Spot(Finding finding) {
+            this(finding.place(), finding.number(), finding.member());
+        }
+    }
+
+    /** What is heavily marked or failed on a part by the last look at each of its places, the worst first. */
+    public List<Entry<Finding>> on(Id<Part> part) {
+        return ledger.facts().of(Finding.class).where(finding -> part.equals(finding.part())).stream()
+                .filter(finding -> ledger.asOf().counts(finding.fact().at()))
+                .collect(Collectors.groupingBy(finding -> new Spot(finding.fact())))
+                .values()
+                .stream()
+                .map(FoundMarked::lastLook)
+                .flatMap(List::stream)
+                .filter(FoundMarked::isFarGone)
+                .sorted(Comparator.comparing((Entry<Finding> each) -> each.fact().how())
+                        .reversed()
+                        .thenComparing(EARLIEST))
+                .toList();
+    }
+
+    /** What was seen at one place when somebody looked there last: at the same build, or on the same day where it was at none. */
+    private static List<Entry<Finding>> lastLook(Collection<Entry<Finding>> there) {
+        Finding last = there.stream().max(EARLIEST).orElseThrow().fact();
+        return there.stream()
+                .filter(each -> last.build() == null
+                        ? each.fact().at().day().equals(last.at().day())
+                        : Objects.equals(last.build(), each.fact().build()))
+                .toList();
+    }
+
+    private static boolean isFarGone(Entry<Finding> finding) {
+        HowMarked how = finding.fact().how();
+        return how != null && how.compareTo(HowMarked.HEAVY) >= 0;
+    }
+}
