@@ -104,10 +104,11 @@ public final class ProofWords {
                 .filter(line -> line.wanted().fact().kind() == ProofBy.LOOK)
                 .toList();
         if (!looks.isEmpty()) {
-            long met = looks.stream()
-                    .filter(line -> line.state() == ProofLine.State.MET)
-                    .count();
-            counts.add(texts.get("proof.looks", met, looks.size()));
+            int met = looks.stream().mapToInt(ProofWords::met).sum();
+            int asked = looks.stream()
+                    .mapToInt(line -> line.wanted().fact().times())
+                    .sum();
+            counts.add(texts.get("proof.looks", met, asked));
         }
         proof.lines().stream()
                 .filter(line -> line.wanted().fact().kind() == ProofBy.READING)
@@ -117,6 +118,13 @@ public final class ProofWords {
                         Math.min(line.met(), line.wanted().fact().times()),
                         line.wanted().fact().times())));
         return counts.isEmpty() ? "" : measures.row(counts);
+    }
+
+    /** How often a look was as asked for, of the times asked for; not at all while the last was not. */
+    private static int met(ProofLine line) {
+        return line.state() == ProofLine.State.NOT_MET
+                ? 0
+                : Math.min(line.met(), line.wanted().fact().times());
     }
 
     /** Whether what is still to be run says anything: while it is being proven. */
@@ -146,6 +154,9 @@ public final class ProofWords {
         String what = wanted.kind() == ProofBy.RUNNING
                 ? texts.get("proof.line.running", measures.hours(Objects.requireNonNull(after)))
                 : after == null ? wanted.what() : texts.get("proof.line.after", measures.hours(after), wanted.what());
+        if (wanted.times() > 1) {
+            what = texts.get("proof.line.times", what, wanted.times());
+        }
         String stands = switch (line.state()) {
             case NOT_YET ->
                 after == null

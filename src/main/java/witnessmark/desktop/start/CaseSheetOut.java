@@ -25,7 +25,7 @@ final class CaseSheetOut {
     private Supplier<Optional<Id<Incident>>> shown = Optional::empty;
 
     /** An incident and what was typed about it, names taken out. */
-    private record Read(Entry<Incident> incident, List<String> typed) {}
+    private record Read(List<Entry<Incident>> all, Entry<Incident> incident, List<String> typed) {}
 
     CaseSheetOut(StartContext context, Reports reports) {
         this.context = context;
@@ -40,7 +40,10 @@ final class CaseSheetOut {
 
     /** Shows what goes on the sheet of the incident in view; says so where there is none. */
     void ask() {
-        Optional<Id<Incident>> asked = shown.get();
+        ask(shown.get());
+    }
+
+    private void ask(Optional<Id<Incident>> asked) {
         reading.run(
                 reports.texts().get("casesheet.reading"),
                 () -> read(asked),
@@ -50,12 +53,14 @@ final class CaseSheetOut {
 
     private Optional<Read> read(Optional<Id<Incident>> asked) {
         View view = context.logbook().view();
+        List<IncidentPage> all = SeeIncident.all(view);
         return asked.flatMap(id -> SeeIncident.of(view, id))
-                .or(() -> SeeIncident.all(view).stream().findFirst())
+                .or(() -> all.stream().findFirst())
                 .map(IncidentPage::incident)
                 .map(incident -> {
                     Unnamed unnamed = new Unnamed(view.facts(), new NameLetters(reports.texts())::of);
                     return new Read(
+                            all.stream().map(IncidentPage::incident).toList(),
                             incident,
                             TypedWords.of(view, incident).stream()
                                     .map(unnamed::of)
@@ -66,7 +71,22 @@ final class CaseSheetOut {
     private void show(Read read) {
         Entry<Incident> incident = read.incident();
         reports.show(new CaseSheetPage(
-                reports.texts(), incident, read.typed(), asked -> out(incident, asked), reports::dismiss));
+                reports.texts(), read.all(), incident, read.typed(), new CaseSheetPage.Asked() {
+                    @Override
+                    public void another(Id<Incident> other) {
+                        ask(Optional.of(other));
+                    }
+
+                    @Override
+                    public void out(WriteCaseSheet.Asked asked) {
+                        CaseSheetOut.this.out(incident, asked);
+                    }
+
+                    @Override
+                    public void leave() {
+                        reports.dismiss();
+                    }
+                }));
     }
 
     private void out(Entry<Incident> incident, WriteCaseSheet.Asked asked) {

@@ -2,13 +2,13 @@ package witnessmark.desktop.start;
 
 import java.awt.event.KeyEvent;
 import java.util.List;
-import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.form.ChoiceBox;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Keys;
@@ -18,6 +18,7 @@ import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.wording.Texts;
@@ -29,34 +30,57 @@ final class CaseSheetPage implements Aside {
     private final JCheckBox words;
     private final JCheckBox photos;
     private final JButton write;
+    private final ChoiceBox<Entry<Incident>> which;
 
-    /** @param typed what would stand on the sheet, names taken out */
+    /** What the page leads to. */
+    interface Asked {
+        /** Of another incident instead. */
+        void another(Id<Incident> incident);
+
+        void out(WriteCaseSheet.Asked asked);
+
+        void leave();
+    }
+
+    /**
+     * @param all every incident there is
+     * @param incident the one to be shared
+     * @param typed what would stand on the sheet, names taken out
+     */
     CaseSheetPage(
-            Texts texts,
-            Entry<Incident> incident,
-            List<String> typed,
-            Consumer<WriteCaseSheet.Asked> out,
-            Runnable leave) {
+            Texts texts, List<Entry<Incident>> all, Entry<Incident> incident, List<String> typed, Asked asked) {
         this.texts = texts;
+        this.which = new ChoiceBox<>(
+                texts,
+                Caption.of(texts.get("casesheet.which")),
+                each -> texts.get("casesheet.incident", each.fact().mark(), each.fact().title()));
+        which.load(all, incident);
+        which.combo().putClientProperty("JComboBox.isTableCellEditor", Boolean.TRUE); // going through them picks none
+        which.onChange(() -> {
+            Entry<Incident> chosen = which.chosen();
+            if (chosen != null && !chosen.id().equals(incident.id())) {
+                asked.another(chosen.id());
+            }
+        });
         this.words = Buttons.tick(Caption.of(texts.get("casesheet.words")), ticked -> {});
         this.photos = Buttons.tick(Caption.of(texts.get("casesheet.photos")), ticked -> {});
         photos.setSelected(true);
         Runnable writes =
-                () -> out.accept(new WriteCaseSheet.Asked(incident.id(), words.isSelected(), photos.isSelected()));
+                () -> asked.out(new WriteCaseSheet.Asked(incident.id(), words.isSelected(), photos.isSelected()));
         this.write = Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("casesheet.write")), writes));
         page.setOpaque(false);
-        page.add(choices(incident, leave), "growx, wmin 0, wrap");
+        page.add(choices(asked::leave), "growx, wmin 0, wrap");
         ScrollPage scroll = new ScrollPage(typed(typed));
         page.add(scroll, "grow");
         scroll.fromTop();
-        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", leave);
+        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", asked::leave);
         FormKeys.bindWithin(page, Keys.menu(KeyEvent.VK_ENTER), "wm-write", writes);
     }
 
     /** Stays in sight while the words are read. */
-    private Sheet choices(Entry<Incident> incident, Runnable leave) {
+    private Sheet choices(Runnable leave) {
         Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
-        sheet.add(Lettering.cutLine(texts.get("casesheet.which", incident.fact().mark()), Styles.SECTION), "wmin 0");
+        sheet.add(which, "growx, wmin 0, wmax 560");
         sheet.add(Lettering.paragraph(texts.get("casesheet.always"), Styles.FIELD_LABEL), "growx, wmin 0");
         sheet.add(photos, "growx 0, gaptop 6");
         sheet.add(words, "growx 0");
@@ -76,6 +100,10 @@ final class CaseSheetPage implements Aside {
         }
         typed.forEach(text -> sheet.add(Lettering.paragraph(text, Styles.FIELD_LABEL), "growx, wmin 0, gaptop 3"));
         return sheet;
+    }
+
+    ChoiceBox<Entry<Incident>> which() {
+        return which;
     }
 
     @Override
