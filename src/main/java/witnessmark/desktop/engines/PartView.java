@@ -103,7 +103,7 @@ final class PartView {
         head.add(back);
         FormKeys.bindWithin(sheet, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", asked.back());
         sheet.add(head, "growx, wmin 0, wrap");
-        sheet.add(what, "split 2, growx, pushx, wmin 0");
+        sheet.add(what, "split 2, growx, pushx, wmin 0, shrinkprio 200");
         ways.setOpaque(false);
         ways.add(face);
         sheet.add(ways, "growx 0, wmin 0, wrap");
