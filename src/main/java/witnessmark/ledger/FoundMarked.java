@@ -28,7 +28,8 @@ public final class FoundMarked {
     }
 
     /** One place of a part. */
-    private record Spot(@Nullable FindingPlace place, @Nullable Integer number, String member) {
+    private record Spot(
+            @Nullable FindingPlace place, @Nullable Integer number, String member) {
         Spot(Finding finding) {
             this(finding.place(), finding.number(), finding.member());
         }
@@ -44,7 +45,8 @@ public final class FoundMarked {
                 .map(FoundMarked::lastLook)
                 .flatMap(List::stream)
                 .filter(FoundMarked::isFarGone)
-                .sorted(Comparator.comparing((Entry<Finding> each) -> each.fact().how())
+                .sorted(Comparator.comparing(
+                                (Entry<Finding> each) -> each.fact().how())
                         .reversed()
                         .thenComparing(EARLIEST))
                 .toList();

@@ -31,16 +31,32 @@ class FoundMarkedTest {
     private final Id<Engine> engine = story.engine("A1", design);
     private final Id<Position> place = story.position(design, PartKind.BIG_END_SHELLS, "big-end shells", 1, true);
     private final Id<Part> shells = story.part("BE-1", story.partDesign("shell", PartKind.BIG_END_SHELLS, false));
-    private final Id<Build> first = story.build(
-            engine, 1, Set.of(Zone.BOTTOM_END), at("2026-03-01T10:00Z[UTC]"), at("2026-03-05T10:00Z[UTC]"));
+    private final Id<Build> first =
+            story.build(engine, 1, Set.of(Zone.BOTTOM_END), at("2026-03-01T10:00Z[UTC]"), at("2026-03-05T10:00Z[UTC]"));
     private final Id<Build> second =
             story.build(engine, 2, Set.of(Zone.BOTTOM_END), at("2026-05-01T10:00Z[UTC]"), null);
 
     private void found(Id<Build> build, int number, String spot, HowMarked how, String when) {
         story.add(new Finding(
-                null, engine, build, shells, "", FindingPlace.BIG_END_SHELL, number, spot,
-                how == HowMarked.NONE ? FindingMark.NO_MARK : FindingMark.WIPED, how, null, null, null, null,
-                Moment.parse(when), "", "", null, null));
+                null,
+                engine,
+                build,
+                shells,
+                "",
+                FindingPlace.BIG_END_SHELL,
+                number,
+                spot,
+                how == HowMarked.NONE ? FindingMark.NO_MARK : FindingMark.WIPED,
+                how,
+                null,
+                null,
+                null,
+                null,
+                Moment.parse(when),
+                "",
+                "",
+                null,
+                null));
     }
 
     private List<String> on(String day) {
@@ -73,7 +89,10 @@ class FoundMarkedTest {
     void a_part_that_is_still_in_is_a_gap_of_its_build_until_it_comes_out() {
         story.fit(shells, engine, place, at("2026-03-04T10:00Z[UTC]"), at("2026-05-04T10:00Z[UTC]"));
         found(second, 2, "upper", HowMarked.HEAVY, "2026-05-01T11:00Z[UTC]");
-        assertThat(gaps("2026-05-02")).filteredOn(gap -> gap.kind() == BuildGap.Kind.MARKED).singleElement().satisfies(gap -> assertThat(gap.found()).hasSize(1));
+        assertThat(gaps("2026-05-02"))
+                .filteredOn(gap -> gap.kind() == BuildGap.Kind.MARKED)
+                .singleElement()
+                .satisfies(gap -> assertThat(gap.found()).hasSize(1));
         assertThat(gaps("2026-05-05")).extracting(BuildGap::kind).doesNotContain(BuildGap.Kind.MARKED);
     }
 

@@ -210,16 +210,15 @@ class PartsOfABuildTest {
         Entry<Build> open = build(story, engine, 1, EnumSet.of(Zone.BOTTOM_END), MARCH, null);
         LifeLedger ledger = LifeLedger.of(story.facts(), JUNE);
         List<BuildPosition> positions = new BuildPositions(ledger, new Marks(ledger)).of(open);
-        List<BuildGap> gaps =
-                BuildGaps.of(
-                        open.fact(),
-                        positions,
-                        new BuildJoints(ledger).of(open, positions),
-                        new FoundMarked(ledger),
-                        2,
-                        0,
-                        0,
-                        null);
+        List<BuildGap> gaps = BuildGaps.of(
+                open.fact(),
+                positions,
+                new BuildJoints(ledger).of(open, positions),
+                new FoundMarked(ledger),
+                2,
+                0,
+                0,
+                null);
         assertThat(gaps)
                 .extracting(BuildGap::kind)
                 .containsExactly(

@@ -70,23 +70,22 @@ final class CaseSheetOut {
 
     private void show(Read read) {
         Entry<Incident> incident = read.incident();
-        reports.show(new CaseSheetPage(
-                reports.texts(), read.all(), incident, read.typed(), new CaseSheetPage.Asked() {
-                    @Override
-                    public void another(Id<Incident> other) {
-                        ask(Optional.of(other));
-                    }
+        reports.show(new CaseSheetPage(reports.texts(), read.all(), incident, read.typed(), new CaseSheetPage.Asked() {
+            @Override
+            public void another(Id<Incident> other) {
+                ask(Optional.of(other));
+            }
 
-                    @Override
-                    public void out(WriteCaseSheet.Asked asked) {
-                        CaseSheetOut.this.out(incident, asked);
-                    }
+            @Override
+            public void out(WriteCaseSheet.Asked asked) {
+                CaseSheetOut.this.out(incident, asked);
+            }
 
-                    @Override
-                    public void leave() {
-                        reports.dismiss();
-                    }
-                }));
+            @Override
+            public void leave() {
+                reports.dismiss();
+            }
+        }));
     }
 
     private void out(Entry<Incident> incident, WriteCaseSheet.Asked asked) {

@@ -47,13 +47,13 @@ final class CaseSheetPage implements Aside {
      * @param incident the one to be shared
      * @param typed what would stand on the sheet, names taken out
      */
-    CaseSheetPage(
-            Texts texts, List<Entry<Incident>> all, Entry<Incident> incident, List<String> typed, Asked asked) {
+    CaseSheetPage(Texts texts, List<Entry<Incident>> all, Entry<Incident> incident, List<String> typed, Asked asked) {
         this.texts = texts;
         this.which = new ChoiceBox<>(
                 texts,
                 Caption.of(texts.get("casesheet.which")),
-                each -> texts.get("casesheet.incident", each.fact().mark(), each.fact().title()));
+                each -> texts.get(
+                        "casesheet.incident", each.fact().mark(), each.fact().title()));
         which.load(all, incident);
         which.combo().putClientProperty("JComboBox.isTableCellEditor", Boolean.TRUE); // going through them picks none
         which.onChange(() -> {
