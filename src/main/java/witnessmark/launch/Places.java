@@ -141,7 +141,8 @@ final class Places {
         runSheet.onShowTrace(shown -> trace.open(shown, onRun));
         BuildAside build = Asides.builds(
                 shell, measures, book, outside, undo, sheets, engines, trace, onEngine, trial, start::printTags);
-        commands.addAll(BuildCommands.of(shell.texts(), build, engines::engineInView));
+        commands.addAll(BuildCommands.of(
+                shell.texts(), build, () -> engines.engineInView().or(incidents::engineInView)));
         commands.add(Asides.lessons(shell, measures, book, sheets, engines).command());
         commands.addAll(traceCommands(shell, trace, runSheet, engines, onRun, onEngine));
         traces = new TracePages(shell, measures, book, outside, choosing(shell, window), runSheet, undo, DAYS);

@@ -18,6 +18,7 @@ import witnessmark.quantity.Moment;
  * @param state open asks for something, closed does not
  * @param cost what it cost together
  * @param amount the same in minor units
+ * @param engine of which engine, the text form of its identity; empty for none
  * @param sheets what can be written of it
  */
 record IncidentLine(
@@ -31,6 +32,7 @@ record IncidentLine(
         SeamState state,
         String cost,
         long amount,
+        String engine,
         List<Prefilled> sheets) {
     IncidentLine {
         sheets = List.copyOf(sheets);

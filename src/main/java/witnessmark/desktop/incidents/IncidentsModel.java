@@ -72,6 +72,7 @@ final class IncidentsModel {
                 state(page),
                 page.cost().isUnwritten() ? money.together(page.cost(), Switches.USUAL) : measures.money(together),
                 together.minor(),
+                incident.engine() == null ? "" : incident.engine().text(),
                 Prefilled.about(page.incident().id(), page.open()));
     }
 

@@ -19,6 +19,7 @@ import witnessmark.desktop.shell.ListInView;
 import witnessmark.desktop.shell.Place;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
@@ -76,6 +77,12 @@ public final class IncidentsPlace implements Place {
     public Optional<Id<Incident>> shown() {
         IncidentLine line = panel.table().sheet().selected();
         return line == null ? Optional.empty() : Optional.of(Id.parse(line.id()));
+    }
+
+    /** The engine of the incident in hand, while this place is in view. */
+    public Optional<Id<Engine>> engineInView() {
+        IncidentLine line = panel.isShowing() ? panel.table().sheet().selected() : null;
+        return line == null || line.engine().isEmpty() ? Optional.empty() : Optional.of(Id.parse(line.engine()));
     }
 
     /** Puts the photos of the incident in hand on its page. */
