@@ -197,6 +197,7 @@ final class BuildOf implements Callable<Integer> {
                 .put("alike", free.alike())
                 .put("kept", free.kept())
                 .put("held", free.held())
+                .put("marked", !free.marked().isEmpty())
                 .put("running", free.running() == null ? null : free.running().highest())
                 .put("state", free.worst() == null ? null : code(free.worst().state()));
     }

@@ -3,6 +3,7 @@ package witnessmark.ledger;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -21,10 +22,16 @@ public final class FoundMarked {
     private static final Comparator<Entry<Finding>> EARLIEST =
             Comparator.comparing((Entry<Finding> each) -> each.fact().at());
 
-    private final LifeLedger ledger;
+    private final Map<Id<Part>, List<Entry<Finding>>> found;
 
     public FoundMarked(LifeLedger ledger) {
-        this.ledger = ledger;
+        this.found = ledger
+                .facts()
+                .of(Finding.class)
+                .where(finding -> finding.part() != null && ledger.asOf().counts(finding.at()))
+                .stream()
+                .collect(Collectors.groupingBy(
+                        finding -> Objects.requireNonNull(finding.fact().part())));
     }
 
     /** One place of a part. */
@@ -37,8 +44,7 @@ public final class FoundMarked {
 
     /** What is heavily marked or failed on a part by the last look at each of its places, the worst first. */
     public List<Entry<Finding>> on(Id<Part> part) {
-        return ledger.facts().of(Finding.class).where(finding -> part.equals(finding.part())).stream()
-                .filter(finding -> ledger.asOf().counts(finding.fact().at()))
+        return found.getOrDefault(part, List.of()).stream()
                 .collect(Collectors.groupingBy(finding -> new Spot(finding.fact())))
                 .values()
                 .stream()

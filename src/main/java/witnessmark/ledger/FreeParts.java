@@ -29,12 +29,14 @@ import witnessmark.quantity.Counter;
 public final class FreeParts {
     private static final Comparator<FreePart> LIKELIEST = Comparator.comparing((FreePart free) -> !free.alike())
             .thenComparing(FreePart::held)
+            .thenComparing(free -> !free.marked().isEmpty())
             .thenComparing(FreePart::kept)
             .thenComparing(free -> free.running() == null ? 0L : free.running().highest())
             .thenComparing(FreeParts::name);
 
     private final LifeLedger ledger;
     private final Marks marks;
+    private final FoundMarked marked;
     private final Map<PartKind, List<Where>> spare;
     private final Map<PartKind, List<StockLevel>> stock;
     private final Map<Id<Part>, List<Entry<Job>>> kept;
@@ -47,6 +49,7 @@ public final class FreeParts {
     public FreeParts(LifeLedger ledger, Marks marks) {
         this.ledger = ledger;
         this.marks = marks;
+        this.marked = new FoundMarked(ledger);
         this.spare = new Whereabouts(ledger)
                 .all().stream()
                         .filter(where -> where.state() == Where.State.SPARE)
@@ -60,7 +63,7 @@ public final class FreeParts {
     }
 
     /**
-     * What fits a position, the likeliest first: what belongs there, what nothing holds, what has run least. A member
+     * What fits a position, the likeliest first: what belongs there, what nothing holds, what nothing was found on that has gone far, what has run least. A member
      * alone is none, since it would stand for its set; nor is what may be fitted once and was.
      */
     public List<FreePart> of(Build build, Entry<Position> position) {
@@ -74,7 +77,15 @@ public final class FreeParts {
     }
 
     private static FreePart belonging(FreePart free) {
-        return new FreePart(free.part(), free.batch(), free.design(), true, free.kept(), free.running(), free.worst());
+        return new FreePart(
+                free.part(),
+                free.batch(),
+                free.design(),
+                true,
+                free.kept(),
+                free.running(),
+                free.marked(),
+                free.worst());
     }
 
     private List<FreePart> found(Kin kin) {
@@ -91,13 +102,14 @@ public final class FreeParts {
                         false,
                         kept.containsKey(id),
                         ledger.life(id, Counter.RUNNING),
+                        marked.on(id),
                         worst(id, kin.engine())));
             }
         }
         for (StockLevel level : stock.getOrDefault(kin.kind(), List.of())) {
             if (level.onShelf() > 0) {
                 Entry<PartDesign> design = design(level.batch().fact().design());
-                all.add(new FreePart(null, level, design, false, level.free() <= 0, null, null));
+                all.add(new FreePart(null, level, design, false, level.free() <= 0, null, List.of(), null));
             }
         }
         return all;

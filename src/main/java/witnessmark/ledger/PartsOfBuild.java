@@ -20,7 +20,7 @@ import witnessmark.ledger.result.StockLevel;
 
 /**
  * The parts list of one build as a proposal for another: position by position what of the same make is free. What is held
- * or past a limit is not proposed, nor what a job wants. Nothing else of a build can be copied.
+ * or past a limit is not proposed, nor what was found far gone, nor what a job wants. Nothing else of a build can be copied.
  */
 public final class PartsOfBuild {
     private final LifeLedger ledger;
@@ -52,7 +52,10 @@ public final class PartsOfBuild {
                     ledger.facts().of(Part.class).get(was.fact().part()).design();
             @Nullable
             FreePart found = free.of(to, position).stream()
-                    .filter(each -> each.design().id().equals(design) && !each.held() && !each.kept())
+                    .filter(each -> each.design().id().equals(design)
+                            && !each.held()
+                            && !each.kept()
+                            && each.marked().isEmpty())
                     .filter(each -> left(each, picked, used))
                     .findFirst()
                     .orElse(null);

@@ -194,6 +194,10 @@ public final class BuildPageWords {
         if (free.worst() != null) {
             said.add(stands.state(free.worst().state()).toLowerCase(texts.locale()));
         }
+        if (!free.marked().isEmpty()) {
+            said.add(texts.get(
+                    "builds.free.marked", findings.words(free.marked().get(0).fact())));
+        }
         if (free.kept()) {
             said.add(texts.get("builds.free.kept"));
         }

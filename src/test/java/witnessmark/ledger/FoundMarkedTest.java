@@ -1,6 +1,7 @@
 package witnessmark.ledger;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static witnessmark.ledger.Story.asOf;
 import static witnessmark.ledger.Story.at;
 
@@ -94,6 +95,20 @@ class FoundMarkedTest {
                 .singleElement()
                 .satisfies(gap -> assertThat(gap.found()).hasSize(1));
         assertThat(gaps("2026-05-05")).extracting(BuildGap::kind).doesNotContain(BuildGap.Kind.MARKED);
+    }
+
+    @Test
+    void what_lies_free_says_so_and_comes_after_what_nothing_was_found_on() {
+        Id<Part> clean =
+                story.part("BE-2", story.facts().of(Part.class).get(shells).design());
+        found(first, 2, "upper", HowMarked.FAILED, "2026-03-02T11:00Z[UTC]");
+        LifeLedger ledger = LifeLedger.of(story.facts(), asOf("2026-05-02"));
+        assertThat(new FreeParts(ledger, new Marks(ledger))
+                        .of(
+                                story.facts().of(Build.class).get(second),
+                                story.facts().of(Position.class).find(place).orElseThrow()))
+                .extracting(free -> free.part().id(), free -> free.marked().size())
+                .containsExactly(tuple(clean, 0), tuple(shells, 1));
     }
 
     private List<BuildGap> gaps(String day) {

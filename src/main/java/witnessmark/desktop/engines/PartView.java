@@ -31,7 +31,7 @@ import witnessmark.wording.Texts;
 
 /** One part: where it is, and under tabs where it has been and its lives; a figure's entries at the side. */
 final class PartView {
-    private final Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]2[]4[fill,grow]");
+    private final Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "[]2[]2[]4[fill,grow]");
     private final JLabel mark = Lettering.line("", Styles.SECTION);
     private final JLabel where = Lettering.cutLine("", Styles.FIELD_LABEL);
     private final JLabel what = Lettering.cutLine("", Styles.NOTE);
@@ -103,10 +103,10 @@ final class PartView {
         head.add(back);
         FormKeys.bindWithin(sheet, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", asked.back());
         sheet.add(head, "growx, wmin 0, wrap");
-        sheet.add(what, "split 2, growx, pushx, wmin 0, shrinkprio 200");
+        sheet.add(what, "growx, wmin 0, wrap");
         ways.setOpaque(false);
         ways.add(face);
-        sheet.add(ways, "growx 0, wmin 0, wrap");
+        sheet.add(ways, "growx, wmin 0, hidemode 3, wrap");
         sheet.add(beside, "grow, wmin 0");
     }
 
@@ -131,6 +131,7 @@ final class PartView {
      */
     void show(PartLines lines, boolean hasFace, List<TrialWay> of) {
         face.setVisible(hasFace);
+        ways.setVisible(hasFace || !of.isEmpty());
         if (!of.equals(trials)) {
             trials = of;
             FocusStays.on(ways, this::fillWays, this::first);

@@ -1,7 +1,9 @@
 package witnessmark.ledger.result;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Finding;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartDesign;
 
@@ -14,6 +16,7 @@ import witnessmark.domain.PartDesign;
  * @param alike it is what the parts list names there, or where none does what was there last
  * @param kept an open job wants it
  * @param running what it has run; null for one of a batch, which has run nothing
+ * @param marked what was found on it that has gone far, the worst first; empty for one of a batch
  * @param worst how it stands against the limits of the engine it would go into, or null when nothing holds it
  */
 public record FreePart(
@@ -23,8 +26,10 @@ public record FreePart(
         boolean alike,
         boolean kept,
         @Nullable Life running,
+        List<Entry<Finding>> marked,
         @Nullable Mark worst) {
     public FreePart {
+        marked = List.copyOf(marked);
         if ((part == null) == (batch == null)) {
             throw new IllegalArgumentException("a part is free, or one of a batch");
         }
