@@ -383,7 +383,7 @@ final class Places {
                 new SheetTools(shell.texts(), shell.tasks(), shell.settings()),
                 measures,
                 undo::undo,
-                record -> sheets.correct(record, () -> shell.desk().go(PlaceId.MEASURING_BENCH))));
+                sheets::correct));
         start.stripShown(strip::buildShown);
         strip.onPrint(start::printStrip);
         photos.on(strip);

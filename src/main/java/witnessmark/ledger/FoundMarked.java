@@ -3,9 +3,13 @@ package witnessmark.ledger;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
@@ -21,6 +25,9 @@ import witnessmark.domain.Part;
 public final class FoundMarked {
     private static final Comparator<Entry<Finding>> EARLIEST =
             Comparator.comparing((Entry<Finding> each) -> each.fact().at());
+
+    /** Upper and lower shells, inlet and exhaust valves are looked at apart, and a spot begins with which. */
+    private static final Pattern SIDE = Pattern.compile("(upper|lower|inlet|exhaust)\\b", Pattern.CASE_INSENSITIVE);
 
     private final Map<Id<Part>, List<Entry<Finding>>> found;
 
@@ -38,7 +45,7 @@ public final class FoundMarked {
     private record Spot(
             @Nullable FindingPlace place, @Nullable Integer number, String member) {
         Spot(Finding finding) {
-            this(finding.place(), finding.number(), finding.member());
+            this(finding.place(), finding.number(), finding.number() == null ? finding.member() : "");
         }
     }
 
@@ -48,14 +55,31 @@ public final class FoundMarked {
                 .collect(Collectors.groupingBy(finding -> new Spot(finding.fact())))
                 .values()
                 .stream()
-                .map(FoundMarked::lastLook)
-                .flatMap(List::stream)
+                .flatMap(FoundMarked::lastLooks)
                 .filter(FoundMarked::isFarGone)
                 .sorted(Comparator.comparing(
                                 (Entry<Finding> each) -> each.fact().how())
                         .reversed()
                         .thenComparing(EARLIEST))
                 .toList();
+    }
+
+    /** One look at each side of a place; one that names no side is a look at all of them. */
+    private static Stream<Entry<Finding>> lastLooks(List<Entry<Finding>> there) {
+        return there.stream()
+                .map(each -> side(each.fact()))
+                .distinct()
+                .flatMap(side -> lastLook(there.stream()
+                                .filter(each -> side(each.fact()).equals(side)
+                                        || side(each.fact()).isEmpty())
+                                .toList())
+                        .stream())
+                .distinct();
+    }
+
+    private static String side(Finding finding) {
+        Matcher side = SIDE.matcher(finding.spot());
+        return side.lookingAt() ? side.group().toLowerCase(Locale.ROOT) : "";
     }
 
     /** What was seen at one place when somebody looked there last: at the same build, or on the same day where it was at none. */

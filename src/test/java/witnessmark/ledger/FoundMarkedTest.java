@@ -87,6 +87,15 @@ class FoundMarkedTest {
     }
 
     @Test
+    void a_look_at_one_side_says_nothing_of_the_other() {
+        found(first, 3, "upper near the parting line", HowMarked.HEAVY, "2026-03-02T11:00Z[UTC]");
+        found(second, 3, "lower", HowMarked.NONE, "2026-05-02T11:00Z[UTC]");
+        assertThat(on("2026-05-03")).containsExactly("3 upper near the parting line heavy");
+        found(second, 3, "upper", HowMarked.LIGHT, "2026-05-02T12:00Z[UTC]");
+        assertThat(on("2026-05-03")).isEmpty();
+    }
+
+    @Test
     void a_part_that_is_still_in_is_a_gap_of_its_build_until_it_comes_out() {
         story.fit(shells, engine, place, at("2026-03-04T10:00Z[UTC]"), at("2026-05-04T10:00Z[UTC]"));
         found(second, 2, "upper", HowMarked.HEAVY, "2026-05-01T11:00Z[UTC]");

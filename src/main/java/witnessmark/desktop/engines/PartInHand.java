@@ -27,6 +27,8 @@ final class PartInHand {
     private final Consumer<Boolean> shows;
     private final Runnable failed;
     private @Nullable String part;
+    /** Asked for and not read yet. */
+    private @Nullable String opening;
 
     /**
      * @param shows told whether the part is to stand in the place of the engine
@@ -51,20 +53,22 @@ final class PartInHand {
 
     /** Reads a part, by the text form of its identity, and shows it; another record's identity shows nothing. */
     void open(String id) {
+        opening = id;
         read(id, true);
     }
 
-    /** Reads the part in hand again, when there is one. */
+    /** Reads the part in hand again, when there is one; one that is being opened is it already, and nothing comes before it. */
     void refresh() {
-        String id = part;
+        String id = opening == null ? part : opening;
         if (id != null) {
-            read(id, false);
+            read(id, opening != null);
         }
     }
 
     /** Gives the engine its place back. */
     void close() {
         reading.drop();
+        opening = null;
         part = null;
         shows.accept(false);
     }
@@ -89,7 +93,10 @@ final class PartInHand {
                                             .toList()));
                 },
                 read -> show(read, entering),
-                failure -> failed.run());
+                failure -> {
+                    opening = null;
+                    failed.run();
+                });
     }
 
     /** A part's lines, whether it has a face, and the trials its design is in. */
@@ -100,6 +107,7 @@ final class PartInHand {
             close();
             return;
         }
+        opening = null;
         part = read.get().lines().part();
         view.show(read.get().lines(), read.get().hasFace(), read.get().trials());
         shows.accept(true);

@@ -40,14 +40,14 @@ final class CaseSheetOut {
 
     /** Shows what goes on the sheet of the incident in view; says so where there is none. */
     void ask() {
-        ask(shown.get());
+        ask(shown.get(), false, true);
     }
 
-    private void ask(Optional<Id<Incident>> asked) {
+    private void ask(Optional<Id<Incident>> asked, boolean words, boolean photos) {
         reading.run(
                 reports.texts().get("casesheet.reading"),
                 () -> read(asked),
-                found -> found.ifPresentOrElse(this::show, () -> reports.say("casesheet.none")),
+                found -> found.ifPresentOrElse(read -> show(read, words, photos), () -> reports.say("casesheet.none")),
                 reports::failed);
     }
 
@@ -68,24 +68,30 @@ final class CaseSheetOut {
                 });
     }
 
-    private void show(Read read) {
+    private void show(Read read, boolean words, boolean photos) {
         Entry<Incident> incident = read.incident();
-        reports.show(new CaseSheetPage(reports.texts(), read.all(), incident, read.typed(), new CaseSheetPage.Asked() {
-            @Override
-            public void another(Id<Incident> other) {
-                ask(Optional.of(other));
-            }
+        reports.show(new CaseSheetPage(
+                reports.texts(),
+                read.all(),
+                incident,
+                read.typed(),
+                new WriteCaseSheet.Asked(incident.id(), words, photos),
+                new CaseSheetPage.Asked() {
+                    @Override
+                    public void another(WriteCaseSheet.Asked instead) {
+                        ask(Optional.of(instead.incident()), instead.words(), instead.photos());
+                    }
 
-            @Override
-            public void out(WriteCaseSheet.Asked asked) {
-                CaseSheetOut.this.out(incident, asked);
-            }
+                    @Override
+                    public void out(WriteCaseSheet.Asked asked) {
+                        CaseSheetOut.this.out(incident, asked);
+                    }
 
-            @Override
-            public void leave() {
-                reports.dismiss();
-            }
-        }));
+                    @Override
+                    public void leave() {
+                        reports.dismiss();
+                    }
+                }));
     }
 
     private void out(Entry<Incident> incident, WriteCaseSheet.Asked asked) {

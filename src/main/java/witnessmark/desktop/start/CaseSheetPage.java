@@ -18,7 +18,6 @@ import witnessmark.desktop.form.Sheet;
 import witnessmark.desktop.form.Styles;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.wording.Texts;
@@ -31,11 +30,12 @@ final class CaseSheetPage implements Aside {
     private final JCheckBox photos;
     private final JButton write;
     private final ChoiceBox<Entry<Incident>> which;
+    private boolean leaving;
 
     /** What the page leads to. */
     interface Asked {
-        /** Of another incident instead. */
-        void another(Id<Incident> incident);
+        /** Of another incident instead, with the same ticks. */
+        void another(WriteCaseSheet.Asked instead);
 
         void out(WriteCaseSheet.Asked asked);
 
@@ -46,8 +46,15 @@ final class CaseSheetPage implements Aside {
      * @param all every incident there is
      * @param incident the one to be shared
      * @param typed what would stand on the sheet, names taken out
+     * @param ticked whether words and photos go along
      */
-    CaseSheetPage(Texts texts, List<Entry<Incident>> all, Entry<Incident> incident, List<String> typed, Asked asked) {
+    CaseSheetPage(
+            Texts texts,
+            List<Entry<Incident>> all,
+            Entry<Incident> incident,
+            List<String> typed,
+            WriteCaseSheet.Asked ticked,
+            Asked asked) {
         this.texts = texts;
         this.which = new ChoiceBox<>(
                 texts,
@@ -59,14 +66,16 @@ final class CaseSheetPage implements Aside {
         which.onChange(() -> {
             Entry<Incident> chosen = which.chosen();
             if (chosen != null && !chosen.id().equals(incident.id())) {
-                asked.another(chosen.id());
+                leaving = true; // until the other is read, neither is the one to be written
+                asked.another(new WriteCaseSheet.Asked(chosen.id(), words.isSelected(), photos.isSelected()));
             }
         });
-        this.words = Buttons.tick(Caption.of(texts.get("casesheet.words")), ticked -> {});
-        this.photos = Buttons.tick(Caption.of(texts.get("casesheet.photos")), ticked -> {});
-        photos.setSelected(true);
+        this.words = Buttons.tick(Caption.of(texts.get("casesheet.words")), now -> {});
+        this.photos = Buttons.tick(Caption.of(texts.get("casesheet.photos")), now -> {});
+        words.setSelected(ticked.words());
+        photos.setSelected(ticked.photos());
         Runnable writes =
-                () -> asked.out(new WriteCaseSheet.Asked(incident.id(), words.isSelected(), photos.isSelected()));
+                () -> out(asked, new WriteCaseSheet.Asked(incident.id(), words.isSelected(), photos.isSelected()));
         this.write = Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("casesheet.write")), writes));
         page.setOpaque(false);
         page.add(choices(asked::leave), "growx, wmin 0, wrap");
@@ -100,6 +109,12 @@ final class CaseSheetPage implements Aside {
         }
         typed.forEach(text -> sheet.add(Lettering.paragraph(text, Styles.FIELD_LABEL), "growx, wmin 0, gaptop 3"));
         return sheet;
+    }
+
+    private void out(Asked asked, WriteCaseSheet.Asked what) {
+        if (!leaving) {
+            asked.out(what);
+        }
     }
 
     ChoiceBox<Entry<Incident>> which() {

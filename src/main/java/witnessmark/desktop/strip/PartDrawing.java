@@ -17,6 +17,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.Map;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.FormKeys;
@@ -120,20 +121,26 @@ final class PartDrawing extends JPanel {
 
     private void clicked(MouseEvent e) {
         PartPlane plane = plane();
-        if (isEnabled() && plane.has(e.getX(), e.getY(), UIScale.scale((float) BESIDE))) {
+        if (isEnabled()
+                && SwingUtilities.isLeftMouseButton(e)
+                && plane.has(e.getX(), e.getY(), UIScale.scale((float) BESIDE))) {
             requestFocusInWindow();
             cursor = plane.place(e.getX(), e.getY());
             asked.place(cursor);
         }
     }
 
-    /** Shows a part; one of which nothing is drawn is not there. */
-    void show(Outline next, PartSpots shown) {
+    /**
+     * Shows a part; one of which nothing is drawn is not there.
+     *
+     * @param anew whether it is another mark; else a cross that is being moved stays where it is
+     */
+    void show(Outline next, PartSpots shown, boolean anew) {
         boolean other = next != outline;
         outline = next;
         spots = shown;
         setVisible(next != Outline.NONE);
-        if (cursor != null) {
+        if (cursor != null && anew) {
             cursor = shown.inHand() == null ? plane().middle() : shown.inHand();
         }
         tell();

@@ -250,21 +250,16 @@ public final class StripReportPage {
         }
 
         @Override
-        public void incident(StripSide.At at, String incident) {
+        public void incident(StripSide.At at, StripChoice.Of incident) {
             Id<Finding> finding = at.cell().finding();
-            StripModel.Shown now = shown;
-            if (finding != null && now != null) {
-                String what = now.incidents().stream()
-                        .filter(each -> each.key().equals(incident))
-                        .map(each -> texts.get("strip.page.why.evidence", each.words()))
-                        .findFirst()
-                        .orElseThrow();
+            if (finding != null) {
+                String what = texts.get("strip.page.why.evidence", incident.words());
                 writes(
                         at.where(),
                         what,
                         () -> writing.evidenceOf(
                                 finding,
-                                incident.isEmpty() ? null : Id.<Incident>parse(incident),
+                                incident.key().isEmpty() ? null : Id.<Incident>parse(incident.key()),
                                 why(at.where(), what)));
             }
         }

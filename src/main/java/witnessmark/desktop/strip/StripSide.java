@@ -48,7 +48,7 @@ final class StripSide extends JPanel {
 
         void words(At at, String spot, String words);
 
-        void incident(At at, String incident);
+        void incident(At at, StripChoice.Of incident);
 
         /** @param place where on its part, or null for nowhere in particular */
         void place(At at, PartSpots.@Nullable Place place);
@@ -82,6 +82,8 @@ final class StripSide extends JPanel {
     private @Nullable PhotoStrip photos;
     private transient @Nullable At shown;
     private boolean adding;
+    /** Where the mark is that is being written at the position shown. */
+    private transient PartSpots.@Nullable Place waiting;
 
     private record Typed(String spot, String words) {}
 
@@ -161,7 +163,7 @@ final class StripSide extends JPanel {
         told.back();
     }
 
-    private void addAnother() {
+    void addAnother() {
         adding = true;
         List<StripChoice.Mark> all = choices();
         mark.load(all, all.get(0));
@@ -214,7 +216,7 @@ final class StripSide extends JPanel {
                 && at.cell().finding() != null
                 && chosen != null
                 && !chosen.key().equals(at.cell().incident())) {
-            told.incident(at, chosen.key());
+            told.incident(at, chosen);
         }
     }
 
@@ -242,6 +244,11 @@ final class StripSide extends JPanel {
         }
         shown = next;
         StripLines.Cell cell = next.cell();
+        PartSpots.Place put = same && cell.finding() != null ? waiting : null;
+        waiting = same && cell.finding() == null ? waiting : null;
+        if (put != null) {
+            told.place(next, put);
+        }
         title.setText(cell.said().get(0));
         said.removeAll();
         cell.said().stream().skip(1).forEach(each -> said.add(Lettering.paragraph(each, Styles.NOTE), "growx, wmin 0"));
@@ -249,7 +256,10 @@ final class StripSide extends JPanel {
             incident.load(incidents, incidents.get(0));
             fill(next);
         }
-        drawing.show(next.where().line().outline(), cell.spots());
+        drawing.show(
+                next.where().line().outline(),
+                cell.spots(),
+                !same || !Objects.equals(was.cell().finding(), cell.finding()));
         where.setText(cell.spots().said());
         where.setVisible(drawing.isVisible());
         boolean there = cell.finding() != null;
@@ -299,7 +309,18 @@ final class StripSide extends JPanel {
         @Override
         public void place(PartSpots.@Nullable Place place) {
             At at = shown;
-            if (at != null && !Objects.equals(place, at.cell().spots().inHand())) {
+            StripChoice.Mark chosen = mark.chosen();
+            boolean unwritten = adding
+                    || chosen != null
+                            && chosen.mark() != null
+                            && at != null
+                            && chosen.mark() != at.cell().mark();
+            if (at != null && unwritten) {
+                waiting = adding || at.cell().finding() != null
+                        ? null
+                        : place; // the place of another mark is not that of the one in hand
+                markLeft();
+            } else if (at != null && !Objects.equals(place, at.cell().spots().inHand())) {
                 told.place(at, place);
             }
         }
@@ -323,8 +344,14 @@ final class StripSide extends JPanel {
         shown = null;
         title.setText(" ");
         said.removeAll();
-        drawing.show(Outline.NONE, PartSpots.NONE);
+        drawing.show(Outline.NONE, PartSpots.NONE, true);
         where.setVisible(false);
+        List.of(mark.combo(), incident.combo(), spot.field(), words.field(), another, correct, away)
+                .forEach(each -> each.setEnabled(false));
+        if (photos != null) {
+            photos.setVisible(false);
+            photos.show(null);
+        }
         revalidate();
     }
 

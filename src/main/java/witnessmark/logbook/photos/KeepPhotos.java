@@ -145,7 +145,8 @@ public final class KeepPhotos {
                 .of(Photo.class)
                 .where(photo -> Objects.equals(photo.incident(), about.incident())
                         && Objects.equals(photo.engine(), about.engine())
-                        && Objects.equals(photo.part(), about.part()))
+                        && Objects.equals(photo.part(), about.part())
+                        && Objects.equals(photo.finding(), about.finding()))
                 .forEach(photo -> here.add(photo.fact().content()));
         return here;
     }

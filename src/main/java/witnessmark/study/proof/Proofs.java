@@ -3,12 +3,11 @@ package witnessmark.study.proof;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.ActionCarried;
 import witnessmark.domain.ActionKind;
@@ -18,6 +17,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Finding;
+import witnessmark.domain.FindingPlace;
 import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
@@ -48,6 +48,10 @@ public final class Proofs {
 
     private final LifeLedger ledger;
     private final Facts facts;
+    /** Debris gathers there and combustion is read there: what is found says that something failed, and not where. */
+    private static final Set<FindingPlace> ELSEWHERE =
+            EnumSet.of(FindingPlace.OIL_FILTER, FindingPlace.SUMP, FindingPlace.PLUG);
+
     private final RanBetween ran;
 
     public Proofs(LifeLedger ledger) {
@@ -186,7 +190,8 @@ public final class Proofs {
 
     /**
      * Where running before a failure begins: at the repair after the one before, else at the last build; else with its life. Where its
-     * findings have places, the last build is the last that laid one of them open: a shell is no newer for work on the head.
+     * findings have places, each was last closed up by the last build that laid it open, and the earliest of those counts: a shell is
+     * no newer for work on the head.
      */
     private Optional<Moment> beganBefore(Entry<Incident> incident, Id<Engine> engine) {
         Moment at = ran.failedAt(incident);
@@ -200,28 +205,42 @@ public final class Proofs {
             Optional<Moment> failed = facts.of(Incident.class).find(before).map(ran::failedAt);
             return repaired.or(() -> failed.filter(then -> then.isBefore(at)));
         }
-        Set<Zone> where = zones(incident.id());
+        List<Set<Zone>> places = places(incident.id());
+        return places.isEmpty()
+                ? lastClosed(engine, at, EnumSet.allOf(Zone.class))
+                : places.stream()
+                        .map(zones -> lastClosed(engine, at, zones))
+                        .reduce((one, other) ->
+                                one.flatMap(first -> other.map(second -> first.isBefore(second) ? first : second)))
+                        .orElseThrow();
+    }
+
+    /** When the last build before a moment was closed that had opened one of these; empty for none. */
+    private Optional<Moment> lastClosed(Id<Engine> engine, Moment before, Set<Zone> zones) {
         return facts
                 .of(Build.class)
                 .where(build -> build.engine().equals(engine)
                         && build.closed() != null
-                        && build.closed().isBefore(at)
-                        && (where.isEmpty() || build.zones().stream().anyMatch(where::contains)))
+                        && build.closed().isBefore(before)
+                        && build.zones().stream().anyMatch(zones::contains))
                 .stream()
                 .map(build -> build.fact().closed())
                 .max(Comparator.naturalOrder());
     }
 
-    /** What lays open where something was found that speaks to it; what is as it should be tells no place. */
-    private Set<Zone> zones(Id<Incident> incident) {
+    /** What lays each place open at which something was found that speaks to it; what is as it should be tells no place. */
+    private List<Set<Zone>> places(Id<Incident> incident) {
         return facts
                 .of(Finding.class)
-                .where(finding -> incident.equals(finding.incident()) && finding.how() != HowMarked.NONE)
+                .where(finding ->
+                        incident.equals(finding.incident()) && finding.how() != HowMarked.NONE && counts(finding.at()))
                 .stream()
                 .map(finding -> finding.fact().place())
-                .filter(Objects::nonNull)
-                .flatMap(place -> StripLine.opening(place).stream())
-                .collect(Collectors.toSet());
+                .filter(place -> place != null && !ELSEWHERE.contains(place))
+                .map(StripLine::opening)
+                .filter(zones -> !zones.isEmpty())
+                .distinct()
+                .toList();
     }
 
     private static @Nullable RunningTime twice(FailedAfter last) {

@@ -94,10 +94,8 @@ class PartPageTest {
                 .get(0)
                 .id();
         window.window.go(PlaceId.ENGINES, EnginePage.ofPart(coated.text()));
-        for (int i = 0; i < 100 && ways().isEmpty(); i++) { // the list is read first, and the part after it
-            window.tasks.awaitIdle();
-            frame.validate();
-        }
+        window.tasks.awaitIdle();
+        frame.validate();
         assertThat(ways()).containsExactly("Trial coated head gasket, since Fri 5 Jun 2026");
         JComponent way = new Ui(part().component()).button("Trial coated head gasket, since Fri 5 Jun 2026");
         way.requestFocusInWindow();

@@ -1,6 +1,7 @@
 package witnessmark.desktop.strip;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Component;
@@ -229,6 +230,46 @@ class StripReportPageTest {
         assertThat(window.findings(StripLine.SHELL_BACK_LOWER, 2)).isEmpty();
         window.root(1366, 768);
         assertThat(GoldenText.of(window.pane)).contains("Say first what it is");
+    }
+
+    @Test
+    void a_mark_that_is_picked_and_placed_at_once_is_written_with_its_place() {
+        april().at(StripLine.SHELL_BACK_LOWER, 2);
+        window.root(1366, 768);
+        pick(FindingMark.FRETTED);
+        PartDrawing drawing = window.page.panel().side().drawing();
+        Ui.click(drawing, drawing.getWidth() / 2, drawing.getHeight() / 2);
+        window.settle();
+        window.settle();
+        assertThat(window.findings(StripLine.SHELL_BACK_LOWER, 2))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.mark()).isEqualTo(FindingMark.FRETTED);
+                    assertThat(finding.aroundDegrees()).isBetween(80, 100);
+                });
+    }
+
+    @Test
+    void a_click_while_another_mark_is_picked_does_not_move_the_one_that_was_there() {
+        april().at(StripLine.SHELL_BACK_UPPER, 3);
+        window.root(1366, 768);
+        StripSide side = window.page.panel().side();
+        side.addAnother();
+        pick(FindingMark.SCORED);
+        Ui.click(side.drawing(), 20, side.drawing().getHeight() / 2);
+        window.settle();
+        assertThat(window.findings(StripLine.SHELL_BACK_UPPER, 3))
+                .extracting(Finding::mark, Finding::aroundDegrees)
+                .containsExactlyInAnyOrder(tuple(FindingMark.FRETTED, 92), tuple(FindingMark.SCORED, null));
+    }
+
+    private void pick(FindingMark mark) {
+        JComboBox<StripChoice.Mark> marks = window.page.panel().side().mark().combo();
+        for (int i = 0; i < marks.getItemCount(); i++) {
+            if (marks.getItemAt(i).mark() == mark) {
+                marks.setSelectedIndex(i);
+            }
+        }
     }
 
     @Test

@@ -127,8 +127,13 @@ class ProofsTest {
     /** The bottom end closed, three hours, the head renewed, two hours, it failed: what failed tells which of the two it ran. */
     @ParameterizedTest
     @CsvSource({
-        "BIG_END_SHELL, WIPED, 300", "FIRE_RING, CRACKED, 120", "BORE, SCORED, 120",
-        "BIG_END_SHELL, NO_MARK, 120", "HOSE, CRACKED, 120", ", , 120"
+        "BIG_END_SHELL, WIPED, 300",
+        "FIRE_RING, CRACKED, 120",
+        "BORE, SCORED, 120",
+        "OIL_FILTER, FLAKES, 120",
+        "BIG_END_SHELL, NO_MARK, 120",
+        "HOSE, CRACKED, 120",
+        ", , 120"
     })
     void running_before_a_failure_begins_where_what_failed_was_last_laid_open(
             @Nullable FindingPlace place, @Nullable FindingMark mark, long minutes) {
