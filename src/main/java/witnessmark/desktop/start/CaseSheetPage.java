@@ -63,6 +63,10 @@ final class CaseSheetPage implements Aside {
                         "casesheet.incident", each.fact().mark(), each.fact().title()));
         which.load(all, incident);
         which.combo().putClientProperty("JComboBox.isTableCellEditor", Boolean.TRUE); // going through them picks none
+        this.words = Buttons.tick(Caption.of(texts.get("casesheet.words")), now -> {});
+        this.photos = Buttons.tick(Caption.of(texts.get("casesheet.photos")), now -> {});
+        words.setSelected(ticked.words());
+        photos.setSelected(ticked.photos());
         which.onChange(() -> {
             Entry<Incident> chosen = which.chosen();
             if (chosen != null && !chosen.id().equals(incident.id())) {
@@ -70,10 +74,6 @@ final class CaseSheetPage implements Aside {
                 asked.another(new WriteCaseSheet.Asked(chosen.id(), words.isSelected(), photos.isSelected()));
             }
         });
-        this.words = Buttons.tick(Caption.of(texts.get("casesheet.words")), now -> {});
-        this.photos = Buttons.tick(Caption.of(texts.get("casesheet.photos")), now -> {});
-        words.setSelected(ticked.words());
-        photos.setSelected(ticked.photos());
         Runnable writes =
                 () -> out(asked, new WriteCaseSheet.Asked(incident.id(), words.isSelected(), photos.isSelected()));
         this.write = Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("casesheet.write")), writes));
