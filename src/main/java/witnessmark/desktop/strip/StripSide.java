@@ -259,7 +259,7 @@ final class StripSide extends JPanel {
         drawing.show(
                 next.where().line().outline(),
                 cell.spots(),
-                !same || !Objects.equals(was.cell().finding(), cell.finding()));
+                was == null || !same || !Objects.equals(was.cell().finding(), cell.finding()));
         where.setText(cell.spots().said());
         where.setVisible(drawing.isVisible());
         boolean there = cell.finding() != null;
