@@ -69,6 +69,7 @@ final class CaseSheetPage implements Aside {
         photos.setSelected(ticked.photos());
         which.onChange(() -> {
             Entry<Incident> chosen = which.chosen();
+            leaving = false;
             if (chosen != null && !chosen.id().equals(incident.id())) {
                 leaving = true; // until the other is read, neither is the one to be written
                 asked.another(new WriteCaseSheet.Asked(chosen.id(), words.isSelected(), photos.isSelected()));

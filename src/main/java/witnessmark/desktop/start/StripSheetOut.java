@@ -1,5 +1,6 @@
 package witnessmark.desktop.start;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import witnessmark.domain.Build;
@@ -27,11 +28,11 @@ final class StripSheetOut {
     /** Asks where to, and writes the report that is shown by then; says so where there is none. */
     void writeOut() {
         View view = context.logbook().view();
-        Optional<Id<Build>> wanted = shown.get();
-        SeeStrip.builds(view).stream()
-                .filter(build -> wanted.isEmpty() || build.id().equals(wanted.get()))
-                .findFirst()
-                .or(() -> SeeStrip.builds(view).stream().findFirst())
+        List<Entry<Build>> all = SeeStrip.builds(view);
+        shown.get()
+                .flatMap(id ->
+                        all.stream().filter(build -> build.id().equals(id)).findFirst())
+                .or(() -> all.stream().findFirst())
                 .ifPresentOrElse(build -> out(view, build).writeOut(), () -> reports.say("stripsheet.none"));
     }
 

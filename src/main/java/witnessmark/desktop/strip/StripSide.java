@@ -309,18 +309,18 @@ final class StripSide extends JPanel {
         @Override
         public void place(PartSpots.@Nullable Place place) {
             At at = shown;
+            if (at == null) {
+                return;
+            }
             StripChoice.Mark chosen = mark.chosen();
-            boolean unwritten = adding
-                    || chosen != null
-                            && chosen.mark() != null
-                            && at != null
-                            && chosen.mark() != at.cell().mark();
-            if (at != null && unwritten) {
-                waiting = adding || at.cell().finding() != null
-                        ? null
-                        : place; // the place of another mark is not that of the one in hand
+            boolean picked = chosen != null
+                    && chosen.mark() != null
+                    && chosen.mark() != at.cell().mark();
+            if (adding || picked) {
+                boolean first = !adding && at.cell().finding() == null;
+                waiting = first ? place : null; // the place of another mark is not that of the one in hand
                 markLeft();
-            } else if (at != null && !Objects.equals(place, at.cell().spots().inHand())) {
+            } else if (!Objects.equals(place, at.cell().spots().inHand())) {
                 told.place(at, place);
             }
         }
