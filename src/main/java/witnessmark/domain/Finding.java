@@ -64,8 +64,7 @@ public record Finding(
         if ((aroundDegrees == null) != (outPercent == null) || aroundDegrees != null && place == null) {
             throw new IllegalArgumentException("a place on a part is on something and has both its figures");
         }
-        if (aroundDegrees != null && (aroundDegrees < 0 || aroundDegrees > 359)
-                || outPercent != null && (outPercent < 0 || outPercent > 100)) {
+        if (aroundDegrees != null && outPercent != null && !PartSpot.isWithin(aroundDegrees, outPercent)) {
             throw new IllegalArgumentException("a place on a part is within it");
         }
     }
@@ -90,9 +89,15 @@ public record Finding(
         return with(incident, where, mark, how, seen, aroundDegrees, outPercent);
     }
 
+    /** Where on its part, or null where nobody said. */
+    public @Nullable PartSpot onPart() {
+        return aroundDegrees == null || outPercent == null ? null : new PartSpot(aroundDegrees, outPercent);
+    }
+
     /** The same elsewhere on its part, or nowhere on it in particular. */
-    public Finding placed(@Nullable Integer around, @Nullable Integer out) {
-        return with(incident, spot, mark, how, words, around, out);
+    public Finding placed(@Nullable PartSpot on) {
+        return with(
+                incident, spot, mark, how, words, on == null ? null : on.around(), on == null ? null : on.out());
     }
 
     /** The same as evidence of an incident, or of none. */

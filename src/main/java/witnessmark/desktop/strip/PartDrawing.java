@@ -20,6 +20,7 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
@@ -36,7 +37,7 @@ final class PartDrawing extends JPanel {
     /** What keys and the mouse ask for. */
     interface Asked {
         /** @param place where it is, or null for nowhere in particular */
-        void place(PartSpots.@Nullable Place place);
+        void place(@Nullable PartSpot place);
 
         /** Back to the table, and nothing is put anywhere. */
         void back();
@@ -53,7 +54,7 @@ final class PartDrawing extends JPanel {
     private final transient Asked asked;
     private transient Outline outline = Outline.NONE;
     private transient PartSpots spots = PartSpots.NONE;
-    private transient PartSpots.@Nullable Place cursor;
+    private transient @Nullable PartSpot cursor;
 
     PartDrawing(String name, PartPlaceWords words, Asked asked) {
         this.words = words;
@@ -155,7 +156,7 @@ final class PartDrawing extends JPanel {
         getAccessibleContext().setAccessibleDescription(at.isEmpty() ? spots.said() : at);
     }
 
-    PartSpots.@Nullable Place cursor() {
+    @Nullable PartSpot cursor() {
         return cursor;
     }
 

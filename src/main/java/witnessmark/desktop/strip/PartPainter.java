@@ -10,6 +10,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.Palette;
 import witnessmark.study.result.Outline;
 
@@ -92,7 +93,7 @@ final class PartPainter {
     }
 
     /** @param cursor where keys would put it, or null while they do not go there */
-    void marks(List<PartSpots.Spot> spots, PartSpots.@Nullable Place cursor) {
+    void marks(List<PartSpots.Spot> spots, @Nullable PartSpot cursor) {
         spots.forEach(this::spot);
         if (cursor != null) {
             cross(plane.point(cursor));

@@ -4,6 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import witnessmark.domain.PartSpot;
 import witnessmark.study.result.Outline;
 
 /**
@@ -38,7 +39,7 @@ final class PartPlane {
         return outline.disc() ? new Ellipse2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight()) : box;
     }
 
-    Point2D point(PartSpots.Place place) {
+    Point2D point(PartSpot place) {
         if (!outline.disc()) {
             return new Point2D.Double(
                     box.getX() + box.getWidth() * Math.min(1.0, (double) place.around() / outline.degrees()),
@@ -54,17 +55,17 @@ final class PartPlane {
     }
 
     /** The place under a point; of one beyond the edge the nearest at the edge. */
-    PartSpots.Place place(double x, double y) {
+    PartSpot place(double x, double y) {
         if (!outline.disc()) {
             int around = (int) Math.round((x - box.getX()) / box.getWidth() * outline.degrees());
-            return new PartSpots.Place(
+            return new PartSpot(
                     within(around, outline == Outline.HALF ? outline.degrees() : WHOLE - 1),
                     within((int) Math.round((y - box.getY()) / box.getHeight() * FULL), FULL));
         }
         double right = x - box.getCenterX();
         double down = y - box.getCenterY();
         double angle = outline == Outline.DISC ? Math.atan2(down, -right) : Math.atan2(right, -down);
-        return new PartSpots.Place(
+        return new PartSpot(
                 Math.floorMod((int) Math.round(Math.toDegrees(angle)), WHOLE),
                 within((int) Math.round(Math.hypot(right, down) / (box.getWidth() / 2) * FULL), FULL));
     }
@@ -80,7 +81,7 @@ final class PartPlane {
     }
 
     /** A place to begin from where none is known: the middle. */
-    PartSpots.Place middle() {
+    PartSpot middle() {
         return place(box.getCenterX(), box.getCenterY());
     }
 

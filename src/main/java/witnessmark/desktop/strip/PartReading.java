@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.PartSpot;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
 import witnessmark.study.result.Outline;
@@ -29,13 +30,16 @@ final class PartReading {
         this.words = words;
     }
 
-    /** @param build the number of the build a finding is of */
-    PartSpots of(StripRow row, StripCell cell, Function<Entry<Finding>, String> build) {
+    /**
+     * @param inHand the finding in hand, or null
+     * @param build the number of the build a finding is of
+     */
+    PartSpots of(
+            StripRow row, StripCell cell, @Nullable Entry<Finding> inHand, Function<Entry<Finding>, String> build) {
         Outline outline = row.line().outline();
         if (outline == Outline.NONE) {
             return PartSpots.NONE;
         }
-        Entry<Finding> inHand = cell.worst().orElse(null);
         List<PartSpots.Spot> spots = new ArrayList<>();
         Stream.concat(Stream.of(row.whole()), row.cells().stream())
                 .filter(other -> !Objects.equals(other.number(), cell.number()))
@@ -47,13 +51,13 @@ final class PartReading {
                 .forEach(seen -> spot(seen, seen == inHand ? PartSpots.Whose.IN_HAND : PartSpots.Whose.NOW, "")
                         .ifPresent(spots::add));
         spots.sort(Comparator.comparing(PartSpots.Spot::whose));
-        PartSpots.Place at = inHand == null ? null : place(inHand);
+        PartSpot at = inHand == null ? null : place(inHand);
         return new PartSpots(at, spots, said(outline, at, spots, cell, build));
     }
 
     private String said(
             Outline outline,
-            PartSpots.@Nullable Place at,
+            @Nullable PartSpot at,
             List<PartSpots.Spot> spots,
             StripCell cell,
             Function<Entry<Finding>, String> build) {
@@ -83,9 +87,7 @@ final class PartReading {
                 .map(place -> new PartSpots.Spot(place, whose, seen.fact().how(), number));
     }
 
-    private static PartSpots.@Nullable Place place(Entry<Finding> seen) {
-        Integer around = seen.fact().aroundDegrees();
-        Integer out = seen.fact().outPercent();
-        return around == null || out == null ? null : new PartSpots.Place(around, out);
+    private static @Nullable PartSpot place(Entry<Finding> seen) {
+        return seen.fact().onPart();
     }
 }

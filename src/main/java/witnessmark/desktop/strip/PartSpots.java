@@ -2,6 +2,7 @@ package witnessmark.desktop.strip;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.PartSpot;
 import witnessmark.domain.HowMarked;
 
 /**
@@ -11,20 +12,12 @@ import witnessmark.domain.HowMarked;
  * @param spots every mark whose place is known, the one in hand last
  * @param said what the drawing shows, in sentences; empty for nothing
  */
-record PartSpots(@Nullable Place inHand, List<Spot> spots, String said) {
+record PartSpots(@Nullable PartSpot inHand, List<Spot> spots, String said) {
     static final PartSpots NONE = new PartSpots(null, List.of(), "");
 
     PartSpots {
         spots = List.copyOf(spots);
     }
-
-    /**
-     * A place on a part.
-     *
-     * @param around degrees
-     * @param out hundredths
-     */
-    record Place(int around, int out) {}
 
     /** Which mark a spot is of. */
     enum Whose {
@@ -43,5 +36,5 @@ record PartSpots(@Nullable Place inHand, List<Spot> spots, String said) {
      * @param how how far it has gone, or null where nobody judged
      * @param number of its position, as written beside it; empty for none
      */
-    record Spot(Place place, Whose whose, @Nullable HowMarked how, String number) {}
+    record Spot(PartSpot place, Whose whose, @Nullable HowMarked how, String number) {}
 }

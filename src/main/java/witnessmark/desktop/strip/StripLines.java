@@ -1,6 +1,7 @@
 package witnessmark.desktop.strip;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Finding;
 import witnessmark.domain.FindingMark;
@@ -49,29 +50,41 @@ record StripLines(List<String> heads, List<Row> rows, String said) {
      * A position.
      *
      * @param number null for all of them
-     * @param finding what is there that has gone furthest, or null where nobody looked
-     * @param many how many there are
-     * @param how how far that has gone, or null where nobody judged
-     * @param word its mark
+     * @param found what was found there, what has gone furthest first
      * @param worse whether it got worse since somebody looked last
-     * @param spots where on its part
+     * @param spots where on its part as long as no mark is in hand
      * @param said all of it, in sentences
      */
-    record Cell(
-            @Nullable Integer number,
-            @Nullable Id<Finding> finding,
-            int many,
+    record Cell(@Nullable Integer number, List<Seen> found, boolean worse, PartSpots spots, List<String> said) {
+        Cell {
+            found = List.copyOf(found);
+            said = List.copyOf(said);
+        }
+
+        /** What has gone furthest; empty where nobody looked. */
+        Optional<Seen> worst() {
+            return found.stream().findFirst();
+        }
+    }
+
+    /**
+     * Something found at a position.
+     *
+     * @param reads the whole of it
+     * @param how how far it has gone, or null where nobody judged
+     * @param word its mark
+     * @param spot where there, its side aside
+     * @param incident of which it is evidence; empty for none
+     * @param spots where on its part, with it in hand
+     */
+    record Seen(
+            Id<Finding> finding,
+            String reads,
             @Nullable HowMarked how,
             @Nullable FindingMark mark,
             String word,
             String spot,
             String words,
             String incident,
-            boolean worse,
-            PartSpots spots,
-            List<String> said) {
-        Cell {
-            said = List.copyOf(said);
-        }
-    }
+            PartSpots spots) {}
 }

@@ -148,21 +148,28 @@ final class StripModel {
     }
 
     private StripLines.Cell cell(View view, StripPage page, StripRow row, StripCell cell) {
-        Optional<Entry<Finding>> worst = cell.worst();
-        Finding seen = worst.map(Entry::fact).orElse(null);
         return new StripLines.Cell(
                 cell.number(),
-                worst.map(Entry::id).orElse(null),
-                cell.found().size(),
-                seen == null ? null : seen.how(),
-                seen == null ? null : seen.mark(),
-                seen == null ? "" : seen.mark() == null ? texts.get("strip.page.words") : records.word(seen.mark()),
-                seen == null ? "" : row.line().beyondSide(seen.spot()),
-                seen == null ? "" : seen.words(),
-                seen == null || seen.incident() == null ? "" : seen.incident().text(),
+                cell.furthestFirst().stream()
+                        .map(finding -> seen(view, row, cell, finding))
+                        .toList(),
                 cell.worse(),
-                parts.of(row, cell, finding -> findings.build(view.facts(), finding)),
+                parts.of(row, cell, null, finding -> findings.build(view.facts(), finding)),
                 said(view, page, row, cell));
+    }
+
+    private StripLines.Seen seen(View view, StripRow row, StripCell cell, Entry<Finding> finding) {
+        Finding seen = finding.fact();
+        return new StripLines.Seen(
+                finding.id(),
+                findings.words(seen),
+                seen.how(),
+                seen.mark(),
+                seen.mark() == null ? texts.get("strip.page.words") : records.word(seen.mark()),
+                row.line().beyondSide(seen.spot()),
+                seen.words(),
+                seen.incident() == null ? "" : seen.incident().text(),
+                parts.of(row, cell, finding, each -> findings.build(view.facts(), each)));
     }
 
     /** Where, what was found, what was there before, on which part, what stands out, and what the trade asks then. */

@@ -82,7 +82,8 @@ final class StripPainter {
     }
 
     private void cell(StripLines.Cell cell, Rectangle2D box, boolean whole) {
-        if (cell.finding() == null) {
+        StripLines.Seen worst = cell.worst().orElse(null);
+        if (worst == null) {
             if (!whole) {
                 g.setColor(Palette.INK2.colour());
                 double dot = UIScale.scale(2f);
@@ -92,18 +93,18 @@ final class StripPainter {
         }
         double size = StripGrid.shape();
         double y = box.getY() + StripGrid.gap() + size / 2 + UIScale.scale(1f);
-        HowShapes.draw(g, cell.how(), box.getCenterX(), y, size);
+        HowShapes.draw(g, worst.how(), box.getCenterX(), y, size);
         if (cell.worse()) {
             HowShapes.worse(g, box.getCenterX() + size * 1.4, y, size);
         }
-        if (cell.many() > 1) {
-            write(small, Palette.INK2.colour(), "×" + cell.many(), box.getCenterX() - size * 2.4, y - size * 0.7);
+        if (cell.found().size() > 1) {
+            write(small, Palette.INK2.colour(), "×" + cell.found().size(), box.getCenterX() - size * 2.4, y - size * 0.7);
         }
         FontMetrics metrics = g.getFontMetrics(small);
         centred(
                 small,
                 Palette.INK.colour(),
-                Cut.to(cell.word(), metrics, box.getWidth() - UIScale.scale(4)),
+                Cut.to(worst.word(), metrics, box.getWidth() - UIScale.scale(4)),
                 box.getCenterX(),
                 box.getMaxY() - StripGrid.gap() - metrics.getHeight());
     }

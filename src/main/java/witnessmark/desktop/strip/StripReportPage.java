@@ -10,6 +10,7 @@ import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
@@ -23,6 +24,7 @@ import witnessmark.domain.FindingMark;
 import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
+import witnessmark.domain.PartSpot;
 import witnessmark.logbook.View;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.strip.WriteStrip;
@@ -190,8 +192,7 @@ public final class StripReportPage {
             if (now == null || row.isEmpty() || cell.isEmpty()) {
                 panel.side().showNone();
             } else {
-                where().ifPresent(where ->
-                        panel.side().show(new StripSide.At(where, cell.get()), now.incidents(), now.readOnly()));
+                where().ifPresent(where -> panel.side().show(where, cell.get(), now.incidents(), now.readOnly()));
             }
         }
 
@@ -201,8 +202,7 @@ public final class StripReportPage {
                 context.window().say(texts.get("strip.page.read_only"));
                 return;
             }
-            Id<Finding> finding =
-                    panel.table().inHand().map(StripLines.Cell::finding).orElse(null);
+            Id<Finding> finding = panel.side().finding();
             where().ifPresent(where -> writes(
                     where, records.word(how), () -> writing.how(where, finding, how, why(where, records.word(how)))));
         }
@@ -221,25 +221,32 @@ public final class StripReportPage {
     /** What the fields beside ask for. */
     private final class Beside implements StripSide.Told {
         @Override
-        public void mark(StripSide.At at, FindingMark mark) {
-            HowMarked was = at.cell().how() == HowMarked.NONE ? null : at.cell().how();
+        public void mark(StripSide.At at, FindingMark mark, @Nullable PartSpot on) {
+            HowMarked was = at.seen() == null || at.seen().how() == HowMarked.NONE
+                    ? null
+                    : at.seen().how();
             HowMarked how = mark == FindingMark.NO_MARK ? HowMarked.NONE : was;
             String what = records.word(mark);
             writes(
                     at.where(),
                     what,
-                    () -> writing.mark(at.where(), at.cell().finding(), mark, how, why(at.where(), what)));
+                    () -> writing.mark(
+                            at.where(), at.finding(), new WriteStrip.Seen(mark, how, on), why(at.where(), what)));
         }
 
         @Override
-        public void another(StripSide.At at, FindingMark mark) {
+        public void another(StripSide.At at, FindingMark mark, @Nullable PartSpot on) {
             String what = records.word(mark);
-            writes(at.where(), what, () -> writing.another(at.where(), mark, null, why(at.where(), what)));
+            writes(
+                    at.where(),
+                    what,
+                    () -> writing.another(
+                            at.where(), new WriteStrip.Seen(mark, null, on), why(at.where(), what)));
         }
 
         @Override
         public void words(StripSide.At at, String spot, String said) {
-            Id<Finding> finding = at.cell().finding();
+            Id<Finding> finding = at.finding();
             if (finding != null) {
                 String what = Stream.of(spot, said)
                         .filter(each -> !each.isEmpty())
@@ -251,7 +258,7 @@ public final class StripReportPage {
 
         @Override
         public void incident(StripSide.At at, StripChoice.Of incident) {
-            Id<Finding> finding = at.cell().finding();
+            Id<Finding> finding = at.finding();
             if (finding != null) {
                 String what = texts.get("strip.page.why.evidence", incident.words());
                 writes(
@@ -265,17 +272,9 @@ public final class StripReportPage {
         }
 
         @Override
-        public void place(StripSide.At at, PartSpots.@Nullable Place place) {
-            Id<Finding> finding = at.cell().finding();
-            if (finding == null) {
-                context.window().say(texts.get("strip.page.drawing.first"));
-                panel.side().ask(null);
-                return;
-            }
+        public void place(StripSide.At at, @Nullable Id<Finding> finding, @Nullable PartSpot on) {
             String what = texts.get("strip.page.drawing.place");
-            Integer around = place == null ? null : place.around();
-            Integer out = place == null ? null : place.out();
-            writes(at.where(), what, () -> writing.placed(finding, around, out, why(at.where(), what)));
+            writes(at.where(), what, () -> writing.placed(at.where(), finding, on, why(at.where(), what)));
         }
 
         @Override
@@ -293,8 +292,7 @@ public final class StripReportPage {
         }
 
         private void of(BiConsumer<WriteStrip.Where, Id<Finding>> work) {
-            Id<Finding> finding =
-                    panel.table().inHand().map(StripLines.Cell::finding).orElse(null);
+            Id<Finding> finding = panel.side().finding();
             if (finding != null && !readOnly()) {
                 where().ifPresent(where -> work.accept(where, finding));
             }

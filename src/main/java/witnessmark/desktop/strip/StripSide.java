@@ -8,11 +8,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
@@ -37,21 +40,55 @@ import witnessmark.wording.Texts;
 
 /** Beside the table: what is known of the position in hand, and what can be said of it. A field that is left is written. */
 final class StripSide extends JPanel {
-    /** The position its fields are of: what is written is of that one, whichever is in hand by then. */
-    record At(WriteStrip.Where where, StripLines.Cell cell) {}
+    /**
+     * The position its fields are of: what is written is of that one, whichever is in hand by then.
+     *
+     * @param seen which of what was found there, or null where nobody looked
+     */
+    record At(
+            WriteStrip.Where where,
+            StripLines.Cell cell,
+            StripLines.@Nullable Seen seen) {
+        @Nullable
+        Id<Finding> finding() {
+            return seen == null ? null : seen.finding();
+        }
+
+        @Nullable
+        FindingMark mark() {
+            return seen == null ? null : seen.mark();
+        }
+
+        private String incident() {
+            return seen == null ? "" : seen.incident();
+        }
+
+        private Typed written() {
+            return seen == null ? new Typed("", "") : new Typed(seen.spot(), seen.words());
+        }
+
+        private PartSpots spots() {
+            return seen == null ? cell.spots() : seen.spots();
+        }
+    }
 
     /** What is asked of it. */
     interface Told {
-        void mark(At at, FindingMark mark);
+        /** @param on where on its part, or null where nobody says so now */
+        void mark(At at, FindingMark mark, @Nullable PartSpot on);
 
-        void another(At at, FindingMark mark);
+        /** @param on where on its part, or null where nobody says so now */
+        void another(At at, FindingMark mark, @Nullable PartSpot on);
 
         void words(At at, String spot, String words);
 
         void incident(At at, StripChoice.Of incident);
 
-        /** @param place where on its part, or null for nowhere in particular */
-        void place(At at, PartSpots.@Nullable Place place);
+        /**
+         * @param finding which of those there, or null for the last of them
+         * @param on where on its part, or null for nowhere in particular
+         */
+        void place(At at, @Nullable Id<Finding> finding, @Nullable PartSpot on);
 
         void correct();
 
@@ -65,6 +102,7 @@ final class StripSide extends JPanel {
     private final transient RecordWords records;
     private final transient Told told;
     private final JTextArea title = Lettering.paragraph(" ", Styles.SECTION);
+    private final ChoiceBox<StripChoice.Found> which;
     private final JPanel said = new JPanel(new FormLayout("insets 0, gap 0 2, fillx, wrap", "[0::,grow,fill]"));
     private final ChoiceBox<StripChoice.Mark> mark;
     private final FieldBox spot;
@@ -81,9 +119,15 @@ final class StripSide extends JPanel {
     private final Sheet sheet = new Sheet("fillx, wrap, hidemode 3", "[0::,grow,fill]", "");
     private @Nullable PhotoStrip photos;
     private transient @Nullable At shown;
+    private transient List<StripChoice.Of> incidents = List.of();
+    private boolean readOnly;
     private boolean adding;
-    /** Where the mark is that is being written at the position shown. */
-    private transient PartSpots.@Nullable Place waiting;
+    /** The mark that is being written of the position shown. */
+    private transient @Nullable Asked asked;
+
+    /** @param of the finding that it is the mark of from now on, or null for another one */
+    private record Asked(FindingMark mark, @Nullable Id<Finding> of) {}
+
 
     private record Typed(String spot, String words) {}
 
@@ -94,6 +138,8 @@ final class StripSide extends JPanel {
         this.told = told;
         setOpaque(false);
         said.setOpaque(false);
+        which = new ChoiceBox<>(texts, Caption.of(texts.get("strip.page.in_hand")), StripChoice.Found::words);
+        which.onChange(this::whichChosen);
         mark = new ChoiceBox<>(texts, Caption.of(texts.get("strip.page.mark")), StripChoice.Mark::words);
         spot = new FieldBox(Caption.of(texts.get("strip.page.spot")));
         drawing = new PartDrawing(texts.get("strip.page.drawing"), new PartPlaceWords(texts), new Drawing());
@@ -105,6 +151,7 @@ final class StripSide extends JPanel {
         hear();
         sheet.add(title, "growx, wmin 0");
         sheet.add(said, "growx, wmin 0");
+        sheet.add(which, "growx, wmin 0, gaptop 6");
         sheet.add(mark, "growx, wmin 0, gaptop 6");
         sheet.add(spot, "growx, wmin 0");
         sheet.add(drawing, "growx, wmin 0");
@@ -157,7 +204,7 @@ final class StripSide extends JPanel {
     private void leaves() {
         At at = shown;
         if (at != null) {
-            notWritten.remove(at.cell().finding());
+            notWritten.remove(at.finding());
             fill(at);
         }
         told.back();
@@ -182,28 +229,49 @@ final class StripSide extends JPanel {
     }
 
     private void markLeft() {
-        StripChoice.Mark chosen = mark.chosen();
         At at = shown;
+        FindingMark picked = at == null ? null : picked(at);
+        if (at != null && picked != null) {
+            write(at, picked, null);
+        }
+        adding = false;
+    }
+
+    /** The mark that was picked and is not written yet nor being written. */
+    private @Nullable FindingMark picked(At at) {
+        StripChoice.Mark chosen = mark.chosen();
+        FindingMark picked = chosen == null ? null : chosen.mark();
+        boolean asking = asked != null && asked.mark() == picked;
+        return asking || !adding && picked == at.mark() ? null : picked;
+    }
+
+    private void write(At at, FindingMark picked, @Nullable PartSpot on) {
         boolean more = adding;
         adding = false;
-        if (at == null || chosen == null || chosen.mark() == null) {
-            return;
-        }
+        asked = new Asked(picked, more ? null : at.finding());
         if (more) {
-            told.another(at, chosen.mark());
-        } else if (chosen.mark() != at.cell().mark()) {
-            told.mark(at, chosen.mark());
+            told.another(at, picked, on);
+        } else {
+            told.mark(at, picked, on);
+        }
+    }
+
+    private void whichChosen() {
+        StripChoice.Found chosen = which.chosen();
+        At at = shown;
+        if (at != null && chosen != null && !chosen.seen().finding().equals(at.finding())) {
+            show(new At(at.where(), at.cell(), chosen.seen()));
         }
     }
 
     private void wordsLeft() {
         At at = shown;
-        Id<Finding> finding = at == null ? null : at.cell().finding();
+        Id<Finding> finding = at == null ? null : at.finding();
         if (at == null || finding == null) {
             return;
         }
         Typed typed = new Typed(spot.text().strip(), words.text().strip());
-        if (!typed.equals(new Typed(at.cell().spot(), at.cell().words()))) {
+        if (!typed.equals(at.written())) {
             notWritten.put(finding, typed);
             told.words(at, typed.spot(), typed.words());
         }
@@ -213,9 +281,9 @@ final class StripSide extends JPanel {
         StripChoice.Of chosen = incident.chosen();
         At at = shown;
         if (at != null
-                && at.cell().finding() != null
+                && at.finding() != null
                 && chosen != null
-                && !chosen.key().equals(at.cell().incident())) {
+                && !chosen.key().equals(at.incident())) {
             told.incident(at, chosen);
         }
     }
@@ -224,31 +292,49 @@ final class StripSide extends JPanel {
      * Shows a position. What stands in the fields of another is written first: a click on the table comes before the focus has left
      * them. What is being typed or chosen of the same stays.
      *
-     * @param incidents of which it may be evidence, none first
+     * @param of the incidents of which it may be evidence, none first
      */
-    void show(At next, List<StripChoice.Of> incidents, boolean readOnly) {
+    void show(WriteStrip.Where where, StripLines.Cell cell, List<StripChoice.Of> of, boolean looking) {
+        incidents = of;
+        readOnly = looking;
+        show(new At(where, cell, inHand(where, cell)));
+    }
+
+    /** What is new at the same position, else what was in hand there, else what has gone furthest. */
+    private StripLines.@Nullable Seen inHand(WriteStrip.Where where, StripLines.Cell cell) {
+        At was = shown;
+        if (was == null || !was.where().equals(where)) {
+            return cell.worst().orElse(null);
+        }
+        Set<Id<Finding>> before =
+                was.cell().found().stream().map(StripLines.Seen::finding).collect(Collectors.toSet());
+        return cell.found().stream()
+                .filter(seen -> !before.contains(seen.finding()))
+                .findFirst()
+                .or(() -> cell.found().stream()
+                        .filter(seen -> seen.finding().equals(was.finding()))
+                        .findFirst())
+                .or(cell::worst)
+                .orElse(null);
+    }
+
+    private void show(At next) {
         At was = shown;
         boolean same = was != null && was.where().equals(next.where());
-        if (!same && !readOnly) {
+        boolean sameMark = was != null && same && Objects.equals(was.finding(), next.finding());
+        if (!sameMark && !readOnly) {
             markLeft();
             wordsLeft();
             incidentLeft();
         }
-        boolean typing = was != null
-                && same
-                && (spot.field().isFocusOwner() || words.field().isFocusOwner())
-                && Objects.equals(was.cell().finding(), next.cell().finding());
-        Id<Finding> finding = next.cell().finding();
+        boolean typing = sameMark && (spot.field().isFocusOwner() || words.field().isFocusOwner());
+        Id<Finding> finding = next.finding();
         if (typing && finding != null) {
             notWritten.put(finding, new Typed(spot.text().strip(), words.text().strip()));
         }
         shown = next;
+        asked = null;
         StripLines.Cell cell = next.cell();
-        PartSpots.Place put = same && cell.finding() != null ? waiting : null;
-        waiting = same && cell.finding() == null ? waiting : null;
-        if (put != null) {
-            told.place(next, put);
-        }
         title.setText(cell.said().get(0));
         said.removeAll();
         cell.said().stream().skip(1).forEach(each -> said.add(Lettering.paragraph(each, Styles.NOTE), "growx, wmin 0"));
@@ -256,13 +342,19 @@ final class StripSide extends JPanel {
             incident.load(incidents, incidents.get(0));
             fill(next);
         }
-        drawing.show(
-                next.where().line().outline(),
-                cell.spots(),
-                was == null || !same || !Objects.equals(was.cell().finding(), cell.finding()));
-        where.setText(cell.spots().said());
+        drawing.show(next.where().line().outline(), next.spots(), !sameMark);
+        where.setText(next.spots().said());
         where.setVisible(drawing.isVisible());
-        boolean there = cell.finding() != null;
+        boolean there = finding != null;
+        List<StripChoice.Found> all =
+                cell.found().stream().map(StripChoice.Found::new).toList();
+        which.load(
+                all,
+                all.stream()
+                        .filter(each -> each.seen().equals(next.seen()))
+                        .findFirst()
+                        .orElse(null));
+        which.setVisible(all.size() > 1);
         mark.combo().setEnabled(!readOnly);
         spot.field().setEnabled(there && !readOnly);
         words.field().setEnabled(there && !readOnly);
@@ -273,32 +365,32 @@ final class StripSide extends JPanel {
         away.setEnabled(there && !readOnly);
         if (photos != null) {
             photos.setVisible(there);
-            photos.show(cell.finding() == null ? null : PhotosOf.finding(cell.finding()));
+            photos.show(finding == null ? null : PhotosOf.finding(finding));
         }
         revalidate();
         repaint();
     }
 
     private void fill(At at) {
-        StripLines.Cell cell = at.cell();
         adding = false;
         List<StripChoice.Mark> all = choices();
         mark.load(
                 all,
                 all.stream()
-                        .filter(each -> each.mark() == cell.mark())
+                        .filter(each -> each.mark() == at.mark())
                         .findFirst()
                         .orElse(all.get(0)));
-        Typed written = new Typed(cell.spot(), cell.words());
-        Typed typed = cell.finding() == null ? written : notWritten.getOrDefault(cell.finding(), written);
+        Id<Finding> finding = at.finding();
+        Typed written = at.written();
+        Typed typed = finding == null ? written : notWritten.getOrDefault(finding, written);
         if (typed.equals(written)) {
-            notWritten.remove(cell.finding());
+            notWritten.remove(finding);
         }
         spot.load(typed.spot());
         words.load(typed.words());
         for (int i = 0; i < incident.combo().getItemCount(); i++) {
             StripChoice.Of each = incident.combo().getItemAt(i);
-            if (each.key().equals(cell.incident())) {
+            if (each.key().equals(at.incident())) {
                 incident.choose(each);
             }
         }
@@ -307,21 +399,18 @@ final class StripSide extends JPanel {
     /** What the drawing asks for: of the position in hand. */
     private final class Drawing implements PartDrawing.Asked {
         @Override
-        public void place(PartSpots.@Nullable Place place) {
+        public void place(@Nullable PartSpot on) {
             At at = shown;
+            FindingMark picked = at == null ? null : picked(at);
             if (at == null) {
                 return;
             }
-            StripChoice.Mark chosen = mark.chosen();
-            boolean picked = chosen != null
-                    && chosen.mark() != null
-                    && chosen.mark() != at.cell().mark();
-            if (adding || picked) {
-                boolean first = !adding && at.cell().finding() == null;
-                waiting = first ? place : null; // the place of another mark is not that of the one in hand
-                markLeft();
-            } else if (!Objects.equals(place, at.cell().spots().inHand())) {
-                told.place(at, place);
+            if (picked != null) {
+                write(at, picked, on);
+            } else if (asked != null) {
+                told.place(at, asked.of(), on); // a click comes after the focus has left the mark
+            } else if (!Objects.equals(on, at.spots().inHand())) {
+                told.place(at, at.finding(), on);
             }
         }
 
@@ -339,11 +428,18 @@ final class StripSide extends JPanel {
         }
     }
 
+    /** What is in hand at the position shown, or null. */
+    @Nullable
+    Id<Finding> finding() {
+        return shown == null ? null : shown.finding();
+    }
+
     /** Where a position is not there. */
     void showNone() {
         shown = null;
         title.setText(" ");
         said.removeAll();
+        which.setVisible(false);
         drawing.show(Outline.NONE, PartSpots.NONE, true);
         where.setVisible(false);
         List.of(mark.combo(), incident.combo(), spot.field(), words.field(), another, correct, away)
@@ -353,6 +449,10 @@ final class StripSide extends JPanel {
             photos.show(null);
         }
         revalidate();
+    }
+
+    ChoiceBox<StripChoice.Found> which() {
+        return which;
     }
 
     ChoiceBox<StripChoice.Mark> mark() {

@@ -13,6 +13,7 @@ import witnessmark.domain.FindingMark;
 import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
+import witnessmark.domain.PartSpot;
 import witnessmark.domain.Standing;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
@@ -46,24 +47,38 @@ public final class WriteStrip {
             Id<Build> build, StripLine line, @Nullable Integer number) {}
 
     /**
+     * A mark.
+     *
+     * @param how how far it has gone, or null where nobody judged it
+     * @param on where on its part, or null where nobody says so now
+     */
+    public record Seen(
+            FindingMark mark, @Nullable HowMarked how, @Nullable PartSpot on) {
+        /** What was found before, as it is now; where it is stays unless it is said again. */
+        Finding over(Finding was) {
+            Finding marked = was.marked(mark, how);
+            return on == null ? marked : marked.placed(on);
+        }
+    }
+
+    /**
      * There is such a mark, so far gone. Where something was found there already, that is what it is now.
      *
      * @param finding which of those there, or null for the last of them or the first to be written
-     * @param how null where nobody judged it
+     * @param seen what there is now
      * @param why the words for the history
      */
-    public Outcome<Written> mark(
-            Where where, @Nullable Id<Finding> finding, FindingMark mark, @Nullable HowMarked how, String why) {
+    public Outcome<Written> mark(Where where, @Nullable Id<Finding> finding, Seen seen, String why) {
         Optional<Entry<Finding>> was = found(where, finding);
         if (was.isEmpty() && finding != null) {
             return gone();
         }
-        return was.isPresent() ? amend(was.get(), seen -> seen.marked(mark, how), why) : first(where, mark, how, why);
+        return was.isPresent() ? amend(was.get(), seen::over, why) : first(where, seen, why);
     }
 
     /** Another mark beside those that are there. */
-    public Outcome<Written> another(Where where, FindingMark mark, @Nullable HowMarked how, String why) {
-        return first(where, mark, how, why);
+    public Outcome<Written> another(Where where, Seen seen, String why) {
+        return first(where, seen, why);
     }
 
     /**
@@ -78,7 +93,7 @@ public final class WriteStrip {
         }
         if (was.isEmpty()) {
             return how == HowMarked.NONE
-                    ? first(where, FindingMark.NO_MARK, how, why)
+                    ? first(where, new Seen(FindingMark.NO_MARK, how, null), why)
                     : Outcome.didNot(Problem.of(ProblemKind.NOT_MARKED));
         }
         FindingMark mark = was.get().fact().mark();
@@ -101,11 +116,15 @@ public final class WriteStrip {
     /**
      * Where on its part.
      *
-     * @param around degrees, 0 to 359, or null for nowhere in particular
-     * @param out hundredths, 0 to 100, or null
+     * @param finding which of those there, or null for the last of them
+     * @param on null for nowhere in particular
+     * @return refused where nobody has said yet what is there
      */
-    public Outcome<Written> placed(Id<Finding> finding, @Nullable Integer around, @Nullable Integer out, String why) {
-        return amend(finding, seen -> seen.placed(around, out), why);
+    public Outcome<Written> placed(Where where, @Nullable Id<Finding> finding, @Nullable PartSpot on, String why) {
+        return found(where, finding)
+                .map(was -> amend(was, seen -> seen.placed(on), why))
+                .orElseGet(() ->
+                        finding == null ? Outcome.didNot(Problem.of(ProblemKind.NOT_MARKED)) : gone());
     }
 
     /** Evidence of an incident, or of none. */
@@ -162,7 +181,7 @@ public final class WriteStrip {
                 .reduce((one, next) -> next);
     }
 
-    private Outcome<Written> first(Where where, FindingMark mark, @Nullable HowMarked how, String why) {
+    private Outcome<Written> first(Where where, Seen what, String why) {
         View view = desk.view();
         Entry<Build> build = view.facts().of(Build.class).find(where.build()).orElseThrow();
         AtStrip at = AtStrip.of(view, build);
@@ -171,10 +190,11 @@ public final class WriteStrip {
                 at.part(where.line()).orElse(null),
                 new AtStrip.Where(
                         where.line().place(), where.number(), where.line().spot("")),
-                new AtStrip.What(mark, how, ""),
+                new AtStrip.What(what.mark(), what.how(), ""),
                 when(view, build.fact()),
                 desk.who());
-        return desk.write(why, List.of(new Entry<>(ids.<Finding>next(), seen, Standing.IN_FORCE, null, 1)));
+        return desk.write(
+                why, List.of(new Entry<>(ids.<Finding>next(), seen.placed(what.on()), Standing.IN_FORCE, null, 1)));
     }
 
     /** Seen on the day looked at, as long as the engine is apart; of one that was closed by then, while it still was. */

@@ -17,6 +17,9 @@ import witnessmark.domain.HowMarked;
  * @param before what was found there at the last strip before that looked there, the earliest first
  */
 public record StripCell(@Nullable Integer number, List<Entry<Finding>> found, List<Entry<Finding>> before) {
+    private static final Comparator<Entry<Finding>> BADNESS =
+            Comparator.comparingInt(finding -> badness(finding.fact().how()));
+
     public StripCell {
         found = List.copyOf(found);
         before = List.copyOf(before);
@@ -27,14 +30,18 @@ public record StripCell(@Nullable Integer number, List<Entry<Finding>> found, Li
         return worst(found);
     }
 
+    /** What was found, what has gone furthest first. */
+    public List<Entry<Finding>> furthestFirst() {
+        return found.stream().sorted(BADNESS.reversed()).toList();
+    }
+
     /** The same at the strip before. */
     public Optional<Entry<Finding>> worstBefore() {
         return worst(before);
     }
 
     private static Optional<Entry<Finding>> worst(List<Entry<Finding>> of) {
-        return of.stream()
-                .max(Comparator.comparingInt(finding -> badness(finding.fact().how())));
+        return of.stream().max(BADNESS);
     }
 
     /** How far the worst of it has gone; empty where nobody looked or judged. */

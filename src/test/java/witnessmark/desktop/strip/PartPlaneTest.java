@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import witnessmark.domain.PartSpot;
 import witnessmark.study.result.Outline;
 
 /** Where places of a part lie on its drawing: there and back again, and which side is where. */
@@ -22,7 +23,7 @@ class PartPlaneTest {
         PartPlane plane = new PartPlane(outline, ROOM);
         for (int around = 0; around < outline.degrees(); around++) {
             for (int out = outline.disc() ? 1 : 0; out <= 100; out++) {
-                PartSpots.Place place = new PartSpots.Place(around, out);
+                PartSpot place = new PartSpot(around, out);
                 Point2D at = plane.point(place);
                 assertThat(plane.place(at.getX(), at.getY())).isEqualTo(place);
                 assertThat(plane.has(at.getX(), at.getY(), 0.001)).isTrue();
@@ -64,7 +65,7 @@ class PartPlaneTest {
     }
 
     private static void lies(PartPlane plane, int around, int right, int down) {
-        Point2D at = plane.point(new PartSpots.Place(around, 100));
+        Point2D at = plane.point(new PartSpot(around, 100));
         double radius = plane.box().getWidth() / 2;
         assertThat(at.getX()).isCloseTo(ROOM.getCenterX() + right * radius, within(1e-6));
         assertThat(at.getY()).isCloseTo(ROOM.getCenterY() + down * radius, within(1e-6));
@@ -73,9 +74,9 @@ class PartPlaneTest {
     @Test
     void laid_flat_it_goes_round_from_left_to_right_and_out_from_above() {
         PartPlane half = new PartPlane(Outline.HALF, ROOM);
-        assertThat(half.point(new PartSpots.Place(180, 0))).isEqualTo(new Point2D.Double(ROOM.getMaxX(), ROOM.getY()));
+        assertThat(half.point(new PartSpot(180, 0))).isEqualTo(new Point2D.Double(ROOM.getMaxX(), ROOM.getY()));
         PartPlane round = new PartPlane(Outline.ROUND, ROOM);
-        assertThat(round.point(new PartSpots.Place(180, 100)))
+        assertThat(round.point(new PartSpot(180, 100)))
                 .isEqualTo(new Point2D.Double(ROOM.getCenterX(), ROOM.getMaxY()));
     }
 

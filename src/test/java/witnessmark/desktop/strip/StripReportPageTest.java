@@ -18,6 +18,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Theme;
 import witnessmark.desktop.testing.AccessibleWalk;
@@ -191,7 +193,7 @@ class StripReportPageTest {
     @Test
     void a_click_on_the_drawing_says_where_and_the_place_can_be_taken_away() {
         PartDrawing drawing = onShell();
-        Point2D at = drawing.plane().point(new PartSpots.Place(90, 50));
+        Point2D at = drawing.plane().point(new PartSpot(90, 50));
         Ui.click(drawing, (int) at.getX(), (int) at.getY());
         window.settle();
         assertThat(placed()).isNotNull();
@@ -209,12 +211,12 @@ class StripReportPageTest {
         for (FocusListener each : drawing.getFocusListeners()) {
             each.focusGained(new FocusEvent(drawing, FocusEvent.FOCUS_GAINED));
         }
-        PartSpots.Place from = drawing.cursor();
+        PartSpot from = drawing.cursor();
         Ui.press(drawing, Keys.plain(KeyEvent.VK_RIGHT));
         Ui.press(drawing, Keys.plain(KeyEvent.VK_DOWN));
         assertThat(drawing.cursor().around()).isEqualTo(from.around() + 18);
         assertThat(drawing.cursor().out()).isEqualTo(from.out() + 10);
-        PartSpots.Place to = drawing.cursor();
+        PartSpot to = drawing.cursor();
         Ui.press(drawing, Keys.plain(KeyEvent.VK_ENTER));
         window.settle();
         assertThat(placed()).isEqualTo(to);
@@ -229,7 +231,7 @@ class StripReportPageTest {
         window.settle();
         assertThat(window.findings(StripLine.SHELL_BACK_LOWER, 2)).isEmpty();
         window.root(1366, 768);
-        assertThat(GoldenText.of(window.pane)).contains("Say first what it is");
+        assertThat(GoldenText.of(window.pane)).contains("nobody says what it is");
     }
 
     @Test
@@ -256,11 +258,65 @@ class StripReportPageTest {
         StripSide side = window.page.panel().side();
         side.addAnother();
         pick(FindingMark.SCORED);
+        PartSpot left = side.drawing().plane().place(20, side.drawing().getHeight() / 2.0);
         Ui.click(side.drawing(), 20, side.drawing().getHeight() / 2);
         window.settle();
         assertThat(window.findings(StripLine.SHELL_BACK_UPPER, 3))
                 .extracting(Finding::mark, Finding::aroundDegrees)
-                .containsExactlyInAnyOrder(tuple(FindingMark.FRETTED, 92), tuple(FindingMark.SCORED, null));
+                .containsExactlyInAnyOrder(tuple(FindingMark.FRETTED, 92), tuple(FindingMark.SCORED, left.around()));
+    }
+
+    @Test
+    void another_mark_is_in_hand_when_it_was_written_and_the_other_can_be_taken_in_hand_again() {
+        april().at(StripLine.SHELL_BACK_UPPER, 3);
+        window.root(1366, 768);
+        StripSide side = window.page.panel().side();
+        assertThat(side.which().isVisible()).isFalse();
+        side.addAnother();
+        pick(FindingMark.SCORED);
+        Ui.click(side.drawing(), 20, side.drawing().getHeight() / 2);
+        window.settle();
+        assertThat(side.which().isVisible()).isTrue();
+        assertThat(side.mark().chosen().mark()).isEqualTo(FindingMark.SCORED);
+        window.type('1');
+        assertThat(window.findings(StripLine.SHELL_BACK_UPPER, 3))
+                .filteredOn(finding -> finding.mark() == FindingMark.SCORED)
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.how()).isEqualTo(HowMarked.LIGHT));
+
+        side.which().combo().setSelectedIndex(side.which().combo().getSelectedIndex() == 0 ? 1 : 0);
+        assertThat(side.mark().chosen().mark()).isEqualTo(FindingMark.FRETTED);
+        window.press(Keys.plain(KeyEvent.VK_DELETE));
+        assertThat(window.findings(StripLine.SHELL_BACK_UPPER, 3))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.mark()).isEqualTo(FindingMark.SCORED));
+        assertThat(side.which().isVisible()).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void a_click_that_takes_the_focus_from_the_mark_says_where_the_mark_just_picked_is(boolean another) {
+        int position = another ? 3 : 2;
+        StripLine line = another ? StripLine.SHELL_BACK_UPPER : StripLine.SHELL_BACK_LOWER;
+        april().at(line, position);
+        window.root(1366, 768);
+        StripSide side = window.page.panel().side();
+        if (another) {
+            side.addAnother();
+        }
+        pick(FindingMark.SCORED);
+        JComboBox<StripChoice.Mark> marks = side.mark().combo();
+        for (FocusListener each : marks.getFocusListeners()) {
+            each.focusLost(new FocusEvent(marks, FocusEvent.FOCUS_LOST));
+        }
+        PartSpot left = side.drawing().plane().place(20, side.drawing().getHeight() / 2.0);
+        Ui.click(side.drawing(), 20, side.drawing().getHeight() / 2);
+        window.settle();
+        assertThat(window.findings(line, position))
+                .filteredOn(finding -> finding.mark() == FindingMark.SCORED)
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.onPart()).isEqualTo(left));
+        assertThat(window.findings(line, position)).hasSize(another ? 2 : 1);
     }
 
     private void pick(FindingMark mark) {
@@ -286,10 +342,10 @@ class StripReportPageTest {
         return window.page.panel().side().drawing();
     }
 
-    private PartSpots.Place placed() {
+    private PartSpot placed() {
         Finding finding = window.findings(StripLine.SHELL_BACK_UPPER, 2).get(0);
         return finding.aroundDegrees() == null
                 ? null
-                : new PartSpots.Place(finding.aroundDegrees(), finding.outPercent());
+                : new PartSpot(finding.aroundDegrees(), finding.outPercent());
     }
 }

@@ -112,8 +112,7 @@ class WriteFindingTest {
         new WriteStrip(desk, SampleBook.ids())
                 .another(
                         new WriteStrip.Where(build(2).id(), StripLine.ROD_BOLT, 2),
-                        FindingMark.STRETCHED,
-                        null,
+                        new WriteStrip.Seen(FindingMark.STRETCHED, null, null),
                         "by key")
                 .orThrow();
         Finding onReport = last();

@@ -15,6 +15,7 @@ import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Part;
+import witnessmark.domain.PartSpot;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.outcome.ProblemKind;
@@ -65,7 +66,7 @@ class WriteStripTest {
         Entry<Finding> first = found(pin).get(0);
         assertThat(first.fact().mark()).isEqualTo(FindingMark.NO_MARK);
 
-        strip.mark(pin, first.id(), FindingMark.SCORED, null, "scored").orThrow();
+        strip.mark(pin, first.id(), new WriteStrip.Seen(FindingMark.SCORED, null, null), "scored").orThrow();
         strip.how(pin, first.id(), HowMarked.CLEAR, "clear").orThrow();
         assertThat(found(pin)).singleElement().satisfies(now -> {
             assertThat(now.id()).isEqualTo(first.id());
@@ -90,7 +91,7 @@ class WriteStripTest {
     @Test
     void the_part_is_that_which_sat_there_and_the_day_lies_while_the_engine_was_apart() {
         WriteStrip.Where shell = at("K05", 2, StripLine.BIG_END_UPPER, 1);
-        strip.mark(shell, null, FindingMark.EVEN_WEAR, HowMarked.NONE, "even").orThrow();
+        strip.mark(shell, null, new WriteStrip.Seen(FindingMark.EVEN_WEAR, HowMarked.NONE, null), "even").orThrow();
         Finding written = found(shell).get(0).fact();
         Build build = desk.view().facts().of(Build.class).get(shell.build());
         assertThat(desk.view().facts().of(Part.class).get(written.part()).mark())
@@ -105,15 +106,41 @@ class WriteStripTest {
     void another_mark_stands_beside_the_first_and_words_keep_the_side() {
         WriteStrip.Where back = at("K05", 2, StripLine.SHELL_BACK_UPPER, 3);
         Entry<Finding> polished = found(back).get(0);
-        strip.another(back, FindingMark.HEAT_COLOUR, HowMarked.LIGHT, "blue").orThrow();
+        strip.another(back, new WriteStrip.Seen(FindingMark.HEAT_COLOUR, HowMarked.LIGHT, null), "blue").orThrow();
         assertThat(found(back)).hasSize(2);
         strip.told(polished.id(), "near the tang", "brown", "words").orThrow();
-        strip.placed(polished.id(), 10, 90, "placed").orThrow();
+        strip.placed(back, polished.id(), new PartSpot(10, 90), "placed").orThrow();
         Finding now = found(back).get(0).fact();
         assertThat(now.spot()).isEqualTo("upper near the tang");
         assertThat(now.words()).isEqualTo("brown");
         assertThat(now.aroundDegrees()).isEqualTo(10);
         assertThat(now.outPercent()).isEqualTo(90);
+    }
+
+    @Test
+    void a_mark_and_its_place_are_one_change_and_its_place_stays_when_the_mark_is_another() {
+        WriteStrip.Where back = at("K05", 2, StripLine.SHELL_BACK_LOWER, 3);
+        PartSpot there = new PartSpot(200, 40);
+        strip.another(back, new WriteStrip.Seen(FindingMark.FRETTED, null, there), "fretted")
+                .orThrow();
+        Entry<Finding> fretted = found(back).get(0);
+        assertThat(fretted.rev()).isEqualTo(1);
+        assertThat(fretted.fact().onPart()).isEqualTo(there);
+        strip.mark(back, fretted.id(), new WriteStrip.Seen(FindingMark.WORN, null, null), "polished")
+                .orThrow();
+        assertThat(found(back).get(0).fact().onPart()).isEqualTo(there);
+    }
+
+    @Test
+    void a_place_of_a_mark_that_was_written_a_moment_ago_is_its_place_and_one_of_nothing_is_refused() {
+        WriteStrip.Where back = at("K05", 2, StripLine.SHELL_BACK_LOWER, 3);
+        assertThat(strip.placed(back, null, new PartSpot(1, 1), "placed").problems())
+                .extracting(problem -> problem.kind())
+                .containsExactly(ProblemKind.NOT_MARKED);
+        strip.mark(back, null, new WriteStrip.Seen(FindingMark.FRETTED, null, null), "fretted")
+                .orThrow();
+        strip.placed(back, null, new PartSpot(1, 1), "placed").orThrow();
+        assertThat(found(back).get(0).fact().onPart()).isEqualTo(new PartSpot(1, 1));
     }
 
     @Test
@@ -139,11 +166,11 @@ class WriteStripTest {
         strip.takeAway(finding, "not there", "away").orThrow();
         assertThat(found(back)).isEmpty();
         assertThat(List.of(
-                        strip.mark(back, finding, FindingMark.WORN, null, "worn"),
+                        strip.mark(back, finding, new WriteStrip.Seen(FindingMark.WORN, null, null), "worn"),
                         strip.how(back, finding, HowMarked.NONE, "looked"),
                         strip.how(back, finding, HowMarked.HEAVY, "heavy"),
                         strip.told(finding, "", "words", "words"),
-                        strip.placed(finding, 1, 1, "placed"),
+                        strip.placed(back, finding, new PartSpot(1, 1), "placed"),
                         strip.evidenceOf(finding, null, "none"),
                         strip.takeAway(finding, "again", "away")))
                 .allSatisfy(outcome -> assertThat(outcome.problems())
