@@ -4,6 +4,7 @@ import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -23,8 +24,6 @@ import witnessmark.domain.Incident;
 import witnessmark.domain.Speaks;
 import witnessmark.logbook.proof.Evidence;
 import witnessmark.logbook.sheets.Prefilled;
-import witnessmark.logbook.sheets.WriteCause;
-import witnessmark.logbook.sheets.WriteFinding;
 import witnessmark.wording.Texts;
 
 /** Findings against causes on the page, with what is in hand under them and the field that asks why. */
@@ -74,17 +73,15 @@ final class EvidenceSection extends JPanel {
         head.setOpaque(false);
         JLabel heading = Lettering.cutLine(texts.get("cases.evidence"), Styles.SECTION);
         head.add(heading, "wmin 0");
-        head.add(link("cases.evidence.add.finding", new WriteFinding().key()));
-        head.add(link("cases.evidence.add.cause", new WriteCause().key()));
+        head.add(link("cases.evidence.add.finding", Prefilled::findingOf));
+        head.add(link("cases.evidence.add.cause", Prefilled::causeOf));
         return head;
     }
 
-    private JButton link(String key, String sheet) {
+    private JButton link(String key, Function<Id<Incident>, Prefilled> sheet) {
         return Buttons.link(
                 Caption.of(texts.get(key)),
-                () -> Prefilled.about(Id.<Incident>parse(shown.incident()), true).stream()
-                        .filter(each -> each.sheet().equals(sheet))
-                        .forEach(each -> doing.write().accept(each)));
+                () -> doing.write().accept(sheet.apply(Id.parse(shown.incident()))));
     }
 
     void show(CaseLines lines) {

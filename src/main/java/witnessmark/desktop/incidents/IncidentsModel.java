@@ -73,7 +73,7 @@ final class IncidentsModel {
                 page.cost().isUnwritten() ? money.together(page.cost(), Switches.USUAL) : measures.money(together),
                 together.minor(),
                 incident.engine() == null ? "" : incident.engine().text(),
-                Prefilled.about(page.incident().id(), page.open()));
+                Prefilled.about(page.incident()));
     }
 
     private static SeamState state(IncidentPage page) {

@@ -67,10 +67,9 @@ final class SectionWords {
 
     /** What is said of the causes and decides on them, under what was found. */
     List<Section> ofCauses(View view, IncidentPage page, CaseSeen seen) {
-        List<Prefilled> sheets = Prefilled.about(page.incident().id(), page.open());
         List<Section> all = new ArrayList<>();
         all.add(section("causes", causes(page, seen), "", null));
-        all.addAll(cases.rest(view.facts(), seen, sheets.get(5), testing(seen)));
+        all.addAll(cases.rest(view.facts(), seen, Prefilled.actingOn(page.incident().id()), testing(seen)));
         return all;
     }
 
@@ -87,24 +86,23 @@ final class SectionWords {
 
     /** Whether it holds. */
     List<Section> holds(IncidentPage page, CaseSeen seen) {
-        return cases.proof(
-                seen, Prefilled.about(page.incident().id(), page.open()).get(6));
+        return cases.proof(seen, Prefilled.proving(page.incident().id()));
     }
 
     /** Everything else. */
     List<Section> of(View view, IncidentPage page, List<LifeThen.Ran> ran) {
         Facts facts = view.facts();
-        List<Prefilled> sheets = Prefilled.about(page.incident().id(), page.open());
+        Id<Incident> id = page.incident().id();
         return List.of(
-                section("parts", parts(facts, page, ran), "", sheets.get(0)),
-                section("prevention", preventions(page), kept(page), sheets.get(2)),
+                section("parts", parts(facts, page, ran), "", Prefilled.namingPart(id)),
+                section("prevention", preventions(page), kept(page), Prefilled.preventing(id)),
                 section(
                         "missed",
                         page.missed().stream()
                                 .map(share -> missed(facts, share.fact()))
                                 .toList(),
                         "",
-                        sheets.get(3)),
+                        Prefilled.sharing(id)),
                 section("before", rows(page.before(), this::link), "", null),
                 section("again", rows(page.again(), this::link), "", null),
                 section(
@@ -114,7 +112,7 @@ final class SectionWords {
                                 .toList(),
                         "",
                         null),
-                lessons.of(view, page.incident().id()));
+                lessons.of(view, id));
     }
 
     private Section section(String key, List<Row> rows, String sum, @Nullable Prefilled add) {

@@ -280,7 +280,7 @@ final class BringInPage implements Aside {
         LOG.error("photos could not be brought in", failure);
         over();
         keep.setEnabled(true);
-        say(texts.get("photos.failed"));
+        tell(List.of(texts.get("photos.failed")));
         told.ended().accept(false);
     }
 
@@ -314,8 +314,7 @@ final class BringInPage implements Aside {
         over();
         if (!outcome.didWork()) {
             keep.setEnabled(true);
-            say(String.join(
-                    "\n", outcome.problems().stream().map(problems::sentence).toList()));
+            tell(outcome.problems().stream().map(problems::sentence).toList());
             told.ended().accept(false);
             return;
         }
@@ -339,9 +338,17 @@ final class BringInPage implements Aside {
         }
         List<String> all = new ArrayList<>(List.of(words));
         kept.problems().stream().map(problems::sentence).forEach(all::add);
-        say(String.join("\n", all));
+        tell(all);
         leave.requestFocusInWindow();
         told.ended().accept(false);
+    }
+
+    /** Here; and over whatever is in view where nobody sees this page any more. */
+    private void tell(List<String> sentences) {
+        say(String.join("\n", sentences));
+        if (gone) {
+            context.window().say(String.join(" ", sentences));
+        }
     }
 
     /** While photos are taken in it stops that; else it goes back. */

@@ -220,7 +220,10 @@ final class SheetModel {
         return cleared != null;
     }
 
-    /** Puts back what stood on the sheet before it was cleared. What was typed since can be put back in its turn. */
+    /**
+     * Puts back what stood on the sheet before it was cleared, of what it was about then: what the sheet is meant for now is not
+     * what those words were typed of. What was typed since can be put back in its turn.
+     */
     void putBack() {
         Cleared before = cleared;
         if (before == null) {
@@ -229,12 +232,11 @@ final class SheetModel {
         cleared = isDirty() ? here() : null;
         text.clear();
         text.putAll(before.text());
-        text.putAll(meant);
         left.clear();
         left.addAll(before.left());
         followed.clear();
         followed.putAll(before.followed());
-        begun = with(before.begun(), meant);
+        begun = before.begun();
         found = List.of();
         reread();
     }

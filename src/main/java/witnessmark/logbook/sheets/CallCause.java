@@ -46,7 +46,7 @@ public final class CallCause implements LogSheet {
 
     @Override
     public Set<SheetField> kept() {
-        return Set.of(WHEN, BY);
+        return Set.of(CAUSE, WHEN, BY); // the next one is among those beside it
     }
 
     @Override

@@ -157,21 +157,64 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
     }
 
     /** What can be written of an incident, in the order it is usually found out. */
-    public static List<Prefilled> about(Id<Incident> incident, boolean open) {
-        String id = incident.text();
-        return List.of(
-                new Prefilled(new NameIncidentPart().key(), Map.of(NameIncidentPart.INCIDENT, id)),
-                new Prefilled(new WriteCause().key(), Map.of(WriteCause.INCIDENT, id)),
-                new Prefilled(new WritePrevention().key(), Map.of(WritePrevention.INCIDENT, id)),
-                new Prefilled(new ShareMissed().key(), Map.of(ShareMissed.INCIDENT, id)),
-                new Prefilled(new WriteFinding().key(), Map.of(WriteFinding.INCIDENT, id)),
-                new Prefilled(new WriteAction().key(), Map.of(WriteAction.INCIDENT, id)),
-                new Prefilled(new AskProof().key(), Map.of(AskProof.INCIDENT, id)),
-                new Prefilled(new WriteLesson().key(), Map.of(WriteLesson.INCIDENT, id)),
-                linking(incident),
-                open
-                        ? new Prefilled(new CloseIncident().key(), Map.of(CloseIncident.INCIDENT, id))
-                        : new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, id)));
+    public static List<Prefilled> about(Entry<Incident> incident) {
+        Id<Incident> id = incident.id();
+        List<Prefilled> all = new ArrayList<>(List.of(
+                namingPart(id),
+                causeOf(id),
+                preventing(id),
+                sharing(id),
+                findingOf(id),
+                actingOn(id),
+                proving(id),
+                lessonOf(id),
+                linking(id)));
+        if (incident.fact().closed() == null) {
+            all.add(holding(incident));
+            all.add(of(new CloseIncident(), CloseIncident.INCIDENT, id));
+        } else {
+            all.add(reopening(id));
+        }
+        return all;
+    }
+
+    private static Prefilled of(LogSheet sheet, SheetField field, Id<?> about) {
+        return new Prefilled(sheet.key(), Map.of(field, about.text()));
+    }
+
+    /** A part that had to do with an incident. */
+    public static Prefilled namingPart(Id<Incident> incident) {
+        return of(new NameIncidentPart(), NameIncidentPart.INCIDENT, incident);
+    }
+
+    /** What may have been the cause of an incident. */
+    public static Prefilled causeOf(Id<Incident> incident) {
+        return of(new WriteCause(), WriteCause.INCIDENT, incident);
+    }
+
+    /** What would have prevented an incident. */
+    public static Prefilled preventing(Id<Incident> incident) {
+        return of(new WritePrevention(), WritePrevention.INCIDENT, incident);
+    }
+
+    /** A start that was missed because of an incident. */
+    public static Prefilled sharing(Id<Incident> incident) {
+        return of(new ShareMissed(), ShareMissed.INCIDENT, incident);
+    }
+
+    /** Something found that speaks to an incident. */
+    public static Prefilled findingOf(Id<Incident> incident) {
+        return of(new WriteFinding(), WriteFinding.INCIDENT, incident);
+    }
+
+    /** What is done about an incident. */
+    public static Prefilled actingOn(Id<Incident> incident) {
+        return of(new WriteAction(), WriteAction.INCIDENT, incident);
+    }
+
+    /** What would show that an incident does not come again. */
+    public static Prefilled proving(Id<Incident> incident) {
+        return of(new AskProof(), AskProof.INCIDENT, incident);
     }
 
     /**
@@ -212,14 +255,25 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
         return new Prefilled(new WriteCost().key(), texts);
     }
 
+    /** The engine of an incident held until somebody looked at it. */
+    public static Prefilled holding(Entry<Incident> incident) {
+        Incident fact = incident.fact();
+        Map<SheetField, String> texts = new HashMap<>();
+        texts.put(WriteHold.WHY, fact.mark() + ": " + fact.title());
+        if (fact.engine() != null) {
+            texts.put(WriteHold.ON, EngineOrPart.key(fact.engine(), null));
+        }
+        return new Prefilled(new WriteHold().key(), texts);
+    }
+
     /** An incident linked to another. */
     public static Prefilled linking(Id<Incident> incident) {
-        return new Prefilled(new LinkIncidents().key(), Map.of(LinkIncidents.INCIDENT, incident.text()));
+        return of(new LinkIncidents(), LinkIncidents.INCIDENT, incident);
     }
 
     /** An incident that was closed too early opened again. */
     public static Prefilled reopening(Id<Incident> incident) {
-        return new Prefilled(new ReopenIncident().key(), Map.of(ReopenIncident.INCIDENT, incident.text()));
+        return of(new ReopenIncident(), ReopenIncident.INCIDENT, incident);
     }
 
     /** What is decided of a question that waits. */
@@ -254,7 +308,7 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
 
     /** What an incident taught. */
     public static Prefilled lessonOf(Id<Incident> incident) {
-        return new Prefilled(new WriteLesson().key(), Map.of(WriteLesson.INCIDENT, incident.text()));
+        return of(new WriteLesson(), WriteLesson.INCIDENT, incident);
     }
 
     /** A lesson answered on the sheet of a build. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Build;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -87,9 +88,28 @@ public final class WriteBuild implements LogSheet {
         if (closed != null && !build.signedBy().isEmpty() && !in.isCorrecting()) {
             Lessons.stop(in, SIGNED, build, closed);
         }
+        if (in.fine() && closed == null && zones.contains(Zone.OUT_OF_CAR)) {
+            inCar(in, engine.id(), opened);
+        }
         if (in.fine()) {
             in.make(OPENED, build);
         }
+    }
+
+    /**
+     * Out of its car to be opened, it stays in it here: mostly it goes back, and a run while it is open is asked about. Where
+     * another takes its place that is written when that goes in.
+     */
+    private static void inCar(ReadSheet in, Id<Engine> engine, Moment opened) {
+        in.sight()
+                .view()
+                .ledger()
+                .carOf(engine, opened)
+                .ifPresent(stay -> in.note(
+                        OPENED,
+                        SheetNote.of(
+                                "in_car_here",
+                                in.sight().name(Car.class, stay.fact().car()))));
     }
 
     /** The number of the next build of an engine. */

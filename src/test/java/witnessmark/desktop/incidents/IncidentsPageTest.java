@@ -177,6 +177,7 @@ class IncidentsPageTest {
                         "proof_wanted",
                         "lesson",
                         "incident_link",
+                        "write_hold",
                         "close_incident");
     }
 

@@ -290,6 +290,21 @@ class PhotosPageTest {
         assertThat(closed).as("asked again it goes").containsExactly("closed");
     }
 
+    /** The window stays open, and nothing in sight would say why. */
+    @Test
+    void where_its_page_was_left_by_then_the_strip_says_it() {
+        CountDownLatch card = keptUp();
+        List<String> closed = new ArrayList<>();
+        window.stand(null);
+        window.failing = true;
+        window.photographs.last(null, () -> closed.add("closed"));
+        card.countDown();
+        window.tasks.awaitIdle();
+        window.failing = false;
+        assertThat(closed).isEmpty();
+        assertThat(GoldenText.of(window.root())).contains("That did not work");
+    }
+
     /** A batch that does not get on until it is let. */
     private CountDownLatch keptUp() {
         CountDownLatch card = new CountDownLatch(1);

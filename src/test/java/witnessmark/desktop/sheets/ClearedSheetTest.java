@@ -6,6 +6,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.Objects;
 import javax.swing.JComponent;
@@ -14,6 +15,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
+import witnessmark.logbook.sheets.Prefilled;
+import witnessmark.logbook.sheets.ReportIncident;
+import witnessmark.logbook.sheets.WriteCause;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.StatusStrip;
 import witnessmark.desktop.testing.Looks;
@@ -112,6 +118,53 @@ class ClearedSheetTest {
         assertThat(said()).isEqualTo("Put back as it is written. What you had typed is gone from the sheet.");
         undo();
         assertThat(text("Name")).isEqualTo("Round 3");
+    }
+
+    /** What was typed of one incident is not evidence of the next that a link leads to. */
+    @Test
+    void it_comes_back_as_what_it_was_about_whatever_the_sheet_was_opened_for_since() {
+        Id<Incident> first = reported("INC-01");
+        Id<Incident> second = reported("INC-02");
+        cause(first);
+        type("The cause in a line", "pin walked");
+        click("Clear sheet");
+        cause(second);
+        undo();
+        assertThat(text("The cause in a line")).isEqualTo("pin walked");
+        assertThat(window.ui().choice("Incident").getSelectedItem().toString()).contains("INC-01");
+    }
+
+    private Id<Incident> reported(String mark) {
+        window.own
+                .save(
+                        new ReportIncident(),
+                        "incident_mark",
+                        mark,
+                        "incident_title",
+                        "Misfire",
+                        "incident_severity",
+                        "retired",
+                        "incident_found",
+                        "at a check",
+                        "when",
+                        "4 Mar",
+                        "incident_seen",
+                        "misfires under load")
+                .orThrow();
+        return window.own
+                .desk
+                .view()
+                .facts()
+                .of(Incident.class)
+                .named(mark)
+                .orElseThrow()
+                .id();
+    }
+
+    private void cause(Id<Incident> of) {
+        window.sheets.open(new Prefilled(new WriteCause().key(), Map.of(WriteCause.INCIDENT, of.text())));
+        window.awaitIdle();
+        window.lay(1366, 768);
     }
 
     private void type(String field, String words) {

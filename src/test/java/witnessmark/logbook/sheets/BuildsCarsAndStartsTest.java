@@ -46,6 +46,35 @@ class BuildsCarsAndStartsTest extends ByHand {
                 .isEmpty();
     }
 
+    /** Mostly it goes back in: what it says is where it is by the logbook. */
+    @Test
+    void an_engine_opened_out_of_its_car_is_said_to_be_in_it_by_the_logbook() {
+        logRun("60", "8000", "09:00");
+        assertThat(said("head, out of the car")).isEqualTo(SheetNote.of("in_car_here", "7"));
+        assertThat(said("head")).isNotEqualTo(SheetNote.of("in_car_here", "7"));
+        own.save(new TakeEngineOut(), "engine_in", stay(), "out_time", "10:00")
+                .orThrow();
+        assertThat(said("head, out of the car")).isNotEqualTo(SheetNote.of("in_car_here", "7"));
+    }
+
+    private SheetNote said(String zones) {
+        return own.sheets
+                .read(
+                        new WriteBuild(),
+                        own.filled(
+                                new WriteBuild(),
+                                "engine",
+                                "H1",
+                                "zones",
+                                zones,
+                                "opened",
+                                "10 Mar",
+                                "opened_time",
+                                "11:00"))
+                .of(WriteBuild.OPENED)
+                .note();
+    }
+
     @Test
     void a_limit_for_an_engine_as_a_whole_counts_from_its_last_rebuild() {
         logRun("60", "8000", "09:00");
