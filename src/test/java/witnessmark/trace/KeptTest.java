@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -62,6 +63,80 @@ class KeptTest {
                     .isEqualTo(Arrays.stream(micros)
                             .filter(t -> t >= from && t <= until)
                             .toArray());
+        }
+    }
+
+    /** Runs of every width that a number can have, and with every zero it can end with. */
+    @Test
+    void figures_of_any_width_come_back_to_the_last_bit() throws IOException {
+        SplittableRandom random = new SplittableRandom(64);
+        for (int width = 0; width <= 64; width++) {
+            int rows = 300 + random.nextInt(200);
+            double[][] values = new double[3][rows];
+            long[] micros = new long[rows];
+            for (int i = 0; i < rows; i++) {
+                micros[i] = i * 1000L + (width < 40 ? random.nextLong(1L << width) : 0);
+                long bits = width == 0 ? 0 : random.nextLong() >>> (64 - width);
+                values[0][i] = Double.longBitsToDouble(bits);
+                values[1][i] = Double.longBitsToDouble(bits << (64 - width));
+                values[2][i] = width < 53 ? bits : 0.1 * bits;
+            }
+            for (double[] channel : values) {
+                Arrays.setAll(channel, i -> Double.isNaN(channel[i]) ? 1.5 : channel[i]);
+            }
+            Arrays.sort(micros);
+            KeptReader kept = KeptReader.open(Bytes.of(written(micros, values, 1)));
+            for (int c = 0; c < values.length; c++) {
+                assertThat(kept.samples(0, c).micros()).isEqualTo(micros);
+                assertThat(bits(kept.samples(0, c).values()))
+                        .as("%d bits, channel %d", width, c)
+                        .isEqualTo(bits(values[c]));
+            }
+        }
+    }
+
+    /** Logbooks of before have samples whose stretches are deflated. Oracle: the figures they were made of. */
+    @Test
+    void samples_that_were_kept_at_first_are_read_as_ever() throws IOException {
+        byte[] file;
+        try (InputStream in = KeptTest.class.getResourceAsStream("/trace/kept-first-coding.bin")) {
+            file = in.readAllBytes();
+        }
+        int rows = 5000;
+        double[][] values = new double[4][rows];
+        long[] micros = new long[rows];
+        for (int i = 0; i < rows; i++) {
+            micros[i] = i * 1000L + i % 7;
+            values[0][i] = i * 37 % 8000;
+            values[1][i] = (i * 7919 % 20_000 - 10_000) / 1000.0;
+            values[2][i] = Math.sqrt(i) * Math.PI;
+            values[3][i] = i % 3 == 0 ? Double.NaN : i % 3 == 1 ? -0.0 : 12.5;
+        }
+        KeptReader first = KeptReader.open(Bytes.of(file));
+        KeptReader now = KeptReader.open(Bytes.of(written(micros, values, 1)));
+        for (int c = 0; c < values.length; c++) {
+            assertThat(first.samples(0, c).micros()).isEqualTo(micros);
+            assertThat(bits(first.samples(0, c).values())).as("channel " + c).isEqualTo(bits(values[c]));
+            Envelope before = first.envelope(0, c, 0, micros[rows - 1], 60);
+            Envelope same = now.envelope(0, c, 0, micros[rows - 1], 60);
+            for (int i = 0; i < 60; i++) {
+                assertThat(before.least(i)).isEqualTo(same.least(i));
+                assertThat(before.most(i)).isEqualTo(same.most(i));
+            }
+        }
+        for (int i = 0; i < 500; i++) {
+            byte[] spoilt = file.clone();
+            spoilt[8 + i * 59 % (spoilt.length - 8)] ^= (byte) (1 << i % 8);
+            assertThatThrownBy(() -> {
+                        KeptReader kept = KeptReader.open(Bytes.of(spoilt));
+                        for (int c = 0; c < values.length; c++) {
+                            kept.samples(0, c);
+                            kept.envelope(0, c, 0, micros[rows - 1], 60);
+                        }
+                        throw new AssertionError("nothing told");
+                    })
+                    .as("round " + i)
+                    .isInstanceOf(IOException.class);
         }
     }
 

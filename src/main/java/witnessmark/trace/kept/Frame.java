@@ -9,7 +9,9 @@ import java.util.zip.Inflater;
 /** Packed bytes with a checksum. */
 final class Frame {
     /** First bytes of a file of kept samples, with its version. */
-    static final byte[] MAGIC = {'W', 'M', 'K', 'E', 'P', 'T', '0', '1'};
+    static final byte[] MAGIC = {'W', 'M', 'K', 'E', 'P', 'T', '0', '2'};
+    /** Those of a file whose stretches are deflated, as they were at first. */
+    static final byte[] FIRST_MAGIC = {'W', 'M', 'K', 'E', 'P', 'T', '0', '1'};
     /** Bytes at the end: where the index is, how long, its checksum, and the first bytes again. */
     static final int TRAILER = 8 + 4 + 4 + 8;
 
@@ -35,22 +37,35 @@ final class Frame {
             this.bytes = bytes;
         }
 
+        /** What is not packed. */
+        Numbers.Reading plain(long at, int length, int checksum, int most) throws IOException {
+            if (length > most) {
+                throw new KeptDamaged("too large at " + at);
+            }
+            fetch(at, length, checksum);
+            return new Numbers.Reading(packed, length);
+        }
+
         Numbers.Reading read(long at, int length, int checksum, int mostUnpacked) throws IOException {
-            if (at < 0 || length < 0 || at + length > bytes.size() || length > LARGEST) {
-                throw new KeptDamaged("beyond the end");
-            }
-            if (packed.length < length) {
-                packed = new byte[length];
-            }
-            bytes.read(at, packed, 0, length);
-            if (checksum(packed, length) != checksum) {
-                throw new KeptDamaged("checksum at " + at);
-            }
+            fetch(at, length, checksum);
             try {
                 int filled = unpacked(at, length, mostUnpacked);
                 return new Numbers.Reading(plain, filled);
             } catch (DataFormatException e) {
                 throw new KeptDamaged("packed bytes at " + at);
+            }
+        }
+
+        private void fetch(long at, int length, int checksum) throws IOException {
+            if (at < 0 || length < 0 || at + length > bytes.size() || length > LARGEST) {
+                throw new KeptDamaged("beyond the end");
+            }
+            if (packed.length < length) {
+                packed = new byte[length + Long.BYTES];
+            }
+            bytes.read(at, packed, 0, length);
+            if (checksum(packed, length) != checksum) {
+                throw new KeptDamaged("checksum at " + at);
             }
         }
 

@@ -17,14 +17,17 @@ public final class KeptReader {
     private static final int MOST_PARTS = 4096;
     private static final int MOST_BLOCKS = 1 << 24;
     private static final int LARGEST_INDEX = 1 << 29;
-    private static final int LARGEST_BLOCK = Block.SAMPLES * 24;
 
     private final Bytes bytes;
+    /** Whether its stretches are as they were written at first. */
+    private final boolean deflated;
+
     private final List<ColumnForm> columns;
     private final List<List<List<Block>>> index;
 
-    private KeptReader(Bytes bytes, List<ColumnForm> columns, List<List<List<Block>>> index) {
+    private KeptReader(Bytes bytes, boolean deflated, List<ColumnForm> columns, List<List<List<Block>>> index) {
         this.bytes = bytes;
+        this.deflated = deflated;
         this.columns = columns;
         this.index = index;
     }
@@ -36,12 +39,14 @@ public final class KeptReader {
         }
         byte[] trailer = new byte[Frame.TRAILER];
         bytes.read(bytes.size() - Frame.TRAILER, trailer, 0, Frame.TRAILER);
-        if (!Arrays.equals(trailer, 16, 24, Frame.MAGIC, 0, 8)) {
+        boolean deflated = Arrays.equals(trailer, 16, 24, Frame.FIRST_MAGIC, 0, 8);
+        if (!deflated && !Arrays.equals(trailer, 16, 24, Frame.MAGIC, 0, 8)) {
             throw new KeptDamaged("no end");
         }
         try (Frame.Unpacker unpacker = new Frame.Unpacker(bytes)) {
             return read(
                     bytes,
+                    deflated,
                     unpacker.read(
                             number(trailer, 0, 8),
                             (int) number(trailer, 8, 4),
@@ -52,7 +57,7 @@ public final class KeptReader {
         }
     }
 
-    private static KeptReader read(Bytes bytes, Numbers.Reading numbers) throws KeptDamaged {
+    private static KeptReader read(Bytes bytes, boolean deflated, Numbers.Reading numbers) throws KeptDamaged {
         List<ColumnForm> columns = new ArrayList<>();
         int width = numbers.count(TraceForm.MOST_COLUMNS);
         for (int i = 0; i < width; i++) {
@@ -76,7 +81,7 @@ public final class KeptReader {
             }
             index.add(channels);
         }
-        return new KeptReader(bytes, List.copyOf(columns), index);
+        return new KeptReader(bytes, deflated, List.copyOf(columns), index);
     }
 
     private static long number(byte[] from, int at, int length) {
@@ -118,25 +123,25 @@ public final class KeptReader {
 
     /** The samples of a channel from a time until another, both counted. */
     public Samples samples(int part, int column, long from, long until) throws IOException {
-        List<Samples> pieces = new ArrayList<>();
+        List<Block> blocks = index.get(part).get(column).stream()
+                .filter(block -> block.until() >= from && block.from() <= until)
+                .toList();
+        try (Stretches stretches = new Stretches(bytes, deflated)) {
+            return within(samples(blocks, stretches), from, until);
+        }
+    }
+
+    private static Samples samples(List<Block> blocks, Stretches stretches) throws IOException {
         int count = 0;
-        try (Frame.Unpacker unpacker = new Frame.Unpacker(bytes)) {
-            for (Block block : index.get(part).get(column)) {
-                if (block.until() >= from && block.from() <= until) {
-                    Samples piece = within(samples(block, unpacker), from, until);
-                    count = Math.addExact(count, piece.micros().length);
-                    pieces.add(piece);
-                }
-            }
+        for (Block block : blocks) {
+            count = Math.addExact(count, block.samples());
         }
         long[] micros = new long[count];
         double[] values = new double[count];
         int at = 0;
-        for (Samples piece : pieces) {
-            int length = piece.micros().length;
-            System.arraycopy(piece.micros(), 0, micros, at, length);
-            System.arraycopy(piece.values(), 0, values, at, length);
-            at += length;
+        for (Block block : blocks) {
+            stretches.samples(block, micros, values, at);
+            at += block.samples();
         }
         return new Samples(micros, values);
     }
@@ -154,12 +159,6 @@ public final class KeptReader {
         return first == 0 && end == micros.length
                 ? read
                 : new Samples(Arrays.copyOfRange(micros, first, end), Arrays.copyOfRange(read.values(), first, end));
-    }
-
-    private static Samples samples(Block block, Frame.Unpacker unpacker) throws IOException {
-        Numbers.Reading numbers = unpacker.read(block.at(), block.length(), block.checksum(), LARGEST_BLOCK);
-        long[] micros = Coding.times(block.samples(), numbers);
-        return new Samples(micros, Coding.figures(block.samples(), numbers));
     }
 
     /**
@@ -184,15 +183,15 @@ public final class KeptReader {
                 .toList();
         long samples = blocks.stream().mapToLong(Block::samples).sum();
         Wave.Filling wave = new Wave.Filling();
-        try (Frame.Unpacker unpacker = new Frame.Unpacker(bytes)) {
+        try (Stretches stretches = new Stretches(bytes, deflated)) {
             for (Block block : blocks) {
                 boolean within = block.from() >= from && block.until() <= until;
                 if (within && samples >= Block.BUCKET * most) {
                     wave.several(block.from(), block.least(), block.most());
                 } else if (within && samples >= most) {
-                    buckets(block, unpacker, wave);
+                    buckets(block, stretches, wave);
                 } else {
-                    Samples read = within(samples(block, unpacker), from, until);
+                    Samples read = within(samples(List.of(block), stretches), from, until);
                     for (int i = 0; i < read.micros().length; i++) {
                         wave.sample(read.micros()[i], read.values()[i]);
                     }
@@ -202,15 +201,10 @@ public final class KeptReader {
         return wave.done();
     }
 
-    private static void buckets(Block block, Frame.Unpacker unpacker, Wave.Filling wave) throws IOException {
-        Numbers.Reading numbers =
-                unpacker.read(block.envelopeAt(), block.envelopeLength(), block.envelopeChecksum(), LARGEST_BLOCK);
-        int buckets = (block.samples() + Block.BUCKET - 1) / Block.BUCKET;
-        long[] times = Coding.times(buckets, numbers);
-        double[] least = Coding.figures(buckets, numbers);
-        double[] most = Coding.figures(buckets, numbers);
-        for (int i = 0; i < buckets; i++) {
-            wave.several(times[i], least[i], most[i]);
+    private static void buckets(Block block, Stretches stretches, Wave.Filling wave) throws IOException {
+        Stretches.Buckets buckets = stretches.buckets(block);
+        for (int i = 0; i < buckets.times().length; i++) {
+            wave.several(buckets.times()[i], buckets.least()[i], buckets.most()[i]);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.CRC32C;
 import java.util.zip.Deflater;
 import witnessmark.trace.Layout;
 import witnessmark.trace.SampleSink;
@@ -12,7 +13,7 @@ import witnessmark.trace.result.ColumnForm;
 import witnessmark.trace.result.Envelope;
 
 /**
- * Keeps samples without loss while a trace is read: each channel by itself, in packed stretches with a checksum, the
+ * Keeps samples without loss while a trace is read: each channel by itself, in stretches with a checksum, the
  * least and most of every 64 samples beside them, and an index at the end. Memory grows only by the index, some sixty
  * bytes for 4096 samples of a channel. What was written without {@link #end} is nothing.
  */
@@ -21,6 +22,7 @@ public final class KeptWriter implements SampleSink {
     private final Deflater deflater = new Deflater(Deflater.BEST_SPEED);
     private final byte[] packed = new byte[1 << 16];
     private final Numbers numbers = new Numbers();
+    private final Coding coding = new Coding(Block.SAMPLES);
     private final List<List<List<Block>>> index = new ArrayList<>();
     private List<ColumnForm> columns = List.of();
     private Filling[] fillings = new Filling[0];
@@ -86,14 +88,14 @@ public final class KeptWriter implements SampleSink {
             return;
         }
         numbers.clear();
-        Coding.times(filling.micros, filling.count, numbers);
-        Coding.figures(filling.values, filling.count, numbers);
+        coding.times(filling.micros, filling.count, numbers);
+        coding.figures(filling.values, filling.count, numbers);
         long at = position;
-        int checksum = pack();
+        int checksum = plain();
         int length = (int) (position - at);
         double[] range = envelope(filling);
         long envelopeAt = position;
-        int envelopeChecksum = pack();
+        int envelopeChecksum = plain();
         index.get(index.size() - 1)
                 .get(column)
                 .add(new Block(
@@ -121,19 +123,23 @@ public final class KeptWriter implements SampleSink {
         for (int b = 0; b < buckets; b++) {
             int first = b * Block.BUCKET;
             times[b] = filling.micros[first];
-            least[b] = Double.NaN;
-            most[b] = Double.NaN;
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
             for (int i = first; i < Math.min(first + Block.BUCKET, filling.count); i++) {
-                least[b] = Envelope.less(least[b], filling.values[i]);
-                most[b] = Envelope.more(most[b], filling.values[i]);
+                double value = filling.values[i]; // a hole is neither less nor more
+                low = value < low ? value : low;
+                high = value > high ? value : high;
             }
+            boolean none = low > high;
+            least[b] = none ? Double.NaN : low;
+            most[b] = none ? Double.NaN : high;
             whole[0] = Envelope.less(whole[0], least[b]);
             whole[1] = Envelope.more(whole[1], most[b]);
         }
         numbers.clear();
-        Coding.times(times, buckets, numbers);
-        Coding.figures(least, buckets, numbers);
-        Coding.figures(most, buckets, numbers);
+        coding.times(times, buckets, numbers);
+        coding.figures(least, buckets, numbers);
+        coding.figures(most, buckets, numbers);
         return whole;
     }
 
@@ -183,9 +189,15 @@ public final class KeptWriter implements SampleSink {
         deflater.end();
     }
 
+    /** Writes the numbers in hand as they are; answers their checksum. */
+    private int plain() {
+        write(numbers.array(), numbers.length());
+        return Frame.checksum(numbers.array(), numbers.length());
+    }
+
     /** Packs the numbers in hand and writes them; answers their checksum. */
     private int pack() {
-        java.util.zip.CRC32C crc = new java.util.zip.CRC32C();
+        CRC32C crc = new CRC32C();
         deflater.reset();
         deflater.setInput(numbers.array(), 0, numbers.length());
         deflater.finish();

@@ -1,10 +1,18 @@
 package witnessmark.trace.kept;
 
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.util.Arrays;
 
 /** Whole numbers as bytes, small ones in few. */
 final class Numbers {
     private static final int START = 256;
+    /** As many numbers in a row take the same number of bits: few enough that one large one costs little. */
+    private static final int RUN = 128;
+
+    private static final VarHandle LONGS =
+            MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
     private byte[] bytes = new byte[START];
     private int length;
@@ -55,6 +63,51 @@ final class Numbers {
         for (byte one : utf) {
             add(one);
         }
+    }
+
+    /**
+     * Runs of numbers, those of each in as many bits as its largest needs, less the zeros that all of them end with; of a run of
+     * noughts none.
+     */
+    void runs(long[] values, int count) {
+        for (int first = 0; first < count; first += RUN) {
+            int end = Math.min(count, first + RUN);
+            long all = 0;
+            for (int i = first; i < end; i++) {
+                all |= values[i];
+            }
+            if (all == 0) {
+                add((byte) 0);
+            } else {
+                int shift = Long.numberOfTrailingZeros(all);
+                int width = Long.SIZE - Long.numberOfLeadingZeros(all) - shift;
+                add((byte) width);
+                add((byte) shift);
+                run(values, first, end, width, shift);
+            }
+        }
+    }
+
+    private void run(long[] values, int first, int end, int width, int shift) {
+        int most = length + RUN * Long.BYTES + Long.BYTES;
+        if (most > bytes.length) {
+            bytes = Arrays.copyOf(bytes, Math.max(most, 2 * length));
+        }
+        long waiting = 0;
+        int bits = 0;
+        for (int i = first; i < end; i++) {
+            long value = values[i] >>> shift;
+            waiting |= value << bits;
+            bits += width;
+            if (bits >= Long.SIZE) {
+                LONGS.set(bytes, length, waiting);
+                length += Long.BYTES;
+                bits -= Long.SIZE;
+                waiting = bits == 0 ? 0 : value >>> (width - bits);
+            }
+        }
+        LONGS.set(bytes, length, waiting);
+        length += (bits + 7) / 8;
     }
 
     /** Reads them back in the order they were written. */
@@ -113,6 +166,45 @@ final class Numbers {
         long signed() throws KeptDamaged {
             long value = unsigned();
             return value >>> 1 ^ -(value & 1);
+        }
+
+        void runs(long[] values, int count) throws KeptDamaged {
+            Arrays.fill(values, 0, count, 0);
+            for (int first = 0; first < count; first += RUN) {
+                int width = one();
+                if (width != 0) {
+                    run(values, first, Math.min(count, first + RUN), width, one());
+                }
+            }
+        }
+
+        private void run(long[] values, int first, int end, int width, int shift) throws KeptDamaged {
+            if (width < 0 || shift < 0 || width + shift > Long.SIZE) {
+                throw new KeptDamaged("a run of " + width + " bits");
+            }
+            int size = ((end - first) * width + 7) / 8;
+            if (size > length - position) {
+                throw new KeptDamaged("a run ends");
+            }
+            byte[] from = bytes;
+            int at = position;
+            position += size;
+            if (at + size + Long.BYTES > bytes.length) { // eight bytes are read at once, also the last of them
+                from = Arrays.copyOfRange(bytes, at, at + size + Long.BYTES);
+                at = 0;
+            }
+            long mask = -1L >>> (Long.SIZE - width);
+            int bit = 0;
+            for (int i = first; i < end; i++) {
+                int byteAt = at + (bit >>> 3);
+                int inByte = bit & 7;
+                long value = (long) LONGS.get(from, byteAt) >>> inByte;
+                if (width + inByte > Long.SIZE) {
+                    value |= (long) from[byteAt + Long.BYTES] << (Long.SIZE - inByte);
+                }
+                values[i] = (value & mask) << shift;
+                bit += width;
+            }
         }
 
         double bits() throws KeptDamaged {
