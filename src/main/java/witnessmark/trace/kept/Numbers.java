@@ -8,8 +8,10 @@ import java.util.Arrays;
 /** Whole numbers as bytes, small ones in few. */
 final class Numbers {
     private static final int START = 256;
-    /** As many numbers in a row take the same number of bits: few enough that one large one costs little. */
-    private static final int RUN = 128;
+    /** As many numbers in a row take the same number of bits: so few that a large one costs little, and whole bytes. */
+    private static final int RUN = 16;
+    /** Stands for a width that is written out, with how many zeros all end with. */
+    private static final int WIDE = 15;
 
     private static final VarHandle LONGS =
             MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
@@ -66,25 +68,42 @@ final class Numbers {
     }
 
     /**
-     * Runs of numbers, those of each in as many bits as its largest needs, less the zeros that all of them end with; of a run of
-     * noughts none.
+     * Runs of numbers, those of each in as many bits as its largest needs; of a run of noughts none. The widths of two runs share
+     * a byte.
      */
     void runs(long[] values, int count) {
-        for (int first = 0; first < count; first += RUN) {
-            int end = Math.min(count, first + RUN);
-            long all = 0;
-            for (int i = first; i < end; i++) {
-                all |= values[i];
-            }
-            if (all == 0) {
-                add((byte) 0);
-            } else {
-                int shift = Long.numberOfTrailingZeros(all);
-                int width = Long.SIZE - Long.numberOfLeadingZeros(all) - shift;
-                add((byte) width);
-                add((byte) shift);
-                run(values, first, end, width, shift);
-            }
+        for (int first = 0; first < count; first += 2 * RUN) {
+            long one = all(values, first, count);
+            long other = all(values, first + RUN, count);
+            add((byte) (code(one) << 4 | code(other)));
+            run(values, first, Math.min(count, first + RUN), one);
+            run(values, first + RUN, Math.min(count, first + 2 * RUN), other);
+        }
+    }
+
+    /** Every bit that one of a run has. */
+    private static long all(long[] values, int first, int count) {
+        long all = 0;
+        for (int i = first; i < Math.min(count, first + RUN); i++) {
+            all |= values[i];
+        }
+        return all;
+    }
+
+    private static int code(long all) {
+        return Math.min(WIDE, Long.SIZE - Long.numberOfLeadingZeros(all));
+    }
+
+    private void run(long[] values, int first, int end, long all) {
+        int width = code(all);
+        if (width == WIDE) {
+            int shift = Long.numberOfTrailingZeros(all);
+            int wide = Long.SIZE - Long.numberOfLeadingZeros(all) - shift;
+            add((byte) wide);
+            add((byte) shift);
+            run(values, first, end, wide, shift);
+        } else if (width > 0) {
+            run(values, first, end, width, 0);
         }
     }
 
@@ -169,17 +188,28 @@ final class Numbers {
         }
 
         void runs(long[] values, int count) throws KeptDamaged {
-            Arrays.fill(values, 0, count, 0);
-            for (int first = 0; first < count; first += RUN) {
-                int width = one();
-                if (width != 0) {
-                    run(values, first, Math.min(count, first + RUN), width, one());
-                }
+            for (int first = 0; first < count; first += 2 * RUN) {
+                int codes = one();
+                run(values, first, Math.min(count, first + RUN), codes >>> 4 & 15);
+                run(values, first + RUN, Math.min(count, first + 2 * RUN), codes & 15);
+            }
+        }
+
+        private void run(long[] values, int first, int end, int code) throws KeptDamaged {
+            if (first >= end) {
+                return;
+            }
+            if (code == 0) {
+                Arrays.fill(values, first, end, 0);
+            } else if (code == WIDE) {
+                run(values, first, end, one(), one());
+            } else {
+                run(values, first, end, code, 0);
             }
         }
 
         private void run(long[] values, int first, int end, int width, int shift) throws KeptDamaged {
-            if (width < 0 || shift < 0 || width + shift > Long.SIZE) {
+            if (width < 1 || shift < 0 || width + shift > Long.SIZE) {
                 throw new KeptDamaged("a run of " + width + " bits");
             }
             int size = ((end - first) * width + 7) / 8;
