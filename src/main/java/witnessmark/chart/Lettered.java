@@ -47,11 +47,10 @@ final class Lettered {
         return widest + 12 * style.scale();
     }
 
-    /** The room above the values that labels of uprights and bands need. */
+    /** The room above the values that labels of uprights and bands need, or else the upper half of a figure beside the topmost line. */
     double marksHeight(Graphics2D g) {
-        return chart.uprights().isEmpty() && chart.bands().isEmpty()
-                ? 0
-                : g.getFontMetrics(style.text()).getHeight() + 2 * style.scale();
+        double line = g.getFontMetrics(style.text()).getHeight();
+        return chart.uprights().isEmpty() && chart.bands().isEmpty() ? line / 2 : line + 2 * style.scale();
     }
 
     /** Writes each line's name where the line leaves the values at the right. */

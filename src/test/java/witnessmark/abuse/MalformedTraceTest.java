@@ -38,7 +38,7 @@ import witnessmark.trace.text.TraceReader;
  * as a trace or refused with a reason; nothing is thrown, and what is read never adds up to more than its own length.
  */
 class MalformedTraceTest {
-    private static final int COUNT = Numbers.of("traces", 30_000, 10_000_000);
+    private static final int COUNT = Numbers.of("traces", 100_000, 10_000_000);
     /** How long the traces are, at ten rows each; what a row does is seen in short ones, and one goes on past the opening. */
     private static final int[] SECONDS = {1, 1, 1, 1, 2, 2, 2, 7};
 
