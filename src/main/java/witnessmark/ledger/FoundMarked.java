@@ -3,11 +3,8 @@ package witnessmark.ledger;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +14,7 @@ import witnessmark.domain.FindingPlace;
 import witnessmark.domain.HowMarked;
 import witnessmark.domain.Id;
 import witnessmark.domain.Part;
+import witnessmark.domain.PlaceSide;
 
 /**
  * What was found on parts that has gone far. That such a part does not go back in before somebody decided so is common practice, no
@@ -25,9 +23,6 @@ import witnessmark.domain.Part;
 public final class FoundMarked {
     private static final Comparator<Entry<Finding>> EARLIEST =
             Comparator.comparing((Entry<Finding> each) -> each.fact().at());
-
-    /** Upper and lower shells, inlet and exhaust valves are looked at apart, and a spot begins with which. */
-    private static final Pattern SIDE = Pattern.compile("(upper|lower|inlet|exhaust)\\b", Pattern.CASE_INSENSITIVE);
 
     private final Map<Id<Part>, List<Entry<Finding>>> found;
 
@@ -70,16 +65,14 @@ public final class FoundMarked {
                 .map(each -> side(each.fact()))
                 .distinct()
                 .flatMap(side -> lastLook(there.stream()
-                                .filter(each -> side(each.fact()).equals(side)
-                                        || side(each.fact()).isEmpty())
+                                .filter(each -> side(each.fact()) == side || side(each.fact()) == PlaceSide.WHOLE)
                                 .toList())
                         .stream())
                 .distinct();
     }
 
-    private static String side(Finding finding) {
-        Matcher side = SIDE.matcher(finding.spot());
-        return side.lookingAt() ? side.group().toLowerCase(Locale.ROOT) : "";
+    private static PlaceSide side(Finding finding) {
+        return PlaceSide.of(finding.spot());
     }
 
     /** What was seen at one place when somebody looked there last: at the same build, or on the same day where it was at none. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.PlaceSide;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
@@ -42,7 +43,7 @@ public final class FindingWords {
 
     /** {@code upper}; empty for the whole. */
     public String side(StripLine line) {
-        return line.side() == StripLine.Side.WHOLE
+        return line.side() == PlaceSide.WHOLE
                 ? ""
                 : texts.get("strip." + line.side().name().toLowerCase(Locale.ROOT));
     }

@@ -3,14 +3,13 @@ package witnessmark.study.result;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Finding;
 import witnessmark.domain.FindingPlace;
 import witnessmark.domain.PartKind;
+import witnessmark.domain.PlaceSide;
 import witnessmark.domain.Zone;
 
 /**
@@ -19,20 +18,20 @@ import witnessmark.domain.Zone;
  * a line open is common practice, no source.
  */
 public enum StripLine {
-    PLUG(FindingPlace.PLUG, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, null, Area.GAS, Zone.COVERS, Zone.HEAD),
+    PLUG(FindingPlace.PLUG, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, null, Area.GAS, Zone.COVERS, Zone.HEAD),
     CAM(
             FindingPlace.CAM,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.NOT,
             Outline.NONE,
             PartKind.CAMSHAFTS,
             Area.VALVES,
             Zone.COVERS,
             Zone.HEAD),
-    FOLLOWER(FindingPlace.FOLLOWER, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.FOLLOWERS, Area.VALVES),
+    FOLLOWER(FindingPlace.FOLLOWER, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.FOLLOWERS, Area.VALVES),
     FOLLOWER_INLET(
             FindingPlace.FOLLOWER,
-            Side.INLET,
+            PlaceSide.INLET,
             Counted.CYLINDERS,
             Outline.DISC,
             PartKind.FOLLOWERS,
@@ -41,17 +40,17 @@ public enum StripLine {
             Zone.HEAD),
     FOLLOWER_EXHAUST(
             FindingPlace.FOLLOWER,
-            Side.EXHAUST,
+            PlaceSide.EXHAUST,
             Counted.CYLINDERS,
             Outline.DISC,
             PartKind.FOLLOWERS,
             Area.VALVES,
             Zone.COVERS,
             Zone.HEAD),
-    SPRING(FindingPlace.SPRING, Side.WHOLE, Counted.CYLINDERS, Outline.NONE, PartKind.VALVE_SPRINGS, Area.VALVES),
+    SPRING(FindingPlace.SPRING, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.NONE, PartKind.VALVE_SPRINGS, Area.VALVES),
     SPRING_INLET(
             FindingPlace.SPRING,
-            Side.INLET,
+            PlaceSide.INLET,
             Counted.CYLINDERS,
             Outline.NONE,
             PartKind.VALVE_SPRINGS,
@@ -60,17 +59,17 @@ public enum StripLine {
             Zone.HEAD),
     SPRING_EXHAUST(
             FindingPlace.SPRING,
-            Side.EXHAUST,
+            PlaceSide.EXHAUST,
             Counted.CYLINDERS,
             Outline.NONE,
             PartKind.VALVE_SPRINGS,
             Area.VALVES,
             Zone.COVERS,
             Zone.HEAD),
-    RETAINER(FindingPlace.RETAINER, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.VALVE_SPRINGS, Area.VALVES),
+    RETAINER(FindingPlace.RETAINER, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.VALVE_SPRINGS, Area.VALVES),
     RETAINER_INLET(
             FindingPlace.RETAINER,
-            Side.INLET,
+            PlaceSide.INLET,
             Counted.CYLINDERS,
             Outline.DISC,
             PartKind.VALVE_SPRINGS,
@@ -79,17 +78,17 @@ public enum StripLine {
             Zone.HEAD),
     RETAINER_EXHAUST(
             FindingPlace.RETAINER,
-            Side.EXHAUST,
+            PlaceSide.EXHAUST,
             Counted.CYLINDERS,
             Outline.DISC,
             PartKind.VALVE_SPRINGS,
             Area.VALVES,
             Zone.COVERS,
             Zone.HEAD),
-    VALVE(FindingPlace.VALVE, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, null, Area.VALVES),
+    VALVE(FindingPlace.VALVE, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, null, Area.VALVES),
     VALVE_INLET(
             FindingPlace.VALVE,
-            Side.INLET,
+            PlaceSide.INLET,
             Counted.CYLINDERS,
             Outline.DISC,
             PartKind.INLET_VALVES,
@@ -97,37 +96,37 @@ public enum StripLine {
             Zone.HEAD),
     VALVE_EXHAUST(
             FindingPlace.VALVE,
-            Side.EXHAUST,
+            PlaceSide.EXHAUST,
             Counted.CYLINDERS,
             Outline.DISC,
             PartKind.EXHAUST_VALVES,
             Area.VALVES,
             Zone.HEAD),
-    SEAT(FindingPlace.SEAT, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.VALVES),
-    SEAT_INLET(FindingPlace.SEAT, Side.INLET, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.VALVES, Zone.HEAD),
+    SEAT(FindingPlace.SEAT, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.VALVES),
+    SEAT_INLET(FindingPlace.SEAT, PlaceSide.INLET, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.VALVES, Zone.HEAD),
     SEAT_EXHAUST(
-            FindingPlace.SEAT, Side.EXHAUST, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.VALVES, Zone.HEAD),
-    GUIDE(FindingPlace.GUIDE, Side.WHOLE, Counted.CYLINDERS, Outline.NONE, PartKind.HEAD, Area.VALVES),
-    GUIDE_INLET(FindingPlace.GUIDE, Side.INLET, Counted.CYLINDERS, Outline.NONE, PartKind.HEAD, Area.VALVES, Zone.HEAD),
+            FindingPlace.SEAT, PlaceSide.EXHAUST, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.VALVES, Zone.HEAD),
+    GUIDE(FindingPlace.GUIDE, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.NONE, PartKind.HEAD, Area.VALVES),
+    GUIDE_INLET(FindingPlace.GUIDE, PlaceSide.INLET, Counted.CYLINDERS, Outline.NONE, PartKind.HEAD, Area.VALVES, Zone.HEAD),
     GUIDE_EXHAUST(
-            FindingPlace.GUIDE, Side.EXHAUST, Counted.CYLINDERS, Outline.NONE, PartKind.HEAD, Area.VALVES, Zone.HEAD),
-    CHAMBER(FindingPlace.CHAMBER, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.GAS, Zone.HEAD),
-    HEAD_FACE(FindingPlace.HEAD_FACE, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.GAS, Zone.HEAD),
-    GASKET(FindingPlace.GASKET, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD_GASKET, Area.GAS, Zone.HEAD),
+            FindingPlace.GUIDE, PlaceSide.EXHAUST, Counted.CYLINDERS, Outline.NONE, PartKind.HEAD, Area.VALVES, Zone.HEAD),
+    CHAMBER(FindingPlace.CHAMBER, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.GAS, Zone.HEAD),
+    HEAD_FACE(FindingPlace.HEAD_FACE, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD, Area.GAS, Zone.HEAD),
+    GASKET(FindingPlace.GASKET, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.HEAD_GASKET, Area.GAS, Zone.HEAD),
     FIRE_RING(
             FindingPlace.FIRE_RING,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.DISC,
             PartKind.HEAD_GASKET,
             Area.GAS,
             Zone.HEAD),
     BLOCK_FACE(
-            FindingPlace.BLOCK_FACE, Side.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.BLOCK, Area.GAS, Zone.HEAD),
-    STUD(FindingPlace.STUD, Side.WHOLE, Counted.NOT, Outline.NONE, PartKind.HEAD_STUDS, Area.GAS, Zone.HEAD),
+            FindingPlace.BLOCK_FACE, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.DISC, PartKind.BLOCK, Area.GAS, Zone.HEAD),
+    STUD(FindingPlace.STUD, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, PartKind.HEAD_STUDS, Area.GAS, Zone.HEAD),
     BORE(
             FindingPlace.BORE,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.ROUND,
             PartKind.BLOCK,
@@ -136,7 +135,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     CROWN(
             FindingPlace.CROWN,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.DISC,
             PartKind.PISTONS,
@@ -145,7 +144,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     RING_LAND(
             FindingPlace.RING_LAND,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.ROUND,
             PartKind.PISTONS,
@@ -153,7 +152,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     RINGS(
             FindingPlace.RINGS,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.ROUND,
             PartKind.RINGS,
@@ -161,7 +160,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     SKIRT(
             FindingPlace.SKIRT,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.ROUND,
             PartKind.PISTONS,
@@ -169,7 +168,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     PIN(
             FindingPlace.PIN,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.TUNNEL,
             PartKind.PISTONS,
@@ -177,7 +176,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     PIN_BOSS(
             FindingPlace.PIN_BOSS,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.NONE,
             PartKind.PISTONS,
@@ -185,16 +184,16 @@ public enum StripLine {
             Zone.BOTTOM_END),
     CIRCLIP(
             FindingPlace.CIRCLIP,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.NONE,
             PartKind.PISTONS,
             Area.CYLINDERS,
             Zone.BOTTOM_END),
-    ROD(FindingPlace.ROD, Side.WHOLE, Counted.CYLINDERS, Outline.NONE, PartKind.RODS, Area.CRANK, Zone.BOTTOM_END),
+    ROD(FindingPlace.ROD, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.NONE, PartKind.RODS, Area.CRANK, Zone.BOTTOM_END),
     LITTLE_END(
             FindingPlace.LITTLE_END,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.TUNNEL,
             PartKind.RODS,
@@ -202,7 +201,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     ROD_HOUSING(
             FindingPlace.ROD_HOUSING,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.TUNNEL,
             PartKind.RODS,
@@ -210,7 +209,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     ROD_BOLT(
             FindingPlace.ROD_BOLT,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.NONE,
             PartKind.ROD_BOLTS,
@@ -219,14 +218,14 @@ public enum StripLine {
             Zone.BOTTOM_END),
     BIG_END_SHELL(
             FindingPlace.BIG_END_SHELL,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.HALF,
             PartKind.BIG_END_SHELLS,
             Area.CRANK),
     BIG_END_UPPER(
             FindingPlace.BIG_END_SHELL,
-            Side.UPPER,
+            PlaceSide.UPPER,
             Counted.CYLINDERS,
             Outline.HALF,
             PartKind.BIG_END_SHELLS,
@@ -235,7 +234,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     BIG_END_LOWER(
             FindingPlace.BIG_END_SHELL,
-            Side.LOWER,
+            PlaceSide.LOWER,
             Counted.CYLINDERS,
             Outline.HALF,
             PartKind.BIG_END_SHELLS,
@@ -243,10 +242,10 @@ public enum StripLine {
             Zone.SUMP,
             Zone.BOTTOM_END),
     SHELL_BACK(
-            FindingPlace.SHELL_BACK, Side.WHOLE, Counted.CYLINDERS, Outline.HALF, PartKind.BIG_END_SHELLS, Area.CRANK),
+            FindingPlace.SHELL_BACK, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.HALF, PartKind.BIG_END_SHELLS, Area.CRANK),
     SHELL_BACK_UPPER(
             FindingPlace.SHELL_BACK,
-            Side.UPPER,
+            PlaceSide.UPPER,
             Counted.CYLINDERS,
             Outline.HALF,
             PartKind.BIG_END_SHELLS,
@@ -255,7 +254,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     SHELL_BACK_LOWER(
             FindingPlace.SHELL_BACK,
-            Side.LOWER,
+            PlaceSide.LOWER,
             Counted.CYLINDERS,
             Outline.HALF,
             PartKind.BIG_END_SHELLS,
@@ -264,17 +263,17 @@ public enum StripLine {
             Zone.BOTTOM_END),
     CRANK_PIN(
             FindingPlace.CRANK_PIN,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.CYLINDERS,
             Outline.TUNNEL,
             PartKind.CRANK,
             Area.CRANK,
             Zone.SUMP,
             Zone.BOTTOM_END),
-    MAIN_SHELL(FindingPlace.MAIN_SHELL, Side.WHOLE, Counted.MAINS, Outline.HALF, PartKind.MAIN_SHELLS, Area.CRANK),
+    MAIN_SHELL(FindingPlace.MAIN_SHELL, PlaceSide.WHOLE, Counted.MAINS, Outline.HALF, PartKind.MAIN_SHELLS, Area.CRANK),
     MAIN_UPPER(
             FindingPlace.MAIN_SHELL,
-            Side.UPPER,
+            PlaceSide.UPPER,
             Counted.MAINS,
             Outline.HALF,
             PartKind.MAIN_SHELLS,
@@ -282,7 +281,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     MAIN_LOWER(
             FindingPlace.MAIN_SHELL,
-            Side.LOWER,
+            PlaceSide.LOWER,
             Counted.MAINS,
             Outline.HALF,
             PartKind.MAIN_SHELLS,
@@ -291,7 +290,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     MAIN_JOURNAL(
             FindingPlace.MAIN_JOURNAL,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.MAINS,
             Outline.TUNNEL,
             PartKind.CRANK,
@@ -299,7 +298,7 @@ public enum StripLine {
             Zone.BOTTOM_END),
     MAIN_TUNNEL(
             FindingPlace.MAIN_TUNNEL,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.MAINS,
             Outline.TUNNEL,
             PartKind.BLOCK,
@@ -307,18 +306,18 @@ public enum StripLine {
             Zone.BOTTOM_END),
     THRUST_FACE(
             FindingPlace.THRUST_FACE,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.NOT,
             Outline.WHEEL,
             PartKind.MAIN_SHELLS,
             Area.CRANK,
             Zone.BOTTOM_END),
-    CRANK(FindingPlace.CRANK, Side.WHOLE, Counted.NOT, Outline.NONE, PartKind.CRANK, Area.CRANK, Zone.BOTTOM_END),
-    CHAIN(FindingPlace.CHAIN, Side.WHOLE, Counted.NOT, Outline.NONE, PartKind.TIMING_CHAIN, Area.OUTSIDE, Zone.FRONT),
-    DAMPER(FindingPlace.DAMPER, Side.WHOLE, Counted.NOT, Outline.WHEEL, PartKind.DAMPER, Area.OUTSIDE, Zone.FRONT),
+    CRANK(FindingPlace.CRANK, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, PartKind.CRANK, Area.CRANK, Zone.BOTTOM_END),
+    CHAIN(FindingPlace.CHAIN, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, PartKind.TIMING_CHAIN, Area.OUTSIDE, Zone.FRONT),
+    DAMPER(FindingPlace.DAMPER, PlaceSide.WHOLE, Counted.NOT, Outline.WHEEL, PartKind.DAMPER, Area.OUTSIDE, Zone.FRONT),
     WATER_PUMP(
             FindingPlace.WATER_PUMP,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.NOT,
             Outline.NONE,
             PartKind.WATER_PUMP,
@@ -326,17 +325,17 @@ public enum StripLine {
             Zone.FRONT),
     OIL_PUMP(
             FindingPlace.OIL_PUMP,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.NOT,
             Outline.NONE,
             PartKind.OIL_PUMP,
             Area.OUTSIDE,
             Zone.FRONT,
             Zone.SUMP),
-    SUMP(FindingPlace.SUMP, Side.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE, Zone.SUMP),
+    SUMP(FindingPlace.SUMP, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE, Zone.SUMP),
     OIL_FILTER(
             FindingPlace.OIL_FILTER,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.NOT,
             Outline.NONE,
             PartKind.OIL_AND_FILTER,
@@ -348,39 +347,19 @@ public enum StripLine {
             Zone.BOTTOM_END),
     FLYWHEEL(
             FindingPlace.FLYWHEEL,
-            Side.WHOLE,
+            PlaceSide.WHOLE,
             Counted.NOT,
             Outline.WHEEL,
             PartKind.FLYWHEEL,
             Area.OUTSIDE,
             Zone.OUT_OF_CAR),
-    CLUTCH(FindingPlace.CLUTCH, Side.WHOLE, Counted.NOT, Outline.WHEEL, PartKind.CLUTCH, Area.OUTSIDE, Zone.OUT_OF_CAR),
-    OIL_COOLER(FindingPlace.OIL_COOLER, Side.WHOLE, Counted.NOT, Outline.NONE, PartKind.OIL_COOLER, Area.OUTSIDE),
-    HOSE(FindingPlace.HOSE, Side.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE),
-    SEAL(FindingPlace.SEAL, Side.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE),
-    INJECTOR(FindingPlace.INJECTOR, Side.WHOLE, Counted.CYLINDERS, Outline.NONE, null, Area.OUTSIDE),
-    WIRING(FindingPlace.WIRING, Side.WHOLE, Counted.NOT, Outline.NONE, PartKind.HARNESS, Area.OUTSIDE),
-    ELSEWHERE(FindingPlace.ELSEWHERE, Side.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE);
-
-    /** Which side of a place. */
-    public enum Side {
-        WHOLE(""),
-        UPPER("upper"),
-        LOWER("lower"),
-        INLET("inlet"),
-        EXHAUST("exhaust");
-
-        private final String word;
-
-        Side(String word) {
-            this.word = word;
-        }
-
-        /** As it begins the spot of a finding; empty for the whole. */
-        public String word() {
-            return word;
-        }
-    }
+    CLUTCH(FindingPlace.CLUTCH, PlaceSide.WHOLE, Counted.NOT, Outline.WHEEL, PartKind.CLUTCH, Area.OUTSIDE, Zone.OUT_OF_CAR),
+    OIL_COOLER(FindingPlace.OIL_COOLER, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, PartKind.OIL_COOLER, Area.OUTSIDE),
+    HOSE(FindingPlace.HOSE, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE),
+    SEAL(FindingPlace.SEAL, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE),
+    INJECTOR(FindingPlace.INJECTOR, PlaceSide.WHOLE, Counted.CYLINDERS, Outline.NONE, null, Area.OUTSIDE),
+    WIRING(FindingPlace.WIRING, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, PartKind.HARNESS, Area.OUTSIDE),
+    ELSEWHERE(FindingPlace.ELSEWHERE, PlaceSide.WHOLE, Counted.NOT, Outline.NONE, null, Area.OUTSIDE);
 
     /** What numbers mean there. */
     public enum Counted {
@@ -400,7 +379,7 @@ public enum StripLine {
     }
 
     private final FindingPlace place;
-    private final Side side;
+    private final PlaceSide side;
     private final Counted counted;
     private final Outline outline;
     private final @Nullable PartKind kind;
@@ -409,7 +388,7 @@ public enum StripLine {
 
     StripLine(
             FindingPlace place,
-            Side side,
+            PlaceSide side,
             Counted counted,
             Outline outline,
             @Nullable PartKind kind,
@@ -428,7 +407,7 @@ public enum StripLine {
         return place;
     }
 
-    public Side side() {
+    public PlaceSide side() {
         return side;
     }
 
@@ -469,25 +448,20 @@ public enum StripLine {
 
     /** The same of what is going to be one. */
     public static @Nullable StripLine of(@Nullable FindingPlace at, String spot) {
-        String begins = spot.toLowerCase(Locale.ROOT);
+        PlaceSide side = PlaceSide.of(spot);
         return Arrays.stream(values())
-                .filter(line -> line.place == at && begins.startsWith(line.side.word))
-                .max(Comparator.comparingInt(line -> line.side.word.length()))
+                .filter(line -> line.place == at && (line.side == side || line.side == PlaceSide.WHOLE))
+                .max(Comparator.comparing(line -> line.side))
                 .orElse(null);
     }
 
     /** The spot without the side that the line says already. */
     public String beyondSide(String spot) {
-        return spot.toLowerCase(Locale.ROOT).startsWith(side.word)
-                ? spot.substring(side.word.length()).strip()
-                : spot;
+        return side.beyond(spot);
     }
 
     /** The spot of a finding on this line. */
     public String spot(String beyond) {
-        return Stream.of(side.word, beyond.strip())
-                .filter(word -> !word.isEmpty())
-                .reduce((one, other) -> one + " " + other)
-                .orElse("");
+        return side.spot(beyond);
     }
 }

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import witnessmark.domain.PlaceSide;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
@@ -44,7 +45,7 @@ public record StripReport(
     /** How many positions were looked at; what was written of a place without its side is one of them. */
     public int lookedAt() {
         return rows.stream()
-                .filter(row -> row.opened() || row.line().side() == StripLine.Side.WHOLE)
+                .filter(row -> row.opened() || row.line().side() == PlaceSide.WHOLE)
                 .mapToInt(StripRow::lookedAt)
                 .sum();
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.PlaceSide;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
@@ -70,7 +71,7 @@ public final class Strips {
         List<Fitment> ofSide = there.size() < 2
                 ? there
                 : there.stream()
-                        .filter(fitment -> line.side() != StripLine.Side.WHOLE
+                        .filter(fitment -> line.side() != PlaceSide.WHOLE
                                 && facts.of(Position.class)
                                         .get(fitment.position())
                                         .name()
