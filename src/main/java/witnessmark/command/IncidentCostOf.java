@@ -82,15 +82,15 @@ final class IncidentCostOf implements Callable<Integer> {
                         tools.measures().fullMoment(incident.at()),
                         tools.words().word(incident.severity())));
         answer.line("");
-        answer.line(text.heading());
-        answer.line(text.failure(failure(page), Switches.USUAL));
-        if (page.cost().isUnwritten()) {
+        answer.line(text.heading(Switches.ALL.columns()));
+        answer.line(text.failure(Switches.ALL.columns(), failure(page), Switches.USUAL));
+        if (page.cost().isUnwritten(Switches.USUAL)) {
             answer.line("  " + tools.words().label(words.whole(page.cost(), Switches.USUAL)));
         } else {
             answer.line("  " + words.span(page.cost().span(Switches.USUAL)));
             answer.line("  " + words.restsOn(Switches.USUAL));
         }
-        for (Place column : Cost.columns()) {
+        for (Place column : Switches.ALL.columns()) {
             lines(answer, view, page, words, column);
         }
         answer.line("");
@@ -146,7 +146,7 @@ final class IncidentCostOf implements Callable<Integer> {
         root.put("asOf", view.day().toString());
         root.put("currency", page.cost().home().getCurrencyCode());
         add(root, failure(page), Switches.USUAL);
-        boolean known = !page.cost().isUnwritten();
+        boolean known = !page.cost().isUnwritten(Switches.USUAL);
         put(root, "lowest", known, page.cost().span(Switches.USUAL).low());
         put(root, "highest", known, page.cost().span(Switches.USUAL).high());
         ArrayNode lines = root.putArray("lines");
@@ -185,15 +185,15 @@ final class IncidentCostOf implements Callable<Integer> {
                 .put("at", incident.at().text())
                 .put("severity", incident.severity().code());
         IncidentCost cost = failure.cost();
-        Cost.columns()
+        Switches.ALL.columns()
                 .forEach(column ->
                         put(node, name(column), !MoneyWords.isUnwritten(column, cost), cost.column(column, switches)));
-        put(node, "total", !cost.isUnwritten(), cost.total(switches));
+        put(node, "total", !cost.isUnwritten(switches), cost.total(switches));
         ArrayNode unwritten = node.putArray("unwritten");
-        Cost.columns().stream()
+        Switches.ALL.columns().stream()
                 .filter(column -> MoneyWords.isUnwritten(column, cost))
                 .forEach(column -> unwritten.add(name(column)));
-        if (cost.isUnwritten()) {
+        if (cost.isUnwritten(switches)) {
             unwritten.add("total");
         }
         Cost.put(node, "prevention", failure.prevention().money());

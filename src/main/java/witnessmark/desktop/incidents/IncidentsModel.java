@@ -70,7 +70,7 @@ final class IncidentsModel {
                 incident.at(),
                 stands(page, view.day()),
                 state(page),
-                page.cost().isUnwritten() ? money.together(page.cost(), Switches.USUAL) : measures.money(together),
+                page.cost().isUnwritten(Switches.USUAL) ? money.together(page.cost(), Switches.USUAL) : measures.money(together),
                 together.minor(),
                 incident.engine() == null ? "" : incident.engine().text(),
                 Prefilled.about(page.incident().id(), page.open()));

@@ -234,7 +234,7 @@ final class SectionWords {
         }
         String key = kept.complete() ? "incidents.kept" : "incidents.kept.least";
         String took = measures.money(kept.money());
-        return page.cost().isUnwritten()
+        return page.cost().isUnwritten(Switches.USUAL)
                 ? texts.get(key + ".unwritten", took, hours(kept.minutes()))
                 : texts.get(
                         key,
