@@ -203,7 +203,7 @@ final class Cost implements Callable<Integer> {
         put(failures, "lowest", page.span().low());
         put(failures, "highest", page.span().high());
         ArrayNode each = root.putArray("incidents");
-        page.failures().forEach(failure -> IncidentCostOf.add(each.addObject(), failure, page.switches()));
+        page.failures().forEach(failure -> IncidentMoney.add(each.addObject(), failure, page.switches()));
         ArrayNode bars = root.putArray("bars");
         for (Bar bar : page.bars()) {
             ObjectNode node = bars.addObject();

@@ -179,7 +179,9 @@ class CostTest {
                 .isEqualTo("[\"cash\",\"labour\",\"missed\",\"spoiled\",\"total\"]");
         String said =
                 shell.run("incident", book, "INC-03", "--as-of", "2026-04-15").out();
-        assertThat(said).contains("No cost written yet").doesNotContain("0.00");
+        assertThat(said.substring(said.indexOf("What it cost")))
+                .contains("No cost written yet")
+                .doesNotContain("0.00");
 
         JsonNode season = json("cost", book, "--as-of", "2026-04-15", "--json");
         assertThat(season.get("incidents").findValuesAsText("total")).contains("null");

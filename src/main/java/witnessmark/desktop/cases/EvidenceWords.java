@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseCall;
 import witnessmark.domain.CauseTest;
@@ -15,6 +16,7 @@ import witnessmark.domain.Speaks;
 import witnessmark.domain.Weighing;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.proof.Evidence;
+import witnessmark.wording.CauseWords;
 import witnessmark.wording.FindingWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
@@ -28,6 +30,7 @@ final class EvidenceWords {
     private final RecordWords records;
     private final FindingWords findings;
     private final MoneyWords money;
+    private final CauseWords causes;
 
     EvidenceWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -35,6 +38,7 @@ final class EvidenceWords {
         this.records = new RecordWords(texts);
         this.findings = new FindingWords(texts, measures);
         this.money = new MoneyWords(texts, measures);
+        this.causes = new CauseWords(texts, measures);
     }
 
     EvidenceLines lines(Facts facts, CaseSeen seen) {
@@ -44,7 +48,7 @@ final class EvidenceWords {
             heads.add(head(i + 1, evidence.causes().get(i), seen));
         }
         List<EvidenceLines.Row> rows = evidence.findings().stream()
-                .map(finding -> row(facts, finding, evidence, heads))
+                .map(finding -> row(facts, finding, evidence))
                 .toList();
         return new EvidenceLines(heads, rows, said(heads, rows));
     }
@@ -86,7 +90,7 @@ final class EvidenceWords {
                 .flatMap(day -> Optional.ofNullable(day).stream())
                 .sorted()
                 .findFirst()
-                .map(day -> texts.get("cases.by", measures.shortDate(day)))
+                .map(day -> causes.due(day, seen.until().day()))
                 .orElse("");
         return new EvidenceLines.Head(
                 entry.id(),
@@ -106,26 +110,12 @@ final class EvidenceWords {
 
     /** {@code 2, debris: contributing, seen, 25 Jun: cooler full of flakes. Before that open, guess, 18 Jun: as in April}. */
     private String called(int number, Cause cause, Evidence evidence, Id<Cause> id) {
-        List<String> calls = calls(evidence, id);
+        List<String> calls = causes.calls(evidence.calls().getOrDefault(id, List.of()));
         return texts.get(
                 "cases.called",
                 Integer.toString(number),
                 cause.statement(),
                 calls.isEmpty() ? texts.get("cases.state.none") : String.join("; ", calls));
-    }
-
-    /** What is made of a cause now and what was before that, the latest first. */
-    List<String> calls(Evidence evidence, Id<Cause> cause) {
-        List<String> said = new ArrayList<>();
-        for (CauseCall call : evidence.calls().getOrDefault(cause, List.of())) {
-            said.add(texts.get(
-                    said.isEmpty() ? "cases.call" : "cases.call.before",
-                    records.word(call.state()),
-                    records.word(call.sure()),
-                    measures.shortDate(call.at().day()),
-                    call.because()));
-        }
-        return said;
     }
 
     private String tested(int number, Cause cause, CaseSeen seen, List<CauseTest> tests) {
@@ -142,39 +132,36 @@ final class EvidenceWords {
     }
 
     private EvidenceLines.Row row(
-            Facts facts, Entry<Finding> entry, Evidence evidence, List<EvidenceLines.Head> heads) {
+            Facts facts, Entry<Finding> entry, Evidence evidence) {
         Finding finding = entry.fact();
-        String lead = findings.lead(finding);
         return new EvidenceLines.Row(
                 entry.id(),
-                lead,
+                findings.lead(finding),
                 findings.words(finding),
                 measures.shortDate(finding.at().day()),
                 findings.whole(facts, finding),
-                heads.stream()
-                        .map(head -> cell(lead, head, evidence.of(entry.id(), head.cause())))
+                IntStream.range(0, evidence.causes().size())
+                        .mapToObj(i -> cell(
+                                finding,
+                                i + 1,
+                                evidence.causes().get(i).fact(),
+                                evidence.of(entry.id(), evidence.causes().get(i).id())))
                         .toList());
     }
 
-    private EvidenceLines.Cell cell(String lead, EvidenceLines.Head head, Optional<Entry<Weighing>> weighing) {
+    private EvidenceLines.Cell cell(Finding finding, int number, Cause cause, Optional<Entry<Weighing>> weighing) {
         if (weighing.isEmpty()) {
-            return new EvidenceLines.Cell(
-                    null, "", "", texts.get("cases.says.nothing", lead, head.number(), head.statement()));
+            return new EvidenceLines.Cell(null, "", "", causes.unweighed(finding, number, cause));
         }
         Weighing said = weighing.get().fact();
-        Speaks speaks = said.speaks();
         return new EvidenceLines.Cell(
-                speaks, texts.get("cases.word." + sign(speaks)), said.why(), says(lead, head, speaks, said.why()));
+                said.speaks(),
+                texts.get("cases.word." + sign(said.speaks())),
+                said.why(),
+                causes.says(finding, number, cause, said));
     }
 
     private static String sign(Speaks speaks) {
         return speaks.weight() > 0 ? "for" : speaks.weight() < 0 ? "against" : "neither";
-    }
-
-    /** {@code Crank pin 3 speaks strongly for 2, housing of rod 3 lost its grip, because …}. */
-    private String says(String lead, EvidenceLines.Head head, Speaks speaks, String why) {
-        String said = texts.get(
-                "cases.says." + speaks.name().toLowerCase(Locale.ROOT), lead, head.number(), head.statement());
-        return why.isEmpty() ? texts.get("cases.says.plain", said) : texts.get("cases.says.because", said, why);
     }
 }
