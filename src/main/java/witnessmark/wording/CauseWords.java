@@ -127,6 +127,13 @@ public final class CauseWords {
                         late(due, null, today) ? "incidents.due.late" : "incidents.due", measures.shortDate(due));
     }
 
+    /** {@code 1 Jul}, {@code late}: the same where there is little room. */
+    public String dueShort(@Nullable LocalDate due, LocalDate today) {
+        return due == null
+                ? ""
+                : late(due, null, today) ? texts.get("incidents.due.late.short") : measures.shortDate(due);
+    }
+
     /** Whether something that was to be done by a day is not, and the day is past. */
     public static boolean late(@Nullable LocalDate due, @Nullable Moment done, LocalDate today) {
         return due != null && done == null && due.isBefore(today);

@@ -1,10 +1,13 @@
 package witnessmark.desktop.cases;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseCall;
 import witnessmark.domain.CauseTest;
@@ -85,13 +88,12 @@ final class EvidenceWords {
         List<CauseTest> open =
                 tests.stream().filter(test -> seen.known(test.done()) == null).toList();
         String key = call == null ? "none" : call.state().name().toLowerCase(Locale.ROOT);
-        String due = open.stream()
+        LocalDate today = seen.until().day();
+        LocalDate due = open.stream()
                 .map(CauseTest::due)
                 .flatMap(day -> Optional.ofNullable(day).stream())
-                .sorted()
-                .findFirst()
-                .map(day -> causes.due(day, seen.until().day()))
-                .orElse("");
+                .min(Comparator.naturalOrder())
+                .orElse(null);
         return new EvidenceLines.Head(
                 entry.id(),
                 Integer.toString(number),
@@ -103,7 +105,8 @@ final class EvidenceWords {
                 call == null ? texts.get("cases.not_called") : records.word(call.sure()),
                 call == null ? "" : measures.shortDate(call.at().day()),
                 tests.isEmpty() ? texts.get("cases.no_test") : texts.get("cases.tests", open.size()),
-                due,
+                causes.due(due, today),
+                causes.dueShort(due, today),
                 called(number, cause, seen.evidence(), entry.id()),
                 tested(number, cause, seen, tests));
     }
@@ -121,7 +124,11 @@ final class EvidenceWords {
     private String tested(int number, Cause cause, CaseSeen seen, List<CauseTest> tests) {
         List<String> said = tests.stream()
                 .map(test -> seen.known(test.done()) == null
-                        ? texts.get("cases.test.open", test.what())
+                        ? texts.get(
+                                "cases.test.open",
+                                measures.row(Stream.of(test.what(), causes.due(test.due(), seen.until().day()))
+                                        .filter(each -> !each.isEmpty())
+                                        .toList()))
                         : texts.get("cases.test.done", test.what(), test.found()))
                 .toList();
         return texts.get(
