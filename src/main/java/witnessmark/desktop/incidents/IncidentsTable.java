@@ -104,7 +104,7 @@ final class IncidentsTable {
                         .wide(62),
                 Column.<IncidentLine, Moment>text(
                                 texts.get("incidents.column.day"), IncidentLine::day, IncidentLine::at)
-                        .wide(56),
+                        .wide(62),
                 Column.<IncidentLine>text(texts.get("incidents.column.stands"), IncidentLine::stands)
                         .inked(IncidentLine::state)
                         .wide(100),
