@@ -14,6 +14,8 @@ import witnessmark.domain.ProofWanted;
 import witnessmark.domain.ReadingKind;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.RunningTime;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 
 /** Says what is asked for before a fix is taken as proven; set before the engine runs. */
 public final class AskProof implements LogSheet {
@@ -38,6 +40,11 @@ public final class AskProof implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(INCIDENT, Incidents.onlyOpen(sight), TIMES, "1");
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

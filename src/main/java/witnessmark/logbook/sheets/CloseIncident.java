@@ -10,6 +10,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Incident;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 
 /** Closes an incident with words. What is still missing is said, and keeps nobody from closing it. */
 public final class CloseIncident implements LogSheet {
@@ -33,6 +35,11 @@ public final class CloseIncident implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(INCIDENT, Incidents.onlyOpen(sight), WHEN, sight.today().toString(), BY, sight.who());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

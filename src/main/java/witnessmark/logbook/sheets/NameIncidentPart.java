@@ -14,6 +14,8 @@ import witnessmark.domain.IncidentPart;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartHarm;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 
 /** Names a part of an incident that was reported, with what it had run by then. */
 public final class NameIncidentPart implements LogSheet {
@@ -38,6 +40,11 @@ public final class NameIncidentPart implements LogSheet {
         out.put(INCIDENT, Incidents.onlyOpen(sight));
         out.put(PART.harm(), PartHarm.FAILED.code());
         return out;
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

@@ -25,6 +25,7 @@ import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.domain.Engine;
 
 /** Says which start, event or run was missed or lost because of an incident, and what share of the car's weekend. */
 public final class ShareMissed implements LogSheet {
@@ -49,6 +50,11 @@ public final class ShareMissed implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return new HashMap<>(Map.of(INCIDENT, Incidents.onlyOpen(sight)));
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

@@ -13,6 +13,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Incident;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 
 /** Writes a cause of an incident, with its share of the blame where somebody says one. */
 public final class WriteCause implements LogSheet {
@@ -43,6 +45,11 @@ public final class WriteCause implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(INCIDENT, Incidents.onlyOpen(sight), BY, sight.who());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

@@ -24,6 +24,7 @@ import witnessmark.domain.PartKind;
 import witnessmark.logbook.measuring.Signing;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
+import witnessmark.domain.Id;
 
 /** Writes what an incident taught: a figure or a question that every later build sheet it concerns asks. */
 public final class WriteLesson implements LogSheet {
@@ -61,6 +62,11 @@ public final class WriteLesson implements LogSheet {
         out.put(FROM, sight.today().toString());
         out.put(BY, sight.who());
         return out;
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

@@ -14,6 +14,8 @@ import witnessmark.domain.Prevention;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 
 /** Writes what would have kept an incident from happening, with its money and its hours. */
 public final class WritePrevention implements LogSheet {
@@ -36,6 +38,11 @@ public final class WritePrevention implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return new HashMap<>(Map.of(INCIDENT, Incidents.onlyOpen(sight)));
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override
