@@ -51,7 +51,10 @@ final class CaseText {
         out.accept(words.name(incident));
         out.accept(words.told(facts, incident));
         out.accept(tools.texts()
-                .get("command.incident.stands", label(stands(view, page)), tools.measures().date(view.day())));
+                .get(
+                        "command.incident.stands",
+                        label(stands(view, page)),
+                        tools.measures().date(view.day())));
         page.before().forEach(before -> out.accept(label(words.again(words.name(before.fact())))));
         heading(out, "incidents.section.seen", incident.seen().isBlank());
         if (!incident.seen().isBlank()) {
@@ -63,13 +66,15 @@ final class CaseText {
                 out,
                 "incidents.section.tests",
                 seen.tests().stream()
-                        .map(each -> causes.test(facts, each.fact(), seen.known(each.fact().done()), view.day()))
+                        .map(each -> causes.test(
+                                facts, each.fact(), seen.known(each.fact().done()), view.day()))
                         .toList());
         section(
                 out,
                 "incidents.section.actions",
                 seen.actions().stream()
-                        .map(each -> causes.action(facts, each.fact(), seen.known(each.fact().done()), view.day()))
+                        .map(each -> causes.action(
+                                facts, each.fact(), seen.known(each.fact().done()), view.day()))
                         .toList());
         heading(out, "incidents.section.holds", false);
         proofs.print(out, seen.proof());
@@ -98,8 +103,8 @@ final class CaseText {
                 int number = i + 1;
                 Entry<Cause> cause = evidence.causes().get(i);
                 evidence.of(finding.id(), cause.id())
-                        .ifPresent(said -> out.accept(
-                                "    " + causes.says(finding.fact(), number, cause.fact(), said.fact())));
+                        .ifPresent(said ->
+                                out.accept("    " + causes.says(finding.fact(), number, cause.fact(), said.fact())));
             }
         }
     }
@@ -108,10 +113,7 @@ final class CaseText {
         heading(out, "incidents.section.causes", evidence.causes().isEmpty());
         for (int i = 0; i < evidence.causes().size(); i++) {
             Entry<Cause> cause = evidence.causes().get(i);
-            line(
-                    out,
-                    causes.cause(
-                            i + 1, cause.fact(), evidence.calls().getOrDefault(cause.id(), List.of())));
+            line(out, causes.cause(i + 1, cause.fact(), evidence.calls().getOrDefault(cause.id(), List.of())));
         }
         if (!evidence.causes().isEmpty() && page.shareLeft() > 0) {
             out.accept("  " + tools.texts().get("incidents.nobody") + "  ("

@@ -29,8 +29,8 @@ final class IncidentMoney {
     void print(Consumer<String> out, Facts facts, IncidentPage page) {
         CostText text = new CostText(tools);
         out.accept("");
-        out.accept(tools.texts()
-                .get("incidents.section.cost", page.cost().home().getCurrencyCode()));
+        out.accept(
+                tools.texts().get("incidents.section.cost", page.cost().home().getCurrencyCode()));
         out.accept(text.heading(Switches.ALL.columns()));
         out.accept(text.failure(Switches.ALL.columns(), failure(page), Switches.USUAL));
         if (page.cost().isUnwritten(Switches.USUAL)) {
@@ -132,7 +132,8 @@ final class IncidentMoney {
                 .put("at", incident.at().text())
                 .put("severity", incident.severity().code());
         IncidentCost cost = failure.cost();
-        Switches.ALL.columns()
+        Switches.ALL
+                .columns()
                 .forEach(column ->
                         put(node, name(column), !MoneyWords.isUnwritten(column, cost), cost.column(column, switches)));
         put(node, "total", !cost.isUnwritten(switches), cost.total(switches));

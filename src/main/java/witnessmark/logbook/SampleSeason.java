@@ -116,7 +116,10 @@ public final class SampleSeason {
 
     /** The day of the story, where an open logbook is the working copy; empty where it is any other. */
     public Optional<Today> todayOf(Logbook book, Path folder) {
-        if (!book.path().toAbsolutePath().normalize().equals(workingFolder.resolve(FILE).toAbsolutePath().normalize())) {
+        if (!book.path()
+                .toAbsolutePath()
+                .normalize()
+                .equals(workingFolder.resolve(FILE).toAbsolutePath().normalize())) {
             return Optional.empty();
         }
         open = book;

@@ -123,8 +123,7 @@ public final class CauseWords {
     public String due(@Nullable LocalDate due, LocalDate today) {
         return due == null
                 ? ""
-                : texts.get(
-                        late(due, null, today) ? "incidents.due.late" : "incidents.due", measures.shortDate(due));
+                : texts.get(late(due, null, today) ? "incidents.due.late" : "incidents.due", measures.shortDate(due));
     }
 
     /** {@code 1 Jul}, {@code late}: the same where there is little room. */

@@ -93,13 +93,15 @@ class CostTest {
             read.put(figures.group(1), figures.group(2));
         }
         assertThat(read).hasSize(9);
-        read.forEach((label, amount) -> assertThat(said)
-                .containsPattern(Pattern.quote(label) + " +" + Pattern.quote(amount) + "\\n"));
-        assertThat(page.lines().filter(line -> line.matches("text (Failures took|Total|Rests on|Left out|Failures alone).*")))
+        read.forEach((label, amount) ->
+                assertThat(said).containsPattern(Pattern.quote(label) + " +" + Pattern.quote(amount) + "\\n"));
+        assertThat(page.lines()
+                        .filter(line -> line.matches("text (Failures took|Total|Rests on|Left out|Failures alone).*")))
                 .hasSize(5)
                 .allSatisfy(line -> assertThat(said).contains(line.substring("text ".length())));
         assertThat(said).doesNotContain("Weekends spoiled");
-        assertThat(plain(shell.run("cost", book, "--with", "spoiled").out())).contains("Weekends spoiled", "spoiled weekends counted");
+        assertThat(plain(shell.run("cost", book, "--with", "spoiled").out()))
+                .contains("Weekends spoiled", "spoiled weekends counted");
     }
 
     /** By hand as in the ledger: springs at 272 and 272 while nothing failed, 368 at a failure, 6 064 that it cost besides. */

@@ -59,7 +59,8 @@ class IncidentOfTest {
     void a_test_whose_day_is_past_is_late_until_it_is_made() {
         assertThat(shell.run("incident", book, "INC-05").out())
                 .contains("To do: bore gauge in all four housings, bolts tightened  (late: was due 1 Jul)");
-        assertThat(shell.run("incident", book, "INC-05", "--as-of", "2026-07-01").out())
+        assertThat(shell.run("incident", book, "INC-05", "--as-of", "2026-07-01")
+                        .out())
                 .contains("bolts tightened  (due 1 Jul)")
                 .doesNotContain("late:");
     }

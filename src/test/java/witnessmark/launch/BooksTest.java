@@ -115,9 +115,12 @@ class BooksTest {
                 .isEqualTo(sample.desk().today().day())
                 .isEqualTo(LocalDate.of(2026, 7, 8));
         SampleSeason season = Objects.requireNonNull(sample.season());
-        Story.Chapter next = season.nextChapter(Objects.requireNonNull(sample.sampleFolder())).orElseThrow();
+        Story.Chapter next = season.nextChapter(Objects.requireNonNull(sample.sampleFolder()))
+                .orElseThrow();
         season.walkOn(sample.desk(), next, "walked on").orThrow();
-        assertThat(books.today(book).day()).isEqualTo(sample.desk().today().day()).isAfter(LocalDate.of(2026, 7, 8));
+        assertThat(books.today(book).day())
+                .isEqualTo(sample.desk().today().day())
+                .isAfter(LocalDate.of(2026, 7, 8));
         book.close();
         Logbook own = files.create(folder.resolve("ours.witness")).orThrow();
         assertThat(books.today(own)).isInstanceOf(ClockDay.class);

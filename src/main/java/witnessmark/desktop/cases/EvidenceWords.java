@@ -126,7 +126,10 @@ final class EvidenceWords {
                 .map(test -> seen.known(test.done()) == null
                         ? texts.get(
                                 "cases.test.open",
-                                measures.row(Stream.of(test.what(), causes.due(test.due(), seen.until().day()))
+                                measures.row(Stream.of(
+                                                test.what(),
+                                                causes.due(
+                                                        test.due(), seen.until().day()))
                                         .filter(each -> !each.isEmpty())
                                         .toList()))
                         : texts.get("cases.test.done", test.what(), test.found()))
@@ -138,8 +141,7 @@ final class EvidenceWords {
                 said.isEmpty() ? texts.get("cases.no_test.said") : String.join("; ", said));
     }
 
-    private EvidenceLines.Row row(
-            Facts facts, Entry<Finding> entry, Evidence evidence) {
+    private EvidenceLines.Row row(Facts facts, Entry<Finding> entry, Evidence evidence) {
         Finding finding = entry.fact();
         return new EvidenceLines.Row(
                 entry.id(),

@@ -3,7 +3,6 @@ package witnessmark.desktop.cases;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;

@@ -58,7 +58,10 @@ final class CaseSections {
                         "tests",
                         seen.tests().stream()
                                 .map(each -> row(causes.test(
-                                        facts, each.fact(), seen.known(each.fact().done()), today)))
+                                        facts,
+                                        each.fact(),
+                                        seen.known(each.fact().done()),
+                                        today)))
                                 .toList(),
                         "",
                         test),
@@ -66,7 +69,10 @@ final class CaseSections {
                         "actions",
                         seen.actions().stream()
                                 .map(each -> row(causes.action(
-                                        facts, each.fact(), seen.known(each.fact().done()), today)))
+                                        facts,
+                                        each.fact(),
+                                        seen.known(each.fact().done()),
+                                        today)))
                                 .toList(),
                         "",
                         act));

@@ -61,7 +61,9 @@ final class IncidentsModel {
                 incident.at(),
                 stands(page, view.day()),
                 state(page),
-                page.cost().isUnwritten(Switches.USUAL) ? money.together(page.cost(), Switches.USUAL) : measures.money(together),
+                page.cost().isUnwritten(Switches.USUAL)
+                        ? money.together(page.cost(), Switches.USUAL)
+                        : measures.money(together),
                 together.minor(),
                 incident.engine() == null ? "" : incident.engine().text(),
                 Prefilled.about(page.incident().id(), page.open()));

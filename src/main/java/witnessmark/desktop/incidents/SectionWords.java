@@ -178,9 +178,7 @@ final class SectionWords {
         List<Row> rows = new ArrayList<>();
         for (Entry<Cause> entry : seen.evidence().causes()) {
             CauseWords.Line line = causes.cause(
-                    rows.size() + 1,
-                    entry.fact(),
-                    seen.evidence().calls().getOrDefault(entry.id(), List.of()));
+                    rows.size() + 1, entry.fact(), seen.evidence().calls().getOrDefault(entry.id(), List.of()));
             rows.add(new Row(line.lead(), line.what(), line.figure(), measures.row(line.under()), ""));
         }
         if (!rows.isEmpty() && page.shareLeft() > 0) {

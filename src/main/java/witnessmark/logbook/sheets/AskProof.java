@@ -7,15 +7,15 @@ import static witnessmark.logbook.sheets.SheetField.text;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.ProofBy;
 import witnessmark.domain.ProofWanted;
 import witnessmark.domain.ReadingKind;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.RunningTime;
-import witnessmark.domain.Engine;
-import witnessmark.domain.Id;
 
 /** Says what is asked for before a fix is taken as proven; set before the engine runs. */
 public final class AskProof implements LogSheet {

@@ -6,12 +6,12 @@ import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.util.List;
 import java.util.Map;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
-import witnessmark.domain.Engine;
-import witnessmark.domain.Id;
 
 /** Closes an incident with words. What is still missing is said, and keeps nobody from closing it. */
 public final class CloseIncident implements LogSheet {

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.IncidentPart;
 import witnessmark.domain.Part;
 import witnessmark.domain.PartHarm;
 import witnessmark.outcome.ProblemKind;
-import witnessmark.domain.Engine;
-import witnessmark.domain.Id;
 
 /** Names a part of an incident that was reported, with what it had run by then. */
 public final class NameIncidentPart implements LogSheet {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fact;
@@ -25,7 +26,6 @@ import witnessmark.domain.PlannedRun;
 import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.outcome.ProblemKind;
-import witnessmark.domain.Engine;
 
 /** Says which start, event or run was missed or lost because of an incident, and what share of the car's weekend. */
 public final class ShareMissed implements LogSheet {

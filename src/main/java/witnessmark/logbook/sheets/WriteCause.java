@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseArea;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.outcome.ProblemKind;
-import witnessmark.domain.Engine;
-import witnessmark.domain.Id;
 
 /** Writes a cause of an incident, with its share of the blame where somebody says one. */
 public final class WriteCause implements LogSheet {

@@ -17,6 +17,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Lesson;
 import witnessmark.domain.MeasureKind;
@@ -24,7 +25,6 @@ import witnessmark.domain.PartKind;
 import witnessmark.logbook.measuring.Signing;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
-import witnessmark.domain.Id;
 
 /** Writes what an incident taught: a figure or a question that every later build sheet it concerns asks. */
 public final class WriteLesson implements LogSheet {

@@ -8,14 +8,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Prevention;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.Money;
 import witnessmark.quantity.RunningTime;
-import witnessmark.domain.Engine;
-import witnessmark.domain.Id;
 
 /** Writes what would have kept an incident from happening, with its money and its hours. */
 public final class WritePrevention implements LogSheet {

@@ -31,8 +31,7 @@ class IncidentLabelsTest {
         "by, report_incident.by"
     })
     void a_field_has_one_name(String component, String field) {
-        assertThat(name(component))
-                .isEqualTo(TEXTS.get("sheets.field." + field));
+        assertThat(name(component)).isEqualTo(TEXTS.get("sheets.field." + field));
     }
 
     @Test

@@ -139,7 +139,9 @@ class CaseSheetTest {
         Entry<Incident> incident =
                 view.facts().of(Incident.class).named("INC-05").orElseThrow();
         assertThat(text(paper(incident, false, List.of())))
-                .contains("housing of rod 3 lost its grip main, seen, 8 Sep", "oil surge once more ruled out, seen, 25 Jun")
+                .contains(
+                        "housing of rod 3 lost its grip main, seen, 8 Sep",
+                        "oil surge once more ruled out, seen, 25 Jun")
                 .contains("Tests that decide", "late: was due 1 Jul", "but the names of causes");
     }
 

@@ -72,8 +72,13 @@ class WriteFindingTest {
     /** INC-05 is the one open incident of K05; K03 has none: what is found on it is its own. */
     @Test
     void it_begins_with_the_only_open_incident_of_the_engine_in_view_whatever_is_open_on_others() {
-        String june =
-                desk.view().facts().of(Incident.class).named("INC-05").orElseThrow().id().text();
+        String june = desk.view()
+                .facts()
+                .of(Incident.class)
+                .named("INC-05")
+                .orElseThrow()
+                .id()
+                .text();
         assertThat(sheet.picksFor(engine().id(), sheets.sight())).containsEntry(WriteFinding.INCIDENT, june);
         Entry<Engine> other = desk.view().facts().of(Engine.class).named("K03").orElseThrow();
         assertThat(sheet.picksFor(other.id(), sheets.sight()))
