@@ -85,6 +85,7 @@ final class BuildOf implements Callable<Integer> {
                         words.span(page.build().fact())));
         SignOff signed = page.signed() == null ? null : page.signed().fact();
         answer.line(words.signed(signed, page.build().fact()));
+        answer.line(tools.texts().get("command.build.day", tools.measures().date(page.day())));
         answer.line("");
         answer.line(words.open(page.gaps()));
         page.gaps().forEach(gap -> answer.line("  " + words.gap(page.facts(), gap)));

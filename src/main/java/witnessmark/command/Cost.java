@@ -16,8 +16,6 @@ import picocli.CommandLine.Option;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.KindCost;
-import witnessmark.cost.result.NoRate;
-import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Switches;
@@ -148,11 +146,13 @@ final class Cost implements Callable<Integer> {
                         cost.season().name(),
                         tools.measures().date(view.day()),
                         cost.spent().currency().getCurrencyCode()));
-        text.season(page).forEach(answer::line);
+        text.figures(cost).forEach(answer::line);
         answer.line("");
-        answer.line(text.heading());
+        text.said(page, failedParts(view, page), view.facts()).forEach(answer::line);
+        answer.line("");
+        answer.line(text.heading(page.switches().columns()));
         for (Failure failure : page.failures()) {
-            answer.line(text.failure(failure, page.switches()));
+            answer.line(text.failure(page.switches().columns(), failure, page.switches()));
         }
         if (by.equals(KIND)) {
             answer.line("");
@@ -164,9 +164,13 @@ final class Cost implements Callable<Integer> {
                 answer.line(text.bar(view.facts(), bar, page.total()));
             }
         }
-        for (NoRate missing : page.noRate()) {
-            answer.line(tools.texts().get("money.no_rate", tools.measures().money(missing.amount())));
-        }
+    }
+
+    private static List<Bar> failedParts(View view, SeasonPage page) {
+        return page.by() == BarsBy.PART_KIND
+                ? page.bars()
+                : SeeSeason.of(view, page.cost().season(), page.switches(), BarsBy.PART_KIND)
+                        .bars();
     }
 
     private ObjectNode asJson(Answer answer, View view, SeasonPage page) {
@@ -183,6 +187,12 @@ final class Cost implements Callable<Integer> {
         put(root, "broughtIn", cost.broughtIn());
         put(root, "income", cost.income());
         put(root, "running", cost.runningCosts());
+        ObjectNode counted = root.putObject("counted");
+        counted.put("labour", page.switches().labour())
+                .put("missed", page.switches().missed())
+                .put("spoiled", page.switches().spoiled())
+                .put("spentEitherWay", page.switches().allocated())
+                .put("dueAnyway", page.switches().planned());
         root.put("runningMillis", cost.running().millis());
         ObjectNode failures = root.putObject("failures");
         put(failures, "cash", cost.cash());
@@ -193,7 +203,7 @@ final class Cost implements Callable<Integer> {
         put(failures, "lowest", page.span().low());
         put(failures, "highest", page.span().high());
         ArrayNode each = root.putArray("incidents");
-        page.failures().forEach(failure -> IncidentCostOf.add(each.addObject(), failure, page.switches()));
+        page.failures().forEach(failure -> IncidentMoney.add(each.addObject(), failure, page.switches()));
         ArrayNode bars = root.putArray("bars");
         for (Bar bar : page.bars()) {
             ObjectNode node = bars.addObject();
@@ -210,7 +220,7 @@ final class Cost implements Callable<Integer> {
             put(node, "together", kind.together());
         }
         ArrayNode noRate = root.putArray("withoutRate");
-        page.noRate().forEach(missing -> noRate.add(missing.amount().text()));
+        cost.noRate().forEach(missing -> noRate.add(missing.text()));
         root.put("by", by.equals(KIND) ? KIND : page.by().name().toLowerCase(Locale.ROOT));
         return root;
     }
@@ -218,10 +228,5 @@ final class Cost implements Callable<Integer> {
     /** An amount as its decimal text, exact in every reader. */
     static void put(ObjectNode node, String name, Money money) {
         node.put(name, money.units().toPlainString());
-    }
-
-    /** The columns of failures in their order. */
-    static List<Place> columns() {
-        return List.of(Place.CASH, Place.LABOUR, Place.MISSED, Place.SPOILED);
     }
 }

@@ -14,6 +14,7 @@ import witnessmark.logbook.money.Failure;
 import witnessmark.logbook.money.SeasonPage;
 import witnessmark.quantity.Money;
 import witnessmark.wording.MoneyWords;
+import witnessmark.wording.SeasonWords;
 
 /** Lines of costs on a terminal. */
 final class CostText {
@@ -22,32 +23,36 @@ final class CostText {
 
     private final Tools tools;
     private final MoneyWords words;
+    private final SeasonWords season;
 
     CostText(Tools tools) {
         this.tools = tools;
         this.words = new MoneyWords(tools.texts(), tools.measures());
+        this.season = new SeasonWords(tools.texts(), tools.measures());
     }
 
-    /** The season's own figures, and what the total of failures rests on. */
-    List<String> season(SeasonPage page) {
-        SeasonCost cost = page.cost();
+    /** The season's own figures, as on its page. */
+    List<String> figures(SeasonCost cost) {
+        return season.figures(cost).stream()
+                .map(figure -> "%-36s%17s"
+                        .formatted(
+                                (figure.within() ? "  " : "") + figure.label(),
+                                tools.measures().amount(figure.amount())))
+                .toList();
+    }
+
+    /**
+     * The season in a sentence, and what its total rests on, as on its page.
+     *
+     * @param kinds failures by the part that failed, dearest first
+     */
+    List<String> said(SeasonPage page, List<Bar> kinds, Facts facts) {
         List<String> lines = new ArrayList<>();
-        lines.add(line("command.cost.planned", cost.budget()));
-        lines.add(line("command.cost.spent", cost.spent()));
-        lines.add(line("command.cost.committed", cost.committed()));
-        lines.add(line("command.cost.kept", cost.kept()));
-        if (!cost.broughtIn().isNone()) {
-            lines.add(line("command.cost.brought", cost.broughtIn()));
-        }
-        lines.add(line("command.cost.income", cost.income()));
-        lines.add(line("command.cost.running", cost.runningCosts().plus(cost.spoiled())));
-        lines.add(line("command.cost.failures", page.total()));
-        lines.add("  " + words.span(page.span()));
-        lines.add("  " + words.restsOn(page.switches()));
-        String perHour = words.perHour(page.total(), cost.running());
-        if (!perHour.isEmpty()) {
-            lines.add("  " + tools.texts().get("command.cost.perHour", perHour));
-        }
+        lines.add(season.finding(page.total(), page.ownLabour(), page.cost(), kinds, facts));
+        List<String> notes = new ArrayList<>(season.notes(page.total(), page.span(), page.switches(), page.cost()));
+        season.leftOut(page.costs(), page.switches()).ifPresent(notes::add);
+        season.unwritten(facts, page.costs(), page.switches()).ifPresent(notes::add);
+        notes.forEach(note -> lines.add("  " + note));
         return lines;
     }
 
@@ -56,17 +61,18 @@ final class CostText {
         return words.subject(facts, bar);
     }
 
-    String heading() {
+    String heading(List<Place> columns) {
         StringBuilder line = new StringBuilder(" ".repeat(NAME));
-        Cost.columns().forEach(column -> line.append("%17s".formatted(words.column(column))));
+        columns.forEach(column -> line.append("%17s".formatted(words.column(column))));
         return line.append("%17s".formatted(tools.texts().get("money.column.total")))
                 .toString();
     }
 
-    String failure(Failure failure, Switches switches) {
+    /** An incident in the columns of {@link #heading}. */
+    String failure(List<Place> columns, Failure failure, Switches switches) {
         Incident incident = failure.incident().fact();
         StringBuilder line = new StringBuilder(fit(incident.mark() + "  " + incident.title()));
-        for (Place column : Cost.columns()) {
+        for (Place column : columns) {
             line.append("%17s".formatted(words.in(column, failure.cost(), switches)));
         }
         return line.append("%17s".formatted(words.together(failure.cost(), switches)))
@@ -113,10 +119,6 @@ final class CostText {
     private String kind(String name, Money... amounts) {
         Object[] words = Stream.of(amounts).map(tools.measures()::amount).toArray();
         return fit(name) + KINDS.formatted(words);
-    }
-
-    private String line(String key, Money money) {
-        return "%-36s%17s".formatted(tools.texts().get(key), tools.measures().amount(money));
     }
 
     private static String fit(String text) {

@@ -1,7 +1,6 @@
 package witnessmark.command;
 
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.ToIntBiFunction;
@@ -10,7 +9,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Logbook;
-import witnessmark.logbook.port.Today;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -53,7 +51,7 @@ final class Open {
                 return answer.didNot(opened.problems());
             }
             answer.problems(opened.problems());
-            Desk desk = new Desk(logbook, today(tools, logbook), who == null ? tools.person() : who);
+            Desk desk = new Desk(logbook, tools.today().apply(logbook), who == null ? tools.person() : who);
             if (asOf != null) {
                 Typed<LocalDate> day = TypedDate.read(asOf, desk.today().day(), DayOrder.DAY_FIRST);
                 if (day.only().isEmpty()) {
@@ -76,19 +74,5 @@ final class Open {
 
     Path path() {
         return path;
-    }
-
-    private static Today today(Tools tools, Logbook logbook) {
-        return new Today() {
-            @Override
-            public LocalDate day() {
-                return LocalDate.ofInstant(now(), Desk.zoneOf(logbook.facts()));
-            }
-
-            @Override
-            public Instant now() {
-                return tools.clock().instant();
-            }
-        };
     }
 }

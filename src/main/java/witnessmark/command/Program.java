@@ -100,7 +100,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new Parts(tools))
                 .addSubcommand(new Meters(tools))
                 .addSubcommand(new Cost(tools))
-                .addSubcommand(new IncidentCostOf(tools))
+                .addSubcommand(new IncidentOf(tools))
                 .addSubcommand(new BuildOf(tools))
                 .addSubcommand(new BuildSheet(tools))
                 .addSubcommand(new SpeedOf(tools))

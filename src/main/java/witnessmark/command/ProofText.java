@@ -33,18 +33,23 @@ final class ProofText {
                             "command.proof.row",
                             proof.incident().fact().mark(),
                             proof.incident().fact().title()));
-            out.accept("  " + words.headline(proof));
-            String counts = words.counts(proof);
-            if (!counts.isEmpty()) {
-                out.accept("  " + counts);
-            }
-            String running = words.running(proof);
-            if (!running.isEmpty()) {
-                out.accept("  " + running);
-            }
-            proof.lines().forEach(line -> out.accept("    " + words.line(proof, line)));
-            words.basis(proof).forEach(line -> out.accept("  " + line));
+            print(out, proof);
         }
+    }
+
+    /** One of them, where it is known of which incident. */
+    void print(Consumer<String> out, ProofOfCase proof) {
+        out.accept("  " + words.headline(proof));
+        String counts = words.counts(proof);
+        if (!counts.isEmpty()) {
+            out.accept("  " + counts);
+        }
+        String running = words.running(proof);
+        if (!running.isEmpty()) {
+            out.accept("  " + running);
+        }
+        proof.lines().forEach(line -> out.accept("    " + words.line(proof, line)));
+        words.basis(proof).forEach(line -> out.accept("  " + line));
     }
 
     ObjectNode asJson(ObjectNode root, List<ProofOfCase> proofs) {
@@ -53,7 +58,8 @@ final class ProofText {
         return root;
     }
 
-    private void put(ObjectNode node, ProofOfCase proof) {
+    /** One of them. */
+    void put(ObjectNode node, ProofOfCase proof) {
         node.put("incident", proof.incident().fact().mark())
                 .put("state", proof.state().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .put("said", words.headline(proof))

@@ -3,16 +3,19 @@ package witnessmark.command;
 import java.io.PrintWriter;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.function.Function;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.LogbookFiles;
 import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.StatementFiles;
+import witnessmark.logbook.port.Today;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.logbook.strip.WriteStripSheet;
@@ -40,6 +43,7 @@ import witnessmark.wording.Texts;
  * @param statements files of banks and bookkeepers
  * @param ids gives new identities
  * @param clock the wall clock
+ * @param today what a logbook takes for today: in the sample the day of its story, else the day it is
  * @param zone the zone of this machine, for a new logbook that names none
  * @param person who writes when no name is given
  * @param out where answers go
@@ -60,6 +64,7 @@ public record Tools(
         StatementFiles statements,
         Ids ids,
         InstantSource clock,
+        Function<Logbook, Today> today,
         ZoneId zone,
         String person,
         Texts texts,

@@ -3,8 +3,6 @@ package witnessmark.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -21,7 +19,6 @@ import witnessmark.domain.Run;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.LoggerFile;
-import witnessmark.logbook.port.Today;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.tracing.BringInTrace;
 import witnessmark.logbook.tracing.BroughtTrace;
@@ -89,7 +86,7 @@ final class TraceInto {
                 return answer.didNot(opened.problems());
             }
             answer.problems(opened.problems());
-            Desk desk = new Desk(book, new Clock(tools, book), who == null ? tools.person() : who);
+            Desk desk = new Desk(book, tools.today().apply(book), who == null ? tools.person() : who);
             return bring(desk, answer, file, said, settings);
         }
     }
@@ -249,17 +246,5 @@ final class TraceInto {
     /** {@code oil_pressure}, as in the other commands. */
     private static String code(TraceField field) {
         return field.name().toLowerCase(Locale.ROOT);
-    }
-
-    private record Clock(Tools tools, Logbook book) implements Today {
-        @Override
-        public LocalDate day() {
-            return LocalDate.ofInstant(now(), Desk.zoneOf(book.facts()));
-        }
-
-        @Override
-        public Instant now() {
-            return tools.clock().instant();
-        }
     }
 }

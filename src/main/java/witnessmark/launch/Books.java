@@ -10,9 +10,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.start.LastWriter;
 import witnessmark.desktop.start.RecentLogbooks;
+import witnessmark.logbook.ClockDay;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Today;
 import witnessmark.outcome.Outcome;
 
 /** Puts logbooks on the desk: the one named, the one open last time, the sample season. */
@@ -61,17 +63,26 @@ final class Books {
     /** The same for want of another logbook, which stays the one to begin with next time. */
     Outcome<OpenBook> sampleInstead() {
         Path folder = sampleFolder();
-        SampleSeason season = new SampleSeason(
+        SampleSeason season = season();
+        return season.open(folder, outside.person()).map(desk -> {
+            desk.writesNow(who(desk.logbook().path()));
+            return new OpenBook(desk, folder, season);
+        });
+    }
+
+    /** What an open logbook takes for today: the day of the story where it is the sample's working copy. */
+    Today today(Logbook book) {
+        return season().todayOf(book, sampleFolder()).orElseGet(() -> new ClockDay(outside.clock(), book));
+    }
+
+    private SampleSeason season() {
+        return new SampleSeason(
                 outside.files(),
                 outside.folders(),
                 outside.stories(),
                 outside.settings(),
                 outside.clock(),
                 outside.data().path().resolve("sample"));
-        return season.open(folder, outside.person()).map(desk -> {
-            desk.writesNow(who(desk.logbook().path()));
-            return new OpenBook(desk, folder, season);
-        });
     }
 
     /** Who wrote in this logbook last on this computer; at first whoever the computer says sits there. */

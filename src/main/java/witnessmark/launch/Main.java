@@ -85,6 +85,7 @@ public final class Main {
                 outside.statements(),
                 outside.ids(),
                 outside.clock(),
+                new Books(outside)::today,
                 ZoneId.systemDefault(),
                 outside.person(),
                 texts,

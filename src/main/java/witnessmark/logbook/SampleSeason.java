@@ -114,6 +114,18 @@ public final class SampleSeason {
         return new Desk(opened, storyDay(story), who);
     }
 
+    /** The day of the story, where an open logbook is the working copy; empty where it is any other. */
+    public Optional<Today> todayOf(Logbook book, Path folder) {
+        if (!book.path()
+                .toAbsolutePath()
+                .normalize()
+                .equals(workingFolder.resolve(FILE).toAbsolutePath().normalize())) {
+            return Optional.empty();
+        }
+        open = book;
+        return stories.read(folder).fold(story -> Optional.of(storyDay(story)), problems -> Optional.empty());
+    }
+
     /** The chapter to be told next, if one is left; one that was told and taken back is told again. */
     public Optional<Story.Chapter> nextChapter(Path folder) {
         return stories.read(folder)

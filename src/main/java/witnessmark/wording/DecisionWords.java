@@ -81,8 +81,10 @@ public final class DecisionWords {
         }
         if (led != null && cost != null) {
             said.add(
-                    cost.isUnwritten()
-                            ? texts.get("season.decision.unwritten", season.mark(led))
+                    cost.isUnwritten(switches)
+                            ? texts.get(
+                                    cost.isUnwritten() ? "season.decision.unwritten" : "season.decision.leftOut",
+                                    season.mark(led))
                             : texts.get(
                                     "season.decision.cost", season.mark(led), measures.money(cost.total(switches))));
         }

@@ -4,7 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Event;
+import witnessmark.domain.Facts;
 import witnessmark.domain.Incident;
+import witnessmark.domain.IncidentPart;
+import witnessmark.quantity.Moment;
 import witnessmark.quantity.RunningTime;
 import witnessmark.study.result.ProofOfCase;
 import witnessmark.study.result.ProofState;
@@ -72,5 +78,59 @@ public final class IncidentWords {
     /** "open 23 days". */
     public String open(long days) {
         return texts.get("incidents.open", days);
+    }
+
+    /** When and how it was found, on what, where, how bad it was, and who wrote it. */
+    public String told(Facts facts, Incident incident) {
+        RecordWords records = new RecordWords(texts);
+        List<String> all = new ArrayList<>();
+        all.add(measures.fullMoment(incident.at()));
+        all.add(records.word(incident.found()));
+        all.add(on(car(facts, incident), engine(facts, incident)));
+        if (incident.event() != null) {
+            all.add(facts.of(Event.class).get(incident.event()).name());
+        }
+        all.add(records.word(incident.severity()));
+        all.add(texts.get("incidents.by", incident.by()));
+        all.removeIf(String::isEmpty);
+        return measures.row(all);
+    }
+
+    /** When, by whom and why it was closed; empty while it is not. */
+    public String closed(Incident incident) {
+        Moment closed = incident.closed();
+        return closed == null
+                ? ""
+                : texts.get(
+                        "incidents.closed.because",
+                        measures.date(closed.day()),
+                        incident.closedBy(),
+                        incident.closedBecause());
+    }
+
+    /** What a part of it had run, as it was written. */
+    public String had(IncidentPart part) {
+        RunningTime ran = part.ran();
+        if (ran == null) {
+            return texts.get("incidents.ran.not_known");
+        }
+        String key = part.atLeast() ? "incidents.ran.least" : "incidents.ran";
+        return part.limit() == null
+                ? texts.get(key, measures.hours(ran))
+                : texts.get(key + ".of", measures.hours(ran), measures.hours(part.limit()));
+    }
+
+    /** The name of its car, or null where it is of none. */
+    public static @Nullable String car(Facts facts, Incident incident) {
+        return incident.car() == null
+                ? null
+                : facts.of(Car.class).get(incident.car()).name();
+    }
+
+    /** The number of its engine, or null where it is of none. */
+    public static @Nullable String engine(Facts facts, Incident incident) {
+        return incident.engine() == null
+                ? null
+                : facts.of(Engine.class).get(incident.engine()).number();
     }
 }

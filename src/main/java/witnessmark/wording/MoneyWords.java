@@ -53,14 +53,21 @@ public final class MoneyWords {
         return cost.isUnwritten() || cost.unwritten().contains(column);
     }
 
-    /** What an incident cost together: that nothing is written of it where nobody wrote anything. */
+    /**
+     * What an incident cost together: {@code not written} where nobody wrote anything of it, {@code left out} where all
+     * that is written is left out of this total.
+     */
     public String together(IncidentCost cost, Switches switches) {
-        return cost.isUnwritten() ? texts.get("money.unwritten") : measures.amount(cost.total(switches));
+        return cost.isUnwritten(switches)
+                ? texts.get(cost.isUnwritten() ? "money.unwritten" : "money.left_out")
+                : measures.amount(cost.total(switches));
     }
 
     /** The same with its currency, to stand alone: {@code 8 020.00 EUR}, or {@code no cost written yet}. */
     public String whole(IncidentCost cost, Switches switches) {
-        return cost.isUnwritten() ? texts.get("money.unwritten.all") : measures.money(cost.total(switches));
+        return cost.isUnwritten(switches)
+                ? texts.get(cost.isUnwritten() ? "money.unwritten.all" : "money.left_out.all")
+                : measures.money(cost.total(switches));
     }
 
     /** An amount with where it is counted: {@code own labour 2 436.00}. */

@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import witnessmark.cost.result.Bar;
 import witnessmark.cost.result.IncidentCost;
+import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
@@ -29,6 +31,37 @@ public final class SeasonWords {
         this.texts = texts;
         this.measures = measures;
         this.money = new MoneyWords(texts, measures);
+    }
+
+    /**
+     * One figure of a season.
+     *
+     * @param label what it is
+     * @param amount how much
+     * @param within whether it is a part of the one above it
+     */
+    public record Figure(String label, Money amount, boolean within) {}
+
+    /** Where all money spent went, whatever the total of failures takes in. Parts of a figure stand under it. */
+    public List<Figure> figures(SeasonCost cost) {
+        List<Figure> figures = new ArrayList<>();
+        figures.add(figure("planned", cost.budget(), false));
+        figures.add(figure("spent", cost.spent(), false));
+        figures.add(figure("failures", cost.cash(), true));
+        figures.add(figure("missed", cost.missed(), true));
+        figures.add(figure("spoiled", cost.spoiled(), true));
+        figures.add(figure("running", cost.runningCosts(), true));
+        figures.add(figure("kept", cost.kept(), true));
+        if (!cost.broughtIn().isNone()) {
+            figures.add(figure("brought", cost.broughtIn().negated(), true));
+        }
+        figures.add(figure("committed", cost.committed(), false));
+        figures.add(figure("income", cost.income(), false));
+        return figures;
+    }
+
+    private Figure figure(String key, Money amount, boolean within) {
+        return new Figure(texts.get("season.money." + key), amount, within);
     }
 
     /** {@code INC-05 Big end no. 3 again}. */
@@ -63,12 +96,15 @@ public final class SeasonWords {
      *
      * @param total of all failures
      * @param labour of that, own labour; nothing where it is not counted
+     * @param cost the season's own figures
      * @param kinds failures by the part that failed, dearest first
      */
-    public String finding(Money total, Money labour, Money spent, List<Bar> kinds, Facts facts) {
-        String all = measures.money(spent);
+    public String finding(Money total, Money labour, SeasonCost cost, List<Bar> kinds, Facts facts) {
+        String all = measures.money(cost.spent());
         if (total.isNone()) {
-            return texts.get("season.finding.none", all);
+            boolean leftOut = Stream.of(cost.cash(), cost.labour(), cost.missed(), cost.spoiled())
+                    .anyMatch(each -> !each.isNone());
+            return texts.get(leftOut ? "season.finding.leftOut" : "season.finding.none", all);
         }
         List<Bar> named =
                 kinds.stream().filter(bar -> bar.subject() != null).limit(NAMED).toList();
@@ -98,6 +134,21 @@ public final class SeasonWords {
         return names.isEmpty()
                 ? Optional.empty()
                 : Optional.of(texts.get("money.unwritten.labour", measures.all(names)));
+    }
+
+    /** What failures cost that a total leaves out, by columns; nothing where it leaves out none. */
+    public Optional<String> leftOut(List<IncidentCost> costs, Switches switches) {
+        List<String> left = new ArrayList<>();
+        for (Place place : Switches.ALL.columns()) {
+            costs.stream()
+                    .flatMap(cost -> cost.pieces().stream())
+                    .filter(piece -> piece.place() == place && !switches.takes(piece))
+                    .map(Piece::amount)
+                    .reduce(Money::plus)
+                    .filter(sum -> !sum.isNone())
+                    .ifPresent(sum -> left.add(money.columnOf(place, sum)));
+        }
+        return left.isEmpty() ? Optional.empty() : Optional.of(texts.get("season.leftOut", measures.row(left)));
     }
 
     /** What a total rests on, how far it could lie apart, what it is for an hour run, and what is in no total. */

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -35,6 +37,7 @@ class BuildOfTest {
                 .isEqualTo("K05, build 3. Covers, head, sump, front, bottom end, out of the car. Open since Tue 16"
                         + " Jun 2026.");
         assertThat(lines[1]).isEqualTo("Not signed");
+        assertThat(lines[2]).isEqualTo("Parts and what is open as of Wed 8 Jul 2026");
         assertThat(ran.out())
                 .contains("Empty: Crank")
                 .contains("CR-05 came out: scrap, pin 3 blue and undersize")
@@ -42,6 +45,18 @@ class BuildOfTest {
                 .contains("Not tightened in this build; last in build 2")
                 .endsWith("The engine builder decides." + System.lineSeparator());
         assertThat(ran.out().indexOf("Empty: ")).isLessThan(ran.out().indexOf("Not tightened: "));
+    }
+
+    /** The page in the window on that day, by its golden text. */
+    @Test
+    void what_is_open_is_counted_and_told_as_on_the_page_in_the_window() throws IOException {
+        String out = shell.run("build", book, "K05").out();
+        List<String> page = Files.readAllLines(Path.of("src/test/golden/build_open.txt"));
+        String count = page.get(1).replaceFirst("^label [^,]+, ", "");
+        assertThat(out).contains(count);
+        assertThat(page.stream().filter(line -> line.startsWith("push button Empty: ")))
+                .hasSizeGreaterThan(5)
+                .allSatisfy(line -> assertThat(out).contains("  " + line.substring("push button ".length())));
     }
 
     @Test
@@ -52,7 +67,8 @@ class BuildOfTest {
                 .contains("Torque 60 N·m, on maker's paste, with W2, by Crew chief")
                 .contains("3 of 3: Torque 95 N·m, on moly paste, with W1, by Crew chief, Team engineer looked on")
                 .contains("RB-05")
-                .doesNotContain("on the shelf");
+                .contains("Parts and what is open as of ")
+                .doesNotContain("as of Wed 8 Jul 2026", "on the shelf");
     }
 
     @Test

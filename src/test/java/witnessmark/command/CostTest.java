@@ -9,7 +9,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -74,6 +78,30 @@ class CostTest {
         assertThat(cost.get("failures").get("total").asText()).isEqualTo("22632.00");
         assertThat(cost.get("bars").get(0).get("of").asText()).isEqualTo("valve springs");
         assertThat(plain(shell.run("cost", book, "--by", "cause").out())).contains("Run past its limit", "6 015.00");
+    }
+
+    /** What the page in the window says of it is its golden text. */
+    @Test
+    void a_season_is_told_in_the_figures_and_sentences_of_its_page_in_the_window() throws Exception {
+        String page = plain(Files.readString(Path.of("src/test/golden/season_end.txt")));
+        String said = plain(shell.run("cost", book, "--season", "2026").out());
+        Matcher figures = Pattern.compile("label (Planned|Spent|on .*|kept .*|Still to be paid|Came in)\\n"
+                        + "(?:(?:label|check box) [^0-9]*\\n)*label ([0-9 ]+\\.[0-9]{2})\\n")
+                .matcher(page);
+        Map<String, String> read = new LinkedHashMap<>();
+        while (figures.find()) {
+            read.put(figures.group(1), figures.group(2));
+        }
+        assertThat(read).hasSize(9);
+        read.forEach((label, amount) ->
+                assertThat(said).containsPattern(Pattern.quote(label) + " +" + Pattern.quote(amount) + "\\n"));
+        assertThat(page.lines()
+                        .filter(line -> line.matches("text (Failures took|Total|Rests on|Left out|Failures alone).*")))
+                .hasSize(5)
+                .allSatisfy(line -> assertThat(said).contains(line.substring("text ".length())));
+        assertThat(said).doesNotContain("Weekends spoiled");
+        assertThat(plain(shell.run("cost", book, "--with", "spoiled").out()))
+                .contains("Weekends spoiled", "spoiled weekends counted");
     }
 
     /** By hand as in the ledger: springs at 272 and 272 while nothing failed, 368 at a failure, 6 064 that it cost besides. */
@@ -153,7 +181,9 @@ class CostTest {
                 .isEqualTo("[\"cash\",\"labour\",\"missed\",\"spoiled\",\"total\"]");
         String said =
                 shell.run("incident", book, "INC-03", "--as-of", "2026-04-15").out();
-        assertThat(said).contains("No cost written yet").doesNotContain("0.00");
+        assertThat(said.substring(said.indexOf("What it cost")))
+                .contains("No cost written yet")
+                .doesNotContain("0.00");
 
         JsonNode season = json("cost", book, "--as-of", "2026-04-15", "--json");
         assertThat(season.get("incidents").findValuesAsText("total")).contains("null");
@@ -165,7 +195,7 @@ class CostTest {
         }
         assertThat(season.get("failures").get("total").asText()).isEqualTo(sum.toPlainString());
         assertThat(shell.run("cost", book, "--as-of", "2026-04-15").out())
-                .containsPattern("INC-03.*not written +not written +not written +not written +not written");
+                .containsPattern("INC-03.*not written +not written +not written +not written");
     }
 
     @Test

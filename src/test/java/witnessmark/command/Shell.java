@@ -25,6 +25,7 @@ import witnessmark.launch.jobsheet.JobSheetPaper;
 import witnessmark.launch.seasonsheet.SeasonSheetPaper;
 import witnessmark.launch.stripsheet.StripSheetPaper;
 import witnessmark.launch.tags.TagPaper;
+import witnessmark.logbook.ClockDay;
 import witnessmark.logbook.calendar.WriteCalendar;
 import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
@@ -122,6 +123,7 @@ final class Shell {
                 new CsvStatementFiles(),
                 SampleBooks.ids(),
                 () -> now,
+                book -> new ClockDay(() -> now, book),
                 ZoneId.of("Europe/London"),
                 "Team engineer",
                 texts,

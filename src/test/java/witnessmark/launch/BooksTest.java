@@ -7,7 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,6 +23,10 @@ import witnessmark.exchange.DiskLoggerFiles;
 import witnessmark.exchange.IcsCalendarFiles;
 import witnessmark.exchange.JsonStories;
 import witnessmark.exchange.PdfFiles;
+import witnessmark.logbook.ClockDay;
+import witnessmark.logbook.SampleSeason;
+import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Story;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -98,6 +104,27 @@ class BooksTest {
         OpenBook again = books.first(List.of()).orThrow();
         assertThat(again.isSample()).isTrue();
         again.desk().logbook().close();
+    }
+
+    /** The sample's day is told by its story; the machine's own is years from it. */
+    @Test
+    void the_sample_is_on_the_day_of_its_story_for_whoever_opens_its_file_and_any_other_logbook_on_the_day_it_is() {
+        OpenBook sample = books.sample().orThrow();
+        Logbook book = sample.desk().logbook();
+        assertThat(books.today(book).day())
+                .isEqualTo(sample.desk().today().day())
+                .isEqualTo(LocalDate.of(2026, 7, 8));
+        SampleSeason season = Objects.requireNonNull(sample.season());
+        Story.Chapter next = season.nextChapter(Objects.requireNonNull(sample.sampleFolder()))
+                .orElseThrow();
+        season.walkOn(sample.desk(), next, "walked on").orThrow();
+        assertThat(books.today(book).day())
+                .isEqualTo(sample.desk().today().day())
+                .isAfter(LocalDate.of(2026, 7, 8));
+        book.close();
+        Logbook own = files.create(folder.resolve("ours.witness")).orThrow();
+        assertThat(books.today(own)).isInstanceOf(ClockDay.class);
+        own.close();
     }
 
     @Test

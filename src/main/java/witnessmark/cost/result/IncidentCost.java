@@ -29,6 +29,16 @@ public record IncidentCost(Id<Incident> incident, Currency home, List<Piece> pie
         return pieces.isEmpty() && unwritten.contains(Place.CASH) && unwritten.contains(Place.LABOUR);
     }
 
+    /**
+     * Whether of all that a total takes in nobody has written anything, whatever is written of what it leaves out: then
+     * that total is not known, where one of which all was written as none is 0.
+     */
+    public boolean isUnwritten(Switches switches) {
+        return unwritten.contains(Place.CASH)
+                && (!switches.labour() || unwritten.contains(Place.LABOUR))
+                && pieces.stream().noneMatch(switches::takes);
+    }
+
     /** One of the four columns, as far as the switches for what is spent either way and due anyway let it. */
     public Money column(Place column, Switches switches) {
         Switches open = new Switches(true, true, true, switches.allocated(), switches.planned());

@@ -1,5 +1,8 @@
 package witnessmark.cost.result;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * What a total takes in besides the cash out for failures.
  *
@@ -13,16 +16,27 @@ public record Switches(boolean labour, boolean missed, boolean spoiled, boolean 
     /** All but spoiled weekends. */
     public static final Switches USUAL = new Switches(true, true, false, true, true);
 
+    /** Everything that failures cost. */
+    public static final Switches ALL = new Switches(true, true, true, true, true);
+
     /** Whether a piece of a failure is in the total. */
     public boolean takes(Piece piece) {
-        boolean column = switch (piece.place()) {
+        return takes(piece.place()) && (allocated || !piece.allocated()) && (planned || !piece.planned());
+    }
+
+    /** The columns that a total takes in, in their order. */
+    public List<Place> columns() {
+        return Arrays.stream(Place.values()).filter(this::takes).toList();
+    }
+
+    private boolean takes(Place column) {
+        return switch (column) {
             case CASH -> true;
             case LABOUR -> labour;
             case MISSED -> missed;
             case SPOILED -> spoiled;
             case RUNNING, OWN_WORK, KEPT -> false;
         };
-        return column && (allocated || !piece.allocated()) && (planned || !piece.planned());
     }
 
     /** The same, but for what is spent either way and what was due anyway. */

@@ -1,13 +1,9 @@
 package witnessmark.desktop.cases;
 
-import java.util.List;
-import witnessmark.domain.Cause;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
 import witnessmark.logbook.proof.CaseSeen;
-import witnessmark.logbook.proof.Evidence;
 import witnessmark.logbook.proof.SeePrompts;
 import witnessmark.logbook.proof.SeeWay;
 import witnessmark.wording.Measures;
@@ -36,10 +32,5 @@ public final class CaseModel {
                 evidence.lines(view.facts(), seen),
                 prompts.lines(SeePrompts.of(view, incident), seen),
                 beside.others(view, incident));
-    }
-
-    /** What is made of a cause now and what was before that, the latest first. */
-    public List<String> calls(Evidence of, Id<Cause> cause) {
-        return evidence.calls(of, cause);
     }
 }

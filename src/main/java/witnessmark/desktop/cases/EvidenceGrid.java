@@ -19,8 +19,8 @@ final class EvidenceGrid {
 
     private static final int WIDE_COLUMN = 80;
     private static final int NARROW_COLUMN = 42;
-    private static final int WORDS_ROWS = 2;
-    private static final int STATEMENT_ROWS = 3;
+    private static final int WORDS_ROWS = 4;
+    private static final int STATEMENT_ROWS = 4;
 
     private final EvidenceLines lines;
     private final FontMetrics text;

@@ -37,7 +37,8 @@ record EvidenceLines(List<Head> heads, List<Row> rows, String said) {
      * @param sure how sure that is; empty while nobody has called it
      * @param since when it was called so
      * @param tests how far what decides on it is
-     * @param testsDue by when, or when it was done; empty for nothing
+     * @param testsDue by when, and whether that is past; empty for nothing
+     * @param testsDueShort the same where there is no room for it
      * @param called all that was made of it, for those who do not see it
      * @param tested all its tests
      */
@@ -53,6 +54,7 @@ record EvidenceLines(List<Head> heads, List<Row> rows, String said) {
             String since,
             String tests,
             String testsDue,
+            String testsDueShort,
             String called,
             String tested) {}
 

@@ -177,7 +177,7 @@ final class EvidencePainter {
         for (int i = 0; i < lines.heads().size(); i++) {
             EvidenceLines.Head head = lines.heads().get(i);
             two(List.of(head.sure(), head.since()), first, i);
-            two(List.of(head.tests(), head.testsDue()), first + 1, i);
+            two(List.of(head.tests(), due(head)), first + 1, i);
         }
     }
 
@@ -197,6 +197,11 @@ final class EvidencePainter {
             y = centred(fonts.small(), ink, fitting(each), box.getCenterX(), y);
             ink = Palette.INK2.colour();
         }
+    }
+
+    private String due(EvidenceLines.Head head) {
+        boolean room = g.getFontMetrics(fonts.small()).stringWidth(head.testsDue()) <= grid.column() - UIScale.scale(2);
+        return room ? head.testsDue() : head.testsDueShort();
     }
 
     private String fitting(String word) {

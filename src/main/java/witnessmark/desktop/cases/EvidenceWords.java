@@ -1,9 +1,13 @@
 package witnessmark.desktop.cases;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseCall;
 import witnessmark.domain.CauseTest;
@@ -15,6 +19,7 @@ import witnessmark.domain.Speaks;
 import witnessmark.domain.Weighing;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.proof.Evidence;
+import witnessmark.wording.CauseWords;
 import witnessmark.wording.FindingWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
@@ -28,6 +33,7 @@ final class EvidenceWords {
     private final RecordWords records;
     private final FindingWords findings;
     private final MoneyWords money;
+    private final CauseWords causes;
 
     EvidenceWords(Texts texts, Measures measures) {
         this.texts = texts;
@@ -35,6 +41,7 @@ final class EvidenceWords {
         this.records = new RecordWords(texts);
         this.findings = new FindingWords(texts, measures);
         this.money = new MoneyWords(texts, measures);
+        this.causes = new CauseWords(texts, measures);
     }
 
     EvidenceLines lines(Facts facts, CaseSeen seen) {
@@ -44,7 +51,7 @@ final class EvidenceWords {
             heads.add(head(i + 1, evidence.causes().get(i), seen));
         }
         List<EvidenceLines.Row> rows = evidence.findings().stream()
-                .map(finding -> row(facts, finding, evidence, heads))
+                .map(finding -> row(facts, finding, evidence))
                 .toList();
         return new EvidenceLines(heads, rows, said(heads, rows));
     }
@@ -81,13 +88,12 @@ final class EvidenceWords {
         List<CauseTest> open =
                 tests.stream().filter(test -> seen.known(test.done()) == null).toList();
         String key = call == null ? "none" : call.state().name().toLowerCase(Locale.ROOT);
-        String due = open.stream()
+        LocalDate today = seen.until().day();
+        LocalDate due = open.stream()
                 .map(CauseTest::due)
                 .flatMap(day -> Optional.ofNullable(day).stream())
-                .sorted()
-                .findFirst()
-                .map(day -> texts.get("cases.by", measures.shortDate(day)))
-                .orElse("");
+                .min(Comparator.naturalOrder())
+                .orElse(null);
         return new EvidenceLines.Head(
                 entry.id(),
                 Integer.toString(number),
@@ -99,14 +105,15 @@ final class EvidenceWords {
                 call == null ? texts.get("cases.not_called") : records.word(call.sure()),
                 call == null ? "" : measures.shortDate(call.at().day()),
                 tests.isEmpty() ? texts.get("cases.no_test") : texts.get("cases.tests", open.size()),
-                due,
+                causes.due(due, today),
+                causes.dueShort(due, today),
                 called(number, cause, seen.evidence(), entry.id()),
                 tested(number, cause, seen, tests));
     }
 
     /** {@code 2, debris: contributing, seen, 25 Jun: cooler full of flakes. Before that open, guess, 18 Jun: as in April}. */
     private String called(int number, Cause cause, Evidence evidence, Id<Cause> id) {
-        List<String> calls = calls(evidence, id);
+        List<String> calls = causes.calls(evidence.calls().getOrDefault(id, List.of()));
         return texts.get(
                 "cases.called",
                 Integer.toString(number),
@@ -114,24 +121,17 @@ final class EvidenceWords {
                 calls.isEmpty() ? texts.get("cases.state.none") : String.join("; ", calls));
     }
 
-    /** What is made of a cause now and what was before that, the latest first. */
-    List<String> calls(Evidence evidence, Id<Cause> cause) {
-        List<String> said = new ArrayList<>();
-        for (CauseCall call : evidence.calls().getOrDefault(cause, List.of())) {
-            said.add(texts.get(
-                    said.isEmpty() ? "cases.call" : "cases.call.before",
-                    records.word(call.state()),
-                    records.word(call.sure()),
-                    measures.shortDate(call.at().day()),
-                    call.because()));
-        }
-        return said;
-    }
-
     private String tested(int number, Cause cause, CaseSeen seen, List<CauseTest> tests) {
         List<String> said = tests.stream()
                 .map(test -> seen.known(test.done()) == null
-                        ? texts.get("cases.test.open", test.what())
+                        ? texts.get(
+                                "cases.test.open",
+                                measures.row(Stream.of(
+                                                test.what(),
+                                                causes.due(
+                                                        test.due(), seen.until().day()))
+                                        .filter(each -> !each.isEmpty())
+                                        .toList()))
                         : texts.get("cases.test.done", test.what(), test.found()))
                 .toList();
         return texts.get(
@@ -141,40 +141,36 @@ final class EvidenceWords {
                 said.isEmpty() ? texts.get("cases.no_test.said") : String.join("; ", said));
     }
 
-    private EvidenceLines.Row row(
-            Facts facts, Entry<Finding> entry, Evidence evidence, List<EvidenceLines.Head> heads) {
+    private EvidenceLines.Row row(Facts facts, Entry<Finding> entry, Evidence evidence) {
         Finding finding = entry.fact();
-        String lead = findings.lead(finding);
         return new EvidenceLines.Row(
                 entry.id(),
-                lead,
+                findings.lead(finding),
                 findings.words(finding),
                 measures.shortDate(finding.at().day()),
                 findings.whole(facts, finding),
-                heads.stream()
-                        .map(head -> cell(lead, head, evidence.of(entry.id(), head.cause())))
+                IntStream.range(0, evidence.causes().size())
+                        .mapToObj(i -> cell(
+                                finding,
+                                i + 1,
+                                evidence.causes().get(i).fact(),
+                                evidence.of(entry.id(), evidence.causes().get(i).id())))
                         .toList());
     }
 
-    private EvidenceLines.Cell cell(String lead, EvidenceLines.Head head, Optional<Entry<Weighing>> weighing) {
+    private EvidenceLines.Cell cell(Finding finding, int number, Cause cause, Optional<Entry<Weighing>> weighing) {
         if (weighing.isEmpty()) {
-            return new EvidenceLines.Cell(
-                    null, "", "", texts.get("cases.says.nothing", lead, head.number(), head.statement()));
+            return new EvidenceLines.Cell(null, "", "", causes.unweighed(finding, number, cause));
         }
         Weighing said = weighing.get().fact();
-        Speaks speaks = said.speaks();
         return new EvidenceLines.Cell(
-                speaks, texts.get("cases.word." + sign(speaks)), said.why(), says(lead, head, speaks, said.why()));
+                said.speaks(),
+                texts.get("cases.word." + sign(said.speaks())),
+                said.why(),
+                causes.says(finding, number, cause, said));
     }
 
     private static String sign(Speaks speaks) {
         return speaks.weight() > 0 ? "for" : speaks.weight() < 0 ? "against" : "neither";
-    }
-
-    /** {@code Crank pin 3 speaks strongly for 2, housing of rod 3 lost its grip, because …}. */
-    private String says(String lead, EvidenceLines.Head head, Speaks speaks, String why) {
-        String said = texts.get(
-                "cases.says." + speaks.name().toLowerCase(Locale.ROOT), lead, head.number(), head.statement());
-        return why.isEmpty() ? texts.get("cases.says.plain", said) : texts.get("cases.says.because", said, why);
     }
 }

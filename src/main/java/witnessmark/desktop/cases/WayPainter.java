@@ -18,8 +18,9 @@ import witnessmark.wording.WayLines;
 
 /** Paints a way in one band: what was seen above the line, what was changed below it, the failure at the right. */
 final class WayPainter {
-    private static final int ABOVE = 4;
-    private static final int BELOW = 3;
+    /** So many rows of words at most on a side of the line; what is longer is cut, and whole in the line below it. */
+    private static final int MOST = 9;
+
     private static final int NARROWEST = 62;
 
     private final List<WayLines.Point> points;
@@ -27,6 +28,8 @@ final class WayPainter {
     private final Font small;
     private final FontMetrics metrics;
     private final double width;
+    private final int above;
+    private final int below;
 
     WayPainter(List<WayLines.Point> all, Font strong, Font small, FontMetrics metrics, double width) {
         int room = Math.max(1, (int) (width / UIScale.scale(NARROWEST)));
@@ -35,10 +38,26 @@ final class WayPainter {
         this.small = small;
         this.metrics = metrics;
         this.width = width;
+        this.above = points.stream().mapToInt(point -> seen(point).size()).max().orElse(1);
+        this.below =
+                points.stream().mapToInt(point -> changed(point).size()).max().orElse(1);
     }
 
-    static double height(FontMetrics metrics) {
-        return (ABOVE + BELOW + 2) * metrics.getHeight() + UIScale.scale(34);
+    /** What its words take at this width. */
+    double height() {
+        return (above + below + 2) * metrics.getHeight() + UIScale.scale(34);
+    }
+
+    private List<String> seen(WayLines.Point point) {
+        return EvidenceGrid.wrapped(point.seen(), metrics, room(), MOST);
+    }
+
+    private List<String> changed(WayLines.Point point) {
+        return EvidenceGrid.wrapped(point.changed(), metrics, room(), MOST);
+    }
+
+    private double room() {
+        return step() - UIScale.scale(6);
     }
 
     /** How many at the left have no room; they are in the table. */
@@ -55,7 +74,7 @@ final class WayPainter {
     }
 
     private double line() {
-        return ABOVE * metrics.getHeight() + UIScale.scale(12);
+        return above * metrics.getHeight() + UIScale.scale(12);
     }
 
     /** The point at a place, counted from the first that has room. */
@@ -67,7 +86,7 @@ final class WayPainter {
     void paint(Graphics2D g, int hand, boolean focused) {
         if (hand >= 0 && hand < points.size()) {
             g.setColor(Palette.TRACK.mixedWith(Palette.SHEET, 0.5));
-            Rectangle2D box = new Rectangle2D.Double(step() * hand, 0, step(), height(metrics));
+            Rectangle2D box = new Rectangle2D.Double(step() * hand, 0, step(), height());
             g.fill(box);
             if (focused) {
                 float ring = UIScale.scale(2f);
@@ -86,8 +105,8 @@ final class WayPainter {
     }
 
     private void point(Graphics2D g, WayLines.Point point, double x) {
-        double room = step() - UIScale.scale(6);
-        List<String> seen = EvidenceGrid.wrapped(point.seen(), metrics, room, ABOVE);
+        double room = room();
+        List<String> seen = seen(point);
         double y = line() - UIScale.scale(10) - seen.size() * metrics.getHeight();
         boolean bad = point.kinds().stream().anyMatch(kind -> kind.compareTo(Kind.SYMPTOM) >= 0);
         for (String row : seen) {
@@ -101,10 +120,10 @@ final class WayPainter {
         }
         shapes(g, point.kinds(), x);
         y = line() + UIScale.scale(10);
-        for (String row : EvidenceGrid.wrapped(point.changed(), metrics, room, BELOW)) {
+        for (String row : changed(point)) {
             y = centred(g, small, row, x, y, Palette.INK);
         }
-        y = height(metrics) - 2 * metrics.getHeight() - UIScale.scale(4);
+        y = height() - 2 * metrics.getHeight() - UIScale.scale(4);
         y = centred(g, small, point.day(), x, y, Palette.INK2);
         centred(g, small, Cut.to(point.hours(), metrics, room), x, y, Palette.INK2);
     }

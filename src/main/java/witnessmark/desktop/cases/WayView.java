@@ -3,7 +3,6 @@ package witnessmark.desktop.cases;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -97,8 +96,18 @@ final class WayView extends JPanel {
     public void setBounds(int x, int y, int width, int height) {
         boolean other = width != getWidth();
         super.setBounds(x, y, width, height);
-        if (other && inHand < 0) {
-            EventThread.later(() -> readout.accept(""));
+        if (other) {
+            EventThread.later(this::fit);
+        }
+    }
+
+    /** Other words have room in another width, and take another height. */
+    private void fit() {
+        if (getPreferredSize().height != getHeight()) {
+            revalidate();
+        }
+        if (inHand < 0) {
+            readout.accept("");
         }
     }
 
@@ -113,14 +122,9 @@ final class WayView extends JPanel {
         return new WayPainter(lines.points(), small.deriveFont(Font.BOLD), small, getFontMetrics(small), width);
     }
 
-    private FontMetrics small() {
-        Font text = UIManager.getFont("Label.font");
-        return getFontMetrics(text.deriveFont(text.getSize2D() * 12 / 13));
-    }
-
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(UIScale.scale(WIDTH), (int) Math.ceil(WayPainter.height(small())));
+        return new Dimension(UIScale.scale(WIDTH), (int) Math.ceil(painter().height()));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
+import java.awt.Point;
 import java.awt.Rectangle;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -12,6 +13,7 @@ import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import javax.swing.event.ChangeListener;
 import org.jspecify.annotations.Nullable;
+import witnessmark.desktop.task.EventThread;
 
 /**
  * The main thing of a page with something beside it: at the right while there is room for both, below it in a narrow
@@ -66,6 +68,28 @@ public final class SideBySide extends JPanel {
             over = null;
         }
         super.removeNotify();
+    }
+
+    /** What is seen of a main thing that scrolls by itself beside the other is seen of it above the other too, and back. */
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        boolean beside = isBeside();
+        boolean shown = getWidth() > 0 && main.isShowing();
+        super.setBounds(x, y, width, height);
+        if (shown && beside != isBeside() && main instanceof ScrollPage own && over != null) {
+            carry(own.getViewport(), over, beside);
+        }
+    }
+
+    private void carry(JViewport own, JViewport page, boolean beside) {
+        int above = SwingUtilities.convertPoint(this, 0, 0, page.getView()).y;
+        int whole = page.getViewPosition().y;
+        int seen = beside ? whole - main.getY() + own.getViewPosition().y : whole;
+        EventThread.later(() -> {
+            page.validate();
+            page.setViewPosition(new Point(0, beside ? seen : Math.min(seen, above)));
+            own.setViewPosition(new Point(0, beside ? 0 : Math.max(0, seen - above)));
+        });
     }
 
     public boolean isBeside() {

@@ -7,34 +7,28 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.incidents.PageLines.Row;
 import witnessmark.desktop.incidents.PageLines.Section;
-import witnessmark.domain.CaseAction;
-import witnessmark.domain.Cause;
-import witnessmark.domain.CauseTest;
-import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
-import witnessmark.domain.Id;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.sheets.Prefilled;
-import witnessmark.quantity.Moment;
 import witnessmark.study.result.ProofOfCase;
 import witnessmark.study.result.ProofState;
+import witnessmark.wording.CauseWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.ProofWords;
-import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /** What decides and what is done about an incident on its page, and whether it holds. */
 final class CaseSections {
     private final Texts texts;
     private final Measures measures;
-    private final RecordWords records;
     private final ProofWords words;
+    private final CauseWords causes;
 
     CaseSections(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
-        this.records = new RecordWords(texts);
         this.words = new ProofWords(texts, measures);
+        this.causes = new CauseWords(texts, measures);
     }
 
     /** Whether it holds: the first thing a reader wants to know; nothing where nothing was done or asked for. */
@@ -58,18 +52,27 @@ final class CaseSections {
 
     /** What is to be tested, what is done. */
     List<Section> rest(Facts facts, CaseSeen seen, Prefilled act, @Nullable Prefilled test) {
+        LocalDate today = seen.until().day();
         return List.of(
                 section(
                         "tests",
                         seen.tests().stream()
-                                .map(each -> test(facts, seen, each.fact()))
+                                .map(each -> row(causes.test(
+                                        facts,
+                                        each.fact(),
+                                        seen.known(each.fact().done()),
+                                        today)))
                                 .toList(),
                         "",
                         test),
                 section(
                         "actions",
                         seen.actions().stream()
-                                .map(each -> action(facts, seen, each))
+                                .map(each -> row(causes.action(
+                                        facts,
+                                        each.fact(),
+                                        seen.known(each.fact().done()),
+                                        today)))
                                 .toList(),
                         "",
                         act));
@@ -92,41 +95,7 @@ final class CaseSections {
         return filled.isEmpty() ? "" : measures.row(filled);
     }
 
-    private Row test(Facts facts, CaseSeen seen, CauseTest test) {
-        Moment done = seen.known(test.done());
-        List<String> under = new ArrayList<>();
-        under.add(texts.get("incidents.against", cause(facts, test.cause())));
-        under.add(done != null ? test.found() : "");
-        under.add(test.who());
-        return new Row(
-                texts.get(done != null ? "incidents.done" : "incidents.open.action"),
-                test.what(),
-                done != null ? measures.shortDate(done.day()) : due(test.due()),
-                joined(under),
-                "");
-    }
-
-    private Row action(Facts facts, CaseSeen seen, Entry<CaseAction> entry) {
-        CaseAction action = entry.fact();
-        Moment done = seen.known(action.done());
-        List<String> under = new ArrayList<>();
-        under.add(done != null ? "" : texts.get("incidents.open.small"));
-        under.add(action.who());
-        under.add(action.cause() == null ? "" : texts.get("incidents.against", cause(facts, action.cause())));
-        under.add(action.note());
-        return new Row(
-                records.label(records.word(action.kind())),
-                action.what(),
-                done != null ? measures.shortDate(done.day()) : due(action.due()),
-                joined(under),
-                "");
-    }
-
-    private static String cause(Facts facts, Id<Cause> cause) {
-        return facts.of(Cause.class).get(cause).statement();
-    }
-
-    private String due(@Nullable LocalDate due) {
-        return due == null ? "" : texts.get("incidents.due", measures.shortDate(due));
+    private Row row(CauseWords.Line line) {
+        return new Row(line.lead(), line.what(), line.figure(), joined(line.under()), "");
     }
 }

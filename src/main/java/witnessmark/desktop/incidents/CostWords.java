@@ -17,7 +17,7 @@ import witnessmark.wording.Texts;
 
 /** What an incident cost: its four columns and their total, each with its lines. */
 final class CostWords {
-    private static final List<Place> COLUMNS = List.of(Place.CASH, Place.LABOUR, Place.MISSED, Place.SPOILED);
+    private static final List<Place> COLUMNS = Switches.ALL.columns();
 
     private final Texts texts;
     private final Measures measures;
@@ -92,7 +92,9 @@ final class CostWords {
                 .filter(cost.unwritten()::contains)
                 .forEach(column -> said.add(
                         texts.get("incidents.unwritten." + column.name().toLowerCase(Locale.ROOT))));
-        said.add(records.label(money.span(cost.span(Switches.USUAL))));
+        if (!cost.isUnwritten(Switches.USUAL)) {
+            said.add(records.label(money.span(cost.span(Switches.USUAL))));
+        }
         said.add(money.restsOn(Switches.USUAL));
         return said;
     }

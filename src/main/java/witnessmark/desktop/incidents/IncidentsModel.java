@@ -2,18 +2,13 @@ package witnessmark.desktop.incidents;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.Switches;
 import witnessmark.desktop.cases.CaseModel;
 import witnessmark.desktop.form.SeamState;
-import witnessmark.domain.Car;
-import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
-import witnessmark.domain.Event;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.View;
@@ -21,19 +16,16 @@ import witnessmark.logbook.money.IncidentPage;
 import witnessmark.logbook.money.LifeThen;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.sheets.Prefilled;
-import witnessmark.quantity.Moment;
 import witnessmark.quantity.Money;
 import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
-import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /** Words the incidents. The same answer always gives the same lines. */
 final class IncidentsModel {
     private final Texts texts;
     private final Measures measures;
-    private final RecordWords records;
     private final IncidentWords words;
     private final CostWords costs;
     private final MoneyWords money;
@@ -43,7 +35,6 @@ final class IncidentsModel {
     IncidentsModel(Texts texts, Measures measures) {
         this.texts = texts;
         this.measures = measures;
-        this.records = new RecordWords(texts);
         this.words = new IncidentWords(texts, measures);
         this.costs = new CostWords(texts, measures);
         this.money = new MoneyWords(texts, measures);
@@ -70,7 +61,9 @@ final class IncidentsModel {
                 incident.at(),
                 stands(page, view.day()),
                 state(page),
-                page.cost().isUnwritten() ? money.together(page.cost(), Switches.USUAL) : measures.money(together),
+                page.cost().isUnwritten(Switches.USUAL)
+                        ? money.together(page.cost(), Switches.USUAL)
+                        : measures.money(together),
                 together.minor(),
                 incident.engine() == null ? "" : incident.engine().text(),
                 Prefilled.about(page.incident()));
@@ -89,21 +82,9 @@ final class IncidentsModel {
 
     /** {@code 57, K05}. */
     private static List<String> on(Facts facts, Incident incident) {
-        return Stream.of(car(facts, incident), engine(facts, incident))
+        return Stream.of(IncidentWords.car(facts, incident), IncidentWords.engine(facts, incident))
                 .filter(Objects::nonNull)
                 .toList();
-    }
-
-    private static @Nullable String car(Facts facts, Incident incident) {
-        return incident.car() == null
-                ? null
-                : facts.of(Car.class).get(incident.car()).name();
-    }
-
-    private static @Nullable String engine(Facts facts, Incident incident) {
-        return incident.engine() == null
-                ? null
-                : facts.of(Engine.class).get(incident.engine()).number();
     }
 
     /**
@@ -119,8 +100,8 @@ final class IncidentsModel {
                 incident.title(),
                 stands(page, view.day()),
                 state(page),
-                facts(view.facts(), incident),
-                closed(page),
+                words.told(view.facts(), incident),
+                page.open() ? "" : words.closed(incident),
                 incident.seen(),
                 page.cost().home().getCurrencyCode(),
                 costs.columns(view.facts(), page.cost()),
@@ -130,31 +111,5 @@ final class IncidentsModel {
                 sections.holds(page, seen),
                 sections.ofCauses(view, page, seen),
                 sections.of(view, page, ran));
-    }
-
-    private String facts(Facts facts, Incident incident) {
-        List<String> all = new ArrayList<>();
-        all.add(measures.fullMoment(incident.at()));
-        all.add(records.word(incident.found()));
-        all.add(words.on(car(facts, incident), engine(facts, incident)));
-        if (incident.event() != null) {
-            all.add(facts.of(Event.class).get(incident.event()).name());
-        }
-        all.add(records.word(incident.severity()));
-        all.add(texts.get("incidents.by", incident.by()));
-        all.removeIf(String::isEmpty);
-        return measures.row(all);
-    }
-
-    private String closed(IncidentPage page) {
-        Incident incident = page.incident().fact();
-        Moment closed = incident.closed();
-        return page.open() || closed == null
-                ? ""
-                : texts.get(
-                        "incidents.closed.because",
-                        measures.date(closed.day()),
-                        incident.closedBy(),
-                        incident.closedBecause());
     }
 }

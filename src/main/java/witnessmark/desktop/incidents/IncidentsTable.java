@@ -96,12 +96,12 @@ final class IncidentsTable {
         return List.of(
                 Column.<IncidentLine>text(texts.get("incidents.column.mark"), IncidentLine::mark)
                         .strong()
-                        .wide(62),
+                        .wide(58),
                 Column.<IncidentLine>text(texts.get("incidents.column.what"), IncidentLine::title)
                         .wide(150)
                         .grow(),
                 Column.<IncidentLine>text(texts.get("incidents.column.on"), IncidentLine::on)
-                        .wide(66),
+                        .wide(62),
                 Column.<IncidentLine, Moment>text(
                                 texts.get("incidents.column.day"), IncidentLine::day, IncidentLine::at)
                         .wide(62),
@@ -110,6 +110,6 @@ final class IncidentsTable {
                         .wide(100),
                 Column.<IncidentLine, Long>figure(
                                 texts.get("incidents.column.cost"), IncidentLine::cost, IncidentLine::amount)
-                        .wide(104));
+                        .wide(98));
     }
 }

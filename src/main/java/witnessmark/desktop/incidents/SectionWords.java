@@ -10,7 +10,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import witnessmark.cost.result.LostLife;
 import witnessmark.cost.result.Switches;
-import witnessmark.desktop.cases.CaseModel;
 import witnessmark.desktop.incidents.PageLines.Row;
 import witnessmark.desktop.incidents.PageLines.Section;
 import witnessmark.domain.Cause;
@@ -37,7 +36,8 @@ import witnessmark.logbook.money.LifeThen;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.quantity.Money;
-import witnessmark.quantity.RunningTime;
+import witnessmark.wording.CauseWords;
+import witnessmark.wording.IncidentWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.MoneyWords;
 import witnessmark.wording.RecordWords;
@@ -52,7 +52,8 @@ final class SectionWords {
     private final RecordWords records;
     private final MoneyWords money;
     private final CaseSections cases;
-    private final CaseModel calls;
+    private final CauseWords causes;
+    private final IncidentWords incidents;
     private final LessonSection lessons;
 
     SectionWords(Texts texts, Measures measures) {
@@ -61,7 +62,8 @@ final class SectionWords {
         this.records = new RecordWords(texts);
         this.money = new MoneyWords(texts, measures);
         this.cases = new CaseSections(texts, measures);
-        this.calls = new CaseModel(texts, measures);
+        this.causes = new CauseWords(texts, measures);
+        this.incidents = new IncidentWords(texts, measures);
         this.lessons = new LessonSection(texts, measures);
     }
 
@@ -150,23 +152,11 @@ final class SectionWords {
                             part.member().isEmpty()
                                     ? List.of(records.word(part.harm()))
                                     : List.of(records.word(part.harm()), part.member())),
-                    had(part),
+                    incidents.had(part),
                     measures.row(under),
                     ""));
         }
         return rows;
-    }
-
-    /** {@code 15.03 of 12 h}, as it was written. */
-    private String had(IncidentPart part) {
-        RunningTime ran = part.ran();
-        if (ran == null) {
-            return texts.get("incidents.ran.not_known");
-        }
-        String key = part.atLeast() ? "incidents.ran.least" : "incidents.ran";
-        return part.limit() == null
-                ? texts.get(key, measures.hours(ran))
-                : texts.get(key + ".of", measures.hours(ran), measures.hours(part.limit()));
     }
 
     private String since(IncidentPart part, LifeThen.Ran now) {
@@ -185,16 +175,9 @@ final class SectionWords {
     private List<Row> causes(IncidentPage page, CaseSeen seen) {
         List<Row> rows = new ArrayList<>();
         for (Entry<Cause> entry : seen.evidence().causes()) {
-            Cause cause = entry.fact();
-            List<String> under = new ArrayList<>(calls.calls(seen.evidence(), entry.id()));
-            under.addAll(List.of(cause.by(), cause.note()));
-            under.removeIf(String::isEmpty);
-            rows.add(new Row(
-                    texts.get("incidents.numbered", rows.size() + 1, records.label(records.word(cause.area()))),
-                    cause.statement(),
-                    cause.share() == null ? texts.get("incidents.no_share") : money.percent(cause.share()),
-                    measures.row(under),
-                    ""));
+            CauseWords.Line line = causes.cause(
+                    rows.size() + 1, entry.fact(), seen.evidence().calls().getOrDefault(entry.id(), List.of()));
+            rows.add(new Row(line.lead(), line.what(), line.figure(), measures.row(line.under()), ""));
         }
         if (!rows.isEmpty() && page.shareLeft() > 0) {
             rows.add(new Row("", texts.get("incidents.nobody"), money.percent(page.shareLeft()), "", ""));
@@ -232,7 +215,7 @@ final class SectionWords {
         }
         String key = kept.complete() ? "incidents.kept" : "incidents.kept.least";
         String took = measures.money(kept.money());
-        return page.cost().isUnwritten()
+        return page.cost().isUnwritten(Switches.USUAL)
                 ? texts.get(key + ".unwritten", took, hours(kept.minutes()))
                 : texts.get(
                         key,

@@ -59,7 +59,7 @@ final class Sections extends JPanel {
 
     private void put(PageLines.Row row) {
         JComponent lead =
-                row.incident().isEmpty() ? Lettering.cutLine(row.lead(), Styles.STRONG) : link(row, asked.open());
+                row.incident().isEmpty() ? Lettering.paragraph(row.lead(), Styles.STRONG) : link(row, asked.open());
         add(lead, "newline, aligny top, wmin 0");
         add(Lettering.paragraph(row.words(), Styles.FIELD_LABEL), "aligny top, growx, wmin 0");
         add(Lettering.figure(row.figure(), Styles.FIELD_LABEL), "aligny top, alignx trailing");

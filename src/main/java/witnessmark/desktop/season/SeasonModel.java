@@ -5,6 +5,7 @@ import java.util.Currency;
 import java.util.List;
 import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.Place;
+import witnessmark.cost.result.Switches;
 import witnessmark.domain.Decision;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
@@ -22,7 +23,7 @@ import witnessmark.wording.Texts;
 /** Words a season. The same answer always gives the same lines. */
 final class SeasonModel {
     /** The columns of failures in their order. */
-    static final List<Place> COLUMNS = List.of(Place.CASH, Place.LABOUR, Place.MISSED, Place.SPOILED);
+    static final List<Place> COLUMNS = Switches.ALL.columns();
 
     private static final long MINUTE = 60_000;
 

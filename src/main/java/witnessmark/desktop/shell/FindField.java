@@ -35,9 +35,12 @@ final class FindField extends JTextField {
     private final transient Latest latest;
     private final transient Later soon;
     private final transient FindPopup popup;
+    private final transient Runnable toPage;
     private transient @Nullable Component cameFrom;
 
-    FindField(Texts texts, Tasks tasks, List<Findable> sources) {
+    /** @param toPage gives the focus to the page, where what had it before is gone */
+    FindField(Texts texts, Tasks tasks, List<Findable> sources, Runnable toPage) {
+        this.toPage = toPage;
         this.texts = texts;
         this.sources = sources;
         this.latest = new Latest(tasks);
@@ -57,9 +60,17 @@ final class FindField extends JTextField {
         getDocument().addDocumentListener(new Typed());
         addFocusListener(new FocusAdapter() {
             @Override
+            public void focusGained(FocusEvent e) {
+                if (cameFrom == null) {
+                    cameFrom = e.getOppositeComponent(); // by the mouse or by Tab
+                }
+            }
+
+            @Override
             public void focusLost(FocusEvent e) {
                 if (!e.isTemporary()) {
                     latest.drop();
+                    cameFrom = null;
                     popup.close(); // its list never takes the focus, so that somebody works elsewhere now
                 }
             }
@@ -118,9 +129,10 @@ final class FindField extends JTextField {
         popup.close();
         setText("");
         Component before = cameFrom;
-        if (before != null && before.isShowing()) {
-            before.requestFocusInWindow();
+        if (before == null || !before.isShowing() || !before.requestFocusInWindow()) {
+            toPage.run();
         }
+        cameFrom = null;
     }
 
     private FlatSVGIcon glyph() {

@@ -77,7 +77,7 @@ public final class ShellPane extends JPanel {
         commands = new Commands(collect(places, more));
         List<Findable> all = new ArrayList<>(sources);
         all.add(new CommandsFindable(texts, commands::all));
-        find = new FindField(texts, context.tasks(), all);
+        find = new FindField(texts, context.tasks(), all, this::focusPage);
         panes = new Panes(List.of(
                 () -> rail.isVisible() ? rail.places() : chooser, this::pageFocus, help::firstFocus, () -> find));
         watch = new WorkWatch(context.tasks(), status, Instant::now);

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.CaseAction;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseCall;
+import witnessmark.domain.CauseTest;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
@@ -22,6 +24,7 @@ import witnessmark.domain.PartDesign;
 import witnessmark.domain.Speaks;
 import witnessmark.domain.Weighing;
 import witnessmark.logbook.money.LifeThen;
+import witnessmark.logbook.proof.Evidence;
 import witnessmark.logbook.sharing.CaseSheetFacts;
 import witnessmark.logbook.sharing.Unnamed;
 import witnessmark.quantity.Moment;
@@ -32,6 +35,7 @@ import witnessmark.report.SeasonSheet.Row;
 import witnessmark.report.SeasonSheet.Section;
 import witnessmark.report.SeasonSheet.Weight;
 import witnessmark.study.result.ProofOfCase;
+import witnessmark.wording.CauseWords;
 import witnessmark.wording.FindingWords;
 import witnessmark.wording.Measures;
 import witnessmark.wording.NameLetters;
@@ -49,6 +53,7 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
     private final RecordWords records;
     private final FindingWords findings;
     private final ProofWords proofs;
+    private final CauseWords causes;
     private final NameLetters letters;
 
     public CaseSheetWords(Texts texts, Measures measures) {
@@ -57,6 +62,7 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
         this.records = new RecordWords(texts);
         this.findings = new FindingWords(texts, measures);
         this.proofs = new ProofWords(texts, measures);
+        this.causes = new CauseWords(texts, measures);
         this.letters = new NameLetters(texts);
     }
 
@@ -64,7 +70,7 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
     public CaseSheet apply(CaseSheetFacts facts) {
         Unnamed unnamed = new Unnamed(facts.view().facts(), letters::of);
         Incident incident = facts.page().incident().fact();
-        List<Section> tables = new ArrayList<>(List.of(evidence(facts), causes(facts)));
+        List<Section> tables = new ArrayList<>(List.of(evidence(facts), causes(facts), tests(facts)));
         tables.addAll(List.of(parts(facts), actions(facts), proof(facts)));
         return new CaseSheet(
                 texts.get("casesheet.title", incident.mark()),
@@ -164,27 +170,66 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
 
     private Section causes(CaseSheetFacts facts) {
         List<Row> rows = new ArrayList<>();
-        for (Entry<Cause> entry : facts.page().causes()) {
+        for (Entry<Cause> entry : facts.seen().evidence().causes()) {
             Cause cause = entry.fact();
             List<CauseCall> calls = facts.seen().evidence().calls().getOrDefault(entry.id(), List.of());
             List<String> said = new ArrayList<>();
+            if (calls.isEmpty()) {
+                said.add(texts.get("cases.state.none"));
+            }
             calls.stream().map(call -> call(facts, call)).forEach(said::add);
             said.addAll(speaks(facts, entry.id()));
             rows.add(new Row(
                     Weight.LINE,
                     List.of(
                             Cell.of(records.label(records.word(cause.area()))),
-                            Cell.of(facts.words() ? cause.statement() : ""),
+                            Cell.of(cause.statement()),
                             new Cell(said, 0))));
         }
         return new Section(
                 texts.get("casesheet.causes"),
                 List.of(
                         Column.name(texts.get("casesheet.area"), 2),
-                        Column.words(facts.words() ? texts.get("casesheet.statement") : "", facts.words() ? 3 : 1),
+                        Column.words(texts.get("casesheet.statement"), 3),
                         Column.words(texts.get("casesheet.call"), 4)),
                 rows,
                 List.of());
+    }
+
+    /** What is to be tried or measured, on which cause, by when; one whose day is past is late. */
+    private Section tests(CaseSheetFacts facts) {
+        List<Row> rows = new ArrayList<>();
+        for (Entry<CauseTest> entry : facts.seen().tests()) {
+            CauseTest test = entry.fact();
+            Moment done = facts.seen().known(test.done());
+            Facts all = facts.view().facts();
+            CauseWords.Line line = causes.test(all, test, done, facts.view().day());
+            List<String> said = new ArrayList<>(facts.words() ? List.of(test.what()) : List.of());
+            if (facts.words() && done != null) {
+                said.add(test.found());
+            }
+            rows.add(new Row(
+                    Weight.LINE,
+                    List.of(
+                            Cell.of(all.of(Cause.class).get(test.cause()).statement()),
+                            new Cell(said, 0),
+                            Cell.of(
+                                    done != null || line.figure().isEmpty()
+                                            ? measures.row(filled(line.lead(), line.figure()))
+                                            : line.figure()))));
+        }
+        return new Section(
+                texts.get("casesheet.tests"),
+                List.of(
+                        Column.name(texts.get("casesheet.test.on"), 3),
+                        Column.words(facts.words() ? texts.get("casesheet.what") : "", facts.words() ? 4 : 1),
+                        Column.words(texts.get("casesheet.test.done"), 2)),
+                rows,
+                List.of());
+    }
+
+    private static List<String> filled(String... maybeEmpty) {
+        return Stream.of(maybeEmpty).filter(each -> !each.isEmpty()).toList();
     }
 
     private String call(CaseSheetFacts facts, CauseCall call) {
@@ -196,27 +241,28 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
         return facts.words() && !call.because().isBlank() ? texts.get("casesheet.because", said, call.because()) : said;
     }
 
-    /** "speaks for it: F1, F3". */
+    /** "speaks for it: F1, F3"; each with its reason where what was typed is wanted. */
     private List<String> speaks(CaseSheetFacts facts, Id<Cause> cause) {
         List<String> said = new ArrayList<>();
-        List<Entry<Finding>> findings = facts.seen().evidence().findings();
+        Evidence evidence = facts.seen().evidence();
         for (Speaks how : Speaks.values()) {
             List<String> numbers = new ArrayList<>();
-            for (int i = 0; i < findings.size(); i++) {
-                Id<Finding> finding = findings.get(i).id();
-                boolean weighed = facts.view()
-                        .facts()
-                        .of(Weighing.class)
-                        .inForce()
-                        .anyMatch(each -> each.fact().finding().equals(finding)
-                                && each.fact().cause().equals(cause)
-                                && each.fact().speaks() == how);
-                if (weighed) {
+            List<String> reasons = new ArrayList<>();
+            for (int i = 0; i < evidence.findings().size(); i++) {
+                Weighing weighing = evidence.of(evidence.findings().get(i).id(), cause)
+                        .map(Entry::fact)
+                        .filter(each -> each.speaks() == how)
+                        .orElse(null);
+                if (weighing != null) {
                     numbers.add(number(i));
+                    if (facts.words() && !weighing.why().isBlank()) {
+                        reasons.add(texts.get("casesheet.because", number(i), weighing.why()));
+                    }
                 }
             }
             if (!numbers.isEmpty()) {
                 said.add(texts.get("casesheet.speaks", records.label(records.word(how)), measures.row(numbers)));
+                said.addAll(reasons);
             }
         }
         return said;

@@ -6,9 +6,7 @@ import static witnessmark.launch.seasonsheet.SeasonInk.total;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import witnessmark.cost.result.Piece;
 import witnessmark.cost.result.Place;
-import witnessmark.cost.result.Switches;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Prevention;
@@ -37,21 +35,6 @@ final class FailureSections {
         this.none = Money.none(page.total().currency());
     }
 
-    /** The columns that a total takes in, in their order. */
-    static List<Place> columns(Switches switches) {
-        List<Place> columns = new ArrayList<>(List.of(Place.CASH));
-        if (switches.labour()) {
-            columns.add(Place.LABOUR);
-        }
-        if (switches.missed()) {
-            columns.add(Place.MISSED);
-        }
-        if (switches.spoiled()) {
-            columns.add(Place.SPOILED);
-        }
-        return columns;
-    }
-
     /** The name of the lines behind a failure: {@code A1}; empty where it cost nothing. */
     static String letter(List<Failure> failures, Failure failure) {
         List<Failure> costly = costly(failures);
@@ -68,7 +51,7 @@ final class FailureSections {
 
     /** Every failure in the columns that add up to its total. */
     Section failures() {
-        List<Place> places = columns(page.switches());
+        List<Place> places = page.switches().columns();
         List<Column> columns = new ArrayList<>();
         columns.add(Column.mark(ink.say("lines")));
         columns.add(Column.mark(ink.texts().get("season.column.day")));
@@ -92,30 +75,15 @@ final class FailureSections {
         if (!rows.isEmpty()) {
             rows.add(total(sums.toArray(String[]::new)));
         }
-        return new Section(ink.say("failures"), columns, rows, leftOut());
+        List<String> leftOut =
+                ink.season().leftOut(page.costs(), page.switches()).stream().toList();
+        return new Section(ink.say("failures"), columns, rows, leftOut);
     }
 
     private Money column(Place place) {
         return page.failures().stream()
                 .map(failure -> failure.cost().column(place, page.switches()))
                 .reduce(none, Money::plus);
-    }
-
-    private List<String> leftOut() {
-        List<String> left = new ArrayList<>();
-        for (Place place : columns(new Switches(true, true, true, true, true))) {
-            Money sum = page.failures().stream()
-                    .flatMap(failure -> failure.cost().pieces().stream())
-                    .filter(piece -> piece.place() == place && !page.switches().takes(piece))
-                    .map(Piece::amount)
-                    .reduce(none, Money::plus);
-            if (!sum.isNone()) {
-                left.add(ink.money().columnOf(place, sum));
-            }
-        }
-        return left.isEmpty()
-                ? List.of()
-                : List.of(ink.say("leftOut", ink.measures().row(left)));
     }
 
     /** What each failure cost beside what would have kept it from happening. */

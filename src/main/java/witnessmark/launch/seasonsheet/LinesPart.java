@@ -68,7 +68,7 @@ final class LinesPart {
         IncidentCost cost = failure.cost();
         Switches switches = sheet.page().switches();
         List<Row> rows = new ArrayList<>();
-        for (Place place : FailureSections.columns(switches)) {
+        for (Place place : switches.columns()) {
             Predicate<Piece> counts = piece -> piece.place() == place && switches.takes(piece);
             List<Piece> pieces = cost.pieces().stream().filter(counts).toList();
             if (!pieces.isEmpty()) {

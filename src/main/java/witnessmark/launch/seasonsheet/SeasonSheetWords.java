@@ -5,12 +5,9 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import witnessmark.cost.result.BarsBy;
-import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonSpan;
-import witnessmark.logbook.money.Failure;
 import witnessmark.logbook.money.SeasonPage;
 import witnessmark.logbook.money.SeasonSheetFacts;
-import witnessmark.quantity.Money;
 import witnessmark.report.SeasonSheet;
 import witnessmark.report.SeasonSheet.Part;
 import witnessmark.report.SeasonSheet.Section;
@@ -87,8 +84,8 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
         under.add(ink.season()
                 .finding(
                         page.total(),
-                        labour(page),
-                        page.cost().spent(),
+                        page.ownLabour(),
+                        page.cost(),
                         facts.bars().getOrDefault(BarsBy.PART_KIND, List.of()),
                         facts.facts()));
         under.add(ink.say(
@@ -99,22 +96,7 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
                 measures.date(season.last()),
                 page.total().currency().getCurrencyCode()));
         under.addAll(ink.season().notes(page.total(), page.span(), page.switches(), page.cost()));
-        ink.season()
-                .unwritten(
-                        facts.facts(),
-                        page.failures().stream().map(Failure::cost).toList(),
-                        page.switches())
-                .ifPresent(under::add);
+        ink.season().unwritten(facts.facts(), page.costs(), page.switches()).ifPresent(under::add);
         return under;
-    }
-
-    private static Money labour(SeasonPage page) {
-        Money none = Money.none(page.total().currency());
-        return page.switches().labour()
-                ? page.failures().stream()
-                        .map(Failure::cost)
-                        .map(cost -> cost.column(Place.LABOUR, page.switches()))
-                        .reduce(none, Money::plus)
-                : none;
     }
 }

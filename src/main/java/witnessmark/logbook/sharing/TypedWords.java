@@ -5,6 +5,7 @@ import java.util.List;
 import witnessmark.domain.CaseAction;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseCall;
+import witnessmark.domain.CauseTest;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
 import witnessmark.domain.Incident;
@@ -39,6 +40,17 @@ public final class TypedWords {
             for (CauseCall call : seen.evidence().calls().getOrDefault(cause.id(), List.of())) {
                 typed.add(call.because());
             }
+        }
+        for (Entry<Finding> finding : seen.evidence().findings()) {
+            for (Entry<Cause> cause : page.causes()) {
+                seen.evidence()
+                        .of(finding.id(), cause.id())
+                        .ifPresent(weighing -> typed.add(weighing.fact().why()));
+            }
+        }
+        for (Entry<CauseTest> test : seen.tests()) {
+            typed.add(test.fact().what());
+            typed.add(test.fact().found());
         }
         for (Entry<IncidentPart> part : page.parts()) {
             typed.add(part.fact().note());

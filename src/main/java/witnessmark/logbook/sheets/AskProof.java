@@ -7,7 +7,9 @@ import static witnessmark.logbook.sheets.SheetField.text;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.ProofBy;
 import witnessmark.domain.ProofWanted;
@@ -38,6 +40,11 @@ public final class AskProof implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(INCIDENT, Incidents.onlyOpen(sight), TIMES, "1");
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

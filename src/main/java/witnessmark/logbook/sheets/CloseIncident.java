@@ -6,7 +6,9 @@ import static witnessmark.logbook.sheets.SheetField.text;
 
 import java.util.List;
 import java.util.Map;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -33,6 +35,11 @@ public final class CloseIncident implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(INCIDENT, Incidents.onlyOpen(sight), WHEN, sight.today().toString(), BY, sight.who());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

@@ -3,6 +3,7 @@ package witnessmark.logbook.sheets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -40,6 +41,12 @@ final class Incidents {
     static String onlyOpen(SheetSight sight) {
         List<Choice> open = choices(sight, incident -> incident.closed() == null);
         return open.size() == 1 ? open.get(0).key() : "";
+    }
+
+    /** The one picked where an engine is in view: the only open one of that engine; what is picked stays where there is none. */
+    static Map<SheetField, String> ofEngine(SheetField incident, Id<Engine> engine, SheetSight sight) {
+        List<Choice> open = choices(sight, each -> each.closed() == null && engine.equals(each.engine()));
+        return open.size() == 1 ? Map.of(incident, open.get(0).key()) : Map.of();
     }
 
     /** The name of what is picked. */

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.IncidentPart;
 import witnessmark.domain.Part;
@@ -38,6 +40,11 @@ public final class NameIncidentPart implements LogSheet {
         out.put(INCIDENT, Incidents.onlyOpen(sight));
         out.put(PART.harm(), PartHarm.FAILED.code());
         return out;
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Event;
 import witnessmark.domain.Fact;
@@ -49,6 +50,11 @@ public final class ShareMissed implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return new HashMap<>(Map.of(INCIDENT, Incidents.onlyOpen(sight)));
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

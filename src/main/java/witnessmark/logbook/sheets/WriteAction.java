@@ -57,6 +57,11 @@ public final class WriteAction implements LogSheet {
     }
 
     @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
+    }
+
+    @Override
     public Set<SheetField> kept() {
         return Set.of(INCIDENT, WHO);
     }

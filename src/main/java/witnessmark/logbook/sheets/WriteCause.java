@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import witnessmark.domain.Cause;
 import witnessmark.domain.CauseArea;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.outcome.ProblemKind;
 
@@ -43,6 +45,11 @@ public final class WriteCause implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return Map.of(INCIDENT, Incidents.onlyOpen(sight), BY, sight.who());
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

@@ -60,6 +60,16 @@ public final class WriteCost implements LogSheet {
     public static final SheetField NOTE = text("note", 4);
 
     private static final Set<SheetField> OF_MONEY = Set.of(AMOUNT, TAX, BACK, CARRIED, REFUND_BY, SUPPLIER, INVOICE);
+    /** What is said in plain words under a field whose name is the trade's. */
+    private static final Map<SheetField, String> PLAIN = Map.of(
+            INCIDENT, "cost_owed",
+            TAX, "cost_tax_apart",
+            BACK, "cost_got_back",
+            CARRIED, "cost_left_over",
+            DUE, "cost_due_anyway",
+            EITHER_WAY, "cost_spent_anyway",
+            CUSTOMER, "cost_charge_on");
+
     private static final Set<SheetField> OF_CARRIED = Set.of(UNTIL, USED, USED_AT);
 
     @Override
@@ -175,9 +185,13 @@ public final class WriteCost implements LogSheet {
     @Override
     public void read(ReadSheet in) {
         in.note(WHAT, SheetNote.of("cost_what_example"));
+        PLAIN.forEach((field, note) -> in.note(field, SheetNote.of(note)));
         String what = in.needed(WHAT);
         CostCategory kind = in.word(KIND, CostCategory.class);
         CostBasis basis = in.word(BASIS, CostBasis.class);
+        if (basis != null) {
+            in.note(BASIS, SheetNote.of("cost_is_" + basis.code()));
+        }
         LocalDate day = day(in, basis);
         boolean shared = in.is(CAR, SheetWord.SHARED);
         List<SharesTyped.Share> shares = shared ? SharesTyped.read(in, SHARES, EVENT) : List.of();

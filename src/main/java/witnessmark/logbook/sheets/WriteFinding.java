@@ -77,13 +77,13 @@ public final class WriteFinding implements LogSheet {
         return out;
     }
 
-    /** An engine in view that is not that of the only open incident is looked at for itself. */
+    /** What is found on an engine with one open incident is evidence of that; any other is looked at for itself. */
     @Override
     public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
-        boolean ofIncident = sight.find(Incident.class, Incidents.onlyOpen(sight))
-                .filter(incident -> engine.equals(incident.fact().engine()))
-                .isPresent();
-        return ofIncident ? Map.of() : Map.of(INCIDENT, "", ENGINE, engine.text(), BUILD, openBuild(engine, sight));
+        Map<SheetField, String> ofIncident = Incidents.ofEngine(INCIDENT, engine, sight);
+        return ofIncident.isEmpty()
+                ? Map.of(INCIDENT, "", ENGINE, engine.text(), BUILD, openBuild(engine, sight))
+                : ofIncident;
     }
 
     /** The build in which it is apart now; empty where it is together. */

@@ -17,6 +17,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Lesson;
 import witnessmark.domain.MeasureKind;
@@ -61,6 +62,11 @@ public final class WriteLesson implements LogSheet {
         out.put(FROM, sight.today().toString());
         out.put(BY, sight.who());
         return out;
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

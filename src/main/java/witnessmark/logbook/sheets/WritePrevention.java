@@ -8,7 +8,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
 import witnessmark.domain.Incident;
 import witnessmark.domain.Prevention;
 import witnessmark.outcome.Problem;
@@ -36,6 +38,11 @@ public final class WritePrevention implements LogSheet {
     @Override
     public Map<SheetField, String> fresh(SheetSight sight) {
         return new HashMap<>(Map.of(INCIDENT, Incidents.onlyOpen(sight)));
+    }
+
+    @Override
+    public Map<SheetField, String> picksFor(Id<Engine> engine, SheetSight sight) {
+        return Incidents.ofEngine(INCIDENT, engine, sight);
     }
 
     @Override

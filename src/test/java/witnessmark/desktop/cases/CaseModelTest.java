@@ -111,7 +111,7 @@ class CaseModelTest {
                 .lines(july, incident, SeeCase.of(july, incident))
                 .evidence();
         assertThat(evidence.heads()).extracting(EvidenceLines.Head::tests).containsExactly("done", "1 to do", "done");
-        assertThat(evidence.heads().get(1).testsDue()).isEqualTo("due 1 Jul");
+        assertThat(evidence.heads().get(1).testsDue()).as("a week past").isEqualTo("late: was due 1 Jul");
     }
 
     @Test

@@ -2,11 +2,14 @@ package witnessmark.desktop.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.BorderLayout;
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.AfterEach;
@@ -27,10 +30,12 @@ class FindPopupTest {
     private final JFrame frame = new JFrame();
     private final List<String> opened = new ArrayList<>();
     private FindField field;
+    private int toPage;
 
     @BeforeEach
     void show() {
-        field = new FindField(Texts.in(Locale.UK), tasks, List.of(numbers("run", 214), numbers("part", 3)));
+        field = new FindField(
+                Texts.in(Locale.UK), tasks, List.of(numbers("run", 214), numbers("part", 3)), () -> toPage++);
         frame.add(field);
         frame.setSize(400, 70);
         frame.setVisible(true);
@@ -158,5 +163,17 @@ class FindPopupTest {
         type("art 2");
         assertThat(rows()).containsExactly("parts", "part 2");
         assertThat(said()).isEqualTo("1 found");
+    }
+
+    /** Where one was is gone by the time the search is left, as a row of a list that was read anew: no ring stays behind. */
+    @Test
+    void escape_gives_the_focus_to_the_page_where_what_had_it_is_gone() {
+        JButton before = new JButton("a row");
+        frame.add(before, BorderLayout.SOUTH);
+        frame.validate();
+        field.dispatchEvent(new FocusEvent(field, FocusEvent.FOCUS_GAINED, false, before));
+        frame.remove(before);
+        Ui.press(field, Keys.plain(KeyEvent.VK_ESCAPE));
+        assertThat(toPage).isEqualTo(1);
     }
 }

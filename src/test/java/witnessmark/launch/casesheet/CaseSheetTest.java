@@ -29,6 +29,8 @@ import witnessmark.domain.Standing;
 import witnessmark.domain.Team;
 import witnessmark.logbook.View;
 import witnessmark.logbook.port.Paper;
+import witnessmark.logbook.proof.CaseSeen;
+import witnessmark.logbook.proof.SeeCase;
 import witnessmark.logbook.sharing.CaseSheetFacts;
 import witnessmark.logbook.sharing.Unnamed;
 import witnessmark.logbook.sharing.WriteCaseSheet;
@@ -37,6 +39,7 @@ import witnessmark.quantity.Moment;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleViews;
 import witnessmark.wording.Measures;
+import witnessmark.wording.NameLetters;
 import witnessmark.wording.Texts;
 import witnessmark.wording.Units;
 
@@ -124,8 +127,42 @@ class CaseSheetTest {
                 view.facts().of(Incident.class).named("INC-05").orElseThrow();
         assertThat(text(paper(incident, false, List.of())))
                 .doesNotContain("Big end of 3", "fretted, cooler")
+                .doesNotContain("bore gauge in all four", "cooler cut open")
                 .contains("Evidence", "Causes", "F1");
-        assertThat(text(paper(incident, true, List.of()))).contains("Big end of 3", "then a knock");
+        assertThat(text(paper(incident, true, List.of())))
+                .contains("Big end of 3", "then a knock", "bore gauge in all four housings", "cooler cut open");
+    }
+
+    /** What a cause is called and how it stands is what the sheet is about: it is on it without a tick. */
+    @Test
+    void causes_stand_there_by_name_with_how_they_stand_whatever_else_is_left_out() throws IOException {
+        Entry<Incident> incident =
+                view.facts().of(Incident.class).named("INC-05").orElseThrow();
+        assertThat(text(paper(incident, false, List.of())))
+                .contains(
+                        "housing of rod 3 lost its grip main, seen, 8 Sep",
+                        "oil surge once more ruled out, seen, 25 Jun")
+                .contains("Tests that decide", "late: was due 1 Jul", "but the names of causes");
+    }
+
+    @Test
+    void with_words_each_reason_of_a_weighing_stands_beside_its_finding() throws IOException {
+        Entry<Incident> incident =
+                view.facts().of(Incident.class).named("INC-05").orElseThrow();
+        CaseSeen seen = SeeCase.of(view, incident);
+        Unnamed unnamed = new Unnamed(view.facts(), new NameLetters(texts)::of);
+        List<String> reasons = seen.evidence().weighed().values().stream()
+                .map(each -> each.fact().why())
+                .filter(why -> !why.isBlank())
+                .map(why -> unnamed.of(why).replaceAll("\\s+", " "))
+                .toList();
+        assertThat(reasons).hasSizeGreaterThan(1);
+        String with = text(paper(incident, true, List.of()));
+        String without = text(paper(incident, false, List.of()));
+        assertThat(reasons).allSatisfy(why -> {
+            assertThat(with.replace(" ", "")).contains(":" + why.replace(" ", ""));
+            assertThat(without.replace(" ", "")).doesNotContain(why.replace(" ", ""));
+        });
     }
 
     @Test

@@ -14,7 +14,9 @@ import witnessmark.domain.Finding;
 import witnessmark.domain.FindingMark;
 import witnessmark.domain.FindingPlace;
 import witnessmark.domain.Id;
+import witnessmark.domain.Incident;
 import witnessmark.domain.Part;
+import witnessmark.domain.Severity;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.SampleBook;
 import witnessmark.logbook.strip.SeeStrip;
@@ -65,6 +67,32 @@ class WriteFindingTest {
         Problem problem = sheets.read(sheet, all).of(beside).problem();
         assertThat(sheets.save(sheet, all, "by hand").didWork()).isFalse();
         return Objects.requireNonNull(problem).kind();
+    }
+
+    /** INC-05 is the one open incident of K05; K03 has none: what is found on it is its own. */
+    @Test
+    void it_begins_with_the_only_open_incident_of_the_engine_in_view_whatever_is_open_on_others() {
+        String june = desk.view()
+                .facts()
+                .of(Incident.class)
+                .named("INC-05")
+                .orElseThrow()
+                .id()
+                .text();
+        assertThat(sheet.picksFor(engine().id(), sheets.sight())).containsEntry(WriteFinding.INCIDENT, june);
+        Entry<Engine> other = desk.view().facts().of(Engine.class).named("K03").orElseThrow();
+        assertThat(sheet.picksFor(other.id(), sheets.sight()))
+                .containsEntry(WriteFinding.INCIDENT, "")
+                .containsEntry(WriteFinding.ENGINE, other.id().text());
+        ReportIncident report = new ReportIncident();
+        Map<SheetField, String> typed = new HashMap<>(report.fresh(sheets.sight()));
+        typed.put(ReportIncident.TITLE, "Belt off");
+        typed.put(ReportIncident.ENGINE, other.id().text());
+        typed.put(ReportIncident.SEVERITY, Severity.LOST_TIME.code());
+        sheets.save(report, typed, "by hand").orThrow();
+        assertThat(Incidents.onlyOpen(sheets.sight())).as("two are open now").isEmpty();
+        assertThat(sheet.picksFor(engine().id(), sheets.sight())).containsEntry(WriteFinding.INCIDENT, june);
+        assertThat(new WriteCause().picksFor(engine().id(), sheets.sight())).containsEntry(WriteCause.INCIDENT, june);
     }
 
     @Test
@@ -178,7 +206,7 @@ class WriteFindingTest {
     /** An engine in view is what is meant, unless it is that of the one open incident, as K05 is of INC-05. */
     @Test
     void the_engine_in_view_is_picked_unless_the_only_open_incident_is_of_it() {
-        assertThat(sheet.picksFor(engine().id(), sheets.sight())).isEmpty();
+        assertThat(sheet.picksFor(engine().id(), sheets.sight())).containsOnlyKeys(WriteFinding.INCIDENT);
         Id<Engine> other =
                 desk.view().facts().of(Engine.class).named("K03").orElseThrow().id();
         assertThat(sheet.picksFor(other, sheets.sight()))
