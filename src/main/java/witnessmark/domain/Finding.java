@@ -96,8 +96,7 @@ public record Finding(
 
     /** The same elsewhere on its part, or nowhere on it in particular. */
     public Finding placed(@Nullable PartSpot on) {
-        return with(
-                incident, spot, mark, how, words, on == null ? null : on.around(), on == null ? null : on.out());
+        return with(incident, spot, mark, how, words, on == null ? null : on.around(), on == null ? null : on.out());
     }
 
     /** The same as evidence of an incident, or of none. */

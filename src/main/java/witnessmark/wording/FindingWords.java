@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.PlaceSide;
 import witnessmark.domain.Build;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Finding;
 import witnessmark.domain.Part;
+import witnessmark.domain.PlaceSide;
 import witnessmark.study.result.StripLine;
 
 /**

@@ -80,8 +80,7 @@ final class EvidenceSection extends JPanel {
 
     private JButton link(String key, Function<Id<Incident>, Prefilled> sheet) {
         return Buttons.link(
-                Caption.of(texts.get(key)),
-                () -> doing.write().accept(sheet.apply(Id.parse(shown.incident()))));
+                Caption.of(texts.get(key)), () -> doing.write().accept(sheet.apply(Id.parse(shown.incident()))));
     }
 
     void show(CaseLines lines) {

@@ -71,7 +71,8 @@ final class SectionWords {
     List<Section> ofCauses(View view, IncidentPage page, CaseSeen seen) {
         List<Section> all = new ArrayList<>();
         all.add(section("causes", causes(page, seen), "", null));
-        all.addAll(cases.rest(view.facts(), seen, Prefilled.actingOn(page.incident().id()), testing(seen)));
+        all.addAll(cases.rest(
+                view.facts(), seen, Prefilled.actingOn(page.incident().id()), testing(seen)));
         return all;
     }
 

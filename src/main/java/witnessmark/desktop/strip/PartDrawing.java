@@ -20,12 +20,12 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;
 import witnessmark.desktop.form.Styles;
+import witnessmark.domain.PartSpot;
 import witnessmark.study.result.Outline;
 import witnessmark.wording.PartPlaceWords;
 
@@ -156,7 +156,8 @@ final class PartDrawing extends JPanel {
         getAccessibleContext().setAccessibleDescription(at.isEmpty() ? spots.said() : at);
     }
 
-    @Nullable PartSpot cursor() {
+    @Nullable
+    PartSpot cursor() {
         return cursor;
     }
 

@@ -10,8 +10,8 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.Palette;
+import witnessmark.domain.PartSpot;
 import witnessmark.study.result.Outline;
 
 /** Paints the outline of a part, which way round it lies, and the marks on it. */

@@ -2,8 +2,8 @@ package witnessmark.desktop.strip;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.PartSpot;
 import witnessmark.domain.HowMarked;
+import witnessmark.domain.PartSpot;
 
 /**
  * What is shown on the drawing of a part.

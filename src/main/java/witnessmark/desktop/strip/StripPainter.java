@@ -98,7 +98,12 @@ final class StripPainter {
             HowShapes.worse(g, box.getCenterX() + size * 1.4, y, size);
         }
         if (cell.found().size() > 1) {
-            write(small, Palette.INK2.colour(), "×" + cell.found().size(), box.getCenterX() - size * 2.4, y - size * 0.7);
+            write(
+                    small,
+                    Palette.INK2.colour(),
+                    "×" + cell.found().size(),
+                    box.getCenterX() - size * 2.4,
+                    y - size * 0.7);
         }
         FontMetrics metrics = g.getFontMetrics(small);
         centred(

@@ -10,7 +10,6 @@ import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
@@ -240,8 +239,7 @@ public final class StripReportPage {
             writes(
                     at.where(),
                     what,
-                    () -> writing.another(
-                            at.where(), new WriteStrip.Seen(mark, null, on), why(at.where(), what)));
+                    () -> writing.another(at.where(), new WriteStrip.Seen(mark, null, on), why(at.where(), what)));
         }
 
         @Override

@@ -15,7 +15,6 @@ import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import org.jspecify.annotations.Nullable;
-import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.ChoiceBox;
@@ -30,6 +29,7 @@ import witnessmark.desktop.photos.PhotoStrip;
 import witnessmark.domain.Finding;
 import witnessmark.domain.FindingMark;
 import witnessmark.domain.Id;
+import witnessmark.domain.PartSpot;
 import witnessmark.logbook.photos.PhotosOf;
 import witnessmark.logbook.strip.WriteStrip;
 import witnessmark.study.result.FailureMode;
@@ -45,10 +45,7 @@ final class StripSide extends JPanel {
      *
      * @param seen which of what was found there, or null where nobody looked
      */
-    record At(
-            WriteStrip.Where where,
-            StripLines.Cell cell,
-            StripLines.@Nullable Seen seen) {
+    record At(WriteStrip.Where where, StripLines.Cell cell, StripLines.@Nullable Seen seen) {
         @Nullable
         Id<Finding> finding() {
             return seen == null ? null : seen.finding();
@@ -127,7 +124,6 @@ final class StripSide extends JPanel {
 
     /** @param of the finding that it is the mark of from now on, or null for another one */
     private record Asked(FindingMark mark, @Nullable Id<Finding> of) {}
-
 
     private record Typed(String spot, String words) {}
 
@@ -327,7 +323,8 @@ final class StripSide extends JPanel {
             wordsLeft();
             incidentLeft();
         }
-        boolean typing = sameMark && (spot.field().isFocusOwner() || words.field().isFocusOwner());
+        boolean typing =
+                sameMark && (spot.field().isFocusOwner() || words.field().isFocusOwner());
         Id<Finding> finding = next.finding();
         if (typing && finding != null) {
             notWritten.put(finding, new Typed(spot.text().strip(), words.text().strip()));

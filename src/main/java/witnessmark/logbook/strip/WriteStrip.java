@@ -53,7 +53,9 @@ public final class WriteStrip {
      * @param on where on its part, or null where nobody says so now
      */
     public record Seen(
-            FindingMark mark, @Nullable HowMarked how, @Nullable PartSpot on) {
+            FindingMark mark,
+            @Nullable HowMarked how,
+            @Nullable PartSpot on) {
         /** What was found before, as it is now; where it is stays unless it is said again. */
         Finding over(Finding was) {
             Finding marked = was.marked(mark, how);
@@ -123,8 +125,7 @@ public final class WriteStrip {
     public Outcome<Written> placed(Where where, @Nullable Id<Finding> finding, @Nullable PartSpot on, String why) {
         return found(where, finding)
                 .map(was -> amend(was, seen -> seen.placed(on), why))
-                .orElseGet(() ->
-                        finding == null ? Outcome.didNot(Problem.of(ProblemKind.NOT_MARKED)) : gone());
+                .orElseGet(() -> finding == null ? Outcome.didNot(Problem.of(ProblemKind.NOT_MARKED)) : gone());
     }
 
     /** Evidence of an incident, or of none. */

@@ -4,12 +4,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import witnessmark.domain.PlaceSide;
 import witnessmark.domain.Build;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Finding;
 import witnessmark.domain.HowMarked;
+import witnessmark.domain.PlaceSide;
 import witnessmark.ledger.result.Life;
 
 /**

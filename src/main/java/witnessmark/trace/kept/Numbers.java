@@ -13,8 +13,7 @@ final class Numbers {
     /** Stands for a width that is written out, with how many zeros all end with. */
     private static final int WIDE = 15;
 
-    private static final VarHandle LONGS =
-            MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final VarHandle LONGS = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
     private byte[] bytes = new byte[START];
     private int length;

@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import witnessmark.domain.PartSpot;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Theme;
 import witnessmark.desktop.testing.AccessibleWalk;
@@ -34,6 +33,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Finding;
 import witnessmark.domain.FindingMark;
 import witnessmark.domain.HowMarked;
+import witnessmark.domain.PartSpot;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.logbook.run.SampleBook;
@@ -344,8 +344,6 @@ class StripReportPageTest {
 
     private PartSpot placed() {
         Finding finding = window.findings(StripLine.SHELL_BACK_UPPER, 2).get(0);
-        return finding.aroundDegrees() == null
-                ? null
-                : new PartSpot(finding.aroundDegrees(), finding.outPercent());
+        return finding.aroundDegrees() == null ? null : new PartSpot(finding.aroundDegrees(), finding.outPercent());
     }
 }

@@ -52,8 +52,7 @@ class BuildsCarsAndStartsTest extends ByHand {
         logRun("60", "8000", "09:00");
         assertThat(said("head, out of the car")).isEqualTo(SheetNote.of("in_car_here", "7"));
         assertThat(said("head")).isNotEqualTo(SheetNote.of("in_car_here", "7"));
-        own.save(new TakeEngineOut(), "engine_in", stay(), "out_time", "10:00")
-                .orThrow();
+        own.save(new TakeEngineOut(), "engine_in", stay(), "out_time", "10:00").orThrow();
         assertThat(said("head, out of the car")).isNotEqualTo(SheetNote.of("in_car_here", "7"));
     }
 

@@ -66,7 +66,8 @@ class WriteStripTest {
         Entry<Finding> first = found(pin).get(0);
         assertThat(first.fact().mark()).isEqualTo(FindingMark.NO_MARK);
 
-        strip.mark(pin, first.id(), new WriteStrip.Seen(FindingMark.SCORED, null, null), "scored").orThrow();
+        strip.mark(pin, first.id(), new WriteStrip.Seen(FindingMark.SCORED, null, null), "scored")
+                .orThrow();
         strip.how(pin, first.id(), HowMarked.CLEAR, "clear").orThrow();
         assertThat(found(pin)).singleElement().satisfies(now -> {
             assertThat(now.id()).isEqualTo(first.id());
@@ -91,7 +92,8 @@ class WriteStripTest {
     @Test
     void the_part_is_that_which_sat_there_and_the_day_lies_while_the_engine_was_apart() {
         WriteStrip.Where shell = at("K05", 2, StripLine.BIG_END_UPPER, 1);
-        strip.mark(shell, null, new WriteStrip.Seen(FindingMark.EVEN_WEAR, HowMarked.NONE, null), "even").orThrow();
+        strip.mark(shell, null, new WriteStrip.Seen(FindingMark.EVEN_WEAR, HowMarked.NONE, null), "even")
+                .orThrow();
         Finding written = found(shell).get(0).fact();
         Build build = desk.view().facts().of(Build.class).get(shell.build());
         assertThat(desk.view().facts().of(Part.class).get(written.part()).mark())
@@ -106,7 +108,8 @@ class WriteStripTest {
     void another_mark_stands_beside_the_first_and_words_keep_the_side() {
         WriteStrip.Where back = at("K05", 2, StripLine.SHELL_BACK_UPPER, 3);
         Entry<Finding> polished = found(back).get(0);
-        strip.another(back, new WriteStrip.Seen(FindingMark.HEAT_COLOUR, HowMarked.LIGHT, null), "blue").orThrow();
+        strip.another(back, new WriteStrip.Seen(FindingMark.HEAT_COLOUR, HowMarked.LIGHT, null), "blue")
+                .orThrow();
         assertThat(found(back)).hasSize(2);
         strip.told(polished.id(), "near the tang", "brown", "words").orThrow();
         strip.placed(back, polished.id(), new PartSpot(10, 90), "placed").orThrow();
