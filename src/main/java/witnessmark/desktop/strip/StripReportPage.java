@@ -2,7 +2,6 @@ package witnessmark.desktop.strip;
 
 import java.awt.event.KeyEvent;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JButton;
@@ -178,7 +177,10 @@ public final class StripReportPage {
     }
 
     private void writes(WriteStrip.Where where, String what, Supplier<Outcome<Written>> work) {
-        actions.write(why(where, what), work, this::refresh);
+        actions.write(why(where, what), work, () -> {
+            panel.side().refused();
+            refresh();
+        });
     }
 
     /** What the table asks for. */
@@ -201,7 +203,7 @@ public final class StripReportPage {
                 context.window().say(texts.get("strip.page.read_only"));
                 return;
             }
-            Id<Finding> finding = panel.side().finding();
+            Id<Finding> finding = panel.side().keysAreOf();
             where().ifPresent(where -> writes(
                     where, records.word(how), () -> writing.how(where, finding, how, why(where, records.word(how)))));
         }
@@ -220,17 +222,12 @@ public final class StripReportPage {
     /** What the fields beside ask for. */
     private final class Beside implements StripSide.Told {
         @Override
-        public void mark(StripSide.At at, FindingMark mark, @Nullable PartSpot on) {
-            HowMarked was = at.seen() == null || at.seen().how() == HowMarked.NONE
-                    ? null
-                    : at.seen().how();
-            HowMarked how = mark == FindingMark.NO_MARK ? HowMarked.NONE : was;
+        public void mark(StripSide.At at, @Nullable Id<Finding> of, FindingMark mark, @Nullable PartSpot on) {
             String what = records.word(mark);
             writes(
                     at.where(),
                     what,
-                    () -> writing.mark(
-                            at.where(), at.finding(), new WriteStrip.Seen(mark, how, on), why(at.where(), what)));
+                    () -> writing.mark(at.where(), of, new WriteStrip.Seen(mark, on), why(at.where(), what)));
         }
 
         @Override
@@ -239,7 +236,7 @@ public final class StripReportPage {
             writes(
                     at.where(),
                     what,
-                    () -> writing.another(at.where(), new WriteStrip.Seen(mark, null, on), why(at.where(), what)));
+                    () -> writing.another(at.where(), new WriteStrip.Seen(mark, on), why(at.where(), what)));
         }
 
         @Override
@@ -277,23 +274,24 @@ public final class StripReportPage {
 
         @Override
         public void correct() {
-            of((where, finding) -> context.correct().accept(finding.text()));
+            Id<Finding> finding = panel.side().keysAreOf();
+            if (finding != null && !readOnly()) {
+                context.correct().accept(finding.text());
+            }
         }
 
         @Override
         public void takeAway() {
-            String what = texts.get("strip.page.why.away");
-            of((where, finding) -> writes(
+            if (!panel.side().hasMark() || readOnly()) {
+                return;
+            }
+            Id<Finding> finding = panel.side().keysAreOf();
+            String what = texts.get("strip.page.why.away", panel.side().word());
+            where().ifPresent(where -> writes(
                     where,
                     what,
-                    () -> writing.takeAway(finding, texts.get("strip.page.why.reason"), why(where, what))));
-        }
-
-        private void of(BiConsumer<WriteStrip.Where, Id<Finding>> work) {
-            Id<Finding> finding = panel.side().finding();
-            if (finding != null && !readOnly()) {
-                where().ifPresent(where -> work.accept(where, finding));
-            }
+                    () -> writing.takeAway(
+                            where, finding, texts.get("strip.page.why.reason"), why(where, what))));
         }
 
         @Override

@@ -71,8 +71,11 @@ final class StripSide extends JPanel {
 
     /** What is asked of it. */
     interface Told {
-        /** @param on where on its part, or null where nobody says so now */
-        void mark(At at, FindingMark mark, @Nullable PartSpot on);
+        /**
+         * @param of the finding it is the mark of, or null for the last there or the first
+         * @param on where on its part, or null where nobody says so now
+         */
+        void mark(At at, @Nullable Id<Finding> of, FindingMark mark, @Nullable PartSpot on);
 
         /** @param on where on its part, or null where nobody says so now */
         void another(At at, FindingMark mark, @Nullable PartSpot on);
@@ -174,7 +177,8 @@ final class StripSide extends JPanel {
         words.onLeave(this::wordsLeft);
         spot.onEnter(words::takeFocus);
         words.onEnter(told::back);
-        for (var field : List.of(mark.combo(), incident.combo(), spot.field(), words.field())) {
+        goesBack(which.combo());
+        for (var field : List.of(which.combo(), mark.combo(), incident.combo(), spot.field(), words.field())) {
             FormKeys.bind(field, Keys.plain(KeyEvent.VK_ESCAPE), "wm-back", this::leaves);
         }
     }
@@ -182,10 +186,7 @@ final class StripSide extends JPanel {
     /** Enter and leaving write what is chosen; going through the choices does not. */
     private void leaves(JComboBox<?> combo, Runnable write) {
         combo.putClientProperty("JComboBox.isTableCellEditor", Boolean.TRUE);
-        FormKeys.bind(combo, Keys.plain(KeyEvent.VK_ENTER), "wm-enter", () -> {
-            combo.setPopupVisible(false);
-            told.back();
-        });
+        goesBack(combo);
         combo.addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent e) {
@@ -196,12 +197,22 @@ final class StripSide extends JPanel {
         });
     }
 
+    /** Enter is done with it. */
+    private void goesBack(JComboBox<?> combo) {
+        FormKeys.bind(combo, Keys.plain(KeyEvent.VK_ENTER), "wm-enter", () -> {
+            combo.setPopupVisible(false);
+            told.back();
+        });
+    }
+
     /** What was begun in a field and not left is as it was. */
     private void leaves() {
         At at = shown;
         if (at != null) {
             notWritten.remove(at.finding());
+            adding = false;
             fill(at);
+            fillMark(at);
         }
         told.back();
     }
@@ -238,17 +249,19 @@ final class StripSide extends JPanel {
         StripChoice.Mark chosen = mark.chosen();
         FindingMark picked = chosen == null ? null : chosen.mark();
         boolean asking = asked != null && asked.mark() == picked;
-        return asking || !adding && picked == at.mark() ? null : picked;
+        boolean there = asked == null && picked == at.mark();
+        return !adding && (asking || there) ? null : picked;
     }
 
     private void write(At at, FindingMark picked, @Nullable PartSpot on) {
-        boolean more = adding;
-        adding = false;
-        asked = new Asked(picked, more ? null : at.finding());
-        if (more) {
+        if (adding) {
+            adding = false;
+            asked = new Asked(picked, null);
             told.another(at, picked, on);
         } else {
-            told.mark(at, picked, on);
+            Id<Finding> of = keysAreOf();
+            asked = new Asked(picked, of);
+            told.mark(at, of, picked, on);
         }
     }
 
@@ -319,7 +332,9 @@ final class StripSide extends JPanel {
         boolean same = was != null && was.where().equals(next.where());
         boolean sameMark = was != null && same && Objects.equals(was.finding(), next.finding());
         if (!sameMark && !readOnly) {
-            markLeft();
+            if (!same) {
+                markLeft(); // at the same position what is being picked is of the mark that is in hand from now on
+            }
             wordsLeft();
             incidentLeft();
         }
@@ -330,12 +345,17 @@ final class StripSide extends JPanel {
             notWritten.put(finding, new Typed(spot.text().strip(), words.text().strip()));
         }
         shown = next;
-        asked = null;
+        asked = same && was != null && asked != null && !isThere(asked, was, next) ? asked : null;
+        adding = same && adding;
         StripLines.Cell cell = next.cell();
         title.setText(cell.said().get(0));
         said.removeAll();
         cell.said().stream().skip(1).forEach(each -> said.add(Lettering.paragraph(each, Styles.NOTE), "growx, wmin 0"));
-        if (!(same && (mark.combo().isFocusOwner() || incident.combo().isFocusOwner()))) {
+        boolean picking = same && (adding || asked != null || mark.combo().isFocusOwner());
+        if (!picking) {
+            fillMark(next);
+        }
+        if (!(sameMark && incident.combo().isFocusOwner())) {
             incident.load(incidents, incidents.get(0));
             fill(next);
         }
@@ -368,8 +388,23 @@ final class StripSide extends JPanel {
         repaint();
     }
 
-    private void fill(At at) {
-        adding = false;
+    /** Whether what was asked for has been read back. */
+    private static boolean isThere(Asked asked, At was, At next) {
+        return next.cell().found().stream()
+                .filter(seen -> seen.mark() == asked.mark())
+                .map(StripLines.Seen::finding)
+                .anyMatch(finding -> asked.of() == null
+                        ? was.cell().found().stream()
+                                .noneMatch(before -> before.finding().equals(finding))
+                        : finding.equals(asked.of()));
+    }
+
+    /** What was asked for was refused. */
+    void refused() {
+        asked = null;
+    }
+
+    private void fillMark(At at) {
         List<StripChoice.Mark> all = choices();
         mark.load(
                 all,
@@ -377,6 +412,9 @@ final class StripSide extends JPanel {
                         .filter(each -> each.mark() == at.mark())
                         .findFirst()
                         .orElse(all.get(0)));
+    }
+
+    private void fill(At at) {
         Id<Finding> finding = at.finding();
         Typed written = at.written();
         Typed typed = finding == null ? written : notWritten.getOrDefault(finding, written);
@@ -405,7 +443,7 @@ final class StripSide extends JPanel {
             if (picked != null) {
                 write(at, picked, on);
             } else if (asked != null) {
-                told.place(at, asked.of(), on); // a click comes after the focus has left the mark
+                told.place(at, keysAreOf(), on); // a click comes after the focus has left the mark
             } else if (!Objects.equals(on, at.spots().inHand())) {
                 told.place(at, at.finding(), on);
             }
@@ -425,15 +463,29 @@ final class StripSide extends JPanel {
         }
     }
 
-    /** What is in hand at the position shown, or null. */
+    /** What is in hand at the position shown: a mark that is being written is, before it is read back. Null for the last or none. */
     @Nullable
-    Id<Finding> finding() {
-        return shown == null ? null : shown.finding();
+    Id<Finding> keysAreOf() {
+        Asked now = asked;
+        return now != null ? now.of() : shown == null ? null : shown.finding();
+    }
+
+    /** Its mark in words; empty where there is none. */
+    String word() {
+        StripChoice.Mark chosen = mark.chosen();
+        return chosen == null || chosen.mark() == null ? "" : chosen.words();
+    }
+
+    /** Whether anything is in hand or being written. */
+    boolean hasMark() {
+        return asked != null || shown != null && shown.finding() != null;
     }
 
     /** Where a position is not there. */
     void showNone() {
         shown = null;
+        asked = null;
+        adding = false;
         title.setText(" ");
         said.removeAll();
         which.setVisible(false);

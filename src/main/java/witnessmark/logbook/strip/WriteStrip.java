@@ -49,17 +49,19 @@ public final class WriteStrip {
     /**
      * A mark.
      *
-     * @param how how far it has gone, or null where nobody judged it
      * @param on where on its part, or null where nobody says so now
      */
-    public record Seen(
-            FindingMark mark,
-            @Nullable HowMarked how,
-            @Nullable PartSpot on) {
-        /** What was found before, as it is now; where it is stays unless it is said again. */
-        Finding over(Finding was) {
-            Finding marked = was.marked(mark, how);
-            return on == null ? marked : marked.placed(on);
+    public record Seen(FindingMark mark, @Nullable PartSpot on) {
+        /** What was found before, as it is now: how far it has gone and where it is stay unless they are said again. */
+        private Finding over(Finding was) {
+            Finding marked = was.marked(mark, was.how() == HowMarked.NONE ? far() : was.how());
+            Finding judged = mark == FindingMark.NO_MARK ? marked.judged(HowMarked.NONE) : marked;
+            return on == null ? judged : judged.placed(on);
+        }
+
+        /** What is no mark has gone no way; of others nobody has said yet. */
+        private @Nullable HowMarked far() {
+            return mark == FindingMark.NO_MARK ? HowMarked.NONE : null;
         }
     }
 
@@ -95,7 +97,7 @@ public final class WriteStrip {
         }
         if (was.isEmpty()) {
             return how == HowMarked.NONE
-                    ? first(where, new Seen(FindingMark.NO_MARK, how, null), why)
+                    ? first(where, new Seen(FindingMark.NO_MARK, null), why)
                     : Outcome.didNot(Problem.of(ProblemKind.NOT_MARKED));
         }
         FindingMark mark = was.get().fact().mark();
@@ -136,14 +138,11 @@ public final class WriteStrip {
     /**
      * It was not there after all: struck out.
      *
+     * @param finding which of those there, or null for the last of them
      * @param reason with which it is struck out
      */
-    public Outcome<Written> takeAway(Id<Finding> finding, String reason, String why) {
-        return desk.view()
-                .facts()
-                .of(Finding.class)
-                .find(finding)
-                .filter(was -> was.standing() == Standing.IN_FORCE)
+    public Outcome<Written> takeAway(Where where, @Nullable Id<Finding> finding, String reason, String why) {
+        return found(where, finding)
                 .map(was -> desk.write(
                         why, List.of(new Entry<>(was.id(), was.fact(), Standing.STRUCK_OUT, reason, was.rev() + 1))))
                 .orElseGet(WriteStrip::gone);
@@ -191,7 +190,7 @@ public final class WriteStrip {
                 at.part(where.line()).orElse(null),
                 new AtStrip.Where(
                         where.line().place(), where.number(), where.line().spot("")),
-                new AtStrip.What(what.mark(), what.how(), ""),
+                new AtStrip.What(what.mark(), what.far(), ""),
                 when(view, build.fact()),
                 desk.who());
         return desk.write(

@@ -293,6 +293,59 @@ class StripReportPageTest {
         assertThat(side.which().isVisible()).isFalse();
     }
 
+    /** Keys are faster than the logbook is read again. */
+    @ParameterizedTest
+    @ValueSource(strings = {"3", "Delete", "click"})
+    void what_is_done_at_once_after_another_mark_is_done_to_it_and_not_to_the_one_before(String done) {
+        april().at(StripLine.SHELL_BACK_UPPER, 3);
+        window.root(1366, 768);
+        Finding before = window.findings(StripLine.SHELL_BACK_UPPER, 3).get(0);
+        StripSide side = window.page.panel().side();
+        side.addAnother();
+        pick(FindingMark.SCORED);
+        Ui.press(side.mark().combo(), Keys.plain(KeyEvent.VK_ENTER));
+        loseFocus(side.mark().combo());
+        StripTable table = window.page.panel().table();
+        for (FocusListener each : table.getFocusListeners()) {
+            each.focusGained(new FocusEvent(table, FocusEvent.FOCUS_GAINED)); // shows the position anew
+        }
+        PartSpot left = side.drawing().plane().place(20, side.drawing().getHeight() / 2.0);
+        switch (done) {
+            case "3" -> window.key('3');
+            case "Delete" -> Ui.press(table, Keys.plain(KeyEvent.VK_DELETE));
+            default -> Ui.click(side.drawing(), 20, side.drawing().getHeight() / 2);
+        }
+        window.settle();
+        List<Finding> now = window.findings(StripLine.SHELL_BACK_UPPER, 3);
+        assertThat(now).contains(before);
+        assertThat(now).filteredOn(finding -> finding.mark() == FindingMark.SCORED)
+                .hasSize(done.equals("Delete") ? 0 : 1)
+                .allSatisfy(finding -> {
+                    assertThat(finding.how()).isEqualTo(done.equals("3") ? HowMarked.HEAVY : null);
+                    assertThat(finding.onPart()).isEqualTo(done.equals("click") ? left : null);
+                });
+    }
+
+    @Test
+    void a_judgement_given_a_moment_before_another_mark_is_picked_stays() {
+        april().at(StripLine.SHELL_BACK_UPPER, 3);
+        window.root(1366, 768);
+        window.key('4');
+        pick(FindingMark.SCORED);
+        loseFocus(window.page.panel().side().mark().combo());
+        window.settle();
+        assertThat(window.findings(StripLine.SHELL_BACK_UPPER, 3)).singleElement().satisfies(finding -> {
+            assertThat(finding.mark()).isEqualTo(FindingMark.SCORED);
+            assertThat(finding.how()).isEqualTo(HowMarked.FAILED);
+        });
+    }
+
+    private static void loseFocus(Component from) {
+        for (FocusListener each : from.getFocusListeners()) {
+            each.focusLost(new FocusEvent(from, FocusEvent.FOCUS_LOST));
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void a_click_that_takes_the_focus_from_the_mark_says_where_the_mark_just_picked_is(boolean another) {
@@ -305,10 +358,7 @@ class StripReportPageTest {
             side.addAnother();
         }
         pick(FindingMark.SCORED);
-        JComboBox<StripChoice.Mark> marks = side.mark().combo();
-        for (FocusListener each : marks.getFocusListeners()) {
-            each.focusLost(new FocusEvent(marks, FocusEvent.FOCUS_LOST));
-        }
+        loseFocus(side.mark().combo());
         PartSpot left = side.drawing().plane().place(20, side.drawing().getHeight() / 2.0);
         Ui.click(side.drawing(), 20, side.drawing().getHeight() / 2);
         window.settle();

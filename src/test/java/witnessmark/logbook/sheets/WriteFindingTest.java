@@ -140,7 +140,7 @@ class WriteFindingTest {
         new WriteStrip(desk, SampleBook.ids())
                 .another(
                         new WriteStrip.Where(build(2).id(), StripLine.ROD_BOLT, 2),
-                        new WriteStrip.Seen(FindingMark.STRETCHED, null, null),
+                        new WriteStrip.Seen(FindingMark.STRETCHED, null),
                         "by key")
                 .orThrow();
         Finding onReport = last();

@@ -66,7 +66,7 @@ class WriteStripTest {
         Entry<Finding> first = found(pin).get(0);
         assertThat(first.fact().mark()).isEqualTo(FindingMark.NO_MARK);
 
-        strip.mark(pin, first.id(), new WriteStrip.Seen(FindingMark.SCORED, null, null), "scored")
+        strip.mark(pin, first.id(), new WriteStrip.Seen(FindingMark.SCORED, null), "scored")
                 .orThrow();
         strip.how(pin, first.id(), HowMarked.CLEAR, "clear").orThrow();
         assertThat(found(pin)).singleElement().satisfies(now -> {
@@ -92,7 +92,7 @@ class WriteStripTest {
     @Test
     void the_part_is_that_which_sat_there_and_the_day_lies_while_the_engine_was_apart() {
         WriteStrip.Where shell = at("K05", 2, StripLine.BIG_END_UPPER, 1);
-        strip.mark(shell, null, new WriteStrip.Seen(FindingMark.EVEN_WEAR, HowMarked.NONE, null), "even")
+        strip.mark(shell, null, new WriteStrip.Seen(FindingMark.EVEN_WEAR, null), "even")
                 .orThrow();
         Finding written = found(shell).get(0).fact();
         Build build = desk.view().facts().of(Build.class).get(shell.build());
@@ -108,7 +108,7 @@ class WriteStripTest {
     void another_mark_stands_beside_the_first_and_words_keep_the_side() {
         WriteStrip.Where back = at("K05", 2, StripLine.SHELL_BACK_UPPER, 3);
         Entry<Finding> polished = found(back).get(0);
-        strip.another(back, new WriteStrip.Seen(FindingMark.HEAT_COLOUR, HowMarked.LIGHT, null), "blue")
+        strip.another(back, new WriteStrip.Seen(FindingMark.HEAT_COLOUR, null), "blue")
                 .orThrow();
         assertThat(found(back)).hasSize(2);
         strip.told(polished.id(), "near the tang", "brown", "words").orThrow();
@@ -124,12 +124,12 @@ class WriteStripTest {
     void a_mark_and_its_place_are_one_change_and_its_place_stays_when_the_mark_is_another() {
         WriteStrip.Where back = at("K05", 2, StripLine.SHELL_BACK_LOWER, 3);
         PartSpot there = new PartSpot(200, 40);
-        strip.another(back, new WriteStrip.Seen(FindingMark.FRETTED, null, there), "fretted")
+        strip.another(back, new WriteStrip.Seen(FindingMark.FRETTED, there), "fretted")
                 .orThrow();
         Entry<Finding> fretted = found(back).get(0);
         assertThat(fretted.rev()).isEqualTo(1);
         assertThat(fretted.fact().onPart()).isEqualTo(there);
-        strip.mark(back, fretted.id(), new WriteStrip.Seen(FindingMark.WORN, null, null), "polished")
+        strip.mark(back, fretted.id(), new WriteStrip.Seen(FindingMark.WORN, null), "polished")
                 .orThrow();
         assertThat(found(back).get(0).fact().onPart()).isEqualTo(there);
     }
@@ -140,10 +140,28 @@ class WriteStripTest {
         assertThat(strip.placed(back, null, new PartSpot(1, 1), "placed").problems())
                 .extracting(problem -> problem.kind())
                 .containsExactly(ProblemKind.NOT_MARKED);
-        strip.mark(back, null, new WriteStrip.Seen(FindingMark.FRETTED, null, null), "fretted")
+        strip.mark(back, null, new WriteStrip.Seen(FindingMark.FRETTED, null), "fretted")
                 .orThrow();
         strip.placed(back, null, new PartSpot(1, 1), "placed").orThrow();
         assertThat(found(back).get(0).fact().onPart()).isEqualTo(new PartSpot(1, 1));
+    }
+
+    @Test
+    void how_far_it_has_gone_stays_when_the_mark_is_another_and_goes_with_no_mark() {
+        WriteStrip.Where pin = at("K05", 3, StripLine.BIG_END_LOWER, 2);
+        strip.mark(pin, null, new WriteStrip.Seen(FindingMark.SCORED, null), "scored")
+                .orThrow();
+        assertThat(found(pin).get(0).fact().how()).isNull();
+        strip.how(pin, null, HowMarked.HEAVY, "heavy").orThrow();
+        strip.mark(pin, null, new WriteStrip.Seen(FindingMark.WORN, null), "worn")
+                .orThrow();
+        assertThat(found(pin).get(0).fact().how()).isEqualTo(HowMarked.HEAVY);
+        strip.mark(pin, null, new WriteStrip.Seen(FindingMark.NO_MARK, null), "none")
+                .orThrow();
+        assertThat(found(pin).get(0).fact().how()).isEqualTo(HowMarked.NONE);
+        strip.mark(pin, null, new WriteStrip.Seen(FindingMark.WORN, null), "worn")
+                .orThrow();
+        assertThat(found(pin).get(0).fact().how()).isNull();
     }
 
     @Test
@@ -166,16 +184,16 @@ class WriteStripTest {
     void what_was_taken_away_meanwhile_is_refused_whatever_is_said_of_it() {
         WriteStrip.Where back = at("K05", 2, StripLine.SHELL_BACK_UPPER, 1);
         Id<Finding> finding = found(back).get(0).id();
-        strip.takeAway(finding, "not there", "away").orThrow();
+        strip.takeAway(back, finding, "not there", "away").orThrow();
         assertThat(found(back)).isEmpty();
         assertThat(List.of(
-                        strip.mark(back, finding, new WriteStrip.Seen(FindingMark.WORN, null, null), "worn"),
+                        strip.mark(back, finding, new WriteStrip.Seen(FindingMark.WORN, null), "worn"),
                         strip.how(back, finding, HowMarked.NONE, "looked"),
                         strip.how(back, finding, HowMarked.HEAVY, "heavy"),
                         strip.told(finding, "", "words", "words"),
                         strip.placed(back, finding, new PartSpot(1, 1), "placed"),
                         strip.evidenceOf(finding, null, "none"),
-                        strip.takeAway(finding, "again", "away")))
+                        strip.takeAway(back, finding, "again", "away")))
                 .allSatisfy(outcome -> assertThat(outcome.problems())
                         .extracting(problem -> problem.kind())
                         .containsExactly(ProblemKind.FINDING_GONE));
