@@ -170,7 +170,10 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
                 lessonOf(id),
                 linking(id)));
         if (incident.fact().closed() == null) {
-            all.add(holding(incident));
+            Id<Engine> engine = incident.fact().engine();
+            if (engine != null) {
+                all.add(holding(incident.fact(), engine));
+            }
             all.add(of(new CloseIncident(), CloseIncident.INCIDENT, id));
         } else {
             all.add(reopening(id));
@@ -255,15 +258,11 @@ public record Prefilled(String sheet, Map<SheetField, String> texts) {
         return new Prefilled(new WriteCost().key(), texts);
     }
 
-    /** The engine of an incident held until somebody looked at it. */
-    public static Prefilled holding(Entry<Incident> incident) {
-        Incident fact = incident.fact();
-        Map<SheetField, String> texts = new HashMap<>();
-        texts.put(WriteHold.WHY, fact.mark() + ": " + fact.title());
-        if (fact.engine() != null) {
-            texts.put(WriteHold.ON, EngineOrPart.key(fact.engine(), null));
-        }
-        return new Prefilled(new WriteHold().key(), texts);
+    /** The engine of an incident held until somebody has looked at it. */
+    private static Prefilled holding(Incident incident, Id<Engine> engine) {
+        String why = incident.mark().isEmpty() ? incident.title() : incident.mark() + ": " + incident.title();
+        return new Prefilled(
+                new WriteHold().key(), Map.of(WriteHold.ON, EngineOrPart.key(engine, null), WriteHold.WHY, why));
     }
 
     /** An incident linked to another. */

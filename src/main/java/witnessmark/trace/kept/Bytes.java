@@ -20,7 +20,7 @@ public interface Bytes {
 
             @Override
             public void read(long at, byte[] into, int offset, int length) throws IOException {
-                if (at < 0 || length < 0 || at + length > bytes.length) {
+                if (at < 0 || length < 0 || at > bytes.length - length) {
                     throw new EOFException();
                 }
                 System.arraycopy(bytes, (int) at, into, offset, length);

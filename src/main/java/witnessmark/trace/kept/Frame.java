@@ -57,7 +57,7 @@ final class Frame {
         }
 
         private void fetch(long at, int length, int checksum) throws IOException {
-            if (at < 0 || length < 0 || at + length > bytes.size() || length > LARGEST) {
+            if (at < 0 || length < 0 || at > bytes.size() - length || length > LARGEST) {
                 throw new KeptDamaged("beyond the end");
             }
             if (packed.length < length) {

@@ -15,6 +15,9 @@ import witnessmark.trace.result.Wave;
 /** Reads kept samples at any place, and draws any stretch of them in a time that goes by its width, not by its samples. */
 public final class KeptReader {
     private static final int MOST_PARTS = 4096;
+    /** Of a channel: more than a day at a thousand a second. */
+    private static final long MOST_SAMPLES = 1L << 27;
+
     private static final int MOST_BLOCKS = 1 << 24;
     private static final int LARGEST_INDEX = 1 << 29;
 
@@ -67,6 +70,7 @@ public final class KeptReader {
                     Coded.of(ChannelUnit.class, numbers.text()),
                     Coded.of(ColumnForm.From.class, numbers.text())));
         }
+        long room = bytes.size();
         List<List<List<Block>>> index = new ArrayList<>();
         int parts = numbers.count(MOST_PARTS);
         for (int part = 0; part < parts; part++) {
@@ -75,7 +79,12 @@ public final class KeptReader {
                 List<Block> blocks = new ArrayList<>();
                 int count = numbers.count(MOST_BLOCKS);
                 for (int b = 0; b < count; b++) {
-                    blocks.add(Block.read(numbers));
+                    Block block = Block.read(numbers);
+                    room -= (long) block.length() + block.envelopeLength();
+                    if (room < 0) {
+                        throw new KeptDamaged("more than the file holds");
+                    }
+                    blocks.add(block);
                 }
                 channels.add(blocks);
             }
@@ -132,10 +141,11 @@ public final class KeptReader {
     }
 
     private static Samples samples(List<Block> blocks, Stretches stretches) throws IOException {
-        int count = 0;
-        for (Block block : blocks) {
-            count = Math.addExact(count, block.samples());
+        long all = blocks.stream().mapToLong(Block::samples).sum();
+        if (all > MOST_SAMPLES) {
+            throw new KeptDamaged("as many samples as nobody logs");
         }
+        int count = (int) all;
         long[] micros = new long[count];
         double[] values = new double[count];
         int at = 0;

@@ -172,6 +172,13 @@ final class Numbers {
             throw new KeptDamaged("a number too long");
         }
 
+        /** Nothing stands after what was read. */
+        void end() throws KeptDamaged {
+            if (position != length) {
+                throw new KeptDamaged("more than its figures");
+            }
+        }
+
         /** A count no larger than can be. */
         int count(int most) throws KeptDamaged {
             long value = unsigned();

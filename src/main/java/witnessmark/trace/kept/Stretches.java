@@ -21,6 +21,7 @@ final class Stretches implements AutoCloseable {
         Numbers.Reading numbers = numbers(block.at(), block.length(), block.checksum());
         times(numbers, block.samples(), micros, at);
         figures(numbers, block.samples(), values, at);
+        numbers.end();
     }
 
     /** Time, least and most of each bucket of a block. */
@@ -33,6 +34,7 @@ final class Stretches implements AutoCloseable {
         times(numbers, count, read.times(), 0);
         figures(numbers, count, read.least(), 0);
         figures(numbers, count, read.most(), 0);
+        numbers.end();
         return read;
     }
 
