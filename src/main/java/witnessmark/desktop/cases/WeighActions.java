@@ -4,28 +4,23 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
-import witnessmark.desktop.form.Caption;
+import witnessmark.desktop.shell.OneChange;
 import witnessmark.domain.Speaks;
 import witnessmark.logbook.proof.Evidence;
 import witnessmark.outcome.Outcome;
-import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
-/** Writes how findings speak to causes, each time one change that can be taken back, off the event thread. */
+/** Writes how findings speak to causes. */
 final class WeighActions {
-    private static final Logger LOG = LoggerFactory.getLogger(WeighActions.class);
-
     private final CaseDoing doing;
     private final Texts texts;
-    private final Problems problems;
+    private final OneChange change;
 
     WeighActions(CaseDoing doing) {
         this.doing = doing;
         this.texts = doing.tools().texts();
-        this.problems = new Problems(texts, doing.measures());
+        this.change =
+                new OneChange(texts, doing.measures(), doing.tools().tasks(), doing.window(), doing.undo());
     }
 
     /**
@@ -48,7 +43,7 @@ final class WeighActions {
     /** @param notWritten told why it is not saved, on the event thread */
     void because(Evidence.Pair pair, String because, Consumer<String> notWritten, Object... about) {
         String why = texts.get("cases.why.because", about);
-        write(why, () -> doing.weigh().because(pair, because, why).map(written -> Optional.of(why)), notWritten);
+        change.write(why, () -> doing.weigh().because(pair, because, why).map(written -> Optional.of(why)), notWritten);
     }
 
     void takeAway(Evidence.Pair pair, Object... about) {
@@ -65,29 +60,6 @@ final class WeighActions {
     }
 
     private void write(String name, Supplier<Outcome<Optional<String>>> work) {
-        write(name, work, said -> {});
-    }
-
-    /** @param work answers what was written in words, or nothing where nothing was */
-    private void write(String name, Supplier<Outcome<Optional<String>>> work, Consumer<String> notWritten) {
-        Consumer<String> failed = said -> {
-            doing.window().say(said);
-            notWritten.accept(said);
-        };
-        doing.tools().tasks().write(name, work::get, outcome -> ended(outcome, failed), thrown -> {
-            LOG.error("a finding could not be weighed", thrown);
-            failed.accept(texts.get("cases.not_saved"));
-        });
-    }
-
-    private void ended(Outcome<Optional<String>> outcome, Consumer<String> failed) {
-        if (!outcome.didWork()) {
-            failed.accept(outcome.problems().stream().map(problems::sentence).collect(Collectors.joining(" ")));
-            return;
-        }
-        outcome.orThrow().ifPresent(why -> {
-            doing.window().say(texts.get("cases.saved", why), Caption.of(texts.get("cases.undo")), doing.undo());
-            doing.window().changed();
-        });
+        change.write(name, work, said -> {});
     }
 }

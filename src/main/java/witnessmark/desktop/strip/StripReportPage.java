@@ -14,6 +14,7 @@ import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormKeys;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.photos.PhotoStrip;
+import witnessmark.desktop.shell.OneChange;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Build;
@@ -40,7 +41,7 @@ public final class StripReportPage {
     private final StripModel model;
     private final StripWords words;
     private final RecordWords records;
-    private final StripActions actions;
+    private final OneChange change;
     private final WriteStrip writing;
     private final Latest reading;
     private final Beside beside = new Beside();
@@ -57,7 +58,8 @@ public final class StripReportPage {
         this.model = new StripModel(texts, context.measures());
         this.words = new StripWords(texts, context.measures());
         this.records = new RecordWords(texts);
-        this.actions = new StripActions(context);
+        this.change = new OneChange(
+                texts, context.measures(), context.tools().tasks(), context.window(), context.undo());
         this.writing = new WriteStrip(context.book(), context.ids());
         this.reading = new Latest(context.tools().tasks());
         this.panel = new StripPanel(texts, new Table(), beside, this::chosen);
@@ -177,7 +179,8 @@ public final class StripReportPage {
     }
 
     private void writes(WriteStrip.Where where, String what, Supplier<Outcome<Written>> work) {
-        actions.write(why(where, what), work, () -> {
+        String why = why(where, what);
+        change.write(why, () -> work.get().map(written -> Optional.of(why)), said -> {
             panel.side().refused();
             refresh();
         });
