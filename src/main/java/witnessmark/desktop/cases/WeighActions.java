@@ -19,8 +19,7 @@ final class WeighActions {
     WeighActions(CaseDoing doing) {
         this.doing = doing;
         this.texts = doing.tools().texts();
-        this.change =
-                new OneChange(texts, doing.measures(), doing.tools().tasks(), doing.window(), doing.undo());
+        this.change = new OneChange(texts, doing.measures(), doing.tools().tasks(), doing.window(), doing.undo());
     }
 
     /**

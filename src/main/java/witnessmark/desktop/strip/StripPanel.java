@@ -31,7 +31,7 @@ final class StripPanel extends JPanel {
     private final StripSide side;
     private final SideBySide both;
 
-    StripPanel(Texts texts, StripTable.Asked asked, StripSide.Told told, Runnable chosen) {
+    StripPanel(Texts texts, StripTable.Asked asked, StripTold told, Runnable chosen) {
         super(new FormLayout("insets 0, gap 0, fill", "[0::,grow,fill]", "[grow,fill]"));
         setOpaque(false);
         which = new ChoiceBox<>(texts, Caption.of(texts.get("strip.page.which")), StripChoice.Of::words);

@@ -58,8 +58,8 @@ public final class StripReportPage {
         this.model = new StripModel(texts, context.measures());
         this.words = new StripWords(texts, context.measures());
         this.records = new RecordWords(texts);
-        this.change = new OneChange(
-                texts, context.measures(), context.tools().tasks(), context.window(), context.undo());
+        this.change =
+                new OneChange(texts, context.measures(), context.tools().tasks(), context.window(), context.undo());
         this.writing = new WriteStrip(context.book(), context.ids());
         this.reading = new Latest(context.tools().tasks());
         this.panel = new StripPanel(texts, new Table(), beside, this::chosen);
@@ -223,9 +223,9 @@ public final class StripReportPage {
     }
 
     /** What the fields beside ask for. */
-    private final class Beside implements StripSide.Told {
+    private final class Beside implements StripTold {
         @Override
-        public void mark(StripSide.At at, @Nullable Id<Finding> of, FindingMark mark, @Nullable PartSpot on) {
+        public void mark(StripInHand at, @Nullable Id<Finding> of, FindingMark mark, @Nullable PartSpot on) {
             String what = records.word(mark);
             writes(
                     at.where(),
@@ -234,7 +234,7 @@ public final class StripReportPage {
         }
 
         @Override
-        public void another(StripSide.At at, FindingMark mark, @Nullable PartSpot on) {
+        public void another(StripInHand at, FindingMark mark, @Nullable PartSpot on) {
             String what = records.word(mark);
             writes(
                     at.where(),
@@ -243,7 +243,7 @@ public final class StripReportPage {
         }
 
         @Override
-        public void words(StripSide.At at, String spot, String said) {
+        public void words(StripInHand at, String spot, String said) {
             Id<Finding> finding = at.finding();
             if (finding != null) {
                 String what = Stream.of(spot, said)
@@ -255,7 +255,7 @@ public final class StripReportPage {
         }
 
         @Override
-        public void incident(StripSide.At at, StripChoice.Of incident) {
+        public void incident(StripInHand at, StripChoice.Of incident) {
             Id<Finding> finding = at.finding();
             if (finding != null) {
                 String what = texts.get("strip.page.why.evidence", incident.words());
@@ -270,7 +270,7 @@ public final class StripReportPage {
         }
 
         @Override
-        public void place(StripSide.At at, @Nullable Id<Finding> finding, @Nullable PartSpot on) {
+        public void place(StripInHand at, @Nullable Id<Finding> finding, @Nullable PartSpot on) {
             String what = texts.get("strip.page.drawing.place");
             writes(at.where(), what, () -> writing.placed(at.where(), finding, on, why(at.where(), what)));
         }
@@ -293,8 +293,7 @@ public final class StripReportPage {
             where().ifPresent(where -> writes(
                     where,
                     what,
-                    () -> writing.takeAway(
-                            where, finding, texts.get("strip.page.why.reason"), why(where, what))));
+                    () -> writing.takeAway(where, finding, texts.get("strip.page.why.reason"), why(where, what))));
         }
 
         @Override

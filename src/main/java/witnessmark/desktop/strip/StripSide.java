@@ -40,67 +40,9 @@ import witnessmark.wording.Texts;
 
 /** Beside the table: what is known of the position in hand, and what can be said of it. A field that is left is written. */
 final class StripSide extends JPanel {
-    /**
-     * The position its fields are of: what is written is of that one, whichever is in hand by then.
-     *
-     * @param seen which of what was found there, or null where nobody looked
-     */
-    record At(WriteStrip.Where where, StripLines.Cell cell, StripLines.@Nullable Seen seen) {
-        @Nullable
-        Id<Finding> finding() {
-            return seen == null ? null : seen.finding();
-        }
-
-        @Nullable
-        FindingMark mark() {
-            return seen == null ? null : seen.mark();
-        }
-
-        private String incident() {
-            return seen == null ? "" : seen.incident();
-        }
-
-        private Typed written() {
-            return seen == null ? new Typed("", "") : new Typed(seen.spot(), seen.words());
-        }
-
-        private PartSpots spots() {
-            return seen == null ? cell.spots() : seen.spots();
-        }
-    }
-
-    /** What is asked of it. */
-    interface Told {
-        /**
-         * @param of the finding it is the mark of, or null for the last there or the first
-         * @param on where on its part, or null where nobody says so now
-         */
-        void mark(At at, @Nullable Id<Finding> of, FindingMark mark, @Nullable PartSpot on);
-
-        /** @param on where on its part, or null where nobody says so now */
-        void another(At at, FindingMark mark, @Nullable PartSpot on);
-
-        void words(At at, String spot, String words);
-
-        void incident(At at, StripChoice.Of incident);
-
-        /**
-         * @param finding which of those there, or null for the last of them
-         * @param on where on its part, or null for nowhere in particular
-         */
-        void place(At at, @Nullable Id<Finding> finding, @Nullable PartSpot on);
-
-        void correct();
-
-        void takeAway();
-
-        /** Back to the table. */
-        void back();
-    }
-
     private final transient Texts texts;
     private final transient RecordWords records;
-    private final transient Told told;
+    private final transient StripTold told;
     private final JTextArea title = Lettering.paragraph(" ", Styles.SECTION);
     private final ChoiceBox<StripChoice.Found> which;
     private final JPanel said = new JPanel(new FormLayout("insets 0, gap 0 2, fillx, wrap", "[0::,grow,fill]"));
@@ -114,11 +56,11 @@ final class StripSide extends JPanel {
     private final JButton correct;
     private final JButton away;
     /** What was typed and is not in the logbook yet: it stands in its fields again when its finding does. */
-    private final transient Map<Id<Finding>, Typed> notWritten = new HashMap<>();
+    private final transient Map<Id<Finding>, StripInHand.Typed> notWritten = new HashMap<>();
 
     private final Sheet sheet = new Sheet("fillx, wrap, hidemode 3", "[0::,grow,fill]", "");
     private @Nullable PhotoStrip photos;
-    private transient @Nullable At shown;
+    private transient @Nullable StripInHand shown;
     private transient List<StripChoice.Of> incidents = List.of();
     private boolean readOnly;
     private boolean adding;
@@ -128,9 +70,7 @@ final class StripSide extends JPanel {
     /** @param of the finding that it is the mark of from now on, or null for another one */
     private record Asked(FindingMark mark, @Nullable Id<Finding> of) {}
 
-    private record Typed(String spot, String words) {}
-
-    StripSide(Texts texts, Told told) {
+    StripSide(Texts texts, StripTold told) {
         super(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[top]"));
         this.texts = texts;
         this.records = new RecordWords(texts);
@@ -207,12 +147,13 @@ final class StripSide extends JPanel {
 
     /** What was begun in a field and not left is as it was. */
     private void leaves() {
-        At at = shown;
+        StripInHand at = shown;
         if (at != null) {
             notWritten.remove(at.finding());
             adding = false;
-            fill(at);
             fillMark(at);
+            fillWords(at);
+            fillIncident(at);
         }
         told.back();
     }
@@ -225,7 +166,7 @@ final class StripSide extends JPanel {
     }
 
     private List<StripChoice.Mark> choices() {
-        At at = shown;
+        StripInHand at = shown;
         List<StripChoice.Mark> all = new ArrayList<>();
         all.add(new StripChoice.Mark(null, texts.get("strip.page.mark.none")));
         if (at != null) {
@@ -236,7 +177,7 @@ final class StripSide extends JPanel {
     }
 
     private void markLeft() {
-        At at = shown;
+        StripInHand at = shown;
         FindingMark picked = at == null ? null : picked(at);
         if (at != null && picked != null) {
             write(at, picked, null);
@@ -245,7 +186,7 @@ final class StripSide extends JPanel {
     }
 
     /** The mark that was picked and is not written yet nor being written. */
-    private @Nullable FindingMark picked(At at) {
+    private @Nullable FindingMark picked(StripInHand at) {
         StripChoice.Mark chosen = mark.chosen();
         FindingMark picked = chosen == null ? null : chosen.mark();
         boolean asking = asked != null && asked.mark() == picked;
@@ -253,7 +194,7 @@ final class StripSide extends JPanel {
         return !adding && (asking || there) ? null : picked;
     }
 
-    private void write(At at, FindingMark picked, @Nullable PartSpot on) {
+    private void write(StripInHand at, FindingMark picked, @Nullable PartSpot on) {
         if (adding) {
             adding = false;
             asked = new Asked(picked, null);
@@ -267,19 +208,21 @@ final class StripSide extends JPanel {
 
     private void whichChosen() {
         StripChoice.Found chosen = which.chosen();
-        At at = shown;
+        StripInHand at = shown;
         if (at != null && chosen != null && !chosen.seen().finding().equals(at.finding())) {
-            show(new At(at.where(), at.cell(), chosen.seen()));
+            asked = null; // keys are of the one that was taken in hand
+            show(new StripInHand(at.where(), at.cell(), chosen.seen()));
         }
     }
 
     private void wordsLeft() {
-        At at = shown;
+        StripInHand at = shown;
         Id<Finding> finding = at == null ? null : at.finding();
         if (at == null || finding == null) {
             return;
         }
-        Typed typed = new Typed(spot.text().strip(), words.text().strip());
+        StripInHand.Typed typed =
+                new StripInHand.Typed(spot.text().strip(), words.text().strip());
         if (!typed.equals(at.written())) {
             notWritten.put(finding, typed);
             told.words(at, typed.spot(), typed.words());
@@ -288,30 +231,34 @@ final class StripSide extends JPanel {
 
     private void incidentLeft() {
         StripChoice.Of chosen = incident.chosen();
-        At at = shown;
-        if (at != null
-                && at.finding() != null
-                && chosen != null
-                && !chosen.key().equals(at.incident())) {
+        StripInHand at = shown;
+        if (at != null && at.finding() != null && chosen != null && isOther(at)) {
             told.incident(at, chosen);
         }
     }
 
+    /** Whether another incident is chosen than what is written. */
+    private boolean isOther(StripInHand at) {
+        StripChoice.Of chosen = incident.chosen();
+        return chosen != null && !chosen.key().equals(at.incident());
+    }
+
     /**
      * Shows a position. What stands in the fields of another is written first: a click on the table comes before the focus has left
-     * them. What is being typed or chosen of the same stays.
+     * them. What is being typed or chosen of the same stays; what is being picked or chosen while another mark of the same position
+     * comes in hand is of that one.
      *
      * @param of the incidents of which it may be evidence, none first
      */
     void show(WriteStrip.Where where, StripLines.Cell cell, List<StripChoice.Of> of, boolean looking) {
         incidents = of;
         readOnly = looking;
-        show(new At(where, cell, inHand(where, cell)));
+        show(new StripInHand(where, cell, inHand(where, cell)));
     }
 
     /** What is new at the same position, else what was in hand there, else what has gone furthest. */
     private StripLines.@Nullable Seen inHand(WriteStrip.Where where, StripLines.Cell cell) {
-        At was = shown;
+        StripInHand was = shown;
         if (was == null || !was.where().equals(where)) {
             return cell.worst().orElse(null);
         }
@@ -327,22 +274,25 @@ final class StripSide extends JPanel {
                 .orElse(null);
     }
 
-    private void show(At next) {
-        At was = shown;
+    private void show(StripInHand next) {
+        StripInHand was = shown;
         boolean same = was != null && was.where().equals(next.where());
         boolean sameMark = was != null && same && Objects.equals(was.finding(), next.finding());
-        if (!sameMark && !readOnly) {
-            if (!same) {
-                markLeft(); // at the same position what is being picked is of the mark that is in hand from now on
-            }
-            wordsLeft();
+        if (!same && !readOnly) {
+            markLeft();
             incidentLeft();
         }
+        if (!sameMark && !readOnly) {
+            wordsLeft();
+        }
+        boolean choosing = was != null && same && incident.combo().isFocusOwner() && (sameMark || isOther(was));
         boolean typing =
                 sameMark && (spot.field().isFocusOwner() || words.field().isFocusOwner());
         Id<Finding> finding = next.finding();
         if (typing && finding != null) {
-            notWritten.put(finding, new Typed(spot.text().strip(), words.text().strip()));
+            notWritten.put(
+                    finding,
+                    new StripInHand.Typed(spot.text().strip(), words.text().strip()));
         }
         shown = next;
         asked = same && was != null && asked != null && !isThere(asked, was, next) ? asked : null;
@@ -355,16 +305,24 @@ final class StripSide extends JPanel {
         if (!picking) {
             fillMark(next);
         }
-        if (!(sameMark && incident.combo().isFocusOwner())) {
-            incident.load(incidents, incidents.get(0));
-            fill(next);
+        fillWords(next);
+        if (!choosing) {
+            fillIncident(next);
         }
         drawing.show(next.where().line().outline(), next.spots(), !sameMark);
         where.setText(next.spots().said());
         where.setVisible(drawing.isVisible());
+        offer(next);
+        revalidate();
+        repaint();
+    }
+
+    /** What can be said of it. */
+    private void offer(StripInHand next) {
+        Id<Finding> finding = next.finding();
         boolean there = finding != null;
         List<StripChoice.Found> all =
-                cell.found().stream().map(StripChoice.Found::new).toList();
+                next.cell().found().stream().map(StripChoice.Found::new).toList();
         which.load(
                 all,
                 all.stream()
@@ -384,18 +342,16 @@ final class StripSide extends JPanel {
             photos.setVisible(there);
             photos.show(finding == null ? null : PhotosOf.finding(finding));
         }
-        revalidate();
-        repaint();
     }
 
     /** Whether what was asked for has been read back. */
-    private static boolean isThere(Asked asked, At was, At next) {
+    private static boolean isThere(Asked asked, StripInHand was, StripInHand next) {
         return next.cell().found().stream()
                 .filter(seen -> seen.mark() == asked.mark())
                 .map(StripLines.Seen::finding)
                 .anyMatch(finding -> asked.of() == null
                         ? was.cell().found().stream()
-                                .noneMatch(before -> before.finding().equals(finding))
+                                .noneMatch(before -> before.finding().equals(finding) && before.mark() == asked.mark())
                         : finding.equals(asked.of()));
     }
 
@@ -404,7 +360,7 @@ final class StripSide extends JPanel {
         asked = null;
     }
 
-    private void fillMark(At at) {
+    private void fillMark(StripInHand at) {
         List<StripChoice.Mark> all = choices();
         mark.load(
                 all,
@@ -414,15 +370,19 @@ final class StripSide extends JPanel {
                         .orElse(all.get(0)));
     }
 
-    private void fill(At at) {
+    private void fillWords(StripInHand at) {
         Id<Finding> finding = at.finding();
-        Typed written = at.written();
-        Typed typed = finding == null ? written : notWritten.getOrDefault(finding, written);
+        StripInHand.Typed written = at.written();
+        StripInHand.Typed typed = finding == null ? written : notWritten.getOrDefault(finding, written);
         if (typed.equals(written)) {
             notWritten.remove(finding);
         }
         spot.load(typed.spot());
         words.load(typed.words());
+    }
+
+    private void fillIncident(StripInHand at) {
+        incident.load(incidents, incidents.get(0));
         for (int i = 0; i < incident.combo().getItemCount(); i++) {
             StripChoice.Of each = incident.combo().getItemAt(i);
             if (each.key().equals(at.incident())) {
@@ -435,7 +395,7 @@ final class StripSide extends JPanel {
     private final class Drawing implements PartDrawing.Asked {
         @Override
         public void place(@Nullable PartSpot on) {
-            At at = shown;
+            StripInHand at = shown;
             FindingMark picked = at == null ? null : picked(at);
             if (at == null) {
                 return;

@@ -318,7 +318,8 @@ class StripReportPageTest {
         window.settle();
         List<Finding> now = window.findings(StripLine.SHELL_BACK_UPPER, 3);
         assertThat(now).contains(before);
-        assertThat(now).filteredOn(finding -> finding.mark() == FindingMark.SCORED)
+        assertThat(now)
+                .filteredOn(finding -> finding.mark() == FindingMark.SCORED)
                 .hasSize(done.equals("Delete") ? 0 : 1)
                 .allSatisfy(finding -> {
                     assertThat(finding.how()).isEqualTo(done.equals("3") ? HowMarked.HEAVY : null);
@@ -334,10 +335,12 @@ class StripReportPageTest {
         pick(FindingMark.SCORED);
         loseFocus(window.page.panel().side().mark().combo());
         window.settle();
-        assertThat(window.findings(StripLine.SHELL_BACK_UPPER, 3)).singleElement().satisfies(finding -> {
-            assertThat(finding.mark()).isEqualTo(FindingMark.SCORED);
-            assertThat(finding.how()).isEqualTo(HowMarked.FAILED);
-        });
+        assertThat(window.findings(StripLine.SHELL_BACK_UPPER, 3))
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.mark()).isEqualTo(FindingMark.SCORED);
+                    assertThat(finding.how()).isEqualTo(HowMarked.FAILED);
+                });
     }
 
     private static void loseFocus(Component from) {
