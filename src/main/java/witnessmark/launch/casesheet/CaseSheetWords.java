@@ -44,8 +44,8 @@ import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /**
- * Words an incident for somebody outside the team. What people typed stands on it only where that is wanted, and everything
- * that stands on it has gone through {@link Unnamed}.
+ * Words an incident for somebody outside the team. What people typed stands on it only where that is wanted, but for what its
+ * causes are called, and everything that stands on it has gone through {@link Unnamed}.
  */
 public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet> {
     private final Texts texts;

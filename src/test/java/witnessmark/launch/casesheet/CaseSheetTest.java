@@ -32,6 +32,7 @@ import witnessmark.logbook.port.Paper;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.proof.SeeCase;
 import witnessmark.logbook.sharing.CaseSheetFacts;
+import witnessmark.logbook.sharing.TypedWords;
 import witnessmark.logbook.sharing.Unnamed;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.picture.MadePictures;
@@ -142,7 +143,31 @@ class CaseSheetTest {
                 .contains(
                         "housing of rod 3 lost its grip main, seen, 8 Sep",
                         "oil surge once more ruled out, seen, 25 Jun")
-                .contains("Tests that decide", "late: was due 1 Jul", "but the names of causes");
+                .contains("Tests that decide", "late: was due 1 Jul", "but what causes are called");
+    }
+
+    /** What the window shows as going in any case, and nothing else that was typed, is on a sheet without a tick. */
+    @Test
+    void without_words_a_sheet_holds_what_was_typed_only_where_it_was_shown_as_going_in_any_case() throws IOException {
+        Unnamed unnamed = new Unnamed(view.facts(), new NameLetters(texts)::of);
+        int shown = 0;
+        for (Entry<Incident> incident :
+                view.facts().of(Incident.class).inForce().toList()) {
+            String text = text(paper(incident, false, List.of())).replace(" ", "");
+            List<String> always = bare(unnamed, TypedWords.always(view, incident));
+            List<String> wanted = bare(unnamed, TypedWords.of(view, incident));
+            assertThat(text).contains(always);
+            assertThat(wanted).doesNotContainAnyElementsOf(always);
+            assertThat(wanted).filteredOn(typed -> typed.length() > 20).noneMatch(text::contains);
+            shown += always.size();
+        }
+        assertThat(shown).isGreaterThan(9);
+    }
+
+    private static List<String> bare(Unnamed unnamed, List<String> typed) {
+        return typed.stream()
+                .map(each -> unnamed.of(each).replaceAll("\\s+", ""))
+                .toList();
     }
 
     @Test
