@@ -37,6 +37,7 @@ import witnessmark.logbook.sharing.Unnamed;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.picture.MadePictures;
 import witnessmark.quantity.Moment;
+import witnessmark.report.SeasonSheet;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleViews;
 import witnessmark.wording.Measures;
@@ -144,6 +145,40 @@ class CaseSheetTest {
                         "housing of rod 3 lost its grip main, seen, 8 Sep",
                         "oil surge once more ruled out, seen, 25 Jun")
                 .contains("Tests that decide", "late: was due 1 Jul", "but what causes are called");
+    }
+
+    /** A test may be made, due or late: its day says which, and no column is left empty where its words are. */
+    @Test
+    void when_a_test_is_due_does_not_stand_under_made() throws IOException {
+        Entry<Incident> incident =
+                view.facts().of(Incident.class).named("INC-05").orElseThrow();
+        for (boolean words : new boolean[] {false, true}) {
+            CaseSheetFacts facts = WriteCaseSheet.facts(
+                            view,
+                            new WriteCaseSheet.Asked(incident.id(), words, false),
+                            List.of(),
+                            0,
+                            Moment.of(Instant.parse("2026-12-18T09:00:00Z"), view.zone()))
+                    .orElseThrow();
+            List<SeasonSheet.Section> tables = new CaseSheetWords(texts, measures).apply(facts).tables();
+            SeasonSheet.Section tests = tables.stream()
+                    .filter(table -> table.heading().equals("Tests that decide"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(tests.columns())
+                    .extracting(SeasonSheet.Column::title)
+                    .containsExactlyElementsOf(
+                            words ? List.of("On which cause", "What", "When") : List.of("On which cause", "When"));
+            assertThat(tables).filteredOn(table -> table.columns().size() > 1).allSatisfy(table -> {
+                for (int at = 1; at < table.columns().size(); at++) {
+                    int column = at;
+                    assertThat(table.columns().get(at).title()).isNotBlank();
+                    assertThat(table.rows())
+                            .allMatch(row -> row.cells().size() == table.columns().size())
+                            .anyMatch(row -> !row.cells().get(column).lines().isEmpty());
+                }
+            });
+        }
     }
 
     /** What the window shows as going in any case, and nothing else that was typed, is on a sheet without a tick. */
