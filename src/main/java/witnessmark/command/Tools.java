@@ -16,6 +16,7 @@ import witnessmark.logbook.port.SeasonFolders;
 import witnessmark.logbook.port.StartingValues;
 import witnessmark.logbook.port.StatementFiles;
 import witnessmark.logbook.port.Today;
+import witnessmark.outcome.Outcome;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.logbook.strip.WriteStripSheet;
@@ -64,7 +65,7 @@ public record Tools(
         StatementFiles statements,
         Ids ids,
         InstantSource clock,
-        Function<Logbook, Today> today,
+        Function<Logbook, Outcome<Today>> today,
         ZoneId zone,
         String person,
         Texts texts,
