@@ -25,7 +25,10 @@ import witnessmark.wording.Texts;
 /** What of an incident goes to somebody outside: the typed words as they would stand on the sheet, to be read before. */
 final class CaseSheetPage implements Aside {
     private final Texts texts;
-    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[]8[0::,grow,fill]"));
+    /** The choices are whole; what gives way where there is little room is what scrolls. */
+    private final JPanel page =
+            new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[shrink 0]8[0::,grow,fill]"));
+
     private final JCheckBox words;
     private final JCheckBox photos;
     private final JButton write;

@@ -54,6 +54,9 @@ class CaseSheetOutTest {
                 .doesNotContain("rod maker R1", "Crew chief told");
 
         JComboBox<?> which = which();
+        assertThat(which.getHeight())
+                .as("which case it is can be seen above many words")
+                .isGreaterThanOrEqualTo(which.getPreferredSize().height);
         which.setSelectedIndex(which.getItemCount() - 1);
         window.settle();
         JComboBox<?> then = which();
