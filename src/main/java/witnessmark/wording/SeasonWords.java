@@ -99,8 +99,7 @@ public final class SeasonWords {
      * @param cost the season's own figures
      * @param kinds failures by the part that failed, dearest first
      */
-    public String finding(
-            List<IncidentCost> costs, Switches switches, SeasonCost cost, List<Bar> kinds, Facts facts) {
+    public String finding(List<IncidentCost> costs, Switches switches, SeasonCost cost, List<Bar> kinds, Facts facts) {
         String all = measures.money(cost.spent());
         List<Piece> pieces = pieces(costs);
         if (pieces.isEmpty() || switches.leaveOutAll(pieces)) {

@@ -24,7 +24,12 @@ import witnessmark.sample.SampleViews;
 class IncidentMoneyTest {
     private final View view = SampleViews.end();
     private final IncidentPage page = SeeIncident.of(
-                    view, view.facts().of(Incident.class).named("INC-06").orElseThrow().id())
+                    view,
+                    view.facts()
+                            .of(Incident.class)
+                            .named("INC-06")
+                            .orElseThrow()
+                            .id())
             .orElseThrow();
 
     @Test

@@ -101,7 +101,9 @@ class SeasonWordsTest {
                         || piece.place() == Place.LABOUR && switches.labour()
                         || piece.place() == Place.MISSED && switches.missed()
                         || piece.place() == Place.SPOILED && switches.spoiled();
-                if (column && (switches.allocated() || !piece.allocated()) && (switches.planned() || !piece.planned())) {
+                if (column
+                        && (switches.allocated() || !piece.allocated())
+                        && (switches.planned() || !piece.planned())) {
                     sum += piece.amount().minor();
                     any = true;
                 }
@@ -110,7 +112,9 @@ class SeasonWordsTest {
             IncidentCost cost = cost(pieces);
             String about = "seed " + seed + ", no. " + at + ": " + switches + " " + pieces;
             assertThat(finding(cost, switches)).as(about).startsWith(any ? "Failures took " + amount : LEFT_OUT);
-            assertThat(MONEY.whole(cost, switches)).as(about).isEqualTo(any ? amount : "all that is written is left out");
+            assertThat(MONEY.whole(cost, switches))
+                    .as(about)
+                    .isEqualTo(any ? amount : "all that is written is left out");
             assertThat(decision(cost, switches)).as(about).contains(any ? "cost " + amount : "is left out here");
             left += any ? 0 : 1;
         }
@@ -147,8 +151,7 @@ class SeasonWordsTest {
 
     private static Piece piece(Place place, long minor, boolean planned, boolean allocated) {
         LocalDate day = LocalDate.of(2026, 5, 3);
-        return new Piece(
-                new Id<>(new UUID(1, 1)), place, day, euros(minor), null, null, INCIDENT, planned, allocated);
+        return new Piece(new Id<>(new UUID(1, 1)), place, day, euros(minor), null, null, INCIDENT, planned, allocated);
     }
 
     private static IncidentCost cost(List<Piece> pieces) {

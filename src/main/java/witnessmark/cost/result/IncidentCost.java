@@ -42,9 +42,8 @@ public record IncidentCost(Id<Incident> incident, Currency home, List<Piece> pie
     /** Whether all that is written in a column is spent either way or due anyway, and such is left out. */
     public boolean isLeftOut(Place column, Switches switches) {
         return open(switches)
-                .leaveOutAll(pieces.stream()
-                        .filter(piece -> piece.place() == column)
-                        .toList());
+                .leaveOutAll(
+                        pieces.stream().filter(piece -> piece.place() == column).toList());
     }
 
     /** Whether there is a total: something is written, and not all of it left out. */

@@ -34,8 +34,7 @@ final class WayPainter {
     private final int below;
 
     /** @param measure what the words of a font take where it is painted */
-    WayPainter(
-            List<WayLines.Point> all, Font strong, Font small, Function<Font, FontMetrics> measure, double width) {
+    WayPainter(List<WayLines.Point> all, Font strong, Font small, Function<Font, FontMetrics> measure, double width) {
         int room = Math.max(1, (int) (width / UIScale.scale(NARROWEST)));
         this.points = all.subList(Math.max(0, all.size() - room), all.size());
         this.strong = strong;

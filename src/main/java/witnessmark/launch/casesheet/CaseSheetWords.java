@@ -308,10 +308,7 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
         }
         return new Section(
                 texts.get("casesheet.actions"),
-                withWhat(
-                        facts,
-                        Column.name(texts.get("casesheet.kind"), 1),
-                        Column.mark(texts.get("casesheet.done"))),
+                withWhat(facts, Column.name(texts.get("casesheet.kind"), 1), Column.mark(texts.get("casesheet.done"))),
                 rows,
                 List.of());
     }

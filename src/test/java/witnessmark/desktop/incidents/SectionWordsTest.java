@@ -27,7 +27,12 @@ class SectionWordsTest {
     private final SectionWords words = new SectionWords(texts, new Measures(texts, Units.METRIC));
     private final View view = SampleViews.end();
     private final IncidentPage page = SeeIncident.of(
-                    view, view.facts().of(Incident.class).named("INC-06").orElseThrow().id())
+                    view,
+                    view.facts()
+                            .of(Incident.class)
+                            .named("INC-06")
+                            .orElseThrow()
+                            .id())
             .orElseThrow();
 
     @Test

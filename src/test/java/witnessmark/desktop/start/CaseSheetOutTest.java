@@ -71,8 +71,7 @@ class CaseSheetOutTest {
         window.settle();
         View view = window.logbook.view();
         Unnamed unnamed = new Unnamed(view.facts(), new NameLetters(Texts.in(Locale.UK))::of);
-        Entry<Incident> incident =
-                view.facts().of(Incident.class).named(open()).orElseThrow();
+        Entry<Incident> incident = view.facts().of(Incident.class).named(open()).orElseThrow();
         List<String> causes =
                 view.facts().of(Cause.class).where(cause -> cause.incident().equals(incident.id())).stream()
                         .map(cause -> unnamed.of(cause.fact().statement()))

@@ -160,7 +160,8 @@ class CaseSheetTest {
                             0,
                             Moment.of(Instant.parse("2026-12-18T09:00:00Z"), view.zone()))
                     .orElseThrow();
-            List<SeasonSheet.Section> tables = new CaseSheetWords(texts, measures).apply(facts).tables();
+            List<SeasonSheet.Section> tables =
+                    new CaseSheetWords(texts, measures).apply(facts).tables();
             SeasonSheet.Section tests = tables.stream()
                     .filter(table -> table.heading().equals("Tests that decide"))
                     .findFirst()
@@ -174,7 +175,8 @@ class CaseSheetTest {
                     int column = at;
                     assertThat(table.columns().get(at).title()).isNotBlank();
                     assertThat(table.rows())
-                            .allMatch(row -> row.cells().size() == table.columns().size())
+                            .allMatch(
+                                    row -> row.cells().size() == table.columns().size())
                             .anyMatch(row -> !row.cells().get(column).lines().isEmpty());
                 }
             });
