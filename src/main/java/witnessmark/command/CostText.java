@@ -48,8 +48,8 @@ final class CostText {
      */
     List<String> said(SeasonPage page, List<Bar> kinds, Facts facts) {
         List<String> lines = new ArrayList<>();
-        lines.add(season.finding(page.total(), page.ownLabour(), page.cost(), kinds, facts));
-        List<String> notes = new ArrayList<>(season.notes(page.total(), page.span(), page.switches(), page.cost()));
+        lines.add(season.finding(page.costs(), page.switches(), page.cost(), kinds, facts));
+        List<String> notes = new ArrayList<>(season.notes(page.costs(), page.span(), page.switches(), page.cost()));
         season.leftOut(page.costs(), page.switches()).ifPresent(notes::add);
         season.unwritten(facts, page.costs(), page.switches()).ifPresent(notes::add);
         notes.forEach(note -> lines.add("  " + note));

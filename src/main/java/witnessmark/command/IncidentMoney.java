@@ -2,6 +2,7 @@ package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import witnessmark.cost.result.IncidentCost;
@@ -33,11 +34,11 @@ final class IncidentMoney {
                 tools.texts().get("incidents.section.cost", page.cost().home().getCurrencyCode()));
         out.accept(text.heading(Switches.ALL.columns()));
         out.accept(text.failure(Switches.ALL.columns(), failure(page), Switches.USUAL));
-        if (page.cost().isUnwritten(Switches.USUAL)) {
-            out.accept("  " + tools.words().label(words.whole(page.cost(), Switches.USUAL)));
-        } else {
+        if (page.cost().hasTotal(Switches.USUAL)) {
             out.accept("  " + words.span(page.cost().span(Switches.USUAL)));
             out.accept("  " + words.restsOn(Switches.USUAL));
+        } else {
+            out.accept("  " + tools.words().label(words.whole(page.cost(), Switches.USUAL)));
         }
         for (Place column : Switches.ALL.columns()) {
             lines(out, facts, page, column);
@@ -94,7 +95,7 @@ final class IncidentMoney {
     void put(ObjectNode root, Facts facts, IncidentPage page) {
         root.put("currency", page.cost().home().getCurrencyCode());
         add(root, failure(page), Switches.USUAL);
-        boolean known = !page.cost().isUnwritten(Switches.USUAL);
+        boolean known = page.cost().hasTotal(Switches.USUAL);
         put(root, "lowest", known, page.cost().span(Switches.USUAL).low());
         put(root, "highest", known, page.cost().span(Switches.USUAL).high());
         ArrayNode lines = root.putArray("lines");
@@ -111,9 +112,9 @@ final class IncidentMoney {
         }
     }
 
-    /** An amount, or null where nobody wrote anything of it. */
-    private static void put(ObjectNode node, String name, boolean written, Money amount) {
-        if (written) {
+    /** An amount, or null where there is none. */
+    private static void put(ObjectNode node, String name, boolean known, Money amount) {
+        if (known) {
             Cost.put(node, name, amount);
         } else {
             node.putNull(name);
@@ -124,7 +125,10 @@ final class IncidentMoney {
         return column.name().toLowerCase(java.util.Locale.ROOT);
     }
 
-    /** An incident in its columns; what nothing is written of is null and named under {@code unwritten}. */
+    /**
+     * An incident in its columns. What nothing is written of is null and named under {@code unwritten}; where something is
+     * and all of that is left out, it is null and named under {@code leftOut}.
+     */
     static void add(ObjectNode node, Failure failure, Switches switches) {
         Incident incident = failure.incident().fact();
         node.put("incident", incident.mark())
@@ -132,18 +136,22 @@ final class IncidentMoney {
                 .put("at", incident.at().text())
                 .put("severity", incident.severity().code());
         IncidentCost cost = failure.cost();
-        Switches.ALL
-                .columns()
-                .forEach(column ->
-                        put(node, name(column), !MoneyWords.isUnwritten(column, cost), cost.column(column, switches)));
-        put(node, "total", !cost.isUnwritten(switches), cost.total(switches));
-        ArrayNode unwritten = node.putArray("unwritten");
-        Switches.ALL.columns().stream()
-                .filter(column -> MoneyWords.isUnwritten(column, cost))
-                .forEach(column -> unwritten.add(name(column)));
-        if (cost.isUnwritten(switches)) {
-            unwritten.add("total");
+        List<String> unwritten = new ArrayList<>();
+        List<String> leftOut = new ArrayList<>();
+        for (Place column : Switches.ALL.columns()) {
+            boolean nothing = MoneyWords.isUnwritten(column, cost);
+            boolean left = !nothing && cost.isLeftOut(column, switches);
+            put(node, name(column), !nothing && !left, cost.column(column, switches));
+            if (nothing || left) {
+                (nothing ? unwritten : leftOut).add(name(column));
+            }
         }
+        put(node, "total", cost.hasTotal(switches), cost.total(switches));
+        if (!cost.hasTotal(switches)) {
+            (cost.isUnwritten() ? unwritten : leftOut).add("total");
+        }
+        unwritten.forEach(node.putArray("unwritten")::add);
+        leftOut.forEach(node.putArray("leftOut")::add);
         Cost.put(node, "prevention", failure.prevention().money());
         node.put("preventionMinutes", failure.prevention().minutes())
                 .put("preventionComplete", failure.prevention().complete());

@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Today;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -51,7 +52,7 @@ final class Open {
                 return answer.didNot(opened.problems());
             }
             answer.problems(opened.problems());
-            Desk desk = new Desk(logbook, tools.today().apply(logbook), who == null ? tools.person() : who);
+            Desk desk = desk(answer, logbook, who);
             if (asOf != null) {
                 Typed<LocalDate> day = TypedDate.read(asOf, desk.today().day(), DayOrder.DAY_FIRST);
                 if (day.only().isEmpty()) {
@@ -61,6 +62,18 @@ final class Open {
             }
             return work.applyAsInt(desk, answer);
         }
+    }
+
+    /**
+     * An open logbook on its day; where that is not known as it should be, the answer says so.
+     *
+     * @param who who works, or null for whoever the computer says
+     */
+    static Desk desk(Answer answer, Logbook logbook, @Nullable String who) {
+        Tools tools = answer.tools();
+        Outcome<Today> today = tools.today().apply(logbook);
+        answer.problems(today.problems());
+        return new Desk(logbook, today.orThrow(), who == null ? tools.person() : who);
     }
 
     private static Problem unread(Tools tools, String asOf, Typed<LocalDate> day) {

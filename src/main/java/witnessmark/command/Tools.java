@@ -19,6 +19,7 @@ import witnessmark.logbook.port.Today;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.logbook.strip.WriteStripSheet;
+import witnessmark.outcome.Outcome;
 import witnessmark.wording.ChargeWords;
 import witnessmark.wording.LifeWords;
 import witnessmark.wording.Measures;
@@ -64,7 +65,7 @@ public record Tools(
         StatementFiles statements,
         Ids ids,
         InstantSource clock,
-        Function<Logbook, Today> today,
+        Function<Logbook, Outcome<Today>> today,
         ZoneId zone,
         String person,
         Texts texts,

@@ -86,8 +86,7 @@ final class TraceInto {
                 return answer.didNot(opened.problems());
             }
             answer.problems(opened.problems());
-            Desk desk = new Desk(book, tools.today().apply(book), who == null ? tools.person() : who);
-            return bring(desk, answer, file, said, settings);
+            return bring(Open.desk(answer, book, who), answer, file, said, settings);
         }
     }
 

@@ -71,8 +71,8 @@ final class Books {
     }
 
     /** What an open logbook takes for today: the day of the story where it is the sample's working copy. */
-    Today today(Logbook book) {
-        return season().todayOf(book, sampleFolder()).orElseGet(() -> new ClockDay(outside.clock(), book));
+    Outcome<Today> today(Logbook book) {
+        return season().todayOf(book, sampleFolder());
     }
 
     private SampleSeason season() {

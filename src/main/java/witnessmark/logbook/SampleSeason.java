@@ -8,6 +8,7 @@ import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -114,16 +115,33 @@ public final class SampleSeason {
         return new Desk(opened, storyDay(story), who);
     }
 
-    /** The day of the story, where an open logbook is the working copy; empty where it is any other. */
-    public Optional<Today> todayOf(Logbook book, Path folder) {
-        if (!book.path()
-                .toAbsolutePath()
-                .normalize()
-                .equals(workingFolder.resolve(FILE).toAbsolutePath().normalize())) {
-            return Optional.empty();
+    /**
+     * What an open logbook takes for today: the day of the story where it is the working copy, whatever way leads to that,
+     * else the clock's. Where the story cannot be read it is the clock's too, and {@link ProblemKind#SAMPLE_DAY_UNKNOWN}
+     * says so.
+     */
+    public Outcome<Today> todayOf(Logbook book, Path folder) {
+        Today byClock = new ClockDay(clock, book);
+        if (!isWorkingCopy(book.path())) {
+            return Outcome.worked(byClock);
         }
         open = book;
-        return stories.read(folder).fold(story -> Optional.of(storyDay(story)), problems -> Optional.empty());
+        return stories.read(folder).fold(story -> Outcome.worked(storyDay(story)), problems -> {
+            List<Problem> said = new ArrayList<>(List.of(Problem.of(ProblemKind.SAMPLE_DAY_UNKNOWN, folder)));
+            said.addAll(problems);
+            return new Outcome.WorkedExcept<>(byClock, said);
+        });
+    }
+
+    private boolean isWorkingCopy(Path path) {
+        Path file = workingFolder.resolve(FILE);
+        try {
+            return Files.isSameFile(path, file);
+        } catch (IOException e) { // one of them is not there, or cannot be looked at
+            return path.toAbsolutePath()
+                    .normalize()
+                    .equals(file.toAbsolutePath().normalize());
+        }
     }
 
     /** The chapter to be told next, if one is left; one that was told and taken back is told again. */

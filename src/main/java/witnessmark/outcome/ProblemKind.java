@@ -342,6 +342,8 @@ public enum ProblemKind {
     LOGBOOK_ALTERED(1, true),
     /** where the sample's working copy lies now, which could not be opened: another was made from the sample's folder. */
     SAMPLE_MADE_ANEW(1, false),
+    /** folder of the sample, whose story cannot be read: today is the clock's. */
+    SAMPLE_DAY_UNKNOWN(1, false),
     /** path, log beside it: the writes there belong to a file that is no longer at the path. */
     LOG_OF_ANOTHER(2, true),
     /** how many, path, when the last of them was saved, when the last was that is there: seen there, and missing now. */

@@ -81,12 +81,11 @@ public final class DecisionWords {
         }
         if (led != null && cost != null) {
             said.add(
-                    cost.isUnwritten(switches)
-                            ? texts.get(
-                                    cost.isUnwritten() ? "season.decision.unwritten" : "season.decision.leftOut",
-                                    season.mark(led))
+                    cost.hasTotal(switches)
+                            ? texts.get("season.decision.cost", season.mark(led), measures.money(cost.total(switches)))
                             : texts.get(
-                                    "season.decision.cost", season.mark(led), measures.money(cost.total(switches))));
+                                    cost.isUnwritten() ? "season.decision.unwritten" : "season.decision.leftOut",
+                                    season.mark(led)));
         }
         if (!decision.outcome().isBlank()) {
             said.add(decision.outcome());

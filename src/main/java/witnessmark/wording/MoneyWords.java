@@ -41,10 +41,13 @@ public final class MoneyWords {
         return texts.get("money.column." + place.name().toLowerCase(Locale.ROOT));
     }
 
-    /** What stands in a column of an incident: that nothing is written of it where nobody wrote anything. */
+    /** What stands in a column of an incident: that nothing is written of it, or that all of that is left out, where so. */
     public String in(Place column, IncidentCost cost, Switches switches) {
-        return isUnwritten(column, cost)
-                ? texts.get("money.unwritten")
+        if (isUnwritten(column, cost)) {
+            return texts.get("money.unwritten");
+        }
+        return cost.isLeftOut(column, switches)
+                ? texts.get("money.left_out")
                 : measures.amount(cost.column(column, switches));
     }
 
@@ -58,16 +61,16 @@ public final class MoneyWords {
      * that is written is left out of this total.
      */
     public String together(IncidentCost cost, Switches switches) {
-        return cost.isUnwritten(switches)
-                ? texts.get(cost.isUnwritten() ? "money.unwritten" : "money.left_out")
-                : measures.amount(cost.total(switches));
+        return cost.hasTotal(switches)
+                ? measures.amount(cost.total(switches))
+                : texts.get(cost.isUnwritten() ? "money.unwritten" : "money.left_out");
     }
 
     /** The same with its currency, to stand alone: {@code 8 020.00 EUR}, or {@code no cost written yet}. */
     public String whole(IncidentCost cost, Switches switches) {
-        return cost.isUnwritten(switches)
-                ? texts.get(cost.isUnwritten() ? "money.unwritten.all" : "money.left_out.all")
-                : measures.money(cost.total(switches));
+        return cost.hasTotal(switches)
+                ? measures.money(cost.total(switches))
+                : texts.get(cost.isUnwritten() ? "money.unwritten.all" : "money.left_out.all");
     }
 
     /** An amount with where it is counted: {@code own labour 2 436.00}. */

@@ -94,27 +94,30 @@ public final class SeasonWords {
     /**
      * The season in a sentence.
      *
-     * @param total of all failures
-     * @param labour of that, own labour; nothing where it is not counted
+     * @param costs what each failure cost
+     * @param switches what their total takes in
      * @param cost the season's own figures
      * @param kinds failures by the part that failed, dearest first
      */
-    public String finding(Money total, Money labour, SeasonCost cost, List<Bar> kinds, Facts facts) {
+    public String finding(List<IncidentCost> costs, Switches switches, SeasonCost cost, List<Bar> kinds, Facts facts) {
         String all = measures.money(cost.spent());
-        if (total.isNone()) {
-            boolean leftOut = Stream.of(cost.cash(), cost.labour(), cost.missed(), cost.spoiled())
-                    .anyMatch(each -> !each.isNone());
-            return texts.get(leftOut ? "season.finding.leftOut" : "season.finding.none", all);
+        List<Piece> pieces = pieces(costs);
+        if (pieces.isEmpty() || switches.leaveOutAll(pieces)) {
+            return texts.get(pieces.isEmpty() ? "season.finding.none" : "season.finding.leftOut", all);
         }
+        Money none = Money.none(cost.spent().currency());
+        Money total = sum(pieces.stream().filter(switches::takes)).orElse(none);
+        Money labour = sum(pieces.stream().filter(switches::takes).filter(piece -> piece.place() == Place.LABOUR))
+                .orElse(none);
         List<Bar> named =
                 kinds.stream().filter(bar -> bar.subject() != null).limit(NAMED).toList();
         String head = labour.isNone()
                 ? texts.get("season.finding", measures.money(total), all)
                 : texts.get("season.finding.labour", measures.money(total), measures.amount(labour), all);
-        if (named.isEmpty()) {
+        if (named.isEmpty() || total.minor() <= 0) { // of what was got back whole there is no share
             return head;
         }
-        Money together = named.stream().map(Bar::amount).reduce(Money::plus).orElse(Money.none(total.currency()));
+        Money together = named.stream().map(Bar::amount).reduce(none, Money::plus);
         return texts.get(
                 "season.finding.parts",
                 head,
@@ -123,6 +126,14 @@ public final class SeasonWords {
                                 .map(bar -> money.subject(facts, bar))
                                 .toList())),
                 money.share(together, total));
+    }
+
+    private static List<Piece> pieces(List<IncidentCost> costs) {
+        return costs.stream().flatMap(cost -> cost.pieces().stream()).toList();
+    }
+
+    private static Optional<Money> sum(Stream<Piece> pieces) {
+        return pieces.map(Piece::amount).reduce(Money::plus);
     }
 
     /** Failures that nobody has written own labour of; nothing where it is not counted anyway. */
@@ -140,21 +151,24 @@ public final class SeasonWords {
     public Optional<String> leftOut(List<IncidentCost> costs, Switches switches) {
         List<String> left = new ArrayList<>();
         for (Place place : Switches.ALL.columns()) {
-            costs.stream()
-                    .flatMap(cost -> cost.pieces().stream())
-                    .filter(piece -> piece.place() == place && !switches.takes(piece))
-                    .map(Piece::amount)
-                    .reduce(Money::plus)
+            sum(pieces(costs).stream().filter(piece -> piece.place() == place && !switches.takes(piece)))
                     .filter(sum -> !sum.isNone())
                     .ifPresent(sum -> left.add(money.columnOf(place, sum)));
         }
         return left.isEmpty() ? Optional.empty() : Optional.of(texts.get("season.leftOut", measures.row(left)));
     }
 
-    /** What a total rests on, how far it could lie apart, what it is for an hour run, and what is in no total. */
-    public List<String> notes(Money total, Span span, Switches switches, SeasonCost cost) {
+    /**
+     * What a total rests on, how far it could lie apart, what it is for an hour run, and what is in no total; of one that
+     * leaves out all that is written, only the first and the last.
+     */
+    public List<String> notes(List<IncidentCost> costs, Span span, Switches switches, SeasonCost cost) {
         List<String> notes = new ArrayList<>();
-        notes.add(texts.get("season.total.span", measures.money(total), money.span(span)));
+        Money total = sum(pieces(costs).stream().filter(switches::takes))
+                .orElse(Money.none(cost.spent().currency()));
+        if (!switches.leaveOutAll(pieces(costs))) {
+            notes.add(texts.get("season.total.span", measures.money(total), money.span(span)));
+        }
         notes.add(money.restsOn(switches));
         if (cost.running().millis() > 0 && !total.isNone()) {
             String each = money.perHour(total, cost.running());

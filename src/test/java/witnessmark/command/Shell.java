@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.function.Function;
 import witnessmark.exchange.CsvSeasonFolders;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.exchange.CsvStatementFiles;
@@ -31,9 +32,11 @@ import witnessmark.logbook.faces.WriteFaceSheet;
 import witnessmark.logbook.jobsheet.WriteJobSheet;
 import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
+import witnessmark.logbook.port.Today;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.logbook.sharing.WriteTags;
 import witnessmark.logbook.strip.WriteStripSheet;
+import witnessmark.outcome.Outcome;
 import witnessmark.sample.PlacedBook;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
@@ -50,6 +53,7 @@ import witnessmark.wording.Units;
 final class Shell {
     private final Path folder;
     private final Instant now;
+    private final Function<Today, Outcome<Today>> today;
 
     /** What a command came to. */
     record Ran(int code, String out, String err) {}
@@ -60,8 +64,14 @@ final class Shell {
 
     /** @param now what the wall clock says */
     Shell(Path folder, Instant now) {
+        this(folder, now, Outcome::worked);
+    }
+
+    /** @param today what comes of a logbook's day by the clock */
+    Shell(Path folder, Instant now, Function<Today, Outcome<Today>> today) {
         this.folder = folder;
         this.now = now;
+        this.today = today;
     }
 
     Path path(String name) {
@@ -123,7 +133,7 @@ final class Shell {
                 new CsvStatementFiles(),
                 SampleBooks.ids(),
                 () -> now,
-                book -> new ClockDay(() -> now, book),
+                book -> today.apply(new ClockDay(() -> now, book)),
                 ZoneId.of("Europe/London"),
                 "Team engineer",
                 texts,

@@ -5,10 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 
 /** Words that are no command, places that cannot be written to, names that are too long. */
 class WhatProgramSaysTest {
@@ -57,6 +62,21 @@ class WhatProgramSaysTest {
         assertThat(ran.err())
                 .contains(file.toString(), "Nothing is saved.", "choose another place")
                 .doesNotContain("there is nothing at that place");
+    }
+
+    @Test
+    void a_day_that_is_the_clock_s_where_it_should_be_the_story_s_is_told() {
+        Problem unknown = Problem.of(ProblemKind.SAMPLE_DAY_UNKNOWN, folder.resolve("sample-season"));
+        Shell shell = new Shell(
+                folder,
+                Instant.parse("2026-07-08T18:00:00Z"),
+                day -> new Outcome.WorkedExcept<>(day, List.of(unknown)));
+        String book = shell.path("team.witness").toString();
+        shell.run("new", book, "--team", "Ours");
+        Shell.Ran ran = shell.run("due", book);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).contains("the day of its story cannot be read", "sample-season", "clock");
+        assertThat(shell.run("due", book, "--json").out()).contains("SAMPLE_DAY_UNKNOWN");
     }
 
     @ParameterizedTest(name = "a name of {0} letters")

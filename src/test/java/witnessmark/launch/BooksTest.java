@@ -27,6 +27,7 @@ import witnessmark.logbook.ClockDay;
 import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Story;
+import witnessmark.logbook.port.Today;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -50,8 +51,12 @@ class BooksTest {
         InstantSource clock = InstantSource.system();
         files = new SqliteLogbookFiles(
                 folder.resolve("data"), clock::millis, () -> "test-device", new Holder("bench", "Ada"));
-        books = new Books(new Outside(
-                new DataFolder(folder.resolve("data")),
+        books = books(folder.resolve("data"));
+    }
+
+    private Books books(Path data) {
+        return new Books(new Outside(
+                new DataFolder(data),
                 files,
                 new CsvSeasonFolders(),
                 new IcsCalendarFiles(),
@@ -63,7 +68,7 @@ class BooksTest {
                 new DiskLoggerFiles(),
                 settings,
                 SampleBooks.ids(),
-                clock,
+                InstantSource.system(),
                 "Ada"));
     }
 
@@ -111,19 +116,53 @@ class BooksTest {
     void the_sample_is_on_the_day_of_its_story_for_whoever_opens_its_file_and_any_other_logbook_on_the_day_it_is() {
         OpenBook sample = books.sample().orThrow();
         Logbook book = sample.desk().logbook();
-        assertThat(books.today(book).day())
+        assertThat(books.today(book).orThrow().day())
                 .isEqualTo(sample.desk().today().day())
                 .isEqualTo(LocalDate.of(2026, 7, 8));
         SampleSeason season = Objects.requireNonNull(sample.season());
         Story.Chapter next = season.nextChapter(Objects.requireNonNull(sample.sampleFolder()))
                 .orElseThrow();
         season.walkOn(sample.desk(), next, "walked on").orThrow();
-        assertThat(books.today(book).day())
+        assertThat(books.today(book).orThrow().day())
                 .isEqualTo(sample.desk().today().day())
                 .isAfter(LocalDate.of(2026, 7, 8));
         book.close();
         Logbook own = files.create(folder.resolve("ours.witness")).orThrow();
-        assertThat(books.today(own)).isInstanceOf(ClockDay.class);
+        assertThat(books.today(own).orThrow()).isInstanceOf(ClockDay.class);
+        own.close();
+    }
+
+    /** A home folder may lie behind a link; the file is then known by another path than the folder it was made in. */
+    @Test
+    void the_sample_is_known_whatever_way_leads_to_it() throws IOException {
+        Files.createDirectories(folder.resolve("true"));
+        Path link = Files.createSymbolicLink(folder.resolve("link"), folder.resolve("true"));
+        Books linked = books(link.resolve("data"));
+        OpenBook sample = linked.sample().orThrow();
+        Logbook book = sample.desk().logbook();
+        assertThat(linked.today(book).problems()).isEmpty();
+        assertThat(linked.today(book).orThrow().day()).isEqualTo(LocalDate.of(2026, 7, 8));
+        book.close();
+    }
+
+    @Test
+    void where_the_story_of_the_sample_cannot_be_read_its_day_is_said_to_be_the_clock_s() {
+        Logbook book = books.sample().orThrow().desk().logbook();
+        SampleSeason noStory = new SampleSeason(
+                files,
+                new CsvSeasonFolders(),
+                new JsonStories(),
+                settings,
+                InstantSource.system(),
+                folder.resolve("data").resolve("sample"));
+        Outcome<Today> today = noStory.todayOf(book, folder.resolve("elsewhere"));
+        assertThat(today.orThrow()).isInstanceOf(ClockDay.class);
+        assertThat(kinds(today)).containsExactly(ProblemKind.SAMPLE_DAY_UNKNOWN, ProblemKind.FILE_MISSING);
+        book.close();
+        Logbook own = files.create(folder.resolve("ours.witness")).orThrow();
+        assertThat(noStory.todayOf(own, folder.resolve("elsewhere")).problems())
+                .as("a team's own asks no story")
+                .isEmpty();
         own.close();
     }
 

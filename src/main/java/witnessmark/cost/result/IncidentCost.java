@@ -30,19 +30,34 @@ public record IncidentCost(Id<Incident> incident, Currency home, List<Piece> pie
     }
 
     /**
-     * Whether of all that a total takes in nobody has written anything, whatever is written of what it leaves out: then
-     * that total is not known, where one of which all was written as none is 0.
+     * Whether all that is written is left out of a total: then that total is not known, where one of which all was
+     * written as none is 0. What is written may be own labour that comes to no piece here.
      */
-    public boolean isUnwritten(Switches switches) {
-        return unwritten.contains(Place.CASH)
-                && (!switches.labour() || unwritten.contains(Place.LABOUR))
-                && pieces.stream().noneMatch(switches::takes);
+    public boolean isLeftOut(Switches switches) {
+        return pieces.isEmpty()
+                ? !switches.labour() && unwritten.equals(Set.of(Place.CASH))
+                : switches.leaveOutAll(pieces);
+    }
+
+    /** Whether all that is written in a column is spent either way or due anyway, and such is left out. */
+    public boolean isLeftOut(Place column, Switches switches) {
+        return open(switches)
+                .leaveOutAll(
+                        pieces.stream().filter(piece -> piece.place() == column).toList());
+    }
+
+    /** Whether there is a total: something is written, and not all of it left out. */
+    public boolean hasTotal(Switches switches) {
+        return !isUnwritten() && !isLeftOut(switches);
     }
 
     /** One of the four columns, as far as the switches for what is spent either way and due anyway let it. */
     public Money column(Place column, Switches switches) {
-        Switches open = new Switches(true, true, true, switches.allocated(), switches.planned());
-        return sum(piece -> piece.place() == column && open.takes(piece));
+        return sum(piece -> piece.place() == column && open(switches).takes(piece));
+    }
+
+    private static Switches open(Switches switches) {
+        return Switches.ALL.with(switches.allocated(), switches.planned());
     }
 
     /** Of a column, what was due anyway. */

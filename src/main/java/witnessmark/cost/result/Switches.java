@@ -24,6 +24,11 @@ public record Switches(boolean labour, boolean missed, boolean spoiled, boolean 
         return takes(piece.place()) && (allocated || !piece.allocated()) && (planned || !piece.planned());
     }
 
+    /** Whether something is written and a total takes in none of it: then it is not 0, and not unwritten either. */
+    public boolean leaveOutAll(List<Piece> pieces) {
+        return !pieces.isEmpty() && pieces.stream().noneMatch(this::takes);
+    }
+
     /** The columns that a total takes in, in their order. */
     public List<Place> columns() {
         return Arrays.stream(Place.values()).filter(this::takes).toList();

@@ -11,6 +11,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import witnessmark.desktop.form.Cut;
 import witnessmark.desktop.form.Palette;
 import witnessmark.study.result.WayTo.Kind;
@@ -27,16 +28,19 @@ final class WayPainter {
     private final Font strong;
     private final Font small;
     private final FontMetrics metrics;
+    private final FontMetrics strongMetrics;
     private final double width;
     private final int above;
     private final int below;
 
-    WayPainter(List<WayLines.Point> all, Font strong, Font small, FontMetrics metrics, double width) {
+    /** @param measure what the words of a font take where it is painted */
+    WayPainter(List<WayLines.Point> all, Font strong, Font small, Function<Font, FontMetrics> measure, double width) {
         int room = Math.max(1, (int) (width / UIScale.scale(NARROWEST)));
         this.points = all.subList(Math.max(0, all.size() - room), all.size());
         this.strong = strong;
         this.small = small;
-        this.metrics = metrics;
+        this.metrics = measure.apply(small);
+        this.strongMetrics = measure.apply(strong);
         this.width = width;
         this.above = points.stream().mapToInt(point -> seen(point).size()).max().orElse(1);
         this.below =
@@ -49,7 +53,12 @@ final class WayPainter {
     }
 
     private List<String> seen(WayLines.Point point) {
-        return EvidenceGrid.wrapped(point.seen(), metrics, room(), MOST);
+        return EvidenceGrid.wrapped(point.seen(), isBad(point) ? strongMetrics : metrics, room(), MOST);
+    }
+
+    /** What went wrong is said in the stronger font, which takes more room. */
+    private static boolean isBad(WayLines.Point point) {
+        return point.kinds().stream().anyMatch(kind -> kind.compareTo(Kind.SYMPTOM) >= 0);
     }
 
     private List<String> changed(WayLines.Point point) {
@@ -108,15 +117,8 @@ final class WayPainter {
         double room = room();
         List<String> seen = seen(point);
         double y = line() - UIScale.scale(10) - seen.size() * metrics.getHeight();
-        boolean bad = point.kinds().stream().anyMatch(kind -> kind.compareTo(Kind.SYMPTOM) >= 0);
         for (String row : seen) {
-            y = centred(
-                    g,
-                    bad ? strong : small,
-                    Cut.to(row, g.getFontMetrics(bad ? strong : small), room),
-                    x,
-                    y,
-                    Palette.INK);
+            y = centred(g, isBad(point) ? strong : small, row, x, y, Palette.INK);
         }
         shapes(g, point.kinds(), x);
         y = line() + UIScale.scale(10);

@@ -119,7 +119,7 @@ final class WayView extends JPanel {
         Font text = UIManager.getFont("Label.font");
         Font small = text.deriveFont(text.getSize2D() * 12 / 13);
         int width = getWidth() == 0 ? UIScale.scale(WIDTH) : getWidth();
-        return new WayPainter(lines.points(), small.deriveFont(Font.BOLD), small, getFontMetrics(small), width);
+        return new WayPainter(lines.points(), small.deriveFont(Font.BOLD), small, this::getFontMetrics, width);
     }
 
     @Override

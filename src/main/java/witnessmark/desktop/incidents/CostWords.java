@@ -92,7 +92,7 @@ final class CostWords {
                 .filter(cost.unwritten()::contains)
                 .forEach(column -> said.add(
                         texts.get("incidents.unwritten." + column.name().toLowerCase(Locale.ROOT))));
-        if (!cost.isUnwritten(Switches.USUAL)) {
+        if (cost.hasTotal(Switches.USUAL)) {
             said.add(records.label(money.span(cost.span(Switches.USUAL))));
         }
         said.add(money.restsOn(Switches.USUAL));

@@ -61,9 +61,9 @@ final class IncidentsModel {
                 incident.at(),
                 stands(page, view.day()),
                 state(page),
-                page.cost().isUnwritten(Switches.USUAL)
-                        ? money.together(page.cost(), Switches.USUAL)
-                        : measures.money(together),
+                page.cost().hasTotal(Switches.USUAL)
+                        ? measures.money(together)
+                        : money.together(page.cost(), Switches.USUAL),
                 together.minor(),
                 incident.engine() == null ? "" : incident.engine().text(),
                 Prefilled.about(page.incident()));

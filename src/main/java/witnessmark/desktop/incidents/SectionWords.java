@@ -216,13 +216,12 @@ final class SectionWords {
         }
         String key = kept.complete() ? "incidents.kept" : "incidents.kept.least";
         String took = measures.money(kept.money());
-        return page.cost().isUnwritten(Switches.USUAL)
-                ? texts.get(key + ".unwritten", took, hours(kept.minutes()))
-                : texts.get(
-                        key,
-                        took,
-                        hours(kept.minutes()),
-                        measures.money(page.cost().total(Switches.USUAL)));
+        if (!page.cost().hasTotal(Switches.USUAL)) {
+            String why = page.cost().isUnwritten() ? ".unwritten" : ".leftOut";
+            return texts.get(key + why, took, hours(kept.minutes()));
+        }
+        return texts.get(
+                key, took, hours(kept.minutes()), measures.money(page.cost().total(Switches.USUAL)));
     }
 
     // What was missed

@@ -21,11 +21,11 @@ final class HeadModel {
 
     /** @param kinds failures by the part that failed, dearest first */
     String finding(SeasonPage page, List<Bar> kinds, Facts facts) {
-        return words.finding(page.total(), page.ownLabour(), page.cost(), kinds, facts);
+        return words.finding(page.costs(), page.switches(), page.cost(), kinds, facts);
     }
 
     List<String> notes(SeasonPage page, Facts facts) {
-        List<String> notes = new ArrayList<>(words.notes(page.total(), page.span(), page.switches(), page.cost()));
+        List<String> notes = new ArrayList<>(words.notes(page.costs(), page.span(), page.switches(), page.cost()));
         words.leftOut(page.costs(), page.switches()).ifPresent(notes::add);
         words.unwritten(facts, page.costs(), page.switches()).ifPresent(notes::add);
         return notes;

@@ -24,8 +24,8 @@ final class CaseSheetOut {
     private final Latest reading;
     private Supplier<Optional<Id<Incident>>> shown = Optional::empty;
 
-    /** An incident and what was typed about it, names taken out. */
-    private record Read(List<Entry<Incident>> all, Entry<Incident> incident, List<String> typed) {}
+    /** An incident and what stands on its sheet as typed, names taken out. */
+    private record Read(List<Entry<Incident>> all, Entry<Incident> incident, CaseSheetPage.Typed typed) {}
 
     CaseSheetOut(StartContext context, Reports reports) {
         this.context = context;
@@ -62,10 +62,14 @@ final class CaseSheetOut {
                     return new Read(
                             all.stream().map(IncidentPage::incident).toList(),
                             incident,
-                            TypedWords.of(view, incident).stream()
-                                    .map(unnamed::of)
-                                    .toList());
+                            new CaseSheetPage.Typed(
+                                    unnamed(unnamed, TypedWords.always(view, incident)),
+                                    unnamed(unnamed, TypedWords.of(view, incident))));
                 });
+    }
+
+    private static List<String> unnamed(Unnamed unnamed, List<String> typed) {
+        return typed.stream().map(unnamed::of).toList();
     }
 
     private void show(Read read, boolean words, boolean photos) {

@@ -25,12 +25,28 @@ import witnessmark.wording.Texts;
 /** What of an incident goes to somebody outside: the typed words as they would stand on the sheet, to be read before. */
 final class CaseSheetPage implements Aside {
     private final Texts texts;
-    private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[]8[0::,grow,fill]"));
+    /** The choices are whole; what gives way where there is little room is what scrolls. */
+    private final JPanel page =
+            new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[shrink 0]8[0::,grow,fill]"));
+
     private final JCheckBox words;
     private final JCheckBox photos;
     private final JButton write;
     private final ChoiceBox<Entry<Incident>> which;
     private boolean leaving;
+
+    /**
+     * What stands on the sheet as somebody typed it, names taken out.
+     *
+     * @param always what is on it whatever is ticked: its causes as they are called
+     * @param wanted what is on it when words are ticked
+     */
+    record Typed(List<String> always, List<String> wanted) {
+        Typed {
+            always = List.copyOf(always);
+            wanted = List.copyOf(wanted);
+        }
+    }
 
     /** What the page leads to. */
     interface Asked {
@@ -45,14 +61,14 @@ final class CaseSheetPage implements Aside {
     /**
      * @param all every incident there is
      * @param incident the one to be shared
-     * @param typed what would stand on the sheet, names taken out
+     * @param typed what would stand on the sheet
      * @param ticked whether words and photos go along
      */
     CaseSheetPage(
             Texts texts,
             List<Entry<Incident>> all,
             Entry<Incident> incident,
-            List<String> typed,
+            Typed typed,
             WriteCaseSheet.Asked ticked,
             Asked asked) {
         this.texts = texts;
@@ -80,7 +96,7 @@ final class CaseSheetPage implements Aside {
         this.write = Styles.as(Styles.MAIN, Buttons.plain(Caption.of(texts.get("casesheet.write")), writes));
         page.setOpaque(false);
         page.add(choices(asked::leave), "growx, wmin 0, wrap");
-        ScrollPage scroll = new ScrollPage(typed(typed));
+        ScrollPage scroll = new ScrollPage(read(typed));
         page.add(scroll, "grow");
         scroll.fromTop();
         FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", asked::leave);
@@ -103,13 +119,33 @@ final class CaseSheetPage implements Aside {
         return sheet;
     }
 
-    private Sheet typed(List<String> typed) {
-        Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
-        if (typed.isEmpty()) {
-            sheet.add(Lettering.paragraph(texts.get("casesheet.nothing"), Styles.QUIET_INK), "growx, wmin 0");
+    /** What goes in any case first, as no tick keeps it back. */
+    private JPanel read(Typed typed) {
+        JPanel both = new JPanel(new FormLayout("insets 0, fillx, wrap", "[0::,grow,fill]", "[]8[]"));
+        both.setOpaque(false);
+        if (!typed.always().isEmpty()) {
+            Sheet always = block("casesheet.typed.always");
+            always.add(Lettering.paragraph(texts.get("casesheet.typed.always.note"), Styles.NOTE), "growx, wmin 0");
+            lines(always, typed.always());
+            both.add(always, "growx, wmin 0");
         }
-        typed.forEach(text -> sheet.add(Lettering.paragraph(text, Styles.FIELD_LABEL), "growx, wmin 0, gaptop 3"));
+        Sheet wanted = block("casesheet.typed.wanted");
+        if (typed.wanted().isEmpty()) {
+            wanted.add(Lettering.paragraph(texts.get("casesheet.nothing"), Styles.QUIET_INK), "growx, wmin 0");
+        }
+        lines(wanted, typed.wanted());
+        both.add(wanted, "growx, wmin 0");
+        return both;
+    }
+
+    private Sheet block(String heading) {
+        Sheet sheet = new Sheet("fillx, hidemode 3, wrap", "[0::,grow,fill]", "");
+        sheet.add(Lettering.paragraph(texts.get(heading), Styles.SECTION), "growx, wmin 0");
         return sheet;
+    }
+
+    private static void lines(Sheet sheet, List<String> typed) {
+        typed.forEach(text -> sheet.add(Lettering.paragraph(text, Styles.FIELD_LABEL), "growx, wmin 0, gaptop 3"));
     }
 
     private void out(Asked asked, WriteCaseSheet.Asked what) {

@@ -44,8 +44,8 @@ import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /**
- * Words an incident for somebody outside the team. What people typed stands on it only where that is wanted, and everything
- * that stands on it has gone through {@link Unnamed}.
+ * Words an incident for somebody outside the team. What people typed stands on it only where that is wanted, but for what its
+ * causes are called, and everything that stands on it has gone through {@link Unnamed}.
  */
 public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet> {
     private final Texts texts;
@@ -204,28 +204,32 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
             Moment done = facts.seen().known(test.done());
             Facts all = facts.view().facts();
             CauseWords.Line line = causes.test(all, test, done, facts.view().day());
-            List<String> said = new ArrayList<>(facts.words() ? List.of(test.what()) : List.of());
-            if (facts.words() && done != null) {
-                said.add(test.found());
+            List<Cell> cells = new ArrayList<>();
+            cells.add(Cell.of(all.of(Cause.class).get(test.cause()).statement()));
+            if (facts.words()) {
+                cells.add(new Cell(done == null ? List.of(test.what()) : List.of(test.what(), test.found()), 0));
             }
-            rows.add(new Row(
-                    Weight.LINE,
-                    List.of(
-                            Cell.of(all.of(Cause.class).get(test.cause()).statement()),
-                            new Cell(said, 0),
-                            Cell.of(
-                                    done != null || line.figure().isEmpty()
-                                            ? measures.row(filled(line.lead(), line.figure()))
-                                            : line.figure()))));
+            cells.add(Cell.of(
+                    done != null || line.figure().isEmpty()
+                            ? measures.row(filled(line.lead(), line.figure()))
+                            : line.figure()));
+            rows.add(new Row(Weight.LINE, cells));
         }
         return new Section(
                 texts.get("casesheet.tests"),
-                List.of(
+                withWhat(
+                        facts,
                         Column.name(texts.get("casesheet.test.on"), 3),
-                        Column.words(facts.words() ? texts.get("casesheet.what") : "", facts.words() ? 4 : 1),
-                        Column.words(texts.get("casesheet.test.done"), 2)),
+                        Column.words(texts.get("casesheet.test.when"), 2)),
                 rows,
                 List.of());
+    }
+
+    /** Between the first column and the last what was typed, where that is wanted; else there is no such column. */
+    private List<Column> withWhat(CaseSheetFacts facts, Column first, Column last) {
+        return facts.words()
+                ? List.of(first, Column.words(texts.get("casesheet.what"), 4), last)
+                : List.of(first, last);
     }
 
     private static List<String> filled(String... maybeEmpty) {
@@ -299,14 +303,12 @@ public final class CaseSheetWords implements Function<CaseSheetFacts, CaseSheet>
         for (Entry<CaseAction> entry : facts.seen().actions()) {
             CaseAction action = entry.fact();
             Moment done = facts.seen().known(action.done());
-            rows.add(row(records.label(records.word(action.kind())), facts.words() ? action.what() : "", day(done)));
+            String kind = records.label(records.word(action.kind()));
+            rows.add(facts.words() ? row(kind, action.what(), day(done)) : row(kind, day(done)));
         }
         return new Section(
                 texts.get("casesheet.actions"),
-                List.of(
-                        Column.name(texts.get("casesheet.kind"), 1),
-                        Column.words(facts.words() ? texts.get("casesheet.what") : "", 4),
-                        Column.mark(texts.get("casesheet.done"))),
+                withWhat(facts, Column.name(texts.get("casesheet.kind"), 1), Column.mark(texts.get("casesheet.done"))),
                 rows,
                 List.of());
     }

@@ -83,8 +83,8 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
         List<String> under = new ArrayList<>();
         under.add(ink.season()
                 .finding(
-                        page.total(),
-                        page.ownLabour(),
+                        page.costs(),
+                        page.switches(),
                         page.cost(),
                         facts.bars().getOrDefault(BarsBy.PART_KIND, List.of()),
                         facts.facts()));
@@ -95,7 +95,7 @@ public final class SeasonSheetWords implements Function<SeasonSheetFacts, Season
                 measures.date(season.first()),
                 measures.date(season.last()),
                 page.total().currency().getCurrencyCode()));
-        under.addAll(ink.season().notes(page.total(), page.span(), page.switches(), page.cost()));
+        under.addAll(ink.season().notes(page.costs(), page.span(), page.switches(), page.cost()));
         ink.season().unwritten(facts.facts(), page.costs(), page.switches()).ifPresent(under::add);
         return under;
     }

@@ -7,7 +7,6 @@ import witnessmark.cost.result.BarsBy;
 import witnessmark.cost.result.IncidentCost;
 import witnessmark.cost.result.KindCost;
 import witnessmark.cost.result.NoRate;
-import witnessmark.cost.result.Place;
 import witnessmark.cost.result.SeasonCost;
 import witnessmark.cost.result.SeasonSpan;
 import witnessmark.cost.result.Span;
@@ -60,14 +59,6 @@ public record SeasonPage(
         income = List.copyOf(income);
         noRate = List.copyOf(noRate);
         beside = List.copyOf(beside);
-    }
-
-    /** Of the total, own labour; nothing where it is not counted. */
-    public Money ownLabour() {
-        return costs().stream()
-                .filter(cost -> switches.labour())
-                .map(cost -> cost.column(Place.LABOUR, switches))
-                .reduce(Money.none(total.currency()), Money::plus);
     }
 
     /** What each failure cost, dearest first. */

@@ -20,11 +20,19 @@ import witnessmark.logbook.proof.SeeCase;
 import witnessmark.study.result.ProofLine;
 import witnessmark.study.result.ProofMade;
 
-/** Everything somebody typed that stands on the case sheet of an incident when words are wanted, in its order. */
+/** What somebody typed that stands on the case sheet of an incident, in its order: in any case, and when words are wanted. */
 public final class TypedWords {
     private TypedWords() {}
 
-    /** As typed; none that is empty. */
+    /** What its causes are called, which is on the sheet whatever is wanted: as typed, what is blamed first. */
+    public static List<String> always(View view, Entry<Incident> incident) {
+        return SeeCase.of(view, incident).evidence().causes().stream()
+                .map(cause -> cause.fact().statement())
+                .filter(statement -> !statement.isBlank())
+                .toList();
+    }
+
+    /** What is on it only when words are wanted: as typed; none that is empty. */
     public static List<String> of(View view, Entry<Incident> incident) {
         List<String> typed = new ArrayList<>();
         typed.add(incident.fact().title());
@@ -36,7 +44,6 @@ public final class TypedWords {
         }
         IncidentPage page = SeeIncident.of(view, incident.id()).orElseThrow();
         for (Entry<Cause> cause : page.causes()) {
-            typed.add(cause.fact().statement());
             for (CauseCall call : seen.evidence().calls().getOrDefault(cause.id(), List.of())) {
                 typed.add(call.because());
             }

@@ -32,10 +32,12 @@ import witnessmark.logbook.port.Paper;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.proof.SeeCase;
 import witnessmark.logbook.sharing.CaseSheetFacts;
+import witnessmark.logbook.sharing.TypedWords;
 import witnessmark.logbook.sharing.Unnamed;
 import witnessmark.logbook.sharing.WriteCaseSheet;
 import witnessmark.picture.MadePictures;
 import witnessmark.quantity.Moment;
+import witnessmark.report.SeasonSheet;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleViews;
 import witnessmark.wording.Measures;
@@ -142,7 +144,67 @@ class CaseSheetTest {
                 .contains(
                         "housing of rod 3 lost its grip main, seen, 8 Sep",
                         "oil surge once more ruled out, seen, 25 Jun")
-                .contains("Tests that decide", "late: was due 1 Jul", "but the names of causes");
+                .contains("Tests that decide", "late: was due 1 Jul", "but what causes are called");
+    }
+
+    /** A test may be made, due or late: its day says which, and no column is left empty where its words are. */
+    @Test
+    void when_a_test_is_due_does_not_stand_under_made() throws IOException {
+        Entry<Incident> incident =
+                view.facts().of(Incident.class).named("INC-05").orElseThrow();
+        for (boolean words : new boolean[] {false, true}) {
+            CaseSheetFacts facts = WriteCaseSheet.facts(
+                            view,
+                            new WriteCaseSheet.Asked(incident.id(), words, false),
+                            List.of(),
+                            0,
+                            Moment.of(Instant.parse("2026-12-18T09:00:00Z"), view.zone()))
+                    .orElseThrow();
+            List<SeasonSheet.Section> tables =
+                    new CaseSheetWords(texts, measures).apply(facts).tables();
+            SeasonSheet.Section tests = tables.stream()
+                    .filter(table -> table.heading().equals("Tests that decide"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(tests.columns())
+                    .extracting(SeasonSheet.Column::title)
+                    .containsExactlyElementsOf(
+                            words ? List.of("On which cause", "What", "When") : List.of("On which cause", "When"));
+            assertThat(tables).filteredOn(table -> table.columns().size() > 1).allSatisfy(table -> {
+                for (int at = 1; at < table.columns().size(); at++) {
+                    int column = at;
+                    assertThat(table.columns().get(at).title()).isNotBlank();
+                    assertThat(table.rows())
+                            .allMatch(
+                                    row -> row.cells().size() == table.columns().size())
+                            .anyMatch(row -> !row.cells().get(column).lines().isEmpty());
+                }
+            });
+        }
+    }
+
+    /** What the window shows as going in any case, and nothing else that was typed, is on a sheet without a tick. */
+    @Test
+    void without_words_a_sheet_holds_what_was_typed_only_where_it_was_shown_as_going_in_any_case() throws IOException {
+        Unnamed unnamed = new Unnamed(view.facts(), new NameLetters(texts)::of);
+        int shown = 0;
+        for (Entry<Incident> incident :
+                view.facts().of(Incident.class).inForce().toList()) {
+            String text = text(paper(incident, false, List.of())).replace(" ", "");
+            List<String> always = bare(unnamed, TypedWords.always(view, incident));
+            List<String> wanted = bare(unnamed, TypedWords.of(view, incident));
+            assertThat(text).contains(always);
+            assertThat(wanted).doesNotContainAnyElementsOf(always);
+            assertThat(wanted).filteredOn(typed -> typed.length() > 20).noneMatch(text::contains);
+            shown += always.size();
+        }
+        assertThat(shown).isGreaterThan(9);
+    }
+
+    private static List<String> bare(Unnamed unnamed, List<String> typed) {
+        return typed.stream()
+                .map(each -> unnamed.of(each).replaceAll("\\s+", ""))
+                .toList();
     }
 
     @Test
