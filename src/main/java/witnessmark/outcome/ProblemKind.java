@@ -251,7 +251,6 @@ public enum ProblemKind {
     LESSON_BEFORE_SIGNING(3, true),
     /** lesson: withdrawn already. */
     LESSON_WITHDRAWN(1, true),
-
     /** A finding that nobody has weighed against the cause has no why and nothing to take away. */
     NOT_WEIGHED(0, true),
     /** A position of a strip that is marked, and nobody has said by what. */
