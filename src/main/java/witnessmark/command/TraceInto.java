@@ -9,10 +9,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import witnessmark.domain.Car;
+import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Run;
@@ -108,11 +111,11 @@ final class TraceInto {
         }
         List<LikelyRun> likeliest = bringIn.likeliest(trace, part - 1);
         Optional<Entry<Run>> found = run == null
-                ? BringInTrace.isSure(likeliest) ? Optional.of(likeliest.get(0).run()) : Optional.empty()
+                ? sure(likeliest)
                 : named(desk.view().facts(), likeliest, run);
         if (found.isEmpty()) {
             return run == null
-                    ? answer.refuse(which(answer, likeliest), Exit.DID_NOT)
+                    ? answer.refuse(which(desk.view().facts(), answer, likeliest), Exit.DID_NOT)
                     : answer.didNot(List.of(
                             Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
         }
@@ -140,6 +143,13 @@ final class TraceInto {
         return answer.refuse(String.join("\n", sentences), Exit.DID_NOT);
     }
 
+    /** Nobody is there to be asked: a run that has a trace already is only meant when it is named. */
+    private static Optional<Entry<Run>> sure(List<LikelyRun> likeliest) {
+        return BringInTrace.isSure(likeliest) && !likeliest.get(0).hasTrace()
+                ? Optional.of(likeliest.get(0).run())
+                : Optional.empty();
+    }
+
     /** By its identity, by its name, or by its day and its name; of several the likeliest. */
     private static Optional<Entry<Run>> named(Facts facts, List<LikelyRun> likeliest, String asked) {
         String wanted = asked.strip().toLowerCase(Locale.ROOT);
@@ -162,11 +172,15 @@ final class TraceInto {
                 : facts.of(Car.class).get(run.fact().car()).name().toLowerCase(Locale.ROOT);
     }
 
-    private static String which(Answer answer, List<LikelyRun> likeliest) {
+    private static String which(Facts facts, Answer answer, List<LikelyRun> likeliest) {
         List<String> some = likeliest.stream()
                 .limit(NAMED)
-                .map(each -> each.run().fact().start().day() + " "
-                        + each.run().fact().name())
+                .map(each -> Stream.of(
+                                each.run().fact().start().day().toString(),
+                                car(facts, each.run()),
+                                each.run().fact().name())
+                        .filter(word -> !word.isEmpty())
+                        .collect(Collectors.joining(" ")))
                 .toList();
         return answer.tools()
                 .texts()
@@ -202,6 +216,10 @@ final class TraceInto {
         if (answer.json()) {
             ObjectNode root = answer.node();
             root.put("run", proposal.run().id().text()).put("name", of.name()).put("part", proposal.part() + 1);
+            root.put("car", car(desk.view().facts(), proposal.run()));
+            root.put(
+                    "engine",
+                    desk.view().facts().of(Engine.class).get(of.engine()).number());
             ArrayNode all = root.putArray("taken");
             taken.forEach(field -> all.add(code(field)));
             root.put("samplesKept", proposal.trace().kept() != null);

@@ -257,7 +257,6 @@ public enum ProblemKind {
     NOT_MARKED(0, true),
     /** The finding was struck out meanwhile. */
     FINDING_GONE(0, true),
-
     // Records
     /** kind of record: what is typed cannot be true together. */
     NOT_TOGETHER(1, true),
@@ -273,7 +272,6 @@ public enum ProblemKind {
     REFUSED_BY_LOGBOOK(3, true),
     /** nothing to undo or redo. */
     NOTHING_TO_UNDO(0, true),
-
     // Text files
     /** file name. */
     FILE_MISSING(1, true),
@@ -425,6 +423,8 @@ public enum ProblemKind {
     TRACE_BROUGHT_BEFORE(3, true),
     /** run, the file of the trace it has. */
     TRACE_OF_RUN_ALREADY(2, false),
+    /** file, the car it is named after, the car of the run. */
+    TRACE_OF_OTHER_CAR(3, false),
     /** share of the run it logged, percent. */
     TRACE_COVERS_LITTLE(1, false),
 

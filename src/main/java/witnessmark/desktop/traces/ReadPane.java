@@ -1,5 +1,6 @@
 package witnessmark.desktop.traces;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -37,6 +38,8 @@ final class ReadPane {
     private final ChoiceBox<Object> unit;
     private final FieldBox rate;
     private boolean loading;
+    /** What was said of samples a second of the file in hand. */
+    private String said = "";
 
     /** @param change told what somebody says of the file, so that it is read again */
     ReadPane(SheetTools tools, UnderstoodWords words, Consumer<Consumer<TraceModel>> change) {
@@ -77,8 +80,13 @@ final class ReadPane {
                 change.accept(file -> file.unit(column, other));
             }
         }));
-        rate.onEnter(
-                () -> SamplesASecond.read(rate, texts).ifPresent(found -> change.accept(file -> file.rate(found))));
+        Runnable say = () -> {
+            if (isNewRate()) {
+                SamplesASecond.read(rate, texts).ifPresent(found -> change.accept(file -> file.rate(found)));
+            }
+        };
+        rate.onEnter(say);
+        rate.onLeave(say);
         page.setOpaque(false);
         page.add(form, "growx, wmin 0, wrap");
         page.add(table, "grow, wmin 0, hmin 90, wrap");
@@ -120,6 +128,11 @@ final class ReadPane {
 
     void show(BroughtTrace trace) {
         form.setText(words.form(trace.found().form()));
+        TimeBase time = trace.found().form().time();
+        said = time.kind() == TimeBase.Kind.RATE && time.known()
+                ? BigDecimal.valueOf(time.rate()).stripTrailingZeros().toPlainString()
+                : "";
+        rate.load(said);
         List<ColumnLine> lines = words.columns(trace);
         table.show(lines);
         if (table.selected() == null) {
@@ -133,6 +146,14 @@ final class ReadPane {
         form.setText("");
         table.show(List.of());
         inHand(null);
+    }
+
+    /** Enter says it, and so does leaving the field; the same is said once. */
+    private boolean isNewRate() {
+        String text = rate.text().strip();
+        boolean other = !text.isEmpty() && !text.equals(said);
+        said = text;
+        return other;
     }
 
     private <T> void change(@Nullable T chosen, BiConsumer<ColumnForm, T> told) {

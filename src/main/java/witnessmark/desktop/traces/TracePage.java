@@ -1,5 +1,7 @@
 package witnessmark.desktop.traces;
 
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -56,6 +59,9 @@ public final class TracePage implements Aside {
     private @Nullable Id<Run> wanted;
     private boolean saving;
     private boolean arriving;
+    /** Where the focus was when the file began to be read again. */
+    private @Nullable Component cameFrom;
+
 
     public TracePage(TracesContext context) {
         this.context = context;
@@ -230,10 +236,14 @@ public final class TracePage implements Aside {
             return;
         }
         looking.drop();
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        if (owner != null && owner != panel.stopButton() && SwingUtilities.isDescendingFrom(owner, panel)) {
+            cameFrom = owner; // while it is read its pane is out of sight, and would give the focus to anything
+        }
         panel.showReading(of.file());
         reading.start(of, at, this::taken, () -> panel.showFailed(of.file(), List.of(texts.get("traces.failed"))));
         can();
-        if (arriving) {
+        if (arriving || cameFrom != null) {
             panel.stopButton().requestFocusInWindow();
         }
     }
@@ -268,7 +278,10 @@ public final class TracePage implements Aside {
                 panel.showDid();
             }
             firstFocus().requestFocusInWindow();
+        } else if (cameFrom != null) {
+            cameFrom.requestFocusInWindow();
         }
+        cameFrom = null;
     }
 
     private void broke(Throwable failure) {

@@ -7,9 +7,12 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongPredicate;
+import witnessmark.trace.result.TimeBase;
+import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
@@ -264,15 +267,26 @@ public final class BringInTrace {
                 .map(entry -> TraceForm.parse(entry.fact().form()))
                 .filter(before ->
                         before.columns().size() == understood.columns().size())
-                .map(before -> new TraceForm(
-                        understood.coding(),
-                        before.delimiter(),
-                        before.decimal(),
-                        before.thousands(),
-                        before.comment(),
-                        understood.before(),
-                        before.time(),
-                        before.columns()));
+                .map(before -> withItsTime(
+                        new TraceForm(
+                                understood.coding(),
+                                before.delimiter(),
+                                before.decimal(),
+                                before.thousands(),
+                                before.comment(),
+                                understood.before(),
+                                before.time(),
+                                before.columns()),
+                        understood));
+    }
+
+    /** Samples a second are said of one file whose time is wrong: one that has its own time is read by that. */
+    private static TraceForm withItsTime(TraceForm before, TraceForm understood) {
+        TimeBase own = understood.time();
+        boolean said = before.time().kind() == TimeBase.Kind.RATE;
+        return said && own.kind() != TimeBase.Kind.RATE && own.known()
+                ? before.with(own).with(own.column(), understood.columns().get(own.column()))
+                : before;
     }
 
     private Optional<Entry<LoggerForm>> form(String signature) {
@@ -314,6 +328,15 @@ public final class BringInTrace {
                         other.fact().name()));
             }
         }
+        RunsOfTrace.car(facts, trace.name(), run.fact().start().zone())
+                .filter(named -> run.fact().car() != null && !named.equals(run.fact().car()))
+                .ifPresent(named -> problems.add(Problem.of(
+                        ProblemKind.TRACE_OF_OTHER_CAR,
+                        trace.name(),
+                        facts.of(Car.class).get(named).name(),
+                        facts.of(Car.class)
+                                .get(Objects.requireNonNull(run.fact().car()))
+                                .name())));
         Reduction reduction = trace.parts().get(part);
         TimeBaseCheck.of(
                         reduction,

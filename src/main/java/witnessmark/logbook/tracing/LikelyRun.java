@@ -10,8 +10,9 @@ import witnessmark.domain.Run;
  * @param run as it is written
  * @param because what speaks for it; empty when only its length can
  * @param hasTrace whether it has one already
+ * @param otherCar whether the file is named after another car than it was
  */
-public record LikelyRun(Entry<Run> run, Set<Because> because, boolean hasTrace) {
+public record LikelyRun(Entry<Run> run, Set<Because> because, boolean hasTrace, boolean otherCar) {
     public LikelyRun {
         because = Set.copyOf(because);
     }
@@ -42,9 +43,11 @@ public record LikelyRun(Entry<Run> run, Set<Because> because, boolean hasTrace) 
     static final int SURE = 4;
 
     private static final int TRACED = 3;
+    /** More than all that can speak for it: a trace is no other car's, whatever day and clock say. */
+    private static final int OTHER_CAR = 16;
 
     int weight() {
         int weight = because.stream().mapToInt(Because::weight).sum();
-        return hasTrace ? weight - TRACED : weight;
+        return weight - (hasTrace ? TRACED : 0) - (otherCar ? OTHER_CAR : 0);
     }
 }

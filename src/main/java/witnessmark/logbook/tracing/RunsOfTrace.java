@@ -36,6 +36,8 @@ final class RunsOfTrace {
     private final @Nullable Moment begins;
     private final @Nullable LocalDate day;
     private final long lasted;
+    /** The one car that the name of the file names, or null. */
+    private final @Nullable Id<Car> car;
 
     private RunsOfTrace(Facts facts, String name, @Nullable LocalDateTime clock, long lasted, ZoneId zone) {
         this.facts = facts;
@@ -44,6 +46,12 @@ final class RunsOfTrace {
         LocalDate named = named(this.name);
         this.day = named != null ? named : begins == null ? null : begins.day();
         this.lasted = lasted;
+        List<Id<Car>> cars = facts.of(Car.class)
+                .inForce()
+                .filter(each -> namesCar(each.fact().name()))
+                .map(Entry::id)
+                .toList();
+        this.car = cars.size() == 1 ? cars.get(0) : null;
     }
 
     private static RunsOfTrace of(Facts facts, BroughtTrace trace, int part, ZoneId zone) {
@@ -68,13 +76,7 @@ final class RunsOfTrace {
 
     /** The car whose name is in that of a file; empty when none is, or several are. */
     static Optional<Id<Car>> car(Facts facts, String file, ZoneId zone) {
-        RunsOfTrace runs = new RunsOfTrace(facts, file, null, 0, zone);
-        List<Id<Car>> cars = facts.of(Car.class)
-                .inForce()
-                .filter(car -> runs.namesCar(car.fact().name()))
-                .map(Entry::id)
-                .toList();
-        return cars.size() == 1 ? Optional.of(cars.get(0)) : Optional.empty();
+        return Optional.ofNullable(new RunsOfTrace(facts, file, null, 0, zone).car);
     }
 
     /** The day that is in the name of a file. */
@@ -113,7 +115,8 @@ final class RunsOfTrace {
         boolean traced = !facts.of(Trace.class)
                 .where(trace -> trace.run().equals(entry.id()))
                 .isEmpty();
-        return new LikelyRun(entry, because, traced);
+        boolean otherCar = car != null && run.car() != null && !car.equals(run.car());
+        return new LikelyRun(entry, because, traced, otherCar);
     }
 
     private boolean namesCar(String car) {

@@ -228,6 +228,51 @@ class BringInTraceTest {
         assertThat(bringIn.likeliest(trace, 0).get(0).hasTrace()).isFalse();
     }
 
+    /** The run of its car has a trace by then, and another car ran at the same time: it stays the trace of its own car. */
+    @Test
+    void a_trace_is_never_taken_for_that_of_another_car() {
+        BroughtTrace first = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        Entry<Run> own = bringIn.runs(first, 0).get(0);
+        save(first, own);
+        BroughtTrace again = read("2026-05-03_41_race1 new.csv", LoggerFiles.mechanicalOverRev() + "\n");
+        assertThat(bringIn.likeliest(again, 0).get(0).run().id()).isEqualTo(own.id());
+        assertThat(bringIn.likeliest(again, 0).get(0).hasTrace()).isTrue();
+
+        LikelyRun other = bringIn.likeliest(again, 0).stream()
+                .filter(LikelyRun::otherCar)
+                .findFirst()
+                .orElseThrow();
+        assertThat(BringInTrace.isSure(List.of(other))).isFalse();
+        assertThat(bringIn.propose(again, 0, other.run()).problems())
+                .extracting(problem -> problem.kind())
+                .contains(ProblemKind.TRACE_OF_OTHER_CAR);
+        assertThat(bringIn.propose(again, 0, own).problems())
+                .extracting(problem -> problem.kind())
+                .doesNotContain(ProblemKind.TRACE_OF_OTHER_CAR);
+    }
+
+    /** 48 a second was said of a file whose time is wrong; the next has a time of its own. */
+    @Test
+    void samples_a_second_that_were_said_of_one_file_are_not_said_of_the_next() {
+        Entry<Run> any = desk.view().facts().of(Run.class).all().get(0);
+        TraceAnswers said = TraceAnswers.none();
+        String text = LoggerFiles.mechanicalOverRev();
+        BroughtTrace own = read("2026-05-03_41_race1.csv", text);
+        BroughtTrace told = bringIn.read(
+                        new File("2026-05-03_41_race1.csv", text),
+                        said.rate(48),
+                        bringIn.settings(any.fact().engine()),
+                        true,
+                        bytes -> true)
+                .orThrow();
+        assertThat(told.parts().get(0).lasted()).isNotEqualTo(own.parts().get(0).lasted());
+        Entry<Run> run = bringIn.runs(told, 0).get(0);
+        bringIn.save(bringIn.propose(told, 0, run), Set.of(), "", "trace brought in")
+                .orThrow();
+        BroughtTrace next = read("2026-05-03_41_race2.csv", text);
+        assertThat(next.parts().get(0).lasted()).isEqualTo(own.parts().get(0).lasted());
+    }
+
     @Test
     void what_is_not_taken_stays_as_it_was() {
         BroughtTrace trace = read("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
