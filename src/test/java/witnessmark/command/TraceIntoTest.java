@@ -95,6 +95,23 @@ class TraceIntoTest {
                 .contains("'speed' is not understood in --take", "oil_pressure");
     }
 
+    /** Its run has a trace by then, and another car was out at the same time: nobody is there to be asked. */
+    @Test
+    void a_second_trace_of_a_run_is_asked_about_and_goes_to_no_other_car() throws IOException {
+        String text = LoggerFiles.mechanicalOverRev();
+        JsonNode first = new ObjectMapper()
+                .readTree(shell.run("trace", file("2026-05-03_41_race1.csv", text), "--logbook", book, "--json")
+                        .out());
+        assertThat(first.get("car").asText()).isEqualTo("41");
+        assertThat(first.get("engine").asText()).isEqualTo("K03");
+        String cut = file("2026-05-03_41_race1_cut.csv", text.substring(0, text.length() - 3));
+        Shell.Ran asked = shell.run("trace", cut, "--logbook", book);
+        assertThat(asked.code()).isEqualTo(1);
+        assertThat(asked.err()).contains("cannot be told for sure", "2026-05-03 41 Race 1");
+        Shell.Ran other = shell.run("trace", cut, "--logbook", book, "--run", "2026-05-03 57 Race 1");
+        assertThat(other.err()).contains("is named after car 41, and this run is car 57's");
+    }
+
     @Test
     void a_wrong_time_base_is_refused_and_put_right_by_an_answer() throws IOException {
         String race = file("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
