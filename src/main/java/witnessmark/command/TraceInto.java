@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
-import java.util.stream.Collectors;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import witnessmark.domain.Car;
@@ -110,9 +110,8 @@ final class TraceInto {
                     tools.texts().get("command.trace.no_part", trace.parts().size()), Exit.USAGE);
         }
         List<LikelyRun> likeliest = bringIn.likeliest(trace, part - 1);
-        Optional<Entry<Run>> found = run == null
-                ? sure(likeliest)
-                : named(desk.view().facts(), likeliest, run);
+        Optional<Entry<Run>> found =
+                run == null ? sure(likeliest) : named(desk.view().facts(), likeliest, run);
         if (found.isEmpty()) {
             return run == null
                     ? answer.refuse(which(desk.view().facts(), answer, likeliest), Exit.DID_NOT)

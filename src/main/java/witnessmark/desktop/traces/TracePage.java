@@ -62,7 +62,6 @@ public final class TracePage implements Aside {
     /** Where the focus was when the file began to be read again. */
     private @Nullable Component cameFrom;
 
-
     public TracePage(TracesContext context) {
         this.context = context;
         this.texts = context.texts();

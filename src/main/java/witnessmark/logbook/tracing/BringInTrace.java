@@ -11,7 +11,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongPredicate;
-import witnessmark.trace.result.TimeBase;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
 import witnessmark.domain.EngineDesign;
@@ -52,6 +51,7 @@ import witnessmark.trace.result.Excursion;
 import witnessmark.trace.result.Outline;
 import witnessmark.trace.result.Reduction;
 import witnessmark.trace.result.RunFigures;
+import witnessmark.trace.result.TimeBase;
 import witnessmark.trace.result.TraceForm;
 import witnessmark.trace.result.TraceSettings;
 
@@ -329,7 +329,8 @@ public final class BringInTrace {
             }
         }
         RunsOfTrace.car(facts, trace.name(), run.fact().start().zone())
-                .filter(named -> run.fact().car() != null && !named.equals(run.fact().car()))
+                .filter(named ->
+                        run.fact().car() != null && !named.equals(run.fact().car()))
                 .ifPresent(named -> problems.add(Problem.of(
                         ProblemKind.TRACE_OF_OTHER_CAR,
                         trace.name(),
