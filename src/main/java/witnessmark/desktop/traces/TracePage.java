@@ -1,7 +1,5 @@
 package witnessmark.desktop.traces;
 
-import java.awt.Component;
-import java.awt.KeyboardFocusManager;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -58,9 +55,8 @@ public final class TracePage implements Aside {
     private @Nullable TraceModel model;
     private @Nullable Id<Run> wanted;
     private boolean saving;
+    private final FocusBack focus = new FocusBack();
     private boolean arriving;
-    /** Where the focus was when the file began to be read again. */
-    private @Nullable Component cameFrom;
 
     public TracePage(TracesContext context) {
         this.context = context;
@@ -235,16 +231,11 @@ public final class TracePage implements Aside {
             return;
         }
         looking.drop();
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (owner != null && owner != panel.stopButton() && SwingUtilities.isDescendingFrom(owner, panel)) {
-            cameFrom = owner; // while it is read its pane is out of sight, and would give the focus to anything
-        }
+        focus.leaving(panel, panel.stopButton());
         panel.showReading(of.file());
         reading.start(of, at, this::taken, () -> panel.showFailed(of.file(), List.of(texts.get("traces.failed"))));
         can();
-        if (arriving || cameFrom != null) {
-            panel.stopButton().requestFocusInWindow();
-        }
+        focus.left(panel.stopButton(), arriving);
     }
 
     /** Reads no further; what was answered stands, and the file is read again when it is opened. */
@@ -271,16 +262,11 @@ public final class TracePage implements Aside {
             return;
         }
         fill();
-        if (arriving) {
-            arriving = false;
-            if (of.isRead()) {
-                panel.showDid();
-            }
-            firstFocus().requestFocusInWindow();
-        } else if (cameFrom != null) {
-            cameFrom.requestFocusInWindow();
+        if (arriving && of.isRead()) {
+            panel.showDid();
         }
-        cameFrom = null;
+        focus.back(arriving ? firstFocus() : null);
+        arriving = false;
     }
 
     private void broke(Throwable failure) {
