@@ -111,6 +111,15 @@ class DynoOfTest {
                 .contains("observed 148.9 kW and 193.5 N·m");
     }
 
+    /** What is printed goes on to whoever reads it: no figure by another rule than was asked for. */
+    @Test
+    void a_correction_that_is_not_known_corrects_nothing() throws IOException {
+        Shell.Ran ran = file("correction = STD\npressure = 982\nair = 24\nhumidity = 45\n4000 171\n7800 186\n");
+        assertThat(ran.err()).contains("'correction = STD', was not understood", "SAE J1349, ISO 1585, DIN 70020");
+        assertThat(ran.out()).contains("left as observed").doesNotContain("SAE");
+        assertThat(ran.code()).isEqualTo(3);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -124,6 +133,8 @@ class DynoOfTest {
                 "4000 171#5000 10000 | between 1 and 3 000 | 3",
                 "weather = fine#4000 171#5000 188 | 'weather = fine', was not understood | 3",
                 "pressure = thick#4000 171#5000 188 | 'pressure = thick', was not understood | 3",
+                "pressure = 982#air = 24#humidity = 0.45#4000 171 | 'humidity = 0.45', was not understood | 3",
+                "correction = STD#pressure = 982#air = 24#humidity = 45#4000 171 | ISO 1585 | 3",
                 "171 4000#188 5000 | No speed with its torque stands in | 1",
                 "hello | No speed with its torque stands in | 1",
                 "'' | No speed with its torque | 1",

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.AirPressure;
 import witnessmark.domain.Coded;
@@ -47,6 +49,9 @@ import witnessmark.study.result.DynoAnswer;
  */
 public final class DynoFile {
     private static final Pattern NAMED = Pattern.compile("\\s*([A-Za-z ]+?)\\s*=\\s*(.*)");
+    /** Tenths of a percent: less is a share that was meant as one, as 0.45 is. */
+    private static final int LEAST_HUMIDITY = 10;
+
     private static final Id<DynoSheet> SHEET = new Id<>(new UUID(0, 0));
     private static final Id<Run> RUN = new Id<>(new UUID(0, 0));
 
@@ -110,8 +115,8 @@ public final class DynoFile {
     }
 
     private DynoSheet sheet() {
-        CorrectionKind correction = word(CorrectionKind.class, "correction", CorrectionKind.SAE_J1349);
-        DynoFigures figures = word(DynoFigures.class, "figures", DynoFigures.OBSERVED);
+        CorrectionKind correction = word(CorrectionKind.class, "correction", CorrectionKind.SAE_J1349, CorrectionKind.NONE);
+        DynoFigures figures = word(DynoFigures.class, "figures", DynoFigures.OBSERVED, DynoFigures.OBSERVED);
         if (figures == DynoFigures.CORRECTED && correction == CorrectionKind.NONE) {
             unread("figures", "figures = observed");
             figures = DynoFigures.OBSERVED;
@@ -133,7 +138,7 @@ public final class DynoFile {
                 pressure,
                 dry ? AirPressure.DRY : AirPressure.TOTAL,
                 heat,
-                whole(humidity, 0, 1_000, "humidity", "45 %"),
+                whole(humidity, LEAST_HUMIDITY, 1_000, "humidity", "45 %"),
                 null,
                 "",
                 "",
@@ -163,17 +168,27 @@ public final class DynoFile {
         return typed.only().orElse(null);
     }
 
-    private <E extends Enum<E> & Coded> E word(Class<E> list, String name, E otherwise) {
+    /**
+     * @param unsaid where there is no such line
+     * @param unread where what is said is none of the list: a figure by a rule that nobody asked for would be taken for one
+     */
+    private <E extends Enum<E> & Coded> E word(Class<E> list, String name, E unsaid, E unread) {
         String said = named.getOrDefault(name, "");
         for (E word : list.getEnumConstants()) {
             if (word.code().equalsIgnoreCase(said)) {
                 return word;
             }
         }
-        if (!said.isEmpty()) {
-            unread(name, name + " = " + otherwise.code());
+        if (said.isEmpty()) {
+            return unsaid;
         }
-        return otherwise;
+        unread(
+                name,
+                name + " = "
+                        + Arrays.stream(list.getEnumConstants())
+                                .map(Coded::code)
+                                .collect(Collectors.joining(", ")));
+        return unread;
     }
 
     private void unread(String name, String example) {
