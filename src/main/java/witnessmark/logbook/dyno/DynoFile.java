@@ -115,7 +115,8 @@ public final class DynoFile {
     }
 
     private DynoSheet sheet() {
-        CorrectionKind correction = word(CorrectionKind.class, "correction", CorrectionKind.SAE_J1349, CorrectionKind.NONE);
+        CorrectionKind correction =
+                word(CorrectionKind.class, "correction", CorrectionKind.SAE_J1349, CorrectionKind.NONE);
         DynoFigures figures = word(DynoFigures.class, "figures", DynoFigures.OBSERVED, DynoFigures.OBSERVED);
         if (figures == DynoFigures.CORRECTED && correction == CorrectionKind.NONE) {
             unread("figures", "figures = observed");
