@@ -215,7 +215,8 @@ final class TraceInto {
         if (answer.json()) {
             ObjectNode root = answer.node();
             root.put("run", proposal.run().id().text()).put("name", of.name()).put("part", proposal.part() + 1);
-            root.put("car", car(desk.view().facts(), proposal.run()));
+            String car = car(desk.view().facts(), proposal.run());
+            root.put("car", car.isEmpty() ? null : car);
             root.put(
                     "engine",
                     desk.view().facts().of(Engine.class).get(of.engine()).number());

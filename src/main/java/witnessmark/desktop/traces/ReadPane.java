@@ -41,6 +41,8 @@ final class ReadPane {
     /** What was said of samples a second of the file in hand. */
     private String said = "";
 
+    private @Nullable BroughtTrace shown;
+
     /** @param change told what somebody says of the file, so that it is read again */
     ReadPane(SheetTools tools, UnderstoodWords words, Consumer<Consumer<TraceModel>> change) {
         this.words = words;
@@ -81,12 +83,15 @@ final class ReadPane {
             }
         }));
         Runnable say = () -> {
-            if (isNewRate()) {
-                SamplesASecond.read(rate, texts).ifPresent(found -> change.accept(file -> file.rate(found)));
-            }
+            said = rate.text().strip();
+            SamplesASecond.read(rate, texts).ifPresent(found -> change.accept(file -> file.rate(found)));
         };
         rate.onEnter(say);
-        rate.onLeave(say);
+        rate.onLeave(() -> {
+            if (isNewRate()) {
+                say.run();
+            }
+        });
         page.setOpaque(false);
         page.add(form, "growx, wmin 0, wrap");
         page.add(table, "grow, wmin 0, hmin 90, wrap");
@@ -128,11 +133,11 @@ final class ReadPane {
 
     void show(BroughtTrace trace) {
         form.setText(words.form(trace.found().form()));
-        TimeBase time = trace.found().form().time();
-        said = time.kind() == TimeBase.Kind.RATE && time.known()
-                ? BigDecimal.valueOf(time.rate()).stripTrailingZeros().toPlainString()
-                : "";
-        rate.load(said);
+        if (trace != shown) { // what is being typed stays while the logbook changes
+            shown = trace;
+            said = rateOf(trace.found().form().time());
+            rate.load(said);
+        }
         List<ColumnLine> lines = words.columns(trace);
         table.show(lines);
         if (table.selected() == null) {
@@ -148,12 +153,16 @@ final class ReadPane {
         inHand(null);
     }
 
-    /** Enter says it, and so does leaving the field; the same is said once. */
+    private static String rateOf(TimeBase time) {
+        return time.kind() == TimeBase.Kind.RATE && time.known()
+                ? BigDecimal.valueOf(time.rate()).stripTrailingZeros().toPlainString()
+                : "";
+    }
+
+    /** Leaving the field says what Enter has not said already. */
     private boolean isNewRate() {
         String text = rate.text().strip();
-        boolean other = !text.isEmpty() && !text.equals(said);
-        said = text;
-        return other;
+        return !text.isEmpty() && !text.equals(said);
     }
 
     private <T> void change(@Nullable T chosen, BiConsumer<ColumnForm, T> told) {

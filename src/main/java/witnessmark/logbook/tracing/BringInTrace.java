@@ -328,9 +328,7 @@ public final class BringInTrace {
                         other.fact().name()));
             }
         }
-        RunsOfTrace.car(facts, trace.name(), run.fact().start().zone())
-                .filter(named ->
-                        run.fact().car() != null && !named.equals(run.fact().car()))
+        RunsOfTrace.otherCar(facts, trace.name(), run.fact())
                 .ifPresent(named -> problems.add(Problem.of(
                         ProblemKind.TRACE_OF_OTHER_CAR,
                         trace.name(),

@@ -115,8 +115,17 @@ final class RunsOfTrace {
         boolean traced = !facts.of(Trace.class)
                 .where(trace -> trace.run().equals(entry.id()))
                 .isEmpty();
-        boolean otherCar = car != null && run.car() != null && !car.equals(run.car());
-        return new LikelyRun(entry, because, traced, otherCar);
+        return new LikelyRun(entry, because, traced, isOtherCars(run));
+    }
+
+    private boolean isOtherCars(Run run) {
+        return car != null && run.car() != null && !car.equals(run.car());
+    }
+
+    /** The car a file is named after where that is another than the run's; empty where it is the same or not said. */
+    static Optional<Id<Car>> otherCar(Facts facts, String file, Run run) {
+        RunsOfTrace runs = new RunsOfTrace(facts, file, null, 0, run.start().zone());
+        return runs.isOtherCars(run) ? Optional.ofNullable(runs.car) : Optional.empty();
     }
 
     private boolean namesCar(String car) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import javax.swing.JCheckBox;
 import javax.swing.JFrame;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.testing.Focus;
 import witnessmark.desktop.testing.Keyboard;
 import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.trace.LoggerFiles;
@@ -85,6 +87,40 @@ class TraceByKeyboardTest {
         Focus.await(window.page.forRun().run().combo());
         keys.press(KeyEvent.VK_ENTER, MENU);
         assertThat(window.traces()).hasSize(1);
+    }
+
+    /** While the file is read again its pane is out of sight: the focus comes back to where it was said. */
+    @Test
+    void samples_a_second_are_said_by_enter_and_the_next_key_brings_the_trace_in() throws IOException {
+        window.open("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
+        JTextComponent rate = rate();
+        keys.type("20").press(KeyEvent.VK_ENTER);
+        Focus.await(rate);
+        assertThat(rate.getText()).isEqualTo("20");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(window.traces()).hasSize(1);
+    }
+
+    @Test
+    void samples_a_second_that_are_being_typed_stay_while_the_logbook_changes_and_leaving_the_field_says_them()
+            throws IOException {
+        window.open("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
+        JTextComponent rate = rate();
+        keys.type("20");
+        window.page.changed();
+        window.tasks.awaitIdle();
+        assertThat(rate.getText()).isEqualTo("20");
+        keys.press(KeyEvent.VK_TAB);
+        assertThat(window.page.model().proposal().orElseThrow().stops()).isFalse();
+    }
+
+    private JTextComponent rate() {
+        Focus.await(window.page.forRun().run().combo());
+        window.page.panel().showRead();
+        JTextComponent rate = new Ui(window.page.panel()).field("Or so many samples a second");
+        rate.requestFocusInWindow();
+        Focus.await(rate);
+        return rate;
     }
 
     @Test
