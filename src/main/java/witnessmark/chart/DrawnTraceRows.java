@@ -75,7 +75,11 @@ public final class DrawnTraceRows {
         return any.getX() + (time - stretch.from()) / stretch.width() * any.getWidth();
     }
 
-    /** Draws finding, note and rows into an area, all but the cross-hair. @param chosen the mark in hand, or null */
+    /**
+     * Draws finding, note and rows into an area, all but the cross-hair.
+     *
+     * @param chosen the mark in hand, or null
+     */
     public void draw(Graphics2D graphics, Rectangle2D area, TraceRows.@Nullable Mark chosen) {
         Graphics2D g = smooth(graphics);
         g.setColor(style.base().sheet());
@@ -349,7 +353,11 @@ public final class DrawnTraceRows {
         return style.base().series().get(curve);
     }
 
-    /** As a picture with a margin, what is seen of it. @param fine pixels of the picture for one of the design */
+    /**
+     * As a picture with a margin, what is seen of it.
+     *
+     * @param fine pixels of the picture for one of the design
+     */
     public BufferedImage picture(int width, int height, int fine) {
         BufferedImage image = new BufferedImage(width * fine, height * fine, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();

@@ -50,7 +50,11 @@ public final class CsvStartingValues implements StartingValues {
         return all;
     }
 
-    /** The rows of a table. @throws IllegalStateException naming the line that cannot be read */
+    /**
+     * The rows of a table.
+     *
+     * @throws IllegalStateException naming the line that cannot be read
+     */
     static List<StartingValue> read(Reader text) throws IOException {
         try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(text)) {
             return rows.stream().map(CsvStartingValues::row).toList();

@@ -29,7 +29,7 @@ final class JpegFile {
         void segment(int marker, byte[] body) throws IOException;
 
         /** A byte of the coded picture, or a marker within it. */
-        default void coded(int value) throws IOException {}
+        void coded(int value) throws IOException;
     }
 
     private JpegFile() {}
@@ -71,6 +71,9 @@ final class JpegFile {
                 placed |= new String(body, StandardCharsets.ISO_8859_1).contains(XMP_PLACE);
             }
         }
+
+        @Override
+        public void coded(int value) {}
     }
 
     /**

@@ -38,7 +38,7 @@ public record MannKendall(int n, long score, double variance, double z, double p
         int[] tied = Pairs.ties(numbers);
         double variance = variance(n, tiedAt, tied);
         boolean exact = tiedAt.length == 0 && tied.length == 0 && n <= KendallScores.MOST;
-        double z = variance > 0 ? Math.signum(score) * Math.max(0, Math.abs(score) - 1) / Math.sqrt(variance) : 0;
+        double z = variance > 0 ? Long.signum(score) * Math.max(0, Math.abs(score) - 1) / Math.sqrt(variance) : 0;
         double beyond =
                 exact ? KendallScores.of(n).atLeast(Math.abs(score)) : NORMAL.cumulativeProbability(-Math.abs(z));
         return new MannKendall(n, score, variance, z, Math.min(1, 2 * beyond), exact, tau(n, score, tiedAt, tied));

@@ -31,7 +31,6 @@ final class AmendmentBytes {
     private static final int SCHEMA = 8;
     private static final int TABLE = 9;
     private static final int WHO = 10;
-    private static final int WHY = 11;
     private static final int FIELDS = 12;
 
     private static final byte[] NAME_OF_AFTER = CanonicalBytes.quoted("after");

@@ -105,7 +105,7 @@ final class Judging {
     /** A trend no larger than two readings of the same thing differ by is none, however well its readings are in order. */
     private Trend trend(MannKendall order, double[] figures) {
         double change = figures[figures.length - 1] - figures[0];
-        if (order.p() > CHANCE || Math.abs(change) <= differ || Math.signum(change) != Math.signum(order.score())) {
+        if (order.p() > CHANCE || Math.abs(change) <= differ || Math.signum(change) != Long.signum(order.score())) {
             return Trend.NONE;
         }
         return change > 0 ? Trend.RISING : Trend.FALLING;

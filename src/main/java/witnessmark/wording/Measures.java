@@ -129,7 +129,11 @@ public final class Measures {
         return texts.get("measures.figure", bare(pressure, unit), sign(unit));
     }
 
-    /** A pressure that is read finer than a dash reads: {@code 98.2 kPa}. @param most decimals at most */
+    /**
+     * A pressure that is read finer than a dash reads: {@code 98.2 kPa}.
+     *
+     * @param most decimals at most
+     */
     public String pressure(Pressure pressure, PressureUnit unit, int most) {
         return in(unit, pressure, 0, most);
     }

@@ -54,7 +54,7 @@ public final class WayWords {
         }
         WayTo to = way.get();
         List<WayLines.Point> points =
-                to.points().stream().map(point -> point(facts, to, point)).toList();
+                to.points().stream().map(point -> point(facts, point)).toList();
         String engine = to.engine().fact().number();
         String since = texts.get(to.rebuilt() == null ? "cases.way.since.first" : "cases.way.since.rebuilt");
         return new WayLines(texts.get("cases.way", engine), said(to, since), points);
@@ -68,7 +68,7 @@ public final class WayWords {
                 .orElseGet(() -> texts.get("cases.way.said.never", since));
     }
 
-    private WayLines.Point point(Facts facts, WayTo to, WayTo.Point point) {
+    private WayLines.Point point(Facts facts, WayTo.Point point) {
         List<String> seen = new ArrayList<>();
         List<String> changed = new ArrayList<>();
         List<String> whole = new ArrayList<>();

@@ -117,7 +117,7 @@ public final class BigLogbook {
     }
 
     private void run(Id<Engine> engine, Id<Car> car, Moment start) {
-        long running = 600_000 + random.nextInt(1_200_000);
+        long running = 600_000L + random.nextInt(1_200_000);
         RunDraft draft = new RunDraft(engine, car, start, new RunningTime(running))
                 .knownBy(Counter.RUNNING, random.nextInt(10) == 0 ? HowKnown.ESTIMATED : HowKnown.TRACE)
                 .with(Counter.LOADED, running / 2)
@@ -152,6 +152,6 @@ public final class BigLogbook {
 
     /** Every second day: the workshop has the days between. */
     private static Moment on(int turn) {
-        return Moment.of(FIRST.plusSeconds(turn * 2 * DAY), ZONE);
+        return Moment.of(FIRST.plusSeconds(turn * 2L * DAY), ZONE);
     }
 }

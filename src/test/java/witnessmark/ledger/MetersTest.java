@@ -130,8 +130,8 @@ class MetersTest {
             shows += random.nextDouble(4);
             story.add(new MeterReading(
                     meter,
-                    at(BEGIN.epochMillis() + i * 5 * 86_400_000L + random.nextLong(86_400_000)),
-                    new RunningTime((long) (shows * 10) * 360_000),
+                    at(BEGIN.epochMillis() + i * 5L * 86_400_000L + random.nextLong(86_400_000)),
+                    new RunningTime(((long) (shows * 10)) * 360_000),
                     "Jo",
                     ""));
         }

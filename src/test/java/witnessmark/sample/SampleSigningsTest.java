@@ -73,7 +73,7 @@ class SampleSigningsTest {
             }
         }
         if (Boolean.getBoolean("updateGolden")) {
-            write(facts, written);
+            write(written);
         }
         List<Entry<SignedCheck>> kept = shipped().of(SignedCheck.class).all().stream()
                 .sorted(Comparator.comparing(Entry::id))
@@ -89,7 +89,7 @@ class SampleSigningsTest {
         return new Id<>(new UUID(first.getMostSignificantBits() + number, first.getLeastSignificantBits() ^ number));
     }
 
-    private void write(Facts facts, List<Entry<SignedCheck>> checks) throws IOException {
+    private void write(List<Entry<SignedCheck>> checks) throws IOException {
         List<Entry<?>> others = new CsvSeasonFolders()
                 .read(SampleBooks.FOLDER, Facts.none()).orThrow().stream()
                         .filter(entry -> !(entry.fact() instanceof SignedCheck))

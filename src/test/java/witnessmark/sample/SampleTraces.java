@@ -29,7 +29,11 @@ public final class SampleTraces {
         return bringIn(desk, "2026-03-21_57_run3.csv", LoggerFiles.falseDips(), true);
     }
 
-    /** A file for the run it is likeliest of. @param keep whether its samples are kept */
+    /**
+     * A file for the run it is likeliest of.
+     *
+     * @param keep whether its samples are kept
+     */
     public static Id<Trace> bringIn(Desk desk, String name, String text, boolean keep) {
         BringInTrace bringIn = new BringInTrace(desk, SampleBooks.ids());
         Entry<Run> any = desk.view().facts().of(Run.class).all().get(0);

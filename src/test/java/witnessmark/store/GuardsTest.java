@@ -131,7 +131,7 @@ class GuardsTest {
         write(made(fitment(GARAGE.r1, GARAGE.e1, GARAGE.rods, 1, 5)));
         Entry<?> other = made(fitment(GARAGE.r2, GARAGE.e1, GARAGE.rods, 4, -1));
         write(new Entry<>(
-                GARAGE.made(fitment(GARAGE.r2, GARAGE.e1, GARAGE.rods, 4, -1)).id(),
+                Garage.made(fitment(GARAGE.r2, GARAGE.e1, GARAGE.rods, 4, -1)).id(),
                 fitment(GARAGE.r2, GARAGE.e1, GARAGE.rods, 4, -1),
                 witnessmark.domain.Standing.IN_CONFLICT,
                 null,

@@ -34,7 +34,7 @@ public final class Story {
     /** A short run as the seed has it, of some seconds. */
     public static Story of(long seed, int seconds) {
         int[] rates = {10, 20, 25, 50, 100};
-        return of(seed, rates[(int) Math.floorMod(seed, 5)], seconds);
+        return of(seed, rates[Math.floorMod(seed, 5)], seconds);
     }
 
     public static Story of(long seed, int rate, int seconds) {

@@ -230,7 +230,6 @@ final class EvidenceSection extends JPanel {
 
     WeighMenu menuOf(int row, int column) {
         EvidenceLines.Head head = shown.evidence().heads().get(column);
-        String incident = shown.incident();
         WeighMenu menu = new WeighMenu(texts);
         if (row < shown.evidence().rows().size()) {
             EvidenceLines.Row finding = shown.evidence().rows().get(row);

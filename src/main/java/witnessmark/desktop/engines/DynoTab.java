@@ -102,7 +102,11 @@ final class DynoTab extends JPanel {
         load();
     }
 
-    /** Takes a sheet in hand. @return whether it is one of this engine */
+    /**
+     * Takes a sheet in hand.
+     *
+     * @return whether it is one of this engine
+     */
     boolean choose(String sheet) {
         boolean there = list.select(sheet);
         if (there) {

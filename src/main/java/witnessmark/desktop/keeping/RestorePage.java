@@ -29,7 +29,6 @@ final class RestorePage implements Aside {
     private final KeepingContext context;
     private final Texts texts;
     private final RestoreModel model;
-    private final Restores restores;
     private final Latest reading;
     private final Latest checking;
     private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
@@ -52,7 +51,6 @@ final class RestorePage implements Aside {
         this.context = context;
         this.texts = context.tools().texts();
         this.model = model;
-        this.restores = restores;
         this.reading = new Latest(context.tools().tasks());
         this.checking = new Latest(context.tools().tasks());
         this.asNew = button("keeping.restore.asNew", () -> with(restores::asNew));

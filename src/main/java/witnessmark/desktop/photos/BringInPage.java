@@ -114,8 +114,8 @@ final class BringInPage implements Aside {
 
     private void fill(View view, About about) {
         FindingWords findings = new FindingWords(texts, context.measures());
-        load(engine, all(view, Engine.class, Engine::number, about.engine()), about.engine());
-        load(part, all(view, Part.class, Part::mark, about.part()), about.part());
+        load(engine, all(view, Engine.class, Engine::number), about.engine());
+        load(part, all(view, Part.class, Part::mark), about.part());
         load(
                 finding,
                 view.facts().of(Finding.class).where(found -> Objects.equals(found.incident(), incident)).stream()
@@ -128,8 +128,7 @@ final class BringInPage implements Aside {
         number.note(texts.get("photos.cylinder.note"));
     }
 
-    private <F extends Fact> List<Option> all(
-            View view, Class<F> kind, Function<F, String> name, @Nullable Id<F> chosen) {
+    private <F extends Fact> List<Option> all(View view, Class<F> kind, Function<F, String> name) {
         return view.facts()
                 .of(kind)
                 .inForce()

@@ -43,10 +43,10 @@ final class PhotoView extends JComponent {
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_MINUS), "wm-further", () -> closer(1 / STEP, null));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_SUBTRACT), "wm-further2", () -> closer(1 / STEP, null));
         FormKeys.bind(this, Keys.plain(KeyEvent.VK_0), "wm-all", this::all);
-        FormKeys.bind(this, Keys.shift(KeyEvent.VK_LEFT), "wm-left", () -> move(MOVE, 0));
-        FormKeys.bind(this, Keys.shift(KeyEvent.VK_RIGHT), "wm-right", () -> move(-MOVE, 0));
-        FormKeys.bind(this, Keys.shift(KeyEvent.VK_UP), "wm-up", () -> move(0, MOVE));
-        FormKeys.bind(this, Keys.shift(KeyEvent.VK_DOWN), "wm-down", () -> move(0, -MOVE));
+        FormKeys.bind(this, Keys.shift(KeyEvent.VK_LEFT), "wm-left", () -> pan(MOVE, 0));
+        FormKeys.bind(this, Keys.shift(KeyEvent.VK_RIGHT), "wm-right", () -> pan(-MOVE, 0));
+        FormKeys.bind(this, Keys.shift(KeyEvent.VK_UP), "wm-up", () -> pan(0, MOVE));
+        FormKeys.bind(this, Keys.shift(KeyEvent.VK_DOWN), "wm-down", () -> pan(0, -MOVE));
         Mouse mouse = new Mouse();
         addMouseListener(mouse);
         addMouseMotionListener(mouse);
@@ -64,7 +64,7 @@ final class PhotoView extends JComponent {
 
         @Override
         public void mouseDragged(MouseEvent e) {
-            move(e.getX() - before.x, e.getY() - before.y);
+            pan(e.getX() - before.x, e.getY() - before.y);
             before = e.getPoint();
         }
 
@@ -114,7 +114,7 @@ final class PhotoView extends JComponent {
         hold();
     }
 
-    private void move(double x, double y) {
+    private void pan(double x, double y) {
         BufferedImage shown = image;
         if (shown != null) {
             middleX -= x / (scale(shown) * shown.getWidth());

@@ -93,7 +93,7 @@ final class DoesModel {
 
     /** Quietly, what is not shown: limits further away, and parts that have none. */
     List<String> rest(RunDoes does) {
-        long hidden = does.marks().size() - rows(does).size();
+        int hidden = does.marks().size() - rows(does).size();
         if (does.marks().isEmpty() && does.bare().isEmpty()) {
             return List.of(texts.get("runsheet.does.bare", does.engine()));
         }

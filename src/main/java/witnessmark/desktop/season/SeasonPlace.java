@@ -38,7 +38,6 @@ public final class SeasonPlace implements Place {
     private static final String BY = "season.by";
 
     private final Texts texts;
-    private final Measures measures;
     private final Desk window;
     private final Supplier<View> view;
     private final Settings settings;
@@ -59,7 +58,6 @@ public final class SeasonPlace implements Place {
      */
     public SeasonPlace(SheetTools tools, Measures measures, Desk window, Supplier<View> view, SeasonLeads leads) {
         this.texts = tools.texts();
-        this.measures = measures;
         this.window = window;
         this.view = view;
         this.settings = tools.settings();

@@ -60,7 +60,7 @@ final class StartCommands {
         add("season.command.export", 3, null, work.season()::writeOut);
         add("beforewego.command.backUp", 4, null, work.keeping()::backUp);
         add("beforewego.command.check", 4, null, work.keeping()::check);
-        keeping(context, work.copies());
+        keeping(work.copies());
         all.add(new Command(texts, "beforewego.command.who", CommandMenu.RECORD, 5, null, work.who()));
     }
 
@@ -76,7 +76,7 @@ final class StartCommands {
         }
     }
 
-    private void keeping(StartContext context, KeepingPages copies) {
+    private void keeping(KeepingPages copies) {
         add("keeping.command.second", 4, null, copies::secondPlace);
         add("keeping.command.copy", 4, null, copies::saveCopy);
         add("keeping.command.restore", 4, null, copies::restore);

@@ -84,7 +84,11 @@ final class RowsView extends JPanel {
         });
     }
 
-    /** Shows other rows. @param same whether what is seen and the cross-hair stay */
+    /**
+     * Shows other rows.
+     *
+     * @param same whether what is seen and the cross-hair stay
+     */
     void show(TraceRows rows, boolean same) {
         DrawnTraceRows next = new DrawnTraceRows(rows, style());
         DrawnTraceRows before = drawn;

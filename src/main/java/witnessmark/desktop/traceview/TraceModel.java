@@ -130,7 +130,11 @@ final class TraceModel {
                 seconds);
     }
 
-    /** The chart. @param shift by how much what is laid over it is drawn later, microseconds */
+    /**
+     * The chart.
+     *
+     * @param shift by how much what is laid over it is drawn later, microseconds
+     */
     TraceRows chart(Shown shown, long shift) {
         List<MarkLine> marks = marks(shown.seen());
         String description = texts.get(

@@ -41,8 +41,8 @@ final class ValueForms {
      */
     static ValueForm of(Type type) {
         if (type instanceof ParameterizedType generic) {
-            if (generic.getRawType() == Id.class) {
-                return ValueForm.words(Id.class, "_id", Id::text, Id::parse, "id or name");
+            if (generic.getRawType().equals(Id.class)) {
+                return ValueForm.words(Id.class, "_id", id -> id.text(), text -> Id.parse(text), "id or name");
             }
             if (generic.getRawType() == Set.class
                     && generic.getActualTypeArguments()[0] instanceof Class<?> words

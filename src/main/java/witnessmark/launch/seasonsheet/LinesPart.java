@@ -233,6 +233,7 @@ final class LinesPart {
     }
 
     @SafeVarargs
+    @SuppressWarnings("varargs") // only read
     private String joined(Optional<String>... words) {
         List<String> said = Stream.of(words)
                 .flatMap(Optional::stream)

@@ -133,7 +133,6 @@ public final class Reconcile {
                         .stream()
                         .filter(cost -> !proposed.contains(cost.id()) && !settled(cost, left))
                         .toList(),
-                line,
                 cost -> score(line, cost.day().toEpochDay(), cost.invoice(), cost.supplier() + " " + cost.what()));
     }
 
@@ -160,13 +159,12 @@ public final class Reconcile {
                 facts.of(IncomeLine.class).where(income -> income.amount().equals(left)).stream()
                         .filter(income -> !proposed.contains(income.id()) && !paid.containsKey(income.id()))
                         .toList(),
-                line,
                 income -> score(line, income.day().toEpochDay(), "", income.from() + " " + income.what()));
     }
 
     /** The one that fits best; null where none is near enough, or two fit equally well. */
     private static <F extends witnessmark.domain.Fact> @Nullable Entry<F> best(
-            List<Entry<F>> all, BankLine line, java.util.function.ToIntFunction<F> score) {
+            List<Entry<F>> all, java.util.function.ToIntFunction<F> score) {
         int most = -NEAR - 1;
         Entry<F> best = null;
         boolean twice = false;

@@ -98,7 +98,11 @@ public final class PullText {
         }
     }
 
-    /** Reads a whole text. @param sheet whose points they become */
+    /**
+     * Reads a whole text.
+     *
+     * @param sheet whose points they become
+     */
     public static Read read(String text, Id<DynoSheet> sheet) {
         PullText in = new PullText(sheet);
         String[] all = text.split("\\R", -1);

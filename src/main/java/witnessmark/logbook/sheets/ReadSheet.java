@@ -179,7 +179,11 @@ final class ReadSheet {
         results.put(field, new FieldResult(now.note(), now.problem(), lines));
     }
 
-    /** Makes a new entry. @param field beside which a contradiction about it is shown */
+    /**
+     * Makes a new entry.
+     *
+     * @param field beside which a contradiction about it is shown
+     */
     <F extends Fact> Id<F> make(SheetField field, F fact) {
         Entry<?> written = corrected;
         if (written != null && written.fact().getClass() == fact.getClass()) {
@@ -190,12 +194,20 @@ final class ReadSheet {
         return put(field, new Entry<>(id, fact, Standing.IN_FORCE, null, 1));
     }
 
-    /** Makes an entry stand otherwise. @param field beside which a contradiction about it is shown */
+    /**
+     * Makes an entry stand otherwise.
+     *
+     * @param field beside which a contradiction about it is shown
+     */
     <F extends Fact> Id<F> change(SheetField field, Entry<F> entry, F fact) {
         return put(field, new Entry<>(entry.id(), fact, entry.standing(), entry.struckBecause(), entry.rev() + 1));
     }
 
-    /** Strikes an entry out. @param because why, not blank */
+    /**
+     * Strikes an entry out.
+     *
+     * @param because why, not blank
+     */
     <F extends Fact> void strike(SheetField field, Entry<F> entry, String because) {
         put(field, new Entry<>(entry.id(), entry.fact(), Standing.STRUCK_OUT, because, entry.rev() + 1));
     }

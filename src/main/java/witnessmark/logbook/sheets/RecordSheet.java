@@ -154,7 +154,7 @@ public final class RecordSheet<F extends Fact> implements LogSheet {
                         in.sight().today());
             }
         }
-        name(in, values);
+        name(in);
         ends(in, values);
         days(in, values);
         if (in.fine()) {
@@ -211,7 +211,7 @@ public final class RecordSheet<F extends Fact> implements LogSheet {
     }
 
     /** The name people know it by has to be there, and to be its own. */
-    private void name(ReadSheet in, Map<String, @Nullable Object> values) {
+    private void name(ReadSheet in) {
         String known = entry.fact().knownAs();
         if (known == null) {
             return;

@@ -14,6 +14,7 @@ public record SheetGroup(String key, List<List<SheetField>> rows) {
     }
 
     @SafeVarargs
+    @SuppressWarnings("varargs") // handed on only to be copied
     static SheetGroup of(String key, List<SheetField>... rows) {
         return new SheetGroup(key, List.of(rows));
     }

@@ -41,7 +41,11 @@ public final class KeptTrace {
         return new KeptTrace(reader, found);
     }
 
-    /** A channel with samples. @param column its place in the file */
+    /**
+     * A channel with samples.
+     *
+     * @param column its place in the file
+     */
     public record Channel(int column, ColumnForm form) {}
 
     /** Those with samples, those that something is known of first, in the order in which kinds are named. */
@@ -68,7 +72,11 @@ public final class KeptTrace {
         return reader.lasted(part);
     }
 
-    /** A stretch of a channel to be drawn. @param most points, about */
+    /**
+     * A stretch of a channel to be drawn.
+     *
+     * @param most points, about
+     */
     public Wave wave(Channel channel, long from, long until, long most) throws IOException {
         return reader.wave(part, channel.column(), from, until, most);
     }

@@ -20,8 +20,8 @@ public record TypedMeasure(long parts, MeasureUnit unit, boolean sideSaid) {
     /**
      * @param text as typed
      * @param own the unit of a bare figure
-     * @param sided whether a word may say the side: {@code proud}, {@code above}, {@code up} below zero;
-     *     {@code below}, {@code down}, {@code under} above it, as deck clearance counts
+     * @param sided whether a word may say the side: "proud", "above", "up" below zero; "below", "down",
+     *     "under" above it, as deck clearance counts
      */
     public static Typed<TypedMeasure> read(String text, MeasureUnit own, boolean sided) {
         Typed<TypedMeasure> unreadable = new Typed.Unreadable<>(examples(own, sided));

@@ -76,7 +76,11 @@ public final class Wave {
         return steps < 1 ? 0 : (micros[steps] - micros[0]) / (double) steps;
     }
 
-    /** Least and most in equal pieces of a stretch of time. @param pieces pixels, 1 or more */
+    /**
+     * Least and most in equal pieces of a stretch of time.
+     *
+     * @param pieces pixels, 1 or more
+     */
     public Envelope envelope(long from, long until, int pieces) {
         Envelope envelope = new Envelope(from, until, pieces);
         for (int i = from(from); i < micros.length && micros[i] <= until; i++) {

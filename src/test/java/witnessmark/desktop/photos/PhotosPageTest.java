@@ -336,7 +336,7 @@ class PhotosPageTest {
         PhotoAside large = (PhotoAside) window.aside();
         PhotoView view = (PhotoView) large.firstFocus();
         window.page();
-        PhotoLine line = (PhotoLine) window.strip.pictures().getModel().getElementAt(0);
+        PhotoLine line = window.strip.pictures().getModel().getElementAt(0);
         byAnother(line, "by another");
 
         large.caption().load("crack at the oil hole");

@@ -225,8 +225,7 @@ class WrittenRunTest {
     @Test
     void somebody_who_changed_it_meanwhile_is_named_and_typing_stays() {
         stage.correct(RunField.LAPS, "11");
-        Run was = run().fact();
-        Run longer = changed(was);
+        Run longer = changed();
         book.write("by another hand", List.of(new Entry<>(race2, longer, Standing.IN_FORCE, null, run().rev() + 1)))
                 .orThrow();
 
@@ -244,7 +243,7 @@ class WrittenRunTest {
     }
 
     /** The same run with other remarks, written past the sheet. */
-    private Run changed(Run run) {
+    private Run changed() {
         var image = new java.util.TreeMap<>(witnessmark.domain.image.EntryImage.of(run()));
         image.put("remarks", "by another hand");
         return witnessmark.domain.image.EntryImage.entry(

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -188,7 +187,7 @@ class ClearedSheetTest {
     }
 
     private void press(javax.swing.KeyStroke key) {
-        Ui.press((JComponent) Objects.requireNonNull(window.shown()).component(), key);
+        Ui.press(Objects.requireNonNull(window.shown()).component(), key);
     }
 
     private String said() {

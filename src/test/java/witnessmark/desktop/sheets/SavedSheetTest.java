@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import javax.swing.JComponent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.desktop.beforewego.OutLine;
@@ -71,7 +70,7 @@ class SavedSheetTest {
     }
 
     private static void save(SheetsWindow window) {
-        Ui.press((JComponent) window.shown().component(), Keys.menu(KeyEvent.VK_ENTER));
+        Ui.press(window.shown().component(), Keys.menu(KeyEvent.VK_ENTER));
     }
 
     private static List<String> said(SheetsWindow window) {

@@ -34,7 +34,11 @@ public final class Keyboard {
         return this;
     }
 
-    /** What has the focus, once something has. @throws AssertionError if nothing gets it */
+    /**
+     * What has the focus, once something has.
+     *
+     * @throws AssertionError if nothing gets it
+     */
     public static Component owner() {
         return Focus.awaitAny();
     }

@@ -21,7 +21,11 @@ public final class Ui {
         this.root = root;
     }
 
-    /** The input with the accessible name. @throws AssertionError if there is none, or more than one */
+    /**
+     * The input with the accessible name.
+     *
+     * @throws AssertionError if there is none, or more than one
+     */
     public JTextComponent field(String name) {
         return one(JTextComponent.class, name);
     }
@@ -51,7 +55,11 @@ public final class Ui {
         }
     }
 
-    /** Does what the key does in the component. @throws AssertionError if it does nothing there */
+    /**
+     * Does what the key does in the component.
+     *
+     * @throws AssertionError if it does nothing there
+     */
     public static void press(JComponent component, KeyStroke key) {
         for (int condition : new int[] {
             JComponent.WHEN_FOCUSED, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, JComponent.WHEN_IN_FOCUSED_WINDOW

@@ -51,7 +51,7 @@ class TracePicturesTest {
     void a_trace_is_painted_in_rows(String what, Theme theme, float zoom) {
         try (TraceWindow window = new TraceWindow(desk, Looks.look(theme, zoom), Texts.in(Locale.UK))) {
             window.open(SeeTrace.all(desk.view()).get(0).trace().id());
-            JRootPane root = window.root(1366, 768);
+            window.root(1366, 768);
             TracePanel panel = window.page.panel();
             switch (what) {
                 case "CLOSE" -> {
@@ -71,7 +71,7 @@ class TracePicturesTest {
                 default -> panel.view().hair(700);
             }
             window.tasks.awaitIdle();
-            root = window.root(1366, 768);
+            JRootPane root = window.root(1366, 768);
             String name = "trace-" + what + "-" + theme + "-" + Math.round(zoom * 100);
             BufferedImage image = Pictures.write(name.toLowerCase(Locale.ROOT), root);
             assertThat(Pictures.colours(image, 51)).isGreaterThan(50);

@@ -93,7 +93,7 @@ class FacesTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6})
     void a_low_area_lies_within_the_bounds_its_passes_leave(long seed) {
         Random random = new Random(seed);
-        long low = 1 + random.nextInt(200_000);
+        long low = 1L + random.nextInt(200_000);
         List<SkimPass> passes = new ArrayList<>();
         long off = 0;
         for (int i = 1; off < low + 30_000; i++) {

@@ -121,9 +121,9 @@ class TypedTimeTest {
                 "9999999999999999999 h",
             })
     void what_is_no_running_time_is_not_read_and_comes_with_an_example(String text) {
-        assertThat(TypedTime.read(text)).isInstanceOfSatisfying(Typed.Unreadable.class, unreadable -> {
-            assertThat(unreadable.examples()).hasSize(2);
-        });
+        Typed<RunningTime> read = TypedTime.read(text);
+        assertThat(read).isInstanceOf(Typed.Unreadable.class);
+        assertThat(((Typed.Unreadable<RunningTime>) read).examples()).hasSize(2);
     }
 
     @ParameterizedTest(name = "the examples of a field of {0} can be read")

@@ -97,7 +97,7 @@ class TrialsTest {
     }
 
     /** One engine of the shop, with the part that is in it and since when. */
-    private final class Bay {
+    private static final class Bay {
         private final Id<Engine> engine;
         private @Nullable Id<Part> part;
         private int since;
@@ -159,7 +159,7 @@ class TrialsTest {
                 return;
             }
             if (random.nextInt(3) > 0) {
-                long minutes = 10 + random.nextInt(50);
+                long minutes = 10L + random.nextInt(50);
                 story.run(bay.engine, null, on(day, 10), minutes);
                 age.merge(bay.part, minutes * MINUTE, Long::sum);
             }
