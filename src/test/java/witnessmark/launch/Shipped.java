@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.UnaryOperator;
 import witnessmark.sample.SampleBooks;
 
 /**
@@ -18,9 +19,19 @@ record Shipped(List<String> lines, String errors) {
     private static final int LONGEST_SECONDS = 90;
 
     static Shipped through(Class<?> main, Path folder) throws IOException, InterruptedException {
+        return through(main, folder, line -> line);
+    }
+
+    /**
+     * As above, with something in front of the command.
+     *
+     * @param started what is started for the program's own command
+     */
+    static Shipped through(Class<?> main, Path folder, UnaryOperator<List<String>> started)
+            throws IOException, InterruptedException {
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
-        Process program = new ProcessBuilder(
+        Process program = new ProcessBuilder(started.apply(List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:+UseSerialGC",
                         "-XX:TieredStopAtLevel=1",
@@ -28,7 +39,7 @@ record Shipped(List<String> lines, String errors) {
                         "-Dwitnessmark.sample=" + SampleBooks.FOLDER.toAbsolutePath(),
                         "-cp",
                         System.getProperty("java.class.path"),
-                        main.getName())
+                        main.getName())))
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile())
                 .start();

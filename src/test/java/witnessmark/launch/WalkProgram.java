@@ -22,13 +22,13 @@ import javax.swing.JMenu;
  * The shipped program, its places gone to by their keys. Printed is each kind of thing with a text in it that would take
  * a text beginning with a tag for markup, a line each, then {@code looked at} with how many there were.
  */
-final class MarkupProgram {
+final class WalkProgram {
     private static final int PLACES = 9;
 
     private static final Set<String> FAULTS = new TreeSet<>();
     private static int lookedAt;
 
-    private MarkupProgram() {}
+    private WalkProgram() {}
 
     public static void main(String[] args) {
         int status = 1;
