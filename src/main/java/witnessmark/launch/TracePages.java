@@ -40,7 +40,7 @@ final class TracePages {
             UndoActions undo,
             DayOrder days) {
         this.runSheet = runSheet;
-        this.bringIn = new BringInTrace(book.desk(), outside.ids());
+        this.bringIn = new BringInTrace(book.desk(), outside.ids(), shell.tasks()::beside);
         Units shown = measures.units();
         this.units = new FieldUnits(shown.pressure(), shown.temperature(), shown.volume(), shown.distance(), days);
         this.watch = new TraceWatch(

@@ -2,14 +2,12 @@ package witnessmark.bench;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.InterruptedIOException;
-import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
@@ -19,13 +17,22 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import witnessmark.desktop.task.Tasks;
+import witnessmark.exchange.DiskLoggerFiles;
+import witnessmark.logbook.Desk;
+import witnessmark.logbook.run.MemoryLogbook;
+import witnessmark.logbook.tracing.BringInTrace;
+import witnessmark.logbook.tracing.BroughtTrace;
+import witnessmark.logbook.tracing.TraceAnswers;
+import witnessmark.sample.FixedToday;
+import witnessmark.sample.SampleBooks;
+import witnessmark.sample.SampleViews;
 import witnessmark.trace.Layout;
 import witnessmark.trace.SampleSink;
 import witnessmark.trace.Watch;
-import witnessmark.trace.kept.KeptWriter;
-import witnessmark.trace.kept.SampleDigest;
 import witnessmark.trace.reduce.Reducer;
 import witnessmark.trace.result.Recognised;
 import witnessmark.trace.result.TraceSettings;
@@ -97,11 +104,18 @@ public final class TraceBench {
 
     /** By the clock, as both write to the disk: all of an import of the trace, and the same rows into a table of sqlite3. */
     private static void durable(Path file, int size) throws IOException {
+        Desk desk = new Desk(new MemoryLogbook(SampleViews.untraced()), new FixedToday(SampleViews.OPENING), "bench");
+        try (Tasks tasks = new Tasks((thread, failure) -> failure.printStackTrace())) {
+            durable(new BringInTrace(desk, SampleBooks.ids(), tasks::beside), file, size);
+        }
+    }
+
+    private static void durable(BringInTrace bringIn, Path file, int size) throws IOException {
         double[] ours = new double[DURABLE];
         double[] theirs = new double[DURABLE];
         for (int round = 0; round < DURABLE; round++) {
             long start = System.nanoTime();
-            imported(file);
+            imported(bringIn, file);
             long between = System.nanoTime();
             theirs[round] = sqlite(file) ? (System.nanoTime() - between) / 1e9 : Double.NaN;
             ours[round] = (between - start) / 1e9;
@@ -118,20 +132,19 @@ public final class TraceBench {
                                 Locale.ROOT, "%-22s %7.1f MB/s (%.1f times)", "sqlite3 .import", them, us / them));
     }
 
-    /** Known by its bytes, read, reduced, kept with its digest, and synced, as bringing in does. */
-    private static void imported(Path file) throws IOException {
+    /** As bringing in does it: known by its bytes, read, reduced, kept with its digest; then synced. */
+    private static void imported(BringInTrace bringIn, Path file) throws IOException {
         Path kept = Files.createTempFile("trace-bench", ".kept");
-        try (InputStream head = Files.newInputStream(file);
-                InputStream in = Files.newInputStream(file);
-                FileOutputStream to = new FileOutputStream(kept.toFile());
-                OutputStream out = new BufferedOutputStream(to, 1 << 16)) {
-            byte[] first = head.readNBytes(Recognition.HEAD);
-            Recognised recognised = Recognition.of(first, first.length, false).orThrow();
-            SampleSink sink = SampleSink.both(
-                    new Reducer(TraceSettings.usual()), SampleSink.both(new KeptWriter(out), new SampleDigest()));
-            TraceReader.read(in, recognised.form(), sink, Watch.none()).orThrow();
-            out.flush();
-            to.getFD().sync();
+        BroughtTrace trace = bringIn.read(
+                        new DiskLoggerFiles().file(file),
+                        TraceAnswers.none(),
+                        TraceSettings.usual(),
+                        true,
+                        bytes -> true)
+                .orThrow();
+        try (FileOutputStream out = new FileOutputStream(kept.toFile())) {
+            out.write(Objects.requireNonNull(trace.kept()).bytes());
+            out.getFD().sync();
         }
         Files.delete(kept);
     }

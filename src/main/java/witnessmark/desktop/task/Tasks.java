@@ -20,9 +20,9 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /**
- * Runs work off the event thread: one queue for writes, in the order asked, a small pool for reads, and one thread apart
- * for places that may take as long as they like. Answers and
- * failures arrive on the event thread. A failure nobody handles goes to the handler given at construction.
+ * Runs work off the event thread: one queue for writes, in the order asked, a small pool for reads, one thread beside them
+ * for half of what they do, and one apart for places that may take as long as they like. Answers and failures arrive on the
+ * event thread. A failure nobody handles goes to the handler given at construction.
  */
 public final class Tasks implements AutoCloseable {
     private static final int READERS = 2;
@@ -30,6 +30,7 @@ public final class Tasks implements AutoCloseable {
     private final Thread.UncaughtExceptionHandler unforeseen;
     private final ExecutorService writer = Executors.newSingleThreadExecutor(named("write"));
     private final ExecutorService apart = Executors.newSingleThreadExecutor(named("apart"));
+    private final ExecutorService besides = Executors.newSingleThreadExecutor(named("beside"));
     private final ExecutorService readers = Executors.newFixedThreadPool(READERS, named("read"));
     private final List<Running> under = new CopyOnWriteArrayList<>();
     private final Set<Later> waiting = ConcurrentHashMap.newKeySet();
@@ -61,6 +62,18 @@ public final class Tasks implements AutoCloseable {
     /** Like {@link #run}, for what a stick or a share may hold up: neither reading nor writing waits for it. */
     public <T> Running apart(String name, Callable<T> work, Consumer<? super T> onDone, Consumer<Throwable> onFail) {
         return submit(apart, name, work, onDone, onFail);
+    }
+
+    /**
+     * Does a piece of what a task is at, beside it: in the order given, one at a time. Nobody is told when it is done. When
+     * no more work is taken it is done before this returns.
+     */
+    public void beside(Runnable piece) {
+        try {
+            besides.execute(piece);
+        } catch (RejectedExecutionException closed) {
+            piece.run();
+        }
     }
 
     /** A timer that runs the action once, when it has not been poked for the given while. */
@@ -117,6 +130,7 @@ public final class Tasks implements AutoCloseable {
     @Override
     public void close() {
         readers.shutdownNow();
+        besides.shutdown();
         apart.shutdownNow();
         writer.shutdown();
         try {

@@ -28,6 +28,7 @@ import witnessmark.domain.Standing;
 import witnessmark.domain.Trace;
 import witnessmark.domain.TraceMark;
 import witnessmark.logbook.Desk;
+import witnessmark.logbook.port.Beside;
 import witnessmark.logbook.port.Ids;
 import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.LoggerFile;
@@ -65,10 +66,17 @@ public final class BringInTrace {
 
     private final Desk desk;
     private final Ids ids;
+    private final Beside beside;
 
     public BringInTrace(Desk desk, Ids ids) {
+        this(desk, ids, Beside.none());
+    }
+
+    /** @param beside takes half of the work of reading a file */
+    public BringInTrace(Desk desk, Ids ids, Beside beside) {
         this.desk = desk;
         this.ids = ids;
+        this.beside = beside;
     }
 
     /** By what figures a trace of an engine is worked out. */
@@ -108,10 +116,12 @@ public final class BringInTrace {
             HeldBytes held = new HeldBytes(Kept.MOST);
             Outliner outliner = new Outliner();
             SampleSink both = SampleSink.both(digest, outliner);
-            SampleSink beside = keep ? SampleSink.both(both, new KeptWriter(held)) : both;
+            SampleSink samples =
+                    new SamplesBeside(beside, keep ? SampleSink.both(both, new KeptWriter(held)) : both);
+            KnownFile known = new KnownFile(file, size, beside);
             Outcome<ReduceTrace.Found> found =
-                    ReduceTrace.of(file::open, said, this::remembered, settings, Optional.of(beside), goOn);
-            String content = found.didWork() ? Sha256.of(file::open) : "";
+                    ReduceTrace.of(known, said, this::remembered, settings, Optional.of(samples), goOn);
+            String content = found.didWork() ? known.sha256() : "";
             if (file.size() != size) {
                 return Outcome.didNot(Problem.of(ProblemKind.TRACE_GROWS, file.name()));
             }

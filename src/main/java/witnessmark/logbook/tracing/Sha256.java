@@ -14,13 +14,20 @@ final class Sha256 {
 
     /** 64 hexadecimal digits. */
     static String of(ReduceTrace.Source file) throws IOException {
+        MessageDigest digest = begin();
         try (InputStream in = file.open()) {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
             byte[] piece = new byte[PIECE];
             for (int length = in.read(piece); length >= 0; length = in.read(piece)) {
                 digest.update(piece, 0, length);
             }
             return HexFormat.of().formatHex(digest.digest());
+        }
+    }
+
+    /** One that bytes are given to. */
+    static MessageDigest begin() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -1,0 +1,117 @@
+package witnessmark.logbook.tracing;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import org.jspecify.annotations.Nullable;
+import witnessmark.logbook.port.Beside;
+import witnessmark.logbook.port.LoggerFile;
+
+/**
+ * A logger's file that is known by its bytes when it was read: their digest is taken beside the reading, of the very bytes
+ * that were read.
+ */
+final class KnownFile implements ReduceTrace.Source {
+    private final LoggerFile file;
+    private final long size;
+    private final Beside beside;
+    private @Nullable Reading last;
+
+    /** @param size bytes it has */
+    KnownFile(LoggerFile file, long size, Beside beside) {
+        this.file = file;
+        this.size = size;
+        this.beside = beside;
+    }
+
+    @Override
+    public InputStream open() throws IOException {
+        Reading opened = new Reading(file.open(), beside);
+        last = opened;
+        return opened;
+    }
+
+    /**
+     * SHA-256 of it, 64 hexadecimal digits. Reads it once more where not all of it was asked for, as the list at the end of
+     * a zip is not.
+     */
+    String sha256() throws IOException {
+        Reading read = last;
+        return read != null && read.length == size ? read.digest() : Sha256.of(file::open);
+    }
+
+    /** Some bytes. */
+    private static final class Piece {
+        private final byte[] bytes = new byte[1 << 16];
+        private int count;
+    }
+
+    private static final class Reading extends FilterInputStream {
+        private final MessageDigest sha = Sha256.begin();
+        private final Relay<Piece> relay;
+        private Piece piece;
+        private long length;
+
+        Reading(InputStream in, Beside beside) {
+            super(in);
+            this.relay = new Relay<>(beside, Piece::new);
+            this.piece = relay.next();
+        }
+
+        @Override
+        public int read() throws IOException {
+            byte[] one = new byte[1];
+            return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
+        }
+
+        @Override
+        public int read(byte[] into, int offset, int most) throws IOException {
+            int count = in.read(into, offset, most);
+            for (int done = 0; done < count; ) {
+                int some = Math.min(count - done, piece.bytes.length - piece.count);
+                System.arraycopy(into, offset + done, piece.bytes, piece.count, some);
+                piece.count += some;
+                done += some;
+                if (piece.count == piece.bytes.length) {
+                    give();
+                    piece = relay.next();
+                    piece.count = 0;
+                }
+            }
+            length += Math.max(0, count);
+            return count;
+        }
+
+        /** Bytes that are left out would be missed by the digest: they are read. */
+        @Override
+        public long skip(long bytes) throws IOException {
+            long skipped = 0;
+            byte[] over = new byte[(int) Math.min(1 << 13, Math.max(1, bytes))];
+            while (skipped < bytes) {
+                int count = read(over, 0, (int) Math.min(over.length, bytes - skipped));
+                if (count < 0) {
+                    break;
+                }
+                skipped += count;
+            }
+            return skipped;
+        }
+
+        @Override
+        public boolean markSupported() {
+            return false;
+        }
+
+        private void give() {
+            relay.give(piece, full -> sha.update(full.bytes, 0, full.count));
+        }
+
+        String digest() {
+            give();
+            relay.end();
+            return HexFormat.of().formatHex(sha.digest());
+        }
+    }
+}
