@@ -144,6 +144,20 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /**
+     * Brings all that lies in the log into the file. Closing does that too, but says nothing when it cannot, and then the
+     * file alone is not the logbook.
+     *
+     * @throws SQLException if something stays in the log
+     */
+    void settle() throws SQLException {
+        each("file/checkpoint", row -> {
+            if (row.getInt(1) != 0 || row.getInt(2) != row.getInt(3)) {
+                throw new SQLException("writes stay in the log");
+            }
+        });
+    }
+
     /** Reads the logbook as it stands at one moment, whatever is written meanwhile. Not within a transaction. */
     <T> T still(Work<T> reading) throws SQLException {
         set("file/stand_still");

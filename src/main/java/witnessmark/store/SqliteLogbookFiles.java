@@ -46,6 +46,7 @@ public final class SqliteLogbookFiles implements LogbookFiles {
             home.schema.create(aside);
             try (Database database = home.connections.writer(aside)) {
                 database.run("logbook/insert", home.id().toString(), home.clock.getAsLong());
+                database.settle(); // for the file is moved alone
             }
             Files.move(aside, file); // refuses where somebody made one meanwhile
             SafeFiles.syncFolder(SafeFiles.folderOf(file));
@@ -53,6 +54,8 @@ public final class SqliteLogbookFiles implements LogbookFiles {
             return cannotMake(file, aside, Faults.writing(file, e));
         } catch (SQLException e) {
             return cannotMake(file, aside, Faults.writing(file, e));
+        } finally {
+            SafeFiles.remove(Probe.log(aside)); // of one that failed: it would be taken for writes to the next
         }
         return opening.openNew(file);
     }

@@ -34,6 +34,8 @@ import witnessmark.store.TestLogbooks;
 final class FailingDiskProgram {
     private static final int NOT_READ = 127 - Call.READ.bit();
     private static final int NO_MORE = 100_000;
+    /** Calls at the end of making a logbook, among them those that bring its first row into the file. */
+    private static final int END_OF_MAKING = 50;
     /** After the backup made at first. */
     private static final long LATER_MILLIS = 86_400_000;
 
@@ -96,38 +98,60 @@ final class FailingDiskProgram {
                 everyCall(work, "EDQUOT", Failure.EDQUOT.calls(), Failure.EDQUOT, forever, full + full / 2);
             }
         }
+        if (step > 1) {
+            endOfMaking("EIO", NOT_READ, Failure.EIO);
+            endOfMaking("EIO reading", Call.READ.bit(), Failure.EIO);
+        }
+    }
+
+    /** Each of the last calls before a new logbook is there, which are not like the many before them. */
+    private void endOfMaking(String name, int calls, Failure how) throws IOException {
+        TestLogbooks logbooks = new TestLogbooks(Files.createDirectories(folder.resolve("counted")));
+        Files.deleteIfExists(logbooks.file());
+        control.fail(calls, NO_MORE, how, false);
+        try (Logbook counted = logbooks.files.create(logbooks.file()).orThrow()) {
+            int end = control.counted();
+            for (int at = Math.max(1, end - END_OF_MAKING); at <= end; at++) {
+                fails(Work.CREATING, name, calls, how, false, at);
+            }
+        }
     }
 
     private void everyCall(Work work, String name, int calls, Failure how, boolean forever, int step)
             throws IOException {
-        int failed = 1;
-        for (int at = 1; failed > 0 && at < NO_MORE; at += step) {
-            Path place = folder.resolve("place");
-            clear(place);
-            Said said = new Said();
-            if (work != Work.CREATING) {
-                put(place, work == Work.SAVING);
-            }
-            Runnable begin = () -> {};
-            int first = at;
-            Runnable arm = () -> control.fail(calls, first, how, forever);
-            if (work != Work.BACKING_UP) {
-                arm.run();
-            } else {
-                begin = arm;
-            }
-            try {
-                work(place, work, begin, said);
-            } catch (RuntimeException e) {
-                said.wrong.add("a crash: " + e);
-            }
-            control.stop();
-            failed = control.failed();
-            compare(place, said);
-            counts.merge(work + " " + name, 1, Integer::sum);
-            String where = work + ", " + name + (forever ? " from call " : " at call ") + at + ": ";
-            said.wrong.forEach(each -> System.out.println("wrong " + where + each));
+        int at = 1;
+        while (at < NO_MORE && fails(work, name, calls, how, forever, at)) {
+            at += step;
         }
+    }
+
+    /** Whether it came to the call that was to fail. */
+    private boolean fails(Work work, String name, int calls, Failure how, boolean forever, int at) throws IOException {
+        Path place = folder.resolve("place");
+        clear(place);
+        Said said = new Said();
+        if (work != Work.CREATING) {
+            put(place, work == Work.SAVING);
+        }
+        Runnable begin = () -> {};
+        Runnable arm = () -> control.fail(calls, at, how, forever);
+        if (work != Work.BACKING_UP) {
+            arm.run();
+        } else {
+            begin = arm;
+        }
+        try {
+            work(place, work, begin, said);
+        } catch (RuntimeException e) {
+            said.wrong.add("a crash: " + e);
+        }
+        control.stop();
+        boolean failed = control.failed() > 0;
+        compare(place, said);
+        counts.merge(work + " " + name, 1, Integer::sum);
+        String where = work + ", " + name + (forever ? " from call " : " at call ") + at + ": ";
+        said.wrong.forEach(each -> System.out.println("wrong " + where + each));
+        return failed;
     }
 
     /** A logbook made before, and the sign of a backup of it if it is not to be backed up when it is opened. */
