@@ -9,6 +9,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Fact;
+import witnessmark.logbook.View;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Place;
 import witnessmark.outcome.Problem;
@@ -78,6 +81,16 @@ final class Answer {
             print(node(), false, null);
         }
         return Exit.DID_NOT;
+    }
+
+    /** What people call by that name; did-not, with the sentence that says so, where there is none. */
+    <F extends Fact> Outcome<Entry<F>> named(View view, Class<F> kind, String name) {
+        return view.facts().of(kind).named(name).map(Outcome::worked).orElseGet(() -> unnamed(kind, name));
+    }
+
+    /** There is nothing of that kind that people call so. */
+    <T> Outcome<T> unnamed(Class<? extends Fact> kind, String name) {
+        return Outcome.didNot(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(kind), name));
     }
 
     /** Says in a sentence why nothing was done, and gives the exit code. */

@@ -1,22 +1,17 @@
 package witnessmark.command;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import witnessmark.domain.Entry;
-import witnessmark.domain.Incident;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
-import witnessmark.logbook.money.SeeIncident;
+import witnessmark.logbook.money.IncidentPage;
 import witnessmark.logbook.sharing.WriteCaseSheet;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Outcome;
 
 /** Writes one incident for somebody outside the team, without names and money. */
 @Command(name = "case", mixinStandardHelpOptions = true)
@@ -57,16 +52,16 @@ final class CaseOf implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<Entry<Incident>> incident = view.facts().of(Incident.class).named(mark);
-        if (incident.flatMap(found -> SeeIncident.of(view, found.id())).isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Incident.class), mark)));
+        Outcome<IncidentPage> found = NamedIncident.of(answer, view, mark);
+        if (!found.didWork()) {
+            return answer.didNot(found.problems());
         }
         return answer.wrote(
                 tools.caseSheet()
                         .write(
                                 desk,
-                                new WriteCaseSheet.Asked(incident.orElseThrow().id(), words, !noPhotos),
+                                new WriteCaseSheet.Asked(
+                                        found.orThrow().incident().id(), words, !noPhotos),
                                 print),
                 "pages",
                 "command.cost.printed",

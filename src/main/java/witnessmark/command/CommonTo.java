@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -17,8 +16,7 @@ import witnessmark.domain.Incident;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.proof.SeeCases;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Outcome;
 import witnessmark.study.result.InCommon;
 import witnessmark.wording.CaseWords;
 
@@ -54,12 +52,11 @@ final class CommonTo implements Callable<Integer> {
         View view = desk.view();
         List<Entry<Incident>> incidents = new ArrayList<>();
         for (String mark : marks.stream().distinct().toList()) {
-            Optional<Entry<Incident>> found = view.facts().of(Incident.class).named(mark);
-            if (found.isEmpty()) {
-                return answer.didNot(
-                        List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Incident.class), mark)));
+            Outcome<Entry<Incident>> found = answer.named(view, Incident.class, mark);
+            if (!found.didWork()) {
+                return answer.didNot(found.problems());
             }
-            incidents.add(found.get());
+            incidents.add(found.orThrow());
         }
         ObjectNode node = answer.node().put("asOf", view.day().toString());
         if (incidents.size() > 1) {

@@ -1,24 +1,18 @@
 package witnessmark.command;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import witnessmark.domain.Entry;
-import witnessmark.domain.Incident;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.money.IncidentPage;
-import witnessmark.logbook.money.SeeIncident;
 import witnessmark.logbook.proof.CaseSeen;
 import witnessmark.logbook.proof.SeeCase;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Outcome;
 
 /** One incident: what happened, what was found, causes, tests and actions, and what it cost. */
 @Command(name = "incident", mixinStandardHelpOptions = true)
@@ -49,21 +43,20 @@ final class IncidentOf implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<IncidentPage> page =
-                view.facts().of(Incident.class).named(mark).map(Entry::id).flatMap(id -> SeeIncident.of(view, id));
-        if (page.isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Incident.class), mark)));
+        Outcome<IncidentPage> found = NamedIncident.of(answer, view, mark);
+        if (!found.didWork()) {
+            return answer.didNot(found.problems());
         }
-        CaseSeen seen = SeeCase.of(view, page.get().incident());
+        IncidentPage page = found.orThrow();
+        CaseSeen seen = SeeCase.of(view, page.incident());
         if (json) {
             ObjectNode root = answer.node().put("asOf", view.day().toString());
-            new IncidentMoney(tools).put(root, view.facts(), page.get());
-            new CaseText(tools).put(root, view, page.get(), seen);
+            new IncidentMoney(tools).put(root, view.facts(), page);
+            new CaseText(tools).put(root, view, page, seen);
             answer.print(root);
         } else {
-            new CaseText(tools).print(answer::line, view, page.get(), seen);
-            new IncidentMoney(tools).print(answer::line, view.facts(), page.get());
+            new CaseText(tools).print(answer::line, view, page, seen);
+            new IncidentMoney(tools).print(answer::line, view.facts(), page);
         }
         return Exit.WORKED;
     }

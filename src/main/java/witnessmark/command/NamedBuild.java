@@ -10,6 +10,7 @@ import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.logbook.View;
+import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -28,12 +29,11 @@ record NamedBuild(String engine, @Nullable Integer number) {
      */
     <P> int with(Answer answer, View view, Function<Id<Engine>, Optional<P>> seen, ToIntFunction<P> work) {
         Tools tools = answer.tools();
-        Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
-        if (found.isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
+        Outcome<Entry<Engine>> found = answer.named(view, Engine.class, engine);
+        if (!found.didWork()) {
+            return answer.didNot(found.problems());
         }
-        Optional<P> page = seen.apply(found.get().id());
+        Optional<P> page = seen.apply(found.orThrow().id());
         if (page.isEmpty()) {
             String build = number == null ? engine : engine + "/" + number;
             return answer.didNot(

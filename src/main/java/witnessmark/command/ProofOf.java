@@ -1,7 +1,6 @@
 package witnessmark.command;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -13,8 +12,7 @@ import witnessmark.domain.Incident;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.proof.SeeProof;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Outcome;
 import witnessmark.study.result.ProofOfCase;
 
 /** How far it is proven that what was done about an incident holds; about every incident when none is named. */
@@ -49,12 +47,11 @@ final class ProofOf implements Callable<Integer> {
         if (incident == null) {
             proofs = SeeProof.all(view);
         } else {
-            Optional<Entry<Incident>> found = view.facts().of(Incident.class).named(incident);
-            if (found.isEmpty()) {
-                return answer.didNot(
-                        List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Incident.class), incident)));
+            Outcome<Entry<Incident>> found = answer.named(view, Incident.class, incident);
+            if (!found.didWork()) {
+                return answer.didNot(found.problems());
             }
-            proofs = List.of(SeeProof.of(view, found.get()));
+            proofs = List.of(SeeProof.of(view, found.orThrow()));
         }
         ProofText text = new ProofText(tools);
         if (json) {

@@ -1,8 +1,6 @@
 package witnessmark.command;
 
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -12,8 +10,7 @@ import picocli.CommandLine.Parameters;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.logbook.Desk;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Outcome;
 
 /** Tags for the bags of an engine's parts. */
 @Command(name = "tags", mixinStandardHelpOptions = true)
@@ -47,11 +44,10 @@ final class TagsOf implements Callable<Integer> {
     }
 
     private int work(Desk desk, Answer answer) {
-        Optional<Entry<Engine>> found = desk.view().facts().of(Engine.class).named(engine);
-        return found.isEmpty()
-                ? answer.didNot(
-                        List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)))
-                : answer.wrote(
-                        tools.tags().write(desk, found.get().id(), print), "pages", "command.cost.printed", print);
+        Outcome<Entry<Engine>> found = answer.named(desk.view(), Engine.class, engine);
+        return found.didWork()
+                ? answer.wrote(
+                        tools.tags().write(desk, found.orThrow().id(), print), "pages", "command.cost.printed", print)
+                : answer.didNot(found.problems());
     }
 }

@@ -59,12 +59,11 @@ final class TracesOf implements Callable<Integer> {
         if (engine == null) {
             traces = SeeTrace.all(desk.view());
         } else {
-            Optional<Entry<Engine>> found = desk.view().facts().of(Engine.class).named(engine);
-            if (found.isEmpty()) {
-                return answer.didNot(
-                        List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
+            Outcome<Entry<Engine>> found = answer.named(desk.view(), Engine.class, engine);
+            if (!found.didWork()) {
+                return answer.didNot(found.problems());
             }
-            traces = SeeTrace.ofEngine(desk.view(), found.get().id());
+            traces = SeeTrace.ofEngine(desk.view(), found.orThrow().id());
         }
         String name = run;
         List<SeenTrace> wanted = traces.stream()

@@ -1,7 +1,6 @@
 package witnessmark.command;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -14,8 +13,7 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.trends.EngineTrends;
 import witnessmark.logbook.trends.SeeTrends;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Outcome;
 
 /** Where the readings of an engine are going; of every engine when none is named. */
 @Command(name = "trends", mixinStandardHelpOptions = true)
@@ -49,13 +47,12 @@ final class TrendsOf implements Callable<Integer> {
         if (engine == null) {
             trends = SeeTrends.all(view);
         } else {
-            Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
-            if (found.isEmpty()) {
-                return answer.didNot(
-                        List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
+            Outcome<Entry<Engine>> found = answer.named(view, Engine.class, engine);
+            if (!found.didWork()) {
+                return answer.didNot(found.problems());
             }
-            trends = List.of(
-                    new EngineTrends(found.get(), SeeTrends.of(view, found.get().id())));
+            trends = List.of(new EngineTrends(
+                    found.orThrow(), SeeTrends.of(view, found.orThrow().id())));
         }
         TrendsText text = new TrendsText(tools);
         if (json) {

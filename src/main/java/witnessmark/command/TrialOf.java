@@ -1,7 +1,6 @@
 package witnessmark.command;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -13,8 +12,7 @@ import witnessmark.domain.Trial;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
 import witnessmark.logbook.trials.SeeTrials;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Outcome;
 import witnessmark.study.result.TrialAnswer;
 
 /** How a part design on trial stands beside what is usual; every trial when none is named. */
@@ -47,12 +45,11 @@ final class TrialOf implements Callable<Integer> {
         View view = desk.view();
         List<TrialAnswer> trials = SeeTrials.all(view);
         if (trial != null) {
-            Optional<Entry<Trial>> found = view.facts().of(Trial.class).named(trial);
-            if (found.isEmpty()) {
-                return answer.didNot(
-                        List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Trial.class), trial)));
+            Outcome<Entry<Trial>> found = answer.named(view, Trial.class, trial);
+            if (!found.didWork()) {
+                return answer.didNot(found.problems());
             }
-            trials = SeeTrials.of(view, found.get().id()).stream().toList();
+            trials = SeeTrials.of(view, found.orThrow().id()).stream().toList();
         }
         TrialText text = new TrialText(tools);
         if (json) {

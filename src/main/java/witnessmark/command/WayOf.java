@@ -15,10 +15,9 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Incident;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
-import witnessmark.logbook.money.SeeIncident;
+import witnessmark.logbook.money.IncidentPage;
 import witnessmark.logbook.proof.SeeWay;
-import witnessmark.outcome.Problem;
-import witnessmark.outcome.ProblemKind;
+import witnessmark.outcome.Outcome;
 import witnessmark.study.result.WayTo;
 import witnessmark.wording.WayLines;
 import witnessmark.wording.WayWords;
@@ -56,17 +55,17 @@ final class WayOf implements Callable<Integer> {
 
     private int work(Desk desk, Answer answer) {
         View view = desk.view();
-        Optional<Entry<Incident>> incident = view.facts().of(Incident.class).named(mark);
-        if (incident.flatMap(found -> SeeIncident.of(view, found.id())).isEmpty()) {
-            return answer.didNot(
-                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Incident.class), mark)));
+        Outcome<IncidentPage> found = NamedIncident.of(answer, view, mark);
+        if (!found.didWork()) {
+            return answer.didNot(found.problems());
         }
-        Optional<WayTo> way = SeeWay.of(view, incident.orElseThrow());
+        Entry<Incident> incident = found.orThrow().incident();
+        Optional<WayTo> way = SeeWay.of(view, incident);
         WayLines lines = words.lines(view.facts(), way);
         if (json) {
-            answer.print(asJson(answer, view, incident.get(), way, lines));
+            answer.print(asJson(answer, view, incident, way, lines));
         } else {
-            print(answer, incident.get().fact(), lines);
+            print(answer, incident.fact(), lines);
         }
         return Exit.WORKED;
     }

@@ -54,7 +54,10 @@ public final class NetworkWatch {
 
     private static boolean there() throws InterruptedException {
         try {
-            return new ProcessBuilder("strace", "-f", "--seccomp-bpf", "true").start().waitFor() == 0;
+            return new ProcessBuilder("strace", "-f", "--seccomp-bpf", "true")
+                            .start()
+                            .waitFor()
+                    == 0;
         } catch (IOException none) {
             return false;
         }

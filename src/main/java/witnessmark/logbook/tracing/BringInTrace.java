@@ -116,8 +116,7 @@ public final class BringInTrace {
             HeldBytes held = new HeldBytes(Kept.MOST);
             Outliner outliner = new Outliner();
             SampleSink both = SampleSink.both(digest, outliner);
-            SampleSink samples =
-                    new SamplesBeside(beside, keep ? SampleSink.both(both, new KeptWriter(held)) : both);
+            SampleSink samples = new SamplesBeside(beside, keep ? SampleSink.both(both, new KeptWriter(held)) : both);
             KnownFile known = new KnownFile(file, size, beside);
             Outcome<ReduceTrace.Found> found =
                     ReduceTrace.of(known, said, this::remembered, settings, Optional.of(samples), goOn);
