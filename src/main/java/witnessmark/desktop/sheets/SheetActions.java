@@ -152,9 +152,9 @@ final class SheetActions {
      * Saves the sheet.
      *
      * @param stopped told which field keeps it from being saved
-     * @param done told when it is in the logbook
+     * @param done told what was written when it is in the logbook
      */
-    void save(Consumer<SheetField> stopped, Runnable done) {
+    void save(Consumer<SheetField> stopped, Consumer<SheetReading> done) {
         if (saving) {
             return;
         }
@@ -201,7 +201,7 @@ final class SheetActions {
         return new Attempt(reading, found, outcome, after);
     }
 
-    private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Runnable done) {
+    private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Consumer<SheetReading> done) {
         if (!attempt.outcome().didWork()) {
             stays();
             model.found(attempt.reading(), attempt.found());
@@ -211,7 +211,7 @@ final class SheetActions {
             return;
         }
         boolean changed = attempt.outcome().orThrow().isPresent();
-        look(() -> written(changed ? words.saved(about, attempt.after()) : "", done));
+        look(() -> written(changed ? words.saved(about, attempt.after()) : "", () -> done.accept(attempt.reading())));
     }
 
     /**

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.OutLine;
+import witnessmark.desktop.engines.EnginePage;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.shell.Command;
@@ -24,6 +25,7 @@ import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Car;
+import witnessmark.domain.DynoSheet;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
@@ -36,6 +38,7 @@ import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.ReportIncident;
+import witnessmark.logbook.sheets.SheetReading;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.logbook.sheets.WriteSheet;
@@ -287,7 +290,7 @@ public final class Sheets {
         SheetModel model = new SheetModel(typing);
         model.mean(prefilled.texts());
         SheetWords words = new SheetWords(context.texts(), context.measures(), typing.sheet());
-        new SheetActions(context, typing, model, words).save(stopped -> open(prefilled), () -> {});
+        new SheetActions(context, typing, model, words).save(stopped -> open(prefilled), written -> {});
     }
 
     /**
@@ -338,7 +341,7 @@ public final class Sheets {
             SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
             SheetModel model = new SheetModel(typed);
             SheetActions actions = new SheetActions(context, typed, model, words);
-            page = new SheetPage(model, actions, words, SheetList.help(sheet, listed), this::leave);
+            page = new SheetPage(model, actions, words, SheetList.help(sheet, listed), this::leave, this::seeWritten);
             pages.put(sheet.key(), page);
         }
         return Objects.requireNonNull(page);
@@ -371,6 +374,18 @@ public final class Sheets {
     /** The same. */
     public void open(Prefilled prefilled) {
         open(prefilled, () -> {});
+    }
+
+    /** A dyno sheet is written for its curve, which is nowhere where it was called from; all others leave one where one was. */
+    private void seeWritten(SheetReading written) {
+        Facts facts = context.book().view().facts();
+        written.entries().stream()
+                .map(Entry::fact)
+                .filter(DynoSheet.class::isInstance)
+                .flatMap(made -> facts.of(DynoSheet.class).where(made::equals).stream())
+                .findFirst() // saving gave it an identity of its own
+                .map(entry -> EnginePage.ofDynoSheet(entry.id().text()))
+                .ifPresent(sheet -> context.window().go(PlaceId.ENGINES, sheet));
     }
 
     private void leave() {
