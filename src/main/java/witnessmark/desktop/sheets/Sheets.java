@@ -31,6 +31,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Reading;
 import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
@@ -66,6 +67,7 @@ public final class Sheets {
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
     private Runnable back = () -> {};
+    private Consumer<Id<Engine>> read = engine -> {};
     private Supplier<Optional<Id<Engine>>> inView = Optional::empty;
 
     public Sheets(SheetsContext context) {
@@ -96,6 +98,21 @@ public final class Sheets {
     /** Says which engine is in view: a sheet that asks for one has it picked at first, else the only one there is. */
     public void engineInView(Supplier<Optional<Id<Engine>>> engine) {
         this.inView = engine;
+    }
+
+    /** Says what is told of which engine something was just read. */
+    public void onRead(Consumer<Id<Engine>> listener) {
+        this.read = listener;
+    }
+
+    private void tellRead(SheetReading written) {
+        written.entries().stream()
+                .map(Entry::fact)
+                .filter(Reading.class::isInstance)
+                .map(fact -> ((Reading) fact).engine())
+                .filter(Objects::nonNull)
+                .findFirst()
+                .ifPresent(read);
     }
 
     /** One command for each sheet. */
@@ -341,6 +358,7 @@ public final class Sheets {
             SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
             SheetModel model = new SheetModel(typed);
             SheetActions actions = new SheetActions(context, typed, model, words);
+            actions.onWritten(this::tellRead);
             page = new SheetPage(model, actions, words, SheetList.help(sheet, listed), this::leave, this::seeWritten);
             pages.put(sheet.key(), page);
         }

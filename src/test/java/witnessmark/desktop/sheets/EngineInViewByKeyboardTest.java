@@ -7,6 +7,8 @@ import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.IntStream;
+import javax.swing.JComboBox;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
@@ -89,6 +91,7 @@ class EngineInViewByKeyboardTest {
         engines =
                 new EnginesPlace(texts, measures, tasks, window, () -> desk, settings, DayOrder.DAY_FIRST, entry -> {});
         sheets.engineInView(engines::engineInView);
+        sheets.onRead(engines::read);
         sheets.showIn(
                 page -> {
                     shown = page;
@@ -148,6 +151,15 @@ class EngineInViewByKeyboardTest {
         return new Ui(shown.component());
     }
 
+    private void open(String sheet) {
+        sheets.commands().stream()
+                .filter(command -> command.key().equals("sheets.command." + sheet))
+                .findFirst()
+                .orElseThrow()
+                .perform();
+        tasks.awaitIdle();
+    }
+
     private String picked(String field) {
         return String.valueOf(sheet().choice(field).getSelectedItem());
     }
@@ -175,12 +187,7 @@ class EngineInViewByKeyboardTest {
     @Test
     void a_dyno_sheet_that_was_saved_shows_its_curve_under_its_engine() {
         window.go(PlaceId.BEFORE_WE_GO);
-        sheets.commands().stream()
-                .filter(command -> command.key().equals("sheets.command.write_dyno_sheet"))
-                .findFirst()
-                .orElseThrow()
-                .perform();
-        tasks.awaitIdle();
+        open("write_dyno_sheet");
         String run = ((Choice) Objects.requireNonNull(sheet().choice("Run on the dyno").getSelectedItem())).key();
         sheet().field("Dyno").setText("Engine dyno 1");
         sheet().field("Pulls, a line for each speed").setText("4000 171\n5000 180\n6000 178");
@@ -201,6 +208,27 @@ class EngineInViewByKeyboardTest {
         assertThat(dyno.isShowing()).isTrue();
         assertThat(dyno.getSelectedRowCount()).isEqualTo(1);
         assertThat(dyno.getValueAt(dyno.getSelectedRow(), 3)).asString().contains("Fri 26 Jun 2026");
+    }
+
+    @Test
+    void the_engine_of_which_something_was_read_is_in_hand_when_one_comes_to_the_engines() {
+        Id<Engine> k05 =
+                desk.view().facts().of(Engine.class).named("K05").orElseThrow().id();
+        window.go(PlaceId.BEFORE_WE_GO);
+        open("write_reading");
+        JComboBox<?> on = sheet().choice("Engine or part");
+        IntStream.range(0, on.getItemCount())
+                .filter(at -> String.valueOf(on.getItemAt(at)).contains(k05.text()))
+                .findFirst()
+                .ifPresent(on::setSelectedIndex);
+        sheet().field("Cylinder or place").setText("1");
+        sheet().field("Figure").setText("5 %");
+        tasks.awaitIdle();
+        Ui.press(Objects.requireNonNull(shown).component(), Keys.menuShift(KeyEvent.VK_ENTER));
+        tasks.awaitIdle();
+        toEngines();
+
+        assertThat(engines.engineInView()).contains(k05);
     }
 
     @Test
