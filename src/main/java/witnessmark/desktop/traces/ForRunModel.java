@@ -1,10 +1,13 @@
 package witnessmark.desktop.traces;
 
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -12,6 +15,7 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Run;
 import witnessmark.domain.StartKnown;
+import witnessmark.logbook.tracing.BroughtBefore;
 import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
@@ -32,10 +36,13 @@ final class ForRunModel {
     private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
+    private final Supplier<ZoneId> zone;
 
-    ForRunModel(Texts texts, Measures measures) {
+    /** @param zone of the clock by which days and times are told */
+    ForRunModel(Texts texts, Measures measures, Supplier<ZoneId> zone) {
         this.texts = texts;
         this.measures = measures;
+        this.zone = zone;
         this.records = new RecordWords(texts);
     }
 
@@ -61,6 +68,15 @@ final class ForRunModel {
                         engine);
     }
 
+    /** When and for which run it was brought in before. */
+    String before(BroughtBefore before, Facts facts) {
+        String run = run(before.run(), facts);
+        Instant at = before.at();
+        return at == null
+                ? texts.get("traces.before", run)
+                : texts.get("traces.before.by", measures.fullMoment(Moment.of(at, zone.get())), before.by(), run);
+    }
+
     /** What speaks for a run. */
     String because(LikelyRun run) {
         List<String> said = run.because().stream()
@@ -77,7 +93,7 @@ final class ForRunModel {
         if (file.isAsking()) {
             return texts.get("traces.answer_first");
         }
-        if (!file.isRead() || file.isDone(file.part())) {
+        if (!file.isRead() || file.isDone(file.part()) || file.before().isPresent()) {
             return "";
         }
         return file.proposal()

@@ -269,7 +269,7 @@ final class TracePanel extends JPanel {
     }
 
     JComponent firstFocus(TraceModel model, ForRunPane forRun) {
-        return questions.firstOpen(model).orElse(forRun.run().combo());
+        return questions.firstOpen(model).orElseGet(forRun::first);
     }
 
     JButton chooseButton() {

@@ -27,6 +27,7 @@ import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.HowKnown;
 import witnessmark.domain.Run;
@@ -262,6 +263,39 @@ class TracePageTest {
         window.tasks.awaitIdle();
         assertThat(window.page.model()).isSameAs(first);
         assertThat(first.isRead()).isTrue();
+    }
+
+    @Test
+    void a_file_that_was_brought_in_before_says_when_and_for_which_run_and_leads_there() throws IOException {
+        TraceWindow window = window();
+        window.open(RACE, LoggerFiles.mechanicalOverRev());
+        window.page.panel().saveButton().doClick();
+        window.tasks.awaitIdle();
+        window.runSheet.again();
+        window.open("copy of it.csv", LoggerFiles.mechanicalOverRev());
+        Pictures.write("trace_before_light_100", window.laidOut(1366, 768));
+
+        Ui ui = new Ui(window.page.panel());
+        String said = GoldenText.of(window.page.panel());
+        assertThat(said)
+                .containsPattern("Brought in on .* by .*, for Race 1, .*3 May.*, car 41, K03\\.")
+                .doesNotContain("It has a trace already", "Of which run", "Keep its samples");
+        assertThat(window.page.panel().logButton().isEnabled()).isFalse();
+        assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
+        assertThat(window.page.firstFocus()).isSameAs(ui.button("Show that run"));
+        ui.button("Show that run").doClick();
+        window.tasks.awaitIdle();
+        assertThat(heading(window)).contains("Race 1");
+
+        window.book.undo().orThrow();
+        window.window.changed();
+        window.page.open();
+        window.tasks.awaitIdle();
+        window.page.changed();
+        window.tasks.awaitIdle();
+        assertThat(window.page.panel().logButton().isEnabled())
+                .as("it was taken back")
+                .isTrue();
     }
 
     @Test
