@@ -200,7 +200,10 @@ public final class TracePage implements Aside {
     }
 
     private void watched() {
-        panel.watching(context.watch().said(), context.watch().state());
+        panel.watching(
+                context.watch().said(),
+                context.watch().state(),
+                context.watch().passed());
         can();
     }
 

@@ -386,6 +386,7 @@ class TracePageTest {
         TraceWindow window = window();
         Path stick = Files.createDirectories(folder.resolve("stick"));
         Files.writeString(stick.resolve(RACE), LoggerFiles.mechanicalOverRev());
+        Files.writeString(stick.resolve("letter.txt"), "Dear team\n");
         Files.writeString(stick.resolve("2026-05-24_99_race1.csv"), LoggerFiles.steam());
         window.watch.watch(stick);
         window.tasks.awaitIdle();
@@ -408,6 +409,12 @@ class TracePageTest {
         awaitWaiting(window, 0);
         assertThat(window.page.model()).isNull();
         assertThat(Files.exists(stick.resolve("2026-05-24_99_race1.csv"))).isTrue();
+        window.page.open();
+        assertThat(GoldenText.of(window.laidOut(1366, 768)))
+                .contains(RACE + " does not wait: it was brought in for Race 1, Sun 3 May")
+                .contains("letter.txt does not wait: No row of figures was found.")
+                .contains("2026-05-24_99_race1.csv does not wait: it was set aside.");
+        Pictures.write("trace_passed_light_100", window.laidOut(1366, 768));
     }
 
     private static String heading(TraceWindow window) {
