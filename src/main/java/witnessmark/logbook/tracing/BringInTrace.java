@@ -199,8 +199,9 @@ public final class BringInTrace {
         BroughtTrace trace = proposal.trace();
         List<Entry<?>> entries = new ArrayList<>();
         Entry<Run> run = proposal.run();
-        Run next = RunFromTrace.of(run.fact(), proposal.figures(), taken);
-        if (desk.view().facts().of(Run.class).find(run.id()).isEmpty()) {
+        boolean fresh = desk.view().facts().of(Run.class).find(run.id()).isEmpty();
+        Run next = RunFromTrace.of(run.fact(), proposal.figures(), taken, fresh);
+        if (fresh) {
             entries.add(new Entry<>(run.id(), next, run.standing(), run.struckBecause(), run.rev()));
         } else if (!next.equals(run.fact())) {
             entries.add(new Entry<>(run.id(), next, run.standing(), run.struckBecause(), run.rev() + 1));
