@@ -20,6 +20,7 @@ import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
@@ -27,7 +28,6 @@ import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.wording.Measures;
-import witnessmark.wording.Problems;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -89,7 +89,7 @@ final class ForRunModel {
     }
 
     /** Why nothing can be brought in as it stands; empty when something can. */
-    String whyNot(TraceModel file, Problems problems) {
+    String whyNot(TraceModel file) {
         if (file.isAsking()) {
             return texts.get("traces.answer_first");
         }
@@ -97,12 +97,16 @@ final class ForRunModel {
             return "";
         }
         return file.proposal()
-                .map(proposal -> proposal.problems().stream()
-                        .filter(Problem::stops)
-                        .findFirst()
-                        .map(problems::happened)
-                        .orElse(""))
+                .map(proposal -> proposal.stops() ? texts.get("traces.refused") : "")
                 .orElseGet(() -> texts.get("traces.pick_first"));
+    }
+
+    /** Whether its time can be that of the run in hand, as far as that is known. */
+    static boolean isTimed(TraceModel file) {
+        return file.proposal().stream()
+                .flatMap(now -> now.problems().stream())
+                .map(Problem::kind)
+                .noneMatch(kind -> kind == ProblemKind.TRACE_TIME_BASE || kind == ProblemKind.TRACE_ENDS_EARLY);
     }
 
     /** What the run and the trace say, a line for each figure of the trace. */

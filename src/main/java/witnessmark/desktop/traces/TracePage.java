@@ -301,7 +301,7 @@ public final class TracePage implements Aside {
         BroughtTrace found = trace.get();
         read.show(found);
         if (now.isRead()) {
-            did.show(found, now.part());
+            did.show(found, now.part(), ForRunModel.isTimed(now));
             forRun.show(now, facts(), words);
         } else {
             forRun.showUnread();
@@ -326,7 +326,7 @@ public final class TracePage implements Aside {
                 now != null && idle && !saving && now.toSave().isPresent(),
                 idle && context.watch().at(path).isPresent(),
                 files.after(path).size());
-        panel.say(now == null || !idle ? "" : runWords.whyNot(now, problems));
+        panel.say(now == null || !idle ? "" : runWords.whyNot(now));
     }
 
     // What a person does

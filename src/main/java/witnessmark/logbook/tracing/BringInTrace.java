@@ -340,7 +340,8 @@ public final class BringInTrace {
         Reduction reduction = trace.parts().get(part);
         TimeBaseCheck.of(
                         reduction,
-                        new RunFigures(run.fact().running(), run.fact().laps(), null))
+                        new RunFigures(run.fact().running(), run.fact().laps(), null),
+                        part == trace.parts().size() - 1 ? trace.found().defects() : null)
                 .ifPresent(problems::add);
         if (reduction.speed() != null && reduction.coverage() < COVERED) {
             problems.add(Problem.of(ProblemKind.TRACE_COVERS_LITTLE, (int) Math.floor(reduction.coverage() * 100)));

@@ -92,6 +92,7 @@ class TracePageTest {
         GoldenText.check("trace_asked", window.page.panel());
         window.open("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
         window.laidOut(1366, 768);
+        assertThat(GoldenText.of(window.page.panel())).doesNotContain("nothing is wrong");
         GoldenText.check("trace_refused", window.page.panel());
     }
 
@@ -304,10 +305,16 @@ class TracePageTest {
         window.open("2026-07-08_41_test.csv", LoggerFiles.undated());
         int runs = window.book.view().facts().of(Run.class).inForce().toList().size();
         assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
+        String laps = String.valueOf(window.page.model().trace().orElseThrow().parts().get(0).laps());
         window.page.panel().logButton().doClick();
         window.tasks.awaitIdle();
         String sheet = GoldenText.of(window.laidOut(1366, 768));
         assertThat(sheet).contains("Filled from the trace 2026-07-08_41_test.csv", "28");
+        assertThat(witnessmark.desktop.runsheet.RunSheetHand.text(
+                        window.runSheet, witnessmark.logbook.run.RunField.LAPS))
+                .as("laps, of which the file marks so many")
+                .isEqualTo(laps);
+        assertThat(sheet).contains("combo box How timed: Trace");
 
         assertThat(window.traces()).isEmpty();
         witnessmark.desktop.runsheet.RunSheetHand.save(window.runSheet);
@@ -346,6 +353,41 @@ class TracePageTest {
         window.open(RACE, LoggerFiles.mechanicalOverRev());
         assertThat(window.page.model().isRead()).isTrue();
         assertThat(window.page.panel().said()).isEmpty();
+    }
+
+    @Test
+    void a_text_cut_short_says_so_first_and_nothing_of_samples_a_second() throws IOException {
+        TraceWindow window = window();
+        String whole = LoggerFiles.mechanicalOverRev();
+        int end = whole.indexOf('\n', whole.length() / 25);
+        window.open(RACE, whole.substring(0, end - 20)); // in the midst of a row
+        String said = GoldenText.of(window.laidOut(1366, 768));
+        Pictures.write("trace_cut_light_100", window.laidOut(1366, 768));
+
+        assertThat(said)
+                .contains("The file ends too early: its last row is cut off after 1 min")
+                .contains("Copy it from the logger again.")
+                .doesNotContain("samples a second or", "times as much", "nothing is wrong with the file");
+        assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
+    }
+
+    @Test
+    void a_packed_file_cut_short_says_so_in_plain_words() throws IOException {
+        TraceWindow window = window();
+        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+        try (java.util.zip.GZIPOutputStream gzip = new java.util.zip.GZIPOutputStream(bytes)) {
+            gzip.write(LoggerFiles.mechanicalOverRev().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        }
+        Path file = Files.write(
+                folder.resolve("files").resolve(RACE + ".gz"),
+                java.util.Arrays.copyOf(bytes.toByteArray(), bytes.size() / 2));
+        window.page.open(file);
+        window.tasks.awaitIdle();
+
+        assertThat(window.page.panel().said())
+                .contains("The file ends too early")
+                .contains("Copy it from the logger again.")
+                .doesNotContain("ZLIB");
     }
 
     @Test
