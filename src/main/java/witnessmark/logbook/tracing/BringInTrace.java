@@ -329,7 +329,7 @@ public final class BringInTrace {
                         other.fact().name()));
             }
         }
-        RunsOfTrace.otherCar(facts, trace.name(), run.fact())
+        RunsOfTrace.otherCar(facts, trace, run.fact())
                 .ifPresent(named -> problems.add(Problem.of(
                         ProblemKind.TRACE_OF_OTHER_CAR,
                         trace.name(),

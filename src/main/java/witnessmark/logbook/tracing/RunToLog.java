@@ -23,7 +23,7 @@ import witnessmark.trace.result.Reduction;
  *
  * @param day by the file's clock, else in its name, or null when neither says it
  * @param start by the file's clock, or null when that was not set
- * @param car whose name is in that of the file, or null
+ * @param car whose name is in that of the file or in its first lines, or null
  * @param laps driven, or null when none is marked
  * @param figures what was measured
  */
@@ -56,7 +56,7 @@ public record RunToLog(
         return new RunToLog(
                 start != null ? start.day() : day.orElse(null),
                 start,
-                RunsOfTrace.car(view.facts(), trace.name(), view.zone()).orElse(null),
+                RunsOfTrace.car(view.facts(), trace, view.zone()).orElse(null),
                 laps(trace.parts().get(part)),
                 figures);
     }
