@@ -284,6 +284,10 @@ class TracePageTest {
         assertThat(window.page.panel().logButton().isEnabled()).isFalse();
         assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
         assertThat(window.page.firstFocus()).isSameAs(ui.button("Show that run"));
+        assertThat(AccessibleWalk.faults(window.page.panel())).isEmpty();
+        assertThat(Contrast.tooLow(window.page.panel())).isEmpty();
+        window.laidOut(1100, 700);
+        assertThat(LayoutRules.broken(window.page.panel())).isEmpty();
         ui.button("Show that run").doClick();
         window.tasks.awaitIdle();
         assertThat(heading(window)).contains("Race 1");
