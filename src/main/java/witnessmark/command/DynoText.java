@@ -61,7 +61,8 @@ final class DynoText {
     void alone(Consumer<String> out, DynoFile.Read read) {
         DynoAnswer answer = read.answer().orElseThrow();
         out.accept(words.alone(answer));
-        (read.asksUnknown() ? words.basisUnknown(answer) : words.basis(answer)).forEach(line -> out.accept("  " + line));
+        (read.asksUnknown() ? words.basisUnknown(answer) : words.basis(answer))
+                .forEach(line -> out.accept("  " + line));
         for (CurvePoint point : answer.mean()) {
             out.accept("  "
                     + tools.texts()

@@ -174,7 +174,9 @@ public final class TrendWords {
 
     /** Whether few are compared, and others not: what the place comes to says so. */
     private static boolean fewFor(PlaceTrend place) {
-        return place.trend() == Trend.TOO_FEW && place.last() != null && !place.apart().isEmpty();
+        return place.trend() == Trend.TOO_FEW
+                && place.last() != null
+                && !place.apart().isEmpty();
     }
 
     private String found(KindTrends of, PlaceTrend place) {

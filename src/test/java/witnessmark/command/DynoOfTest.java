@@ -163,7 +163,9 @@ class DynoOfTest {
                 .readTree(file(humid, "--json").out())
                 .get("sheet")
                 .get("factor");
-        assertThat(factor.get("dryKilopascals").isNull()).as("its humidity is not known").isTrue();
+        assertThat(factor.get("dryKilopascals").isNull())
+                .as("its humidity is not known")
+                .isTrue();
         assertThat(factor.get("kilopascals").asDouble()).isCloseTo(98.2, within(1e-9));
     }
 

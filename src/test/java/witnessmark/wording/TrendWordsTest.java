@@ -20,9 +20,9 @@ import witnessmark.domain.Standing;
 import witnessmark.domain.Warmth;
 import witnessmark.logbook.View;
 import witnessmark.logbook.trends.SeeTrends;
+import witnessmark.quantity.Moment;
 import witnessmark.sample.SampleViews;
 import witnessmark.study.result.KindTrends;
-import witnessmark.quantity.Moment;
 import witnessmark.study.result.PlaceTrend;
 
 /** What is said of the readings of K06 as its fourth cylinder goes; figures from the table printed with the season. */

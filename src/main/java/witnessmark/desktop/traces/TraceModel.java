@@ -54,8 +54,7 @@ public final class TraceModel {
      * @param runs of which run each part may be, the likeliest first
      * @param before what became of each part when it was brought in before
      */
-    public record Read(
-            Outcome<BroughtTrace> trace, List<List<LikelyRun>> runs, List<Optional<BroughtBefore>> before) {
+    public record Read(Outcome<BroughtTrace> trace, List<List<LikelyRun>> runs, List<Optional<BroughtBefore>> before) {
         /** Asks for it; blocks. */
         static Read of(BringInTrace bringIn, Desk book, Outcome<BroughtTrace> trace) {
             List<List<LikelyRun>> runs = new ArrayList<>();

@@ -201,9 +201,7 @@ public final class TracePage implements Aside {
 
     private void watched() {
         panel.watching(
-                context.watch().said(),
-                context.watch().state(),
-                context.watch().passed());
+                context.watch().said(), context.watch().state(), context.watch().passed());
         can();
     }
 

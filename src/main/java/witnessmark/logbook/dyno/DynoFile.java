@@ -78,9 +78,7 @@ public final class DynoFile {
 
         /** Whether the correction that a line asks for is none of those that are known. */
         public boolean asksUnknown() {
-            return asked
-                    && answer.isPresent()
-                    && answer.get().sheet().fact().correction() == CorrectionKind.NONE;
+            return asked && answer.isPresent() && answer.get().sheet().fact().correction() == CorrectionKind.NONE;
         }
     }
 

@@ -20,7 +20,8 @@ import witnessmark.trace.result.Reduction;
  * @param at when it was; null where the history does not say
  * @param by by whom; empty where the history does not say
  */
-public record BroughtBefore(Entry<Trace> trace, Entry<Run> run, @Nullable Instant at, String by) {
+public record BroughtBefore(
+        Entry<Trace> trace, Entry<Run> run, @Nullable Instant at, String by) {
     /** Looks for the same samples, whatever their file is called; of several parts for one as long. Blocks. */
     public static Optional<BroughtBefore> of(Desk desk, BroughtTrace brought, int part) {
         Reduction reduction = brought.parts().get(part);
@@ -28,8 +29,8 @@ public record BroughtBefore(Entry<Trace> trace, Entry<Run> run, @Nullable Instan
         Facts facts = desk.view().facts();
         return facts
                 .of(Trace.class)
-                .where(trace -> isSame(trace, brought)
-                        && (!several || trace.lasted().millis() == reduction.lasted() / 1_000))
+                .where(trace ->
+                        isSame(trace, brought) && (!several || trace.lasted().millis() == reduction.lasted() / 1_000))
                 .stream()
                 .findFirst()
                 .flatMap(trace -> facts.of(Run.class).find(trace.fact().run()).map(run -> made(desk, trace, run)));

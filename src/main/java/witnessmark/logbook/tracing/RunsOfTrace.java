@@ -80,7 +80,9 @@ final class RunsOfTrace {
                         .strip()))
                 .flatMap(line -> facts.of(Car.class)
                         .inForce()
-                        .filter(car -> car.fact().name().equalsIgnoreCase(line.getValue().strip())))
+                        .filter(car -> car.fact()
+                                .name()
+                                .equalsIgnoreCase(line.getValue().strip())))
                 .map(Entry::id)
                 .findFirst()
                 .orElse(null);
@@ -140,7 +142,8 @@ final class RunsOfTrace {
             because.add(LikelyRun.Because.DAY);
         }
         if (run.car() != null
-                && (run.car().equals(above) || namesCar(facts.of(Car.class).get(run.car()).name()))) {
+                && (run.car().equals(above)
+                        || namesCar(facts.of(Car.class).get(run.car()).name()))) {
             because.add(LikelyRun.Because.CAR);
         }
         if (namesRun(run.name())) {

@@ -214,8 +214,7 @@ public final class WatchedFolder {
         facts.of(Trace.class)
                 .inForce()
                 .map(Entry::fact)
-                .forEach(trace ->
-                        known.put(trace.content(), facts.of(Run.class).get(trace.run())));
+                .forEach(trace -> known.put(trace.content(), facts.of(Run.class).get(trace.run())));
         Map<String, Waiting> waiting = new LinkedHashMap<>();
         for (LoggerFiles.Lying file : lying) {
             Seen each = seen.get(file.path());
@@ -227,8 +226,8 @@ public final class WatchedFolder {
             } else if (content != null && aside.contains(content)) {
                 passed.add(new Passed(file.name(), Why.ASIDE, null));
             } else if (content != null && waiting.containsKey(content)) {
-                passed.add(new Passed(
-                        file.name(), Why.SAME, waiting.get(content).name()));
+                passed.add(
+                        new Passed(file.name(), Why.SAME, waiting.get(content).name()));
             } else if (content != null) {
                 waiting.put(content, new Waiting(file.path(), content));
             }

@@ -188,7 +188,9 @@ class EngineInViewByKeyboardTest {
     void a_dyno_sheet_that_was_saved_shows_its_curve_under_its_engine() {
         window.go(PlaceId.BEFORE_WE_GO);
         open("write_dyno_sheet");
-        String run = ((Choice) Objects.requireNonNull(sheet().choice("Run on the dyno").getSelectedItem())).key();
+        String run = ((Choice)
+                        Objects.requireNonNull(sheet().choice("Run on the dyno").getSelectedItem()))
+                .key();
         sheet().field("Dyno").setText("Engine dyno 1");
         sheet().field("Pulls, a line for each speed").setText("4000 171\n5000 180\n6000 178");
         tasks.awaitIdle();
@@ -201,8 +203,7 @@ class EngineInViewByKeyboardTest {
                 .where(sheet -> sheet.run().text().equals(run))
                 .get(0)
                 .fact();
-        Id<Engine> engine =
-                desk.view().facts().of(Run.class).get(written.run()).engine();
+        Id<Engine> engine = desk.view().facts().of(Run.class).get(written.run()).engine();
         assertThat(engines.engineInView()).contains(engine);
         JTable dyno = new Ui(engines.component()).table(texts.get("engines.dyno.list"));
         assertThat(dyno.isShowing()).isTrue();

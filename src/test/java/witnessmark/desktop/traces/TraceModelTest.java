@@ -418,9 +418,7 @@ class TraceModelTest {
         take("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         model.tick(TraceField.WATER, false);
         model.note("by hand");
-        model.look(
-                bringIn,
-                TraceModel.Read.of(bringIn, desk, witnessmark.outcome.Outcome.worked(trace())));
+        model.look(bringIn, TraceModel.Read.of(bringIn, desk, witnessmark.outcome.Outcome.worked(trace())));
         read();
 
         assertThat(model.taken()).doesNotContain(TraceField.WATER).contains(TraceField.HIGHEST);

@@ -309,7 +309,8 @@ class TracePageTest {
         window.open("2026-07-08_41_test.csv", LoggerFiles.undated());
         int runs = window.book.view().facts().of(Run.class).inForce().toList().size();
         assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
-        String laps = String.valueOf(window.page.model().trace().orElseThrow().parts().get(0).laps());
+        String laps = String.valueOf(
+                window.page.model().trace().orElseThrow().parts().get(0).laps());
         window.page.panel().logButton().doClick();
         window.tasks.awaitIdle();
         String sheet = GoldenText.of(window.laidOut(1366, 768));
