@@ -57,6 +57,11 @@ final class Answer {
         print(answer, true, null);
     }
 
+    /** The same of something that may not have come to what was asked for. */
+    void print(ObjectNode answer, boolean worked) {
+        print(answer, worked, null);
+    }
+
     void line(String sentence) {
         tools.out().println(sentence);
     }

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -53,7 +52,11 @@ final class DynoOf implements Callable<Integer> {
     @Override
     public Integer call() {
         Answer answer = new Answer(tools, "dyno", json);
-        return engine == null && isText(open.path()) ? file(answer, open.path()) : open.with(answer, asOf, this::work);
+        Path path = open.path();
+        if (engine == null && !Files.exists(path) && !path.toString().endsWith(".witness")) {
+            return answer.didNot(List.of(Problem.of(ProblemKind.NO_SUCH_FILE, path.toString())));
+        }
+        return engine == null && isText(path) ? file(answer, path) : open.with(answer, asOf, this::work);
     }
 
     private int work(Desk desk, Answer answer) {
@@ -62,13 +65,12 @@ final class DynoOf implements Callable<Integer> {
         if (engine == null) {
             sheets = SeeDyno.all(view);
         } else {
-            Optional<Entry<Engine>> found = view.facts().of(Engine.class).named(engine);
-            if (found.isEmpty()) {
-                return answer.didNot(
-                        List.of(Problem.of(ProblemKind.NOT_FOUND, tools.words().one(Engine.class), engine)));
+            Outcome<Entry<Engine>> found = answer.named(view, Engine.class, engine);
+            if (!found.didWork()) {
+                return answer.didNot(found.problems());
             }
             sheets = List.of(
-                    new EngineDyno(found.get(), SeeDyno.of(view, found.get().id())));
+                    new EngineDyno(found.orThrow(), SeeDyno.of(view, found.orThrow().id())));
         }
         DynoText text = new DynoText(tools, sheet -> SeeDyno.day(view, sheet));
         if (json) {
@@ -109,12 +111,6 @@ final class DynoOf implements Callable<Integer> {
         }
         DynoFile.Read read = DynoFile.of(lines);
         answer.problems(read.problems());
-        if (!json) {
-            read.unread()
-                    .forEach(line -> tools.err()
-                            .println(tools.texts()
-                                    .get("command.dyno.unread", line.line(), line.text(), line.example())));
-        }
         if (read.answer().isEmpty()) {
             return answer.refuse(tools.texts().get("command.dyno.empty", file), Exit.DID_NOT);
         }
@@ -122,16 +118,18 @@ final class DynoOf implements Callable<Integer> {
         if (json) {
             ObjectNode root = answer.node();
             ArrayNode unread = root.putArray("unread");
-            read.unread()
+            read.problems().stream()
+                    .filter(problem -> problem.kind() == ProblemKind.DYNO_LINE_UNREAD)
+                    .map(Problem::facts)
                     .forEach(line -> unread.addObject()
-                            .put("line", line.line())
-                            .put("text", line.text())
-                            .put("example", line.example()));
+                            .put("line", (Integer) line.get(0))
+                            .put("text", (String) line.get(1))
+                            .put("example", (String) line.get(2)));
             text.put(root.putObject("sheet"), read.answer().get());
-            answer.print(root);
+            answer.print(root, read.asAsked());
         } else {
-            text.alone(answer::line, read.answer().get());
+            text.alone(answer::line, read);
         }
-        return read.unread().isEmpty() && read.problems().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
+        return read.asAsked() && read.problems().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
     }
 }

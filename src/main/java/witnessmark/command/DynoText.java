@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import witnessmark.domain.DynoSheet;
 import witnessmark.domain.Entry;
 import witnessmark.domain.RunInStep;
+import witnessmark.logbook.dyno.DynoFile;
 import witnessmark.logbook.dyno.SeeDyno.EngineDyno;
 import witnessmark.study.result.CurvePoint;
 import witnessmark.study.result.DynoAnswer;
@@ -57,9 +58,11 @@ final class DynoText {
     }
 
     /** One sheet by itself: its answer, what it rests on, and its curve. */
-    void alone(Consumer<String> out, DynoAnswer answer) {
+    void alone(Consumer<String> out, DynoFile.Read read) {
+        DynoAnswer answer = read.answer().orElseThrow();
         out.accept(words.alone(answer));
-        basis(out, answer, "  ");
+        (read.asksUnknown() ? words.basisUnknown(answer) : words.basis(answer))
+                .forEach(line -> out.accept("  " + line));
         for (CurvePoint point : answer.mean()) {
             out.accept("  "
                     + tools.texts()
@@ -119,7 +122,8 @@ final class DynoText {
                 .put("factor", factor.factor())
                 .put("byTheDyno", factor.byTheDyno())
                 .put("worked", factor.worked())
-                .put("dryKilopascals", factor.dry());
+                .put("dryKilopascals", factor.dry())
+                .put("kilopascals", factor.total());
         ArrayNode refused = node.putArray("refused");
         factor.refused().forEach(why -> refused.add(code(why)));
         ArrayNode missing = node.putArray("missing");

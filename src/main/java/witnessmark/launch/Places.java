@@ -124,6 +124,7 @@ final class Places {
                 shell.settings(),
                 DAYS,
                 sheets::correct);
+        sheets.onRead(engines::read);
         IncidentsPlace incidents =
                 incidents(shell, measures, book, sheets, new WeighFinding(book.desk(), outside.ids()), undo);
         all.add(incidents);

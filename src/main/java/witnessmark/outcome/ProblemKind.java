@@ -89,7 +89,6 @@ public enum ProblemKind {
     BUILDS_OVERLAP(4, true),
     /** hours told, from, to, how long that is: no engine runs longer than the time that passed. */
     TOLD_LONGER_THAN_TIME(4, true),
-
     // Parts and where they are
     /** part, fitted on, bought on. */
     FITTED_BEFORE_BOUGHT(3, true),
@@ -159,7 +158,6 @@ public enum ProblemKind {
     METER_BACKWARDS(5, false),
     /** notice: no part of the logbook is meant. */
     NOTICE_OF_NOTHING(1, false),
-
     // Faces and skims
     /** which line, what stands there, how one is written. */
     FACE_LINE_UNREAD(3, true),
@@ -179,7 +177,6 @@ public enum ProblemKind {
     SKIM_NOT_AS_THICKNESS(2, false),
     /** thickness left, the least there may be: it has to be accepted as it is. */
     BELOW_LEAST_THICKNESS(2, true),
-
     // Dyno sheets
     /** which line, what stands there, how one is written. */
     DYNO_LINE_UNREAD(3, true),
@@ -197,7 +194,6 @@ public enum ProblemKind {
     DYNO_ONE_SPEED(1, false),
     /** factor, least that is still a correction, most. */
     DYNO_FACTOR_BEYOND(3, false),
-
     // Money
     /** got back and carried on together, paid: no more comes back than was paid. */
     MORE_BACK_THAN_PAID(2, true),
@@ -417,6 +413,8 @@ public enum ProblemKind {
     TRACE_NOT_KEPT(1, true),
     /** how long it lasts by its time, how long the run lasted, how many times as much it is: a wrong time base. */
     TRACE_TIME_BASE(3, true),
+    /** how long it lasts, how long the run lasted: its last row is cut off, so the rest of it is missing. */
+    TRACE_ENDS_EARLY(2, true),
     /** file: it grew while it was read. */
     TRACE_GROWS(1, true),
     /** the file it was brought in as, run, its start: the same samples are in the logbook. */
@@ -464,6 +462,8 @@ public enum ProblemKind {
     /** how many, where to, what the system said: they are in no copy there. */
     PHOTOS_NOT_COPIED(3, false),
     // Archives
+    /** part of what is packed is missing. */
+    PACKED_ENDS_EARLY(0, true),
     /** what the archive says is wrong with it. */
     PACKED_DAMAGED(1, true),
     /** bytes it may unpack to at most. */

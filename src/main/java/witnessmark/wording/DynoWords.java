@@ -187,6 +187,13 @@ public final class DynoWords {
         return lines;
     }
 
+    /** The same of a sheet whose correction is none that is known. */
+    public List<String> basisUnknown(DynoAnswer of) {
+        List<String> lines = new ArrayList<>(basis(of));
+        lines.set(0, texts.get("dyno.factor.unknown"));
+        return lines;
+    }
+
     /** By what figures are multiplied, or why they are not. */
     public String factor(DynoFactor factor) {
         if (factor.correction() == CorrectionKind.NONE) {
@@ -200,10 +207,12 @@ public final class DynoWords {
             return texts.get("dyno.factor.missing", standard, missing(factor));
         }
         Double by = factor.factor();
-        Double dry = factor.dry();
-        return by == null || dry == null
-                ? texts.get("dyno.factor.refused", standard, refused(factor))
-                : texts.get("dyno.factor.worked", standard, factor(by), one(dry));
+        Double air = factor.byTotal() ? factor.total() : factor.dry();
+        if (by == null || air == null) {
+            return texts.get("dyno.factor.refused", standard, refused(factor));
+        }
+        return texts.get(
+                factor.byTotal() ? "dyno.factor.worked.total" : "dyno.factor.worked", standard, factor(by), one(air));
     }
 
     private String byTheDyno(DynoFactor factor, String standard) {

@@ -29,6 +29,7 @@ import witnessmark.trace.result.TimeBase;
 /** What was found in a logger's file, in words. */
 public final class TraceWords {
     private static final int SHOWN = 8;
+    private static final int MOST_DECIMALS = 4;
     private static final List<ChannelKind> USUAL = List.of(
             ChannelKind.ENGINE_SPEED,
             ChannelKind.THROTTLE,
@@ -101,6 +102,15 @@ public final class TraceWords {
         return column.stated() ? "" : ".taken";
     }
 
+    /** A pressure with as many decimals as it takes to tell it from another, two at least. */
+    public String bar(double figure, double other) {
+        int decimals = 2;
+        while (decimals < MOST_DECIMALS && number(figure, decimals).equals(number(other, decimals))) {
+            decimals++;
+        }
+        return number(figure, decimals);
+    }
+
     /** What a trace, or a part of it, comes to, a line for each thing. */
     public List<String> lines(Reduction found) {
         List<String> lines = new ArrayList<>();
@@ -169,9 +179,9 @@ public final class TraceWords {
                     .forEach(dip -> lines.add(texts.get(
                             "trace.dip",
                             at(dip.at()),
-                            number(dip.lowest(), 2),
+                            bar(dip.lowest(), dip.floor()),
                             rpm(dip.speed()),
-                            number(dip.floor(), 2),
+                            bar(dip.floor(), dip.lowest()),
                             seconds(dip.lasted()))));
         }
         OilTrend trend = found.oilTrend();

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Grade;
@@ -163,8 +166,20 @@ public final class TrendWords {
         return next == null ? finding : texts.get("trends.two", sentence(finding), sentence(ahead(of, next)));
     }
 
-    /** What one place comes to. */
+    /** What one place comes to; where too few are compared, with what is not. */
     public String finding(KindTrends of, PlaceTrend place) {
+        String found = found(of, place);
+        return fewFor(place) ? texts.get("trends.few.apart", found, apart(place)) : found;
+    }
+
+    /** Whether few are compared, and others not: what the place comes to says so. */
+    private static boolean fewFor(PlaceTrend place) {
+        return place.trend() == Trend.TOO_FEW
+                && place.last() != null
+                && !place.apart().isEmpty();
+    }
+
+    private String found(KindTrends of, PlaceTrend place) {
         String where = place(of.kind(), place.place());
         Read last = place.last();
         if (last == null) {
@@ -356,14 +371,30 @@ public final class TrendWords {
         if (beside != null && place.call() != Call.LOOK) {
             basis.add(texts.get("trends.beside", beside.others(), figure(of, beside.middle())));
         }
-        if (!place.apart().isEmpty()) {
-            boolean hot = place.apart().get(0).reading().fact().warmth() == Warmth.HOT;
-            basis.add(texts.get("trends.apart", place.apart().size(), hot ? 1 : 0));
+        if (!place.apart().isEmpty() && !fewFor(place)) {
+            basis.add(apart(place));
         }
         if (of.about()) {
             basis.add(texts.get("trends.about"));
         }
         return basis;
+    }
+
+    /** What is compared with nothing: "3 readings made hot not compared". */
+    private String apart(PlaceTrend place) {
+        Warmth now = Stream.of(place.counted(), place.before(), List.of(place.baseline()))
+                .filter(reads -> !reads.isEmpty())
+                .map(reads -> reads.get(reads.size() - 1).reading().fact().warmth())
+                .findFirst()
+                .orElse(Warmth.NOT_SAID);
+        Map<String, Integer> apart = new TreeMap<>();
+        for (Read read : place.apart()) {
+            Warmth made = read.reading().fact().warmth();
+            apart.merge(made == now ? "tester" : code(made), 1, Integer::sum);
+        }
+        List<String> said = new ArrayList<>();
+        apart.forEach((why, count) -> said.add(texts.get("trends.apart." + why, count)));
+        return measures.row(said);
     }
 
     /** The spread between places, or null where there is none. */

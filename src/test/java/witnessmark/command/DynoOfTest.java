@@ -116,8 +116,57 @@ class DynoOfTest {
     void a_correction_that_is_not_known_corrects_nothing() throws IOException {
         Shell.Ran ran = file("correction = STD\npressure = 982\nair = 24\nhumidity = 45\n4000 171\n7800 186\n");
         assertThat(ran.err()).contains("'correction = STD', was not understood", "SAE J1349, ISO 1585, DIN 70020");
-        assertThat(ran.out()).contains("left as observed").doesNotContain("SAE");
+        assertThat(ran.out())
+                .contains("left as observed: the correction that was asked for is not known here")
+                .doesNotContain("SAE", "no correction was asked for");
         assertThat(ran.code()).isEqualTo(3);
+    }
+
+    @Test
+    void what_was_asked_for_and_not_done_did_not_work_and_every_line_not_read_is_found() throws IOException {
+        JsonNode unknown = new ObjectMapper()
+                .readTree(file("correction = STD\nweather = fine\n4000 171\n7800 186\nhello\n", "--json")
+                        .out());
+        assertThat(unknown.get("worked").asBoolean()).isFalse();
+        assertThat(unknown.get("found")).hasSize(3);
+        assertThat(unknown.get("unread")).hasSize(3);
+        assertThat(unknown.get("unread").findValuesAsText("line")).containsExactly("1", "2", "5");
+        assertThat(unknown.get("unread").get(2).get("text").asText()).isEqualTo("hello");
+        Shell.Ran dark = file("correction = ISO 1585\n4000 171\n7800 186\n", "--json");
+        assertThat(new ObjectMapper().readTree(dark.out()).get("worked").asBoolean())
+                .as("its air is not written down")
+                .isFalse();
+        assertThat(dark.code()).isEqualTo(3);
+        assertThat(new ObjectMapper()
+                        .readTree(file("correction = none\n4000 171\n7800 186\n", "--json")
+                                .out())
+                        .get("worked")
+                        .asBoolean())
+                .isTrue();
+    }
+
+    @Test
+    void a_file_that_is_not_there_is_no_logbook() {
+        Shell.Ran ran = shell.run("dyno", folder.resolve("nofile.txt").toString());
+        assertThat(ran.err()).contains("There is nothing at").doesNotContain("logbook");
+        assertThat(ran.code()).isEqualTo(1);
+    }
+
+    /** DIN 70020-6 goes by the barometer, vapour included: 101.3/98.2·√(306/293) = 1.0542 (check values, hot and humid). */
+    @Test
+    void of_din_the_air_it_goes_by_is_told_and_not_its_dry_part() throws IOException {
+        String humid = "correction = DIN 70020\npressure = 98.2 kPa\nair = 33\n4000 171\n7800 186\n";
+        assertThat(plain(file(humid + "humidity = 70 %\n").out()))
+                .contains("DIN 70020: observed times 1.0542; air with its vapour 98.2 kPa")
+                .doesNotContain("dry");
+        JsonNode factor = new ObjectMapper()
+                .readTree(file(humid, "--json").out())
+                .get("sheet")
+                .get("factor");
+        assertThat(factor.get("dryKilopascals").isNull())
+                .as("its humidity is not known")
+                .isTrue();
+        assertThat(factor.get("kilopascals").asDouble()).isCloseTo(98.2, within(1e-9));
     }
 
     @ParameterizedTest

@@ -132,7 +132,7 @@ class PackedTest {
             }
         }
         assertThat(told).isGreaterThan(1500);
-        assertThat(problem(Arrays.copyOf(gzip, gzip.length / 2))).isEqualTo(ProblemKind.PACKED_DAMAGED);
+        assertThat(problem(Arrays.copyOf(gzip, gzip.length / 2))).isEqualTo(ProblemKind.PACKED_ENDS_EARLY);
     }
 
     private static byte[] opened(byte[] bytes) throws IOException {

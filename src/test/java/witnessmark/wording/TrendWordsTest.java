@@ -3,15 +3,24 @@ package witnessmark.wording;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.UUID;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Id;
+import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
+import witnessmark.domain.Standing;
+import witnessmark.domain.Warmth;
 import witnessmark.logbook.View;
 import witnessmark.logbook.trends.SeeTrends;
+import witnessmark.quantity.Moment;
 import witnessmark.sample.SampleViews;
 import witnessmark.study.result.KindTrends;
 import witnessmark.study.result.PlaceTrend;
@@ -33,6 +42,10 @@ class TrendWordsTest {
     }
 
     private static KindTrends kind(String day, ReadingKind kind) {
+        return kind(facts, day, kind);
+    }
+
+    private static KindTrends kind(Facts facts, String day, ReadingKind kind) {
         View view = SampleViews.on(facts, LocalDate.parse(day));
         Engine named = view.facts().of(Engine.class).named("K06").orElseThrow().fact();
         return SeeTrends.of(
@@ -69,6 +82,40 @@ class TrendWordsTest {
                         "by chance 3 times in 100");
         assertThat(WORDS.answer(leak, place(leak, "1")))
                 .isEqualTo("Cylinder 1: 3 → 3 → 3 → 3 → 3 → 3 → 4 %, no trend in 7 readings");
+    }
+
+    /** That a reading made hot is held against none made cold: common practice, no source. */
+    @Test
+    void one_reading_without_hot_or_cold_says_which_it_is_not_compared_with() {
+        KindTrends leak = kind("2026-10-06", ReadingKind.LEAK_DOWN);
+        Reading last = Objects.requireNonNull(place(leak, "1").last()).reading().fact();
+        assertThat(last.warmth()).isEqualTo(Warmth.HOT);
+        Facts with = facts.with(List.of(new Entry<>(
+                new Id<Reading>(new UUID(1, 1)),
+                new Reading(
+                        last.kind(),
+                        Moment.of(LocalDate.of(2026, 10, 7).atTime(9, 0), ZoneId.of("Europe/London")),
+                        last.engine(),
+                        null,
+                        "1",
+                        400L,
+                        null,
+                        "",
+                        Warmth.NOT_SAID,
+                        false,
+                        "TE",
+                        "",
+                        null),
+                Standing.IN_FORCE,
+                null,
+                1)));
+
+        KindTrends now = kind(with, "2026-10-07", ReadingKind.LEAK_DOWN);
+
+        assertThat(WORDS.answer(now, place(now, "1")))
+                .isEqualTo("Cylinder 1: 4 %; it takes 4 readings to see a trend, 1 is there; "
+                        + "9 readings made hot not compared");
+        assertThat(WORDS.basis(now, place(now, "1"))).noneMatch(line -> line.contains("compared"));
     }
 
     @Test

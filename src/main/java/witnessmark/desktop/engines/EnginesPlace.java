@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.JButton;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import witnessmark.chart.Dot;
@@ -189,6 +188,11 @@ public final class EnginesPlace implements Place {
                 : Optional.of(Id.parse(engine));
     }
 
+    /** Something was just read of an engine: it is in hand when somebody comes here; who is here keeps what he looks at. */
+    public void read(Id<Engine> of) {
+        wanted = panel.isShowing() ? wanted : of.text(); // once the list is read on arrival
+    }
+
     @Override
     public JComponent firstFocus() {
         return stage.shown()
@@ -369,8 +373,7 @@ public final class EnginesPlace implements Place {
     }
 
     private void failed() {
-        JButton again = Buttons.plain(Caption.of(texts.get("engines.again")), this::refresh);
-        panel.failed(texts.get("engines.failed"), again);
+        panel.failed(texts.get("engines.failed"), Buttons.plain(Caption.of(texts.get("engines.again")), this::refresh));
     }
 
     private void askAsOf() {
@@ -385,9 +388,8 @@ public final class EnginesPlace implements Place {
     }
 
     private void lookAsOf(LocalDate day) {
-        panel.askAsOf(false);
         another.look(day);
-        firstFocus().requestFocusInWindow();
+        leaveAsOf();
     }
 
     private void chartAsTable() {

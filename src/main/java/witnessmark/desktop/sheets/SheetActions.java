@@ -45,6 +45,7 @@ final class SheetActions {
     private boolean saving;
     private @Nullable Runnable onceRead;
     private Runnable restored = () -> {};
+    private Consumer<SheetReading> wrote = reading -> {};
     private final Refusal failure = new Refusal();
 
     SheetActions(SheetsContext context, TypedSheet typing, SheetModel model, SheetWords words) {
@@ -68,6 +69,11 @@ final class SheetActions {
     /** Says what is told when a draft stands on the sheet again. */
     void onRestored(Runnable listener) {
         restored = listener;
+    }
+
+    /** Says what is told whenever something was written, with what that was. */
+    void onWritten(Consumer<SheetReading> listener) {
+        wrote = listener;
     }
 
     /** Why it could not be saved, in sentences; empty when nothing went wrong. */
@@ -152,9 +158,9 @@ final class SheetActions {
      * Saves the sheet.
      *
      * @param stopped told which field keeps it from being saved
-     * @param done told when it is in the logbook
+     * @param done told what was written when it is in the logbook
      */
-    void save(Consumer<SheetField> stopped, Runnable done) {
+    void save(Consumer<SheetField> stopped, Consumer<SheetReading> done) {
         if (saving) {
             return;
         }
@@ -201,7 +207,7 @@ final class SheetActions {
         return new Attempt(reading, found, outcome, after);
     }
 
-    private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Runnable done) {
+    private void ended(Attempt attempt, List<String> about, Consumer<SheetField> stopped, Consumer<SheetReading> done) {
         if (!attempt.outcome().didWork()) {
             stays();
             model.found(attempt.reading(), attempt.found());
@@ -211,7 +217,10 @@ final class SheetActions {
             return;
         }
         boolean changed = attempt.outcome().orThrow().isPresent();
-        look(() -> written(changed ? words.saved(about, attempt.after()) : "", done));
+        look(() -> written(changed ? words.saved(about, attempt.after()) : "", () -> {
+            done.accept(attempt.reading());
+            wrote.accept(attempt.reading());
+        }));
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -27,6 +28,7 @@ import witnessmark.desktop.shell.Aside;
 import witnessmark.logbook.sheets.FieldKind;
 import witnessmark.logbook.sheets.SheetField;
 import witnessmark.logbook.sheets.SheetGroup;
+import witnessmark.logbook.sheets.SheetReading;
 import witnessmark.wording.Texts;
 
 /** One sheet as a page: headings, rows of four columns at most, a foot with what needs a look and the buttons. */
@@ -39,6 +41,7 @@ final class SheetPage implements Aside {
     private final SheetWords words;
     private final Texts texts;
     private final Runnable leave;
+    private final Consumer<SheetReading> afterwards;
     private final SheetFields fields;
     private final JPanel page = new Page();
     private final NoticeStrip strip = new NoticeStrip();
@@ -71,18 +74,36 @@ final class SheetPage implements Aside {
     /**
      * @param help the stems of its help
      * @param leave takes the page away
+     * @param afterwards told what was saved, once the page is away
      */
-    SheetPage(SheetModel model, SheetActions actions, SheetWords words, List<String> help, Runnable leave) {
-        this(model, actions, words, help, leave, null);
-    }
-
-    /** @param written what else can be done to what is written, or null on a sheet for something new */
     SheetPage(
             SheetModel model,
             SheetActions actions,
             SheetWords words,
             List<String> help,
             Runnable leave,
+            Consumer<SheetReading> afterwards) {
+        this(model, actions, words, help, leave, afterwards, null);
+    }
+
+    /** @param written what else can be done to what is written, which is left for where one was */
+    SheetPage(
+            SheetModel model,
+            SheetActions actions,
+            SheetWords words,
+            List<String> help,
+            Runnable leave,
+            WrittenChanges written) {
+        this(model, actions, words, help, leave, saved -> {}, written);
+    }
+
+    private SheetPage(
+            SheetModel model,
+            SheetActions actions,
+            SheetWords words,
+            List<String> help,
+            Runnable leave,
+            Consumer<SheetReading> afterwards,
             @Nullable WrittenChanges written) {
         this.model = model;
         this.actions = actions;
@@ -90,6 +111,7 @@ final class SheetPage implements Aside {
         this.texts = words.texts();
         this.help = List.copyOf(help);
         this.leave = leave;
+        this.afterwards = afterwards;
         this.written = written;
         this.fields = new SheetFields(model, words);
         this.foot = new FormFoot(written == null ? buttons() : buttons(written));
@@ -244,14 +266,15 @@ final class SheetPage implements Aside {
         if (written != null && written.isStruckOut()) {
             return; // its strip says what to do first
         }
-        actions.save(this::look, () -> {
+        actions.save(this::look, saved -> {
             model.saved();
             leave.run();
+            afterwards.accept(saved);
         });
     }
 
     private void saveNext() {
-        actions.save(this::look, () -> {
+        actions.save(this::look, saved -> {
             model.next();
             fields.box(model.firstEmpty()).takeFocus();
         });

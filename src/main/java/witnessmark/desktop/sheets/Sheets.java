@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.beforewego.OutLine;
+import witnessmark.desktop.engines.EnginePage;
 import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.shell.Command;
@@ -24,11 +25,13 @@ import witnessmark.desktop.shell.CommandMenu;
 import witnessmark.desktop.shell.PlaceId;
 import witnessmark.desktop.task.Latest;
 import witnessmark.domain.Car;
+import witnessmark.domain.DynoSheet;
 import witnessmark.domain.Engine;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
+import witnessmark.domain.Reading;
 import witnessmark.domain.Run;
 import witnessmark.domain.image.RecordType;
 import witnessmark.domain.image.RecordTypes;
@@ -36,6 +39,7 @@ import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.sheets.LogSheet;
 import witnessmark.logbook.sheets.Prefilled;
 import witnessmark.logbook.sheets.ReportIncident;
+import witnessmark.logbook.sheets.SheetReading;
 import witnessmark.logbook.sheets.SheetUnits;
 import witnessmark.logbook.sheets.TypedSheet;
 import witnessmark.logbook.sheets.WriteSheet;
@@ -63,6 +67,7 @@ public final class Sheets {
     private Consumer<Aside> show = page -> {};
     private Runnable dismiss = () -> {};
     private Runnable back = () -> {};
+    private Consumer<Id<Engine>> read = engine -> {};
     private Supplier<Optional<Id<Engine>>> inView = Optional::empty;
 
     public Sheets(SheetsContext context) {
@@ -93,6 +98,21 @@ public final class Sheets {
     /** Says which engine is in view: a sheet that asks for one has it picked at first, else the only one there is. */
     public void engineInView(Supplier<Optional<Id<Engine>>> engine) {
         this.inView = engine;
+    }
+
+    /** Says what is told of which engine something was just read. */
+    public void onRead(Consumer<Id<Engine>> listener) {
+        this.read = listener;
+    }
+
+    private void tellRead(SheetReading written) {
+        written.entries().stream()
+                .map(Entry::fact)
+                .filter(Reading.class::isInstance)
+                .map(fact -> ((Reading) fact).engine())
+                .filter(Objects::nonNull)
+                .findFirst()
+                .ifPresent(read);
     }
 
     /** One command for each sheet. */
@@ -287,7 +307,7 @@ public final class Sheets {
         SheetModel model = new SheetModel(typing);
         model.mean(prefilled.texts());
         SheetWords words = new SheetWords(context.texts(), context.measures(), typing.sheet());
-        new SheetActions(context, typing, model, words).save(stopped -> open(prefilled), () -> {});
+        new SheetActions(context, typing, model, words).save(stopped -> open(prefilled), written -> {});
     }
 
     /**
@@ -338,7 +358,8 @@ public final class Sheets {
             SheetWords words = new SheetWords(context.texts(), context.measures(), sheet);
             SheetModel model = new SheetModel(typed);
             SheetActions actions = new SheetActions(context, typed, model, words);
-            page = new SheetPage(model, actions, words, SheetList.help(sheet, listed), this::leave);
+            actions.onWritten(this::tellRead);
+            page = new SheetPage(model, actions, words, SheetList.help(sheet, listed), this::leave, this::seeWritten);
             pages.put(sheet.key(), page);
         }
         return Objects.requireNonNull(page);
@@ -371,6 +392,18 @@ public final class Sheets {
     /** The same. */
     public void open(Prefilled prefilled) {
         open(prefilled, () -> {});
+    }
+
+    /** A dyno sheet is written for its curve, which is nowhere where it was called from; all others leave one where one was. */
+    private void seeWritten(SheetReading written) {
+        Facts facts = context.book().view().facts();
+        written.entries().stream()
+                .map(Entry::fact)
+                .filter(DynoSheet.class::isInstance)
+                .flatMap(made -> facts.of(DynoSheet.class).where(made::equals).stream())
+                .findFirst() // saving gave it an identity of its own
+                .map(entry -> EnginePage.ofDynoSheet(entry.id().text()))
+                .ifPresent(sheet -> context.window().go(PlaceId.ENGINES, sheet));
     }
 
     private void leave() {

@@ -198,8 +198,8 @@ final class DidModel {
                 texts.get("traces.event.dip"),
                 texts.get(
                                 "traces.event.dip.figures",
-                                number(one.lowest(), 2),
-                                number(one.floor(), 2),
+                                words.bar(one.lowest(), one.floor()),
+                                words.bar(one.floor(), one.lowest()),
                                 measures.speed(new EngineSpeed((int) Math.round(one.speed()))),
                                 seconds(one.lasted()))
                         + sideways);

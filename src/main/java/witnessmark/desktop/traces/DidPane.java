@@ -30,10 +30,12 @@ final class DidPane {
     private final ChartView chart;
     private final JLabel readout = Lettering.cutLine(" ", Styles.ECHO);
     private final SheetTable<Event> events;
+    private final Texts texts;
+    private final JLabel none = Lettering.cutLine(" ", Styles.QUIET_INK);
 
     DidPane(SheetTools tools, DidModel model) {
         this.model = model;
-        Texts texts = tools.texts();
+        texts = tools.texts();
         chart = new ChartView(words -> readout.setText(words.isEmpty() ? " " : words), dot -> {});
         events = new SheetTable<>(
                 texts.get("traces.events"),
@@ -51,7 +53,7 @@ final class DidPane {
                                 .grow()),
                 event -> event);
         events.with(tools, "traces.events");
-        events.whenEmpty(Lettering.line(texts.get("traces.events.none"), Styles.QUIET_INK));
+        events.whenEmpty(none);
         figures.setOpaque(false);
         page.setOpaque(false);
         page.add(figures, "growx, wmin 0, wrap");
@@ -72,7 +74,9 @@ final class DidPane {
         return events;
     }
 
-    void show(BroughtTrace trace, int part) {
+    /** @param timed whether its time can be that of its run, as far as that is known */
+    void show(BroughtTrace trace, int part, boolean timed) {
+        none.setText(texts.get(timed ? "traces.events.none" : "traces.events.time"));
         figures.removeAll();
         for (Figure figure : model.figures(trace.parts().get(part))) {
             figures.add(shown(figure), "wmin 0");

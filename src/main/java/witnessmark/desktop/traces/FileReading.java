@@ -54,6 +54,7 @@ final class FileReading {
                 context.texts().get("traces.reading.file", of.file()),
                 () -> TraceModel.Read.of(
                         context.bringIn(),
+                        context.book(),
                         context.bringIn().read(file, answers, settings, true, bytes -> !file.isStopped())),
                 read -> {
                     ended();

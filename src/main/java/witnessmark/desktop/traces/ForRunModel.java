@@ -1,10 +1,13 @@
 package witnessmark.desktop.traces;
 
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
 import witnessmark.domain.Engine;
@@ -12,10 +15,12 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Run;
 import witnessmark.domain.StartKnown;
+import witnessmark.logbook.tracing.BroughtBefore;
 import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
@@ -23,7 +28,6 @@ import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
 import witnessmark.quantity.Temperature;
 import witnessmark.wording.Measures;
-import witnessmark.wording.Problems;
 import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
@@ -32,10 +36,13 @@ final class ForRunModel {
     private final Texts texts;
     private final Measures measures;
     private final RecordWords records;
+    private final Supplier<ZoneId> zone;
 
-    ForRunModel(Texts texts, Measures measures) {
+    /** @param zone of the clock by which days and times are told */
+    ForRunModel(Texts texts, Measures measures, Supplier<ZoneId> zone) {
         this.texts = texts;
         this.measures = measures;
+        this.zone = zone;
         this.records = new RecordWords(texts);
     }
 
@@ -61,6 +68,15 @@ final class ForRunModel {
                         engine);
     }
 
+    /** When and for which run it was brought in before. */
+    String before(BroughtBefore before, Facts facts) {
+        String run = run(before.run(), facts);
+        Instant at = before.at();
+        return at == null
+                ? texts.get("traces.before", run)
+                : texts.get("traces.before.by", measures.fullMoment(Moment.of(at, zone.get())), before.by(), run);
+    }
+
     /** What speaks for a run. */
     String because(LikelyRun run) {
         List<String> said = run.because().stream()
@@ -73,20 +89,24 @@ final class ForRunModel {
     }
 
     /** Why nothing can be brought in as it stands; empty when something can. */
-    String whyNot(TraceModel file, Problems problems) {
+    String whyNot(TraceModel file) {
         if (file.isAsking()) {
             return texts.get("traces.answer_first");
         }
-        if (!file.isRead() || file.isDone(file.part())) {
+        if (!file.isRead() || file.isDone(file.part()) || file.before().isPresent()) {
             return "";
         }
         return file.proposal()
-                .map(proposal -> proposal.problems().stream()
-                        .filter(Problem::stops)
-                        .findFirst()
-                        .map(problems::happened)
-                        .orElse(""))
+                .map(proposal -> proposal.stops() ? texts.get("traces.refused") : "")
                 .orElseGet(() -> texts.get("traces.pick_first"));
+    }
+
+    /** Whether its time can be that of the run in hand, as far as that is known. */
+    static boolean isTimed(TraceModel file) {
+        return file.proposal().stream()
+                .flatMap(now -> now.problems().stream())
+                .map(Problem::kind)
+                .noneMatch(kind -> kind == ProblemKind.TRACE_TIME_BASE || kind == ProblemKind.TRACE_ENDS_EARLY);
     }
 
     /** What the run and the trace say, a line for each figure of the trace. */

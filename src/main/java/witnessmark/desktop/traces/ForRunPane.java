@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -27,6 +28,7 @@ import witnessmark.domain.Facts;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.logbook.port.Kept;
+import witnessmark.logbook.tracing.BroughtBefore;
 import witnessmark.logbook.tracing.BroughtTrace;
 import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceField;
@@ -56,6 +58,7 @@ final class ForRunPane {
     private final Map<TraceField, JCheckBox> ticks = new EnumMap<>(TraceField.class);
     private final Asked asked;
     private List<ForRunModel.Line> lines = List.of();
+    private @Nullable JButton there;
 
     /** What somebody does here. */
     interface Asked {
@@ -65,6 +68,9 @@ final class ForRunPane {
 
         /** Something that changes nothing of what is shown. */
         void say(Consumer<TraceModel> what);
+
+        /** Somebody wants to see the run it was brought in for. */
+        void go(Id<Run> run);
 
         /** Somebody wants to say how the time is written. */
         void time();
@@ -114,6 +120,11 @@ final class ForRunPane {
         return sheet;
     }
 
+    /** What has the focus on arrival: the run, or the way to the one it was brought in for before. */
+    JComponent first() {
+        return there == null ? run.combo() : there;
+    }
+
     ChoiceBox<Choice> run() {
         return run;
     }
@@ -160,6 +171,13 @@ final class ForRunPane {
         part.note(texts.get(model.isDone(model.part()) ? "traces.part.done" : "traces.part.open"));
         choices(model, facts);
         said.removeAll();
+        there = null;
+        model.before().ifPresent(before -> showBefore(before, facts, parts > 1));
+        if (model.before().isPresent()) {
+            sheet.revalidate();
+            sheet.repaint();
+            return;
+        }
         if (model.isDone(model.part())) {
             said.add(Lettering.paragraph(texts.get("traces.done"), Styles.STRONG), "growx, wmin 0");
         } else {
@@ -176,6 +194,19 @@ final class ForRunPane {
         }
         sheet.revalidate();
         sheet.repaint();
+    }
+
+    /** It is in the logbook: nothing is offered but the way there. */
+    private void showBefore(BroughtBefore before, Facts facts, boolean parts) {
+        shown(false);
+        part.setVisible(parts);
+        said.add(Lettering.paragraph(words.before(before, facts), Styles.STRONG), "growx, wmin 0");
+        said.add(Lettering.paragraph(texts.get("traces.before.more"), Styles.FIELD_LABEL), "growx, wmin 0");
+        JButton go = Buttons.plain(
+                Caption.of(texts.get("traces.before.go")),
+                () -> asked.go(before.run().id()));
+        said.add(go, "growx 0");
+        there = go;
     }
 
     private void say(Problem problem) {

@@ -14,7 +14,9 @@ import witnessmark.domain.ChannelUnit;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
+import witnessmark.logbook.Desk;
 import witnessmark.logbook.tracing.BringInTrace;
+import witnessmark.logbook.tracing.BroughtBefore;
 import witnessmark.logbook.tracing.BroughtTrace;
 import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceAnswers;
@@ -50,24 +52,28 @@ public final class TraceModel {
      *
      * @param trace or why there is none
      * @param runs of which run each part may be, the likeliest first
+     * @param before what became of each part when it was brought in before
      */
-    public record Read(Outcome<BroughtTrace> trace, List<List<LikelyRun>> runs) {
+    public record Read(Outcome<BroughtTrace> trace, List<List<LikelyRun>> runs, List<Optional<BroughtBefore>> before) {
         /** Asks for it; blocks. */
-        static Read of(BringInTrace bringIn, Outcome<BroughtTrace> trace) {
+        static Read of(BringInTrace bringIn, Desk book, Outcome<BroughtTrace> trace) {
             List<List<LikelyRun>> runs = new ArrayList<>();
+            List<Optional<BroughtBefore>> before = new ArrayList<>();
             if (trace.didWork()) {
                 BroughtTrace found = trace.orThrow();
                 for (int i = 0; i < found.parts().size(); i++) {
                     runs.add(bringIn.likeliest(found, i));
+                    before.add(BroughtBefore.of(book, found, i));
                 }
             }
-            return new Read(trace, runs);
+            return new Read(trace, runs, before);
         }
     }
 
     /** One part of the file. */
     private static final class PartInHand {
         private List<LikelyRun> runs = List.of();
+        private @Nullable BroughtBefore before;
         private @Nullable TraceProposal proposal;
         private final Set<TraceField> taken = EnumSet.noneOf(TraceField.class);
         private String note = "";
@@ -149,14 +155,18 @@ public final class TraceModel {
         for (int i = 0; i < now.parts().size(); i++) {
             PartInHand each = parts.computeIfAbsent(i, number -> new PartInHand());
             each.runs = read.runs().get(i);
+            each.before = read.before().get(i).orElse(null);
             choose(each, i, runFor(each, i), bringIn, true);
         }
         part = Math.min(part, Math.max(0, now.parts().size() - 1));
         return isOfAnotherEngine(bringIn);
     }
 
-    /** The run that was picked, else the one it was called for, else the likeliest when that is sure. */
+    /** The run it was brought in for before, else the one that was picked, else the one it was called for, else the likeliest when that is sure. */
     private Optional<Entry<Run>> runFor(PartInHand each, int number) {
+        if (each.before != null) {
+            return Optional.of(each.before.run());
+        }
         TraceProposal before = each.proposal;
         Id<Run> id = each.chosen && before != null ? before.run().id() : number == 0 ? wanted : null;
         if (each.chosen && before == null) {
@@ -323,6 +333,16 @@ public final class TraceModel {
         return each != null && each.done;
     }
 
+    /** What became of the part in hand when it was brought in before this page; then nothing of it is taken again. */
+    Optional<BroughtBefore> before() {
+        return inHand().done ? Optional.empty() : Optional.ofNullable(inHand().before);
+    }
+
+    /** Whether the part in hand can go with a run that nobody logged yet. */
+    boolean canLog() {
+        return isRead() && !isAsking() && !inHand().done && inHand().before == null;
+    }
+
     private PartInHand inHand() {
         return parts.computeIfAbsent(part, number -> new PartInHand());
     }
@@ -386,10 +406,11 @@ public final class TraceModel {
     }
 
     /** The logbook changed: the run in hand may say something else now, or be gone. */
-    void look(BringInTrace bringIn, List<List<LikelyRun>> runs) {
-        for (int i = 0; i < runs.size() && trace != null; i++) {
+    void look(BringInTrace bringIn, Read read) {
+        for (int i = 0; i < read.runs().size() && trace != null; i++) {
             PartInHand each = parts.computeIfAbsent(i, number -> new PartInHand());
-            each.runs = runs.get(i);
+            each.runs = read.runs().get(i);
+            each.before = read.before().get(i).orElse(null);
             if (!each.done) {
                 choose(each, i, runFor(each, i), bringIn, true);
             }
@@ -437,7 +458,7 @@ public final class TraceModel {
     /** What is to be written now; empty while a question is open, no run is picked, or it is refused. */
     Optional<TraceProposal> toSave() {
         TraceProposal now = inHand().proposal;
-        if (now == null || now.stops() || isAsking() || inHand().done) {
+        if (now == null || now.stops() || !canLog()) {
             return Optional.empty();
         }
         return Optional.of(

@@ -21,7 +21,6 @@ import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.logbook.port.Written;
 import witnessmark.logbook.tracing.BroughtTrace;
-import witnessmark.logbook.tracing.LikelyRun;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
 import witnessmark.outcome.Outcome;
@@ -63,7 +62,8 @@ public final class TracePage implements Aside {
         this.texts = context.texts();
         this.problems = new Problems(texts, context.measures());
         this.words = new UnderstoodWords(texts, context.measures());
-        this.runWords = new ForRunModel(texts, context.measures());
+        this.runWords = new ForRunModel(
+                texts, context.measures(), () -> context.book().view().zone());
         this.looking = new Latest(context.tasks());
         this.files = new WaitingFiles(context.watch());
         questions = new QuestionsPane(texts, words, this::answer);
@@ -128,14 +128,13 @@ public final class TracePage implements Aside {
         }
         looking.run(
                 texts.get("traces.looking"),
-                () -> TraceModel.Read.of(context.bringIn(), Outcome.worked(trace))
-                        .runs(),
-                runs -> looked(now, runs),
+                () -> TraceModel.Read.of(context.bringIn(), context.book(), Outcome.worked(trace)),
+                read -> looked(now, read),
                 this::broke);
     }
 
-    private void looked(TraceModel of, List<List<LikelyRun>> runs) {
-        of.look(context.bringIn(), runs);
+    private void looked(TraceModel of, TraceModel.Read read) {
+        of.look(context.bringIn(), read);
         fill();
     }
 
@@ -201,7 +200,8 @@ public final class TracePage implements Aside {
     }
 
     private void watched() {
-        panel.watching(context.watch().said(), context.watch().state());
+        panel.watching(
+                context.watch().said(), context.watch().state(), context.watch().passed());
         can();
     }
 
@@ -299,7 +299,7 @@ public final class TracePage implements Aside {
         BroughtTrace found = trace.get();
         read.show(found);
         if (now.isRead()) {
-            did.show(found, now.part());
+            did.show(found, now.part(), ForRunModel.isTimed(now));
             forRun.show(now, facts(), words);
         } else {
             forRun.showUnread();
@@ -319,20 +319,12 @@ public final class TracePage implements Aside {
     private void can() {
         TraceModel now = model;
         boolean idle = !reading.isUnderWay();
-        if (now == null || !idle || !now.isRead()) {
-            panel.can(
-                    false,
-                    false,
-                    idle && context.watch().at(path).isPresent(),
-                    files.after(path).size());
-        } else {
-            panel.can(
-                    !now.isAsking() && !now.isDone(now.part()),
-                    !saving && now.toSave().isPresent(),
-                    context.watch().at(path).isPresent(),
-                    files.after(path).size());
-        }
-        panel.say(now == null || !idle ? "" : runWords.whyNot(now, problems));
+        panel.can(
+                now != null && idle && now.canLog(),
+                now != null && idle && !saving && now.toSave().isPresent(),
+                idle && context.watch().at(path).isPresent(),
+                files.after(path).size());
+        panel.say(now == null || !idle ? "" : runWords.whyNot(now));
     }
 
     // What a person does
@@ -357,7 +349,7 @@ public final class TracePage implements Aside {
     private void logRun() {
         TraceModel now = model;
         BroughtTrace trace = now == null ? null : now.trace().orElse(null);
-        if (now != null && trace != null && !now.isDone(now.part())) {
+        if (now != null && trace != null && now.canLog()) {
             boolean begun = context.asked().log(now.keeps() ? trace : trace.withoutSamples(), now.part(), now.note());
             if (!begun) {
                 panel.showFound(now.file(), words.file(trace), List.of(texts.get("traces.log.begun")), true);
@@ -473,6 +465,11 @@ public final class TracePage implements Aside {
             if (now != null) {
                 what.accept(now);
             }
+        }
+
+        @Override
+        public void go(Id<Run> run) {
+            context.asked().run(run);
         }
 
         @Override

@@ -54,6 +54,7 @@ final class TracePanel extends JPanel {
     private final JButton unwatch;
     private final JTextArea waiting = Lettering.paragraph("", Styles.STRONG);
     private final JTextArea watched = Lettering.paragraph("", Styles.FIELD_LABEL);
+    private final JTextArea passed = Lettering.paragraph("", Styles.NOTE);
     private final JButton save;
     private final FormFoot foot;
     private final transient QuestionsPane questions;
@@ -124,12 +125,13 @@ final class TracePanel extends JPanel {
     }
 
     private JComponent empty() {
-        Sheet sheet = new Sheet("fill, wrap, hidemode 3", "[0::,grow,center]", "push[]8[]14[]26[]8[]8[]push");
+        Sheet sheet = new Sheet("fill, wrap, hidemode 3", "[0::,grow,center]", "push[]8[]14[]26[]8[]8[]8[]push");
         sheet.add(Lettering.line(texts.get("traces.empty"), Styles.SECTION), "wmin 0");
         sheet.add(Lettering.paragraph(texts.get("traces.empty.more"), Styles.FIELD_LABEL), "w 200:520:, wmin 0");
         sheet.add(choose);
         sheet.add(waiting, "w 200:520:, wmin 0");
         sheet.add(watched, "w 200:520:, wmin 0");
+        sheet.add(passed, "w 200:520:, wmin 0");
         JPanel ways = new JPanel(new FormLayout("insets 0, gap 8, hidemode 3"));
         ways.setOpaque(false);
         List.of(first, watch, unwatch).forEach(ways::add);
@@ -248,11 +250,14 @@ final class TracePanel extends JPanel {
      *
      * @param said what waits; empty for nothing
      * @param state which folder is watched and what became of it; empty for none
+     * @param lines what lies in it and does not wait, each with why
      */
-    void watching(String said, String state) {
+    void watching(String said, String state, List<String> lines) {
         waiting.setText(said);
         waiting.setVisible(!said.isEmpty());
         first.setVisible(!said.isEmpty());
+        passed.setText(String.join("\n", lines));
+        passed.setVisible(!lines.isEmpty());
         watched.setText(state.isEmpty() ? texts.get("traces.watch.none") : state);
         watch.setText(Caption.of(texts.get(state.isEmpty() ? "traces.watch" : "traces.watch.another"))
                 .text());
@@ -269,7 +274,7 @@ final class TracePanel extends JPanel {
     }
 
     JComponent firstFocus(TraceModel model, ForRunPane forRun) {
-        return questions.firstOpen(model).orElse(forRun.run().combo());
+        return questions.firstOpen(model).orElseGet(forRun::first);
     }
 
     JButton chooseButton() {

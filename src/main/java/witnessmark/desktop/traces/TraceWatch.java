@@ -4,14 +4,19 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.task.Lookout;
 import witnessmark.desktop.task.Tasks;
+import witnessmark.domain.Run;
 import witnessmark.logbook.tracing.WatchedFolder;
 import witnessmark.logbook.tracing.WatchedFolder.Look;
+import witnessmark.logbook.tracing.WatchedFolder.Passed;
 import witnessmark.logbook.tracing.WatchedFolder.Waiting;
+import witnessmark.outcome.Problem;
 import witnessmark.wording.Measures;
+import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
 
 /**
@@ -21,15 +26,18 @@ import witnessmark.wording.Texts;
 public final class TraceWatch implements AutoCloseable {
     private static final Duration BETWEEN_LOOKS = Duration.ofSeconds(3);
     private static final int NAMED = 3;
+    private static final int TOLD = 6;
 
     private final Texts texts;
     private final Measures measures;
+    private final Problems problems;
     private final WatchedFolder folder;
     private final Lookout<Look> lookout;
 
     public TraceWatch(Texts texts, Measures measures, Tasks tasks, WatchedFolder folder) {
         this.texts = texts;
         this.measures = measures;
+        this.problems = new Problems(texts, measures);
         this.folder = folder;
         this.lookout = new Lookout<>(
                 tasks,
@@ -101,6 +109,27 @@ public final class TraceWatch implements AutoCloseable {
         return last.growing() > 0
                 ? texts.get("traces.watch.growing", watched, last.growing())
                 : texts.get("traces.watch.watched", watched);
+    }
+
+    /** What lies there and does not wait, a line each with why; what may have to be done about first. */
+    List<String> passed() {
+        List<Passed> all = lookout.last().passed();
+        List<String> said = new ArrayList<>();
+        all.stream().limit(TOLD).map(this::line).forEach(said::add);
+        if (all.size() > TOLD) {
+            said.add(texts.get("traces.watch.passed.more", all.size() - TOLD));
+        }
+        return said;
+    }
+
+    private String line(Passed file) {
+        String key = "traces.watch.passed." + file.why().name().toLowerCase(Locale.ROOT);
+        Object about = file.about();
+        if (about instanceof Run run) {
+            return texts.get(key, file.name(), run.name(), measures.start(run));
+        }
+        String more = about instanceof Problem problem ? problems.happened(problem) : String.valueOf(about);
+        return texts.get(key, file.name(), more);
     }
 
     /** Looks now, unless a look is under way. */

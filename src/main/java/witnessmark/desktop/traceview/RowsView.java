@@ -283,6 +283,20 @@ final class RowsView extends JPanel {
         }
     }
 
+    /**
+     * Shows all of it again.
+     *
+     * @return whether it was looked at more closely
+     */
+    boolean showWhole() {
+        DrawnTraceRows now = drawn;
+        boolean closer = now != null && !now.seen().isWhole();
+        if (closer) {
+            look(Stretch::showAll);
+        }
+        return closer;
+    }
+
     private void zoom(double factor) {
         look(seen -> {
             boolean inSight = hair >= seen.from() && hair <= seen.to();

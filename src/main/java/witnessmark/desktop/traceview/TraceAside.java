@@ -74,7 +74,7 @@ public final class TraceAside implements Aside {
         this.settled = context.tasks().later(PAUSE, this::readStretch);
         panel.side().onMark(line -> choose(line, false), line -> choose(line, true));
         panel.onTab(settled::poke);
-        FormKeys.bindWithin(panel, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", this::leave);
+        FormKeys.bindWithin(panel, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", this::escape);
         FormKeys.bindWithin(
                 panel, Keys.menu(KeyEvent.VK_P), "wm-print", this::print); // where it shows, before the menus
     }
@@ -148,6 +148,13 @@ public final class TraceAside implements Aside {
             context.window().say(texts.get("traceview.none"));
         } else {
             open(found.get(0).trace().id(), in);
+        }
+    }
+
+    /** Looked at more closely it is whole again first. */
+    private void escape() {
+        if (!panel.view().showWhole()) {
+            leave();
         }
     }
 

@@ -14,6 +14,7 @@ import witnessmark.study.result.KindTrends;
 import witnessmark.study.result.LimitAhead;
 import witnessmark.study.result.PlaceTrend;
 import witnessmark.study.result.Read;
+import witnessmark.study.result.Trend;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
 import witnessmark.wording.TrendWords;
@@ -60,7 +61,19 @@ public final class TrendsModel {
             return texts.get("trends.nothing", engine);
         }
         TrendLine first = lines.get(0);
-        return call(first) == Call.NONE ? texts.get("trends.quiet", engine) : first.answer();
+        return call(first) == Call.NONE ? quiet(engine, lines) : first.answer();
+    }
+
+    /** Nothing asks for a look; but a reading held against none of those before it does not say so of its place. */
+    private String quiet(String engine, List<TrendLine> lines) {
+        String quiet = texts.get("trends.quiet", engine);
+        return lines.stream()
+                .filter(line -> line.figures() != null
+                        && line.figures().trend() == Trend.TOO_FEW
+                        && !line.figures().apart().isEmpty())
+                .findFirst()
+                .map(line -> texts.get("trends.quiet.apart", quiet, line.kind(), line.answer()))
+                .orElse(quiet);
     }
 
     Optional<Chart> chart(TrendLine line) {

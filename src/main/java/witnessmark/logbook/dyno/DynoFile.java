@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +32,7 @@ import witnessmark.domain.RunKind;
 import witnessmark.domain.Standing;
 import witnessmark.domain.StartKnown;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
 import witnessmark.quantity.Pressure;
 import witnessmark.quantity.RunningTime;
@@ -55,29 +57,30 @@ public final class DynoFile {
     private static final Id<DynoSheet> SHEET = new Id<>(new UUID(0, 0));
     private static final Id<Run> RUN = new Id<>(new UUID(0, 0));
 
-    private final List<Unread> unread = new ArrayList<>();
+    private final List<Problem> unread = new ArrayList<>();
     private final Map<String, String> named = new HashMap<>();
     private final Map<String, Integer> lines = new HashMap<>();
 
     private DynoFile() {}
 
     /**
-     * A line that was not understood.
-     *
-     * @param line as an editor counts it
-     * @param text the line
-     * @param example a line that would be
-     */
-    public record Unread(int line, String text, String example) {}
-
-    /**
      * What the lines come to.
      *
      * @param answer the sheet worked out, held against no other; empty when no point was understood
-     * @param unread lines that were not understood; nothing of them counts
-     * @param problems of the pulls, each with its line
+     * @param problems of the lines, each with its number; nothing of one that was not understood counts
+     * @param asked whether a line asks for a correction, known or not
      */
-    public record Read(Optional<DynoAnswer> answer, List<Unread> unread, List<Problem> problems) {}
+    public record Read(Optional<DynoAnswer> answer, List<Problem> problems, boolean asked) {
+        /** Whether it is corrected as a line asks for; so too where none does. */
+        public boolean asAsked() {
+            return !asked || answer.isEmpty() || answer.get().factor().corrects();
+        }
+
+        /** Whether the correction that a line asks for is none of those that are known. */
+        public boolean asksUnknown() {
+            return asked && answer.isPresent() && answer.get().sheet().fact().correction() == CorrectionKind.NONE;
+        }
+    }
 
     public static Read of(List<String> all) {
         DynoFile file = new DynoFile();
@@ -101,7 +104,10 @@ public final class DynoFile {
         Optional<DynoAnswer> answer = read.points().isEmpty()
                 ? Optional.empty()
                 : Optional.of(DynoSheets.alone(entry(SHEET, sheet), entry(RUN, run()), read.points()));
-        return new Read(answer, List.copyOf(file.unread), read.problems());
+        List<Problem> problems = new ArrayList<>(file.unread);
+        problems.sort(Comparator.comparing(problem -> (Integer) problem.facts().get(0)));
+        problems.addAll(read.problems());
+        return new Read(answer, List.copyOf(problems), file.asks());
     }
 
     private void head(int number, String text, String name, String figure) {
@@ -110,8 +116,13 @@ public final class DynoFile {
                 named.put(name, figure);
                 lines.put(name, number);
             }
-            default -> unread.add(new Unread(number, text, "pressure = 98.2 kPa"));
+            default -> unread.add(Problem.of(ProblemKind.DYNO_LINE_UNREAD, number, text, "pressure = 98.2 kPa"));
         }
+    }
+
+    private boolean asks() {
+        String correction = named.getOrDefault("correction", "");
+        return !correction.isEmpty() && !correction.equalsIgnoreCase(CorrectionKind.NONE.code());
     }
 
     private DynoSheet sheet() {
@@ -193,7 +204,11 @@ public final class DynoFile {
     }
 
     private void unread(String name, String example) {
-        unread.add(new Unread(lines.getOrDefault(name, 0), name + " = " + named.getOrDefault(name, ""), example));
+        unread.add(Problem.of(
+                ProblemKind.DYNO_LINE_UNREAD,
+                lines.getOrDefault(name, 0),
+                name + " = " + named.getOrDefault(name, ""),
+                example));
     }
 
     private static <F extends Fact> Entry<F> entry(Id<F> id, F fact) {

@@ -3,6 +3,7 @@ package witnessmark.logbook.sheets;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +16,7 @@ import witnessmark.domain.Reading;
 import witnessmark.domain.ReadingKind;
 import witnessmark.domain.ReadingLimit;
 import witnessmark.domain.Trigger;
+import witnessmark.domain.Warmth;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.logbook.run.UsualBand;
 import witnessmark.outcome.ProblemKind;
@@ -183,6 +185,22 @@ final class ReadingsBefore {
                         && stands(trigger.fact().validFrom(), trigger.fact().validTo(), day));
         if (grade.badness() > before && !limited && !triggered) {
             in.note(field, SheetNote.of("grade_shows_nowhere"));
+        }
+    }
+
+    /** Says which readings of the place it will not be held against, since one made hot is compared with none made cold. */
+    void noteApart(ReadSheet in, SheetField field, String place, Warmth warmth) {
+        List<Reading> others = readings.stream()
+                .filter(reading -> reading.place().equals(place) && reading.warmth() != warmth)
+                .toList();
+        boolean byWarmth = kind == ReadingKind.LEAK_DOWN || kind == ReadingKind.COMPRESSION;
+        if (!others.isEmpty()) {
+            Warmth last = others.get(others.size() - 1).warmth();
+            int alike = Math.toIntExact(
+                    others.stream().filter(reading -> reading.warmth() == last).count());
+            in.note(field, SheetNote.of("apart_from_" + last.name().toLowerCase(Locale.ROOT), alike));
+        } else if (byWarmth && warmth == Warmth.NOT_SAID) {
+            in.note(field, SheetNote.of("warmth_not_said"));
         }
     }
 

@@ -124,6 +124,9 @@ public final class WriteReading implements LogSheet {
             before.queryCylinder(in, PLACE);
         }
         String place = before == null ? in.text(PLACE) : before.place(in, PLACE);
+        if (before != null && warmth != null) {
+            before.noteApart(in, WARMTH, place, warmth);
+        }
         @Nullable Long value = null;
         @Nullable Grade grade = null;
         if (kind != null && kind.graded()) {

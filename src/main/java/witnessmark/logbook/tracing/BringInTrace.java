@@ -208,8 +208,9 @@ public final class BringInTrace {
         BroughtTrace trace = proposal.trace();
         List<Entry<?>> entries = new ArrayList<>();
         Entry<Run> run = proposal.run();
-        Run next = RunFromTrace.of(run.fact(), proposal.figures(), taken);
-        if (desk.view().facts().of(Run.class).find(run.id()).isEmpty()) {
+        boolean fresh = desk.view().facts().of(Run.class).find(run.id()).isEmpty();
+        Run next = RunFromTrace.of(run.fact(), proposal.figures(), taken, fresh);
+        if (fresh) {
             entries.add(new Entry<>(run.id(), next, run.standing(), run.struckBecause(), run.rev()));
         } else if (!next.equals(run.fact())) {
             entries.add(new Entry<>(run.id(), next, run.standing(), run.struckBecause(), run.rev() + 1));
@@ -337,7 +338,7 @@ public final class BringInTrace {
                         other.fact().name()));
             }
         }
-        RunsOfTrace.otherCar(facts, trace.name(), run.fact())
+        RunsOfTrace.otherCar(facts, trace, run.fact())
                 .ifPresent(named -> problems.add(Problem.of(
                         ProblemKind.TRACE_OF_OTHER_CAR,
                         trace.name(),
@@ -348,7 +349,8 @@ public final class BringInTrace {
         Reduction reduction = trace.parts().get(part);
         TimeBaseCheck.of(
                         reduction,
-                        new RunFigures(run.fact().running(), run.fact().laps(), null))
+                        new RunFigures(run.fact().running(), run.fact().laps(), null),
+                        part == trace.parts().size() - 1 ? trace.found().defects() : null)
                 .ifPresent(problems::add);
         if (reduction.speed() != null && reduction.coverage() < COVERED) {
             problems.add(Problem.of(ProblemKind.TRACE_COVERS_LITTLE, (int) Math.floor(reduction.coverage() * 100)));

@@ -10,7 +10,7 @@ import witnessmark.domain.Run;
  * @param run as it is written
  * @param because what speaks for it; empty when only its length can
  * @param hasTrace whether it has one already
- * @param otherCar whether the file is named after another car than it was
+ * @param otherCar whether the file is by its name or its first lines of another car than it was
  */
 public record LikelyRun(Entry<Run> run, Set<Because> because, boolean hasTrace, boolean otherCar) {
     public LikelyRun {
@@ -23,7 +23,7 @@ public record LikelyRun(Entry<Run> run, Set<Because> because, boolean hasTrace, 
         CLOCK(8),
         /** It is of the day in the file's name, or else of the logger's clock. */
         DAY(4),
-        /** Its car is in the file's name. */
+        /** Its car is in the file's name, or in its first lines. */
         CAR(2),
         /** Its own name is in the file's name. */
         NAME(1);

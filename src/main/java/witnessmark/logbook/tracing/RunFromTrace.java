@@ -20,10 +20,12 @@ import witnessmark.quantity.Temperature;
 /** A run with figures of its trace in place of its own. */
 final class RunFromTrace {
     private final Run run;
+    private final boolean fresh;
     private final Map<TraceField, Object> figures = new EnumMap<>(TraceField.class);
 
-    private RunFromTrace(Run run, Map<TraceField, Object> all, Set<TraceField> taken) {
+    private RunFromTrace(Run run, Map<TraceField, Object> all, Set<TraceField> taken, boolean fresh) {
         this.run = run;
+        this.fresh = fresh;
         all.forEach((field, figure) -> {
             if (taken.contains(field)) {
                 figures.put(field, figure);
@@ -31,8 +33,9 @@ final class RunFromTrace {
         });
     }
 
-    static Run of(Run run, Map<TraceField, Object> figures, Set<TraceField> taken) {
-        return new RunFromTrace(run, figures, taken).made();
+    /** @param fresh whether the run is written with its trace, so that nothing else is known by one */
+    static Run of(Run run, Map<TraceField, Object> figures, Set<TraceField> taken, boolean fresh) {
+        return new RunFromTrace(run, figures, taken, fresh).made();
     }
 
     private Run made() {
@@ -80,11 +83,12 @@ final class RunFromTrace {
 
     /** A counter that was known as running time was stays so when running time comes of the trace. */
     private KnownBy knownBy() {
-        KnownBy known = run.knownBy();
+        KnownBy own = own();
+        KnownBy known = own;
         if (figures.containsKey(TraceField.RUNNING)) {
             for (Counter counter : Counter.values()) {
                 if (run.of(counter) != null) {
-                    known = known.with(counter, run.knownBy().of(counter));
+                    known = known.with(counter, own.of(counter));
                 }
             }
         }
@@ -93,6 +97,12 @@ final class RunFromTrace {
             known = counter == null ? known : known.with(counter, HowKnown.TRACE);
         }
         return known;
+    }
+
+    /** The sheet of a new run is filled with that it is known by its trace: what was typed over it is not. */
+    private KnownBy own() {
+        boolean filled = fresh && run.knownBy().of(Counter.RUNNING) == HowKnown.TRACE;
+        return filled ? KnownBy.all(HowKnown.TIMED) : run.knownBy();
     }
 
     private <T> T or(TraceField field, Class<T> type, T own) {

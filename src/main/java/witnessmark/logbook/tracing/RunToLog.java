@@ -9,25 +9,29 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Car;
+import witnessmark.domain.HowKnown;
 import witnessmark.domain.Id;
 import witnessmark.logbook.View;
 import witnessmark.logbook.run.FieldUnits;
 import witnessmark.logbook.run.RunField;
 import witnessmark.logbook.run.TextsOfFigures;
 import witnessmark.quantity.Moment;
+import witnessmark.trace.result.Reduction;
 
 /**
  * What a trace says of a run that nobody has logged yet, for the run sheet. A person completes it.
  *
  * @param day by the file's clock, else in its name, or null when neither says it
  * @param start by the file's clock, or null when that was not set
- * @param car whose name is in that of the file, or null
+ * @param car whose name is in that of the file or in its first lines, or null
+ * @param laps driven, or null when none is marked
  * @param figures what was measured
  */
 public record RunToLog(
         @Nullable LocalDate day,
         @Nullable Moment start,
         @Nullable Id<Car> car,
+        @Nullable Integer laps,
         Map<TraceField, Object> figures) {
     /** The fields of the sheet for what a trace measures; heat cycles are left to what the sheet knows of the day. */
     private static final Map<TraceField, RunField> FIELDS = Map.of(
@@ -52,8 +56,14 @@ public record RunToLog(
         return new RunToLog(
                 start != null ? start.day() : day.orElse(null),
                 start,
-                RunsOfTrace.car(view.facts(), trace.name(), view.zone()).orElse(null),
+                RunsOfTrace.car(view.facts(), trace, view.zone()).orElse(null),
+                laps(trace.parts().get(part)),
                 figures);
+    }
+
+    private static @Nullable Integer laps(Reduction part) {
+        Integer laps = part.laps();
+        return laps == null || laps == 0 ? null : laps;
     }
 
     /** How it stands in the fields of the sheet. */
@@ -65,7 +75,13 @@ public record RunToLog(
                 values.put(to, figure);
             }
         });
+        if (laps != null) {
+            values.put(RunField.LAPS, laps);
+        }
         Map<RunField, String> texts = new EnumMap<>(new TextsOfFigures(units).of(values));
+        if (figures.containsKey(TraceField.RUNNING)) {
+            texts.put(RunField.KNOWN, HowKnown.TRACE.code());
+        }
         if (day != null) {
             texts.put(RunField.DATE, TextsOfFigures.of(day));
         }

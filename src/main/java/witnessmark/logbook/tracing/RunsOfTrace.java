@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -23,12 +24,18 @@ import witnessmark.quantity.Moment;
 import witnessmark.trace.result.Reduction;
 
 /**
- * Of which run a trace may be: by its clock, by the day and the car in its file's name, by its length, and those that have
+ * Of which run a trace may be: by its clock, by the day in its file's name, by the car there or in its first lines, by its length, and those that have
  * no trace yet first. A person decides.
  */
 final class RunsOfTrace {
     private static final Pattern DAY = Pattern.compile("(20\\d\\d)[-_.]?([01]\\d)[-_.]?([0-3]\\d)");
+    /** What may mark a line as none of figures. */
+    private static final Pattern MARK = Pattern.compile("^[^a-z]+");
+
     private static final Pattern INITIAL = Pattern.compile("([a-z])[a-z]+(\\d*)");
+    /** What lines above the headings call the car, in small letters. */
+    private static final Set<String> CAR = Set.of("car", "vehicle", "car number", "vehicle number");
+
     private static final long NEAR_MILLIS = 30 * 60_000L;
 
     private final Facts facts;
@@ -36,10 +43,18 @@ final class RunsOfTrace {
     private final @Nullable Moment begins;
     private final @Nullable LocalDate day;
     private final long lasted;
-    /** The one car that the name of the file names, or null. */
+    /** The car that stands above the headings, or null. */
+    private final @Nullable Id<Car> above;
+    /** The one car that the file is of by its name and by what stands above its headings, or null. */
     private final @Nullable Id<Car> car;
 
-    private RunsOfTrace(Facts facts, String name, @Nullable LocalDateTime clock, long lasted, ZoneId zone) {
+    private RunsOfTrace(
+            Facts facts,
+            String name,
+            Map<String, String> said,
+            @Nullable LocalDateTime clock,
+            long lasted,
+            ZoneId zone) {
         this.facts = facts;
         this.name = name.toLowerCase(Locale.ROOT);
         this.begins = clock != null && FiguresOfPart.isSet(clock) ? Moment.of(clock, zone) : null;
@@ -51,13 +66,33 @@ final class RunsOfTrace {
                 .filter(each -> namesCar(each.fact().name()))
                 .map(Entry::id)
                 .toList();
-        this.car = cars.size() == 1 ? cars.get(0) : null;
+        this.above = above(facts, said);
+        Id<Car> inName = cars.size() == 1 ? cars.get(0) : null;
+        boolean agree = above == null || cars.isEmpty() || cars.contains(above);
+        this.car = !agree ? null : above != null ? above : inName;
+    }
+
+    /** The car whose name is exactly what a line above the headings says; null when none is. */
+    private static @Nullable Id<Car> above(Facts facts, Map<String, String> said) {
+        return said.entrySet().stream()
+                .filter(line -> CAR.contains(MARK.matcher(line.getKey().toLowerCase(Locale.ROOT))
+                        .replaceFirst("")
+                        .strip()))
+                .flatMap(line -> facts.of(Car.class)
+                        .inForce()
+                        .filter(car -> car.fact()
+                                .name()
+                                .equalsIgnoreCase(line.getValue().strip())))
+                .map(Entry::id)
+                .findFirst()
+                .orElse(null);
     }
 
     private static RunsOfTrace of(Facts facts, BroughtTrace trace, int part, ZoneId zone) {
         LocalDateTime clock = part == 0 ? trace.found().recognised().begins() : null;
         Reduction reduction = trace.parts().get(part);
-        return new RunsOfTrace(facts, trace.name(), clock, reduction.lasted() / 1_000, zone);
+        return new RunsOfTrace(
+                facts, trace.name(), trace.found().recognised().said(), clock, reduction.lasted() / 1_000, zone);
     }
 
     /** All runs, the likeliest first. */
@@ -67,16 +102,16 @@ final class RunsOfTrace {
 
     /** The run of the day and the car that a file is named after; empty when its name says neither. */
     static Optional<Entry<Run>> named(Facts facts, String file, ZoneId zone) {
-        return new RunsOfTrace(facts, file, null, 0, zone)
+        return new RunsOfTrace(facts, file, Map.of(), null, 0, zone)
                 .likeliest().stream()
                         .filter(run -> !run.because().isEmpty())
                         .findFirst()
                         .map(LikelyRun::run);
     }
 
-    /** The car whose name is in that of a file; empty when none is, or several are. */
-    static Optional<Id<Car>> car(Facts facts, String file, ZoneId zone) {
-        return Optional.ofNullable(new RunsOfTrace(facts, file, null, 0, zone).car);
+    /** The car a file is of by its name and its first lines; empty when neither says one, or they differ. */
+    static Optional<Id<Car>> car(Facts facts, BroughtTrace trace, ZoneId zone) {
+        return Optional.ofNullable(of(facts, trace, 0, zone).car);
     }
 
     /** The day that is in the name of a file. */
@@ -106,7 +141,9 @@ final class RunsOfTrace {
         if (run.start().day().equals(day)) {
             because.add(LikelyRun.Because.DAY);
         }
-        if (run.car() != null && namesCar(facts.of(Car.class).get(run.car()).name())) {
+        if (run.car() != null
+                && (run.car().equals(above)
+                        || namesCar(facts.of(Car.class).get(run.car()).name()))) {
             because.add(LikelyRun.Because.CAR);
         }
         if (namesRun(run.name())) {
@@ -122,9 +159,9 @@ final class RunsOfTrace {
         return car != null && run.car() != null && !car.equals(run.car());
     }
 
-    /** The car a file is named after where that is another than the run's; empty where it is the same or not said. */
-    static Optional<Id<Car>> otherCar(Facts facts, String file, Run run) {
-        RunsOfTrace runs = new RunsOfTrace(facts, file, null, 0, run.start().zone());
+    /** The car a file is of where that is another than the run's; empty where it is the same or not said. */
+    static Optional<Id<Car>> otherCar(Facts facts, BroughtTrace trace, Run run) {
+        RunsOfTrace runs = of(facts, trace, 0, run.start().zone());
         return runs.isOtherCars(run) ? Optional.ofNullable(runs.car) : Optional.empty();
     }
 

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,12 +14,15 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Entry;
+import witnessmark.domain.Facts;
+import witnessmark.domain.Run;
 import witnessmark.domain.Trace;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.port.LoggerFiles;
 import witnessmark.logbook.port.Settings;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.trace.result.Recognised;
 
@@ -41,25 +46,55 @@ public final class WatchedFolder {
 
     /** A file as it was last looked at. */
     private record Seen(
-            LoggerFiles.Lying file, long since, @Nullable String content, boolean trace) {}
+            LoggerFiles.Lying file,
+            long since,
+            @Nullable String content,
+            @Nullable Passed passed) {}
 
     /**
      * What a look came to.
      *
      * @param waiting by name
      * @param growing how many are being written still
+     * @param passed what lies there and does not wait, each with why
      * @param gone what the system said when the folder could not be read; null when it could
      */
     public record Look(
-            List<Waiting> waiting, int growing, @Nullable String gone) {
+            List<Waiting> waiting,
+            int growing,
+            List<Passed> passed,
+            @Nullable String gone) {
         /** Where no folder is watched. */
-        public static final Look NOTHING = new Look(List.of(), 0, null);
+        public static final Look NOTHING = new Look(List.of(), 0, List.of(), null);
 
         /** The same when one of them waits no more. */
         public Look without(Waiting trace) {
-            return new Look(waiting.stream().filter(each -> !each.equals(trace)).toList(), growing, gone);
+            return new Look(waiting.stream().filter(each -> !each.equals(trace)).toList(), growing, passed, gone);
         }
     }
+
+    /** Why a file does not wait, what somebody may have to do about first. */
+    public enum Why {
+        /** It could not be opened; the system says why. */
+        HELD,
+        /** It is no trace; a problem says why. */
+        NO_TRACE,
+        /** There is nothing in it. */
+        EMPTY,
+        /** Another that waits says the same, by its name. */
+        SAME,
+        /** It was brought in for a run. */
+        KNOWN,
+        /** Somebody said that it is no run of this team. */
+        ASIDE
+    }
+
+    /**
+     * A file that does not wait.
+     *
+     * @param about what {@link Why} says of it: a sentence of the system, a problem, a name or a run; null for nothing
+     */
+    public record Passed(String name, Why why, @Nullable Object about) {}
 
     /**
      * A trace that waits.
@@ -122,54 +157,81 @@ public final class WatchedFolder {
         } catch (IOException e) {
             seen.clear();
             String said = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-            return new Look(List.of(), 0, said);
+            return new Look(List.of(), 0, List.of(), said);
         }
         Map<Path, Seen> next = new HashMap<>();
         int growing = 0;
         for (LoggerFiles.Lying file : lying) {
             Seen each = seen(file, now);
             next.put(file.path(), each);
-            growing += each.content() == null ? 1 : 0;
+            growing += each.content() == null && each.passed() == null ? 1 : 0;
         }
         seen.clear();
         seen.putAll(next);
-        return new Look(waiting(lying), growing, null);
+        List<Passed> passed = new ArrayList<>();
+        List<Waiting> waiting = waiting(lying, passed);
+        passed.sort(Comparator.comparing(Passed::why).thenComparing(Passed::name));
+        return new Look(waiting, growing, List.copyOf(passed), null);
     }
 
     private Seen seen(LoggerFiles.Lying file, long now) {
         Seen before = seen.get(file.path());
         if (before == null || !before.file().equals(file)) {
-            return new Seen(file, now, null, false);
+            return new Seen(file, now, null, null);
         }
-        if (before.content() != null || now - before.since() < SETTLED || file.size() == 0) {
+        if (before.content() != null || now - before.since() < SETTLED) {
             return before;
+        }
+        if (file.size() == 0) {
+            return new Seen(file, before.since(), null, new Passed(file.name(), Why.EMPTY, null));
         }
         try {
             LoggerFile whole = files.file(file.path());
-            boolean trace = isTrace(whole);
-            return new Seen(file, before.since(), trace ? Sha256.of(whole::open) : "", trace);
+            Problem not = isNoTrace(whole).orElse(null);
+            return not == null
+                    ? new Seen(file, before.since(), Sha256.of(whole::open), null)
+                    : new Seen(file, before.since(), "", new Passed(file.name(), Why.NO_TRACE, not));
         } catch (IOException e) { // it may be held by who writes it: looked at again
-            return new Seen(file, now, null, false);
+            String said = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            return new Seen(file, now, null, new Passed(file.name(), Why.HELD, said));
         }
     }
 
-    private static boolean isTrace(LoggerFile file) {
+    /** Why it is no trace; empty where it is one, or holds some. */
+    private static Optional<Problem> isNoTrace(LoggerFile file) {
         Outcome<Recognised> found = ReduceTrace.recognised(file::open, null);
-        return found.didWork()
-                || found.problems().stream().anyMatch(problem -> problem.kind() == ProblemKind.PACKED_SEVERAL);
+        boolean several = found.problems().stream().anyMatch(problem -> problem.kind() == ProblemKind.PACKED_SEVERAL);
+        return found.didWork() || several
+                ? Optional.empty()
+                : found.problems().stream().findFirst();
     }
 
-    private List<Waiting> waiting(List<LoggerFiles.Lying> lying) {
-        Set<String> known = new LinkedHashSet<>(aside());
-        desk.view().facts().of(Trace.class).inForce().map(Entry::fact).forEach(trace -> known.add(trace.content()));
-        List<Waiting> waiting = new ArrayList<>();
+    /** @param passed gets what does not wait */
+    private List<Waiting> waiting(List<LoggerFiles.Lying> lying, List<Passed> passed) {
+        Set<String> aside = new LinkedHashSet<>(aside());
+        Map<String, Run> known = new HashMap<>();
+        Facts facts = desk.view().facts();
+        facts.of(Trace.class)
+                .inForce()
+                .map(Entry::fact)
+                .forEach(trace -> known.put(trace.content(), facts.of(Run.class).get(trace.run())));
+        Map<String, Waiting> waiting = new LinkedHashMap<>();
         for (LoggerFiles.Lying file : lying) {
             Seen each = seen.get(file.path());
             String content = each == null ? null : each.content();
-            if (each != null && each.trace() && content != null && known.add(content)) {
-                waiting.add(new Waiting(file.path(), content));
+            if (each != null && each.passed() != null) {
+                passed.add(each.passed());
+            } else if (content != null && known.containsKey(content)) {
+                passed.add(new Passed(file.name(), Why.KNOWN, known.get(content)));
+            } else if (content != null && aside.contains(content)) {
+                passed.add(new Passed(file.name(), Why.ASIDE, null));
+            } else if (content != null && waiting.containsKey(content)) {
+                passed.add(
+                        new Passed(file.name(), Why.SAME, waiting.get(content).name()));
+            } else if (content != null) {
+                waiting.put(content, new Waiting(file.path(), content));
             }
         }
-        return waiting;
+        return List.copyOf(waiting.values());
     }
 }

@@ -21,12 +21,12 @@ final class Factors {
         boolean byTheDyno = sheet.figures() == DynoFigures.CORRECTED;
         Double printed = sheet.factorMillionths() == null ? null : sheet.factorMillionths() / 1e6;
         if (sheet.correction() == CorrectionKind.NONE) {
-            return new DynoFactor(CorrectionKind.NONE, null, false, null, null, List.of(), List.of());
+            return new DynoFactor(CorrectionKind.NONE, null, false, null, null, null, List.of(), List.of());
         }
         List<Needed> missing = missing(sheet);
         if (!missing.isEmpty()) {
             return new DynoFactor(
-                    sheet.correction(), byTheDyno ? printed : null, byTheDyno, null, null, List.of(), missing);
+                    sheet.correction(), byTheDyno ? printed : null, byTheDyno, null, null, null, List.of(), missing);
         }
         AtmosphericCorrection worked;
         try {
@@ -38,19 +38,23 @@ final class Factors {
                     byTheDyno,
                     null,
                     null,
+                    null,
                     List.of(Why.NO_AIR),
                     List.of());
         }
         List<Why> refused = worked.refused().stream()
                 .map(refusal -> Why.valueOf(refusal.name()))
                 .toList();
+        boolean isDry = sheet.pressureIs() == AirPressure.DRY;
+        boolean humid = sheet.humidityPermille() != null;
         Double usable = worked.usable().isPresent() ? worked.usable().getAsDouble() : null;
         return new DynoFactor(
                 sheet.correction(),
                 byTheDyno ? printed : usable,
                 byTheDyno,
                 worked.factor(),
-                worked.dry(),
+                isDry || humid ? worked.dry() : null,
+                !isDry || humid ? worked.dry() + worked.vapour() : null,
                 refused,
                 List.of());
     }

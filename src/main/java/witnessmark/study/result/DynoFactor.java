@@ -14,6 +14,7 @@ import witnessmark.mechanics.AtmosphericCorrection;
  * @param byTheDyno the dyno multiplied, and the figures came so
  * @param worked what the air that was written down makes of it by the standard; null when that cannot be worked out
  * @param dry pressure of the air without its vapour, kPa; null when that cannot be worked out
+ * @param total the same with its vapour, as a barometer reads it
  * @param refused why the standard does not allow it, worst or not; empty when it does
  * @param missing what was not written down and is needed
  */
@@ -23,6 +24,7 @@ public record DynoFactor(
         boolean byTheDyno,
         @Nullable Double worked,
         @Nullable Double dry,
+        @Nullable Double total,
         List<Why> refused,
         List<Needed> missing) {
     /** Why a standard does not correct. */
@@ -72,6 +74,11 @@ public record DynoFactor(
             case FACTOR_ABOVE -> AtmosphericCorrection.MOST;
             case NO_AIR -> Double.NaN;
         };
+    }
+
+    /** Whether the standard goes by the air as a barometer reads it, its vapour included, and not by its dry part. */
+    public boolean byTotal() {
+        return correction == CorrectionKind.DIN_70020;
     }
 
     /** Whether the figures are corrected at all. */

@@ -142,9 +142,12 @@ public final class Packed {
     }
 
     private static PackedProblem damaged(Exception e) {
-        return new PackedProblem(Problem.of(
-                ProblemKind.PACKED_DAMAGED,
-                e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage()));
+        return new PackedProblem(
+                e instanceof java.io.EOFException
+                        ? Problem.of(ProblemKind.PACKED_ENDS_EARLY)
+                        : Problem.of(
+                                ProblemKind.PACKED_DAMAGED,
+                                e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage()));
     }
 
     /** Counts what is read of the packed bytes. */

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.image.BufferedImage;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
+import java.util.UUID;
 import javax.swing.JRootPane;
 import javax.swing.JTable;
 import org.junit.jupiter.api.AfterEach;
@@ -23,9 +25,17 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.desktop.trends.TrendsTab;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Entry;
+import witnessmark.domain.Id;
+import witnessmark.domain.Reading;
+import witnessmark.domain.ReadingKind;
+import witnessmark.domain.Standing;
+import witnessmark.domain.Warmth;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.logbook.run.SampleBook;
+import witnessmark.quantity.Moment;
 import witnessmark.sample.SampleViews;
 import witnessmark.wording.Texts;
 
@@ -74,6 +84,50 @@ class TrendsTabTest {
         assertThat(LayoutRules.broken(page)).isEmpty();
         assertThat(AccessibleWalk.faults(page)).isEmpty();
         assertThat(Contrast.tooLow(page)).isEmpty();
+    }
+
+    @Test
+    void where_nothing_asks_for_a_look_a_reading_that_is_compared_with_none_before_it_is_told() {
+        Entry<Reading> hot = july.view().facts().of(Reading.class).all().stream()
+                .filter(reading -> reading.fact().kind() == ReadingKind.LEAK_DOWN
+                        && reading.fact().place().equals("2")
+                        && reading.fact().engine() != null
+                        && reading.fact().warmth() == Warmth.HOT)
+                .filter(reading -> july.view()
+                        .facts()
+                        .of(Engine.class)
+                        .get(reading.fact().engine())
+                        .number()
+                        .equals("K06"))
+                .findFirst()
+                .orElseThrow();
+        Reading plain = new Reading(
+                ReadingKind.LEAK_DOWN,
+                Moment.of(LocalDate.of(2026, 7, 8).atTime(18, 0), july.view().zone()),
+                hot.fact().engine(),
+                null,
+                "2",
+                300L,
+                null,
+                "",
+                Warmth.NOT_SAID,
+                false,
+                "TE",
+                "",
+                null);
+        Desk with = new Desk(
+                new MemoryLogbook(SampleViews.end()
+                        .facts()
+                        .with(List.of(
+                                new Entry<>(new Id<Reading>(new UUID(9, 9)), plain, Standing.IN_FORCE, null, 1)))),
+                new SampleBook.Day(LocalDate.of(2026, 7, 8)),
+                "TE");
+        shown(with, "K06");
+
+        assertThat(GoldenText.of(tab()))
+                .contains("Nothing that was read on K06 gets worse or is past its limit. ")
+                .contains("Leak-down, held against nothing before it: Cylinder 2: 3 %; it takes 4 readings")
+                .contains("made hot not compared");
     }
 
     @ParameterizedTest(name = "{0} at {1}, {2} x {3}")

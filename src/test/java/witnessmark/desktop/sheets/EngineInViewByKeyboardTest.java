@@ -6,9 +6,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import javax.swing.JComboBox;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
+import javax.swing.JTable;
 import javax.swing.MenuElement;
 import javax.swing.MenuSelectionManager;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import witnessmark.desktop.beforewego.BeforeWeGoPlace;
 import witnessmark.desktop.beforewego.BeginActions;
 import witnessmark.desktop.engines.EnginesPlace;
+import witnessmark.desktop.form.Keys;
 import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Aside;
@@ -31,10 +36,15 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.domain.DynoSheet;
+import witnessmark.domain.Engine;
+import witnessmark.domain.Id;
 import witnessmark.domain.Part;
+import witnessmark.domain.Run;
 import witnessmark.exchange.CsvStartingValues;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.run.SampleBook;
+import witnessmark.logbook.sheets.Choice;
 import witnessmark.quantity.typed.DayOrder;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Texts;
@@ -52,6 +62,7 @@ class EngineInViewByKeyboardTest {
     private final Keyboard keys = new Keyboard(tasks::awaitIdle);
     private Desk desk;
     private EnginesPlace engines;
+    private Sheets sheets;
     private @Nullable Aside shown;
 
     @BeforeEach
@@ -59,7 +70,7 @@ class EngineInViewByKeyboardTest {
         desk = SampleBook.written(SampleBook.OPENING);
         Measures measures = new Measures(texts, Units.METRIC);
         MemorySettings settings = new MemorySettings();
-        Sheets sheets = new Sheets(new SheetsContext(
+        sheets = new Sheets(new SheetsContext(
                 desk,
                 SampleBook.ids(),
                 window,
@@ -80,6 +91,7 @@ class EngineInViewByKeyboardTest {
         engines =
                 new EnginesPlace(texts, measures, tasks, window, () -> desk, settings, DayOrder.DAY_FIRST, entry -> {});
         sheets.engineInView(engines::engineInView);
+        sheets.onRead(engines::read);
         sheets.showIn(
                 page -> {
                     shown = page;
@@ -139,6 +151,15 @@ class EngineInViewByKeyboardTest {
         return new Ui(shown.component());
     }
 
+    private void open(String sheet) {
+        sheets.commands().stream()
+                .filter(command -> command.key().equals("sheets.command." + sheet))
+                .findFirst()
+                .orElseThrow()
+                .perform();
+        tasks.awaitIdle();
+    }
+
     private String picked(String field) {
         return String.valueOf(sheet().choice(field).getSelectedItem());
     }
@@ -161,6 +182,54 @@ class EngineInViewByKeyboardTest {
                 .id()
                 .text();
         assertThat(picked("On")).as("the head on K03").contains(head);
+    }
+
+    @Test
+    void a_dyno_sheet_that_was_saved_shows_its_curve_under_its_engine() {
+        window.go(PlaceId.BEFORE_WE_GO);
+        open("write_dyno_sheet");
+        String run = ((Choice)
+                        Objects.requireNonNull(sheet().choice("Run on the dyno").getSelectedItem()))
+                .key();
+        sheet().field("Dyno").setText("Engine dyno 1");
+        sheet().field("Pulls, a line for each speed").setText("4000 171\n5000 180\n6000 178");
+        tasks.awaitIdle();
+        Ui.press(Objects.requireNonNull(shown).component(), Keys.menu(KeyEvent.VK_ENTER));
+        tasks.awaitIdle();
+
+        DynoSheet written = desk.view()
+                .facts()
+                .of(DynoSheet.class)
+                .where(sheet -> sheet.run().text().equals(run))
+                .get(0)
+                .fact();
+        Id<Engine> engine = desk.view().facts().of(Run.class).get(written.run()).engine();
+        assertThat(engines.engineInView()).contains(engine);
+        JTable dyno = new Ui(engines.component()).table(texts.get("engines.dyno.list"));
+        assertThat(dyno.isShowing()).isTrue();
+        assertThat(dyno.getSelectedRowCount()).isEqualTo(1);
+        assertThat(dyno.getValueAt(dyno.getSelectedRow(), 3)).asString().contains("Fri 26 Jun 2026");
+    }
+
+    @Test
+    void the_engine_of_which_something_was_read_is_in_hand_when_one_comes_to_the_engines() {
+        Id<Engine> k05 =
+                desk.view().facts().of(Engine.class).named("K05").orElseThrow().id();
+        window.go(PlaceId.BEFORE_WE_GO);
+        open("write_reading");
+        JComboBox<?> on = sheet().choice("Engine or part");
+        IntStream.range(0, on.getItemCount())
+                .filter(at -> String.valueOf(on.getItemAt(at)).contains(k05.text()))
+                .findFirst()
+                .ifPresent(on::setSelectedIndex);
+        sheet().field("Cylinder or place").setText("1");
+        sheet().field("Figure").setText("5 %");
+        tasks.awaitIdle();
+        Ui.press(Objects.requireNonNull(shown).component(), Keys.menuShift(KeyEvent.VK_ENTER));
+        tasks.awaitIdle();
+        toEngines();
+
+        assertThat(engines.engineInView()).contains(k05);
     }
 
     @Test

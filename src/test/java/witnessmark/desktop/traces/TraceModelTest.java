@@ -76,7 +76,7 @@ class TraceModelTest {
     private void read() {
         for (int i = 0; i < 2; i++) {
             TraceModel.Read read = TraceModel.Read.of(
-                    bringIn, bringIn.read(file, model.answers(), model.settings(), true, bytes -> true));
+                    bringIn, desk, bringIn.read(file, model.answers(), model.settings(), true, bytes -> true));
             if (!model.take(read, bringIn)) {
                 return;
             }
@@ -418,10 +418,7 @@ class TraceModelTest {
         take("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         model.tick(TraceField.WATER, false);
         model.note("by hand");
-        model.look(
-                bringIn,
-                TraceModel.Read.of(bringIn, witnessmark.outcome.Outcome.worked(trace()))
-                        .runs());
+        model.look(bringIn, TraceModel.Read.of(bringIn, desk, witnessmark.outcome.Outcome.worked(trace())));
         read();
 
         assertThat(model.taken()).doesNotContain(TraceField.WATER).contains(TraceField.HIGHEST);

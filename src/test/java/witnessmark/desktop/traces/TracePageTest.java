@@ -27,6 +27,7 @@ import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.Pictures;
 import witnessmark.desktop.testing.Stage;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.HowKnown;
 import witnessmark.domain.Run;
@@ -91,6 +92,7 @@ class TracePageTest {
         GoldenText.check("trace_asked", window.page.panel());
         window.open("2026-07-05_57_race2.csv", LoggerFiles.wrongTimeBase());
         window.laidOut(1366, 768);
+        assertThat(GoldenText.of(window.page.panel())).doesNotContain("nothing is wrong");
         GoldenText.check("trace_refused", window.page.panel());
     }
 
@@ -265,15 +267,59 @@ class TracePageTest {
     }
 
     @Test
+    void a_file_that_was_brought_in_before_says_when_and_for_which_run_and_leads_there() throws IOException {
+        TraceWindow window = window();
+        window.open(RACE, LoggerFiles.mechanicalOverRev());
+        window.page.panel().saveButton().doClick();
+        window.tasks.awaitIdle();
+        window.runSheet.again();
+        window.open("copy of it.csv", LoggerFiles.mechanicalOverRev());
+        Pictures.write("trace_before_light_100", window.laidOut(1366, 768));
+
+        Ui ui = new Ui(window.page.panel());
+        String said = GoldenText.of(window.page.panel());
+        assertThat(said)
+                .containsPattern("Brought in on .* by .*, for Race 1, .*3 May.*, car 41, K03\\.")
+                .doesNotContain("It has a trace already", "Of which run", "Keep its samples");
+        assertThat(window.page.panel().logButton().isEnabled()).isFalse();
+        assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
+        assertThat(window.page.firstFocus()).isSameAs(ui.button("Show that run"));
+        assertThat(AccessibleWalk.faults(window.page.panel())).isEmpty();
+        assertThat(Contrast.tooLow(window.page.panel())).isEmpty();
+        window.laidOut(1100, 700);
+        assertThat(LayoutRules.broken(window.page.panel())).isEmpty();
+        ui.button("Show that run").doClick();
+        window.tasks.awaitIdle();
+        assertThat(heading(window)).contains("Race 1");
+
+        window.book.undo().orThrow();
+        window.window.changed();
+        window.page.open();
+        window.tasks.awaitIdle();
+        window.page.changed();
+        window.tasks.awaitIdle();
+        assertThat(window.page.panel().logButton().isEnabled())
+                .as("it was taken back")
+                .isTrue();
+    }
+
+    @Test
     void a_run_nobody_logged_goes_through_the_run_sheet_and_both_are_one_change() throws IOException {
         TraceWindow window = window();
         window.open("2026-07-08_41_test.csv", LoggerFiles.undated());
         int runs = window.book.view().facts().of(Run.class).inForce().toList().size();
         assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
+        String laps = String.valueOf(
+                window.page.model().trace().orElseThrow().parts().get(0).laps());
         window.page.panel().logButton().doClick();
         window.tasks.awaitIdle();
         String sheet = GoldenText.of(window.laidOut(1366, 768));
         assertThat(sheet).contains("Filled from the trace 2026-07-08_41_test.csv", "28");
+        assertThat(witnessmark.desktop.runsheet.RunSheetHand.text(
+                        window.runSheet, witnessmark.logbook.run.RunField.LAPS))
+                .as("laps, of which the file marks so many")
+                .isEqualTo(laps);
+        assertThat(sheet).contains("combo box How timed: Trace");
 
         assertThat(window.traces()).isEmpty();
         witnessmark.desktop.runsheet.RunSheetHand.save(window.runSheet);
@@ -315,6 +361,41 @@ class TracePageTest {
     }
 
     @Test
+    void a_text_cut_short_says_so_first_and_nothing_of_samples_a_second() throws IOException {
+        TraceWindow window = window();
+        String whole = LoggerFiles.mechanicalOverRev();
+        int end = whole.indexOf('\n', whole.length() / 25);
+        window.open(RACE, whole.substring(0, end - 20)); // in the midst of a row
+        String said = GoldenText.of(window.laidOut(1366, 768));
+        Pictures.write("trace_cut_light_100", window.laidOut(1366, 768));
+
+        assertThat(said)
+                .contains("The file ends too early: its last row is cut off after 1 min")
+                .contains("Copy it from the logger again.")
+                .doesNotContain("samples a second or", "times as much", "nothing is wrong with the file");
+        assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
+    }
+
+    @Test
+    void a_packed_file_cut_short_says_so_in_plain_words() throws IOException {
+        TraceWindow window = window();
+        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+        try (java.util.zip.GZIPOutputStream gzip = new java.util.zip.GZIPOutputStream(bytes)) {
+            gzip.write(LoggerFiles.mechanicalOverRev().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        }
+        Path file = Files.write(
+                folder.resolve("files").resolve(RACE + ".gz"),
+                java.util.Arrays.copyOf(bytes.toByteArray(), bytes.size() / 2));
+        window.page.open(file);
+        window.tasks.awaitIdle();
+
+        assertThat(window.page.panel().said())
+                .contains("The file ends too early")
+                .contains("Copy it from the logger again.")
+                .doesNotContain("ZLIB");
+    }
+
+    @Test
     void reading_is_called_off_and_leaves_nothing() throws IOException {
         TraceWindow window = window();
         Path file = window.file(RACE, LoggerFiles.mechanicalOverRev());
@@ -352,6 +433,7 @@ class TracePageTest {
         TraceWindow window = window();
         Path stick = Files.createDirectories(folder.resolve("stick"));
         Files.writeString(stick.resolve(RACE), LoggerFiles.mechanicalOverRev());
+        Files.writeString(stick.resolve("letter.txt"), "Dear team\n");
         Files.writeString(stick.resolve("2026-05-24_99_race1.csv"), LoggerFiles.steam());
         window.watch.watch(stick);
         window.tasks.awaitIdle();
@@ -374,6 +456,12 @@ class TracePageTest {
         awaitWaiting(window, 0);
         assertThat(window.page.model()).isNull();
         assertThat(Files.exists(stick.resolve("2026-05-24_99_race1.csv"))).isTrue();
+        window.page.open();
+        assertThat(GoldenText.of(window.laidOut(1366, 768)))
+                .contains(RACE + " does not wait: it was brought in for Race 1, Sun 3 May")
+                .contains("letter.txt does not wait: No row of figures was found.")
+                .contains("2026-05-24_99_race1.csv does not wait: it was set aside.");
+        Pictures.write("trace_passed_light_100", window.laidOut(1366, 768));
     }
 
     private static String heading(TraceWindow window) {

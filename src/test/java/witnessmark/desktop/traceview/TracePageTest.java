@@ -29,6 +29,7 @@ import witnessmark.desktop.testing.Contrast;
 import witnessmark.desktop.testing.GoldenText;
 import witnessmark.desktop.testing.LayoutRules;
 import witnessmark.desktop.testing.Looks;
+import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.Id;
 import witnessmark.domain.Trace;
@@ -158,6 +159,23 @@ class TracePageTest {
             press(view, KeyEvent.VK_MINUS, false);
             press(view, KeyEvent.VK_0, false);
             assertThat(seen.isWhole()).isTrue();
+        }
+    }
+
+    @Test
+    void escape_shows_all_again_first_and_leaves_then() {
+        try (TraceWindow window = window()) {
+            window.open(race);
+            window.root(1366, 768);
+            RowsView view = window.page.panel().view();
+            view.paint(new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics());
+            KeyStroke escape = KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0);
+            press(view, KeyEvent.VK_PLUS, false);
+            Ui.press(window.page.panel(), escape);
+            assertThat(view.drawn().seen().isWhole()).isTrue();
+            assertThat(window.led).doesNotContain("left");
+            Ui.press(window.page.panel(), escape);
+            assertThat(window.led).contains("left");
         }
     }
 

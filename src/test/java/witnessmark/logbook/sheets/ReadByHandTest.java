@@ -105,6 +105,30 @@ class ReadByHandTest extends ByHand {
                 .isNotEqualTo(silent);
     }
 
+    @Test
+    void a_reading_says_before_it_is_saved_which_others_it_will_not_be_held_against() {
+        Map<SheetField, String> typed = reading("2", "4");
+        assertThat(warmth(typed)).as("the first, hot or cold not said").isEqualTo(SheetNote.of("warmth_not_said"));
+        typed.put(WriteReading.WARMTH, Warmth.HOT.code());
+        assertThat(warmth(typed)).as("the first, said").isEqualTo(SheetNote.NONE);
+        own.sheets.save(new WriteReading(), typed, "by hand").orThrow();
+        assertThat(warmth(typed)).as("as the one before").isEqualTo(SheetNote.NONE);
+        typed.put(WriteReading.WARMTH, Warmth.NOT_SAID.code());
+        assertThat(warmth(typed)).isEqualTo(SheetNote.of("apart_from_hot", 1));
+        own.sheets.save(new WriteReading(), typed, "by hand").orThrow();
+        typed.put(WriteReading.WARMTH, Warmth.COLD.code());
+        assertThat(warmth(typed)).as("the last of those").isEqualTo(SheetNote.of("apart_from_not_said", 1));
+        typed.put(WriteReading.PLACE, "3");
+        assertThat(warmth(typed)).as("another cylinder").isEqualTo(SheetNote.NONE);
+    }
+
+    private SheetNote warmth(Map<SheetField, String> typed) {
+        return own.sheets
+                .read(new WriteReading(), typed)
+                .of(WriteReading.WARMTH)
+                .note();
+    }
+
     /** That a spring does not get force back: common practice, no source. */
     @Test
     void a_spring_that_reads_stronger_with_nothing_run_since_is_asked_about() {

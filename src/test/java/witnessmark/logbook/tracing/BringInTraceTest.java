@@ -17,8 +17,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.domain.Car;
 import witnessmark.domain.Entry;
 import witnessmark.domain.HowKnown;
+import witnessmark.domain.Id;
 import witnessmark.domain.LoggerForm;
 import witnessmark.domain.OverRev;
 import witnessmark.domain.Run;
@@ -180,6 +183,21 @@ class BringInTraceTest {
         assertThat(next.found().asBefore()).isTrue();
         assertThat(next.found().form().time().dayFirst()).isFalse();
         assertThat(next.found().recognised().begins().toLocalDate()).hasToString("2026-07-05");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"# Car,57", "Vehicle,57", "Car: 57", "car = 57"})
+    void a_line_above_the_headings_that_names_a_car_of_the_logbook_is_as_good_as_the_name_of_the_file(String line) {
+        String plain = LoggerFiles.spike().replaceAll("(?m)^#.*\n", "");
+        BroughtTrace trace = read("log_0042.csv", line + "\n" + plain);
+        Id<Car> car =
+                desk.view().facts().of(Car.class).named("57").orElseThrow().id();
+        assertThat(bringIn.toLog(trace, 0).car()).isEqualTo(car);
+        assertThat(bringIn.likeliest(trace, 0).get(0).run().fact().car()).isEqualTo(car);
+        BroughtTrace other = read("2026-05-23_41_p1.csv", line + "\n" + plain);
+        assertThat(bringIn.toLog(other, 0).car()).as("they say two").isNull();
+        BroughtTrace strange = read("log_0042.csv", line.replace("57", "570") + "\n" + plain);
+        assertThat(bringIn.toLog(strange, 0).car()).as("no car of the logbook").isNull();
     }
 
     @Test

@@ -1,6 +1,7 @@
 package witnessmark.logbook.tracing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -124,6 +125,21 @@ class WatchedFolderTest {
         Files.write(stick.resolve("picture.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 0, 0, 1});
         Files.createDirectory(stick.resolve("older.csv"));
         assertThat(waiting()).containsExactly("a copy.csv");
+        WatchedFolder.Look look = look();
+        assertThat(look.growing()).isZero();
+        assertThat(look.passed())
+                .extracting(WatchedFolder.Passed::name, WatchedFolder.Passed::why)
+                .containsExactly(
+                        tuple("picture.png", WatchedFolder.Why.NO_TRACE),
+                        tuple("read me.txt", WatchedFolder.Why.NO_TRACE),
+                        tuple("empty.csv", WatchedFolder.Why.EMPTY),
+                        tuple("b.csv", WatchedFolder.Why.SAME));
+        assertThat(look.passed().get(3).about()).isEqualTo("a copy.csv");
+        watched.setAside(look.waiting().get(0).content());
+        assertThat(look().passed().stream()
+                        .filter(file -> file.why() == WatchedFolder.Why.ASIDE)
+                        .map(WatchedFolder.Passed::name))
+                .containsExactly("a copy.csv", "b.csv");
     }
 
     @Test
