@@ -22,6 +22,7 @@ import witnessmark.logbook.View;
 import witnessmark.logbook.dyno.DynoFile;
 import witnessmark.logbook.dyno.SeeDyno;
 import witnessmark.logbook.dyno.SeeDyno.EngineDyno;
+import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 
@@ -69,8 +70,8 @@ final class DynoOf implements Callable<Integer> {
             if (!found.didWork()) {
                 return answer.didNot(found.problems());
             }
-            sheets = List.of(
-                    new EngineDyno(found.orThrow(), SeeDyno.of(view, found.orThrow().id())));
+            sheets = List.of(new EngineDyno(
+                    found.orThrow(), SeeDyno.of(view, found.orThrow().id())));
         }
         DynoText text = new DynoText(tools, sheet -> SeeDyno.day(view, sheet));
         if (json) {

@@ -41,7 +41,6 @@ final class Relay<B> {
             rethrow();
             return next;
         } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
             throw new UncheckedIOException(new InterruptedIOException());
         }
     }
