@@ -184,8 +184,10 @@ final class Window implements OpenLogbook {
                     if (outcome.didWork()) {
                         show(outcome.orThrow());
                         letGo(before);
+                        notice(outcome.problems());
+                    } else {
+                        notOpened(outcome.problems());
                     }
-                    notice(outcome.problems());
                 },
                 failure -> {
                     throw new IllegalStateException("opening " + name, failure);
@@ -227,6 +229,9 @@ final class Window implements OpenLogbook {
         warnings = warning;
         watchOver(opened, warning, places, made);
         made.pane().logbook(name(opened));
+        if (!opened.isSample()) { // several may be of one team
+            made.setTitle(texts.get("shell.program.of", opened.desk().logbook().path().getFileName()));
+        }
         desk.writing(opened.desk().who());
         made.open(PlaceId.BEFORE_WE_GO);
         Optional<Problem> readOnly = opened.desk().logbook().readOnly();
@@ -330,6 +335,13 @@ final class Window implements OpenLogbook {
         Warnings said = warnings;
         if (said != null) {
             said.met(problems);
+        }
+    }
+
+    private void notOpened(List<Problem> problems) {
+        Warnings said = warnings;
+        if (said != null && !problems.isEmpty()) {
+            said.notOpened(problems.get(0));
         }
     }
 

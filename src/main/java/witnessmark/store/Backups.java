@@ -66,7 +66,7 @@ final class Backups {
                 return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, copy));
             }
             SafeFiles.moveOver(aside, copy);
-            copies.thin(new Thinning(ZoneId.systemDefault()), any -> true);
+            copies.thin(new Thinning(ZoneId.systemDefault()), each -> holdsNothingElse(each, database));
             return Outcome.worked(copy);
         } catch (IOException e) {
             return Outcome.didNot(Faults.writing(folder, e));
@@ -102,6 +102,19 @@ final class Backups {
                 ? Outcome.didNot(
                         Problem.of(ProblemKind.BACKUP_NOT_GOOD, aside, "it does not hold what the logbook holds"))
                 : new Outcome.WorkedExcept<>(aside, own);
+    }
+
+    /**
+     * Whether all that a copy holds is in the logbook too: only such a one may go. One that went another way, as when an older
+     * file was put in the place of the logbook, may be the last that holds something; so may one that cannot be read.
+     */
+    boolean holdsNothingElse(Path copy, Database logbook) {
+        try (Database other = connections.frozen(copy)) {
+            return Probe.goesOnFrom(other, logbook);
+        } catch (SQLException e) {
+            LOG.warn("a copy that cannot be read stays: {}", copy, e);
+            return false;
+        }
     }
 
     /** What is wrong with a copy that lies still. */

@@ -124,7 +124,11 @@ final class CopiesElsewhere implements SecondPlace {
             if (!good) {
                 return new Outcome.WorkedExcept<>(made, copied.problems());
             }
-            copies.thin(new Thinning(ZoneId.systemDefault(), APART), this::isOurs);
+            try (Database present = source.open()) {
+                copies.thin(
+                        new Thinning(ZoneId.systemDefault(), APART),
+                        copy -> isOurs(copy) && backups.holdsNothingElse(copy, present));
+            }
             return Outcome.of(made, beside.bring(folder.get().resolve(PhotoCopies.FOLDER), carry));
         } catch (IOException e) {
             return Outcome.didNot(Faults.place(place, folder.get(), e));

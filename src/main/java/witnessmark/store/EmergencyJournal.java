@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -29,6 +30,8 @@ import witnessmark.logbook.port.Change;
  */
 public final class EmergencyJournal {
     private static final Logger LOG = LoggerFactory.getLogger(EmergencyJournal.class);
+    /** Whoever still has it before him saves it elsewhere within a working day. */
+    private static final long SAVED_LATER_MILLIS = 12 * 3_600_000L;
 
     /**
      * An entry that was to be written.
@@ -118,11 +121,28 @@ public final class EmergencyJournal {
         }
     }
 
-    /** By what it says, as a form gives an entry another id each time it is saved. */
+    /**
+     * By what it says, as a form gives an entry another id each time it is saved. A time that was left to the clock has moved
+     * on when the same is saved a while later.
+     */
     private static <F extends Fact> boolean isIn(Facts facts, RecordType<F> type, Kept kept) {
         return facts.of(type.kind()).all().stream()
                 .anyMatch(entry -> entry.id().value().equals(kept.record()) && entry.rev() >= kept.rev()
-                        || EntryImage.of(entry).equals(kept.image()));
+                        || isSavedSince(EntryImage.of(entry), kept.image()));
+    }
+
+    private static boolean isSavedSince(
+            Map<String, @Nullable Object> written, Map<String, @Nullable Object> kept) {
+        return written.keySet().equals(kept.keySet())
+                && kept.entrySet().stream().allMatch(column -> {
+                    Object now = written.get(column.getKey());
+                    return Objects.equals(now, column.getValue())
+                            || column.getKey().endsWith("_utc_ms")
+                                    && now instanceof Number later
+                                    && column.getValue() instanceof Number before
+                                    && later.longValue() >= before.longValue()
+                                    && later.longValue() - before.longValue() <= SAVED_LATER_MILLIS;
+                });
     }
 
     /**

@@ -117,7 +117,8 @@ final class Probe {
         }
     }
 
-    private static boolean goesOnFrom(Database before, Database after) throws SQLException {
+    /** Whether all that was written in one is in the other. */
+    static boolean goesOnFrom(Database before, Database after) throws SQLException {
         boolean[] missing = {!before.text("logbook/all").equals(after.text("logbook/all"))};
         before.each(
                 "amendment/heads",

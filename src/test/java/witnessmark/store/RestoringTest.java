@@ -7,19 +7,26 @@ import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import witnessmark.domain.Car;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.Run;
+import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Logbook;
-import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.LogbookCopies.Copy;
 import witnessmark.logbook.port.LogbookCopies.Restored;
+import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -216,6 +223,35 @@ class RestoringTest {
             assertThat(there.facts().of(Car.class).named("7")).isPresent();
             assertThat(there.verify()).isEmpty();
         }
+    }
+
+    /**
+     * What could not be saved is typed still, and goes into the copy a while later: its time, left to the clock, has moved on. It is
+     * there then, and whoever entered it again would count it twice. The same figures of before are another run.
+     */
+    @ParameterizedTest(name = "saved in the copy with a start {0} minutes later: told to be missing {1}")
+    @CsvSource({"0, false", "20, false", "-20, true", "1440, true"})
+    void what_was_saved_elsewhere_in_the_end_is_not_told_to_be_missing(int minutes, boolean told) throws Exception {
+        Path other = folder.resolve("other.witness");
+        Garage garage = new Garage();
+        Run run = garage.run("test", null, null, 1);
+        try (Logbook logbook = logbooks.create()) {
+            TestLogbooks.write(logbook, garage.all()).orThrow();
+            Files.delete(logbooks.file());
+            Sentences.only(TestLogbooks.write(logbook, Garage.made(run)), ProblemKind.FILE_MOVED_AWAY);
+            logbook.copyTo(other).orThrow();
+        }
+        try (Logbook there = logbooks.files.open(other).orThrow()) {
+            Map<String, @Nullable Object> image = new TreeMap<>(EntryImage.of(Garage.made(run)));
+            image.computeIfPresent("start_utc_ms", (name, start) -> (Long) start + minutes * 60_000L);
+            Entry<Run> typedStill =
+                    EntryImage.entry(RecordTypes.of(Run.class), Garage.made(run).id().value(), image, 1);
+            TestLogbooks.write(there, typedStill).orThrow();
+        }
+        Outcome<Logbook> opened = logbooks.files.open(other);
+        opened.orThrow().close();
+        assertThat(opened.problems().stream().anyMatch(problem -> problem.kind() == ProblemKind.ENTRIES_KEPT_ASIDE))
+                .isEqualTo(told);
     }
 
     private String digest(Path file) throws Exception {

@@ -158,6 +158,34 @@ class SecondPlaceTest {
         assertThat(left.get(left.size() - 1).made()).isBefore(left.get(0).made().minusSeconds(80_000));
     }
 
+    /** An older file came in the place of the logbook and somebody goes on with it: the copies are the last that hold the rest. */
+    @Test
+    void a_copy_that_holds_what_the_logbook_lacks_stays_however_often_something_is_saved() throws IOException {
+        logbook.close();
+        byte[] older = Files.readAllBytes(logbooks.file());
+        logbook = logbooks.open();
+        Path backups = folder.resolve("data-device-a").resolve("backups");
+        TestLogbooks.write(logbook, Garage.made(new Car("8", ""))).orThrow();
+        Path whole = logbook.secondPlace().begin(stick).orThrow().file();
+        logbook.close();
+        List<Path> good = backedUp(backups);
+        Files.write(logbooks.file(), older);
+        logbook = logbooks.open();
+        for (int i = 0; i < 30; i++) {
+            TestLogbooks.write(logbook, Garage.made(new Car("1" + i, ""))).orThrow();
+            assertThat(logbook.secondPlace().write(stick).didWork()).isTrue();
+            assertThat(logbook.backUp().didWork()).isTrue();
+        }
+        assertThat(copies()).as("thinned otherwise").contains(whole).hasSizeLessThan(10);
+        assertThat(backedUp(backups)).containsAll(good.subList(good.size() - 1, good.size())).hasSizeLessThan(20);
+    }
+
+    private static List<Path> backedUp(Path backups) throws IOException {
+        try (Stream<Path> all = Files.walk(backups)) {
+            return all.filter(Files::isRegularFile).sorted().toList();
+        }
+    }
+
     @Test
     void copies_of_another_logbook_are_told_and_left() throws IOException {
         Path other = folder.resolve("other.witness");

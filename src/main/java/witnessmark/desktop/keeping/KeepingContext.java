@@ -54,12 +54,14 @@ public record KeepingContext(
      * Asks for files and folders.
      *
      * @param logbook a logbook or a copy of one
+     * @param documents the folder in which a new one is kept that does not come of one in hand
      * @param newLogbook where to keep a new one, with a name to begin with
      * @param folder a folder with copies
      * @param place a second place
      */
     public record Choose(
             Supplier<Optional<Path>> logbook,
+            Path documents,
             UnaryOperator<Optional<Path>> newLogbook,
             Supplier<Optional<Path>> folder,
             Supplier<Optional<Path>> place) {}

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.function.BooleanSupplier;
 import javax.swing.JButton;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,9 @@ import witnessmark.wording.Texts;
 
 /** What the Logbook menu offers so that nothing is lost, and what a notice offers when something may be. */
 public final class KeepingPages {
+    /** When a copy was made, as its name tells after that of the logbook. */
+    private static final Pattern OF_A_COPY = Pattern.compile("-\\d{8}T\\d{9}Z\\.witness$");
+
     private final KeepingContext context;
     private final Texts texts;
     private final Tasks tasks;
@@ -79,7 +83,7 @@ public final class KeepingPages {
     }
 
     private void restoreAsNew(Path copy, Path target) {
-        choose(target, "keeping.restore.name").ifPresent(to -> {
+        suggested(copy, target).ifPresent(to -> {
             context.window().say(texts.get("keeping.restore.working"));
             tasks.write(
                     texts.get("keeping.restore.working"),
@@ -87,6 +91,20 @@ public final class KeepingPages {
                     this::restored,
                     context.tell()::failed);
         });
+    }
+
+    /**
+     * Beside the logbook in hand, told apart from it by its name. From the sample, as on a computer that has nothing yet, it is
+     * the team's own that comes back: by its name, and where people keep theirs.
+     */
+    private Optional<Path> suggested(Path copy, Path target) {
+        return context.sample()
+                ? context.choose()
+                        .newLogbook()
+                        .apply(Optional.of(context.choose().documents().resolve(OF_A_COPY
+                                .matcher(String.valueOf(copy.getFileName()))
+                                .replaceFirst(".witness"))))
+                : choose(target, "keeping.restore.name");
     }
 
     private void restored(Outcome<Restored> outcome) {

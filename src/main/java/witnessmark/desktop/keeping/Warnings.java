@@ -68,6 +68,18 @@ public final class Warnings {
         }
     }
 
+    /** Why a logbook that was asked for is not open; the one in hand stays. */
+    public void notOpened(Problem problem) {
+        List<JButton> ways = new ArrayList<>(ways(problem, List.of()));
+        ways.add(way("keeping.notice.close", desk::dismissNotice));
+        desk.notice(
+                texts.get(
+                        "keeping.notice.notOpened",
+                        problems.sentence(problem),
+                        logbook.path().getFileName()),
+                ways);
+    }
+
     /**
      * Why another logbook than the one asked for is open.
      *

@@ -30,6 +30,7 @@ final class Keepings implements KeepingContext.Tell {
                 context.copies().elsewhere(),
                 new KeepingContext.Choose(
                         choosing::copy,
+                        context.here().folder(),
                         suggested -> suggested.flatMap(choosing::newLogbook).map(LogbookNames::ended),
                         choosing::copiesFolder,
                         choosing::secondPlace),
