@@ -1,7 +1,9 @@
 package witnessmark.desktop.keeping;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -37,7 +39,10 @@ final class RestoreModel {
         return target;
     }
 
-    /** Those in the data folder and in the second place, the newest first. Blocks. */
+    /**
+     * Those in the data folder and in the second place. First is the one in which something was saved last, which is not
+     * always the one made last: a file that came from before is copied too. Blocks.
+     */
     Listed kept() {
         List<Copy> all = new ArrayList<>(context.copies().kept());
         context.elsewhere()
@@ -78,18 +83,24 @@ final class RestoreModel {
 
     private List<CopyLine> lines(List<Copy> copies) {
         return copies.stream()
-                .sorted((a, b) -> b.made().compareTo(a.made()))
                 .map(this::line)
+                .sorted(Comparator.comparing(CopyLine::upTo)
+                        .thenComparing(CopyLine::count)
+                        .thenComparing(CopyLine::when)
+                        .reversed())
                 .toList();
     }
 
     private CopyLine line(Copy copy) {
         Moment run = copy.lastRun();
+        Instant saved = copy.saved();
         return new CopyLine(
                 copy.file(),
                 words.full(copy.made()),
                 copy.made(),
                 copy.name(),
+                saved == null ? context.tools().texts().get("keeping.copies.noSaving") : words.full(saved),
+                saved == null ? Instant.MIN : saved,
                 context.measures().number(copy.records()),
                 copy.records(),
                 run == null

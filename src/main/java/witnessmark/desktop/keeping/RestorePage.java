@@ -102,17 +102,20 @@ final class RestorePage implements Aside {
                 Column.<CopyLine, java.time.Instant>text(
                                 texts.get("keeping.copies.made"), CopyLine::made, CopyLine::when)
                         .strong()
-                        .wide(180),
-                Column.<CopyLine>text(texts.get("keeping.copies.name"), CopyLine::name)
                         .wide(170),
+                Column.<CopyLine, java.time.Instant>text(
+                                texts.get("keeping.copies.saved"), CopyLine::saved, CopyLine::upTo)
+                        .wide(170),
+                Column.<CopyLine>text(texts.get("keeping.copies.name"), CopyLine::name)
+                        .wide(130),
                 Column.<CopyLine, Long>figure(texts.get("keeping.copies.records"), CopyLine::records, CopyLine::count)
                         .wide(80),
                 Column.<CopyLine>text(texts.get("keeping.copies.lastRun"), CopyLine::lastRun)
-                        .wide(180),
+                        .wide(170),
                 Column.<CopyLine>text(texts.get("keeping.copies.check"), CopyLine::good)
-                        .wide(180),
+                        .wide(150),
                 Column.<CopyLine>text(texts.get("keeping.copies.where"), CopyLine::where)
-                        .wide(200)
+                        .wide(120)
                         .grow());
     }
 

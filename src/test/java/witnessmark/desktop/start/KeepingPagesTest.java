@@ -90,12 +90,12 @@ class KeepingPagesTest {
             Path copy = window.logbook.logbook().backUp().orThrow();
             window.perform("restore");
             assertThat(window.said())
-                    .contains("2 copies, the newest first. Checked: as written.")
+                    .contains("2 copies, the one last saved in first. Checked: as written.")
                     .doesNotContain("being checked");
             window.press("Close");
             tear(copy);
             window.perform("restore");
-            assertThat(window.said()).contains("2 copies, the newest first. Checked: 1 is not as");
+            assertThat(window.said()).contains("2 copies, the one last saved in first. Checked: 1 is not as");
         }
     }
 
@@ -109,6 +109,22 @@ class KeepingPagesTest {
             assertThat(window.opened)
                     .contains("restore " + copy.getFileName() + " as "
                             + window.logbook.logbook().path().getFileName());
+        }
+    }
+
+    /** An older file came in the place of the logbook, and was copied when it was opened. */
+    @Test
+    void the_copy_in_hand_is_the_one_last_saved_in_and_not_the_one_made_last() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            write(window, "One");
+            Path before = window.logbook.logbook().backUp().orThrow();
+            write(window, "Two");
+            Path last = window.logbook.logbook().backUp().orThrow();
+            String name = String.valueOf(before.getFileName());
+            Files.copy(before, before.resolveSibling(name.replaceFirst("-\\d{8}T", "-20991231T")));
+            window.perform("restore");
+            window.press("In its place");
+            assertThat(window.opened).anyMatch(opened -> opened.startsWith("restore " + last.getFileName() + " as "));
         }
     }
 
