@@ -3,11 +3,13 @@ package witnessmark.launch;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import javax.swing.JButton;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
@@ -28,6 +30,7 @@ import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.LogbookCopies.Restored;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -230,16 +233,20 @@ final class Window implements OpenLogbook {
         watchOver(opened, warning, places, made);
         made.pane().logbook(name(opened));
         if (!opened.isSample()) { // several may be of one team
-            made.setTitle(texts.get("shell.program.of", opened.desk().logbook().path().getFileName()));
+            made.setTitle(
+                    texts.get("shell.program.of", opened.desk().logbook().path().getFileName()));
         }
         desk.writing(opened.desk().who());
         made.open(PlaceId.BEFORE_WE_GO);
         Optional<Problem> readOnly = opened.desk().logbook().readOnly();
         if (readOnly.isPresent()) {
             Path path = opened.desk().logbook().path();
-            desk.notice(
-                    sentence(readOnly.get()),
-                    List.of(Buttons.plain(Caption.of(texts.get("shell.notice.again")), () -> open(path))));
+            List<JButton> ways = new ArrayList<>();
+            if (readOnly.get().kind() == ProblemKind.PLACE_READ_ONLY) {
+                ways.add(Buttons.plain(Caption.of(texts.get("keeping.notice.copy")), places.copies()::saveCopy));
+            }
+            ways.add(Buttons.plain(Caption.of(texts.get("shell.notice.again")), () -> open(path)));
+            desk.notice(sentence(readOnly.get()), ways);
         } else if (!missed.isEmpty()) {
             warning.instead(missed.get(0), places::openAnother, places::shown);
         } else {

@@ -131,8 +131,7 @@ public final class EmergencyJournal {
                         || isSavedSince(EntryImage.of(entry), kept.image()));
     }
 
-    private static boolean isSavedSince(
-            Map<String, @Nullable Object> written, Map<String, @Nullable Object> kept) {
+    private static boolean isSavedSince(Map<String, @Nullable Object> written, Map<String, @Nullable Object> kept) {
         return written.keySet().equals(kept.keySet())
                 && kept.entrySet().stream().allMatch(column -> {
                     Object now = written.get(column.getKey());

@@ -117,8 +117,8 @@ class ReadOnlyPlaceTest {
         assertThat(child.ask("cars")).isEqualTo("7");
         assertThat(child.ask("car 8"))
                 .isEqualTo("did not\tOPEN_READ_ONLY\tThe logbook is open for reading only. Nothing is saved."
-                        + " Open it where it can be written to, or export it as a season folder and import that into a"
-                        + " new logbook.");
+                        + " Close it where else it is open, or copy it to where it can be written to; then open it"
+                        + " again.");
         assertThat(child.ask("cars")).isEqualTo("7");
         assertThat(child.ask("keep half a run")).isEqualTo("IN_FALLBACK_FILE");
         assertThat(child.ask("draft")).isEqualTo("half a run");

@@ -24,9 +24,9 @@ import witnessmark.domain.Run;
 import witnessmark.domain.image.EntryImage;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.LogbookCopies.Copy;
 import witnessmark.logbook.port.LogbookCopies.Restored;
-import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -244,8 +244,8 @@ class RestoringTest {
         try (Logbook there = logbooks.files.open(other).orThrow()) {
             Map<String, @Nullable Object> image = new TreeMap<>(EntryImage.of(Garage.made(run)));
             image.computeIfPresent("start_utc_ms", (name, start) -> (Long) start + minutes * 60_000L);
-            Entry<Run> typedStill =
-                    EntryImage.entry(RecordTypes.of(Run.class), Garage.made(run).id().value(), image, 1);
+            Entry<Run> typedStill = EntryImage.entry(
+                    RecordTypes.of(Run.class), Garage.made(run).id().value(), image, 1);
             TestLogbooks.write(there, typedStill).orThrow();
         }
         Outcome<Logbook> opened = logbooks.files.open(other);

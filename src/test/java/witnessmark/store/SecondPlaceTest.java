@@ -177,7 +177,9 @@ class SecondPlaceTest {
             assertThat(logbook.backUp().didWork()).isTrue();
         }
         assertThat(copies()).as("thinned otherwise").contains(whole).hasSizeLessThan(10);
-        assertThat(backedUp(backups)).containsAll(good.subList(good.size() - 1, good.size())).hasSizeLessThan(20);
+        assertThat(backedUp(backups))
+                .containsAll(good.subList(good.size() - 1, good.size()))
+                .hasSizeLessThan(20);
     }
 
     private static List<Path> backedUp(Path backups) throws IOException {

@@ -78,6 +78,13 @@ public record KeepingContext(
         /** A page of what was found, with what can be done, the main way last. */
         void report(String title, List<String> sentences, List<Problem> found, List<JButton> ways);
 
+        /**
+         * A page of sentences, likewise.
+         *
+         * @param help the stem of its help
+         */
+        void say(String title, String help, List<String> sentences, List<JButton> ways);
+
         /** Something nobody foresaw. */
         void failed(Throwable failure);
     }

@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.function.BooleanSupplier;
+import java.util.regex.Pattern;
 import javax.swing.JButton;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
@@ -101,9 +101,11 @@ public final class KeepingPages {
         return context.sample()
                 ? context.choose()
                         .newLogbook()
-                        .apply(Optional.of(context.choose().documents().resolve(OF_A_COPY
-                                .matcher(String.valueOf(copy.getFileName()))
-                                .replaceFirst(".witness"))))
+                        .apply(Optional.of(context.choose()
+                                .documents()
+                                .resolve(OF_A_COPY
+                                        .matcher(String.valueOf(copy.getFileName()))
+                                        .replaceFirst(".witness"))))
                 : choose(target, "keeping.restore.name");
     }
 
@@ -211,10 +213,10 @@ public final class KeepingPages {
     public void secondPlace() {
         if (context.sample()) {
             context.tell()
-                    .report(
+                    .say(
                             texts.get("keeping.elsewhere"),
+                            "help.elsewhere",
                             List.of(texts.get("keeping.elsewhere.sample.tip"), texts.get("keeping.elsewhere.about")),
-                            List.of(),
                             List.of(Styles.as(Styles.MAIN, button("keeping.close", context.tell()::dismiss))));
             return;
         }
@@ -236,7 +238,7 @@ public final class KeepingPages {
         ways.add(Styles.as(Styles.MAIN, button(change, this::choosePlace)));
         List<String> sentences = new ArrayList<>(List.of(words.line(look, now), words.sentence(look, now)));
         sentences.add(texts.get("keeping.elsewhere.about"));
-        context.tell().report(texts.get("keeping.elsewhere"), sentences, List.of(), ways);
+        context.tell().say(texts.get("keeping.elsewhere"), "help.elsewhere", sentences, ways);
     }
 
     private void stop() {
@@ -270,10 +272,10 @@ public final class KeepingPages {
             outcome.problems().forEach(known -> sentences.add(context.problems().sentence(known)));
             sentences.add(texts.get("keeping.elsewhere.about"));
             context.tell()
-                    .report(
+                    .say(
                             texts.get("keeping.elsewhere"),
+                            "help.elsewhere",
                             sentences,
-                            List.of(),
                             List.of(
                                     button("keeping.elsewhere.change", this::choosePlace),
                                     Styles.as(Styles.MAIN, button("keeping.close", context.tell()::dismiss))));
@@ -287,10 +289,16 @@ public final class KeepingPages {
         }
     }
 
-    /** A name like that of the logbook, and where to put it. */
+    /** A name like that of the logbook, and where to put it: beside it, unless nothing can be written there. */
     private Optional<Path> choose(Path logbook, String name) {
         String stem = String.valueOf(logbook.getFileName()).replaceFirst("\\.witness$", "");
-        return context.choose().newLogbook().apply(Optional.of(logbook.resolveSibling(texts.get(name, stem))));
+        Path named = Path.of(texts.get(name, stem));
+        return context.choose()
+                .newLogbook()
+                .apply(Optional.of(
+                        context.logbook().logbook().readOnly().isPresent()
+                                ? context.choose().documents().resolve(named)
+                                : logbook.resolveSibling(named)));
     }
 
     private JButton button(String key, Runnable work) {

@@ -62,6 +62,11 @@ final class Keepings implements KeepingContext.Tell {
     }
 
     @Override
+    public void say(String title, String help, List<String> sentences, List<JButton> ways) {
+        reports.show(new ReportPage.Content(title, help, sentences, List.of()), ways);
+    }
+
+    @Override
     public void failed(Throwable failure) {
         reports.failed(failure);
     }

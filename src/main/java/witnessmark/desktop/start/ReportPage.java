@@ -22,6 +22,7 @@ import witnessmark.wording.Texts;
 /** What was read or found, its problems with their places, and what can be done about it. Nothing is done before. */
 final class ReportPage implements Aside {
     private final String title;
+    private final String help;
     private final JPanel page = new JPanel(new FormLayout("insets 0, fill", "[0::,grow,fill]", "[grow,fill]"));
     private final SheetTable<ProblemLine> table;
     private final JTextArea whole = Lettering.paragraph(" ", Styles.FIELD_LABEL);
@@ -34,7 +35,11 @@ final class ReportPage implements Aside {
      * @param sentences under the title, each a paragraph
      * @param lines the problems, none when all is well
      */
-    record Content(String title, List<String> sentences, List<ProblemLine> lines) {}
+    record Content(String title, String help, List<String> sentences, List<ProblemLine> lines) {
+        Content(String title, List<String> sentences, List<ProblemLine> lines) {
+            this(title, "help.report", sentences, lines);
+        }
+    }
 
     /**
      * @param ways what can be done, the main one last
@@ -43,6 +48,7 @@ final class ReportPage implements Aside {
     ReportPage(SheetTools tools, Content content, List<JButton> ways, Runnable close) {
         Texts texts = tools.texts();
         this.title = content.title();
+        this.help = content.help();
         this.ways = List.copyOf(ways);
         this.table = new SheetTable<>(
                 texts.get("beforewego.report.problems"),
@@ -81,7 +87,7 @@ final class ReportPage implements Aside {
 
     @Override
     public List<String> help() {
-        return List.of("help.report");
+        return List.of(help);
     }
 
     @Override
