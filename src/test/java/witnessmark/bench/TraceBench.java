@@ -49,7 +49,7 @@ import witnessmark.trace.text.TraceReader;
 public final class TraceBench {
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
     private static final int ROUNDS = 7;
-    private static final int DURABLE = 3;
+    private static final int DURABLE = 7;
     private static final String HEADING = "Time [s],Engine Speed [rpm],Throttle [%],Speed [km/h],Lat G [g],Long G [g],"
             + "Oil Press [bar],Oil Temp [C],Water Temp [C],Fuel Press [bar],Lambda,Gear,Battery [V],EGT 1 [C],EGT 2 [C],"
             + "EGT 3 [C],EGT 4 [C],Lap,Steering,Crankcase Pressure [kPa]\n";

@@ -14,6 +14,9 @@ import witnessmark.logbook.port.LoggerFile;
  * that were read.
  */
 final class KnownFile implements ReduceTrace.Source {
+    /** Large enough that one who fills them seldom waits for the other to wake. */
+    private static final int PIECE = 1 << 19;
+
     private final LoggerFile file;
     private final long size;
     private final Beside beside;
@@ -28,7 +31,7 @@ final class KnownFile implements ReduceTrace.Source {
 
     @Override
     public InputStream open() throws IOException {
-        Reading opened = new Reading(file.open(), beside);
+        Reading opened = new Reading(file.open(), (int) Math.max(1, Math.min(PIECE, size)), beside);
         last = opened;
         return opened;
     }
@@ -44,8 +47,12 @@ final class KnownFile implements ReduceTrace.Source {
 
     /** Some bytes. */
     private static final class Piece {
-        private final byte[] bytes = new byte[1 << 16];
+        private final byte[] bytes;
         private int count;
+
+        Piece(int most) {
+            bytes = new byte[most];
+        }
     }
 
     private static final class Reading extends FilterInputStream {
@@ -54,9 +61,9 @@ final class KnownFile implements ReduceTrace.Source {
         private Piece piece;
         private long length;
 
-        Reading(InputStream in, Beside beside) {
+        Reading(InputStream in, int piece, Beside beside) {
             super(in);
-            this.relay = new Relay<>(beside, Piece::new);
+            this.relay = new Relay<>(beside, () -> new Piece(piece));
             this.piece = relay.next();
         }
 

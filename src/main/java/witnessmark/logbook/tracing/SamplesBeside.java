@@ -7,7 +7,7 @@ import witnessmark.trace.SampleSink;
 
 /** Hands samples on to a sink that works beside the reading, some thousand rows at a time. */
 final class SamplesBeside implements SampleSink {
-    private static final int FIGURES = 1 << 16;
+    private static final int FIGURES = 1 << 17;
 
     private final Relay<Rows> relay;
     private final SampleSink sink;
