@@ -143,7 +143,9 @@ public final class SampleBooks {
         try {
             Path folder = Files.createTempDirectory("sample-made");
             how.apply(new SampleBooks(folder)).logbook().close();
-            return PlacedBook.takenFrom(folder, folder.resolve(FILE)).writtenAt(FileTime.from(NOW.minusSeconds(1)));
+            return PlacedBook.takenFrom(folder, folder.resolve(FILE))
+                    .writtenAt(FileTime.from(NOW.minusSeconds(1)))
+                    .backedUpAt(NOW);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

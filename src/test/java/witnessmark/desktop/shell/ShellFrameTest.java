@@ -179,6 +179,7 @@ class ShellFrameTest {
         frame.pane().toggleHelp();
         KeyEvent escape = new KeyEvent(laps, KeyEvent.KEY_PRESSED, 0L, 0, KeyEvent.VK_ESCAPE, KeyEvent.CHAR_UNDEFINED);
         KeyboardFocusManager.getCurrentKeyboardFocusManager().dispatchEvent(escape);
+        gallery.tasks.awaitIdle(); // kept or not, it has come to where it was meant by now
         assertThat(frame.pane().helpShown()).isFalse();
         assertThat(frame.pane().current()).contains(Visit.to(PlaceId.RUN_SHEET));
         Focus.await(laps);

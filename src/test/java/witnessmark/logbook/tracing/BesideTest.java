@@ -70,8 +70,8 @@ class BesideTest {
         AtomicInteger pieces = new AtomicInteger();
         Beside slow = piece -> other.execute(() -> {
             LockSupport.parkNanos(micros == 0 ? 0 : random.nextInt(micros) * 1000L);
-            piece.run();
             pieces.incrementAndGet();
+            piece.run();
         });
         BroughtTrace alone = read(bytes, Beside.none());
         BroughtTrace together = read(bytes, slow);
@@ -83,7 +83,7 @@ class BesideTest {
         assertThat(together.kept().bytes()).isEqualTo(alone.kept().bytes());
         assertThat(together.outline()).isEqualTo(alone.outline());
         assertThat(together.parts()).isEqualTo(alone.parts());
-        assertThat(pieces.get()).as("done beside").isGreaterThan(3);
+        assertThat(pieces.get()).as("done beside").isGreaterThan(1);
     }
 
     @Test
