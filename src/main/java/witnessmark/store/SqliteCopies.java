@@ -80,6 +80,11 @@ final class SqliteCopies implements LogbookCopies {
     }
 
     @Override
+    public String nameOf(Path logbookOrCopy) {
+        return CopyName.of(logbookOrCopy).map(CopyName::stem).orElseGet(() -> CopyName.stem(logbookOrCopy));
+    }
+
+    @Override
     public List<Problem> check(Path copy) {
         Problem outside = outside(copy);
         if (outside != null) {
@@ -162,7 +167,7 @@ final class SqliteCopies implements LogbookCopies {
             return Optional.of(new Copy(
                     file,
                     Home.idOf(database),
-                    team.isBlank() ? CopyName.of(file).map(CopyName::stem).orElseGet(() -> CopyName.stem(file)) : team,
+                    team.isBlank() ? nameOf(file) : team,
                     CopyName.of(file).map(CopyName::made).orElseGet(() -> changed(file)),
                     held[0],
                     held[1] == 0 ? null : Instant.ofEpochMilli(held[1]),

@@ -27,15 +27,7 @@ final class FocusProgram {
     private FocusProgram() {}
 
     public static void main(String[] args) {
-        int status = 1;
-        try {
-            walk();
-            status = 0;
-        } catch (Exception e) {
-            e.printStackTrace();
-        } finally {
-            Runtime.getRuntime().halt(status);
-        }
+        Shipped.run(FocusProgram::walk);
     }
 
     private static void walk() throws Exception {

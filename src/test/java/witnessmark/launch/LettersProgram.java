@@ -26,15 +26,7 @@ final class LettersProgram {
     private LettersProgram() {}
 
     public static void main(String[] args) {
-        int status = 1;
-        try {
-            walk();
-            status = 0;
-        } catch (Exception e) {
-            e.printStackTrace();
-        } finally {
-            Runtime.getRuntime().halt(status);
-        }
+        Shipped.run(LettersProgram::walk);
     }
 
     private static void walk() throws Exception {

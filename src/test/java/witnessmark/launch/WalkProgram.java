@@ -31,15 +31,7 @@ final class WalkProgram {
     private WalkProgram() {}
 
     public static void main(String[] args) {
-        int status = 1;
-        try {
-            walk();
-            status = 0;
-        } catch (Exception e) {
-            e.printStackTrace();
-        } finally {
-            Runtime.getRuntime().halt(status);
-        }
+        Shipped.run(WalkProgram::walk);
     }
 
     private static void walk() throws Exception {

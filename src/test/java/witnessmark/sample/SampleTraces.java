@@ -1,16 +1,14 @@
 package witnessmark.sample;
 
-import java.io.ByteArrayInputStream;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
 import witnessmark.domain.Trace;
 import witnessmark.logbook.Desk;
-import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.tracing.BringInTrace;
 import witnessmark.logbook.tracing.BroughtTrace;
+import witnessmark.logbook.tracing.HeldFile;
 import witnessmark.logbook.tracing.TraceAnswers;
 import witnessmark.logbook.tracing.TraceProposal;
 import witnessmark.trace.LoggerFiles;
@@ -38,7 +36,7 @@ public final class SampleTraces {
         BringInTrace bringIn = new BringInTrace(desk, SampleBooks.ids());
         Entry<Run> any = desk.view().facts().of(Run.class).all().get(0);
         BroughtTrace trace = bringIn.read(
-                        new File(name, text.getBytes(StandardCharsets.UTF_8)),
+                        new HeldFile(name, text.getBytes(StandardCharsets.UTF_8)),
                         TraceAnswers.none(),
                         bringIn.settings(any.fact().engine()),
                         keep,
@@ -55,17 +53,5 @@ public final class SampleTraces {
                 .findFirst()
                 .orElseThrow()
                 .id();
-    }
-
-    private record File(String name, byte[] bytes) implements LoggerFile {
-        @Override
-        public long size() {
-            return bytes.length;
-        }
-
-        @Override
-        public InputStream open() {
-            return new ByteArrayInputStream(bytes);
-        }
     }
 }

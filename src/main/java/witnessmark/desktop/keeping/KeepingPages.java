@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.regex.Pattern;
 import javax.swing.JButton;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.form.Buttons;
@@ -22,9 +21,6 @@ import witnessmark.wording.Texts;
 
 /** What the Logbook menu offers so that nothing is lost, and what a notice offers when something may be. */
 public final class KeepingPages {
-    /** When a copy was made, as its name tells after that of the logbook. */
-    private static final Pattern OF_A_COPY = Pattern.compile("-\\d{8}T\\d{9}Z\\.witness$");
-
     private final KeepingContext context;
     private final Texts texts;
     private final Tasks tasks;
@@ -103,9 +99,7 @@ public final class KeepingPages {
                         .newLogbook()
                         .apply(Optional.of(context.choose()
                                 .documents()
-                                .resolve(OF_A_COPY
-                                        .matcher(String.valueOf(copy.getFileName()))
-                                        .replaceFirst(".witness"))))
+                                .resolve(context.copies().nameOf(copy) + ".witness")))
                 : choose(target, "keeping.restore.name");
     }
 
@@ -291,8 +285,7 @@ public final class KeepingPages {
 
     /** A name like that of the logbook, and where to put it: beside it, unless nothing can be written there. */
     private Optional<Path> choose(Path logbook, String name) {
-        String stem = String.valueOf(logbook.getFileName()).replaceFirst("\\.witness$", "");
-        Path named = Path.of(texts.get(name, stem));
+        Path named = Path.of(texts.get(name, context.copies().nameOf(logbook)));
         return context.choose()
                 .newLogbook()
                 .apply(Optional.of(

@@ -75,6 +75,9 @@ public interface LogbookCopies {
     /** Which logbook a file is; empty when it cannot be told. */
     Optional<String> identity(Path file);
 
+    /** What the file of a logbook is called without its ending; of a copy, what the file was called that it was made of. */
+    String nameOf(Path logbookOrCopy);
+
     /** What is wrong with a copy; empty when every record is as it was written. */
     List<Problem> check(Path copy);
 

@@ -50,18 +50,6 @@ class BesideTest {
         other.shutdownNow();
     }
 
-    private record Held(String name, byte[] bytes) implements LoggerFile {
-        @Override
-        public long size() {
-            return bytes.length;
-        }
-
-        @Override
-        public InputStream open() {
-            return new ByteArrayInputStream(bytes);
-        }
-    }
-
     @ParameterizedTest(name = "seed {0}, {1}, beside takes {2} µs for a piece")
     @CsvSource({"1,csv,0", "2,csv,3000", "3,gz,0", "4,gz,1000", "5,zip,500"})
     void it_comes_to_the_same(long seed, String packed, int micros) throws Exception {
@@ -137,7 +125,7 @@ class BesideTest {
         byte[] bytes = Story.of(9, 100, 120).csv().getBytes(StandardCharsets.UTF_8);
         BringInTrace bringIn = new BringInTrace(DESK, SampleBooks.ids(), other::execute);
         assertThat(bringIn.read(
-                                new Held("a.csv", bytes),
+                                new HeldFile("a.csv", bytes),
                                 TraceAnswers.none(),
                                 TraceSettings.usual(),
                                 true,
@@ -150,7 +138,7 @@ class BesideTest {
     }
 
     private static BroughtTrace read(byte[] bytes, Beside beside) {
-        return read(new Held("2026-05-03_41_race1.csv", bytes), beside);
+        return read(new HeldFile("2026-05-03_41_race1.csv", bytes), beside);
     }
 
     private static BroughtTrace read(LoggerFile file, Beside beside) {

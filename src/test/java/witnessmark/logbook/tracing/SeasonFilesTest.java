@@ -41,7 +41,6 @@ import witnessmark.domain.TraceMark;
 import witnessmark.domain.TraceMarkKind;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.Desk;
-import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.run.MemoryLogbook;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -215,13 +214,13 @@ class SeasonFilesTest {
         SplittableRandom random = new SplittableRandom(seed);
         String text = unpacked("2026-08-22_57_p2.csv.gz");
         String shorter = text.substring(0, text.indexOf("\n600.00,") + 1);
-        bringIn(new Held("first.csv", shorter.getBytes(StandardCharsets.UTF_8)));
+        bringIn(new HeldFile("first.csv", shorter.getBytes(StandardCharsets.UTF_8)));
         Facts before = desk.view().facts();
         Set<String> done = new LinkedHashSet<>();
         for (int i = 0; i < VARIANTS; i++) {
             Variant variant = Variant.of(shorter, random);
             done.add(variant.how());
-            BroughtTrace trace = read(new Held(variant.name(), variant.bytes()), TraceAnswers.none());
+            BroughtTrace trace = read(new HeldFile(variant.name(), variant.bytes()), TraceAnswers.none());
             assertThat(trace.parts())
                     .as("seed %d, %d: %s", seed, i, variant.how())
                     .hasSize(1);
@@ -242,13 +241,13 @@ class SeasonFilesTest {
     @Test
     void a_piece_of_the_same_drive_is_told_for_its_run() throws IOException {
         String text = unpacked("2026-08-22_57_p2.csv.gz");
-        Brought whole = bringIn(new Held("2026-08-22_57_p2.csv", text.getBytes(StandardCharsets.UTF_8)));
+        Brought whole = bringIn(new HeldFile("2026-08-22_57_p2.csv", text.getBytes(StandardCharsets.UTF_8)));
         SplittableRandom random = new SplittableRandom(16);
         int rows = text.lastIndexOf("\n");
         for (int i = 0; i < 12; i++) {
             int cut = text.indexOf('\n', rows / 2 + random.nextInt(rows / 2 - 200)) + 1;
             byte[] piece = text.substring(0, cut).getBytes(StandardCharsets.UTF_8);
-            BroughtTrace trace = read(new Held("2026-08-22_57_p2.csv", piece), TraceAnswers.none());
+            BroughtTrace trace = read(new HeldFile("2026-08-22_57_p2.csv", piece), TraceAnswers.none());
             TraceProposal proposal = bringIn.propose(trace, 0, whole.run());
             assertThat(proposal.problems())
                     .as("cut at %d", cut)
@@ -340,10 +339,10 @@ class SeasonFilesTest {
     }
 
     private Brought bring(String name) {
-        return bringIn(new Held(name, shipped(name)));
+        return bringIn(new HeldFile(name, shipped(name)));
     }
 
-    private Brought bringIn(Held file) {
+    private Brought bringIn(HeldFile file) {
         BroughtTrace trace = read(file, TraceAnswers.none());
         Entry<Run> run = bringIn.runs(trace, 0).get(0);
         TraceProposal proposal = bringIn.propose(trace, 0, run);
@@ -352,10 +351,10 @@ class SeasonFilesTest {
     }
 
     private BroughtTrace read(String name, TraceAnswers said) {
-        return read(new Held(name, shipped(name)), said);
+        return read(new HeldFile(name, shipped(name)), said);
     }
 
-    private BroughtTrace read(Held file, TraceAnswers said) {
+    private BroughtTrace read(HeldFile file, TraceAnswers said) {
         Entry<Run> any = desk.view().facts().of(Run.class).all().get(0);
         return bringIn.read(file, said, bringIn.settings(any.fact().engine()), true, bytes -> true)
                 .orThrow();
@@ -391,18 +390,6 @@ class SeasonFilesTest {
     private static String unpacked(String name) throws IOException {
         try (InputStream in = new GZIPInputStream(new ByteArrayInputStream(shipped(name)))) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
-    }
-
-    private record Held(String name, byte[] bytes) implements LoggerFile {
-        @Override
-        public long size() {
-            return bytes.length;
-        }
-
-        @Override
-        public InputStream open() {
-            return new ByteArrayInputStream(bytes);
         }
     }
 }
